@@ -1,0 +1,32 @@
+package quarterlight.car;
+
+import java.util.regex.Pattern;
+
+/**
+ * The id of a zone as the zone table has it: {@code quarter-left}.
+ *
+ * @param value lower-case words and hyphens
+ */
+public record ZoneId(String value) implements Comparable<ZoneId> {
+    private static final Pattern FORM = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
+
+    public ZoneId {
+        if (!isWellFormed(value)) {
+            throw new IllegalArgumentException("a zone id is made of lower-case words and hyphens, not: " + value);
+        }
+    }
+
+    public static boolean isWellFormed(String text) {
+        return FORM.matcher(text).matches();
+    }
+
+    @Override
+    public int compareTo(ZoneId other) {
+        return value.compareTo(other.value);
+    }
+
+    @Override
+    public String toString() {
+        return value;
+    }
+}

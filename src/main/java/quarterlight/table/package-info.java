@@ -1,0 +1,5 @@
+/**
+ * Answers: how do tables come in and go out, and which row of a file is refused and why?
+ * <p>Uses the CSV library and the values. Read {@code CsvTable} first.
+ */
+package quarterlight.table;

@@ -1,0 +1,15 @@
+package quarterlight.visit;
+
+import quarterlight.units.Worded;
+
+/** The kinds of marks. */
+public enum MarkKind implements Worded {
+    VIN,
+    PLATE,
+    STAMP,
+    TAG,
+    CASTING,
+    LABEL,
+    TIRE,
+    GLASS
+}

@@ -1,0 +1,54 @@
+package quarterlight.visit;
+
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/**
+ * A photo or film as intake found it: its file, and what the file says of itself.
+ *
+ * @param name its name when it came, without folders
+ * @param stored path within the visit folder, with {@code /}
+ * @param bytes length of the file
+ * @param type the file's format by its content: {@code JPEG}, {@code HEIC} …
+ * @param captured time as recorded, if the file has one that can be
+ * @param gpsUtc the satellite time the file carries, UTC, if complete
+ * @param width pixels as shown upright, if known
+ * @param height pixels as shown upright, if known
+ * @param orientation Exif orientation 1 to 8; 1 if absent or out of range
+ * @param seconds length of a film
+ * @param sharpness variance of the Laplacian at one fixed width; compare within the visit only
+ * @param notes what was odd at intake, in sentences
+ */
+public record PhotoFile(
+        String name,
+        String stored,
+        Sha256 sha256,
+        long bytes,
+        MediaKind kind,
+        String type,
+        Optional<CaptureTime> captured,
+        Optional<LocalDateTime> gpsUtc,
+        Optional<Position> position,
+        Optional<CameraId> camera,
+        OptionalInt width,
+        OptionalInt height,
+        int orientation,
+        OptionalDouble seconds,
+        OptionalDouble sharpness,
+        List<String> notes) {
+    public PhotoFile {
+        Objects.requireNonNull(sha256, "sha256");
+        Objects.requireNonNull(kind, "kind");
+        if (name.isEmpty() || stored.isEmpty() || bytes < 0) {
+            throw new IllegalArgumentException("a photo has a file, a place in the visit and a length");
+        }
+        if (orientation < 1 || orientation > 8) {
+            throw new IllegalArgumentException("an orientation is 1 to 8, not " + orientation);
+        }
+        notes = List.copyOf(notes);
+    }
+}

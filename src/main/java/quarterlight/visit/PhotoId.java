@@ -1,0 +1,14 @@
+package quarterlight.visit;
+
+/** The number of a photo or film within its visit. */
+public record PhotoId(long value) implements Comparable<PhotoId> {
+    @Override
+    public int compareTo(PhotoId other) {
+        return Long.compare(value, other.value);
+    }
+
+    @Override
+    public String toString() {
+        return Long.toString(value);
+    }
+}

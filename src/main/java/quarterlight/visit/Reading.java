@@ -1,0 +1,28 @@
+package quarterlight.visit;
+
+import java.time.LocalDateTime;
+import java.util.Objects;
+import java.util.Optional;
+import quarterlight.car.ZoneId;
+
+/**
+ * One touch of the gauge.
+ *
+ * @param time local time at the visit
+ * @param spot groups readings of one place within the zone
+ * @param exclude the reason why it takes no part, if it was excluded
+ */
+public record Reading(
+        ZoneId zone,
+        GaugeValue value,
+        Optional<LocalDateTime> time,
+        Optional<String> spot,
+        Optional<ViewPoint> point,
+        Optional<GaugeMode> mode,
+        Optional<String> exclude,
+        Optional<String> note) {
+    public Reading {
+        Objects.requireNonNull(zone, "zone");
+        Objects.requireNonNull(value, "value");
+    }
+}

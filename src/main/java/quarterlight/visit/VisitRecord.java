@@ -1,0 +1,46 @@
+package quarterlight.visit;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/** All that a visit holds at one moment, read in one transaction; what every computation and page starts from. Immutable. */
+public record VisitRecord(
+        VisitFacts facts,
+        List<Photo> photos,
+        List<Recorded<Pin>> pins,
+        List<Recorded<Reading>> readings,
+        List<Recorded<GaugeCheck>> gaugeChecks,
+        List<Recorded<Sign>> signs,
+        List<Recorded<Trace>> traces,
+        List<Recorded<Mark>> marks,
+        List<Recorded<Trial>> trials,
+        List<Recorded<Statement>> statements,
+        List<Recorded<Feature>> features,
+        List<ClockSetting> clocks) {
+    public VisitRecord {
+        Objects.requireNonNull(facts, "facts");
+        photos = List.copyOf(photos);
+        pins = List.copyOf(pins);
+        readings = List.copyOf(readings);
+        gaugeChecks = List.copyOf(gaugeChecks);
+        signs = List.copyOf(signs);
+        traces = List.copyOf(traces);
+        marks = List.copyOf(marks);
+        trials = List.copyOf(trials);
+        statements = List.copyOf(statements);
+        features = List.copyOf(features);
+        clocks = List.copyOf(clocks);
+    }
+
+    /** A visit of which nothing but the facts is known. */
+    public static VisitRecord empty(VisitFacts facts) {
+        return new VisitRecord(
+                facts, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
+                List.of(), List.of(), List.of());
+    }
+
+    public Optional<Photo> photo(PhotoId id) {
+        return photos.stream().filter(photo -> photo.id().equals(id)).findFirst();
+    }
+}

@@ -1,0 +1,263 @@
+package quarterlight;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.GeneralCodingRules.ACCESS_STANDARD_STREAMS;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaField;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchCondition;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.ConditionEvents;
+import com.tngtech.archunit.lang.SimpleConditionEvent;
+import java.nio.file.Files;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The allowed directions between packages, and the rules of the code that a machine can check. */
+@AnalyzeClasses(packages = "quarterlight", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+    private static final String ROOT = "quarterlight";
+    private static final String[] VALUES = of("units", "car", "visit", "task");
+    private static final String[] SCIENCE =
+            of("thickness", "finish", "rust", "marks", "capture", "walk", "coverage", "compare", "findings");
+    private static final String[] ADAPTERS = of("photo", "diagram", "table", "store", "page", "archive");
+    private static final String[] EDIT = of("edit");
+    private static final String[] CLI = of("cli");
+    private static final String[] UI = of("ui");
+
+    @ArchTest
+    static final ArchRule VALUES_KNOW_ONLY_VALUES = noClasses()
+            .that()
+            .resideInAnyPackage(VALUES)
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(all(SCIENCE, ADAPTERS, EDIT, CLI, UI, new String[] {ROOT}))
+            .because("what is recorded does not depend on what is made of it");
+
+    @ArchTest
+    static final ArchRule SCIENCE_KNOWS_ONLY_VALUES = noClasses()
+            .that()
+            .resideInAnyPackage(SCIENCE)
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(all(ADAPTERS, EDIT, CLI, UI, new String[] {ROOT}))
+            .allowEmptyShould(true)
+            .because("the computing core runs without a screen, a database or a clock");
+
+    @ArchTest
+    static final ArchRule ADAPTERS_KNOW_NO_EDITS = noClasses()
+            .that()
+            .resideInAnyPackage(ADAPTERS)
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(all(EDIT, CLI, UI, new String[] {ROOT}))
+            .because("facts flow from action to edit to store, never back");
+
+    @ArchTest
+    static final ArchRule EDITS_KNOW_NO_SURFACE = noClasses()
+            .that()
+            .resideInAnyPackage(EDIT)
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(all(CLI, UI, new String[] {ROOT}))
+            .allowEmptyShould(true)
+            .because("an edit is the same for a window and for a command");
+
+    @ArchTest
+    static final ArchRule COMMANDS_KNOW_NO_WINDOW = noClasses()
+            .that()
+            .resideInAnyPackage(CLI)
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(all(UI, new String[] {ROOT}))
+            .allowEmptyShould(true)
+            .because("the window and the command line do the same work by the same edits, not by each other");
+
+    @ArchTest
+    static final ArchRule WINDOWS_KNOW_NO_COMMAND = noClasses()
+            .that()
+            .resideInAnyPackage(UI)
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(all(CLI, new String[] {ROOT}))
+            .allowEmptyShould(true)
+            .because("the window and the command line do the same work by the same edits, not by each other");
+
+    @ArchTest
+    static final ArchRule ADAPTERS_STAND_APART = classes()
+            .that()
+            .resideInAnyPackage(ADAPTERS)
+            .should(new ArchCondition<>("use no other adapter, save page -> diagram and archive -> table") {
+                @Override
+                public void check(JavaClass type, ConditionEvents events) {
+                    String own = slice(type);
+                    type.getDirectDependenciesFromSelf().forEach(d -> {
+                        String other = slice(d.getTargetClass());
+                        boolean adapter = List.of(ADAPTERS).contains(other + "..");
+                        boolean allowed = other.equals(own)
+                                || own.equals(ROOT + ".page") && other.equals(ROOT + ".diagram")
+                                || own.equals(ROOT + ".archive") && other.equals(ROOT + ".table");
+                        if (adapter && !allowed) {
+                            events.add(SimpleConditionEvent.violated(d, d.getDescription()));
+                        }
+                    });
+                }
+            })
+            .because("each adapter speaks to one outside thing");
+
+    @ArchTest
+    static final ArchRule NO_CYCLES =
+            slices().matching("quarterlight.(*)..").should().beFreeOfCycles().because("a cycle makes two packages one");
+
+    @ArchTest
+    static final ArchRule SCREENS_STAND_APART = classes()
+            .that()
+            .resideInAPackage("quarterlight.ui.*..")
+            .should(new ArchCondition<>("use no other screen, save ui.kit and ui.diagram") {
+                @Override
+                public void check(JavaClass type, ConditionEvents events) {
+                    String own = screen(type);
+                    type.getDirectDependenciesFromSelf().forEach(d -> {
+                        JavaClass target = d.getTargetClass();
+                        if (!target.getPackageName().startsWith("quarterlight.ui")) {
+                            return;
+                        }
+                        String other = screen(target);
+                        if (!other.equals(own) && !other.equals("kit") && !other.equals("diagram")) {
+                            events.add(SimpleConditionEvent.violated(d, d.getDescription()));
+                        }
+                    });
+                }
+            })
+            .allowEmptyShould(true)
+            .because("screens talk only through the open visit");
+
+    @ArchTest
+    static final ArchRule SQL_ONLY_IN_STORE = only("java.sql..", "org.sqlite..").inside("quarterlight.store..");
+
+    @ArchTest
+    static final ArchRule SWING_ONLY_IN_UI = noClasses()
+            .that()
+            .resideOutsideOfPackages("quarterlight.ui..", ROOT)
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("javax.swing..", "com.formdev..", "net.miginfocom..")
+            .because("every verb but desk runs without a display");
+
+    @ArchTest
+    static final ArchRule BATIK_ONLY_WHERE_DRAWN = only("org.apache.batik..")
+            .inside("quarterlight.diagram..", "quarterlight.page..", "quarterlight.ui.diagram..");
+
+    @ArchTest
+    static final ArchRule METADATA_ONLY_IN_PHOTO = only("com.drew..").inside("quarterlight.photo..");
+
+    @ArchTest
+    static final ArchRule CORE_TOUCHES_NO_OUTSIDE = noClasses()
+            .that()
+            .resideInAnyPackage(all(VALUES, SCIENCE))
+            .should()
+            .dependOnClassesThat(resideInAnyPackage("java.awt..", "java.io..", "java.net..", "java.util.logging..")
+                    .or(JavaClass.Predicates.assignableTo(Files.class)))
+            .because("values in, values out");
+
+    @ArchTest
+    static final ArchRule STATICS_ARE_FINAL = fields().that()
+            .areStatic()
+            .and(new DescribedPredicate<JavaField>("are not synthetic") {
+                @Override
+                public boolean test(JavaField field) {
+                    return !field.getModifiers().contains(JavaModifier.SYNTHETIC);
+                }
+            })
+            .should()
+            .beFinal()
+            .because("nothing is global");
+
+    @ArchTest
+    static final ArchRule NO_STANDARD_STREAMS = noClasses()
+            .that()
+            .resideOutsideOfPackages("quarterlight.cli..", ROOT)
+            .should(ACCESS_STANDARD_STREAMS)
+            .because("only the command line prints");
+
+    @ArchTest
+    static final ArchRule NO_GENERIC_EXCEPTIONS = noClasses()
+            .should()
+            .callConstructor(RuntimeException.class)
+            .orShould()
+            .callConstructor(RuntimeException.class, String.class)
+            .orShould()
+            .callConstructor(RuntimeException.class, String.class, Throwable.class)
+            .orShould()
+            .callConstructor(RuntimeException.class, Throwable.class)
+            .orShould()
+            .callConstructor(Exception.class, String.class)
+            .because("an exception is named for what happened");
+
+    @ArchTest
+    static final ArchRule CLOCKS_ARE_PASSED = noClasses()
+            .that()
+            .resideOutsideOfPackage(ROOT)
+            .should()
+            .callMethod(LocalDateTime.class, "now")
+            .orShould()
+            .callMethod(LocalDate.class, "now")
+            .orShould()
+            .callMethod(ZonedDateTime.class, "now")
+            .orShould()
+            .callMethod(Instant.class, "now")
+            .orShould()
+            .callMethod(System.class, "currentTimeMillis")
+            .because("time comes in through a java.time.Clock");
+
+    private record Only(List<String> packages) {
+        ArchRule inside(String... homes) {
+            return noClasses()
+                    .that()
+                    .resideOutsideOfPackages(homes)
+                    .should()
+                    .dependOnClassesThat()
+                    .resideInAnyPackage(packages.toArray(String[]::new))
+                    .because("each library has one home");
+        }
+    }
+
+    private static Only only(String... packages) {
+        return new Only(List.of(packages));
+    }
+
+    private static String slice(JavaClass type) {
+        String[] parts = type.getPackageName().split("\\.");
+        return parts.length > 1 ? parts[0] + "." + parts[1] : parts[0];
+    }
+
+    private static String screen(JavaClass type) {
+        String[] parts = type.getPackageName().split("\\.");
+        return parts.length > 2 ? parts[2] : "";
+    }
+
+    private static String[] of(String... names) {
+        return List.of(names).stream().map(name -> ROOT + "." + name + "..").toArray(String[]::new);
+    }
+
+    private static String[] all(String[]... groups) {
+        List<String> joined = new ArrayList<>();
+        for (String[] group : groups) {
+            joined.addAll(List.of(group));
+        }
+        return joined.toArray(String[]::new);
+    }
+}
