@@ -29,17 +29,17 @@ public final class FinishEngine {
         return grid.profile;
     }
 
-    /**
-     * @param zones every outer panel of the car, with or without evidence; at least one, none twice
-     * @param gaugeRange range of the gauge, above 0
-     */
-    public FinishHistory history(List<ZoneEvidence> zones, Thickness gaugeRange) {
-        if (!(gaugeRange.um() > 0)) {
-            throw new IllegalArgumentException("the gauge's range is above 0 um, not " + gaugeRange.um());
+    /** @throws IllegalArgumentException if the evidence is of another profile, or of no zone */
+    public FinishHistory history(FinishEvidence evidence) {
+        if (evidence.profile() != grid.profile || evidence.zones().isEmpty()) {
+            throw new IllegalArgumentException("this engine is for profile " + grid.profile.word()
+                    + " and for one zone at least, not for profile "
+                    + evidence.profile().word() + " with " + evidence.zones().size());
         }
+        List<ZoneEvidence> zones = evidence.zones();
         List<PanelTable> tables = new ArrayList<>();
         for (ZoneEvidence zone : zones) {
-            tables.add(PanelTable.of(grid, zone, gaugeRange.um()));
+            tables.add(PanelTable.of(grid, zone, evidence.gaugeRange().um()));
         }
         List<ScenarioSums> sums = Arrays.stream(Scenario.values())
                 .map(scenario -> ScenarioSums.of(grid, scenario, tables))

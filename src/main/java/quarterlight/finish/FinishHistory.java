@@ -33,6 +33,11 @@ public record FinishHistory(
         zones = List.copyOf(zones);
     }
 
+    /** The finish history by the usual numbers on the usual grid. For several questions keep a {@link FinishEngine}. */
+    public static FinishHistory of(FinishEvidence evidence) {
+        return new FinishEngine(evidence.profile()).history(evidence);
+    }
+
     public Optional<ZoneHistory> zone(ZoneId id) {
         return zones.stream().filter(zone -> zone.zone().equals(id)).findFirst();
     }

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
+import quarterlight.car.Substrate;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
@@ -67,14 +68,22 @@ public record ThicknessSurvey(List<ZoneThickness> zones, Set<GaugeMode> modes, G
         return zones.stream().filter(zone -> zone.zone().equals(id)).findFirst();
     }
 
-    /** By the modes noted in the zone, else by those noted anywhere on the car. */
+    /**
+     * By the modes noted in the zone, else by those noted anywhere on the car. Where no mode was noted and the gauge
+     * found no metal on aluminum at all, it evidently reads steel only.
+     */
     private static boolean readable(
             VisitRecord visit, ZoneId zone, List<Recorded<Reading>> readings, Set<GaugeMode> anywhere) {
         Set<GaugeMode> here = EnumSet.noneOf(GaugeMode.class);
+        boolean metal = false;
         for (Recorded<Reading> reading : readings) {
             reading.value().mode().ifPresent(here::add);
+            metal |= !(reading.value().value() instanceof GaugeValue.NoMetal);
         }
-        return GaugeReach.reads(visit.facts().car().substrateOf(zone), here.isEmpty() ? anywhere : here);
+        Substrate substrate = visit.facts().car().substrateOf(zone);
+        Set<GaugeMode> modes = here.isEmpty() ? anywhere : here;
+        boolean deaf = substrate == Substrate.ALUMINUM && modes.isEmpty() && !metal;
+        return !deaf && GaugeReach.reads(substrate, modes);
     }
 
     private static ZoneThickness zone(

@@ -15,9 +15,10 @@ import quarterlight.car.ZoneId;
 import quarterlight.rust.RustExtent;
 import quarterlight.units.Worded;
 import quarterlight.visit.SignKind;
+import quarterlight.visit.VisitFacts;
 
 /** One case of the independent check values: a car's evidence and what is expected of it. */
-record FinishCase(String name, FinishProfile profile, List<ZoneEvidence> zones, JsonNode expected) {
+record FinishCase(String name, FinishEvidence evidence, JsonNode expected) {
     static List<FinishCase> all() {
         try (InputStream in = FinishCase.class.getResourceAsStream("finish-history.json")) {
             List<FinishCase> cases = new ArrayList<>();
@@ -55,7 +56,8 @@ record FinishCase(String name, FinishProfile profile, List<ZoneEvidence> zones, 
         }
         FinishProfile profile =
                 Worded.find(FinishProfile.class, node.get("profile").asText()).orElseThrow();
-        return new FinishCase(node.get("name").asText(), profile, zones, node);
+        FinishEvidence evidence = new FinishEvidence(profile, VisitFacts.USUAL_GAUGE_RANGE, zones);
+        return new FinishCase(node.get("name").asText(), evidence, node);
     }
 
     private static SignKind sign(String word) {

@@ -7,7 +7,6 @@ import java.util.List;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import quarterlight.visit.VisitFacts;
 
 /** Every case that an independent program computed. */
 class FinishHistoryReferenceTest {
@@ -21,7 +20,7 @@ class FinishHistoryReferenceTest {
     @ParameterizedTest
     @MethodSource("cases")
     void agreesWithTheIndependentProgram(FinishCase given) {
-        FinishHistory found = new FinishEngine(given.profile()).history(given.zones(), VisitFacts.USUAL_GAUGE_RANGE);
+        FinishHistory found = FinishHistory.of(given.evidence());
         SoftAssertions soft = new SoftAssertions();
         JsonNode expected = given.expected();
         double level = expected.get("car_level_um").asDouble();
