@@ -29,12 +29,12 @@ final class PublishedData {
         return groups(file).stream().flatMapToDouble(Arrays::stream).toArray();
     }
 
-    /** A univariate set of NIST StRD: the numbers after the 60 lines of its header. */
+    /** A univariate set of NIST StRD: the lines that hold one number and nothing else. */
     static double[] strd(String name) {
         return lines("/org/apache/commons/math3/stat/data/" + name + ".txt").stream()
-                .skip(60)
-                .filter(line -> !line.isBlank())
-                .mapToDouble(line -> Double.parseDouble(line.strip()))
+                .map(String::strip)
+                .filter(line -> line.matches("-?[0-9]+([.][0-9]+)?"))
+                .mapToDouble(Double::parseDouble)
                 .toArray();
     }
 
