@@ -18,7 +18,7 @@ import quarterlight.visit.Position;
  * @param gpsUtc the satellite time, UTC, if date and time are there
  * @param width pixels as shown upright, from the picture's own header and never from Exif
  * @param height pixels as shown upright
- * @param orientation Exif orientation 1 to 8 that is still to be applied when the stored pixels are decoded
+ * @param orientation Exif orientation 1 to 8, 1 if absent; HEIC and AVIF are turned by their container instead
  * @param seconds length of a film
  * @param notes what was odd, in sentences
  * @param preview the small JPEG that the file carries, in stored orientation, if any

@@ -28,6 +28,9 @@ class MetadataReferenceTest {
     private static final List<String> NO_SIZE = List.of(
             "cameras/beach.jpg", "cameras/issue_1881_coverage.jpg", "cameras/5bc61724b33e34a6188a817f9f2f8138.jpg");
 
+    /** Films that their container turns by a quarter: the reference gives the stored size (and, elsewhere, Rotation 90). */
+    private static final List<String> TURNED_FILMS = List.of("cameras/with-gps.mov");
+
     private final MetadataReader reader = new MetadataReader(LATER);
 
     @Test
@@ -76,8 +79,9 @@ class MetadataReferenceTest {
             OptionalInt width = OptionalInt.of(Integer.parseInt(row.get("width")));
             OptionalInt height = OptionalInt.of(Integer.parseInt(row.get("height")));
             soft.assertThat(facts.orientation()).as(row.get("path")).isEqualTo(orientation);
-            soft.assertThat(facts.width()).as(row.get("path")).isEqualTo(orientation >= 5 ? height : width);
-            soft.assertThat(facts.height()).as(row.get("path")).isEqualTo(orientation >= 5 ? width : height);
+            boolean turned = orientation >= 5 || TURNED_FILMS.contains(row.get("path"));
+            soft.assertThat(facts.width()).as(row.get("path")).isEqualTo(turned ? height : width);
+            soft.assertThat(facts.height()).as(row.get("path")).isEqualTo(turned ? width : height);
         }
         soft.assertAll();
     }
