@@ -13,8 +13,13 @@ import javax.imageio.stream.FileImageInputStream;
 
 /** Decodes JPEG, PNG and TIFF by the readers of the Java platform, every n-th pixel if a smaller picture is wanted. */
 final class ImageIoDecoder implements PictureDecoder {
-    /** So many decoded pixels to one wanted keep the reduced picture free of jagged edges. */
-    private static final double SPARE = 1.6;
+    /** The reader skips pixels instead of averaging them; so many decoded to one wanted along a side keep edges from jagging. */
+    private static final int SPARE = 2;
+    /** Small pictures come from the same full reading of the file, so more pixels to average cost little. */
+    private static final int SPARE_SMALL = 3;
+
+    private static final int SMALL = 640;
+    private static final long MOST_DECODED = 24_000_000;
 
     private final PictureBounds bounds;
 
@@ -44,7 +49,11 @@ final class ImageIoDecoder implements PictureDecoder {
             int height = reader.getHeight(0);
             bounds.check(file, width, height, Files.size(file), type != MediaType.JPEG);
             ImageReadParam param = reader.getDefaultReadParam();
-            int step = (int) Math.max(1, Math.floor(Math.max(width, height) / (atLeast * SPARE)));
+            int step = Math.max(1, Math.max(width, height) / (atLeast * (atLeast <= SMALL ? SPARE_SMALL : SPARE)));
+            while ((long) (width / step) * (height / step) > MOST_DECODED
+                    && Math.max(width, height) / (step + 1) >= atLeast) {
+                step++;
+            }
             param.setSourceSubsampling(step, step, 0, 0);
             return reader.read(0, param);
         } catch (IOException | RuntimeException e) {

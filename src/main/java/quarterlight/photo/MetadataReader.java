@@ -79,6 +79,7 @@ public final class MetadataReader {
             notes.add("The TIFF data is damaged; the file is kept.");
         }
         ExifFacts exif = ExifFacts.of(metadata, List.of(), notes, clock.instant());
+        notes = new ArrayList<>(exif.notes());
         OptionalInt width = OptionalInt.empty();
         OptionalInt height = OptionalInt.empty();
         for (ExifIFD0Directory directory : metadata.getDirectoriesOfType(ExifIFD0Directory.class)) {
@@ -89,7 +90,10 @@ public final class MetadataReader {
                 height = OptionalInt.of(down);
             }
         }
-        return picture(MediaType.TIFF, exif, width, height, exif.notes());
+        if (width.isEmpty() && notes.isEmpty()) {
+            notes.add("The TIFF data is damaged; the file is kept, but it cannot be shown.");
+        }
+        return picture(MediaType.TIFF, exif, width, height, notes);
     }
 
     private FileFacts film(Path file, MediaType type) throws IOException {
