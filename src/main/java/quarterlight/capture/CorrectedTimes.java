@@ -26,7 +26,8 @@ import quarterlight.visit.VisitRecord;
  * visit. The recorded time itself is never changed.
  * <p>The law: {@code utc = recorded + shift - offset}. The offset is, in this order: that of the zone which the visit gives this camera; the one
  * the photo records; the one most other photos of its camera record; the one that satellite times show for the camera; that of the visit's zone.
- * Offsets from zones are taken at the shifted time; where clocks skip or repeat an hour, as {@link java.time.ZonedDateTime#ofLocal} does.
+ * Offsets from zones are taken at the shifted time; where clocks skip or
+ * repeat an hour, the offset before the change counts.
  * A film's container time is UTC.
  */
 public final class CorrectedTimes {
@@ -187,7 +188,7 @@ public final class CorrectedTimes {
     }
 
     private static ZoneOffset offsetAt(ZoneId zone, LocalDateTime local) {
-        return local.atZone(zone).getOffset();
+        return zone.getRules().getOffset(local);
     }
 
     private static LocalDateTime precise(CaptureTime time) {

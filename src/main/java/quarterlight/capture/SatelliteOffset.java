@@ -94,8 +94,8 @@ public record SatelliteOffset(ZoneOffset offset, Duration drift, int compared, i
 
     private static int[] inUse() {
         List<Integer> quarters = new ArrayList<>(
-                // -9:30 -4:30 -3:30 -2:30, 3:30 4:30 5:30 5:45 6:30 8:30 8:45 9:30 10:30 11:30 12:45 13:45
-                List.of(-38, -18, -14, -10, 14, 18, 22, 23, 26, 34, 35, 38, 42, 46, 51, 55));
+                // -9:30 -4:30 -3:30 -2:30, 3:30 4:30 5:30 5:45 6:30 8:30 8:45 9:30 9:45 10:30 11:30 12:45 13:45
+                List.of(-38, -18, -14, -10, 14, 18, 22, 23, 26, 34, 35, 38, 39, 42, 46, 51, 55));
         for (int hours = -12; hours <= 14; hours++) {
             quarters.add(hours * 4);
         }
