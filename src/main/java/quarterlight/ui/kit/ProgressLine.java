@@ -27,7 +27,7 @@ public final class ProgressLine extends JPanel implements SwingJobRunner.Display
         add(what, "growx, wmin 0");
         add(bar, "growx");
         add(cancel);
-        show(false);
+        reveal(false);
     }
 
     /** A short word on what was done last; stays until the next. */
@@ -42,7 +42,7 @@ public final class ProgressLine extends JPanel implements SwingJobRunner.Display
         cancel.setEnabled(true);
         bar.setIndeterminate(true);
         say(title);
-        show(true);
+        reveal(true);
     }
 
     @Override
@@ -59,12 +59,12 @@ public final class ProgressLine extends JPanel implements SwingJobRunner.Display
             running.remove(0);
         }
         if (running.isEmpty()) {
-            show(false);
+            reveal(false);
             say(" ");
         }
     }
 
-    private void show(boolean visible) {
+    private void reveal(boolean visible) {
         bar.setVisible(visible);
         cancel.setVisible(visible);
     }
