@@ -9,12 +9,18 @@ import java.util.Locale;
 
 /** The stations of the job in the order of the work; each has a name, a drawn sign and a key. */
 public enum Station {
-    PHOTOS,
-    GAUGE,
-    RUST,
-    MARKS,
-    NOTES,
-    PAGES;
+    PHOTOS(1),
+    GAUGE(2),
+    RUST(3),
+    MARKS(4),
+    NOTES(5),
+    PAGES(6);
+
+    private final int digit;
+
+    Station(int digit) {
+        this.digit = digit;
+    }
 
     /** Text key of the name. */
     public String textKey() {
@@ -23,7 +29,7 @@ public enum Station {
 
     /** The digit that, with the menu key, opens the station. */
     public int digit() {
-        return ordinal() + 1;
+        return digit;
     }
 
     /** The sign of a station as an icon for the rail. */
