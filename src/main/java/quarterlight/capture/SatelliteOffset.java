@@ -18,7 +18,7 @@ import java.util.TreeMap;
  * fix (which makes single differences larger) does not count. A difference out of the range of offsets by whole days is brought into it,
  * since some cameras date the satellite time a day off. Of offsets with equal votes the one with the smaller remainder wins, then the smaller
  * one. What remains is drift: the middle of the remainders of the photos that agree.
- * <p>Source: Exif GPSTimeStamp and GPSDateStamp are UTC (CIPA DC-008); offsets in use since 1990 from the tz database. The voting is our own.
+ * <p>Source: Exif GPSTimeStamp and GPSDateStamp are UTC (CIPA DC-008); offsets in use since 2000 from the tz database. The voting is our own.
  *
  * @param drift recorded time less satellite time less offset; positive if the clock runs ahead
  * @param compared photos that have both times

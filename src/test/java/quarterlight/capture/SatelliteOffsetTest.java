@@ -55,9 +55,9 @@ class SatelliteOffsetTest {
     }
 
     @Test
-    void knowsEveryOffsetThatClocksOnEarthHadSince1995() {
+    void knowsEveryOffsetThatClocksOnEarthHadSince2000() {
         TreeSet<ZoneOffset> offsets = new TreeSet<>();
-        Instant from = Year.of(1995).atDay(1).atStartOfDay(ZoneOffset.UTC).toInstant();
+        Instant from = Year.of(2000).atDay(1).atStartOfDay(ZoneOffset.UTC).toInstant();
         Instant to = Year.of(2026).atDay(1).atStartOfDay(ZoneOffset.UTC).toInstant();
         for (String id : ZoneId.getAvailableZoneIds()) {
             if (id.startsWith("Etc/") || id.startsWith("SystemV/")) {
@@ -71,7 +71,7 @@ class SatelliteOffsetTest {
                 next = zone.getRules().nextTransition(next.getInstant());
             }
         }
-        assertThat(offsets).hasSizeGreaterThan(35);
+        assertThat(offsets).hasSizeGreaterThan(30);
         for (ZoneOffset offset : offsets) {
             if (offset.getTotalSeconds() % 900 != 0) {
                 continue; // one country kept its local mean time, to the second, until 1972
