@@ -1,0 +1,25 @@
+package quarterlight.photo;
+
+import java.nio.file.Path;
+
+/** A file could not be copied into the originals and proved to be the same. */
+public final class OriginalNotKept extends Exception {
+    private static final long serialVersionUID = 1L;
+
+    private final transient Path file;
+    private final String reason;
+
+    OriginalNotKept(Path file, String reason) {
+        super(file + ": " + reason);
+        this.file = file;
+        this.reason = reason;
+    }
+
+    public Path file() {
+        return file;
+    }
+
+    public String reason() {
+        return reason;
+    }
+}
