@@ -2,7 +2,10 @@ package quarterlight.diagram;
 
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
-import java.io.ByteArrayInputStream;
+import java.io.StringReader;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -70,7 +73,7 @@ final class DiagramReader {
 
     DiagramFile read(byte[] bytes) throws DiagramRefused {
         try {
-            XMLStreamReader xml = factory().createXMLStreamReader(new ByteArrayInputStream(bytes));
+            XMLStreamReader xml = factory().createXMLStreamReader(new StringReader(text(bytes)));
             while (xml.hasNext()) {
                 step(xml, xml.next());
             }
@@ -86,6 +89,18 @@ final class DiagramReader {
         List<ViewDrawing> drawings =
                 views.values().stream().map(OpenView::drawing).toList();
         return new DiagramFile(name, head.get().style(), head.get().size(), drawings);
+    }
+
+    private String text(byte[] bytes) throws DiagramRefused {
+        try {
+            String text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
+            return text.startsWith("\uFEFF") ? text.substring(1) : text;
+        } catch (CharacterCodingException e) {
+            throw new DiagramRefused(name, 0, "it is not text in UTF-8", "save it as plain SVG in UTF-8");
+        }
     }
 
     private static XMLInputFactory factory() {
