@@ -11,7 +11,7 @@ public final class OriginalsUnwritable extends Exception {
 
     OriginalsUnwritable(Path folder, IOException cause) {
         super(
-                folder + ": nothing more can be written here (" + Refusal.because(cause)
+                folder + ": the disk of the visit can no longer be used (" + Refusal.because(cause)
                         + "); what was taken in before is safe, make room and take the rest in again",
                 cause);
         this.folder = folder;
