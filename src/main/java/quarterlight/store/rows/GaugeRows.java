@@ -72,16 +72,12 @@ public final class GaugeRows {
 
     private static GaugeValue value(Row row) throws SQLException {
         String outcome = row.text("outcome");
-        switch (outcome) {
-            case MEASURED:
-                return measured(row, "typed", "unit");
-            case NONE:
-                return new GaugeValue.NoMetal();
-            case OVER:
-                return new GaugeValue.OverRange();
-            default:
-                throw new SQLException("column outcome holds \"" + outcome + "\"");
-        }
+        return switch (outcome) {
+            case MEASURED -> measured(row, "typed", "unit");
+            case NONE -> new GaugeValue.NoMetal();
+            case OVER -> new GaugeValue.OverRange();
+            default -> throw new SQLException("column outcome holds \"" + outcome + "\"");
+        };
     }
 
     private static GaugeValue.Measured measured(Row row, String typed, String unit) throws SQLException {
