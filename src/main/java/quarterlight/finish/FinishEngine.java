@@ -31,6 +31,15 @@ public final class FinishEngine {
 
     /** @throws IllegalArgumentException if the evidence is of another profile, or of no zone */
     public FinishHistory history(FinishEvidence evidence) {
+        return joint(evidence).history();
+    }
+
+    /**
+     * The history with what ties the zones together.
+     *
+     * @throws IllegalArgumentException if the evidence is of another profile, or of no zone
+     */
+    public JointHistory joint(FinishEvidence evidence) {
         if (evidence.profile() != grid.profile || evidence.zones().isEmpty()) {
             throw new IllegalArgumentException("this engine is for profile " + grid.profile.word()
                     + " and for one zone at least, not for profile "
@@ -61,8 +70,9 @@ public final class FinishEngine {
             }
         }
         double sd = Math.sqrt(Math.max(0, square - mean * mean));
-        return new FinishHistory(
+        FinishHistory history = new FinishHistory(
                 grid.model, grid.profile, new Thickness(mean), new Thickness(sd), scenarios, histories);
+        return new JointHistory(grid, evidence, tables, sums, history);
     }
 
     private Map<Scenario, Double> scenarios(List<ScenarioSums> sums) {

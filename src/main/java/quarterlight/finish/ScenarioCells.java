@@ -48,6 +48,11 @@ final class ScenarioCells {
         return prior.length;
     }
 
+    /** Cells per combination of level and spread. */
+    int inner() {
+        return inner;
+    }
+
     /** The point of the car's level that a cell belongs to. */
     int levelPoint(int cell) {
         return cell / inner / spreads;

@@ -20,8 +20,18 @@ public final class Nearest {
         return known.stream().min(Comparator.comparingInt(candidate -> distance(wanted, candidate)));
     }
 
+    /** Two per edit, less one per letter that both begin with: people get the beginning of a word right. */
     private static int distance(String wanted, String candidate) {
-        return Math.min(edits(wanted, candidate), edits(inOrder(wanted), inOrder(candidate)));
+        int asWritten = 2 * edits(wanted, candidate) - sharedStart(wanted, candidate);
+        return Math.min(asWritten, 2 * edits(inOrder(wanted), inOrder(candidate)));
+    }
+
+    private static int sharedStart(String a, String b) {
+        int length = 0;
+        while (length < Math.min(a.length(), b.length()) && a.charAt(length) == b.charAt(length)) {
+            length++;
+        }
+        return length;
     }
 
     private static String tidy(String word) {
