@@ -8,7 +8,7 @@ import java.util.Map;
  * A number written as an expression without spaces: {@code wb-200}, {@code hw*0.8}, {@code y(belt,700)}.
  *
  * <p>Operators {@code + - * /} and parentheses; names stand for values set by {@code let}; {@code y(curve,x)} is the
- * height of a curve at x, {@code x(curve,y)} the other way round, first crossing in the direction of the curve.
+ * height of a curve at x, {@code x(curve,y)} the other way round, first crossing in the direction of the curve; {@code cos(a)} and {@code sin(a)} take degrees.
  */
 final class Arithmetic {
     private final String text;
@@ -86,6 +86,11 @@ final class Arithmetic {
 
     private double call(String function) {
         expect('(');
+        if (function.equals("cos") || function.equals("sin")) {
+            double degrees = sum();
+            expect(')');
+            return function.equals("cos") ? Math.cos(Math.toRadians(degrees)) : Math.sin(Math.toRadians(degrees));
+        }
         int close = text.indexOf(')', at);
         List<String> parts =
                 new ArrayList<>(List.of(text.substring(at, Math.max(at, close)).split(",")));
