@@ -11,8 +11,18 @@ import quarterlight.table.ZoneTable;
 
 /** Writes {@code diagrams/<style>.svg} for every style from the drawing data in {@code diagrams/curves}. */
 public final class DrawDiagrams {
+    private static final System.Logger LOG = System.getLogger(DrawDiagrams.class.getName());
     private final Path diagrams;
     private final ZoneCatalog catalog;
+
+    /**
+     * A diagram as SVG text, and what a person who changes it should look at (nothing in a finished drawing).
+     */
+    public record Drawn(String svg, List<String> remarks) {
+        public Drawn {
+            remarks = List.copyOf(remarks);
+        }
+    }
 
     /** @param diagrams the folder {@code diagrams} of the project */
     public DrawDiagrams(Path diagrams, ZoneCatalog catalog) {
@@ -31,7 +41,9 @@ public final class DrawDiagrams {
         DrawDiagrams all = new DrawDiagrams(base.resolve("diagrams"), ZoneTable.load());
         for (BodyStyle style : BodyStyle.values()) {
             if (wanted.isEmpty() || wanted.contains(style.word())) {
-                Files.writeString(all.target(style), all.svg(style));
+                Drawn drawn = all.draw(style);
+                Files.writeString(all.target(style), drawn.svg());
+                drawn.remarks().forEach(remark -> LOG.log(System.Logger.Level.WARNING, style.word() + " " + remark));
             }
         }
     }
@@ -41,14 +53,16 @@ public final class DrawDiagrams {
     }
 
     /**
-     * The diagram of a style as SVG text.
+     * The diagram of a style.
      *
      * @throws DrawingFault if drawing data cannot be read
      */
-    public String svg(BodyStyle style) {
+    public Drawn draw(BodyStyle style) {
         DrawingScript script = new DrawingScript(this::lines, catalog, style);
         script.read(style.word() + ".draw");
-        return new SheetText(style, script).of(script.views());
+        List<String> remarks =
+                script.views().stream().flatMap(view -> view.remarks().stream()).toList();
+        return new Drawn(new SheetText(style, script).of(script.views()), remarks);
     }
 
     private List<String> lines(String file) {

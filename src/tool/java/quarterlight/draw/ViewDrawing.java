@@ -9,8 +9,10 @@ import org.locationtech.jts.geom.util.AffineTransformation;
 /** One view while it is drawn: its window onto the car, its pieces so far and what of the silhouette no zone has taken. */
 final class ViewDrawing {
     private static final double FAR_MM = 20_000;
+    private static final double NOTABLE_MM2 = 200;
     private final Window window;
     private final List<Piece> pieces = new ArrayList<>();
+    private final List<String> remarks = new ArrayList<>();
     private Geometry silhouette = Shapes.empty();
     private Geometry rest = Shapes.empty();
 
@@ -53,6 +55,11 @@ final class ViewDrawing {
 
     List<Piece> pieces() {
         return List.copyOf(pieces);
+    }
+
+    /** What a person who changes the drawing should look at: zones that fell into pieces or had holes filled. */
+    List<String> remarks() {
+        return List.copyOf(remarks);
     }
 
     Geometry silhouette() {
@@ -146,28 +153,26 @@ final class ViewDrawing {
         return Shapes.union(half, Shapes.mirrored(half, window.lateral()));
     }
 
-    /** The largest piece without holes; a hole or a second piece above 2 cm2 is a fault of the drawing data. */
+    /** The largest piece without its holes; another piece or a hole above 2 cm2 is remarked on. */
     private Geometry single(Geometry area, String zone) {
         List<Polygon> found = new ArrayList<>(Shapes.polygons(area));
         found.sort((a, b) -> Double.compare(b.getArea(), a.getArea()));
         if (found.isEmpty()) {
             throw new DrawingFault("zone " + zone + " has no area in view " + window.name());
         }
-        if (found.size() > 1 && found.get(1).getArea() > 200) {
-            throw new DrawingFault("zone " + zone + " falls into " + found.size() + " pieces in view " + window.name()
-                    + ", the second of " + Math.round(found.get(1).getArea()) + " mm2 near "
-                    + found.get(1).getInteriorPoint());
+        String where = window.name() + ": zone " + zone;
+        if (found.size() > 1 && found.get(1).getArea() > NOTABLE_MM2) {
+            remarks.add(where + " falls into " + found.size() + " pieces, the second of "
+                    + Math.round(found.get(1).getArea()) + " mm2 near "
+                    + found.get(1).getInteriorPoint().getCoordinate());
         }
         Polygon largest = found.get(0);
-        for (int i = 0; i < largest.getNumInteriorRing(); i++) {
-            double hole = largest.getFactory()
-                    .createPolygon(largest.getInteriorRingN(i).getCoordinates())
-                    .getArea();
-            if (hole > 200) {
-                throw new DrawingFault("zone " + zone + " has a hole in view " + window.name() + " near "
-                        + largest.getInteriorRingN(i).getCoordinate());
-            }
+        Polygon filled =
+                largest.getFactory().createPolygon(largest.getExteriorRing().getCoordinates());
+        if (filled.getArea() - largest.getArea() > NOTABLE_MM2) {
+            remarks.add(
+                    where + " has a hole near " + largest.getInteriorRingN(0).getCoordinate());
         }
-        return largest.getFactory().createPolygon(largest.getExteriorRing().getCoordinates());
+        return filled;
     }
 }
