@@ -3,17 +3,25 @@ package quarterlight.draw;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
  * Reads the points of a curve: {@code x,y} separated by blanks; smooth through plain points.
  *
  * <p>{@code x,y!} is a corner, {@code x,y~20} a corner rounded from 20 mm before to 20 mm after it, {@code x,y@30} a smooth
- * point that the curve passes in the direction of 30 degrees (0 = growing x, 90 = growing y); {@code ..belt(560,1760)} takes in the part of
+ * point that the curve passes in the direction of 30 degrees (0 = growing x, 90 = growing y); {@code x,y!@30} is a corner left in that direction, {@code x,y@30!} one reached in it; {@code ..belt(560,1760)} takes in the part of
  * the curve {@code belt} between two x values. Two corners in a row are joined by a straight line.
  */
 final class CurveReader {
-    private record Knot(Coordinate at, boolean corner, double round, OptionalDouble direction) {}
+    private record Knot(Coordinate at, boolean corner, double round, OptionalDouble arriving, OptionalDouble leaving) {
+        boolean ends() {
+            return corner || arriving.isPresent() || leaving.isPresent();
+        }
+    }
+
+    private static final Pattern KNOT = Pattern.compile("([^!~@]+)((?:!|~.+|@.+|!@.+)?)");
 
     private final Numbers numbers;
 
@@ -33,7 +41,7 @@ final class CurveReader {
         List<Knot> knots = knots(text);
         int first = -1;
         for (int i = 0; i < knots.size() && first < 0; i++) {
-            first = knots.get(i).corner() || knots.get(i).direction().isPresent() ? i : -1;
+            first = knots.get(i).ends() ? i : -1;
         }
         if (first < 0) {
             return new Curve(HobbySpline.closed(knots.stream().map(Knot::at).toList()));
@@ -54,12 +62,12 @@ final class CurveReader {
         for (int i = 1; i < knots.size(); i++) {
             Knot knot = knots.get(i);
             boolean last = i == knots.size() - 1;
-            if (!knot.corner() && knot.direction().isEmpty() && !last) {
+            if (!knot.ends() && !last) {
                 continue;
             }
             List<Coordinate> piece =
                     knots.subList(start, i + 1).stream().map(Knot::at).toList();
-            List<Coordinate> smooth = HobbySpline.open(piece, knots.get(start).direction(), knot.direction());
+            List<Coordinate> smooth = HobbySpline.open(piece, knots.get(start).leaving(), knot.arriving());
             for (int k = 1; k < smooth.size(); k++) {
                 flat.add(smooth.get(k));
                 rounds.add(k == smooth.size() - 1 ? knot.round() : 0);
@@ -74,7 +82,7 @@ final class CurveReader {
         for (String token : text.trim().split("\\s+")) {
             if (token.startsWith("..")) {
                 for (Coordinate point : part(token.substring(2))) {
-                    knots.add(new Knot(point, true, 0, OptionalDouble.empty()));
+                    knots.add(new Knot(point, true, 0, OptionalDouble.empty(), OptionalDouble.empty()));
                 }
             } else {
                 knots.add(knot(token));
@@ -84,27 +92,29 @@ final class CurveReader {
     }
 
     private Knot knot(String token) {
-        String place = token;
-        boolean corner = false;
-        double round = 0;
-        OptionalDouble direction = OptionalDouble.empty();
-        if (place.endsWith("!")) {
-            corner = true;
-            place = place.substring(0, place.length() - 1);
-        } else if (place.indexOf('~') > 0) {
-            corner = true;
-            round = numbers.value(place.substring(place.indexOf('~') + 1));
-            place = place.substring(0, place.indexOf('~'));
-        } else if (place.indexOf('@') > 0) {
-            direction = OptionalDouble.of(Math.toRadians(numbers.value(place.substring(place.indexOf('@') + 1))));
-            place = place.substring(0, place.indexOf('@'));
+        Matcher parts = KNOT.matcher(token);
+        if (!parts.matches()) {
+            throw new DrawingFault("\"" + token + "\" is not a point x,y");
         }
-        List<String> pair = Numbers.split(place);
+        String mark = parts.group(2);
+        double round = mark.startsWith("~") ? numbers.value(mark.substring(1)) : 0;
+        OptionalDouble direction = mark.contains("@")
+                ? OptionalDouble.of(Math.toRadians(
+                        numbers.value(mark.substring(mark.indexOf('@') + 1).replace("!", ""))))
+                : OptionalDouble.empty();
+        boolean corner = mark.contains("!") || round > 0;
+        boolean leavesOnly = mark.startsWith("!@");
+        boolean arrivesOnly = mark.startsWith("@") && mark.endsWith("!");
+        List<String> pair = Numbers.split(parts.group(1));
         if (pair.size() != 2) {
             throw new DrawingFault("\"" + token + "\" is not a point x,y");
         }
         return new Knot(
-                new Coordinate(numbers.value(pair.get(0)), numbers.value(pair.get(1))), corner, round, direction);
+                new Coordinate(numbers.value(pair.get(0)), numbers.value(pair.get(1))),
+                corner,
+                round,
+                leavesOnly ? OptionalDouble.empty() : direction,
+                arrivesOnly ? OptionalDouble.empty() : direction);
     }
 
     private List<Coordinate> part(String text) {

@@ -15,7 +15,7 @@ import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 
 /**
- * Reads drawing data and draws. One statement a line; a line that starts with a blank continues the one before; {@code #} begins a comment.
+ * Reads drawing data and draws. One statement a line; an indented line that begins with no statement continues the one before; {@code #} begins a comment.
  *
  * <pre>
  * let NAME = NUMBER              curve NAME = POINTS       area NAME = AREA        loop NAME = POINTS (closed curve)
@@ -66,7 +66,7 @@ final class DrawingScript {
         while (i < lines.size()) {
             int first = i;
             StringBuilder statement = new StringBuilder(bare(lines.get(i++)));
-            while (i < lines.size() && lines.get(i).startsWith(" ")) {
+            while (i < lines.size() && lines.get(i).startsWith(" ") && continues(lines.get(i))) {
                 statement.append(' ').append(bare(lines.get(i++)).trim());
             }
             if (!statement.toString().isBlank()) {
@@ -77,6 +77,11 @@ final class DrawingScript {
                 }
             }
         }
+    }
+
+    /** Inside a block statements may be indented; a continuation begins with a number, a bracket or a sign. */
+    private static boolean continues(String line) {
+        return !line.trim().matches("(let|curve|loop|area|use|cut|zone|line1?|gap|shape1?|glass|dark1?|only|end)\\b.*");
     }
 
     private static String bare(String line) {
