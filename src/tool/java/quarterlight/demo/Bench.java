@@ -36,13 +36,19 @@ final class Bench {
         String time = scene.params.text("shows", "00:00:00");
         String date = scene.params.text("date", "2026-01-01");
         double tall = h * 0.36;
-        double wide = Type.display(time, 0, 0, tall).getBounds2D().getWidth();
-        double fit = Math.min(1, (w - 140) / wide);
-        s.cover(Type.display(time, s.w * 0.5 - wide * fit / 2, y + h * 0.20, tall * fit), Stuff.dull("#121a15"), 0.4, 0.95);
+        // as wide as the widest figures, so that a 1 does not move the rest
+        double wide = Type.display("88:88:88", 0, 0, tall).getBounds2D().getWidth();
+        tall *= Math.min(1, (w - 150) / wide);
+        double left = s.w * 0.5 - Math.min(wide, w - 150) / 2;
+        s.cover(Type.display(time, left, y + h * 0.22, tall), Stuff.dull("#121a15"), 0.4, 0.95);
         double small = h * 0.15;
-        double dateWide = Type.display(date, 0, 0, small).getBounds2D().getWidth();
+        double dateWide = Type.display("8888-88-88", 0, 0, small).getBounds2D().getWidth();
         s.cover(Type.display(date, s.w * 0.5 - dateWide / 2, y + h * 0.66, small), Stuff.dull("#121a15"), 0.4, 0.95);
-        s.cover(scene.type.strong("RADIO CONTROLLED", x + w * 0.5 - 150, y + h - 14, 22), Stuff.dull("#8e979b"), 0.3, 0.9);
+        s.cover(
+                scene.type.strong("RADIO CONTROLLED", x + w * 0.5 - 150, y + h - 14, 22),
+                Stuff.dull("#8e979b"),
+                0.3,
+                0.9);
     }
 
     private void planks(String color) {
@@ -82,7 +88,13 @@ final class Bench {
             s.cover(scene.type.strong(shim, s.w * 0.215, s.h * 0.39, 46), Stuff.dull("#20262b"), 0.3, 0.95);
             s.cover(scene.type.plain("shim, +/- 1 %", s.w * 0.215, s.h * 0.70, 30), Stuff.dull("#20262b"), 0.3, 0.9);
         }
-        scene.things.gauge(s.w * 0.5, s.h * 0.52, scene.random.nextDouble(-7, 7), s.h / 260.0, scene.params.text("shows", "0.0"), "mil");
+        scene.things.gauge(
+                s.w * 0.5,
+                s.h * 0.52,
+                scene.random.nextDouble(-7, 7),
+                s.h / 260.0,
+                scene.params.text("shows", "0.0"),
+                "mil");
     }
 
     /** A typed sheet on a work top. */
@@ -103,9 +115,8 @@ final class Bench {
         for (int i = 0; i < lines.length; i++) {
             double size = i == 0 ? 50 : 37;
             String line = lines[i].replace('_', ' ');
-            Shape letters = i == 0
-                    ? scene.type.strong(line, s.w * 0.18, y, size)
-                    : scene.type.plain(line, s.w * 0.18, y, size);
+            Shape letters =
+                    i == 0 ? scene.type.strong(line, s.w * 0.18, y, size) : scene.type.plain(line, s.w * 0.18, y, size);
             s.mottle(letters, "#2a2c33", 0.92, 14, 0.06, 0.35, 0.5);
             y += i == 0 ? 78 : 60;
         }

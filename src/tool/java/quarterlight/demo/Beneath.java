@@ -39,18 +39,20 @@ final class Beneath {
         double much = scene.params.number("dirt", 0.5);
         s.mottle(s.all(), "#6e634f", 0.75 * much, 140, 0.42, 0.76, 1);
         s.mottle(s.all(), "#7d4a25", 0.9 * scene.params.number("rust", 0.25), 55, 0.52, 0.74, 1);
-        s.rough(s.all(), 2.2, 9, 3);
+        s.rough(s.all(), 0.8, 9, 3);
     }
 
     private void base(String color) {
         s.cover(s.all(), new Stuff(Tint.hex(color), 0.03, 0, 12));
-        s.rough(s.all(), 5, 24, 5);
+        s.rough(s.all(), 2.2, 24, 5);
+        s.rough(s.all(), 12, 260, 3);
     }
 
     private void floor() {
         base("#37342c");
         for (int i = 0; i < 6; i++) {
-            Shape rib = new RoundRectangle2D.Double(s.w * 0.04, s.h * (0.06 + 0.105 * i), s.w * 0.56, s.h * 0.045, 40, 40);
+            Shape rib =
+                    new RoundRectangle2D.Double(s.w * 0.04, s.h * (0.06 + 0.105 * i), s.w * 0.56, s.h * 0.045, 40, 40);
             s.raise(rib, 16, 8);
         }
         Shape plug = Relief.disc(s.w * 0.32, s.h * 0.82, 58);
@@ -92,7 +94,12 @@ final class Beneath {
         s.raise(Relief.stroke(Relief.disc(s.w * 0.5, s.h * 0.5, s.h * 0.235), 30), 12, 4);
         for (int i = 0; i < 10; i++) {
             double a = Math.PI * 2 * i / 10;
-            scene.things.bolt(s.w * 0.5 + s.h * 0.235 * Math.cos(a), s.h * 0.5 + s.h * 0.235 * Math.sin(a), 17, 9 * i, Stuff.dull("#57524a"));
+            scene.things.bolt(
+                    s.w * 0.5 + s.h * 0.235 * Math.cos(a),
+                    s.h * 0.5 + s.h * 0.235 * Math.sin(a),
+                    17,
+                    9 * i,
+                    Stuff.dull("#57524a"));
         }
         for (double fx : new double[] {0.09, 0.91}) {
             for (int i = 0; i < 4; i++) {
@@ -127,7 +134,8 @@ final class Beneath {
         tube(0.10, 0.80, 0.90, 0.62, 44, Stuff.dull("#4b463c"));
         tube(-0.05, 0.58, 0.52, 0.72, 34, Stuff.steel("#5c5952"));
         for (int i = 0; i < 9; i++) {
-            Shape coil = Relief.stroke(new java.awt.geom.Ellipse2D.Double(s.w * 0.70, s.h * (0.02 + 0.036 * i), s.w * 0.20, 60), 26);
+            Shape coil = Relief.stroke(
+                    new java.awt.geom.Ellipse2D.Double(s.w * 0.70, s.h * (0.02 + 0.036 * i), s.w * 0.20, 60), 26);
             s.raise(coil, 18, 5);
             s.cover(coil, Stuff.dull("#2f2d28"), 1, 0.9);
         }
@@ -143,9 +151,10 @@ final class Beneath {
             scene.light = Light.SHED;
         }
         base(scene.car.primer());
-        s.mottle(s.all(), "#85857c", 0.8, 9, 0.52, 0.62, 1);
+        s.mottle(s.all(), "#85857c", 0.45, 5, 0.56, 0.62, 1);
         for (int i = 0; i < 5; i++) {
-            Shape rib = new RoundRectangle2D.Double(s.w * (0.08 + 0.18 * i), s.h * 0.10, s.w * 0.05, s.h * 0.34, 40, 40);
+            Shape rib =
+                    new RoundRectangle2D.Double(s.w * (0.08 + 0.18 * i), s.h * 0.10, s.w * 0.05, s.h * 0.34, 40, 40);
             s.raise(rib, 13, 8);
         }
         double x = s.w * 0.52;
@@ -178,7 +187,12 @@ final class Beneath {
             s.cover(cover, new Stuff(Tint.hex(scene.car.engine()), 0.06, 0, 60));
             s.raise(cover, 70, 20);
             for (int i = 0; i < 4; i++) {
-                scene.things.bolt(s.w * fx + (i % 2 == 0 ? -96 : 96), s.h * (0.27 + 0.46 * (i / 2)), 15, 11 * i, Stuff.steel("#8a8a86"));
+                scene.things.bolt(
+                        s.w * fx + (i % 2 == 0 ? -96 : 96),
+                        s.h * (0.27 + 0.46 * (i / 2)),
+                        15,
+                        11 * i,
+                        Stuff.steel("#8a8a86"));
             }
         }
         double x = s.w * 0.5;
@@ -219,7 +233,12 @@ final class Beneath {
         s.raise(cap, 14, 5);
         for (int i = 0; i < 3; i++) {
             double a = Math.PI * 2 * i / 3 + 0.5;
-            scene.things.bolt(s.w * 0.5 + s.h * 0.115 * Math.cos(a), s.h * 0.46 + s.h * 0.115 * Math.sin(a), 20, 17 * i, Stuff.steel("#7d7a72"));
+            scene.things.bolt(
+                    s.w * 0.5 + s.h * 0.115 * Math.cos(a),
+                    s.h * 0.46 + s.h * 0.115 * Math.sin(a),
+                    20,
+                    17 * i,
+                    Stuff.steel("#7d7a72"));
         }
         for (int i = 0; i < 12; i++) {
             s.raise(Relief.disc(s.w * (0.04 + 0.085 * i), s.h * 0.93, 11), -5, 3);
@@ -263,7 +282,8 @@ final class Beneath {
         round(p, width, stuff);
     }
 
-    private void hose(double x1, double y1, double cx, double cy, double dx, double dy, double x2, double y2, double width) {
+    private void hose(
+            double x1, double y1, double cx, double cy, double dx, double dy, double x2, double y2, double width) {
         Path2D p = new Path2D.Double();
         p.moveTo(s.w * x1, s.h * y1);
         p.curveTo(s.w * cx, s.h * cy, s.w * dx, s.h * dy, s.w * x2, s.h * y2);

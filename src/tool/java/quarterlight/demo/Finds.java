@@ -142,7 +142,8 @@ final class Finds {
             double a = scene.random.nextDouble() * Math.PI * 2;
             double d = 170 * Math.sqrt(scene.random.nextDouble());
             double radius = 4 + 13 * Math.pow(scene.random.nextDouble(), 2);
-            Shape blister = Blob.around(scene.random, x0 + 1.5 * d * Math.cos(a), y0 + d * Math.sin(a), radius, 0.25, 12);
+            Shape blister =
+                    Blob.around(scene.random, x0 + 1.5 * d * Math.cos(a), y0 + d * Math.sin(a), radius, 0.25, 12);
             s.raise(blister, radius * 0.5, radius * 0.35);
             if (scene.random.nextInt(4) == 0) {
                 s.dye(Relief.stroke(blister, 2.5), "#6b3d1c", 1.5, 0.7);

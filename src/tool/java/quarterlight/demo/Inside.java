@@ -71,8 +71,15 @@ final class Inside {
             s.dye(Relief.stroke(tick, 4), "#dfe2da", 0.4, 1);
             if (marks > 8 && i % 2 == 0) {
                 String n = Integer.toString(most * i / marks);
-                s.dye(scene.type.plain(n, x + radius * 0.60 * Math.cos(a) - scene.type.width(n, radius * 0.15) / 2,
-                        y + radius * 0.60 * Math.sin(a) + radius * 0.05, radius * 0.15), "#dfe2da", 0.4, 1);
+                s.dye(
+                        scene.type.plain(
+                                n,
+                                x + radius * 0.60 * Math.cos(a) - scene.type.width(n, radius * 0.15) / 2,
+                                y + radius * 0.60 * Math.sin(a) + radius * 0.05,
+                                radius * 0.15),
+                        "#dfe2da",
+                        0.4,
+                        1);
             }
         }
         double wide = scene.type.width(name, radius * 0.14);
@@ -100,8 +107,12 @@ final class Inside {
             double lift = i == digits.length() - 2 ? h * 0.10 : 0;
             String d = digits.substring(i, i + 1);
             double size = h * 0.92;
-            s.dye(scene.type.strong(d, x + cell * (i + 0.5) - scene.type.width(d, size) / 2, y + h * 0.80 - lift, size),
-                    tenth ? "#9b1c31" : "#e6e4da", 0.5, 1);
+            s.dye(
+                    scene.type.strong(
+                            d, x + cell * (i + 0.5) - scene.type.width(d, size) / 2, y + h * 0.80 - lift, size),
+                    tenth ? "#9b1c31" : "#e6e4da",
+                    0.5,
+                    1);
         }
         s.shadow(new Rectangle2D.Double(x - 6, y - 5, w + 12, h * 0.28), 0, 0, h * 0.1, 0.6);
         s.shadow(new Rectangle2D.Double(x - 6, y + h * 0.82, w + 12, h * 0.3), 0, 0, h * 0.1, 0.5);
@@ -228,7 +239,8 @@ final class Inside {
         s.rough(s.all(), 30, 260, 3);
         s.mottle(s.all(), "#6a6252", 0.4, 160, 0.45, 0.75, 1);
         if (scene.params.has("stain")) {
-            s.mottle(Blob.around(scene.random, s.w * 0.5, s.h * 0.55, 300, 0.3, 30), "#4a2c16", 0.75, 90, 0.25, 0.6, 20);
+            s.mottle(
+                    Blob.around(scene.random, s.w * 0.5, s.h * 0.55, 300, 0.3, 30), "#4a2c16", 0.75, 90, 0.25, 0.6, 20);
         }
     }
 

@@ -43,9 +43,15 @@ final class Lens {
         double cos = Math.cos(c);
         double sin = Math.sin(c);
         double[] rolled = {
-            cos * p[0] - sin * p[3], cos * p[1] - sin * p[4], 0,
-            sin * p[0] + cos * p[3], sin * p[1] + cos * p[4], 0,
-            p[6], p[7], p[8]
+            cos * p[0] - sin * p[3],
+            cos * p[1] - sin * p[4],
+            0,
+            sin * p[0] + cos * p[3],
+            sin * p[1] + cos * p[4],
+            0,
+            p[6],
+            p[7],
+            p[8]
         };
         double[] before = {1, 0, -s.w * 0.5, 0, 1, -s.h * 0.5, 0, 0, 1};
         double[] after = {1, 0, photoW * 0.5, 0, 1, photoH * 0.5, 0, 0, 1};

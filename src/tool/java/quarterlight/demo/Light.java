@@ -81,7 +81,8 @@ enum Light {
         double glance = Math.pow(Math.max(0, 1 - Math.max(0, dot)), 4);
         double m = Math.min(0.95, s.mirror[i] * (1 + 1.6 * glance)) * Math.sqrt(open);
         double blurred = 1 - Math.min(1, s.shine[i] / 150);
-        double spec = Math.pow(Math.max(0, rx * lx + ry * ly + rz * lz), s.shine[i]) * key * (0.1 + 1.6 * s.mirror[i]) * open;
+        double spec =
+                Math.pow(Math.max(0, rx * lx + ry * ly + rz * lz), s.shine[i]) * key * (0.1 + 1.6 * s.mirror[i]) * open;
         environment(rx, ry, rz, blurred, c);
         double t = s.metal[i];
         double keep = 1 - m;
@@ -133,8 +134,7 @@ enum Light {
         set(c, wall + floor + light, wall * 0.95 + floor + light * 1.02, wall * 0.86 + floor * 0.9 + light * 1.05);
     }
 
-    private static double window(
-            double rx, double ry, double x, double y, double halfW, double halfH, double soft) {
+    private static double window(double rx, double ry, double x, double y, double halfW, double halfH, double soft) {
         double inX = Relief.step(halfW + soft, halfW - soft * 0.5, Math.abs(rx - x));
         double inY = Relief.step(halfH + soft, halfH - soft * 0.5, Math.abs(ry - y));
         double bar = 1 - 0.8 * Relief.step(0.012 + soft * 0.3, 0.0, Math.abs(rx - x));

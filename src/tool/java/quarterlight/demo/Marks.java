@@ -132,7 +132,12 @@ final class Marks {
             double fit = Math.min(size, size * s.w * 0.66 / Math.max(1, scene.type.width(t, size)));
             double wide = scene.type.width(t, fit);
             Shape letters = scene.type.struck(
-                    t, s.w * 0.5 - wide / 2 - 6, s.h * (0.46 + 0.2 * line), fit, wide / Math.max(1, t.length()) + 2, scene.random);
+                    t,
+                    s.w * 0.5 - wide / 2 - 6,
+                    s.h * (0.46 + 0.2 * line),
+                    fit,
+                    wide / Math.max(1, t.length()) + 2,
+                    scene.random);
             s.raise(Relief.stroke(letters, 5), 15, 2.4);
             s.rough(letters, 5, 6, 3);
         }
@@ -174,17 +179,20 @@ final class Marks {
         for (String letter : t.split("")) {
             double w = scene.type.width(letter, size) * 1.12;
             double a = angle + w / radius / 2;
-            AffineTransform at = AffineTransform.getTranslateInstance(cx + radius * Math.cos(a), cy + radius * Math.sin(a));
+            AffineTransform at =
+                    AffineTransform.getTranslateInstance(cx + radius * Math.cos(a), cy + radius * Math.sin(a));
             at.rotate(a + Math.PI / 2);
             all.append(at.createTransformedShape(scene.type.strong(letter, -w / 2.24, 0, size)), false);
             angle += w / radius;
         }
         s.raise(all, 7, 1.0);
         s.dye(all, "#3a3a3a", 0.6, 0.6);
-        Shape box = new RoundRectangle2D.Double(cx + total * 0.5 - size * 2.75, cy - radius - size * 0.92, size * 2.7, size * 1.25, 20, 20);
+        Shape box = new RoundRectangle2D.Double(
+                cx + total * 0.5 - size * 2.75, cy - radius - size * 0.92, size * 2.7, size * 1.25, 20, 20);
         if (scene.params.has("window")) {
             AffineTransform at = AffineTransform.getRotateInstance((total / radius / 2) * 0.72, cx, cy);
-            Shape frame = at.createTransformedShape(new RoundRectangle2D.Double(cx - size * 1.3, cy - radius - size * 0.95, size * 2.6, size * 1.28, 22, 22));
+            Shape frame = at.createTransformedShape(new RoundRectangle2D.Double(
+                    cx - size * 1.3, cy - radius - size * 0.95, size * 2.6, size * 1.28, 22, 22));
             s.raise(Relief.stroke(frame, 6), 4, 1.4);
         } else {
             s.rough(box, 0.1, 4, 1);
@@ -228,7 +236,8 @@ final class Marks {
             Shape letters = scene.type.plain(t, s.w * 0.5 - wide / 2, s.h * (0.30 + 0.115 * line), size);
             s.cover(letters, new Stuff(Tint.hex("#cfd8d6"), 0.02, 0, 6), 0.4, 0.75);
         }
-        Shape frame = Relief.stroke(new RoundRectangle2D.Double(s.w * 0.27, s.h * 0.17, s.w * 0.46, s.h * 0.52, 60, 60), 4);
+        Shape frame =
+                Relief.stroke(new RoundRectangle2D.Double(s.w * 0.27, s.h * 0.17, s.w * 0.46, s.h * 0.52, 60, 60), 4);
         s.cover(frame, new Stuff(Tint.hex("#cfd8d6"), 0.02, 0, 6), 0.4, 0.6);
         s.mottle(s.all(), "#a9a290", 0.18, 60, 0.5, 0.8, 1);
     }

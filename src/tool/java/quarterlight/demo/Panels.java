@@ -45,7 +45,8 @@ final class Panels {
             double x = s.w * scene.params.number("gx", 0.5);
             double y = s.h * scene.params.number("gy", 0.5);
             double turn = scene.random.nextDouble(-14, 14);
-            scene.things.gauge(x, y, turn, s.h / 290.0, scene.params.text("shows", ""), scene.params.text("unit", "mil"));
+            scene.things.gauge(
+                    x, y, turn, s.h / 290.0, scene.params.text("shows", ""), scene.params.text("unit", "mil"));
         }
     }
 
@@ -201,7 +202,8 @@ final class Panels {
         s.raise(rect(0, 0, 1, 0.26), 46, 16);
         s.shadow(rect(0, 0.25, 1, 0.05), 0, 8, 9, 0.7);
         for (int i = 0; i < 2; i++) {
-            Shape slot = new RoundRectangle2D.Double(s.w * (0.12 + 0.46 * i), s.h * 0.52, s.w * 0.30, s.h * 0.12, 50, 50);
+            Shape slot =
+                    new RoundRectangle2D.Double(s.w * (0.12 + 0.46 * i), s.h * 0.52, s.w * 0.30, s.h * 0.12, 50, 50);
             s.raise(slot, -24, 4);
             s.cover(slot, Stuff.dull("#0b0b0a"), 1, 1);
         }
@@ -217,7 +219,8 @@ final class Panels {
         crease(0.36, 24, 0.06);
         Path2D gap = new Path2D.Double();
         gap.moveTo(s.w * (0.52 - lean), -20);
-        gap.curveTo(s.w * (0.54 - lean / 2), s.h * 0.4, s.w * (0.535 + lean / 2), s.h * 0.6, s.w * (0.50 + lean), s.h + 20);
+        gap.curveTo(
+                s.w * (0.54 - lean / 2), s.h * 0.4, s.w * (0.535 + lean / 2), s.h * 0.6, s.w * (0.50 + lean), s.h + 20);
         if (lean != 0) {
             Path2D beyond = new Path2D.Double(gap);
             beyond.lineTo(s.w + 40, s.h + 20);

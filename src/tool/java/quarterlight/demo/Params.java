@@ -8,10 +8,13 @@ import java.util.Map;
 record Params(Map<String, String> values) {
     static Params parse(String text) {
         Map<String, String> values = new LinkedHashMap<>();
-        Arrays.stream(text.split("\\|")).map(String::strip).filter(p -> !p.isEmpty()).forEach(pair -> {
-            int eq = pair.indexOf('=');
-            values.put(eq < 0 ? pair : pair.substring(0, eq), eq < 0 ? "" : pair.substring(eq + 1));
-        });
+        Arrays.stream(text.split("\\|"))
+                .map(String::strip)
+                .filter(p -> !p.isEmpty())
+                .forEach(pair -> {
+                    int eq = pair.indexOf('=');
+                    values.put(eq < 0 ? pair : pair.substring(0, eq), eq < 0 ? "" : pair.substring(eq + 1));
+                });
         return new Params(values);
     }
 

@@ -14,7 +14,8 @@ record Picture(BufferedImage image, List<Patch> patches, String scale) {
     /**
      * @param kind as the traces table names it
      * @param outline in pixels of the photo
-     * @param areaMm2 of the outline on the sheet, before perspective
+     * @param onSheetMm the same outline on the sheet, mm, before perspective
+     * @param areaMm2 of the outline on the sheet
      */
-    record Patch(String kind, List<Point2D.Double> outline, double areaMm2) {}
+    record Patch(String kind, List<Point2D.Double> outline, List<Point2D.Double> onSheetMm, double areaMm2) {}
 }

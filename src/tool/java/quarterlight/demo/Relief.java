@@ -87,8 +87,8 @@ final class Relief {
     /** Uneven height inside the shape. */
     Relief rough(Shape shape, double amount, double scale, int octaves) {
         each(shape, 1.5, (i, a) -> {
-            double x = i % w;
-            double y = i / w;
+            int x = i % w;
+            int y = i / w;
             z[i] += (float) (a * amount * (noise.fractal(x / scale, y / scale, octaves) - 0.5));
         });
         return this;
@@ -98,8 +98,8 @@ final class Relief {
     Relief mottle(Shape shape, String rgb, double strength, double scale, double from, double to, double soft) {
         Tint t = Tint.hex(rgb);
         each(shape, soft, (i, a) -> {
-            double x = i % w;
-            double y = i / w;
+            int x = i % w;
+            int y = i / w;
             double n = step(from, to, noise.fractal(x / scale + 31, y / scale - 57, 5));
             mixTint(i, t, (float) (a * n * strength));
             mirror[i] *= (float) (1 - 0.6 * a * n * strength);
@@ -131,8 +131,8 @@ final class Relief {
     }
 
     Relief groove(Shape line, double width, double depth, double soft) {
-        Shape stroke = new BasicStroke((float) width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND)
-                .createStrokedShape(line);
+        Shape stroke =
+                new BasicStroke((float) width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND).createStrokedShape(line);
         return raise(stroke, -depth, soft);
     }
 

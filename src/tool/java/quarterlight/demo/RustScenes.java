@@ -6,6 +6,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.SplittableRandom;
 
 /** Rust of known area with something of known size beside it, on paint, underbody coating, floor or box section. */
 final class RustScenes {
@@ -98,7 +99,9 @@ final class RustScenes {
     private void patch(String[] p) {
         double uneven = p.length > 5 ? Double.parseDouble(p[5]) : 0.22;
         List<Point2D.Double> ring = Blob.ring(
-                scene.random,
+                scene.params.has("shape")
+                        ? new SplittableRandom((long) scene.params.number("shape", 0) + p[0].hashCode())
+                        : scene.random,
                 s.w * Double.parseDouble(p[1]),
                 s.h * Double.parseDouble(p[2]),
                 k * Double.parseDouble(p[3]),

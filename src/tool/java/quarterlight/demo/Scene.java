@@ -77,8 +77,12 @@ final class Scene {
             twice += a.x * b.y - b.x * a.y;
         }
         double area = Math.abs(twice) / 2 / (patch.pxPerMm() * patch.pxPerMm());
-        List<Point2D.Double> outline = ring.stream().map(p -> lens.seen(p.x, p.y)).toList();
-        return new Picture.Patch(patch.kind(), outline, area);
+        List<Point2D.Double> outline =
+                ring.stream().map(p -> lens.seen(p.x, p.y)).toList();
+        List<Point2D.Double> mm = ring.stream()
+                .map(p -> new Point2D.Double(p.x / patch.pxPerMm(), p.y / patch.pxPerMm()))
+                .toList();
+        return new Picture.Patch(patch.kind(), outline, mm, area);
     }
 
     private String scaleText(Lens lens) {

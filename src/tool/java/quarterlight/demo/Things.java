@@ -26,8 +26,8 @@ final class Things {
         AffineTransform at = AffineTransform.getTranslateInstance(x, y);
         at.rotate(Math.toRadians(degrees));
         double k = pxPerMm;
-        Shape body = at.createTransformedShape(
-                new RoundRectangle2D.Double(-6 * k, 0, (mm + 14) * k, 19 * k, 3 * k, 3 * k));
+        Shape body =
+                at.createTransformedShape(new RoundRectangle2D.Double(-6 * k, 0, (mm + 14) * k, 19 * k, 3 * k, 3 * k));
         lay(body, 5, 0.6, new Stuff(Tint.hex("#c3c6c5"), 0.16, 0.5, 25), 3);
         Path2D ticks = new Path2D.Double();
         for (int i = 0; i <= mm; i++) {
@@ -38,7 +38,9 @@ final class Things {
         for (int i = 0; i <= mm; i += 10) {
             String label = Integer.toString(i / 10);
             double half = type.width(label, 5.2 * k) / 2;
-            s.cover(at.createTransformedShape(type.strong(label, i * k - half, 13.6 * k, 5.2 * k)), Stuff.dull("#15181a"));
+            s.cover(
+                    at.createTransformedShape(type.strong(label, i * k - half, 13.6 * k, 5.2 * k)),
+                    Stuff.dull("#15181a"));
         }
         s.cover(at.createTransformedShape(type.plain("cm", 2.6 * k, 17.2 * k, 3.1 * k)), Stuff.dull("#3a3f42"));
         return List.of(at(at, 0, 0), at(at, mm * k, 0));
@@ -58,10 +60,13 @@ final class Things {
                 new RoundRectangle2D.Double(4 * u, 4 * u, w - 8 * u, h - 8 * u, c * 0.5, c * 0.5), 0.5 * u));
         s.cover(frame, Stuff.dull("#0b6472"), 0.2, 0.9);
         s.cover(at.createTransformedShape(type.strong("SCALE CARD", 9 * u, 15 * u, 7 * u)), Stuff.dull("#20262b"));
-        s.cover(at.createTransformedShape(type.plain("85.60 x 53.98 mm", 9 * u, 23 * u, 5.4 * u)), Stuff.dull("#20262b"));
+        s.cover(
+                at.createTransformedShape(type.plain("85.60 x 53.98 mm", 9 * u, 23 * u, 5.4 * u)),
+                Stuff.dull("#20262b"));
         String[] greys = {"#1b1b1b", "#555555", "#8d8d8d", "#c4c4c4"};
         for (int i = 0; i < greys.length; i++) {
-            s.cover(at.createTransformedShape(new Rectangle2D.Double((9 + 10 * i) * u, 34 * u, 9 * u, 11 * u)),
+            s.cover(
+                    at.createTransformedShape(new Rectangle2D.Double((9 + 10 * i) * u, 34 * u, 9 * u, 11 * u)),
                     Stuff.dull(greys[i]));
         }
         return List.of(at(at, 0, 0), at(at, w, 0), at(at, w, h), at(at, 0, h));
@@ -85,16 +90,27 @@ final class Things {
         s.raise(shell, 13 * k, 5 * k);
         s.cover(shell, new Stuff(Tint.hex("#34393c"), 0.035, 0, 18));
         s.rough(shell, 0.5, 2.2, 2);
-        Shape waist = at.createTransformedShape(new RoundRectangle2D.Double(-27 * k, 8 * k, 54 * k, 3.4 * k, 3 * k, 3 * k));
+        Shape waist =
+                at.createTransformedShape(new RoundRectangle2D.Double(-27 * k, 8 * k, 54 * k, 3.4 * k, 3 * k, 3 * k));
         s.cover(waist, Stuff.plastic("#c86a1e"), 0.6, 1);
-        Shape frame = at.createTransformedShape(new RoundRectangle2D.Double(-25 * k, -58 * k, 50 * k, 56 * k, 8 * k, 8 * k));
+        Shape frame =
+                at.createTransformedShape(new RoundRectangle2D.Double(-25 * k, -58 * k, 50 * k, 56 * k, 8 * k, 8 * k));
         s.cover(frame, Stuff.plastic("#101315"), 0.5, 1);
-        Shape window = at.createTransformedShape(new RoundRectangle2D.Double(-22 * k, -48 * k, 44 * k, 32 * k, 3 * k, 3 * k));
+        Shape window =
+                at.createTransformedShape(new RoundRectangle2D.Double(-22 * k, -48 * k, 44 * k, 32 * k, 3 * k, 3 * k));
         s.flatten(frame, 15 * k);
         s.cover(window, new Stuff(Tint.hex("#a9b59a"), 0.05, 0, 120), 0.4, 1);
         double room = Type.display(shown, 0, 0, 19 * k).getBounds2D().getWidth();
-        s.cover(at.createTransformedShape(Type.display(shown, -room / 2, -43 * k, 19 * k)), Stuff.dull("#14201a"), 0.2, 0.95);
-        s.cover(at.createTransformedShape(type.strong(unit, 9 * k, -17.8 * k, 6 * k)), Stuff.dull("#14201a"), 0.2, 0.95);
+        s.cover(
+                at.createTransformedShape(Type.display(shown, -room / 2, -43 * k, 19 * k)),
+                Stuff.dull("#14201a"),
+                0.2,
+                0.95);
+        s.cover(
+                at.createTransformedShape(type.strong(unit, 9 * k, -17.8 * k, 6 * k)),
+                Stuff.dull("#14201a"),
+                0.2,
+                0.95);
         for (int i = -1; i <= 1; i += 2) {
             Shape button = at.createTransformedShape(Relief.disc(i * 11 * k, 28 * k, 6 * k));
             s.raise(button, 2.2 * k, 1.2 * k);

@@ -24,7 +24,7 @@ final class Trim {
             case "seal" -> seal();
             default -> throw new IllegalArgumentException("no part " + scene.params.text("part", ""));
         }
-        s.mottle(s.all(), "#8b8170", scene.params.number("dust", 0.25), 120, 0.45, 0.8, 1);
+        s.mottle(s.all(), "#8b8170", scene.params.number("dust", 0.10), 120, 0.45, 0.8, 1);
     }
 
     private void wheel() {
@@ -123,7 +123,7 @@ final class Trim {
         s.bendY = 0.6;
         s.rough(s.all(), 0.25, 5.5, 2);
         String name = scene.params.text("text", "Fenlark");
-        double size = s.h * 0.34;
+        double size = s.h * 0.27;
         Shape letters = scene.type.slanted(name, s.w * 0.17, s.h * 0.56, size);
         s.shadow(letters, 6, 9, 5, 0.5);
         s.clearShadow(letters);

@@ -50,7 +50,11 @@ final class WholeCar {
             p.moveTo(x, -10);
             p.lineTo(x, floor);
             s.groove(p, 5, 9, 1.3);
-            s.dye(new Rectangle2D.Double(x, -10, s.w * 0.0415, floor + 10), i % 3 == 0 ? "#4d4436" : "#95886f", 0.5, 0.10 + 0.05 * (i * 7 % 4));
+            s.dye(
+                    new Rectangle2D.Double(x, -10, s.w * 0.0415, floor + 10),
+                    i % 3 == 0 ? "#4d4436" : "#95886f",
+                    0.5,
+                    0.10 + 0.05 * (i * 7 % 4));
         }
         s.form((x, y) -> y < floor ? 1.4 * s.noise.fractal(x / 5, y / 160, 3) : 0);
         Shape gravel = new Rectangle2D.Double(-20, floor, s.w + 40.0, s.h);
@@ -146,7 +150,10 @@ final class WholeCar {
             double cx = x(at);
             double cy = y(325);
             Path2D arch = new Path2D.Double();
-            arch.append(new java.awt.geom.Arc2D.Double(cx - 385 * k, cy - 375 * k, 770 * k, 750 * k, -16, 212, java.awt.geom.Arc2D.CHORD), false);
+            arch.append(
+                    new java.awt.geom.Arc2D.Double(
+                            cx - 385 * k, cy - 375 * k, 770 * k, 750 * k, -16, 212, java.awt.geom.Arc2D.CHORD),
+                    false);
             Area opening = new Area(arch);
             opening.intersect(new Area(body()));
             s.raise(Relief.stroke(arch, 26 * k), 3, 2);
@@ -167,7 +174,11 @@ final class WholeCar {
             s.raise(Relief.disc(cx, cy, 46 * k), 6, 3);
             for (int i = 0; i < 12; i++) {
                 double a = Math.PI * i / 6;
-                s.cover(Relief.disc(cx + 178 * k * Math.cos(a), cy + 178 * k * Math.sin(a), 13 * k), Stuff.dull("#15150f"), 0.5, 0.9);
+                s.cover(
+                        Relief.disc(cx + 178 * k * Math.cos(a), cy + 178 * k * Math.sin(a), 13 * k),
+                        Stuff.dull("#15150f"),
+                        0.5,
+                        0.9);
             }
         }
     }
@@ -233,12 +244,15 @@ final class WholeCar {
     /** From ahead or behind, drawn for the right half and mirrored about the middle. */
     private void end(boolean front) {
         double m = left;
-        Path2D body = half(m, new double[][] {{0, front ? 900 : 925}, {620, 880}, {850, 790}, {905, 640}, {905, 420}, {860, 260}, {0, 250}});
+        Path2D body = half(m, new double[][] {
+            {0, front ? 900 : 925}, {620, 880}, {850, 790}, {905, 640}, {905, 420}, {860, 260}, {0, 250}
+        });
         Path2D house = half(m, new double[][] {{0, 1335}, {470, 1315}, {560, 1260}, {745, 900}, {0, 890}});
         s.shadow(new java.awt.geom.Ellipse2D.Double(m - 960 * k, y(70), 1920 * k, 170 * k), 0, 0, 20, 0.95);
         s.shadow(new Rectangle2D.Double(m - 880 * k, y(330), 1760 * k, 320 * k), 0, 0, 8, 0.95);
         for (int side = -1; side <= 1; side += 2) {
-            Shape tire = new RoundRectangle2D.Double(m + side * 735 * k - 100 * k, y(640), 200 * k, 640 * k, 60 * k, 60 * k);
+            Shape tire =
+                    new RoundRectangle2D.Double(m + side * 735 * k - 100 * k, y(640), 200 * k, 640 * k, 60 * k, 60 * k);
             s.clearShadow(tire);
             s.cover(tire, Stuff.rubber());
             s.raise(tire, 12, 8);
@@ -297,7 +311,11 @@ final class WholeCar {
             s.cover(lamp, new Stuff(Tint.hex("#86101a"), 0.12, 0, 150));
             s.raise(lamp, 6, 3);
             for (int i = 0; i < 7; i++) {
-                s.groove(new Rectangle2D.Double(m + side * 735 * k - 128 * k, y(725 - 20 * i), 256 * k, 1), 2.4, 2.5, 0.8);
+                s.groove(
+                        new Rectangle2D.Double(m + side * 735 * k - 128 * k, y(725 - 20 * i), 256 * k, 1),
+                        2.4,
+                        2.5,
+                        0.8);
             }
         }
         Shape plate = new RoundRectangle2D.Double(m - 155 * k, y(400), 310 * k, 120 * k, 12, 12);
