@@ -189,7 +189,7 @@ final class Beneath {
             for (int i = 0; i < 4; i++) {
                 scene.things.bolt(
                         s.w * fx + (i % 2 == 0 ? -96 : 96),
-                        s.h * (0.27 + 0.46 * (i / 2)),
+                        s.h * (0.27 + (i < 2 ? 0 : 0.46)),
                         15,
                         11 * i,
                         Stuff.steel("#8a8a86"));

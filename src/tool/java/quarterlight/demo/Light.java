@@ -18,7 +18,7 @@ enum Light {
     private final double ly;
     private final double lz;
     private final double key;
-    private final Noise noise = new Noise(771);
+    private static final Noise SKY = new Noise(771);
 
     Light(double around, double x, double y, double z, double key) {
         this.around = around;
@@ -105,11 +105,11 @@ enum Light {
     }
 
     private void yard(double rx, double ry, double soft, double sky, double cool, float[] c) {
-        double trees = 0.06 + 0.10 * noise.fractal(rx * 7 + 3, 0.5, 4) + 0.02 * noise.fractal(rx * 40, 3, 2);
+        double trees = 0.06 + 0.10 * SKY.fractal(rx * 7 + 3, 0.5, 4) + 0.02 * SKY.fractal(rx * 40, 3, 2);
         double aboveTrees = Relief.step(trees - soft, trees + soft, ry);
         double aboveGround = Relief.step(-0.03 - soft, -0.03 + soft, ry);
         double high = Math.max(0, Math.min(1, ry));
-        double cloud = 0.85 + 0.3 * noise.fractal(rx * 2.2 / (0.35 + high), 2.5 / (0.3 + high), 4);
+        double cloud = 0.85 + 0.3 * SKY.fractal(rx * 2.2 / (0.35 + high), 2.5 / (0.3 + high), 4);
         double sr = sky * cloud * (1.0 - (0.25 + cool) * high);
         double sg = sky * cloud * (1.01 - (0.18 + cool * 0.6) * high);
         double sb = sky * cloud * (1.04 - 0.08 * high);

@@ -10,12 +10,43 @@ import java.awt.image.DataBufferByte;
 
 /**
  * How much of each pixel a shape covers, 0 to 1, over the part of the sheet that it touches.
- *
- * @param x left edge on the sheet, px
- * @param y top edge on the sheet, px
- * @param a row-major, {@code w × h}
  */
-record Mask(int x, int y, int w, int h, float[] a) {
+final class Mask {
+    private final int x;
+    private final int y;
+    private final int w;
+    private final int h;
+    private final float[] a;
+
+    private Mask(int x, int y, int w, int h, float[] a) {
+        this.x = x;
+        this.y = y;
+        this.w = w;
+        this.h = h;
+        this.a = a;
+    }
+
+    int x() {
+        return x;
+    }
+
+    int y() {
+        return y;
+    }
+
+    int w() {
+        return w;
+    }
+
+    int h() {
+        return h;
+    }
+
+    /** At a place of the mask counted row by row. */
+    float at(int i) {
+        return a[i];
+    }
+
     /** The shape, softened by a blur of about {@code soft} px. */
     static Mask of(Shape shape, double soft, int sheetW, int sheetH) {
         int margin = (int) Math.ceil(soft * 3) + 2;

@@ -162,7 +162,7 @@ final class Relief {
         for (int y = fromY; y < toY; y++) {
             int from = (y - mask.y()) * mask.w() - mask.x();
             for (int x = fromX; x < toX; x++) {
-                float a = mask.a()[from + x];
+                float a = mask.at(from + x);
                 if (a > 0.002f) {
                     dot.at(y * w + x, a);
                 }

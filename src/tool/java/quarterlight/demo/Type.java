@@ -81,7 +81,8 @@ final class Type {
         double at = x;
         double w = height * 0.52;
         double t = height * 0.13;
-        for (char c : text.toCharArray()) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
             if (c == '.') {
                 all.add(new Area(new Rectangle2D.Double(at - t * 0.2, y + height - t, t, t)));
                 at += t * 1.3;

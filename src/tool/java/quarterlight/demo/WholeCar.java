@@ -82,7 +82,8 @@ final class WholeCar {
         s.flatten(body, 30);
         s.cover(body, scene.car.paint());
         s.each(body, 0.4, (i, a) -> {
-            double mm = (ground - (double) (i / s.w)) / k;
+            int row = i / s.w;
+            double mm = (ground - row) / k;
             s.z[i] += (float) (a * profile(mm) * k * 2.2);
         });
         s.raise(body, 6, 5);
@@ -333,7 +334,8 @@ final class WholeCar {
         s.cover(shape, scene.car.paint());
         double m = left;
         s.each(shape, 0.4, (i, a) -> {
-            double mm = (ground - (double) (i / s.w)) / k;
+            int row = i / s.w;
+            double mm = (ground - row) / k;
             double u = (mm - fromMm) / (toMm - fromMm) * 2 - 0.9;
             double v = (i % s.w - m) / (910 * k);
             s.z[i] += (float) (a * swell * k * 2.6 * (1 - 0.8 * u * u * Math.abs(u) - 1.1 * v * v * v * v));
