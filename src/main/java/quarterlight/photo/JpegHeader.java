@@ -44,7 +44,7 @@ record JpegHeader(OptionalInt width, OptionalInt height, boolean progressive, Li
         OptionalInt height = OptionalInt.empty();
         boolean progressive = false;
         List<byte[]> exif = new ArrayList<>();
-        in.skipNBytes(2);
+        in.readNBytes(2);
         for (int i = 0; i < MOST_SEGMENTS; i++) {
             int marker = nextMarker(in);
             if (marker == START_OF_SCAN) {

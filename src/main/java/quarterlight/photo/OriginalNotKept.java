@@ -1,5 +1,6 @@
 package quarterlight.photo;
 
+import java.io.IOException;
 import java.nio.file.Path;
 
 /** A file could not be copied into the originals and proved to be the same. */
@@ -15,10 +16,15 @@ public final class OriginalNotKept extends Exception {
         this.reason = reason;
     }
 
+    static OriginalNotKept unreadable(Path file, IOException cause) {
+        return new OriginalNotKept(file, "the file cannot be read (" + Refusal.because(cause) + ")");
+    }
+
     public Path file() {
         return file;
     }
 
+    /** In words that can follow the file's name and a colon. */
     public String reason() {
         return reason;
     }

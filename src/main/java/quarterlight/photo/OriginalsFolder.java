@@ -2,8 +2,7 @@ package quarterlight.photo;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.OutputStream;
-import java.nio.channels.Channels;
+import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
@@ -12,7 +11,6 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.security.DigestOutputStream;
 import java.security.MessageDigest;
 import java.util.Objects;
 import java.util.Optional;
@@ -25,6 +23,7 @@ import quarterlight.visit.Sha256;
  * interrupted is a file that ends in {@code .part} and counts for nothing. A file that lies there is never written to again.
  */
 public final class OriginalsFolder {
+    private static final System.Logger LOG = System.getLogger(OriginalsFolder.class.getName());
     static final String FOLDER = "originals";
     static final String UNFINISHED = ".part";
     /** File systems allow 255 bytes a name; the digest's prefix and a margin go off. */
@@ -44,18 +43,18 @@ public final class OriginalsFolder {
      * Copies a file in and proves the copy.
      *
      * @return where it lies; the same again if its content lies there already under the same name
-     * @throws OriginalNotKept if the source changed while it was copied, or the copy read back is not what was read
-     * @throws IOException if source or disk cannot be read or written
+     * @throws OriginalNotKept if the source cannot be read, changed while it was copied, or the copy read back is not what was read
+     * @throws OriginalsUnwritable if the disk of the visit takes no more
      */
-    public StoredOriginal keep(Path source) throws IOException, OriginalNotKept {
+    public StoredOriginal keep(Path source) throws OriginalNotKept, OriginalsUnwritable {
         String name = nameOf(source);
-        Files.createDirectories(folder);
         Path unfinished = folder.resolve(UUID.randomUUID() + UNFINISHED);
         try {
+            Files.createDirectories(folder);
             MessageDigest digest = Digests.sha256();
             long bytes = copy(source, unfinished, digest);
             Sha256 sha256 = Digests.finished(digest);
-            if (bytes != Files.size(source)) {
+            if (bytes != sizeOf(source)) {
                 throw new OriginalNotKept(source, "it changed while it was copied; take it in again");
             }
             if (!Digests.of(unfinished).equals(sha256)) {
@@ -64,8 +63,26 @@ public final class OriginalsFolder {
             String stored = storedName(sha256, name);
             move(unfinished, folder.resolve(stored));
             return new StoredOriginal(name, FOLDER + "/" + stored, sha256, bytes);
+        } catch (IOException e) {
+            throw new OriginalsUnwritable(folder, e);
         } finally {
+            discard(unfinished);
+        }
+    }
+
+    private static void discard(Path unfinished) {
+        try {
             Files.deleteIfExists(unfinished);
+        } catch (IOException e) {
+            LOG.log(System.Logger.Level.WARNING, "an unfinished copy could not be removed: " + unfinished, e);
+        }
+    }
+
+    private static long sizeOf(Path source) throws OriginalNotKept {
+        try {
+            return Files.size(source);
+        } catch (IOException e) {
+            throw OriginalNotKept.unreadable(source, e);
         }
     }
 
@@ -87,19 +104,39 @@ public final class OriginalsFolder {
         return Optional.ofNullable(source.getFileName()).map(Path::toString).orElse("unnamed");
     }
 
-    private static long copy(Path source, Path target, MessageDigest digest) throws IOException {
-        try (InputStream in = Files.newInputStream(source);
+    /** Failures to read are told apart from failures to write: the one concerns a file, the other ends the work. */
+    private static long copy(Path source, Path target, MessageDigest digest) throws IOException, OriginalNotKept {
+        try (InputStream in = opened(source);
                 FileChannel channel = FileChannel.open(
-                        target, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
-                OutputStream out = new DigestOutputStream(Channels.newOutputStream(channel), digest)) {
+                        target, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS)) {
             byte[] buffer = new byte[BUFFER];
             long bytes = 0;
-            for (int got = in.read(buffer); got >= 0; got = in.read(buffer)) {
-                out.write(buffer, 0, got);
+            for (int got = read(in, buffer, source); got >= 0; got = read(in, buffer, source)) {
+                digest.update(buffer, 0, got);
+                ByteBuffer rest = ByteBuffer.wrap(buffer, 0, got);
+                while (rest.hasRemaining()) {
+                    channel.write(rest);
+                }
                 bytes += got;
             }
             channel.force(false);
             return bytes;
+        }
+    }
+
+    private static InputStream opened(Path source) throws OriginalNotKept {
+        try {
+            return Files.newInputStream(source);
+        } catch (IOException e) {
+            throw OriginalNotKept.unreadable(source, e);
+        }
+    }
+
+    private static int read(InputStream in, byte[] buffer, Path source) throws OriginalNotKept {
+        try {
+            return in.read(buffer);
+        } catch (IOException e) {
+            throw OriginalNotKept.unreadable(source, e);
         }
     }
 
