@@ -97,7 +97,8 @@ final class ViewDrawing {
     }
 
     /**
-     * Adds a zone; in a view with a middle line a left zone brings its right twin, a middle zone its other half.
+     * Adds a zone; in a view with a middle line a left zone brings its right twin, a middle zone its other half. A zone
+     * that goes round one taken before (a panel round its lamp) is drawn whole and below all, so it has no hole.
      *
      * @return the zone as drawn, of twins the left one
      */
@@ -105,11 +106,15 @@ final class ViewDrawing {
         String zone = piece.zone().orElseThrow();
         boolean twins = window.lateral() != Lateral.NONE && zone.endsWith("-left");
         boolean halved = window.lateral() != Lateral.NONE && !twins && cut;
-        Geometry drawn = single(halved ? whole(piece.shape()) : piece.shape(), zone);
-        pieces.add(piece.with(drawn));
+        Geometry given = halved ? whole(piece.shape()) : piece.shape();
+        Geometry drawn = single(given, zone);
+        boolean below = cut && drawn.getArea() - given.getArea() > NOTABLE_MM2;
+        pieces.add(below ? 0 : pieces.size(), piece.with(drawn));
         if (twins) {
             String twin = zone.substring(0, zone.length() - "left".length()) + "right";
-            pieces.add(piece.with(Shapes.mirrored(drawn, window.lateral())).asZone(twin));
+            pieces.add(
+                    below ? 0 : pieces.size(),
+                    piece.with(Shapes.mirrored(drawn, window.lateral())).asZone(twin));
         }
         return drawn;
     }
@@ -172,10 +177,6 @@ final class ViewDrawing {
         Polygon largest = found.get(0);
         Polygon filled =
                 largest.getFactory().createPolygon(largest.getExteriorRing().getCoordinates());
-        if (filled.getArea() - largest.getArea() > NOTABLE_MM2) {
-            remarks.add(
-                    where + " has a hole near " + largest.getInteriorRingN(0).getCoordinate());
-        }
         return filled;
     }
 }
