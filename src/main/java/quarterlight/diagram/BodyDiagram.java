@@ -1,0 +1,67 @@
+package quarterlight.diagram;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import quarterlight.car.Body;
+import quarterlight.car.View;
+import quarterlight.car.ZoneId;
+
+/**
+ * The body diagram of one body: its views with the zones that this construction and engine place have. Immutable.
+ * {@link DiagramFile} reads one; {@link ZoneHits} says which zone is at a point.
+ */
+public final class BodyDiagram {
+    private final Body body;
+    private final StyleSize size;
+    private final List<ViewDrawing> views;
+    private final Set<ZoneId> zones;
+
+    BodyDiagram(Body body, StyleSize size, List<ViewDrawing> views) {
+        this.body = Objects.requireNonNull(body, "body");
+        this.size = Objects.requireNonNull(size, "size");
+        this.views = List.copyOf(views);
+        Set<ZoneId> drawn = new LinkedHashSet<>();
+        for (ViewDrawing view : views) {
+            view.zones().forEach(shape -> drawn.add(shape.zone().orElseThrow()));
+        }
+        zones = drawn;
+    }
+
+    public Body body() {
+        return body;
+    }
+
+    /** The dimensions it is drawn with. */
+    public StyleSize size() {
+        return size;
+    }
+
+    /** The views in the order of {@link View}. */
+    public List<ViewDrawing> views() {
+        return views;
+    }
+
+    public Optional<ViewDrawing> view(View view) {
+        return views.stream().filter(drawing -> drawing.view() == view).findFirst();
+    }
+
+    /** Every zone drawn somewhere, in drawing order. */
+    public Set<ZoneId> zones() {
+        return new LinkedHashSet<>(zones);
+    }
+
+    /** The views that show a zone, in the order of {@link View}. */
+    public List<View> viewsOf(ZoneId zone) {
+        List<View> found = new ArrayList<>();
+        for (ViewDrawing view : views) {
+            if (!view.outlinesOf(zone).isEmpty()) {
+                found.add(view.view());
+            }
+        }
+        return found;
+    }
+}

@@ -1,0 +1,47 @@
+package quarterlight.diagram;
+
+import java.awt.geom.Path2D;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import quarterlight.car.Body;
+import quarterlight.car.Construction;
+import quarterlight.car.EnginePlace;
+import quarterlight.car.ZoneId;
+
+/**
+ * One path of a view, in millimeters of the view, y down.
+ *
+ * @param id the id attribute, empty if it has none
+ * @param zone the zone whose outline it is, for {@link ShapeKind#ZONE} only
+ * @param path the curve as drawn; not to be changed
+ * @param outline the same flattened
+ * @param constructions the constructions it belongs to
+ * @param engines the engine places it belongs to
+ * @param line where it stands in the file, from 1
+ */
+public record DiagramShape(
+        ShapeKind kind,
+        String id,
+        Optional<ZoneId> zone,
+        Path2D.Double path,
+        Outline outline,
+        Set<Construction> constructions,
+        Set<EnginePlace> engines,
+        int line) {
+    public DiagramShape {
+        Objects.requireNonNull(kind, "kind");
+        Objects.requireNonNull(id, "id");
+        Objects.requireNonNull(path, "path");
+        Objects.requireNonNull(outline, "outline");
+        if (zone.isPresent() != (kind == ShapeKind.ZONE)) {
+            throw new IllegalArgumentException("a zone outline names its zone, and nothing else does: " + id);
+        }
+        constructions = Set.copyOf(constructions);
+        engines = Set.copyOf(engines);
+    }
+
+    boolean belongsTo(Body body) {
+        return constructions.contains(body.construction()) && engines.contains(body.engine());
+    }
+}

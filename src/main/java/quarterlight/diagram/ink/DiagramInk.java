@@ -1,0 +1,40 @@
+package quarterlight.diagram.ink;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import quarterlight.car.ZoneId;
+
+/**
+ * What is to be seen on the diagram of one car.
+ *
+ * @param looks how each zone looks; a zone not named has no value
+ * @param labels words to write at zones that have no number, for instance their names; may be empty
+ * @param names names of zones for readers, for titles and the selected zone
+ * @param pins numbered pins
+ * @param legend what colors and densities mean; empty for a bare drawing
+ */
+public record DiagramInk(
+        Map<ZoneId, ZoneLook> looks,
+        Map<ZoneId, String> labels,
+        Map<ZoneId, String> names,
+        List<PinMark> pins,
+        Optional<Legend> legend) {
+    /** The drawing alone. */
+    public static final DiagramInk BARE = new DiagramInk(Map.of(), Map.of(), Map.of(), List.of(), Optional.empty());
+
+    public DiagramInk {
+        looks = Map.copyOf(looks);
+        labels = Map.copyOf(labels);
+        names = Map.copyOf(names);
+        pins = List.copyOf(pins);
+        Objects.requireNonNull(legend, "legend");
+    }
+
+    /** The text to write at a zone; empty for none. */
+    String textOf(ZoneId zone) {
+        ZoneLook look = looks.get(zone);
+        return look != null && !look.number().isEmpty() ? look.number() : labels.getOrDefault(zone, "");
+    }
+}

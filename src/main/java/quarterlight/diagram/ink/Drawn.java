@@ -1,0 +1,45 @@
+package quarterlight.diagram.ink;
+
+import java.awt.Color;
+import java.awt.Shape;
+import java.awt.geom.Rectangle2D;
+import java.util.Optional;
+import quarterlight.car.ZoneId;
+
+/** One thing drawn, in px of the sheet, in drawing order. */
+sealed interface Drawn {
+    /** Everything it can touch. */
+    Rectangle2D bounds();
+
+    /** A filled area; of a zone if it is one. */
+    record Filled(Shape shape, Color color, Optional<ZoneId> zone, Rectangle2D bounds) implements Drawn {
+        static Filled of(Shape shape, Color color) {
+            return new Filled(shape, color, Optional.empty(), shape.getBounds2D());
+        }
+
+        static Filled of(Shape shape, Color color, ZoneId zone) {
+            return new Filled(shape, color, Optional.of(zone), shape.getBounds2D());
+        }
+    }
+
+    /** A line of a width. */
+    record Stroked(Shape shape, Color color, double width, Rectangle2D bounds) implements Drawn {
+        static Stroked of(Shape shape, Color color, double width) {
+            return new Stroked(shape, color, width, grown(shape.getBounds2D(), width));
+        }
+    }
+
+    /** One line of text with its baseline; {@code width} as measured. */
+    record Words(String text, double left, double baseline, double size, boolean bold, Color color, double width)
+            implements Drawn {
+        @Override
+        public Rectangle2D bounds() {
+            return new Rectangle2D.Double(left - 1, baseline - size, width + 2, 1.3 * size);
+        }
+    }
+
+    /** A rectangle grown on every side. */
+    static Rectangle2D grown(Rectangle2D r, double by) {
+        return new Rectangle2D.Double(r.getX() - by, r.getY() - by, r.getWidth() + 2 * by, r.getHeight() + 2 * by);
+    }
+}

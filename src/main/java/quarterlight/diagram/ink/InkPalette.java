@@ -1,0 +1,53 @@
+package quarterlight.diagram.ink;
+
+import java.awt.Color;
+
+/**
+ * The colors a diagram is drawn with.
+ *
+ * @param ground what lies behind the drawing
+ * @param ink the drawing and its text
+ * @param secondInk units, titles and leaders
+ * @param line hairlines
+ * @param accent selection, hover and pins
+ */
+public record InkPalette(Color ground, Color ink, Color secondInk, Color line, Color accent) {
+    /** For the light window and for pages. */
+    public static final InkPalette LIGHT = new InkPalette(
+            new Color(0xFFFFFF), new Color(0x20262B), new Color(0x59636B), new Color(0xCFC9BD), new Color(0x0B6472));
+    /** For the dark window. */
+    public static final InkPalette DARK = new InkPalette(
+            new Color(0x24292D), new Color(0xECE8DF), new Color(0xA9B1B6), new Color(0x444C52), new Color(0x5CC3D1));
+
+    Color silhouette() {
+        return ink;
+    }
+
+    Color gap() {
+        return mix(ink, ground, 0.70);
+    }
+
+    Color detail() {
+        return mix(ink, ground, 0.45);
+    }
+
+    Color wheel() {
+        return mix(ink, ground, 0.04);
+    }
+
+    Color glass() {
+        return mix(ink, ground, 0.08);
+    }
+
+    /** A share of one color over the rest of another. */
+    static Color mix(Color over, Color under, double share) {
+        return new Color(
+                channel(over.getRed(), under.getRed(), share),
+                channel(over.getGreen(), under.getGreen(), share),
+                channel(over.getBlue(), under.getBlue(), share));
+    }
+
+    private static int channel(int over, int under, double share) {
+        return (int) Math.round(over * share + under * (1 - share));
+    }
+}
