@@ -3,6 +3,7 @@ package quarterlight.photo;
 import java.io.IOException;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -16,12 +17,14 @@ import quarterlight.photo.Boxes.Box;
  * @param seconds length of the film
  * @param width pixels as shown, with the container's own turning applied
  * @param height pixels as shown
+ * @param keys named texts
  */
-record FilmHeader(Optional<LocalDateTime> created, OptionalDouble seconds, OptionalInt width, OptionalInt height) {
+record FilmHeader(
+        Optional<LocalDateTime> created, OptionalDouble seconds, OptionalInt width, OptionalInt height, FilmKeys keys) {
     private static final LocalDateTime EPOCH = LocalDateTime.of(1904, 1, 1, 0, 0);
     private static final long LAST_SECOND = 1L << 34;
-    static final FilmHeader UNREADABLE =
-            new FilmHeader(Optional.empty(), OptionalDouble.empty(), OptionalInt.empty(), OptionalInt.empty());
+    static final FilmHeader UNREADABLE = new FilmHeader(
+            Optional.empty(), OptionalDouble.empty(), OptionalInt.empty(), OptionalInt.empty(), new FilmKeys(Map.of()));
 
     static FilmHeader read(ByteView file) throws IOException {
         Optional<Box> moov = Boxes.first(Boxes.between(file, 0, file.length()), "moov");
@@ -42,25 +45,27 @@ record FilmHeader(Optional<LocalDateTime> created, OptionalDouble seconds, Optio
                 seconds = OptionalDouble.of((double) length / scale);
             }
         }
+        FilmKeys keys = FilmKeys.read(file, parts);
         for (Box track : parts) {
             if (track.type().equals("trak")) {
                 Optional<Box> tkhd = Boxes.first(Boxes.within(file, track), "tkhd");
                 if (tkhd.isPresent()) {
-                    FilmHeader sized = sized(file, tkhd.get(), created, seconds);
+                    FilmHeader sized = sized(file, tkhd.get(), created, seconds, keys);
                     if (sized.width().isPresent()) {
                         return sized;
                     }
                 }
             }
         }
-        return new FilmHeader(created, seconds, OptionalInt.empty(), OptionalInt.empty());
+        return new FilmHeader(created, seconds, OptionalInt.empty(), OptionalInt.empty(), keys);
     }
 
     static Optional<LocalDateTime> time(long since1904) {
         return since1904 <= 0 || since1904 > LAST_SECOND ? Optional.empty() : Optional.of(EPOCH.plusSeconds(since1904));
     }
 
-    private static FilmHeader sized(ByteView file, Box tkhd, Optional<LocalDateTime> created, OptionalDouble seconds)
+    private static FilmHeader sized(
+            ByteView file, Box tkhd, Optional<LocalDateTime> created, OptionalDouble seconds, FilmKeys keys)
             throws IOException {
         long matrix = tkhd.start() + (file.u8(tkhd.start()) == 1 ? 52 : 40);
         int width = file.u16(matrix + 36);
@@ -70,6 +75,10 @@ record FilmHeader(Optional<LocalDateTime> created, OptionalDouble seconds, Optio
         }
         boolean sideways = file.u32(matrix) == 0 && file.u32(matrix + 4) != 0;
         return new FilmHeader(
-                created, seconds, OptionalInt.of(sideways ? height : width), OptionalInt.of(sideways ? width : height));
+                created,
+                seconds,
+                OptionalInt.of(sideways ? height : width),
+                OptionalInt.of(sideways ? width : height),
+                keys);
     }
 }

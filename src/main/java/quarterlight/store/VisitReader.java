@@ -18,19 +18,19 @@ final class VisitReader {
         return new VisitRecord(
                 new FactsTable(connection).read(),
                 new PhotoTable(connection).all(),
-                rows(connection, RowKind.PINS),
-                rows(connection, RowKind.READINGS),
-                rows(connection, RowKind.GAUGE),
-                rows(connection, RowKind.SIGNS),
-                rows(connection, RowKind.TRACES),
-                rows(connection, RowKind.MARKS),
-                rows(connection, RowKind.TRIALS),
-                rows(connection, RowKind.STATEMENTS),
-                rows(connection, RowKind.FEATURES),
+                rows(connection, RecordKind.PINS),
+                rows(connection, RecordKind.READINGS),
+                rows(connection, RecordKind.GAUGE),
+                rows(connection, RecordKind.SIGNS),
+                rows(connection, RecordKind.TRACES),
+                rows(connection, RecordKind.MARKS),
+                rows(connection, RecordKind.TRIALS),
+                rows(connection, RecordKind.STATEMENTS),
+                rows(connection, RecordKind.FEATURES),
                 new ClockTable(connection).all());
     }
 
-    private static <T> List<Recorded<T>> rows(Connection connection, RowKind<T> kind) throws SQLException {
+    private static <T> List<Recorded<T>> rows(Connection connection, RecordKind<T> kind) throws SQLException {
         return new RowTable<>(connection, kind.shape()).all();
     }
 }

@@ -90,23 +90,23 @@ public final class VisitTx {
         tell(() -> new PhotoTable(connection).setSharpness(id, sharpness));
     }
 
-    public <T> RecordId add(RowKind<T> kind, T value) {
+    public <T> RecordId add(RecordKind<T> kind, T value) {
         return addAll(kind, List.of(value)).get(0);
     }
 
     /** Adds rows in order; their numbers in the same order. */
-    public <T> List<RecordId> addAll(RowKind<T> kind, List<T> values) {
+    public <T> List<RecordId> addAll(RecordKind<T> kind, List<T> values) {
         return ask(() -> new RowTable<>(connection, kind.shape()).addAll(values));
     }
 
     /** @throws NoSuchElementException if there is no such row */
-    public <T> void update(RowKind<T> kind, RecordId id, T value) {
+    public <T> void update(RecordKind<T> kind, RecordId id, T value) {
         Objects.requireNonNull(value, "value");
         tell(() -> new RowTable<>(connection, kind.shape()).update(id, value));
     }
 
     /** @throws NoSuchElementException if there is no such row */
-    public void remove(RowKind<?> kind, RecordId id) {
+    public void remove(RecordKind<?> kind, RecordId id) {
         tell(() -> new RowTable<>(connection, kind.shape()).remove(id));
     }
 

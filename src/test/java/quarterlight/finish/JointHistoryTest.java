@@ -50,8 +50,6 @@ class JointHistoryTest {
         // as many equally weighed cars would scatter so; four times that is passed by chance once in 10,000
         double error = 0.5 / Math.sqrt(whole * whole / squares);
         assertThat(error).as("too few draws to tell").isLessThan(0.004);
-        System.err.println(
-                "ERR " + error + java.util.Arrays.toString(refinished) + whole + joint.notFactory(joint.zones()));
         for (int k = 0; k < 4; k++) {
             assertThat(joint.notFactory(joint.zones()).chances().get(k))
                     .as("seed %d, %d not factory", SEED, k)

@@ -1,6 +1,7 @@
 package quarterlight.photo;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -104,6 +105,16 @@ class MetadataReferenceTest {
                     .startsWith(want);
         }
         soft.assertAll();
+    }
+
+    /** exiftool -Keys:all gives maker and model, 32 deg 5' 34.44" N, 34 deg 51' 43.20" E. */
+    @Test
+    void aPhonesFilmNamesItsCameraAndPlace() throws IOException {
+        FileFacts facts = reader.read(RealPhotos.folder().resolve("cameras/with-gps.mov"), MediaType.MOV);
+        assertThat(facts.camera()).isPresent();
+        assertThat(facts.position().orElseThrow().latitude()).isCloseTo(32.0929, within(1e-4));
+        assertThat(facts.position().orElseThrow().longitude()).isCloseTo(34.862, within(1e-4));
+        assertThat(facts.seconds().orElseThrow()).isCloseTo(4.0, within(0.01));
     }
 
     @Test

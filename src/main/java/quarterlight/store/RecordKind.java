@@ -20,24 +20,25 @@ import quarterlight.visit.Trial;
 import quarterlight.visit.VisitRecord;
 
 /** The kinds of rows that are added, changed and removed alike. Immutable. */
-public final class RowKind<T> {
-    public static final RowKind<Reading> READINGS =
-            new RowKind<>("readings", "reading", "readings", GaugeRows.READINGS, VisitRecord::readings);
-    public static final RowKind<GaugeCheck> GAUGE =
-            new RowKind<>("gauge", "gauge check", "gauge checks", GaugeRows.CHECKS, VisitRecord::gaugeChecks);
-    public static final RowKind<Pin> PINS = new RowKind<>("pins", "pin", "pins", PhotoRows.PINS, VisitRecord::pins);
-    public static final RowKind<Sign> SIGNS =
-            new RowKind<>("signs", "sign", "signs", CarRows.SIGNS, VisitRecord::signs);
-    public static final RowKind<Trace> TRACES =
-            new RowKind<>("traces", "trace", "traces", PhotoRows.TRACES, VisitRecord::traces);
-    public static final RowKind<Mark> MARKS =
-            new RowKind<>("marks", "mark", "marks", CarRows.MARKS, VisitRecord::marks);
-    public static final RowKind<Trial> TRIALS =
-            new RowKind<>("trials", "trial", "trials", CarRows.TRIALS, VisitRecord::trials);
-    public static final RowKind<Statement> STATEMENTS =
-            new RowKind<>("statements", "statement", "statements", CarRows.STATEMENTS, VisitRecord::statements);
-    public static final RowKind<Feature> FEATURES =
-            new RowKind<>("features", "feature", "features", CarRows.FEATURES, VisitRecord::features);
+public final class RecordKind<T> {
+    public static final RecordKind<Reading> READINGS =
+            new RecordKind<>("readings", "reading", "readings", GaugeRows.READINGS, VisitRecord::readings);
+    public static final RecordKind<GaugeCheck> GAUGE =
+            new RecordKind<>("gauge", "gauge check", "gauge checks", GaugeRows.CHECKS, VisitRecord::gaugeChecks);
+    public static final RecordKind<Pin> PINS =
+            new RecordKind<>("pins", "pin", "pins", PhotoRows.PINS, VisitRecord::pins);
+    public static final RecordKind<Sign> SIGNS =
+            new RecordKind<>("signs", "sign", "signs", CarRows.SIGNS, VisitRecord::signs);
+    public static final RecordKind<Trace> TRACES =
+            new RecordKind<>("traces", "trace", "traces", PhotoRows.TRACES, VisitRecord::traces);
+    public static final RecordKind<Mark> MARKS =
+            new RecordKind<>("marks", "mark", "marks", CarRows.MARKS, VisitRecord::marks);
+    public static final RecordKind<Trial> TRIALS =
+            new RecordKind<>("trials", "trial", "trials", CarRows.TRIALS, VisitRecord::trials);
+    public static final RecordKind<Statement> STATEMENTS =
+            new RecordKind<>("statements", "statement", "statements", CarRows.STATEMENTS, VisitRecord::statements);
+    public static final RecordKind<Feature> FEATURES =
+            new RecordKind<>("features", "feature", "features", CarRows.FEATURES, VisitRecord::features);
 
     private final String word;
     private final String one;
@@ -45,7 +46,7 @@ public final class RowKind<T> {
     private final TableShape<T> shape;
     private final Function<VisitRecord, List<Recorded<T>>> rows;
 
-    private RowKind(
+    private RecordKind(
             String word, String one, String many, TableShape<T> shape, Function<VisitRecord, List<Recorded<T>>> rows) {
         this.word = word;
         this.one = one;
@@ -55,13 +56,13 @@ public final class RowKind<T> {
     }
 
     /** Every kind, in the order of the documentation. */
-    public static List<RowKind<?>> all() {
+    public static List<RecordKind<?>> all() {
         return List.of(READINGS, GAUGE, PINS, SIGNS, TRACES, MARKS, TRIALS, STATEMENTS, FEATURES);
     }
 
     /** The kind that a command calls by this word. */
-    public static Optional<RowKind<?>> find(String word) {
-        for (RowKind<?> kind : all()) {
+    public static Optional<RecordKind<?>> find(String word) {
+        for (RecordKind<?> kind : all()) {
             if (kind.word.equals(word)) {
                 return Optional.of(kind);
             }

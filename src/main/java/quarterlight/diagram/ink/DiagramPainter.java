@@ -1,0 +1,156 @@
+package quarterlight.diagram.ink;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.Rectangle;
+import java.awt.RenderingHints;
+import java.awt.Shape;
+import java.awt.geom.Rectangle2D;
+import java.awt.geom.RoundRectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import quarterlight.car.ZoneId;
+
+/** Paints a scene by Java2D, only what the clip touches; the window's renderer. Holds no state but the scene. */
+public final class DiagramPainter {
+    private static final double SELECTED_PX = 2;
+    private static final int HOVER_ALPHA = (int) Math.round(0.12 * 255);
+    private static final double NAME_SIZE = 12;
+
+    private final DiagramScene scene;
+
+    public DiagramPainter(DiagramScene scene) {
+        this.scene = scene;
+    }
+
+    /** Paints the scene and the highlight over it; the ground is painted too. */
+    public void paint(Graphics2D target, Highlight highlight) {
+        Graphics2D g = (Graphics2D) target.create();
+        try {
+            paintWithin(g, highlight);
+        } finally {
+            g.dispose();
+        }
+    }
+
+    private void paintWithin(Graphics2D g, Highlight highlight) {
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+        SheetLayout layout = scene.layout();
+        Rectangle2D sheet = new Rectangle2D.Double(0, 0, layout.width(), layout.height());
+        Rectangle clip = g.getClipBounds() == null ? sheet.getBounds() : g.getClipBounds();
+        g.setColor(scene.palette().ground());
+        g.fill(clip);
+        for (DiagramScene.SceneView view : scene.views()) {
+            if (view.cell().intersects(clip)) {
+                view.drawn().forEach(thing -> draw(g, thing, clip));
+            }
+        }
+        scene.legend().forEach(thing -> draw(g, thing, clip));
+        highlight.hovered().ifPresent(zone -> hover(g, zone));
+        Set<ZoneId> selected = new TreeSet<>(highlight.selected());
+        selected.forEach(zone -> select(g, zone));
+        selected.forEach(zone -> name(zone).ifPresent(plate -> plate.forEach(thing -> draw(g, thing, clip))));
+    }
+
+    private void draw(Graphics2D g, Drawn thing, Rectangle clip) {
+        if (!thing.bounds().intersects(clip)) {
+            return;
+        }
+        if (thing instanceof Drawn.Filled filled) {
+            g.setColor(filled.color());
+            g.fill(filled.shape());
+        } else if (thing instanceof Drawn.Stroked stroked) {
+            g.setColor(stroked.color());
+            g.setStroke(stroke(stroked.width()));
+            g.draw(stroked.shape());
+        } else if (thing instanceof Drawn.Words words) {
+            g.setColor(words.color());
+            g.setFont(scene.measure().font(words.size(), words.bold()));
+            g.drawString(words.text(), (float) words.left(), (float) words.baseline());
+        }
+    }
+
+    private static BasicStroke stroke(double width) {
+        return new BasicStroke((float) width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
+    }
+
+    private void hover(Graphics2D g, ZoneId zone) {
+        Color accent = scene.palette().accent();
+        g.setColor(new Color(accent.getRed(), accent.getGreen(), accent.getBlue(), HOVER_ALPHA));
+        scene.outlinesOf(zone).forEach(g::fill);
+    }
+
+    private void select(Graphics2D g, ZoneId zone) {
+        g.setColor(scene.palette().accent());
+        g.setStroke(stroke(SELECTED_PX));
+        scene.outlinesOf(zone).forEach(g::draw);
+    }
+
+    /** The name plate of a selected zone above its largest outline. */
+    private Optional<List<Drawn>> name(ZoneId zone) {
+        String text = scene.ink().names().getOrDefault(zone, zone.value());
+        Optional<Shape> largest = scene.outlinesOf(zone).stream()
+                .max((a, b) -> Double.compare(size(a.getBounds2D()), size(b.getBounds2D())));
+        return largest.map(shape -> {
+            Rectangle2D box = shape.getBounds2D();
+            double width = scene.measure().width(text, NAME_SIZE, true);
+            double height = NAME_SIZE + 6;
+            double left = Math.max(
+                    2, Math.min(box.getCenterX() - width / 2 - 5, scene.layout().width() - width - 12));
+            double top = box.getMinY() - height - 4 >= 0 ? box.getMinY() - height - 4 : box.getMaxY() + 4;
+            Color accent = scene.palette().accent();
+            return List.of(
+                    Drawn.Filled.of(new RoundRectangle2D.Double(left, top, width + 10, height, 4, 4), accent),
+                    new Drawn.Words(
+                            text,
+                            left + 5,
+                            top + height / 2 + 0.35 * NAME_SIZE,
+                            NAME_SIZE,
+                            true,
+                            Contrast.readable(
+                                    accent,
+                                    scene.palette().ground(),
+                                    scene.palette().ink()),
+                            width));
+        });
+    }
+
+    private static double size(Rectangle2D r) {
+        return r.getWidth() * r.getHeight();
+    }
+
+    /**
+     * The rectangles that must be painted again when the highlight changes, px; none if it did not.
+     */
+    public List<Rectangle> dirty(Highlight before, Highlight after) {
+        List<Rectangle> regions = new ArrayList<>();
+        Set<ZoneId> changed = new TreeSet<>();
+        if (!before.hovered().equals(after.hovered())) {
+            before.hovered().ifPresent(changed::add);
+            after.hovered().ifPresent(changed::add);
+        }
+        for (ZoneId zone : changed) {
+            scene.outlinesOf(zone).forEach(shape -> regions.add(outer(shape.getBounds2D(), 1)));
+        }
+        Set<ZoneId> selection = new TreeSet<>(before.selected());
+        selection.addAll(after.selected());
+        selection.removeIf(
+                zone -> before.selected().contains(zone) && after.selected().contains(zone));
+        for (ZoneId zone : selection) {
+            scene.outlinesOf(zone).forEach(shape -> regions.add(outer(shape.getBounds2D(), SELECTED_PX)));
+            name(zone).ifPresent(plate -> plate.forEach(thing -> regions.add(outer(thing.bounds(), 1))));
+        }
+        return regions;
+    }
+
+    private static Rectangle outer(Rectangle2D r, double by) {
+        return Drawn.grown(r, by).getBounds();
+    }
+}

@@ -1,0 +1,256 @@
+package quarterlight.diagram.ink;
+
+import java.awt.Color;
+import java.awt.Shape;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import quarterlight.car.View;
+import quarterlight.car.ZoneId;
+import quarterlight.diagram.BodyDiagram;
+import quarterlight.diagram.DiagramShape;
+import quarterlight.diagram.ViewDrawing;
+import quarterlight.diagram.ZoneHits;
+import quarterlight.diagram.ZonePlaces;
+import quarterlight.visit.ViewPoint;
+
+/**
+ * A diagram laid out with everything on it, in px of the sheet: what both renderers draw and what the mouse hits. Immutable; made again
+ * when the room, the values or the colors change, not when the mouse moves.
+ */
+public final class DiagramScene {
+    /** How far from an outline a hit still counts, px. */
+    public static final double HIT_PX = 6;
+
+    private final BodyDiagram diagram;
+    private final SheetLayout layout;
+    private final DiagramInk ink;
+    private final InkPalette palette;
+    private final TextMeasure measure;
+    private final List<SceneView> views = new ArrayList<>();
+    private final List<Drawn> legend;
+    private final Map<ZoneId, List<Shape>> outlines = new HashMap<>();
+    private final Set<ZoneId> unlabeled = new LinkedHashSet<>();
+
+    /** What is drawn of one view, in order, and its pins. */
+    record SceneView(View view, String title, Rectangle2D cell, List<Drawn> drawn, List<PinPlacement.Placed> pins) {}
+
+    /** What lies under a point of the sheet. */
+    public record Hit(ViewPoint point, Optional<ZoneId> zone) {}
+
+    /**
+     * @param places of the same diagram; compute once, on a background thread
+     * @param ramp of the quantities
+     */
+    public DiagramScene(
+            BodyDiagram diagram,
+            ZonePlaces places,
+            SheetLayout layout,
+            DiagramInk ink,
+            InkPalette palette,
+            Ramp ramp,
+            TextMeasure measure) {
+        this.diagram = diagram;
+        this.layout = layout;
+        this.ink = ink;
+        this.palette = palette;
+        this.measure = measure;
+        SceneColors colors = new SceneColors(palette, ramp);
+        for (ViewDrawing view : diagram.views()) {
+            if (layout.frames().containsKey(view.view())) {
+                views.add(compose(view, places, colors));
+            }
+        }
+        legend = ink.legend().isPresent() && layout.legend().isPresent()
+                ? LegendDrawing.draw(ink.legend().get(), layout.legend().get(), colors, measure)
+                : List.of();
+    }
+
+    private SceneView compose(ViewDrawing view, ZonePlaces places, SceneColors colors) {
+        Rectangle2D frame = layout.frames().get(view.view());
+        Rectangle2D cell = layout.cells().get(view.view());
+        AffineTransform toPx = AffineTransform.getTranslateInstance(frame.getX(), frame.getY());
+        toPx.scale(layout.scale(), layout.scale());
+        List<Drawn> drawn = new ArrayList<>();
+        double titleWidth = measure.width(view.title(), SceneLabels.SIZE, false);
+        drawn.add(new Drawn.Words(
+                view.title(),
+                cell.getX() + 6,
+                cell.getY() + 13,
+                SceneLabels.SIZE,
+                false,
+                palette.secondInk(),
+                titleWidth));
+        List<Drawn> silhouettes = new ArrayList<>();
+        for (DiagramShape shape : view.shapes()) {
+            draw(shape, new Path2D.Double(shape.path(), toPx), colors, drawn, silhouettes);
+        }
+        drawn.addAll(silhouettes);
+        SceneLabels labels = new SceneLabels(view, places, frame, layout.scale(), ink, colors, measure);
+        List<LabelPlacement.Placed> placed = labels.place(cell);
+        noteUnlabeled(view, placed);
+        drawn.addAll(labels.draw(placed));
+        List<PinPlacement.Placed> pins = pins(view, frame, cell, placed);
+        pins.forEach(pin -> drawn.addAll(pin(pin)));
+        return new SceneView(view.view(), view.title(), cell, List.copyOf(drawn), pins);
+    }
+
+    private void draw(DiagramShape shape, Path2D px, SceneColors colors, List<Drawn> drawn, List<Drawn> silhouettes) {
+        switch (shape.kind()) {
+            case SILHOUETTE -> {
+                drawn.add(Drawn.Filled.of(px, palette.ground()));
+                silhouettes.add(Drawn.Stroked.of(px, palette.silhouette(), 1.6));
+            }
+            case ZONE -> {
+                ZoneId zone = shape.zone().orElseThrow();
+                outlines.computeIfAbsent(zone, id -> new ArrayList<>()).add(px);
+                ZoneLook look = ink.looks().getOrDefault(zone, SceneColors.NO_LOOK);
+                if (look.share().isPresent()) {
+                    drawn.add(Drawn.Filled.of(px, colors.fill(look), zone));
+                }
+                Color texture = colors.textureOn(colors.fill(look));
+                if (look.hatch() > 0) {
+                    drawn.add(Drawn.Stroked.of(Texture.hatch(px, look.hatch()), texture, Texture.LINE));
+                }
+                if (look.stipple() > 0) {
+                    drawn.add(Drawn.Filled.of(Texture.stipple(px, look.stipple()), texture));
+                }
+                drawn.add(Drawn.Stroked.of(px, palette.gap(), 0.9));
+            }
+            case GAP -> drawn.add(Drawn.Stroked.of(px, palette.gap(), 0.9));
+            case DETAIL -> drawn.add(Drawn.Stroked.of(px, palette.detail(), 0.5));
+            case GLASS -> fillAndLine(px, palette.glass(), drawn);
+            case WHEEL -> fillAndLine(px, palette.wheel(), drawn);
+        }
+    }
+
+    private void fillAndLine(Path2D px, Color fill, List<Drawn> drawn) {
+        drawn.add(Drawn.Filled.of(px, fill));
+        drawn.add(Drawn.Stroked.of(px, palette.detail(), 0.5));
+    }
+
+    private void noteUnlabeled(ViewDrawing view, List<LabelPlacement.Placed> placed) {
+        Set<ZoneId> wanted = new LinkedHashSet<>();
+        view.zones().forEach(shape -> wanted.add(shape.zone().orElseThrow()));
+        wanted.removeIf(zone -> ink.textOf(zone).isEmpty());
+        placed.forEach(label -> wanted.remove(label.zone()));
+        unlabeled.addAll(wanted);
+    }
+
+    private List<PinPlacement.Placed> pins(
+            ViewDrawing view, Rectangle2D frame, Rectangle2D cell, List<LabelPlacement.Placed> labels) {
+        List<PinPlacement.Wish> wishes = ink.pins().stream()
+                .filter(pin -> pin.point().view() == view.view())
+                .map(pin -> new PinPlacement.Wish(
+                        pin.number(),
+                        new Point2D.Double(
+                                frame.getX() + pin.point().x() * frame.getWidth(),
+                                frame.getY() + pin.point().y() * frame.getHeight())))
+                .toList();
+        return PinPlacement.place(
+                wishes, cell, labels.stream().map(LabelPlacement.Placed::box).toList());
+    }
+
+    private List<Drawn> pin(PinPlacement.Placed pin) {
+        double r = PinPlacement.DISC / 2;
+        Ellipse2D disc =
+                new Ellipse2D.Double(pin.center().getX() - r, pin.center().getY() - r, 2 * r, 2 * r);
+        String number = Integer.toString(pin.number());
+        double size = number.length() > 2 ? 9 : 11;
+        double width = measure.width(number, size, true);
+        return List.of(
+                Drawn.Stroked.of(new Line2D.Double(pin.tip(), pin.center()), palette.accent(), 1),
+                Drawn.Filled.of(
+                        new Ellipse2D.Double(pin.tip().getX() - 2, pin.tip().getY() - 2, 4, 4), palette.accent()),
+                Drawn.Filled.of(disc, palette.accent()),
+                Drawn.Stroked.of(disc, palette.ground(), 1),
+                new Drawn.Words(
+                        number,
+                        pin.center().getX() - width / 2,
+                        pin.center().getY() + 0.35 * size,
+                        size,
+                        true,
+                        Contrast.readable(palette.accent(), palette.ground(), palette.ink()),
+                        width));
+    }
+
+    /** The point of a view under a point of the sheet and the zone it means; empty outside all views. */
+    public Optional<Hit> hit(double xPx, double yPx) {
+        for (ViewDrawing view : diagram.views()) {
+            Rectangle2D frame = layout.frames().get(view.view());
+            if (frame != null && Drawn.grown(frame, HIT_PX).contains(xPx, yPx)) {
+                double x = (xPx - frame.getX()) / frame.getWidth();
+                double y = (yPx - frame.getY()) / frame.getHeight();
+                ViewPoint point = new ViewPoint(view.view(), Math.min(1, Math.max(0, x)), Math.min(1, Math.max(0, y)));
+                return Optional.of(new Hit(
+                        point, ZoneHits.at(view, x * view.widthMm(), y * view.heightMm(), HIT_PX / layout.scale())));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The number of the pin whose disc lies under a point of the sheet. */
+    public OptionalInt pinAt(double xPx, double yPx) {
+        return views.stream()
+                .flatMap(view -> view.pins().stream())
+                .filter(pin -> pin.center().distance(xPx, yPx) <= PinPlacement.DISC / 2)
+                .mapToInt(PinPlacement.Placed::number)
+                .findFirst();
+    }
+
+    /** Where a point of a view lies on the sheet, px; empty if the view is not on it. */
+    public Optional<Point2D> px(ViewPoint point) {
+        return Optional.ofNullable(layout.frames().get(point.view()))
+                .map(frame -> new Point2D.Double(
+                        frame.getX() + point.x() * frame.getWidth(), frame.getY() + point.y() * frame.getHeight()));
+    }
+
+    /** The outlines of a zone on the sheet, px; none if it is not drawn. Not to be changed. */
+    public List<Shape> outlinesOf(ZoneId zone) {
+        return List.copyOf(outlines.getOrDefault(zone, List.of()));
+    }
+
+    /** Zones whose label found no place in some view; to be told in a table instead. */
+    public Set<ZoneId> unlabeled() {
+        return Set.copyOf(unlabeled);
+    }
+
+    public SheetLayout layout() {
+        return layout;
+    }
+
+    public BodyDiagram diagram() {
+        return diagram;
+    }
+
+    public DiagramInk ink() {
+        return ink;
+    }
+
+    InkPalette palette() {
+        return palette;
+    }
+
+    TextMeasure measure() {
+        return measure;
+    }
+
+    List<SceneView> views() {
+        return views;
+    }
+
+    List<Drawn> legend() {
+        return legend;
+    }
+}
