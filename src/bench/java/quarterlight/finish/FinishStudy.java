@@ -18,7 +18,7 @@ import quarterlight.visit.SignKind;
  * Simulation study of the finish history: are its likelihoods calibrated, and do they rank panels better than any
  * thickness threshold? Cars are drawn from the model, and from models that break its assumptions. Run by hand; takes some
  * minutes. Results stand in docs/finish-history-study.md.
- * <p>Arguments: number of cars a condition (250), seed (1).
+ * <p>Arguments: number of cars for each condition (250), seed (1).
  */
 public final class FinishStudy {
     private static final int PANELS = 18;
