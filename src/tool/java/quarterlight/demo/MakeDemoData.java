@@ -21,7 +21,8 @@ public final class MakeDemoData {
         for (String name : VISITS) {
             Path out = base.resolve("demo-data").resolve(name);
             Files.createDirectories(out);
-            new Visit(Story.read(base.resolve("src/tool/story").resolve(name)), out, type).write(photos);
+            ZonePoints points = ZonePoints.read(base.resolve("diagrams/coupe.svg"));
+            new Visit(Story.read(base.resolve("src/tool/story").resolve(name)), out, type, points).write(photos);
         }
     }
 }

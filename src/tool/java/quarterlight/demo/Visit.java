@@ -28,11 +28,13 @@ final class Visit {
     private final Path out;
     private final Type type;
     private final Readings readings;
+    private final ZonePoints points;
 
-    Visit(Story story, Path out, Type type) throws IOException {
+    Visit(Story story, Path out, Type type, ZonePoints points) throws IOException {
         this.story = story;
         this.out = out;
         this.type = type;
+        this.points = points;
         this.readings = Readings.of(story);
     }
 
@@ -57,8 +59,8 @@ final class Visit {
         table("traces.csv", List.of("photo", "kind", "outline", "scale", "zone", "patch", "note"), traces);
         table("truth/patches.csv", List.of("photo", "zone", "kind", "patch", "area_mm2"), patches);
         table("truth/rust.csv", List.of("photo", "zone", "patch", "rust_mm2", "holes", "largest_hole_mm2"), rust);
-        table("readings.csv", Readings.HEADER, readings.rows());
-        table("pins.csv", Pins.HEADER, Pins.of(story));
+        table("pins.csv", Pins.HEADER, Pins.of(story, points));
+        table("readings.csv", Readings.HEADER, readings.rows(points));
         table(
                 "clock.csv",
                 List.of("camera", "photo", "shows"),
