@@ -3,6 +3,7 @@ package quarterlight.cli;
 import java.util.List;
 import java.util.stream.Collectors;
 import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 import quarterlight.table.cell.Nearest;
@@ -24,10 +25,11 @@ final class Misuse {
 
     private static String what(ParameterException e) {
         if (e instanceof MissingParameterException missing) {
+            if (missing.getMessage().startsWith("Missing required parameter for option")) {
+                return "the option " + ((OptionSpec) missing.getMissing().get(0)).longestName() + " needs a value";
+            }
             return missing.getMissing().stream()
-                            .map(arg -> arg.isOption()
-                                    ? ((picocli.CommandLine.Model.OptionSpec) arg).longestName()
-                                    : arg.paramLabel())
+                            .map(arg -> arg.isOption() ? ((OptionSpec) arg).longestName() : arg.paramLabel())
                             .collect(Collectors.joining(" and "))
                     + " must be given";
         }

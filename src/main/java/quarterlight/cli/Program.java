@@ -15,6 +15,8 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import quarterlight.store.VisitExists;
 import quarterlight.store.VisitProblem;
+import quarterlight.store.VisitUnreadable;
+import quarterlight.store.VisitUnwritable;
 
 /** The command line: finds the verb, runs it, and turns whatever goes wrong into one line and an exit status. */
 public final class Program {
@@ -45,15 +47,15 @@ public final class Program {
         } catch (ParameterException e) {
             around.console().complain(Misuse.sentence(e));
             return Exit.UNUSABLE;
-        } catch (CallRefused e) {
+        } catch (CallRefused | VisitExists e) {
             around.console().complain(e.getMessage());
             return Exit.UNUSABLE;
-        } catch (VisitExists e) {
+        } catch (VisitUnreadable | VisitUnwritable e) {
             around.console().complain(e.getMessage());
-            return Exit.UNUSABLE;
+            LOG.log(System.Logger.Level.WARNING, "a visit could not be read or written", e);
+            return Exit.CLOSED;
         } catch (VisitProblem e) {
             around.console().complain(e.getMessage());
-            LOG.log(System.Logger.Level.WARNING, e.getMessage(), e);
             return Exit.CLOSED;
         } catch (CancellationException e) {
             around.console()

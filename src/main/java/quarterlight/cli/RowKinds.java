@@ -3,7 +3,7 @@ package quarterlight.cli;
 import java.util.List;
 import java.util.Optional;
 import quarterlight.rust.plane.TraceCheck;
-import quarterlight.store.RowKind;
+import quarterlight.store.RecordKind;
 import quarterlight.table.cell.CellRefused;
 import quarterlight.table.rows.FeatureRows;
 import quarterlight.table.rows.GaugeRows;
@@ -22,7 +22,7 @@ import quarterlight.table.rows.TrialRows;
  * @param csv its form in a CSV file
  * @param kept its form in the visit
  */
-record RowKinds<T>(quarterlight.table.RowKind<T> csv, RowKind<T> kept) {
+record RowKinds<T>(quarterlight.table.RowKind<T> csv, RecordKind<T> kept) {
     /** What the geometry of a trace must keep to, at the cell it is about. */
     static final TraceRule MEASURABLE =
             (trace, photo) -> TraceCheck.problem(trace, photo).map(why -> new CellRefused(columnOf(why), why));
@@ -33,15 +33,15 @@ record RowKinds<T>(quarterlight.table.RowKind<T> csv, RowKind<T> kept) {
 
     static List<RowKinds<?>> all() {
         return List.of(
-                new RowKinds<>(new ReadingRows(), RowKind.READINGS),
-                new RowKinds<>(new GaugeRows(), RowKind.GAUGE),
-                new RowKinds<>(new PinRows(), RowKind.PINS),
-                new RowKinds<>(new SignRows(), RowKind.SIGNS),
-                new RowKinds<>(new TraceRows(MEASURABLE), RowKind.TRACES),
-                new RowKinds<>(new MarkRows(), RowKind.MARKS),
-                new RowKinds<>(new TrialRows(), RowKind.TRIALS),
-                new RowKinds<>(new StatementRows(), RowKind.STATEMENTS),
-                new RowKinds<>(new FeatureRows(), RowKind.FEATURES));
+                new RowKinds<>(new ReadingRows(), RecordKind.READINGS),
+                new RowKinds<>(new GaugeRows(), RecordKind.GAUGE),
+                new RowKinds<>(new PinRows(), RecordKind.PINS),
+                new RowKinds<>(new SignRows(), RecordKind.SIGNS),
+                new RowKinds<>(new TraceRows(MEASURABLE), RecordKind.TRACES),
+                new RowKinds<>(new MarkRows(), RecordKind.MARKS),
+                new RowKinds<>(new TrialRows(), RecordKind.TRIALS),
+                new RowKinds<>(new StatementRows(), RecordKind.STATEMENTS),
+                new RowKinds<>(new FeatureRows(), RecordKind.FEATURES));
     }
 
     static Optional<RowKinds<?>> find(String word) {
