@@ -85,18 +85,19 @@ public final class DiagramScene {
         toPx.scale(layout.scale(), layout.scale());
         List<Drawn> drawn = new ArrayList<>();
         double titleWidth = measure.width(view.title(), SceneLabels.SIZE, false);
-        drawn.add(new Drawn.Words(
+        Drawn.Words title = new Drawn.Words(
                 view.title(),
-                cell.getX() + 6,
-                cell.getY() + 13,
+                frame.getX(),
+                Math.max(cell.getY() + 13, frame.getY() - 20),
                 SceneLabels.SIZE,
                 false,
                 palette.secondInk(),
-                titleWidth));
+                titleWidth);
+        drawn.add(title);
         List<Drawn> silhouettes = new ArrayList<>();
         Pending zone = Pending.NONE;
         for (DiagramShape shape : view.shapes()) {
-            Path2D px = new Path2D.Double(shape.path(), toPx);
+            Path2D px = Simpler.path(new Path2D.Double(shape.path(), toPx));
             if (shape.kind() == ShapeKind.SILHOUETTE) {
                 silhouettes.add(Drawn.Stroked.of(px, palette.silhouette(), 1.6));
             } else if (shape.zone().isPresent()) {
@@ -109,10 +110,10 @@ public final class DiagramScene {
         drawn.addAll(zone.textures());
         drawn.addAll(silhouettes);
         SceneLabels labels = new SceneLabels(view, places, frame, layout.scale(), ink, colors, measure);
-        List<LabelPlacement.Placed> placed = labels.place(cell);
+        List<LabelPlacement.Placed> placed = labels.place(cell, title.bounds());
         noteUnlabeled(view, placed);
         drawn.addAll(labels.draw(placed));
-        List<PinPlacement.Placed> pins = pins(view, frame, cell, placed);
+        List<PinPlacement.Placed> pins = pins(view, frame, cell, title.bounds(), placed);
         pins.forEach(pin -> drawn.addAll(pin(pin)));
         return new SceneView(view.view(), view.title(), cell, List.copyOf(drawn), pins);
     }
@@ -126,7 +127,7 @@ public final class DiagramScene {
         drawn.add(Drawn.Stroked.of(px, palette.gap(), 0.9));
         List<Drawn> textures = new ArrayList<>();
         if (look.hatch() > 0) {
-            textures.add(Drawn.Stroked.of(Texture.hatch(px, look.hatch()), colors.textureOn(fill), Texture.LINE));
+            textures.add(Drawn.Stroked.texture(Texture.hatch(px, look.hatch()), colors.textureOn(fill), Texture.LINE));
         }
         if (look.stipple() > 0) {
             textures.add(Drawn.Filled.of(Texture.stipple(px, look.stipple()), colors.textureOn(fill)));
@@ -158,7 +159,11 @@ public final class DiagramScene {
     }
 
     private List<PinPlacement.Placed> pins(
-            ViewDrawing view, Rectangle2D frame, Rectangle2D cell, List<LabelPlacement.Placed> labels) {
+            ViewDrawing view,
+            Rectangle2D frame,
+            Rectangle2D cell,
+            Rectangle2D title,
+            List<LabelPlacement.Placed> labels) {
         List<PinPlacement.Wish> wishes = ink.pins().stream()
                 .filter(pin -> pin.point().view() == view.view())
                 .map(pin -> new PinPlacement.Wish(
@@ -167,8 +172,9 @@ public final class DiagramScene {
                                 frame.getX() + pin.point().x() * frame.getWidth(),
                                 frame.getY() + pin.point().y() * frame.getHeight())))
                 .toList();
-        return PinPlacement.place(
-                wishes, cell, labels.stream().map(LabelPlacement.Placed::box).toList());
+        List<Rectangle2D> taken = new ArrayList<>(List.of(title));
+        labels.forEach(label -> taken.add(label.box()));
+        return PinPlacement.place(wishes, cell, taken);
     }
 
     private List<Drawn> pin(PinPlacement.Placed pin) {

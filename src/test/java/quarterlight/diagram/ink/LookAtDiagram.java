@@ -5,6 +5,7 @@ import java.awt.color.ColorSpace;
 import java.awt.image.BufferedImage;
 import java.awt.image.ColorConvertOp;
 import java.io.File;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -39,19 +40,21 @@ final class LookAtDiagram {
         DiagramFile file = DiagramFile.shipped(style);
         DiagramCheck.check(file, catalog).forEach(finding -> System.out.println(finding.text()));
         BodyDiagram diagram = file.of(Body.usual(style));
-        long start = System.nanoTime();
+        long start = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
         ZonePlaces places = ZonePlaces.of(diagram);
-        System.out.println("places " + (System.nanoTime() - start) / 1_000_000 + " ms");
+        System.out.println("places "
+                + (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - start) / 1_000_000 + " ms");
         TextMeasure measure = TextMeasure.bundled();
         Ramp ramp = Ramp.load();
         for (double[] room : new double[][] {{1920, 1000}, {1100, 720}, {800, 540}, {540, 780}}) {
             SheetLayout layout = SheetLayout.fit(diagram, room[0], room[1], true);
             String size = (int) room[0] + "x" + (int) room[1];
-            start = System.nanoTime();
+            start = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
             DiagramScene scene = new DiagramScene(
                     diagram, places, layout, values(diagram, catalog), InkPalette.LIGHT, ramp, measure);
             System.out.println(
-                    "scene " + (System.nanoTime() - start) / 1_000_000 + " ms, no room for " + scene.unlabeled());
+                    "scene " + (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - start) / 1_000_000
+                            + " ms, no room for " + scene.unlabeled());
             Files.writeString(folder.resolve(size + ".svg"), DiagramSvg.document(scene, "Diagram"));
             Highlight highlight = new Highlight(Set.of(new ZoneId("door-front-left")), Optional.of(new ZoneId("roof")));
             BufferedImage light = paint(scene, highlight);
@@ -122,13 +125,14 @@ final class LookAtDiagram {
         BufferedImage image = new BufferedImage(
                 (int) scene.layout().width(), (int) scene.layout().height(), BufferedImage.TYPE_INT_RGB);
         DiagramPainter painter = new DiagramPainter(scene);
-        for (int i = 0; i < 20; i++) {
-            long start = System.nanoTime();
+        for (int i = 0; i < 60; i++) {
+            long start = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
             Graphics2D g = image.createGraphics();
             painter.paint(g, highlight);
             g.dispose();
-            if (i % 19 == 0) {
-                System.out.println("paint " + (System.nanoTime() - start) / 1_000_000 + " ms");
+            if (i == 59) {
+                System.out.println("paint "
+                        + (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - start) / 1_000_000 + " ms");
             }
         }
         return image;
