@@ -16,7 +16,7 @@ import quarterlight.car.Body;
 import quarterlight.units.Worded;
 
 /** A diagram file as a stranger would read it: by text alone, without the code that wrote it. */
-record DrawnSheet(String svg) {
+record DrawnSheet(String svg, List<Drawn> paths) {
     static final Path DIAGRAMS =
             Path.of(System.getProperty("quarterlight.basedir", ".")).resolve("diagrams");
     private static final Pattern VIEW = Pattern.compile("<g data-view=\"([a-z]+)\"[^>]*>(.*?)</g>", Pattern.DOTALL);
@@ -24,7 +24,11 @@ record DrawnSheet(String svg) {
     private static final Pattern ATTRIBUTE = Pattern.compile("([a-z-]+)=\"([^\"]*)\"");
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
-    record Drawn(String view, Map<String, String> attributes) {
+    static DrawnSheet read(String svg) {
+        return new DrawnSheet(svg, paths(svg));
+    }
+
+    record Drawn(String view, Map<String, String> attributes, List<Polygon> rings) {
         String kind() {
             return attributes.get("class");
         }
@@ -42,31 +46,16 @@ record DrawnSheet(String svg) {
             return words == null || Arrays.asList(words.split(" ")).contains(word.word());
         }
 
-        List<Polygon> rings() {
-            List<Polygon> rings = new ArrayList<>();
-            for (String part : attributes.get("d").split("Z")) {
-                String[] points = part.replaceAll("[ML]", " ").trim().split("\\s+");
-                Coordinate[] ring = new Coordinate[points.length + 1];
-                for (int i = 0; i < points.length; i++) {
-                    String[] pair = points[i].split(",");
-                    ring[i] = new Coordinate(Double.parseDouble(pair[0]), Double.parseDouble(pair[1]));
-                }
-                ring[points.length] = ring[0];
-                rings.add(FACTORY.createPolygon(ring));
-            }
-            return rings;
-        }
-
         Geometry area() {
-            Geometry area = FACTORY.createPolygon();
-            for (Polygon ring : rings()) {
+            Geometry area = rings.get(0);
+            for (Polygon ring : rings.subList(1, rings.size())) {
                 area = area.symDifference(ring);
             }
             return area;
         }
     }
 
-    List<Drawn> paths() {
+    private static List<Drawn> paths(String svg) {
         List<Drawn> paths = new ArrayList<>();
         Matcher views = VIEW.matcher(svg);
         while (views.find()) {
@@ -77,10 +66,28 @@ record DrawnSheet(String svg) {
                 while (each.find()) {
                     attributes.put(each.group(1), each.group(2));
                 }
-                paths.add(new Drawn(views.group(1), attributes));
+                paths.add(new Drawn(views.group(1), attributes, rings(attributes)));
             }
         }
         return paths;
+    }
+
+    private static List<Polygon> rings(Map<String, String> attributes) {
+        String d = attributes.get("d");
+        return d.contains("Z")
+                ? Arrays.stream(d.split("Z")).map(DrawnSheet::ring).toList()
+                : List.of();
+    }
+
+    private static Polygon ring(String part) {
+        String[] points = part.replaceAll("[ML]", " ").trim().split("\\s+");
+        Coordinate[] ring = new Coordinate[points.length + 1];
+        for (int i = 0; i < points.length; i++) {
+            String[] pair = points[i].split(",");
+            ring[i] = new Coordinate(Double.parseDouble(pair[0]), Double.parseDouble(pair[1]));
+        }
+        ring[points.length] = ring[0];
+        return FACTORY.createPolygon(ring);
     }
 
     List<Drawn> zonesOf(Body body) {
