@@ -99,16 +99,16 @@ class IntakeTest {
 
     @Test
     void aWholeIntakeIsOneUndoStep() throws Exception {
-        for (int i = 0; i < 120; i++) {
+        for (int i = 0; i < 60; i++) {
             picture(i + ".jpg", i);
         }
         intake.run(List.of(card), Progress.NONE);
-        assertThat(files()).hasSize(120);
-        assertThat(store.undoLabel()).hasValue("take in 120 photos");
+        assertThat(files()).hasSize(60);
+        assertThat(store.undoLabel()).hasValue("take in 60 photos");
         store.undo();
         assertThat(files()).isEmpty();
         store.redo();
-        assertThat(files()).hasSize(120);
+        assertThat(files()).hasSize(60);
     }
 
     @Test
