@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import quarterlight.rust.plane.TraceCheck;
 import quarterlight.store.RecordKind;
+import quarterlight.table.RowKind;
 import quarterlight.table.cell.CellRefused;
 import quarterlight.table.rows.FeatureRows;
 import quarterlight.table.rows.GaugeRows;
@@ -22,7 +23,7 @@ import quarterlight.table.rows.TrialRows;
  * @param csv its form in a CSV file
  * @param kept its form in the visit
  */
-record RowKinds<T>(quarterlight.table.RowKind<T> csv, RecordKind<T> kept) {
+record RowKinds<T>(RowKind<T> csv, RecordKind<T> kept) {
     /** What the geometry of a trace must keep to, at the cell it is about. */
     static final TraceRule MEASURABLE =
             (trace, photo) -> TraceCheck.problem(trace, photo).map(why -> new CellRefused(columnOf(why), why));

@@ -12,6 +12,7 @@ final class Verbs {
     static List<Verb> all(Surroundings around) {
         return List.of(
                 new LaterVerb("desk", "opens the desktop"),
+                new IntakeVerb(around),
                 new ClockVerb(around),
                 new PhotosVerb(around),
                 new AddVerb(around),
@@ -21,8 +22,10 @@ final class Verbs {
                 new RustVerb(around),
                 new LaterVerb("dates", "every mark decoded, and whether it fits"),
                 new LaterVerb("suggest", "likely zones of each unpinned photo"),
-                new LaterVerb("gaps", "what evidence is missing"),
+                new GapsVerb(around),
+                new CompareVerb(around),
                 new LaterVerb("archive", "packs the visit into one file that can be checked"),
-                new LaterVerb("restore", "opens an archive again"));
+                new LaterVerb("restore", "opens an archive again"),
+                new DiagramVerb(around));
     }
 }

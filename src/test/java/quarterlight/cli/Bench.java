@@ -20,7 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import quarterlight.car.Car;
-import quarterlight.store.RowKind;
+import quarterlight.store.RecordKind;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.table.VisitFixture;
@@ -101,7 +101,7 @@ final class Bench {
         try (VisitStore store = VisitStore.create(path, record.facts(), CLOCK)) {
             store.change("fill", tx -> {
                 record.photos().forEach(photo -> tx.addPhoto(photo.file()));
-                record.pins().forEach(pin -> tx.add(RowKind.PINS, pin.value()));
+                record.pins().forEach(pin -> tx.add(RecordKind.PINS, pin.value()));
             });
         } catch (VisitProblem e) {
             throw new AssertionError(e);

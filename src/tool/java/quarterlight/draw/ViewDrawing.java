@@ -57,7 +57,7 @@ final class ViewDrawing {
         return List.copyOf(pieces);
     }
 
-    /** What a person who changes the drawing should look at: zones that fell into pieces or had holes filled. */
+    /** What a person who changes the drawing should look at: zones that fell into pieces. */
     List<String> remarks() {
         return List.copyOf(remarks);
     }
@@ -91,7 +91,7 @@ final class ViewDrawing {
 
     /** Takes the zone's area out of what is left, so that neighbors share their border. */
     Geometry take(Geometry wanted, String zone) {
-        Geometry got = single(Shapes.common(wanted, rest), zone);
+        Geometry got = largest(Shapes.common(wanted, rest), zone);
         rest = Shapes.minus(rest, got);
         return got;
     }
@@ -107,8 +107,10 @@ final class ViewDrawing {
         boolean twins = window.lateral() != Lateral.NONE && zone.endsWith("-left");
         boolean halved = window.lateral() != Lateral.NONE && !twins && cut;
         Geometry given = halved ? whole(piece.shape()) : piece.shape();
-        Geometry drawn = single(given, zone);
-        boolean below = cut && drawn.getArea() - given.getArea() > NOTABLE_MM2;
+        Polygon solid = largest(given, zone);
+        Geometry drawn =
+                solid.getFactory().createPolygon(solid.getExteriorRing().getCoordinates());
+        boolean below = cut && drawn.getArea() - solid.getArea() > NOTABLE_MM2;
         pieces.add(below ? 0 : pieces.size(), piece.with(drawn));
         if (twins) {
             String twin = zone.substring(0, zone.length() - "left".length()) + "right";
@@ -161,8 +163,8 @@ final class ViewDrawing {
         return Shapes.union(half, Shapes.mirrored(half, window.lateral()));
     }
 
-    /** The largest piece without its holes; another piece or a hole above 50 cm2 is remarked on. */
-    private Geometry single(Geometry area, String zone) {
+    /** The largest piece; another one above 50 cm2 is remarked on. */
+    private Polygon largest(Geometry area, String zone) {
         List<Polygon> found = new ArrayList<>(Shapes.polygons(area));
         found.sort((a, b) -> Double.compare(b.getArea(), a.getArea()));
         if (found.isEmpty()) {
@@ -174,9 +176,6 @@ final class ViewDrawing {
                     + Math.round(found.get(1).getArea()) + " mm2 near "
                     + found.get(1).getInteriorPoint().getCoordinate());
         }
-        Polygon largest = found.get(0);
-        Polygon filled =
-                largest.getFactory().createPolygon(largest.getExteriorRing().getCoordinates());
-        return filled;
+        return found.get(0);
     }
 }
