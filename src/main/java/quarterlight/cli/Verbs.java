@@ -12,6 +12,8 @@ final class Verbs {
     static List<Verb> all(Surroundings around) {
         return List.of(
                 new LaterVerb("desk", "opens the desktop"),
+                new NewVerb(around),
+                new SetVerb(around),
                 new IntakeVerb(around),
                 new ClockVerb(around),
                 new PhotosVerb(around),
