@@ -1,0 +1,76 @@
+package quarterlight.capture;
+
+/**
+ * A grey picture; immutable.
+ * <p>Shape: {@code width x height}, row-major, each value 0 (black) to 255 (white).
+ */
+public final class GreyPicture {
+    private final int width;
+    private final int height;
+    private final int[] values;
+
+    /** @throws IllegalArgumentException if the picture is empty or the number of values is another */
+    public GreyPicture(int width, int height, int[] values) {
+        if (width < 1 || height < 1 || values.length != width * height) {
+            throw new IllegalArgumentException(width + " x " + height + " pixels are not " + values.length + " values");
+        }
+        this.width = width;
+        this.height = height;
+        this.values = values.clone();
+    }
+
+    /**
+     * Of colors 0xRRGGBB by the luma weights of ITU-R BT.601 (0.299, 0.587, 0.114), rounded.
+     *
+     * @param srgb row-major, {@code width x height}
+     */
+    public static GreyPicture ofSrgb(int width, int height, int[] srgb) {
+        int[] grey = new int[srgb.length];
+        for (int i = 0; i < srgb.length; i++) {
+            int rgb = srgb[i];
+            grey[i] = (299 * (rgb >> 16 & 255) + 587 * (rgb >> 8 & 255) + 114 * (rgb & 255) + 500) / 1000;
+        }
+        return new GreyPicture(width, height, grey);
+    }
+
+    public int width() {
+        return width;
+    }
+
+    public int height() {
+        return height;
+    }
+
+    public int at(int x, int y) {
+        return values[y * width + x];
+    }
+
+    /** The mean over each cell of a grid laid over the picture; a pixel on a border counts by its share. */
+    double[] means(int columns, int rows) {
+        double[] means = new double[columns * rows];
+        for (int row = 0; row < rows; row++) {
+            for (int column = 0; column < columns; column++) {
+                means[row * columns + column] = mean(
+                        (double) width * column / columns,
+                        (double) width * (column + 1) / columns,
+                        (double) height * row / rows,
+                        (double) height * (row + 1) / rows);
+            }
+        }
+        return means;
+    }
+
+    private double mean(double left, double right, double top, double bottom) {
+        double sum = 0;
+        double weight = 0;
+        for (int y = (int) top; y < Math.min(height, Math.ceil(bottom)); y++) {
+            double tall = Math.min(y + 1, bottom) - Math.max(y, top);
+            for (int x = (int) left; x < Math.min(width, Math.ceil(right)); x++) {
+                double share = tall * (Math.min(x + 1, right) - Math.max(x, left));
+                sum += share * at(x, y);
+                weight += share;
+            }
+        }
+        return sum / weight;
+    }
+}

@@ -1,0 +1,80 @@
+package quarterlight.capture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import quarterlight.visit.PhotoId;
+
+/**
+ * Photos that look alike: each is close to another of its set by difference hash. A hint; the inspector decides, nothing is removed.
+ *
+ * @param sets the sets of two or more photos, each in order of ids
+ * @param nearest for each photo in a set, its closest one and the distance
+ */
+public record NearDuplicates(List<List<PhotoId>> sets, Map<PhotoId, Match> nearest) {
+    /** Krawetz: up to 10 of 64 bits a variation. */
+    public static final int CLOSE = 10;
+
+    /** Another photo and how many of 64 bits differ. */
+    public record Match(PhotoId photo, int distance) {}
+
+    public NearDuplicates {
+        sets = List.copyOf(sets);
+        nearest = Map.copyOf(nearest);
+    }
+
+    public static NearDuplicates of(Map<PhotoId, DifferenceHash> hashes) {
+        return of(hashes, CLOSE);
+    }
+
+    /** @param close the largest distance that counts as alike; a comparison of every pair, about 10 ms for 1,000 photos */
+    public static NearDuplicates of(Map<PhotoId, DifferenceHash> hashes, int close) {
+        List<PhotoId> ids = hashes.keySet().stream().sorted().toList();
+        long[] bits = ids.stream().mapToLong(id -> hashes.get(id).bits()).toArray();
+        int[] head = new int[bits.length];
+        Map<PhotoId, Match> nearest = new TreeMap<>();
+        for (int i = 0; i < bits.length; i++) {
+            head[i] = i;
+        }
+        for (int i = 0; i < bits.length; i++) {
+            for (int j = i + 1; j < bits.length; j++) {
+                int distance = Long.bitCount(bits[i] ^ bits[j]);
+                if (distance <= close) {
+                    join(head, i, j);
+                    keepNearer(nearest, ids.get(i), new Match(ids.get(j), distance));
+                    keepNearer(nearest, ids.get(j), new Match(ids.get(i), distance));
+                }
+            }
+        }
+        Map<Integer, List<PhotoId>> sets = new TreeMap<>();
+        for (int i = 0; i < bits.length; i++) {
+            sets.computeIfAbsent(root(head, i), h -> new ArrayList<>()).add(ids.get(i));
+        }
+        return new NearDuplicates(
+                sets.values().stream()
+                        .filter(set -> set.size() > 1)
+                        .map(List::copyOf)
+                        .toList(),
+                nearest);
+    }
+
+    private static void keepNearer(Map<PhotoId, Match> nearest, PhotoId photo, Match match) {
+        nearest.merge(photo, match, (old, found) -> found.distance() < old.distance() ? found : old);
+    }
+
+    private static void join(int[] head, int a, int b) {
+        int first = root(head, a);
+        int second = root(head, b);
+        head[Math.max(first, second)] = Math.min(first, second);
+    }
+
+    private static int root(int[] head, int at) {
+        int found = at;
+        while (head[found] != found) {
+            head[found] = head[head[found]];
+            found = head[found];
+        }
+        return found;
+    }
+}

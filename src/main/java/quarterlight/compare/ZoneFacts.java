@@ -1,0 +1,57 @@
+package quarterlight.compare;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import quarterlight.car.ZoneId;
+import quarterlight.coverage.Gap;
+import quarterlight.findings.Findings;
+import quarterlight.finish.ZoneEvidence;
+import quarterlight.finish.ZoneHistory;
+import quarterlight.rust.ZoneRust;
+import quarterlight.thickness.ZoneThickness;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.Statement;
+
+/**
+ * What is known of one zone of one car.
+ *
+ * @param thickness if it has a reading
+ * @param history if it is an outer panel
+ * @param finishEvidence true if the panel has evidence of its own: a spot, a sign or a look for rust
+ * @param gaps evidence it lacks
+ */
+public record ZoneFacts(
+        Optional<ZoneThickness> thickness,
+        Optional<ZoneHistory> history,
+        boolean finishEvidence,
+        Optional<ZoneRust> rust,
+        List<Statement> statements,
+        List<Gap> gaps) {
+    public ZoneFacts {
+        Objects.requireNonNull(thickness, "thickness");
+        Objects.requireNonNull(history, "history");
+        Objects.requireNonNull(rust, "rust");
+        statements = List.copyOf(statements);
+        gaps = List.copyOf(gaps);
+    }
+
+    static ZoneFacts of(Findings car, ZoneId zone, List<Gap> gaps) {
+        return new ZoneFacts(
+                car.thickness().zone(zone),
+                car.history().zone(zone),
+                car.evidence().zone(zone).map(ZoneFacts::some).orElse(false),
+                car.rust().zone(zone),
+                car.visit().statements().stream()
+                        .map(Recorded::value)
+                        .filter(statement -> statement.zone().equals(zone))
+                        .toList(),
+                gaps.stream().filter(gap -> gap.zone().id().equals(zone)).toList());
+    }
+
+    private static boolean some(ZoneEvidence evidence) {
+        boolean spots = !evidence.spotsUm().isEmpty() || evidence.overRange() > 0 || evidence.noMetal() > 0;
+        boolean measured = evidence.readable() && spots;
+        return measured || !evidence.signs().isEmpty() || evidence.rust().isPresent();
+    }
+}

@@ -1,0 +1,182 @@
+package quarterlight.coverage;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import quarterlight.car.Body;
+import quarterlight.car.Zone;
+import quarterlight.car.ZoneCatalog;
+import quarterlight.car.ZoneGroup;
+import quarterlight.car.ZoneId;
+import quarterlight.rust.RustReport;
+import quarterlight.rust.ZoneRust;
+import quarterlight.thickness.GaugeReach;
+import quarterlight.thickness.ThicknessSurvey;
+import quarterlight.thickness.ZoneThickness;
+import quarterlight.visit.Mark;
+import quarterlight.visit.MarkKind;
+import quarterlight.visit.Photo;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.Pin;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.Statement;
+import quarterlight.visit.StatementKind;
+import quarterlight.visit.VisitRecord;
+
+/**
+ * What a visit still lacks, zone by zone, in the order of a walk round the car.
+ * <p>A photo that was set aside shows nothing. A zone that the gauge cannot read wants no spots. A zone stated to be missing
+ * wants nothing: it is not there. A zone stated as not looked at keeps its gaps, with the reason beside them.
+ */
+public final class Coverage {
+    private final VisitRecord visit;
+    private final Body body;
+    private final CoverageRules rules;
+    private final ThicknessSurvey survey;
+    private final RustReport rust;
+    private final Map<ZoneId, Set<PhotoId>> photos = new HashMap<>();
+    private final Map<String, Set<PhotoId>> views = new HashMap<>();
+
+    private Coverage(VisitRecord visit, ThicknessSurvey survey, RustReport rust, CoverageRules rules) {
+        this.visit = visit;
+        this.body = visit.facts().car().body();
+        this.rules = rules;
+        this.survey = survey;
+        this.rust = rust;
+        countPhotos();
+    }
+
+    /**
+     * The gaps of a visit.
+     *
+     * @param survey statistics of the visit's readings
+     * @param rust the visit's rust
+     * @return in the order of the walk; within a zone in the order of {@link Want}
+     */
+    public static List<Gap> gaps(
+            VisitRecord visit, ZoneCatalog catalog, ThicknessSurvey survey, RustReport rust, CoverageRules rules) {
+        Coverage coverage = new Coverage(visit, survey, rust, rules);
+        List<Zone> walk = new ArrayList<>(catalog.zonesOf(coverage.body));
+        walk.sort(Comparator.comparingInt(zone -> rules.place(zone.id())));
+        List<Gap> gaps = new ArrayList<>();
+        for (Zone zone : walk) {
+            if (!coverage.stated(zone, StatementKind.MISSING)) {
+                coverage.addGaps(zone, gaps);
+            }
+        }
+        return List.copyOf(gaps);
+    }
+
+    private void addGaps(Zone zone, List<Gap> gaps) {
+        addGap(zone, Want.PHOTO, photosOf(zone), gaps);
+        if (readable(zone)) {
+            int spots = survey.zone(zone.id()).map(z -> z.spots().size()).orElse(0);
+            addGap(zone, Want.SPOTS, spots, gaps);
+        }
+        boolean lookedAt = rust.zone(zone.id()).map(ZoneRust::lookedAt).orElse(false);
+        addGap(zone, Want.RUST, lookedAt ? 1 : 0, gaps);
+        addGap(zone, Want.IDENTITY_MARK, (int) identityMarks().count(), gaps);
+        addMarkViews(zone, gaps);
+    }
+
+    private void addGap(Zone zone, Want want, int have, List<Gap> gaps) {
+        rules.most(want, zone, body)
+                .filter(rule -> have < rule.number())
+                .ifPresent(rule ->
+                        gaps.add(new Gap(zone, want, rule.number(), have, Optional.empty(), excuse(zone), rule.why())));
+    }
+
+    /** Every identity mark of the zone wants its views; a mark without a zone belongs with the papers and plates. */
+    private void addMarkViews(Zone zone, List<Gap> gaps) {
+        Optional<CoverageRule> asked = rules.most(Want.MARK_VIEWS, zone, body);
+        if (asked.isEmpty()) {
+            return;
+        }
+        CoverageRule rule = asked.get();
+        List<String> parts = visit.marks().stream()
+                .map(Recorded::value)
+                .filter(Coverage::tellsWhichCar)
+                .filter(mark -> mark.zone().map(zone.id()::equals).orElse(isRecords(zone)))
+                .map(Mark::part)
+                .distinct()
+                .toList();
+        for (String part : parts) {
+            int have = views.getOrDefault(part, Set.of()).size();
+            if (have < rule.number()) {
+                gaps.add(new Gap(
+                        zone, Want.MARK_VIEWS, rule.number(), have, Optional.of(part), excuse(zone), rule.why()));
+            }
+        }
+    }
+
+    private static boolean isRecords(Zone zone) {
+        return zone.group() == ZoneGroup.RECORD && zone.id().value().equals("identity-papers");
+    }
+
+    private static boolean tellsWhichCar(Mark mark) {
+        return mark.kind() == MarkKind.VIN || mark.kind() == MarkKind.PLATE || mark.kind() == MarkKind.STAMP;
+    }
+
+    private Stream<Mark> identityMarks() {
+        return visit.marks().stream()
+                .map(Recorded::value)
+                .filter(mark -> mark.kind() == MarkKind.VIN || mark.kind() == MarkKind.PLATE);
+    }
+
+    private int photosOf(Zone zone) {
+        return photos.getOrDefault(zone.id(), Set.of()).size();
+    }
+
+    private boolean readable(Zone zone) {
+        return survey.zone(zone.id())
+                .map(ZoneThickness::readable)
+                .orElseGet(() -> GaugeReach.reads(visit.facts().car().substrateOf(zone.id()), survey.modes()));
+    }
+
+    private boolean stated(Zone zone, StatementKind kind) {
+        return statement(zone, kind).isPresent();
+    }
+
+    private Optional<Statement> statement(Zone zone, StatementKind kind) {
+        return visit.statements().stream()
+                .map(Recorded::value)
+                .filter(s -> s.kind() == kind && s.zone().equals(zone.id()))
+                .findFirst();
+    }
+
+    private Optional<String> excuse(Zone zone) {
+        return statement(zone, StatementKind.NOT_LOOKED_AT).map(Statement::text);
+    }
+
+    private void countPhotos() {
+        Set<PhotoId> kept = new HashSet<>();
+        for (Photo photo : visit.photos()) {
+            if (photo.setAside().isEmpty()) {
+                kept.add(photo.id());
+            }
+        }
+        for (Recorded<Pin> row : visit.pins()) {
+            Pin pin = row.value();
+            if (kept.contains(pin.photo())) {
+                photos.computeIfAbsent(pin.zone(), key -> new HashSet<>()).add(pin.photo());
+                pin.mark().ifPresent(part -> see(part, pin.photo()));
+            }
+        }
+        for (Recorded<Mark> row : visit.marks()) {
+            row.value()
+                    .photo()
+                    .filter(kept::contains)
+                    .ifPresent(photo -> see(row.value().part(), photo));
+        }
+    }
+
+    private void see(String part, PhotoId photo) {
+        views.computeIfAbsent(part, key -> new HashSet<>()).add(photo);
+    }
+}

@@ -1,0 +1,41 @@
+package quarterlight.coverage;
+
+import java.util.List;
+import java.util.Optional;
+import quarterlight.car.Body;
+import quarterlight.car.Zone;
+import quarterlight.car.ZoneId;
+
+/**
+ * What a visit must bring, and the order in which one walks round a car. Immutable. Common practice without a published
+ * source; the inspector may edit both.
+ *
+ * @param rules rows, any order; of several that ask the same of a zone the one that asks most holds
+ * @param walk zones in the order of the walk, each once; a zone that is not in it comes last
+ */
+public record CoverageRules(List<CoverageRule> rules, List<ZoneId> walk) {
+    public CoverageRules {
+        rules = List.copyOf(rules);
+        walk = List.copyOf(walk);
+        if (walk.stream().distinct().count() != walk.size()) {
+            throw new IllegalArgumentException("a zone stands twice in the walk round the car");
+        }
+    }
+
+    /** The rule that asks most of this kind of evidence of a zone, if one asks. */
+    Optional<CoverageRule> most(Want want, Zone zone, Body body) {
+        CoverageRule most = null;
+        for (CoverageRule rule : rules) {
+            if (rule.want() == want && rule.asksOf(zone, body) && (most == null || rule.number() > most.number())) {
+                most = rule;
+            }
+        }
+        return Optional.ofNullable(most);
+    }
+
+    /** Place of a zone in the walk; those that are not in it come last. */
+    int place(ZoneId zone) {
+        int at = walk.indexOf(zone);
+        return at < 0 ? walk.size() : at;
+    }
+}

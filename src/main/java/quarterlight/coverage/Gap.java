@@ -1,0 +1,28 @@
+package quarterlight.coverage;
+
+import java.util.Objects;
+import java.util.Optional;
+import quarterlight.car.Zone;
+
+/**
+ * Evidence that a zone lacks.
+ *
+ * @param want how much is wanted
+ * @param have how much there is, below {@code want}
+ * @param part the mark it is about, if it is about one
+ * @param excuse why it was not looked at, if the inspector said so; it is missing all the same
+ * @param why why it is wanted
+ */
+public record Gap(
+        Zone zone, Want lacks, int want, int have, Optional<String> part, Optional<String> excuse, String why) {
+    public Gap {
+        Objects.requireNonNull(zone, "zone");
+        Objects.requireNonNull(lacks, "lacks");
+        Objects.requireNonNull(part, "part");
+        Objects.requireNonNull(excuse, "excuse");
+        Objects.requireNonNull(why, "why");
+        if (have < 0 || have >= want) {
+            throw new IllegalArgumentException("nothing is missing where " + have + " of " + want + " are there");
+        }
+    }
+}

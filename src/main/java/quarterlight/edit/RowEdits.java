@@ -1,0 +1,91 @@
+package quarterlight.edit;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import quarterlight.store.RecordKind;
+import quarterlight.store.VisitProblem;
+import quarterlight.store.VisitStore;
+import quarterlight.visit.Photo;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.Pin;
+import quarterlight.visit.RecordId;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.VisitRecord;
+
+/** Adds, changes and removes what was recorded: readings, gauge checks, pins and all other kinds alike. */
+public final class RowEdits {
+    private final VisitStore store;
+
+    public RowEdits(VisitStore store) {
+        this.store = Objects.requireNonNull(store, "store");
+    }
+
+    /**
+     * What was added.
+     *
+     * @param ids numbers of the new rows in the order given
+     * @param equalToOlder how many of them equal a row that stood in the visit before
+     */
+    public record Added(List<RecordId> ids, int equalToOlder) {
+        public Added {
+            ids = List.copyOf(ids);
+        }
+    }
+
+    /** Adds rows as one edit; rows equal to older ones are added again, and counted. No rows make no edit. */
+    public <T> Added add(RecordKind<T> kind, List<T> rows) throws VisitProblem {
+        VisitRecord before = store.read();
+        Set<T> older = new HashSet<>();
+        kind.of(before).forEach(row -> older.add(row.value()));
+        int equal = (int) rows.stream().filter(older::contains).count();
+        String label = rows.size() == 1 ? "add " + named(before, kind, rows.get(0)) : "add " + kind.count(rows.size());
+        return new Added(store.edit(label, tx -> tx.addAll(kind, rows)), equal);
+    }
+
+    /** The remark that equal rows exist, if any do. */
+    public static <T> Optional<String> remark(RecordKind<T> kind, Added added) {
+        int equal = added.equalToOlder();
+        return equal == 0
+                ? Optional.empty()
+                : Optional.of(kind.count(equal) + (equal == 1 ? " equals a row" : " equal rows")
+                        + " that the visit had already; " + (equal == 1 ? "it was" : "they were") + " added again.");
+    }
+
+    /** Replaces a row. */
+    public <T> void update(RecordKind<T> kind, RecordId id, T value) throws VisitProblem {
+        store.change("change " + named(store.read(), kind, value), tx -> tx.update(kind, id, value));
+    }
+
+    /** Removes rows as one edit. */
+    public <T> void remove(RecordKind<T> kind, List<RecordId> ids) throws VisitProblem {
+        VisitRecord before = store.read();
+        String label = ids.size() == 1
+                ? kind.of(before).stream()
+                        .filter(row -> row.id().equals(ids.get(0)))
+                        .findFirst()
+                        .map(Recorded::value)
+                        .map(value -> named(before, kind, value))
+                        .orElse(kind.one())
+                : kind.count(ids.size());
+        store.change("remove " + label, tx -> ids.forEach(id -> tx.remove(kind, id)));
+    }
+
+    /** Puts photos aside for a reason, or takes them back in if the reason is empty. */
+    public void setAside(List<PhotoId> photos, Optional<String> reason) throws VisitProblem {
+        VisitRecord visit = store.read();
+        String what = photos.size() == 1 ? fileName(visit, photos.get(0)) : photos.size() + " photos";
+        String label = reason.isPresent() ? "set aside " + what : "take back " + what;
+        store.change(label, tx -> photos.forEach(photo -> tx.setAside(photo, reason)));
+    }
+
+    private static <T> String named(VisitRecord visit, RecordKind<T> kind, T value) {
+        return value instanceof Pin pin ? "pin " + fileName(visit, pin.photo()) + " to " + pin.zone() : kind.count(1);
+    }
+
+    private static String fileName(VisitRecord visit, PhotoId id) {
+        return visit.photo(id).map(Photo::file).map(file -> file.name()).orElse("photo " + id);
+    }
+}

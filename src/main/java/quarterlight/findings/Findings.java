@@ -1,0 +1,53 @@
+package quarterlight.findings;
+
+import java.util.Map;
+import java.util.Objects;
+import quarterlight.capture.CorrectedTimes;
+import quarterlight.car.ZoneCatalog;
+import quarterlight.car.ZoneId;
+import quarterlight.finish.FinishEngine;
+import quarterlight.finish.FinishEvidence;
+import quarterlight.finish.FinishHistory;
+import quarterlight.rust.RustReport;
+import quarterlight.thickness.ThicknessSurvey;
+import quarterlight.units.Area;
+import quarterlight.visit.VisitRecord;
+
+/**
+ * Everything worked out of one visit. Immutable.
+ *
+ * @param evidence what the finish history rests on
+ */
+public record Findings(
+        VisitRecord visit,
+        ZoneCatalog catalog,
+        CorrectedTimes times,
+        ThicknessSurvey thickness,
+        RustReport rust,
+        FinishEvidence evidence,
+        FinishHistory history) {
+    public Findings {
+        Objects.requireNonNull(visit, "visit");
+        Objects.requireNonNull(catalog, "catalog");
+        Objects.requireNonNull(times, "times");
+        Objects.requireNonNull(thickness, "thickness");
+        Objects.requireNonNull(rust, "rust");
+        Objects.requireNonNull(evidence, "evidence");
+        Objects.requireNonNull(history, "history");
+    }
+
+    /** @param zoneAreas nominal areas of the car's zones; a zone without one gets no percent and no grade of rust */
+    public static Findings of(VisitRecord visit, ZoneCatalog catalog, Map<ZoneId, Area> zoneAreas) {
+        ThicknessSurvey thickness = ThicknessSurvey.of(visit, catalog);
+        RustReport rust = RustReport.of(visit, catalog, zoneAreas);
+        FinishEvidence evidence = FinishEvidence.of(visit, catalog, thickness, rust.extents());
+        return new Findings(
+                visit,
+                catalog,
+                CorrectedTimes.of(visit),
+                thickness,
+                rust,
+                evidence,
+                new FinishEngine(evidence.profile()).history(evidence));
+    }
+}

@@ -1,0 +1,63 @@
+package quarterlight.finish;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import quarterlight.car.ZoneId;
+import quarterlight.rust.RustExtent;
+import quarterlight.visit.SignKind;
+
+/**
+ * What is known of one panel's finish.
+ *
+ * @param readable false if the gauge cannot read the panel's substrate; its measured values then play no part
+ * @param spotsUm one value per spot in um, finite, in any order
+ * @param overRange spots beyond the gauge's range
+ * @param noMetal spots where the gauge found no metal
+ * @param signs signs that were looked for: true if seen, false if not there
+ * @param rust how far rust goes, if the panel was looked at for rust
+ */
+public record ZoneEvidence(
+        ZoneId zone,
+        boolean readable,
+        List<Double> spotsUm,
+        int overRange,
+        int noMetal,
+        Map<SignKind, Boolean> signs,
+        Optional<RustExtent> rust) {
+    public ZoneEvidence {
+        Objects.requireNonNull(zone, "zone");
+        Objects.requireNonNull(rust, "rust");
+        spotsUm = List.copyOf(spotsUm);
+        signs = Map.copyOf(signs);
+        if (overRange < 0 || noMetal < 0 || spotsUm.stream().anyMatch(um -> !Double.isFinite(um))) {
+            throw new IllegalArgumentException("zone " + zone + " has a count below 0 or a value that is not finite");
+        }
+    }
+
+    /** A panel of which nothing is known. */
+    public static ZoneEvidence none(ZoneId zone) {
+        return new ZoneEvidence(zone, true, List.of(), 0, 0, Map.of(), Optional.empty());
+    }
+
+    /** What the model uses of the measured values: none where the gauge cannot read, and no magnet there either. */
+    ZoneEvidence usable() {
+        if (readable) {
+            return this;
+        }
+        Map<SignKind, Boolean> asked = new EnumMap<>(SignKind.class);
+        asked.putAll(signs);
+        asked.remove(SignKind.WEAK_MAGNET);
+        return new ZoneEvidence(zone, false, List.of(), 0, 0, asked, rust);
+    }
+
+    boolean hasValues() {
+        return !spotsUm.isEmpty() || overRange > 0;
+    }
+
+    boolean isEmpty() {
+        return !hasValues() && noMetal == 0 && signs.isEmpty() && rust.isEmpty();
+    }
+}

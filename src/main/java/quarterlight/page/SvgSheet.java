@@ -1,0 +1,136 @@
+package quarterlight.page;
+
+import java.util.Base64;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import quarterlight.diagram.ink.DiagramScene;
+import quarterlight.diagram.ink.DiagramSvg;
+import quarterlight.diagram.ink.SheetLayout;
+import quarterlight.diagram.ink.TextMeasure;
+import quarterlight.findings.Findings;
+import quarterlight.visit.PhotoId;
+
+/** The diagram page as one SVG: heading, diagram, facts, and the key of pins with their pictures below. One unit is one px. */
+final class SvgSheet {
+    private static final double MARGIN = 32;
+    private static final double HEAD = 60;
+    private static final double CARD = 180;
+    private static final double GAP = 14;
+    private static final double PICTURE = 130;
+    private static final double CARD_HEIGHT = PICTURE + 64;
+    private static final double LINE = 15;
+
+    private final Findings car;
+    private final DiagramScene scene;
+    private final PinKey key;
+    private final Function<PhotoId, Optional<byte[]>> thumbnails;
+    private final String caution;
+    private final TextMeasure measure = TextMeasure.bundled();
+    private final StringBuilder out = new StringBuilder();
+
+    SvgSheet(
+            Findings car,
+            DiagramScene scene,
+            PinKey key,
+            Function<PhotoId, Optional<byte[]>> thumbnails,
+            String caution) {
+        this.car = car;
+        this.scene = scene;
+        this.key = key;
+        this.thumbnails = thumbnails;
+        this.caution = caution;
+    }
+
+    String document() {
+        SheetLayout layout = scene.layout();
+        double width = layout.width() + 2 * MARGIN;
+        double y = MARGIN + HEAD + layout.height() + GAP;
+        text(MARGIN, MARGIN + 24, 24, true, "#20262B", car.visit().facts().car().name());
+        text(MARGIN, MARGIN + 44, 12, false, "#8F4A00", caution);
+        out.append(DiagramSvg.sheet(scene, MARGIN, MARGIN + HEAD, 1));
+        for (Map.Entry<String, String> fact : PageFacts.visit(car).entrySet()) {
+            y += LINE;
+            text(MARGIN, y, 12, true, "#20262B", fact.getKey());
+            text(MARGIN + 150, y, 12, false, "#20262B", fact.getValue());
+        }
+        for (String sentence : PageFacts.gauge(car)) {
+            y += LINE;
+            text(MARGIN, y, 12, true, "#20262B", "Gauge");
+            text(MARGIN + 150, y, 12, false, "#20262B", sentence);
+        }
+        y = cards(y + 2 * GAP, width);
+        return "<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" viewBox=\"0 0 "
+                + number(width) + " " + number(y + MARGIN) + "\" width=\"" + number(width) + "\" height=\""
+                + number(y + MARGIN) + "\">\n<title>"
+                + XmlText.escaped("Body diagram of " + car.visit().facts().car().name())
+                + "</title>\n<rect width=\"100%\" height=\"100%\" fill=\"#FFFFFF\"/>\n" + out + "</svg>\n";
+    }
+
+    private double cards(double top, double width) {
+        int perRow = Math.max(1, (int) ((width - 2 * MARGIN + GAP) / (CARD + GAP)));
+        List<PinKey.Entry> entries = key.entries();
+        for (int i = 0; i < entries.size(); i++) {
+            int row = i / perRow;
+            card(entries.get(i), MARGIN + (i % perRow) * (CARD + GAP), top + row * (CARD_HEIGHT + GAP));
+        }
+        int rows = (entries.size() + perRow - 1) / perRow;
+        return top + rows * (CARD_HEIGHT + GAP);
+    }
+
+    private void card(PinKey.Entry entry, double x, double y) {
+        thumbnails.apply(entry.photo()).ifPresent(jpeg -> out.append("<image x=\"")
+                .append(number(x))
+                .append("\" y=\"")
+                .append(number(y))
+                .append("\" width=\"")
+                .append(number(CARD))
+                .append("\" height=\"")
+                .append(number(PICTURE))
+                .append("\" preserveAspectRatio=\"xMinYMin meet\" xlink:href=\"data:image/jpeg;base64,")
+                .append(Base64.getEncoder().encodeToString(jpeg))
+                .append("\"/>\n"));
+        double line = y + PICTURE + 16;
+        out.append(
+                "<circle cx=\"%s\" cy=\"%s\" r=\"9\" fill=\"#0B6472\"/>\n".formatted(number(x + 9), number(line - 4)));
+        String number = Integer.toString(entry.number());
+        text(x + 9 - measure.width(number, 11, true) / 2, line, 11, true, "#FFFFFF", number);
+        text(x + 24, line, 12, true, "#20262B", cut(entry.zone(), CARD - 24, 12, true));
+        text(x, line + LINE, 11, false, "#20262B", cut(entry.text(), CARD, 11, false));
+        text(x, line + 2 * LINE, 11, false, "#59636B", cut(entry.time() + " " + entry.file(), CARD, 11, false));
+    }
+
+    /** A text shortened with an ellipsis so that it fits a width. */
+    private String cut(String text, double width, double size, boolean bold) {
+        String clean = XmlText.clean(text);
+        int length = clean.length();
+        while (length > 0 && measure.width(shown(clean, length), size, bold) > width) {
+            length = clean.offsetByCodePoints(length, -1);
+        }
+        return shown(clean, length);
+    }
+
+    private static String shown(String text, int length) {
+        return length == text.length() ? text : text.substring(0, length).stripTrailing() + "\u2026";
+    }
+
+    private void text(double x, double y, double size, boolean bold, String color, String words) {
+        out.append("<text font-family=\"'Source Sans 3', sans-serif\" x=\"")
+                .append(number(x))
+                .append("\" y=\"")
+                .append(number(y))
+                .append("\" font-size=\"")
+                .append(number(size))
+                .append(bold ? "\" font-weight=\"600\" fill=\"" : "\" fill=\"")
+                .append(color)
+                .append("\">")
+                .append(XmlText.escaped(words))
+                .append("</text>\n");
+    }
+
+    private static String number(double value) {
+        return String.format(Locale.ROOT, "%.1f", value);
+    }
+}

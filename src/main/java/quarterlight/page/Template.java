@@ -1,0 +1,38 @@
+package quarterlight.page;
+
+import freemarker.core.XHTMLOutputFormat;
+import freemarker.template.Configuration;
+import freemarker.template.TemplateException;
+import freemarker.template.TemplateExceptionHandler;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.Locale;
+import java.util.Map;
+
+/** Fills a page template; everything typed by people is escaped by the template engine. */
+final class Template {
+    private final Configuration configuration = new Configuration(Configuration.VERSION_2_3_34);
+
+    Template() {
+        configuration.setClassForTemplateLoading(Template.class, "");
+        configuration.setDefaultEncoding("UTF-8");
+        configuration.setLocale(Locale.US);
+        configuration.setOutputFormat(XHTMLOutputFormat.INSTANCE);
+        configuration.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
+        configuration.setLogTemplateExceptions(false);
+        configuration.setNumberFormat("computer");
+    }
+
+    String fill(String name, Map<String, Object> model) {
+        try {
+            StringWriter out = new StringWriter();
+            configuration.getTemplate(name).process(model, out);
+            return out.toString();
+        } catch (IOException e) {
+            throw new UncheckedIOException("the template " + name + " cannot be read", e);
+        } catch (TemplateException e) {
+            throw new IllegalStateException("the template " + name + " is wrong", e);
+        }
+    }
+}

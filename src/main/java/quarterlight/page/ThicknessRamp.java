@@ -1,0 +1,82 @@
+package quarterlight.page;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import quarterlight.diagram.ink.ValueScale;
+import quarterlight.findings.Findings;
+import quarterlight.thickness.ZoneThickness;
+import quarterlight.units.ThicknessUnit;
+import quarterlight.visit.GaugeValue;
+
+/**
+ * The scale of mean thickness that the cars of one page share: even steps are doublings, since coats add up and filler runs to
+ * ten times a coat. Immutable.
+ *
+ * @param unit shown on the page
+ * @param low value of the dark end in the unit
+ * @param doublings steps from the dark end to the light one, 1 or more
+ */
+public record ThicknessRamp(ThicknessUnit unit, double low, int doublings) {
+    private static final double LEAST_MIL = 1;
+    private static final double LEAST_UM = 25;
+
+    /** The scale that holds the zone means of all the cars; 1 to 16 mil if none was measured. */
+    public static ThicknessRamp of(List<Findings> cars, ThicknessUnit unit) {
+        double[] means = cars.stream()
+                .flatMap(car -> car.thickness().zones().stream())
+                .filter(ZoneThickness::readable)
+                .flatMapToDouble(zone -> zone.meanUm().stream())
+                .map(unit::fromUm)
+                .toArray();
+        double base = unit == ThicknessUnit.MIL ? LEAST_MIL : LEAST_UM;
+        double least = Arrays.stream(means).min().orElse(base);
+        double most = Arrays.stream(means).max().orElse(base * 16);
+        double low = base;
+        while (low * 2 <= least) {
+            low *= 2;
+        }
+        int doublings = 1;
+        while (low * (1 << doublings) < most) {
+            doublings++;
+        }
+        return new ThicknessRamp(unit, low, doublings);
+    }
+
+    /** The unit in which most of a visit's readings were typed; mil if none was. */
+    public static ThicknessUnit usualUnit(Findings car) {
+        long um = car.visit().readings().stream()
+                .filter(r -> r.value().value() instanceof GaugeValue.Measured m && m.unit() == ThicknessUnit.UM)
+                .count();
+        return um * 2 > car.visit().readings().size() ? ThicknessUnit.UM : ThicknessUnit.MIL;
+    }
+
+    /** Where a thickness lies on the ramp, 0 to 1. */
+    public double share(double um) {
+        double steps = Math.log(unit.fromUm(um) / low) / Math.log(2);
+        return Math.min(1, Math.max(0, steps / doublings));
+    }
+
+    /** A thickness as written in a zone: mil with one decimal, um with none. */
+    public String number(double um) {
+        return String.format(Locale.US, unit == ThicknessUnit.MIL ? "%.1f" : "%.0f", unit.fromUm(um))
+                .replace('-', '\u2212');
+    }
+
+    public String unitName() {
+        return unit == ThicknessUnit.MIL ? "mil" : "\u00b5m";
+    }
+
+    ValueScale scale() {
+        return new ValueScale("Mean coating thickness", unitName(), low, low * (1 << doublings));
+    }
+
+    List<String> ticks() {
+        List<String> ticks = new ArrayList<>();
+        for (int i = 0; i <= doublings; i++) {
+            ticks.add(String.format(Locale.US, "%.0f", low * (1 << i)));
+        }
+        return ticks;
+    }
+}

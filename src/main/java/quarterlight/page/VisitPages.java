@@ -1,0 +1,159 @@
+package quarterlight.page;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import quarterlight.diagram.BodyDiagram;
+import quarterlight.diagram.ZonePlaces;
+import quarterlight.diagram.ink.DiagramInk;
+import quarterlight.diagram.ink.DiagramScene;
+import quarterlight.diagram.ink.DiagramSvg;
+import quarterlight.diagram.ink.InkPalette;
+import quarterlight.diagram.ink.Ramp;
+import quarterlight.diagram.ink.SheetLayout;
+import quarterlight.diagram.ink.TextMeasure;
+import quarterlight.findings.Findings;
+import quarterlight.finish.FinishCautions;
+import quarterlight.task.Progress;
+import quarterlight.visit.PhotoId;
+
+/**
+ * Makes the pages of one visit: the annotated diagram as SVG, and as PDF with the tables and the key of pins behind it. Pages
+ * hold no places and no data of the photo files beyond their names and times.
+ */
+public final class VisitPages {
+    static final double PX_PER_MM = 96 / 25.4;
+    private static final double MARGIN_MM = 24;
+    private static final double WORDS_MM = 60;
+
+    private final Findings car;
+    private final BodyDiagram diagram;
+    private final Function<PhotoId, Optional<byte[]>> thumbnails;
+
+    /** @param thumbnails small pictures, upright, as JPEG without any metadata */
+    public VisitPages(Findings car, BodyDiagram diagram, Function<PhotoId, Optional<byte[]>> thumbnails) {
+        this.car = car;
+        this.diagram = diagram;
+        this.thumbnails = thumbnails;
+    }
+
+    /**
+     * Writes {@code diagram.svg} and {@code diagram.pdf}; each appears whole or not at all.
+     *
+     * @return the files made
+     */
+    public List<Path> write(Path folder, Paper paper, Progress progress) throws IOException {
+        Files.createDirectories(folder);
+        PinKey key = PinKey.of(car, diagram);
+        ThicknessRamp ramp = ThicknessRamp.of(List.of(car), ThicknessRamp.usualUnit(car));
+        progress.report(0, 2, "Drawing the diagram");
+        DiagramInk ink = FindingsInk.of(car, ramp, key.marks());
+        List<Path> made = new ArrayList<>();
+        double wide = (paper.heightMm() - MARGIN_MM) * PX_PER_MM;
+        double high = (paper.widthMm() - WORDS_MM) * PX_PER_MM;
+        DiagramScene scene = scene(diagram, ink, SheetLayout.fit(diagram, wide, high, true));
+        made.add(writeText(
+                folder.resolve("diagram.svg"), new SvgSheet(car, scene, key, thumbnails, caution()).document()));
+        progress.checkCancelled();
+        progress.report(1, 2, "Writing the diagram page");
+        made.add(writePdf(folder.resolve("diagram.pdf"), diagramPage(scene, key, ramp, paper)));
+        progress.report(2, 2, "Pages made");
+        return made;
+    }
+
+    static DiagramScene scene(BodyDiagram diagram, DiagramInk ink, SheetLayout layout) {
+        return new DiagramScene(
+                diagram, ZonePlaces.of(diagram), layout, ink, InkPalette.LIGHT, Ramp.load(), TextMeasure.bundled());
+    }
+
+    private String diagramPage(DiagramScene scene, PinKey key, ThicknessRamp ramp, Paper paper) {
+        Map<String, Object> model = new LinkedHashMap<>();
+        String title = XmlText.clean(car.visit().facts().car().name());
+        model.put("title", title);
+        model.put("description", "Annotated body diagram of " + title + " with the evidence behind it");
+        model.put("date", car.visit().facts().date().map(Object::toString).orElse("date of the visit not given"));
+        model.put(
+                "lead",
+                "Numbers in the zones: mean coating thickness in " + ramp.unitName()
+                        + ". Hatching: refinish likelihood. Dots: rust. Discs: photos, see the key of pins.");
+        model.put("paper", paper);
+        model.put("svg", inline(scene, title));
+        model.put("facts", PageFacts.visit(car));
+        model.put("gauge", PageFacts.gauge(car));
+        model.put("cautions", cautions());
+        model.put("unit", ramp.unitName());
+        model.put("zones", PageFacts.zones(car, ramp));
+        model.put("pins", key.entries().stream().map(this::pin).toList());
+        return new Template().fill("diagram.ftlh", model);
+    }
+
+    static String inline(DiagramScene scene, String title) {
+        String document = DiagramSvg.document(scene, "Body diagram of " + title);
+        return document.replaceFirst(
+                "<svg ",
+                "<svg alt=\"Body diagram of "
+                        + XmlText.escaped(title).replace("\\", "\\\\").replace("$", "\\$") + "\" ");
+    }
+
+    private List<String> cautions() {
+        List<String> all = new ArrayList<>(FinishCautions.texts());
+        all.addAll(PageFacts.cautions(car));
+        return all;
+    }
+
+    private String caution() {
+        return FinishCautions.texts().get(0);
+    }
+
+    private Map<String, Object> pin(PinKey.Entry entry) {
+        Map<String, Object> pin = new LinkedHashMap<>();
+        pin.put("number", entry.number());
+        pin.put("zone", entry.zone());
+        pin.put("text", XmlText.clean(entry.text()));
+        pin.put("time", entry.time());
+        pin.put("file", XmlText.clean(entry.file()));
+        pin.put("alt", "Photo " + entry.number() + ": " + entry.zone() + " " + XmlText.clean(entry.text()));
+        pin.put(
+                "picture",
+                thumbnails
+                        .apply(entry.photo())
+                        .map(Base64.getEncoder()::encodeToString)
+                        .orElse(""));
+        return pin;
+    }
+
+    private static Path writeText(Path target, String text) throws IOException {
+        return whole(target, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
+    }
+
+    static Path writePdf(Path target, String xhtml) throws IOException {
+        return whole(target, out -> PdfDocument.write(xhtml, out));
+    }
+
+    private interface Content {
+        void write(OutputStream out) throws IOException;
+    }
+
+    private static Path whole(Path target, Content content) throws IOException {
+        Path temporary = Files.createTempFile(target.toAbsolutePath().getParent(), ".making", ".tmp");
+        try {
+            try (OutputStream out = Files.newOutputStream(temporary)) {
+                content.write(out);
+            }
+            Files.move(temporary, target, StandardCopyOption.REPLACE_EXISTING);
+            return target;
+        } finally {
+            Files.deleteIfExists(temporary);
+        }
+    }
+}

@@ -1,0 +1,58 @@
+package quarterlight.photo;
+
+import java.awt.image.BufferedImage;
+
+/**
+ * How stored pixels are turned to stand upright.
+ * <p>Source: CIPA DC-008 (Exif), tag Orientation 0x0112: where row 0 and column 0 of the stored picture lie when it is shown.
+ */
+enum Orientation {
+    TOP_LEFT(false, false, false),
+    TOP_RIGHT(false, true, false),
+    BOTTOM_RIGHT(false, true, true),
+    BOTTOM_LEFT(false, false, true),
+    LEFT_TOP(true, false, false),
+    RIGHT_TOP(true, true, false),
+    RIGHT_BOTTOM(true, true, true),
+    LEFT_BOTTOM(true, false, true);
+
+    private final boolean swapped;
+    private final boolean fromRight;
+    private final boolean fromBottom;
+
+    Orientation(boolean swapped, boolean fromRight, boolean fromBottom) {
+        this.swapped = swapped;
+        this.fromRight = fromRight;
+        this.fromBottom = fromBottom;
+    }
+
+    /** By Exif's number 1 to 8; any other counts as 1. */
+    static Orientation of(int exif) {
+        return exif >= 1 && exif <= 8 ? values()[exif - 1] : TOP_LEFT;
+    }
+
+    /** The picture upright; {@code image} is of type INT_RGB and is not changed. */
+    BufferedImage turned(BufferedImage image) {
+        if (this == TOP_LEFT) {
+            return image;
+        }
+        int width = image.getWidth();
+        int height = image.getHeight();
+        int across = swapped ? height : width;
+        int down = swapped ? width : height;
+        BufferedImage upright = new BufferedImage(across, down, BufferedImage.TYPE_INT_RGB);
+        int[] stored = image.getRGB(0, 0, width, height, null, 0, width);
+        int[] shown = new int[stored.length];
+        for (int y = 0; y < height; y++) {
+            for (int x = 0; x < width; x++) {
+                int right = swapped ? y : x;
+                int below = swapped ? x : y;
+                int column = fromRight ? across - 1 - right : right;
+                int row = fromBottom ? down - 1 - below : below;
+                shown[row * across + column] = stored[y * width + x];
+            }
+        }
+        upright.setRGB(0, 0, across, down, shown, 0, across);
+        return upright;
+    }
+}

@@ -1,0 +1,166 @@
+package quarterlight.photo;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.security.MessageDigest;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.UUID;
+import quarterlight.visit.Sha256;
+
+/**
+ * The folder {@code originals} of a visit: files byte for byte as they came.
+ * <p>A copy is written under a temporary name, forced to the disk, read back and compared, and only then moved to its name; a copy that was
+ * interrupted is a file that ends in {@code .part} and counts for nothing. A file that lies there is never written to again.
+ */
+public final class OriginalsFolder {
+    private static final System.Logger LOG = System.getLogger(OriginalsFolder.class.getName());
+    static final String FOLDER = "originals";
+    static final String UNFINISHED = ".part";
+    /** File systems allow 255 bytes a name; the digest's prefix and a margin go off. */
+    private static final int MOST_NAME_BYTES = 200;
+
+    private static final int MOST_ENDING_LETTERS = 10;
+    private static final int BUFFER = 1 << 17;
+
+    private final Path folder;
+
+    /** @param visitFolder the folder of the visit; its {@code originals} is made when the first file comes */
+    public OriginalsFolder(Path visitFolder) {
+        this.folder = Objects.requireNonNull(visitFolder, "visitFolder").resolve(FOLDER);
+    }
+
+    /**
+     * Copies a file in and proves the copy.
+     *
+     * @return where it lies; the same again if its content lies there already under the same name
+     * @throws OriginalNotKept if the source cannot be read, changed while it was copied, or the copy read back is not what was read
+     * @throws OriginalsUnwritable if the disk of the visit takes no more
+     */
+    public StoredOriginal keep(Path source) throws OriginalNotKept, OriginalsUnwritable {
+        String name = nameOf(source);
+        Path unfinished = folder.resolve(UUID.randomUUID() + UNFINISHED);
+        try {
+            Files.createDirectories(folder);
+            MessageDigest digest = Digests.sha256();
+            long bytes = copy(source, unfinished, digest);
+            Sha256 sha256 = Digests.finished(digest);
+            if (bytes != sizeOf(source)) {
+                throw new OriginalNotKept(source, "it changed while it was copied; take it in again");
+            }
+            if (!Digests.of(unfinished).equals(sha256)) {
+                throw new OriginalNotKept(source, "the copy read back is not the same; check the disk of the visit");
+            }
+            String stored = storedName(sha256, name);
+            move(unfinished, folder.resolve(stored));
+            return new StoredOriginal(name, FOLDER + "/" + stored, sha256, bytes);
+        } catch (IOException e) {
+            throw new OriginalsUnwritable(folder, e);
+        } finally {
+            discard(unfinished);
+        }
+    }
+
+    private static void discard(Path unfinished) {
+        try {
+            Files.deleteIfExists(unfinished);
+        } catch (IOException e) {
+            LOG.log(System.Logger.Level.WARNING, "an unfinished copy could not be removed: " + unfinished, e);
+        }
+    }
+
+    private static long sizeOf(Path source) throws OriginalNotKept {
+        try {
+            return Files.size(source);
+        } catch (IOException e) {
+            throw OriginalNotKept.unreadable(source, e);
+        }
+    }
+
+    /** Whether a path lies within the folder of this visit, so that taking it in would take in the visit itself. */
+    public boolean isOfThisVisit(Path path) {
+        Path visit = real(folder.getParent());
+        return real(path).startsWith(visit);
+    }
+
+    private static Path real(Path path) {
+        try {
+            return path.toRealPath();
+        } catch (IOException e) {
+            return path.toAbsolutePath().normalize();
+        }
+    }
+
+    private static String nameOf(Path source) {
+        return Optional.ofNullable(source.getFileName()).map(Path::toString).orElse("unnamed");
+    }
+
+    /** Failures to read are told apart from failures to write: the one concerns a file, the other ends the work. */
+    private static long copy(Path source, Path target, MessageDigest digest) throws IOException, OriginalNotKept {
+        try (InputStream in = opened(source);
+                FileChannel channel = FileChannel.open(
+                        target, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS)) {
+            byte[] buffer = new byte[BUFFER];
+            long bytes = 0;
+            for (int got = read(in, buffer, source); got >= 0; got = read(in, buffer, source)) {
+                digest.update(buffer, 0, got);
+                ByteBuffer rest = ByteBuffer.wrap(buffer, 0, got);
+                while (rest.hasRemaining()) {
+                    channel.write(rest);
+                }
+                bytes += got;
+            }
+            channel.force(false);
+            return bytes;
+        }
+    }
+
+    private static InputStream opened(Path source) throws OriginalNotKept {
+        try {
+            return Files.newInputStream(source);
+        } catch (IOException e) {
+            throw OriginalNotKept.unreadable(source, e);
+        }
+    }
+
+    private static int read(InputStream in, byte[] buffer, Path source) throws OriginalNotKept {
+        try {
+            return in.read(buffer);
+        } catch (IOException e) {
+            throw OriginalNotKept.unreadable(source, e);
+        }
+    }
+
+    private static void move(Path unfinished, Path target) throws IOException {
+        try {
+            Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (AtomicMoveNotSupportedException e) {
+            Files.move(unfinished, target, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+
+    /**
+     * The name in the originals: the digest's prefix and the original name, with letters that some file systems refuse replaced and a long
+     * name cut before its ending. Two files that share both prefix and name are the same file.
+     */
+    static String storedName(Sha256 sha256, String name) {
+        String safe = name.replaceAll("[\\\\/:*?\"<>|\\p{Cntrl}\\x{FFFD}]", "_").replaceAll("[. ]+$", "_");
+        int dot = safe.lastIndexOf('.');
+        boolean hasEnding = dot > 0 && safe.length() - dot <= MOST_ENDING_LETTERS;
+        String ending = hasEnding ? safe.substring(dot) : "";
+        String stem = hasEnding ? safe.substring(0, dot) : safe;
+        while (!stem.isEmpty() && (stem + ending).getBytes(StandardCharsets.UTF_8).length > MOST_NAME_BYTES) {
+            stem = stem.substring(0, stem.offsetByCodePoints(stem.length(), -1));
+        }
+        return sha256.prefix() + "-" + stem + ending;
+    }
+}

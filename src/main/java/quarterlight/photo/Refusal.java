@@ -1,0 +1,38 @@
+package quarterlight.photo;
+
+import java.io.FileNotFoundException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemLoopException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Objects;
+
+/**
+ * A file or folder that was not taken in.
+ *
+ * @param reason in words that can follow the file's name and a colon
+ */
+public record Refusal(Path file, String reason) {
+    public Refusal {
+        Objects.requireNonNull(file, "file");
+        Objects.requireNonNull(reason, "reason");
+    }
+
+    /** What the file system's complaint means, in a few words. */
+    static String because(Exception e) {
+        if (e instanceof AccessDeniedException) {
+            return "no permission";
+        }
+        if (e instanceof NoSuchFileException || e instanceof FileNotFoundException) {
+            return "it is no longer there";
+        }
+        if (e instanceof FileSystemLoopException) {
+            return "its links lead in a circle";
+        }
+        Throwable cause = e.getCause() == null ? e : e.getCause();
+        String message = cause.getMessage();
+        return message == null || message.isBlank()
+                ? "the disk does not answer"
+                : message.lines().findFirst().orElse("");
+    }
+}

@@ -1,0 +1,20 @@
+package quarterlight.photo;
+
+import java.awt.image.BufferedImage;
+
+/** A small upright picture as it is kept: JPEG, plain sRGB without a profile; immutable. */
+public final class Thumbnail {
+    private final byte[] jpeg;
+
+    private Thumbnail(byte[] jpeg) {
+        this.jpeg = jpeg;
+    }
+
+    static Thumbnail of(BufferedImage picture) {
+        return new Thumbnail(Pictures.jpeg(picture));
+    }
+
+    public byte[] jpeg() {
+        return jpeg.clone();
+    }
+}

@@ -1,0 +1,68 @@
+package quarterlight.rust;
+
+import java.util.Locale;
+import quarterlight.units.Area;
+
+/**
+ * An area beside a thing that everybody knows, for the buyer: common practice, always with the figure. Coin: a US
+ * quarter, 24.26 mm across (US Mint), 462 mm2; card: ISO/IEC 7810 ID-1, 85.60 x 53.98 mm, 4,621 mm2; palm: about
+ * 8,000 mm2 without the fingers (rough, from memory); sheet: US letter, 60,322 mm2.
+ */
+public enum EverydaySize {
+    COIN("quarter coin", "quarter coins", 462.2),
+    CARD("bank card", "bank cards", 4620.7),
+    PALM("palm", "palms", 8000),
+    SHEET("letter sheet", "letter sheets", 60322);
+
+    private static final double WHOLE = 0.85;
+    private static final int MANY = 10;
+
+    private final String one;
+    private final String more;
+    private final double mm2;
+
+    EverydaySize(String one, String more, double mm2) {
+        this.one = one;
+        this.more = more;
+        this.mm2 = mm2;
+    }
+
+    public double mm2() {
+        return mm2;
+    }
+
+    /** The area in words: {@code 1,400 mm2, about 3 quarter coins}. */
+    public static String words(Area area) {
+        boolean small = area.mm2() > 0 && area.mm2() < 10;
+        String figure = String.format(Locale.ROOT, small ? "%,.1f mm2" : "%,.0f mm2", area.mm2());
+        if (area.mm2() == 0) {
+            return figure;
+        }
+        return figure + ", " + compared(area.mm2());
+    }
+
+    private static String compared(double mm2) {
+        EverydaySize thing = COIN;
+        for (EverydaySize larger : values()) {
+            if (mm2 >= WHOLE * larger.mm2) {
+                thing = larger;
+            }
+        }
+        double times = mm2 / thing.mm2;
+        if (times < 0.1) {
+            return "less than a tenth of a " + thing.one;
+        }
+        if (times < 0.4) {
+            return "about " + (times < 0.17 ? "an eighth" : times < 0.29 ? "a quarter" : "a third") + " of a "
+                    + thing.one;
+        }
+        if (times < WHOLE) {
+            return "about " + (times < 0.6 ? "half" : "two thirds of") + " a " + thing.one;
+        }
+        long count = Math.round(times);
+        if (count == 1) {
+            return "about one " + thing.one;
+        }
+        return count > MANY ? "more than " + MANY + " " + thing.more : "about " + count + " " + thing.more;
+    }
+}

@@ -1,0 +1,37 @@
+package quarterlight.rust;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import quarterlight.car.ZoneId;
+import quarterlight.units.Area;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.RecordId;
+import quarterlight.visit.TraceKind;
+
+/**
+ * The area of one trace on its own.
+ *
+ * @param area empty if it cannot be measured; {@code remarks} then says why
+ * @param sdMm2 standard deviation from the marking, mm2
+ * @param remarks what to beware of, in sentences
+ */
+public record TraceArea(
+        RecordId id,
+        PhotoId photo,
+        TraceKind kind,
+        ZoneId zone,
+        Optional<Area> area,
+        OptionalDouble sdMm2,
+        List<String> remarks) {
+    public TraceArea {
+        Objects.requireNonNull(id, "id");
+        Objects.requireNonNull(photo, "photo");
+        Objects.requireNonNull(kind, "kind");
+        Objects.requireNonNull(zone, "zone");
+        Objects.requireNonNull(area, "area");
+        Objects.requireNonNull(sdMm2, "sdMm2");
+        remarks = List.copyOf(remarks);
+    }
+}

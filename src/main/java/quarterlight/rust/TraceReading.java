@@ -1,0 +1,101 @@
+package quarterlight.rust;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import quarterlight.rust.plane.MarkedArea;
+import quarterlight.rust.plane.OutlineShape;
+import quarterlight.rust.plane.PhotoPlane;
+import quarterlight.rust.plane.Shoelace;
+import quarterlight.rust.plane.TraceCheck;
+import quarterlight.units.Area;
+import quarterlight.visit.Outline;
+import quarterlight.visit.Photo;
+import quarterlight.visit.PhotoScale.KnownLength;
+import quarterlight.visit.PhotoScale.KnownRectangle;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.Trace;
+import quarterlight.visit.VisitRecord;
+
+/** One recorded trace, measured if it can be. */
+record TraceReading(TraceArea area, Optional<MeasuredTrace> measured) {
+    /** An sd above this share of the area is worth a word. Judgement. */
+    private static final double WIDE = 0.2;
+
+    /** An outline that reaches beyond the rectangle by more than this many of its own diagonals. Judgement. */
+    private static final double FAR = 3;
+
+    static TraceReading of(Recorded<Trace> row, VisitRecord visit, double markPx) {
+        Trace trace = row.value();
+        Optional<Photo> photo = visit.photo(trace.photo());
+        Optional<String> problem = photo.isPresent()
+                ? TraceCheck.problem(trace, photo.get().file())
+                : Optional.of("its photo is not in the visit");
+        Optional<PhotoPlane> plane = problem.isPresent() ? Optional.empty() : PhotoPlane.of(trace.scale());
+        if (plane.isEmpty()) {
+            String why = "Not measured: " + problem.orElse("its scale cannot be used") + ".";
+            return new TraceReading(
+                    area(row, Optional.empty(), OptionalDouble.empty(), List.of(why)), Optional.empty());
+        }
+        Outline outline = drawnBack(trace.outline(), photo.orElseThrow());
+        MarkedArea marked = MarkedArea.of(outline, trace.scale(), markPx);
+        TraceArea area = area(
+                row,
+                Optional.of(new Area(marked.mm2())),
+                OptionalDouble.of(marked.sdMm2()),
+                remarks(outline, trace, marked));
+        MeasuredTrace measured = new MeasuredTrace(row.id(), trace, plane.get(), OutlineShape.of(outline), marked);
+        return new TraceReading(area, Optional.of(measured));
+    }
+
+    private static TraceArea area(
+            Recorded<Trace> row, Optional<Area> area, OptionalDouble sdMm2, List<String> remarks) {
+        Trace trace = row.value();
+        return new TraceArea(row.id(), trace.photo(), trace.kind(), trace.zone(), area, sdMm2, remarks);
+    }
+
+    private static Outline drawnBack(Outline outline, Photo photo) {
+        if (photo.file().width().isEmpty() || photo.file().height().isEmpty()) {
+            return outline;
+        }
+        return OutlineShape.drawnBack(
+                outline, photo.file().width().getAsInt(), photo.file().height().getAsInt());
+    }
+
+    private static List<String> remarks(Outline outline, Trace trace, MarkedArea marked) {
+        List<String> remarks = new ArrayList<>();
+        if (trace.scale() instanceof KnownLength) {
+            remarks.add(
+                    "From a known length: right only if the camera looked square on and the length lies in the plane "
+                            + "of the patch; a tilt by 30 degrees puts it off by some 15 %.");
+        } else if (reach(outline, (KnownRectangle) trace.scale()) > FAR) {
+            remarks.add(
+                    "The outline reaches far beyond the rectangle: the bend of lens and panel is not corrected there. "
+                            + "Set a scale nearer to the patch.");
+        }
+        if (marked.sdMm2() > WIDE * marked.mm2()) {
+            remarks.add(String.format(
+                    Locale.ROOT,
+                    "The marks leave the area open by %.0f %% (one standard deviation): draw on a closer photo, or set a "
+                            + "larger scale.",
+                    100 * marked.sdMm2() / marked.mm2()));
+        }
+        return remarks;
+    }
+
+    /** How far the outline reaches from the rectangle's middle, in the rectangle's mean side. */
+    private static double reach(Outline outline, KnownRectangle rectangle) {
+        double mx =
+                rectangle.corners().stream().mapToDouble(p -> p.x()).average().orElse(0);
+        double my =
+                rectangle.corners().stream().mapToDouble(p -> p.y()).average().orElse(0);
+        double side = Math.sqrt(Shoelace.area(rectangle.corners()));
+        return outline.shell().stream()
+                        .mapToDouble(p -> Math.hypot(p.x() - mx, p.y() - my))
+                        .max()
+                        .orElse(0)
+                / side;
+    }
+}

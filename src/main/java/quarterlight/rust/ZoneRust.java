@@ -1,0 +1,86 @@
+package quarterlight.rust;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import quarterlight.car.Zone;
+import quarterlight.units.Area;
+
+/**
+ * The rust of one zone. A zone never looked at has no area of rust, no share and no grade: it is not a clean zone.
+ *
+ * @param lookedAt true if the zone has a rust trace or the statement {@code no rust}
+ * @param rust united area of its rust; 0 if looked at and clean
+ * @param rustSdMm2 standard deviation of it from the marking, mm2
+ * @param zoneArea nominal area of the zone, if known
+ * @param percent rusted share, 0 to 100; empty if rust is there and the zone's area is not known
+ * @param gradeD610 grade of ASTM D610
+ * @param spread suggested type of ASTM D610; none for grades 10 and 0
+ * @param ri degree of ISO 4628-3 by {@link RiDegree#RULE}
+ * @param holes number of holes, if looked at
+ * @param largestHole the largest of them
+ * @param advice what the zone needs, with reasons and cautions
+ * @param remarks what to beware of, in sentences
+ */
+public record ZoneRust(
+        Zone zone,
+        boolean lookedAt,
+        Optional<Area> rust,
+        OptionalDouble rustSdMm2,
+        Optional<Area> zoneArea,
+        OptionalDouble percent,
+        OptionalInt gradeD610,
+        Optional<RustSpread> spread,
+        OptionalInt ri,
+        OptionalInt holes,
+        Optional<Area> largestHole,
+        RepairAdvice advice,
+        List<String> remarks) {
+    /** Grades of the extents: light is grade 6 or better, moderate 5 and 4. */
+    private static final int LIGHT_GRADE = 6;
+
+    private static final int MODERATE_GRADE = 4;
+
+    public ZoneRust {
+        Objects.requireNonNull(zone, "zone");
+        Objects.requireNonNull(advice, "advice");
+        remarks = List.copyOf(remarks);
+    }
+
+    /** The need, if one can be told. */
+    public Optional<RepairNeed> need() {
+        return advice.need();
+    }
+
+    /** The grade as the standard writes it, {@code 6-G}; the type is a suggestion. */
+    public Optional<String> gradeInWords() {
+        if (gradeD610.isEmpty()) {
+            return Optional.empty();
+        }
+        String grade = Integer.toString(gradeD610.getAsInt());
+        return Optional.of(spread.map(type -> grade + "-" + type.letter()).orElse(grade));
+    }
+
+    /** The extent for the finish history; empty if not looked at, or if there is rust and its share is not known. */
+    public Optional<RustExtent> extent() {
+        if (!lookedAt) {
+            return Optional.empty();
+        }
+        if (holes.orElse(0) > 0) {
+            return Optional.of(RustExtent.HEAVY);
+        }
+        if (rust.isPresent() && rust.get().mm2() == 0) {
+            return Optional.of(RustExtent.NONE);
+        }
+        if (gradeD610.isEmpty()) {
+            return Optional.empty();
+        }
+        int grade = gradeD610.getAsInt();
+        if (grade >= LIGHT_GRADE) {
+            return Optional.of(RustExtent.LIGHT);
+        }
+        return Optional.of(grade >= MODERATE_GRADE ? RustExtent.MODERATE : RustExtent.HEAVY);
+    }
+}

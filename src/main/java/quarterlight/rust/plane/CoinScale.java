@@ -1,0 +1,96 @@
+package quarterlight.rust.plane;
+
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.DecompositionSolver;
+import org.apache.commons.math3.linear.QRDecomposition;
+import quarterlight.visit.Outline;
+import quarterlight.visit.PixelPoint;
+
+/**
+ * The scale that a coin gives: its rim is a circle on the panel and an ellipse on the photo. Immutable.
+ * <p>Taken as a parallel projection: near the coin the panel is shortened along the ellipse's small axis only, so every
+ * area there is worth (D / 2a)(D / 2b) mm2 a square pixel. Farther away than a few coins the perspective of the camera,
+ * which one ellipse does not show, spoils that. The ellipse is the conic A x2 + B xy + C y2 + D x + E y = 1 about the
+ * rim's middle that fits best by least squares.
+ *
+ * @param majorPx half the long axis, pixels
+ * @param minorPx half the short axis, pixels
+ * @param diameterMm the coin's diameter
+ */
+public record CoinScale(double majorPx, double minorPx, double diameterMm) {
+    private static final int LEAST_POINTS = 5;
+
+    /**
+     * The scale of a coin whose rim was marked.
+     *
+     * @param rim 5 points or more all round the rim, pixels
+     * @return empty if no ellipse goes through them
+     */
+    public static Optional<CoinScale> ofRim(List<PixelPoint> rim, double diameterMm) {
+        if (rim.size() < LEAST_POINTS || !(diameterMm > 0)) {
+            return Optional.empty();
+        }
+        double mx = rim.stream().mapToDouble(PixelPoint::x).average().orElse(0);
+        double my = rim.stream().mapToDouble(PixelPoint::y).average().orElse(0);
+        double unit = rim.stream()
+                .mapToDouble(p -> Math.hypot(p.x() - mx, p.y() - my))
+                .average()
+                .orElse(0);
+        if (unit == 0) {
+            return Optional.empty();
+        }
+        double[][] rows = rim.stream()
+                .map(p -> row((p.x() - mx) / unit, (p.y() - my) / unit))
+                .toArray(double[][]::new);
+        DecompositionSolver solver = new QRDecomposition(new Array2DRowRealMatrix(rows), 1e-9).getSolver();
+        if (!solver.isNonSingular()) {
+            return Optional.empty();
+        }
+        double[] conic = solver.solve(new ArrayRealVector(rows.length, 1.0)).toArray();
+        return axes(conic).map(axes -> new CoinScale(axes[0] * unit, axes[1] * unit, diameterMm));
+    }
+
+    private static double[] row(double x, double y) {
+        return new double[] {x * x, x * y, y * y, x, y};
+    }
+
+    /** Half axes of a conic, long one first; empty if it is no ellipse. */
+    private static Optional<double[]> axes(double[] q) {
+        double discriminant = 4 * q[0] * q[2] - q[1] * q[1];
+        if (discriminant <= 0) {
+            return Optional.empty();
+        }
+        double cx = (q[1] * q[4] - 2 * q[2] * q[3]) / discriminant;
+        double cy = (q[1] * q[3] - 2 * q[0] * q[4]) / discriminant;
+        double level = 1 + q[0] * cx * cx + q[1] * cx * cy + q[2] * cy * cy;
+        double mean = (q[0] + q[2]) / 2;
+        double apart = Math.hypot((q[0] - q[2]) / 2, q[1] / 2);
+        double major = level / (mean - apart);
+        double minor = level / (mean + apart);
+        return major > 0 && minor > 0
+                ? Optional.of(new double[] {Math.sqrt(major), Math.sqrt(minor)})
+                : Optional.empty();
+    }
+
+    /** What a square pixel near the coin is worth, mm2. */
+    public double mm2PerPixel() {
+        return diameterMm * diameterMm / (4 * majorPx * minorPx);
+    }
+
+    /** How far the panel is tilted from the camera there, degrees; 0 is square on. */
+    public double tiltDegrees() {
+        return Math.toDegrees(Math.acos(Math.min(1, minorPx / majorPx)));
+    }
+
+    /** Area of an outline near the coin, mm2. */
+    public double areaMm2(Outline outline) {
+        double px2 = Shoelace.area(outline.shell());
+        for (List<PixelPoint> hole : outline.holes()) {
+            px2 -= Shoelace.area(hole);
+        }
+        return Math.max(0, px2) * mm2PerPixel();
+    }
+}

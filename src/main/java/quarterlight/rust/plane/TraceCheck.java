@@ -1,0 +1,170 @@
+package quarterlight.rust.plane;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.locationtech.jts.algorithm.Orientation;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.valid.IsValidOp;
+import org.locationtech.jts.operation.valid.TopologyValidationError;
+import quarterlight.visit.MediaKind;
+import quarterlight.visit.Outline;
+import quarterlight.visit.PhotoFile;
+import quarterlight.visit.PhotoScale;
+import quarterlight.visit.PhotoScale.KnownLength;
+import quarterlight.visit.PhotoScale.KnownRectangle;
+import quarterlight.visit.PixelPoint;
+import quarterlight.visit.Trace;
+
+/**
+ * Says why a trace cannot be measured, in one sentence: what, where, what to do. An outline may run either way round, and
+ * may pass the edge of the photo by up to one pixel (it is drawn back to the edge).
+ */
+public final class TraceCheck {
+    /** How far a mark may lie outside the photo, pixels. */
+    static final double EDGE_PX = 1;
+
+    /** Less than this is no area and no distance, in pixels and square pixels. */
+    private static final double LEAST_PX = 1;
+
+    private TraceCheck() {}
+
+    /** The reason why the trace cannot be taken in with this photo, or empty if it can. */
+    public static Optional<String> problem(Trace trace, PhotoFile photo) {
+        if (photo.kind() == MediaKind.FILM) {
+            return Optional.of(photo.name() + " is a film; outline rust on a photo");
+        }
+        return ofOutside(trace, photo).or(() -> problem(trace));
+    }
+
+    /** The reason why the outline or its scale cannot be measured, whatever the photo. */
+    public static Optional<String> problem(Trace trace) {
+        return ofOutline(trace.outline())
+                .or(() -> ofScale(trace.scale()))
+                .or(() -> ofHorizon(trace.outline(), trace.scale()));
+    }
+
+    /** What is wrong with the outline alone. */
+    public static Optional<String> ofOutline(Outline outline) {
+        Polygon shape = OutlineShape.of(outline);
+        if (shape.convexHull().getArea() < LEAST_PX) {
+            return Optional.of("the outline encloses no area; draw it round the patch");
+        }
+        TopologyValidationError error = new IsValidOp(shape).getValidationError();
+        if (error != null) {
+            return Optional.of(sentence(error));
+        }
+        if (shape.getArea() < LEAST_PX) {
+            return Optional.of("the outline encloses less than a square pixel; draw it round the patch");
+        }
+        return Optional.empty();
+    }
+
+    /** What is wrong with the scale alone. */
+    public static Optional<String> ofScale(PhotoScale scale) {
+        if (scale instanceof KnownLength length) {
+            double px = distance(length.from(), length.to());
+            return px < LEAST_PX
+                    ? Optional.of("the two ends of the known length fall together at " + at(length.from())
+                            + "; mark both ends")
+                    : Optional.empty();
+        }
+        return ofCorners(((KnownRectangle) scale).corners());
+    }
+
+    private static Optional<String> ofCorners(List<PixelPoint> corners) {
+        int turns = 0;
+        for (int i = 0; i < 4; i++) {
+            PixelPoint before = corners.get(i);
+            PixelPoint corner = corners.get((i + 1) % 4);
+            PixelPoint after = corners.get((i + 2) % 4);
+            if (height(before, corner, after) < LEAST_PX) {
+                return Optional.of("three corners of the rectangle lie on one line at " + at(corner)
+                        + "; mark its four corners in order round");
+            }
+            turns += Orientation.index(coordinate(before), coordinate(corner), coordinate(after));
+        }
+        return Math.abs(turns) == 4
+                ? Optional.empty()
+                : Optional.of("the corners of the rectangle are not in order round, or it is not seen whole; "
+                        + "mark them one after the other along its edge");
+    }
+
+    private static Optional<String> ofHorizon(Outline outline, PhotoScale scale) {
+        Optional<PhotoPlane> plane = PhotoPlane.of(scale);
+        if (plane.isEmpty()) {
+            return Optional.of("the scale's marks lie on one line; mark them anew");
+        }
+        return plane.get().sees(outline)
+                ? Optional.empty()
+                : Optional.of(
+                        "the outline crosses the horizon of the rectangle's plane, so it cannot lie in that plane; "
+                                + "check the corners, or set a scale nearer to the patch");
+    }
+
+    private static Optional<String> ofOutside(Trace trace, PhotoFile photo) {
+        if (photo.width().isEmpty() || photo.height().isEmpty()) {
+            return Optional.empty();
+        }
+        int width = photo.width().getAsInt();
+        int height = photo.height().getAsInt();
+        String edge = "the photo, which is " + width + " by " + height + " pixels; ";
+        return first(marks(trace.outline()), width, height)
+                .map(p -> "the outline at " + at(p) + " lies outside " + edge + "draw it within the photo")
+                .or(() -> first(marks(trace.scale()), width, height)
+                        .map(p -> "the scale's mark at " + at(p) + " lies outside " + edge
+                                + "set the scale on the same photo"));
+    }
+
+    private static Optional<PixelPoint> first(Stream<PixelPoint> marks, int width, int height) {
+        return marks.filter(p ->
+                        p.x() < -EDGE_PX || p.y() < -EDGE_PX || p.x() > width + EDGE_PX || p.y() > height + EDGE_PX)
+                .findFirst();
+    }
+
+    static Stream<PixelPoint> marks(Outline outline) {
+        return Stream.concat(outline.shell().stream(), outline.holes().stream().flatMap(List::stream));
+    }
+
+    static Stream<PixelPoint> marks(PhotoScale scale) {
+        return scale instanceof KnownLength length
+                ? Stream.of(length.from(), length.to())
+                : ((KnownRectangle) scale).corners().stream();
+    }
+
+    private static String sentence(TopologyValidationError error) {
+        Coordinate where = error.getCoordinate();
+        String at = where == null ? "" : " at " + at(new PixelPoint(where.x, where.y));
+        return switch (error.getErrorType()) {
+            case TopologyValidationError.HOLE_OUTSIDE_SHELL ->
+                "an inner ring" + at + " lies outside the outline; draw it within";
+            case TopologyValidationError.NESTED_HOLES, TopologyValidationError.DUPLICATE_RINGS ->
+                "two inner rings" + at + " lie over one another; keep one";
+            case TopologyValidationError.DISCONNECTED_INTERIOR ->
+                "the inner rings cut the outline apart" + at + "; draw two outlines";
+            case TopologyValidationError.TOO_FEW_POINTS ->
+                "a ring of the outline has fewer than 3 different points" + at + "; draw it round the patch";
+            default -> "the outline crosses or touches itself" + at + "; draw it as one loop";
+        };
+    }
+
+    private static String at(PixelPoint p) {
+        return String.format(Locale.ROOT, "(%.0f, %.0f)", p.x(), p.y());
+    }
+
+    private static double distance(PixelPoint a, PixelPoint b) {
+        return Math.hypot(a.x() - b.x(), a.y() - b.y());
+    }
+
+    /** The least height of a triangle, pixels: below a pixel its corners lie on one line as far as marks can tell. */
+    private static double height(PixelPoint a, PixelPoint b, PixelPoint c) {
+        double longest = Math.max(distance(a, b), Math.max(distance(b, c), distance(a, c)));
+        return longest == 0 ? 0 : 2 * Shoelace.area(List.of(a, b, c)) / longest;
+    }
+
+    private static Coordinate coordinate(PixelPoint p) {
+        return new Coordinate(p.x(), p.y());
+    }
+}

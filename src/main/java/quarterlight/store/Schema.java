@@ -1,0 +1,84 @@
+package quarterlight.store;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.List;
+
+/**
+ * The schema of a visit's database, as the list of steps that lead to it; step n makes schema n of schema n - 1, in one
+ * transaction. A step that was released is never edited.
+ */
+record Schema(List<String> steps) {
+    /** Marks a file as a visit of this program: the letters QLVT. */
+    static final int APPLICATION_ID = 0x514C5654;
+
+    private static final List<String> FILES = List.of("0001-visit.sql");
+
+    Schema {
+        steps = List.copyOf(steps);
+    }
+
+    /** The schema that this program writes. */
+    static Schema current() {
+        return new Schema(FILES.stream().map(Schema::text).toList());
+    }
+
+    private static String text(String file) {
+        try (InputStream in = Schema.class.getResourceAsStream("migration/" + file)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(file + " cannot be read", e);
+        }
+    }
+
+    int version() {
+        return steps.size();
+    }
+
+    static int versionOf(Connection connection) throws SQLException {
+        return (int) Database.askNumber(connection, "PRAGMA user_version");
+    }
+
+    /**
+     * Checks that a file is a visit of a schema that is known.
+     *
+     * @return true if it is of an older schema
+     * @throws VisitUnreadable if it is no visit
+     * @throws VisitTooNew if it is of a newer schema
+     */
+    boolean isOlder(Connection connection, Path visit) throws SQLException, VisitUnreadable, VisitTooNew {
+        if (Database.askNumber(connection, "PRAGMA application_id") != APPLICATION_ID) {
+            throw new VisitUnreadable(visit, "its visit.db was not made by this program", null);
+        }
+        int found = versionOf(connection);
+        if (found > version()) {
+            throw new VisitTooNew(visit, found, version());
+        }
+        return found < version();
+    }
+
+    /** Brings a database to this schema, from any older one or from nothing. */
+    void apply(Connection connection) throws SQLException {
+        for (int done = versionOf(connection); done < version(); done++) {
+            applyStep(connection, done + 1);
+        }
+    }
+
+    private void applyStep(Connection connection, int step) throws SQLException {
+        Database.run(connection, "BEGIN IMMEDIATE");
+        try {
+            Database.run(connection, steps.get(step - 1));
+            Database.run(connection, "PRAGMA application_id = " + APPLICATION_ID);
+            Database.run(connection, "PRAGMA user_version = " + step);
+            Database.run(connection, "COMMIT");
+        } catch (SQLException e) {
+            Database.run(connection, "ROLLBACK");
+            throw e;
+        }
+    }
+}

@@ -1,0 +1,92 @@
+package quarterlight.store.rows;
+
+import java.sql.PreparedStatement;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import quarterlight.car.ZoneId;
+import quarterlight.units.Worded;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.ViewPoint;
+
+/** The cells of one row in the order of its columns, on their way into the database. What is absent becomes NULL here. */
+public final class Cells {
+    private final List<Object> values = new ArrayList<>();
+
+    /** A text; a NUL in it would end it early in SQL, so it becomes the replacement character. */
+    Cells text(String text) {
+        values.add(text.replace('\0', '\uFFFD'));
+        return this;
+    }
+
+    /** Anything whose own text form reads back exactly: a time, an offset, a decimal number. */
+    Cells textOf(Object value) {
+        return text(value.toString());
+    }
+
+    Cells textOf(Optional<?> value) {
+        return value.map(this::textOf).orElseGet(this::none);
+    }
+
+    Cells word(Worded word) {
+        return text(word.word());
+    }
+
+    Cells word(Optional<? extends Worded> word) {
+        return word.map(this::word).orElseGet(this::none);
+    }
+
+    Cells zone(ZoneId zone) {
+        return text(zone.value());
+    }
+
+    Cells integer(long value) {
+        values.add(value);
+        return this;
+    }
+
+    Cells integer(OptionalInt value) {
+        return value.isPresent() ? integer(value.getAsInt()) : none();
+    }
+
+    Cells real(double value) {
+        values.add(value);
+        return this;
+    }
+
+    Cells real(OptionalDouble value) {
+        return value.isPresent() ? real(value.getAsDouble()) : none();
+    }
+
+    Cells flag(boolean value) {
+        return integer(value ? 1 : 0);
+    }
+
+    Cells photo(Optional<PhotoId> photo) {
+        return photo.map(id -> integer(id.value())).orElseGet(this::none);
+    }
+
+    /** Three cells: view, x, y. */
+    Cells point(Optional<ViewPoint> point) {
+        return point.map(p -> word(p.view()).real(p.x()).real(p.y()))
+                .orElseGet(() -> none().none().none());
+    }
+
+    Cells none() {
+        values.add(null);
+        return this;
+    }
+
+    int size() {
+        return values.size();
+    }
+
+    void bind(PreparedStatement statement) throws SQLException {
+        for (int i = 0; i < values.size(); i++) {
+            statement.setObject(i + 1, values.get(i));
+        }
+    }
+}

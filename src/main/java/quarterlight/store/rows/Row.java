@@ -1,0 +1,109 @@
+package quarterlight.store.rows;
+
+import java.math.BigDecimal;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDateTime;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import quarterlight.car.PartialDate;
+import quarterlight.car.View;
+import quarterlight.car.ZoneId;
+import quarterlight.units.Worded;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.RecordId;
+import quarterlight.visit.ViewPoint;
+
+/** The present row of a result, read by column name. NULL becomes an empty optional here. */
+public final class Row {
+    private final ResultSet result;
+
+    Row(ResultSet result) {
+        this.result = result;
+    }
+
+    RecordId id() throws SQLException {
+        return new RecordId(result.getLong("id"));
+    }
+
+    /** @throws SQLException also if the cell is NULL */
+    String text(String column) throws SQLException {
+        return someText(column).orElseThrow(() -> new SQLException("column " + column + " is empty"));
+    }
+
+    Optional<String> someText(String column) throws SQLException {
+        return Optional.ofNullable(result.getString(column));
+    }
+
+    long integer(String column) throws SQLException {
+        return result.getLong(column);
+    }
+
+    OptionalInt someInteger(String column) throws SQLException {
+        int value = result.getInt(column);
+        return result.wasNull() ? OptionalInt.empty() : OptionalInt.of(value);
+    }
+
+    double real(String column) throws SQLException {
+        return result.getDouble(column);
+    }
+
+    OptionalDouble someReal(String column) throws SQLException {
+        double value = result.getDouble(column);
+        return result.wasNull() ? OptionalDouble.empty() : OptionalDouble.of(value);
+    }
+
+    Optional<Boolean> someFlag(String column) throws SQLException {
+        OptionalInt value = someInteger(column);
+        return value.isPresent() ? Optional.of(value.getAsInt() != 0) : Optional.empty();
+    }
+
+    <E extends Enum<E> & Worded> E word(Class<E> type, String column) throws SQLException {
+        String word = text(column);
+        return Worded.find(type, word)
+                .orElseThrow(() -> new SQLException(
+                        "column " + column + " holds \"" + word + "\", expected one of " + Worded.words(type)));
+    }
+
+    <E extends Enum<E> & Worded> Optional<E> someWord(Class<E> type, String column) throws SQLException {
+        return someText(column).isPresent() ? Optional.of(word(type, column)) : Optional.empty();
+    }
+
+    ZoneId zone(String column) throws SQLException {
+        return new ZoneId(text(column));
+    }
+
+    Optional<ZoneId> someZone(String column) throws SQLException {
+        return someText(column).map(ZoneId::new);
+    }
+
+    PhotoId photo(String column) throws SQLException {
+        return new PhotoId(result.getLong(column));
+    }
+
+    Optional<PhotoId> somePhoto(String column) throws SQLException {
+        long id = result.getLong(column);
+        return result.wasNull() ? Optional.empty() : Optional.of(new PhotoId(id));
+    }
+
+    Optional<LocalDateTime> someTime(String column) throws SQLException {
+        return someText(column).map(LocalDateTime::parse);
+    }
+
+    BigDecimal decimal(String column) throws SQLException {
+        return new BigDecimal(text(column));
+    }
+
+    PartialDate date(String column) throws SQLException {
+        String text = text(column);
+        return PartialDate.parse(text)
+                .orElseThrow(() -> new SQLException("column " + column + " holds \"" + text + "\", expected a date"));
+    }
+
+    /** The columns view, x, y. */
+    Optional<ViewPoint> point() throws SQLException {
+        Optional<View> view = someWord(View.class, "view");
+        return view.isPresent() ? Optional.of(new ViewPoint(view.get(), real("x"), real("y"))) : Optional.empty();
+    }
+}

@@ -1,0 +1,44 @@
+package quarterlight.store.rows;
+
+import java.sql.SQLException;
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * How one kind of value stands in its table: the columns beside {@code id}, and the value written to and read from them.
+ * The names come from the schema and never from outside, so the statements are made of them; values are always bound.
+ *
+ * @param columns in the order in which {@code write} gives the cells
+ */
+public record TableShape<T>(String table, List<String> columns, Function<T, Cells> write, Reader<T> read) {
+    /** Makes a value of a row. */
+    @FunctionalInterface
+    public interface Reader<T> {
+        T read(Row row) throws SQLException;
+    }
+
+    public TableShape {
+        columns = List.copyOf(columns);
+    }
+
+    static <T> TableShape<T> of(String table, String columns, Function<T, Cells> write, Reader<T> read) {
+        return new TableShape<>(table, List.of(columns.split(", ")), write, read);
+    }
+
+    String insert() {
+        return "INSERT INTO " + table + " (" + String.join(", ", columns) + ") VALUES (?"
+                + ", ?".repeat(columns.size() - 1) + ")";
+    }
+
+    String update() {
+        return "UPDATE " + table + " SET " + String.join(" = ?, ", columns) + " = ? WHERE id = ?";
+    }
+
+    String delete() {
+        return "DELETE FROM " + table + " WHERE id = ?";
+    }
+
+    String select() {
+        return "SELECT id, " + String.join(", ", columns) + " FROM " + table + " ORDER BY id";
+    }
+}

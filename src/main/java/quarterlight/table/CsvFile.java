@@ -1,0 +1,149 @@
+package quarterlight.table;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import quarterlight.table.TableText.Unreadable;
+import quarterlight.table.cell.CellRefused;
+import quarterlight.table.cell.Cells;
+import quarterlight.table.cell.RowContext;
+
+/**
+ * Reads a table of one kind from a CSV file (RFC 4180, with comma, semicolon or tab): every row becomes a value or is refused
+ * with its line, column and reason. The header is required, its columns may stand in any order. Blank lines count for nothing.
+ */
+public final class CsvFile {
+    /** Files above this length are refused: a visit's tables have some kilobytes. */
+    static final long MOST_BYTES = 32L << 20;
+
+    private CsvFile() {}
+
+    /** @throws TableUnreadable if the file is not there, is no file, may not be read or is too large */
+    public static <T> TableRead<T> read(Path file, RowKind<T> kind, RowContext context) throws TableUnreadable {
+        return read(
+                file.getFileName() == null
+                        ? file.toString()
+                        : file.getFileName().toString(),
+                bytes(file),
+                kind,
+                context);
+    }
+
+    private static byte[] bytes(Path file) throws TableUnreadable {
+        try {
+            if (Files.isDirectory(file)) {
+                throw new TableUnreadable(file, "is a folder; name a CSV file");
+            }
+            if (Files.size(file) > MOST_BYTES) {
+                throw new TableUnreadable(
+                        file, "has more than " + (MOST_BYTES >> 20) + " MB, too much for a table; split it");
+            }
+            return Files.readAllBytes(file);
+        } catch (NoSuchFileException e) {
+            throw new TableUnreadable(file, "is not there; check the name");
+        } catch (AccessDeniedException e) {
+            throw new TableUnreadable(file, "may not be read; check its permissions");
+        } catch (IOException e) {
+            throw new TableUnreadable(file, "cannot be read (" + e.getMessage() + "); check the disk");
+        }
+    }
+
+    /** Reads a table from the bytes of a file. */
+    static <T> TableRead<T> read(String name, byte[] bytes, RowKind<T> kind, RowContext context) {
+        try {
+            return new Reading<>(name, TableText.of(bytes), kind, context).run();
+        } catch (Unreadable e) {
+            return TableRead.unusable(name, e.refused());
+        }
+    }
+
+    private static final class Reading<T> {
+        private final String name;
+        private final String text;
+        private final RowKind<T> kind;
+        private final RowContext context;
+        private final char delimiter;
+        private final List<TableRead.Row<T>> rows = new ArrayList<>();
+        private final List<TableRead.Refused> refused = new ArrayList<>();
+        private List<String> header = List.of();
+
+        Reading(String name, String text, RowKind<T> kind, RowContext context) {
+            this.name = name;
+            this.text = text;
+            this.kind = kind;
+            this.context = context;
+            String first =
+                    text.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
+            this.delimiter = TableHeader.delimiterOf(first, kind);
+        }
+
+        TableRead<T> run() throws Unreadable {
+            CSVFormat format = CSVFormat.DEFAULT
+                    .builder()
+                    .setDelimiter(delimiter)
+                    .setIgnoreEmptyLines(false)
+                    .setIgnoreSurroundingSpaces(true)
+                    .get();
+            int line = 1;
+            try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
+                Iterator<CSVRecord> records = parser.iterator();
+                while (records.hasNext()) {
+                    take(records.next(), line);
+                    line = (int) parser.getCurrentLineNumber() + 1;
+                }
+            } catch (UncheckedIOException | IOException e) {
+                throw new Unreadable(
+                        line,
+                        "a quotation mark opens a cell and does not close it as it should; close it, and write a mark within a cell twice");
+            }
+            if (header.isEmpty()) {
+                throw new Unreadable(1, "the file is empty; begin it with a header that names its columns");
+            }
+            if (rows.isEmpty() && refused.isEmpty()) {
+                throw new Unreadable(1, "the table has a header and no rows; add a row below it");
+            }
+            return new TableRead<>(name, true, rows, refused);
+        }
+
+        private void take(CSVRecord row, int line) throws Unreadable {
+            if (row.stream().allMatch(String::isBlank)) {
+                return;
+            }
+            if (header.isEmpty()) {
+                header = TableHeader.columns(row.toList(), line, kind);
+                return;
+            }
+            if (row.size() != header.size()) {
+                refused.add(new TableRead.Refused(
+                        line,
+                        Optional.empty(),
+                        "the row has " + row.size() + " cells and the header " + header.size()
+                                + "; give every row one cell per column, and put a cell that holds a "
+                                + (delimiter == '\t' ? "tab" : "\"" + delimiter + "\"") + " between quotation marks"));
+                return;
+            }
+            Map<String, String> cells = new HashMap<>();
+            for (int i = 0; i < row.size(); i++) {
+                cells.put(header.get(i), row.get(i));
+            }
+            try {
+                rows.add(new TableRead.Row<>(line, kind.value(new Cells(cells, delimiter != ',', context))));
+            } catch (CellRefused e) {
+                refused.add(new TableRead.Refused(line, e.column(), e.reason()));
+            }
+        }
+    }
+}

@@ -1,0 +1,59 @@
+package quarterlight.table.cell;
+
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * The known word that a mistyped one most likely meant, by edit distance (insert, delete, replace, each 1: V. Levenshtein,
+ * 1966, from memory). Words joined by hyphens are also compared in alphabetical order, so that {@code left-quarter} finds {@code quarter-left}.
+ */
+public final class Nearest {
+    private Nearest() {}
+
+    /** The nearest of the known words; of equally near ones the first; empty only if there are none. */
+    public static Optional<String> of(String word, Collection<String> known) {
+        String wanted = tidy(word);
+        return known.stream().min(Comparator.comparingInt(candidate -> distance(wanted, candidate)));
+    }
+
+    /** Two per edit, less one per letter that both begin with: people get the beginning of a word right. */
+    private static int distance(String wanted, String candidate) {
+        int asWritten = 2 * edits(wanted, candidate) - sharedStart(wanted, candidate);
+        return Math.min(asWritten, 2 * edits(inOrder(wanted), inOrder(candidate)));
+    }
+
+    private static int sharedStart(String a, String b) {
+        int length = 0;
+        while (length < Math.min(a.length(), b.length()) && a.charAt(length) == b.charAt(length)) {
+            length++;
+        }
+        return length;
+    }
+
+    private static String tidy(String word) {
+        return word.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_]+", "-");
+    }
+
+    private static String inOrder(String word) {
+        return Arrays.stream(word.split("-")).sorted().collect(Collectors.joining("-"));
+    }
+
+    private static int edits(String a, String b) {
+        int[] previous = new int[b.length() + 1];
+        Arrays.setAll(previous, i -> i);
+        for (int i = 1; i <= a.length(); i++) {
+            int[] current = new int[b.length() + 1];
+            current[0] = i;
+            for (int j = 1; j <= b.length(); j++) {
+                int replace = previous[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+                current[j] = Math.min(replace, Math.min(previous[j], current[j - 1]) + 1);
+            }
+            previous = current;
+        }
+        return previous[b.length()];
+    }
+}

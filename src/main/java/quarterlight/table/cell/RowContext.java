@@ -1,0 +1,65 @@
+package quarterlight.table.cell;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import quarterlight.car.ZoneCatalog;
+import quarterlight.car.ZoneId;
+import quarterlight.visit.Photo;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.VisitFacts;
+import quarterlight.visit.VisitRecord;
+
+/** What a row is read against: the facts of the visit, the zones of its car, its photos and where they are pinned. Immutable. */
+public final class RowContext {
+    private final VisitFacts facts;
+    private final ZoneNames zones;
+    private final PhotoNames photos;
+    private final Map<PhotoId, Photo> byId;
+    private final Map<PhotoId, Set<ZoneId>> pinned;
+
+    private RowContext(VisitRecord visit, ZoneCatalog catalog) {
+        facts = visit.facts();
+        zones = new ZoneNames(catalog, facts.car().body());
+        photos = new PhotoNames(visit.photos());
+        byId = visit.photos().stream().collect(Collectors.toUnmodifiableMap(Photo::id, photo -> photo));
+        pinned = visit.pins().stream()
+                .map(pin -> pin.value())
+                .collect(Collectors.groupingBy(
+                        pin -> pin.photo(),
+                        Collectors.mapping(pin -> pin.zone(), Collectors.toCollection(TreeSet::new))));
+    }
+
+    public static RowContext of(VisitRecord visit, ZoneCatalog catalog) {
+        return new RowContext(Objects.requireNonNull(visit, "visit"), Objects.requireNonNull(catalog, "catalog"));
+    }
+
+    public VisitFacts facts() {
+        return facts;
+    }
+
+    public ZoneNames zones() {
+        return zones;
+    }
+
+    public PhotoNames photos() {
+        return photos;
+    }
+
+    /** How a table names the photo of an id of this visit. */
+    public String nameOf(PhotoId id) {
+        Photo photo = byId.get(id);
+        if (photo == null) {
+            throw new IllegalArgumentException("the visit has no photo number " + id);
+        }
+        return photos.nameOf(photo);
+    }
+
+    /** The zones a photo is pinned to, in alphabetical order. */
+    public List<ZoneId> pinnedTo(PhotoId id) {
+        return List.copyOf(pinned.getOrDefault(id, Set.of()));
+    }
+}

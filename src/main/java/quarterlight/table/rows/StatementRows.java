@@ -1,0 +1,59 @@
+package quarterlight.table.rows;
+
+import static quarterlight.table.Column.optional;
+import static quarterlight.table.Column.required;
+import static quarterlight.table.cell.Cells.need;
+
+import java.util.List;
+import java.util.Map;
+import quarterlight.table.Column;
+import quarterlight.table.RowKind;
+import quarterlight.table.cell.CellRefused;
+import quarterlight.table.cell.Cells;
+import quarterlight.table.cell.RowContext;
+import quarterlight.visit.Basis;
+import quarterlight.visit.Severity;
+import quarterlight.visit.Statement;
+import quarterlight.visit.StatementKind;
+
+/** Statements about zones, with kind, severity, basis and photo. */
+public final class StatementRows implements RowKind<Statement> {
+    @Override
+    public String word() {
+        return "statements";
+    }
+
+    @Override
+    public List<Column> columns() {
+        return List.of(
+                required("zone"),
+                required("kind"),
+                required("text"),
+                optional("severity"),
+                optional("basis"),
+                optional("photo"));
+    }
+
+    @Override
+    public Statement value(Cells cells) throws CellRefused {
+        return new Statement(
+                need("zone", cells.zone("zone")),
+                need("kind", cells.word("kind", StatementKind.class)),
+                cells.required("text"),
+                cells.word("severity", Severity.class),
+                cells.word("basis", Basis.class),
+                cells.photoId("photo"));
+    }
+
+    @Override
+    public Map<String, String> cells(Statement statement, RowContext context) {
+        return new Row(context)
+                .put("zone", statement.zone())
+                .put("kind", statement.kind().word())
+                .put("text", statement.text())
+                .put("severity", statement.severity().map(Severity::word))
+                .put("basis", statement.basis().map(Basis::word))
+                .photo(statement.photo())
+                .cells();
+    }
+}

@@ -1,0 +1,66 @@
+package quarterlight.thickness;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import quarterlight.units.Thickness;
+import quarterlight.visit.GaugeCheck;
+import quarterlight.visit.GaugeSurface;
+import quarterlight.visit.GaugeValue;
+
+/**
+ * A straight line through what the gauge showed on bare metal and on a shim: corrected = (shown - zero) x factor. The
+ * readings as typed stay as they are; only what is computed from them moves.
+ *
+ * @param zeroUm what the gauge shows on bare metal, um
+ * @param factor true thickness per um shown above zero, above 0
+ */
+public record GaugeCorrection(double zeroUm, double factor) {
+    /** Leaves every reading as it is. */
+    public static final GaugeCorrection NONE = new GaugeCorrection(0, 1);
+
+    public GaugeCorrection {
+        if (!Double.isFinite(zeroUm) || !Double.isFinite(factor) || factor <= 0) {
+            throw new IllegalArgumentException("a correction needs a finite zero and a factor above 0");
+        }
+    }
+
+    /**
+     * The line through the mean of what was shown on bare metal and the mean of what was shown on the thickest shim,
+     * before and after taken together.
+     *
+     * @return empty if either is missing, or if the shim did not read above bare metal
+     */
+    public static Optional<GaugeCorrection> ofTwoPoints(List<GaugeCheck> checks) {
+        OptionalDouble bare = checks.stream()
+                .filter(check -> check.on() == GaugeSurface.BARE)
+                .mapToDouble(check -> check.shown().thickness().um())
+                .average();
+        OptionalDouble thickest = checks.stream()
+                .filter(check -> check.on() == GaugeSurface.SHIM)
+                .mapToDouble(check -> check.nominal().thickness().um())
+                .max();
+        if (bare.isEmpty() || thickest.isEmpty()) {
+            return Optional.empty();
+        }
+        double nominal = thickest.getAsDouble();
+        double shown = checks.stream()
+                .filter(check -> check.on() == GaugeSurface.SHIM)
+                .filter(check -> Math.abs(check.nominal().thickness().um() - nominal) < 1e-9)
+                .mapToDouble(check -> check.shown().thickness().um())
+                .average()
+                .orElseThrow();
+        double span = shown - bare.getAsDouble();
+        return span > 0 && nominal > 0
+                ? Optional.of(new GaugeCorrection(bare.getAsDouble(), nominal / span))
+                : Optional.empty();
+    }
+
+    public Thickness apply(Thickness shown) {
+        return new Thickness((shown.um() - zeroUm) * factor);
+    }
+
+    double um(GaugeValue.Measured value) {
+        return apply(value.thickness()).um();
+    }
+}

@@ -1,0 +1,131 @@
+package quarterlight.thickness;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Stream;
+import quarterlight.car.Substrate;
+import quarterlight.car.Zone;
+import quarterlight.car.ZoneCatalog;
+import quarterlight.car.ZoneId;
+import quarterlight.visit.GaugeMode;
+import quarterlight.visit.GaugeValue;
+import quarterlight.visit.Reading;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.VisitRecord;
+
+/**
+ * The statistics of every zone of a visit that has a reading, in the order of the zone table.
+ *
+ * @param zones zones with at least one reading, excluded ones too
+ * @param modes modes the gauge is noted to have worked in anywhere on the car
+ * @param correction applied to every number before anything was computed
+ */
+public record ThicknessSurvey(List<ZoneThickness> zones, Set<GaugeMode> modes, GaugeCorrection correction) {
+    private static final double LEVEL = 0.95;
+
+    public ThicknessSurvey {
+        zones = List.copyOf(zones);
+        modes = Set.copyOf(modes);
+        Objects.requireNonNull(correction, "correction");
+    }
+
+    /** The readings as they were typed. */
+    public static ThicknessSurvey of(VisitRecord visit, ZoneCatalog catalog) {
+        return of(visit, catalog, GaugeCorrection.NONE);
+    }
+
+    /** The readings corrected by the gauge check. */
+    public static ThicknessSurvey of(VisitRecord visit, ZoneCatalog catalog, GaugeCorrection correction) {
+        Map<ZoneId, List<Recorded<Reading>>> byZone = new LinkedHashMap<>();
+        for (Zone zone : catalog.all()) {
+            byZone.put(zone.id(), new ArrayList<>());
+        }
+        Set<GaugeMode> modes = EnumSet.noneOf(GaugeMode.class);
+        for (Recorded<Reading> reading : visit.readings()) {
+            byZone.computeIfAbsent(reading.value().zone(), id -> new ArrayList<>())
+                    .add(reading);
+            reading.value().mode().ifPresent(modes::add);
+        }
+        List<ZoneThickness> zones = new ArrayList<>();
+        byZone.forEach((zone, readings) -> {
+            if (!readings.isEmpty()) {
+                boolean readable = readable(visit, zone, readings, modes);
+                zones.add(zone(zone, readable, readings, correction));
+            }
+        });
+        return new ThicknessSurvey(zones, modes, correction);
+    }
+
+    public Optional<ZoneThickness> zone(ZoneId id) {
+        return zones.stream().filter(zone -> zone.zone().equals(id)).findFirst();
+    }
+
+    /**
+     * By the modes noted in the zone, else by those noted anywhere on the car. Where no mode was noted and the gauge
+     * found no metal on aluminum at all, it evidently reads steel only.
+     */
+    private static boolean readable(
+            VisitRecord visit, ZoneId zone, List<Recorded<Reading>> readings, Set<GaugeMode> anywhere) {
+        Set<GaugeMode> here = EnumSet.noneOf(GaugeMode.class);
+        boolean metal = false;
+        for (Recorded<Reading> reading : readings) {
+            reading.value().mode().ifPresent(here::add);
+            metal |= !(reading.value().value() instanceof GaugeValue.NoMetal);
+        }
+        Substrate substrate = visit.facts().car().substrateOf(zone);
+        Set<GaugeMode> modes = here.isEmpty() ? anywhere : here;
+        boolean deaf = substrate == Substrate.ALUMINUM && modes.isEmpty() && !metal;
+        return !deaf && GaugeReach.reads(substrate, modes);
+    }
+
+    private static ZoneThickness zone(
+            ZoneId zone, boolean readable, List<Recorded<Reading>> all, GaugeCorrection correction) {
+        List<Recorded<Reading>> used =
+                all.stream().filter(r -> r.value().exclude().isEmpty()).toList();
+        List<Spot> spots = new Spots(correction).of(used);
+        double[] readings = values(used)
+                .filter(GaugeValue.Measured.class::isInstance)
+                .mapToDouble(value -> correction.um((GaugeValue.Measured) value))
+                .toArray();
+        int over = (int)
+                values(used).filter(GaugeValue.OverRange.class::isInstance).count();
+        double[] ofSpots =
+                spots.stream().flatMapToDouble(spot -> spot.um().stream()).toArray();
+        Optional<MeanInterval> interval =
+                ofSpots.length > 1 ? Optional.of(MeanInterval.of(ofSpots, LEVEL)) : Optional.empty();
+        boolean some = readings.length > 0;
+        return new ZoneThickness(
+                zone,
+                readable,
+                readings.length,
+                all.size() - used.size(),
+                over,
+                spots,
+                interval.map(i -> OptionalDouble.of(i.mean()))
+                        .orElse(some ? OptionalDouble.of(ofSpots[0]) : OptionalDouble.empty()),
+                optional(interval.map(MeanInterval::sd)),
+                optional(interval.map(MeanInterval::low)),
+                optional(interval.map(MeanInterval::high)),
+                some ? OptionalDouble.of(Quantiles.median(readings)) : OptionalDouble.empty(),
+                some ? OptionalDouble.of(Quantiles.scaledMad(readings)) : OptionalDouble.empty(),
+                Arrays.stream(readings).min(),
+                Arrays.stream(readings).max(),
+                Outlier.among(ofSpots));
+    }
+
+    private static Stream<GaugeValue> values(List<Recorded<Reading>> readings) {
+        return readings.stream().map(reading -> reading.value().value());
+    }
+
+    private static OptionalDouble optional(Optional<Double> value) {
+        return value.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
+    }
+}

@@ -1,0 +1,47 @@
+package quarterlight.ui;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.function.Consumer;
+import javax.swing.BorderFactory;
+import javax.swing.ButtonGroup;
+import javax.swing.JPanel;
+import javax.swing.JToggleButton;
+import javax.swing.SwingConstants;
+import net.miginfocom.swing.MigLayout;
+import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.Station;
+import quarterlight.ui.kit.Texts;
+
+/** The narrow rail at the left with the stations of the job. Event thread only. */
+final class Rail extends JPanel {
+    private final Map<Station, JToggleButton> buttons = new EnumMap<>(Station.class);
+
+    Rail(Texts texts, Consumer<Station> chosen) {
+        super(new MigLayout("insets 8 4 8 4, flowy, gap 4", "[72!]"));
+        ButtonGroup group = new ButtonGroup();
+        for (Station station : Station.values()) {
+            String name = texts.get(station.textKey());
+            JToggleButton button = new JToggleButton(name, Station.sign(station));
+            button.setVerticalTextPosition(SwingConstants.BOTTOM);
+            button.setHorizontalTextPosition(SwingConstants.CENTER);
+            button.putClientProperty("JButton.buttonType", "toolBarButton");
+            button.setToolTipText(texts.get("rail.tip", name, station.digit()));
+            Look.named(button, name);
+            button.addActionListener(e -> chosen.accept(station));
+            group.add(button);
+            buttons.put(station, button);
+            add(button, "growx, h 60!");
+        }
+    }
+
+    void show(Station station) {
+        buttons.get(station).setSelected(true);
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        setBorder(BorderFactory.createMatteBorder(0, 0, 0, 1, Look.palette().line()));
+    }
+}

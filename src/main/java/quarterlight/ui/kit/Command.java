@@ -1,0 +1,63 @@
+package quarterlight.ui.kit;
+
+import java.awt.Toolkit;
+import java.awt.event.ActionEvent;
+import javax.swing.AbstractAction;
+import javax.swing.Action;
+import javax.swing.JComponent;
+import javax.swing.KeyStroke;
+
+/** A command of the window: made once, shared by menu, button, right click and key. Event thread only. */
+public final class Command extends AbstractAction {
+    private final transient Runnable work;
+
+    private Command(String name, Runnable work) {
+        super(name);
+        this.work = work;
+    }
+
+    /** A command named by a text key; its tool tip is the text {@code key.tip} if the caller sets one. */
+    public static Command of(Texts texts, String key, Runnable work) {
+        return new Command(texts.get(key), work);
+    }
+
+    /** With the menu key (Ctrl, or Cmd on a Mac) and a key such as {@code Z} or {@code shift Z}. */
+    public Command menuKey(String key) {
+        KeyStroke plain = KeyStroke.getKeyStroke(key);
+        int menu = java.awt.GraphicsEnvironment.isHeadless()
+                ? java.awt.event.InputEvent.CTRL_DOWN_MASK
+                : Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx();
+        putValue(ACCELERATOR_KEY, KeyStroke.getKeyStroke(plain.getKeyCode(), plain.getModifiers() | menu));
+        return this;
+    }
+
+    /** With a key of its own such as {@code F1}. */
+    public Command key(String key) {
+        putValue(ACCELERATOR_KEY, KeyStroke.getKeyStroke(key));
+        return this;
+    }
+
+    public Command tip(String tip) {
+        putValue(SHORT_DESCRIPTION, tip);
+        return this;
+    }
+
+    /** Binds the command's key within a component and everything in it. */
+    public Command bindTo(JComponent component) {
+        Object name = getValue(NAME);
+        component
+                .getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
+                .put((KeyStroke) getValue(ACCELERATOR_KEY), name);
+        component.getActionMap().put(name, this);
+        return this;
+    }
+
+    public void rename(String name) {
+        putValue(Action.NAME, name);
+    }
+
+    @Override
+    public void actionPerformed(ActionEvent e) {
+        work.run();
+    }
+}

@@ -1,0 +1,132 @@
+package quarterlight.capture;
+
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import quarterlight.car.Body;
+import quarterlight.car.BodyStyle;
+import quarterlight.car.Car;
+import quarterlight.car.Dimensions;
+import quarterlight.car.DriveSide;
+import quarterlight.car.FinishProfile;
+import quarterlight.car.Substrate;
+import quarterlight.visit.CameraId;
+import quarterlight.visit.CaptureSource;
+import quarterlight.visit.CaptureTime;
+import quarterlight.visit.ClockSetting;
+import quarterlight.visit.MediaKind;
+import quarterlight.visit.Photo;
+import quarterlight.visit.PhotoFile;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.Sha256;
+import quarterlight.visit.VisitFacts;
+import quarterlight.visit.VisitRecord;
+
+/** Builds visits whose photos have times only. */
+final class Visits {
+    private final String zone;
+    private final List<Photo> photos = new ArrayList<>();
+    private final List<ClockSetting> clocks = new ArrayList<>();
+
+    private Visits(String zone) {
+        this.zone = zone;
+    }
+
+    static Visits in(String zone) {
+        return new Visits(zone);
+    }
+
+    /** A photo; an empty text leaves camera, offset or satellite time out. Photos are numbered from 1. */
+    Visits photo(String camera, String local, String offset, String gpsUtc) {
+        return add(camera, CaptureSource.ORIGINAL, local, offset, gpsUtc);
+    }
+
+    Visits film(String camera, String utc) {
+        return add(camera, CaptureSource.FILM, utc, "Z", "");
+    }
+
+    Visits clock(ClockSetting setting) {
+        clocks.add(setting);
+        return this;
+    }
+
+    VisitRecord record() {
+        VisitRecord empty = VisitRecord.empty(facts());
+        return new VisitRecord(
+                empty.facts(),
+                photos,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                clocks);
+    }
+
+    private Visits add(String camera, CaptureSource source, String local, String offset, String gpsUtc) {
+        CaptureTime time = new CaptureTime(
+                LocalDateTime.parse(local),
+                "",
+                offset.isEmpty() ? Optional.empty() : Optional.of(ZoneOffset.of(offset)),
+                source,
+                false);
+        int number = photos.size() + 1;
+        photos.add(new Photo(
+                new PhotoId(number),
+                new PhotoFile(
+                        number + ".jpg",
+                        "originals/" + number + ".jpg",
+                        new Sha256(String.format("%064x", number)),
+                        1,
+                        source == CaptureSource.FILM ? MediaKind.FILM : MediaKind.PHOTO,
+                        "JPEG",
+                        Optional.of(time),
+                        gpsUtc.isEmpty() ? Optional.empty() : Optional.of(LocalDateTime.parse(gpsUtc)),
+                        Optional.empty(),
+                        camera.isEmpty() ? Optional.empty() : Optional.of(new CameraId(camera)),
+                        OptionalInt.empty(),
+                        OptionalInt.empty(),
+                        1,
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        List.of()),
+                Optional.empty()));
+        return this;
+    }
+
+    private VisitFacts facts() {
+        Car car = new Car(
+                "Tamarisk",
+                Body.usual(BodyStyle.COUPE),
+                DriveSide.LEFT,
+                FinishProfile.UNKNOWN,
+                OptionalInt.empty(),
+                Optional.empty(),
+                Substrate.STEEL,
+                Map.of(),
+                Dimensions.NOT_GIVEN);
+        return new VisitFacts(
+                car,
+                ZoneId.of(zone),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                VisitFacts.USUAL_GAUGE_RANGE);
+    }
+}

@@ -1,0 +1,257 @@
+package quarterlight.compare;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import quarterlight.car.BodyStyle;
+import quarterlight.car.Zone;
+import quarterlight.car.ZoneCatalog;
+import quarterlight.car.ZoneId;
+import quarterlight.findings.Findings;
+import quarterlight.rust.TestVisits;
+import quarterlight.table.CoverageTable;
+import quarterlight.table.ZoneTable;
+import quarterlight.units.Area;
+import quarterlight.units.ThicknessUnit;
+import quarterlight.visit.GaugeValue;
+import quarterlight.visit.MediaKind;
+import quarterlight.visit.Outline;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.PhotoScale.KnownLength;
+import quarterlight.visit.PixelPoint;
+import quarterlight.visit.Reading;
+import quarterlight.visit.Statement;
+import quarterlight.visit.StatementKind;
+import quarterlight.visit.Trace;
+import quarterlight.visit.TraceKind;
+import quarterlight.visit.Trial;
+import quarterlight.visit.TrialResult;
+import quarterlight.visit.VisitRecord;
+
+class ComparisonTest {
+    private static final ZoneCatalog CATALOG = ZoneTable.load();
+    private static final ZoneId HOOD = new ZoneId("hood");
+
+    /** A car of few facts, put together step by step. */
+    private static final class Told {
+        private final BodyStyle style;
+        private final List<Reading> readings = new ArrayList<>();
+        private final List<Trace> traces = new ArrayList<>();
+        private final List<Statement> statements = new ArrayList<>();
+        private final List<Trial> trials = new ArrayList<>();
+
+        Told(BodyStyle style) {
+            this.style = style;
+        }
+
+        Told measured(String zone, int... um) {
+            for (int value : um) {
+                readings.add(new Reading(
+                        new ZoneId(zone),
+                        new GaugeValue.Measured(BigDecimal.valueOf(value), ThicknessUnit.UM),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty()));
+            }
+            return this;
+        }
+
+        Told rusted(TraceKind kind, double sideMm) {
+            Outline square = new Outline(
+                    List.of(
+                            new PixelPoint(0, 0),
+                            new PixelPoint(1000, 0),
+                            new PixelPoint(1000, 1000),
+                            new PixelPoint(0, 1000)),
+                    List.of());
+            traces.add(new Trace(
+                    new PhotoId(1),
+                    kind,
+                    square,
+                    new KnownLength(new PixelPoint(0, 0), new PixelPoint(1000, 0), sideMm),
+                    HOOD,
+                    Optional.empty(),
+                    Optional.empty()));
+            return this;
+        }
+
+        Told clean() {
+            statements.add(new Statement(
+                    HOOD, StatementKind.NO_RUST, "clean", Optional.empty(), Optional.empty(), Optional.empty()));
+            return this;
+        }
+
+        Told tried(String item, TrialResult result) {
+            trials.add(new Trial(item, result, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()));
+            return this;
+        }
+
+        Findings findings() {
+            VisitRecord visit = new VisitRecord(
+                    TestVisits.facts(style),
+                    List.of(TestVisits.photo(1, MediaKind.PHOTO, 4000, 3000)),
+                    List.of(),
+                    TestVisits.rows(readings),
+                    List.of(),
+                    List.of(),
+                    TestVisits.rows(traces),
+                    List.of(),
+                    TestVisits.rows(trials),
+                    TestVisits.rows(statements),
+                    List.of(),
+                    List.of());
+            return Findings.of(visit, CATALOG, Map.of(HOOD, new Area(1_000_000)));
+        }
+    }
+
+    private static Told coupe() {
+        return new Told(BodyStyle.COUPE);
+    }
+
+    private static Comparison compare(Told a, Told b) {
+        return Comparison.of(a.findings(), b.findings(), CoverageTable.load());
+    }
+
+    /** Contrasts of the hood alone. */
+    private static List<Contrast> hood(Told a, Told b) {
+        return ZoneContrasts.of(
+                ZoneFacts.of(a.findings(), HOOD, List.of()), ZoneFacts.of(b.findings(), HOOD, List.of()));
+    }
+
+    @Test
+    void aCarBesideItselfDiffersInNothing() {
+        Comparison same = compare(
+                coupe().measured("hood", 120, 128, 133).clean(),
+                coupe().measured("hood", 120, 128, 133).clean());
+        assertThat(same.zones()).allSatisfy(zone -> assertThat(zone.contrasts()).isEmpty());
+        CountComparison refinished = same.refinished();
+        assertThat(refinished.a().mean()).isEqualTo(refinished.b().mean());
+        assertThat(refinished.chanceAFewer()).isCloseTo(refinished.chanceBFewer(), within(1e-12));
+        assertThat(refinished.chanceAFewer() + refinished.chanceEqual() + refinished.chanceBFewer())
+                .isCloseTo(1, within(1e-9));
+    }
+
+    @Test
+    void theCountsAgreeWithTheChancesOfTheZonesAndWithAllPairsOfCounts() {
+        Told thick = coupe();
+        Told even = coupe();
+        for (String zone : List.of("hood", "roof", "decklid", "fender-left", "door-front-left", "quarter-left")) {
+            even.measured(zone, 118, 125, 130, 122);
+            thick.measured(zone, zone.equals("fender-left") ? 640 : 250, 300, 280, 265);
+        }
+        Findings a = even.findings();
+        Findings b = thick.findings();
+        Comparison comparison = Comparison.of(a, b, CoverageTable.load());
+        double sumOfChances = a.history().zones().stream()
+                .mapToDouble(zone -> zone.notFactory())
+                .sum();
+        assertThat(comparison.refinished().a().mean())
+                .as("mean of the joint count is the sum of the zones' chances")
+                .isCloseTo(sumOfChances, within(1e-4));
+        List<Double> ofA = comparison.refinished().a().distribution().chances();
+        List<Double> ofB = comparison.refinished().b().distribution().chances();
+        double fewer = 0;
+        double equal = 0;
+        for (int i = 0; i < ofA.size(); i++) {
+            for (int j = 0; j < ofB.size(); j++) {
+                fewer += i < j ? ofA.get(i) * ofB.get(j) : 0;
+                equal += i == j ? ofA.get(i) * ofB.get(j) : 0;
+            }
+        }
+        assertThat(comparison.refinished().chanceAFewer()).isCloseTo(fewer, within(1e-9));
+        assertThat(comparison.refinished().chanceEqual()).isCloseTo(equal, within(1e-9));
+        assertThat(comparison.refinished().chanceAFewer())
+                .isGreaterThan(comparison.refinished().chanceBFewer());
+        assertThat(comparison.refinished().a().low())
+                .isLessThanOrEqualTo(comparison.refinished().a().high());
+        assertThat(comparison.speakingFor(Side.A)).isNotEmpty();
+        assertThat(comparison.speakingFor(Side.B)).isEmpty();
+    }
+
+    @Test
+    void unlikeBodiesAreComparedByTheZonesBothHave() {
+        Comparison comparison = compare(coupe(), new Told(BodyStyle.PICKUP));
+        assertThat(comparison.zones())
+                .extracting(zone -> zone.zone().id().value())
+                .contains("hood", "roof", "door-front-left")
+                .doesNotContain("decklid", "bed-side-left", "frame-side-rail-left", "frame-rail-front-left");
+        assertThat(comparison.counted())
+                .allSatisfy(id -> assertThat(CATALOG.get(id).finish()).isTrue());
+        assertThat(comparison.refinished().a().distribution().chances())
+                .hasSize(comparison.counted().size() + 1);
+        assertThat(comparison.a().onlyHere())
+                .extracting(Zone::id)
+                .contains(new ZoneId("decklid"))
+                .doesNotContain(HOOD);
+        assertThat(comparison.b().onlyHere()).extracting(Zone::id).contains(new ZoneId("bed-side-left"));
+    }
+
+    @Test
+    void aDifferenceWithinItsUncertaintyIsNotOne() {
+        List<Contrast> close = hood(coupe().measured("hood", 110, 130, 150), coupe().measured("hood", 112, 140, 145));
+        assertThat(close).isEmpty();
+        List<Contrast> apart = hood(coupe().measured("hood", 110, 114, 112), coupe().measured("hood", 410, 420, 430));
+        assertThat(apart.get(0)).satisfies(contrast -> {
+            assertThat(contrast.aspect()).isEqualTo(Aspect.THICKNESS);
+            assertThat(contrast.speaksFor()).isEmpty();
+            assertThat(contrast.text()).contains("308 um thinner").contains("95 % interval");
+        });
+    }
+
+    @Test
+    void readingsWithoutScatterAreComparedAsTheyAre() {
+        List<Contrast> apart = hood(coupe().measured("hood", 110, 110), coupe().measured("hood", 150, 150));
+        assertThat(apart).extracting(Contrast::aspect).contains(Aspect.THICKNESS);
+        List<Contrast> same = hood(coupe().measured("hood", 110, 110), coupe().measured("hood", 110, 110));
+        assertThat(same).isEmpty();
+        List<Contrast> oneSided = hood(coupe().measured("hood", 110, 110), coupe().measured("hood", 300, 310, 320));
+        assertThat(oneSided).extracting(Contrast::aspect).contains(Aspect.THICKNESS);
+    }
+
+    @Test
+    void evidenceThatOneSideLacksIsNamedAndSpeaksForNeither() {
+        List<Contrast> comparison = hood(coupe().measured("hood", 110, 114, 112).clean(), coupe());
+        assertThat(comparison)
+                .extracting(Contrast::aspect)
+                .containsExactly(Aspect.THICKNESS, Aspect.REFINISH, Aspect.RUST);
+        assertThat(comparison).allSatisfy(contrast -> {
+            assertThat(contrast.missing()).contains(Side.B);
+            assertThat(contrast.speaksFor()).isEmpty();
+        });
+    }
+
+    @Test
+    void lessRustAndLessNeedSpeakForACar() {
+        List<Contrast> comparison = hood(coupe().rusted(TraceKind.HOLE, 200), coupe().rusted(TraceKind.SURFACE, 30));
+        assertThat(comparison)
+                .filteredOn(contrast -> contrast.aspect() == Aspect.RUST || contrast.aspect() == Aspect.NEED)
+                .hasSize(2)
+                .allSatisfy(contrast -> assertThat(contrast.speaksFor()).contains(Side.B));
+    }
+
+    @Test
+    void gradesThatTheMarkingLeavesOpenDoNotDiffer() {
+        List<Contrast> comparison =
+                hood(coupe().rusted(TraceKind.SURFACE, 99.95), coupe().rusted(TraceKind.SURFACE, 100.05));
+        assertThat(comparison).extracting(Contrast::aspect).doesNotContain(Aspect.RUST);
+    }
+
+    @Test
+    void trialsStandSideBySideByTheirItem() {
+        Comparison comparison = compare(
+                coupe().tried("Horn", TrialResult.WORKS).tried("Heater", TrialResult.NOT_TRIED),
+                coupe().tried("horn ", TrialResult.DOES_NOT).tried("Wipers", TrialResult.WORKS));
+        assertThat(comparison.trials()).extracting(ComparedTrial::item).containsExactly("Horn", "Heater", "Wipers");
+        assertThat(comparison.trials().get(0).b().orElseThrow().result()).isEqualTo(TrialResult.DOES_NOT);
+        assertThat(comparison.trials().get(1).b()).isEmpty();
+    }
+}

@@ -1,0 +1,240 @@
+package quarterlight.coverage;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import quarterlight.car.Body;
+import quarterlight.car.BodyStyle;
+import quarterlight.car.Zone;
+import quarterlight.car.ZoneCatalog;
+import quarterlight.car.ZoneId;
+import quarterlight.rust.RustReport;
+import quarterlight.rust.TestVisits;
+import quarterlight.table.CoverageTable;
+import quarterlight.table.ZoneTable;
+import quarterlight.thickness.ThicknessSurvey;
+import quarterlight.units.ThicknessUnit;
+import quarterlight.visit.GaugeValue;
+import quarterlight.visit.Mark;
+import quarterlight.visit.MarkKind;
+import quarterlight.visit.MediaKind;
+import quarterlight.visit.Photo;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.Pin;
+import quarterlight.visit.Reading;
+import quarterlight.visit.Statement;
+import quarterlight.visit.StatementKind;
+import quarterlight.visit.VisitRecord;
+
+class CoverageTest {
+    private static final ZoneCatalog CATALOG = ZoneTable.load();
+    private static final CoverageRules RULES = CoverageTable.load();
+
+    private final List<Photo> photos = new ArrayList<>(IntStream.rangeClosed(1, 9)
+            .mapToObj(id -> TestVisits.photo(id, MediaKind.PHOTO, 400, 300))
+            .toList());
+    private final List<Pin> pins = new ArrayList<>();
+    private final List<Reading> readings = new ArrayList<>();
+    private final List<Mark> marks = new ArrayList<>();
+    private final List<Statement> statements = new ArrayList<>();
+
+    private List<Gap> gaps() {
+        return gaps(BodyStyle.COUPE);
+    }
+
+    private List<Gap> gaps(BodyStyle style) {
+        VisitRecord visit = new VisitRecord(
+                TestVisits.facts(style),
+                photos,
+                TestVisits.rows(pins),
+                TestVisits.rows(readings),
+                List.of(),
+                List.of(),
+                List.of(),
+                TestVisits.rows(marks),
+                List.of(),
+                TestVisits.rows(statements),
+                List.of(),
+                List.of());
+        return Coverage.gaps(
+                visit, CATALOG, ThicknessSurvey.of(visit, CATALOG), RustReport.of(visit, CATALOG, Map.of()), RULES);
+    }
+
+    private List<Gap> gaps(String zone) {
+        return gaps().stream()
+                .filter(gap -> gap.zone().id().equals(new ZoneId(zone)))
+                .toList();
+    }
+
+    private void pin(long photo, String zone, Optional<String> mark) {
+        pins.add(new Pin(
+                new PhotoId(photo),
+                new ZoneId(zone),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                mark));
+    }
+
+    private void reading(String zone, GaugeValue value) {
+        readings.add(new Reading(
+                new ZoneId(zone),
+                value,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty()));
+    }
+
+    private void says(String zone, StatementKind kind, String text) {
+        statements.add(
+                new Statement(new ZoneId(zone), kind, text, Optional.empty(), Optional.empty(), Optional.empty()));
+    }
+
+    private void mark(String part, MarkKind kind, Optional<PhotoId> photo) {
+        marks.add(new Mark(
+                part,
+                kind,
+                "QL2471",
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(new ZoneId("firewall")),
+                Optional.empty(),
+                photo,
+                Optional.empty()));
+    }
+
+    private static GaugeValue.Measured um(int value) {
+        return new GaugeValue.Measured(BigDecimal.valueOf(value), ThicknessUnit.UM);
+    }
+
+    @Test
+    void anEmptyVisitLacksEverythingItMustBring() {
+        List<Gap> gaps = gaps();
+        for (Zone zone : CATALOG.zonesOf(Body.usual(BodyStyle.COUPE))) {
+            boolean usual =
+                    !Set.of("vinyl-roof", "wood-body-frame").contains(zone.id().value());
+            assertThat(gaps.stream().anyMatch(g -> g.zone().equals(zone) && g.lacks() == Want.PHOTO))
+                    .as("photo of %s", zone.id())
+                    .isEqualTo(usual);
+            assertThat(gaps.stream().anyMatch(g -> g.zone().equals(zone) && g.lacks() == Want.SPOTS))
+                    .as("spots on %s", zone.id())
+                    .isEqualTo(zone.finish());
+            assertThat(gaps.stream().anyMatch(g -> g.zone().equals(zone) && g.lacks() == Want.RUST))
+                    .as("rust of %s", zone.id())
+                    .isEqualTo(zone.structural());
+        }
+        assertThat(gaps("identity-papers")).extracting(Gap::lacks).containsExactly(Want.PHOTO, Want.IDENTITY_MARK);
+    }
+
+    @Test
+    void whatIsThereIsCounted() {
+        pin(1, "roof", Optional.empty());
+        pin(1, "roof", Optional.empty());
+        reading("roof", um(110));
+        reading("roof", new GaugeValue.NoMetal());
+        assertThat(gaps("roof"))
+                .extracting(Gap::lacks, Gap::want, Gap::have)
+                .containsExactly(tuple(Want.SPOTS, 3, 2), tuple(Want.RUST, 1, 0));
+        reading("roof", um(112));
+        says("roof", StatementKind.NO_RUST, "bright inside the drip rail");
+        assertThat(gaps("roof")).isEmpty();
+        pin(2, "whole-car", Optional.empty());
+        assertThat(gaps("whole-car")).extracting(Gap::want, Gap::have).containsExactly(tuple(4, 1));
+    }
+
+    @Test
+    void aPhotoPutAsideShowsNothing() {
+        pin(1, "decklid", Optional.empty());
+        assertThat(gaps("decklid")).extracting(Gap::lacks).containsExactly(Want.SPOTS);
+        photos.set(0, new Photo(photos.get(0).id(), photos.get(0).file(), Optional.of("blurred")));
+        assertThat(gaps("decklid")).extracting(Gap::lacks).containsExactly(Want.PHOTO, Want.SPOTS);
+    }
+
+    @Test
+    void aZoneNotLookedAtKeepsItsGapWithTheReason() {
+        says("floor-front-left", StatementKind.NOT_LOOKED_AT, "the car could not be raised");
+        assertThat(gaps("floor-front-left")).isNotEmpty().allSatisfy(gap -> assertThat(gap.excuse())
+                .contains("the car could not be raised"));
+    }
+
+    @Test
+    void aPartThatIsMissingWantsNothing() {
+        says("spare-wheel", StatementKind.MISSING, "no spare");
+        assertThat(gaps("spare-wheel")).isEmpty();
+    }
+
+    @Test
+    void everyIdentityMarkWantsTwoViews() {
+        mark("body stamp", MarkKind.STAMP, Optional.of(new PhotoId(1)));
+        mark("heater tag", MarkKind.TAG, Optional.empty());
+        mark("vehicle number", MarkKind.VIN, Optional.empty());
+        assertThat(gaps("firewall"))
+                .filteredOn(gap -> gap.lacks() == Want.MARK_VIEWS)
+                .extracting(Gap::part, Gap::have)
+                .containsExactly(tuple(Optional.of("body stamp"), 1), tuple(Optional.of("vehicle number"), 0));
+        assertThat(gaps("identity-papers")).extracting(Gap::lacks).containsExactly(Want.PHOTO);
+        pin(2, "firewall", Optional.of("body stamp"));
+        assertThat(gaps("firewall"))
+                .filteredOn(gap -> gap.lacks() == Want.MARK_VIEWS)
+                .extracting(Gap::part)
+                .containsExactly(Optional.of("vehicle number"));
+    }
+
+    @Test
+    void gapsFollowTheWalkRoundTheCar() {
+        List<String> order =
+                gaps().stream().map(gap -> gap.zone().id().value()).distinct().toList();
+        List<String> some = List.of(
+                "whole-car",
+                "hood",
+                "fender-left",
+                "quarter-left",
+                "decklid",
+                "quarter-right",
+                "fender-right",
+                "roof",
+                "engine",
+                "dash",
+                "trunk-floor",
+                "frame-rail-front-left",
+                "identity-papers");
+        assertThat(order).containsSubsequence(some);
+    }
+
+    @Test
+    void aConvertibleShowsItsTopAndAPickupItsBed() {
+        assertThat(gaps(BodyStyle.CONVERTIBLE))
+                .anyMatch(gap -> gap.zone().id().value().equals("soft-top") && gap.lacks() == Want.PHOTO);
+        assertThat(gaps(BodyStyle.PICKUP))
+                .anyMatch(gap -> gap.zone().id().value().equals("bed-side-left") && gap.lacks() == Want.SPOTS);
+    }
+
+    @Test
+    void theWalkPassesEveryZoneOnceAndTheRulesNameOnlyZonesThereAre() {
+        assertThat(RULES.walk())
+                .containsExactlyInAnyOrderElementsOf(
+                        CATALOG.all().stream().map(Zone::id).toList());
+        Set<ZoneId> named = new HashSet<>();
+        RULES.rules().forEach(rule -> {
+            named.addAll(rule.zones());
+            named.addAll(rule.except());
+            assertThat(rule.why()).endsWith(".");
+        });
+        assertThat(RULES.walk()).containsAll(named);
+    }
+}

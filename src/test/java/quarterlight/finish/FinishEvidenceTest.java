@@ -1,0 +1,95 @@
+package quarterlight.finish;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import quarterlight.car.Substrate;
+import quarterlight.car.Zone;
+import quarterlight.car.ZoneCatalog;
+import quarterlight.car.ZoneId;
+import quarterlight.rust.RustExtent;
+import quarterlight.table.ZoneTable;
+import quarterlight.thickness.ThicknessSurvey;
+import quarterlight.thickness.VisitBuilder;
+import quarterlight.visit.SignKind;
+import quarterlight.visit.VisitRecord;
+
+class FinishEvidenceTest {
+    private final ZoneCatalog catalog = ZoneTable.load();
+    private final VisitBuilder visit = new VisitBuilder();
+
+    @Test
+    void everyOuterPanelOfTheBodyTakesPart() {
+        FinishEvidence evidence = evidence(Map.of());
+        assertThat(evidence.zones())
+                .hasSize((int) catalog.zonesOf(visit.build().facts().car().body()).stream()
+                        .filter(Zone::finish)
+                        .count());
+        assertThat(evidence.zones()).allMatch(ZoneEvidence::isEmpty);
+    }
+
+    @Test
+    void spotsAndCountsComeFromTheSurvey() {
+        visit.reading("hood", "100", "a", "", "")
+                .reading("hood", "110", "a", "", "")
+                .reading("hood", "none")
+                .reading("hood", "over");
+        ZoneEvidence hood = zone("hood", Map.of());
+        assertThat(hood.spotsUm()).containsExactly(105.0);
+        assertThat(hood.noMetal()).isEqualTo(1);
+        assertThat(hood.overRange()).isEqualTo(1);
+    }
+
+    @Test
+    void aSignSpeaksForThePanelItNamesElseForItsZone() {
+        String jamb = catalog.zonesOf(visit.build().facts().car().body()).stream()
+                .filter(zone -> !zone.finish())
+                .findFirst()
+                .orElseThrow()
+                .id()
+                .value();
+        visit.sign("roof", SignKind.RIPPLE, true, "")
+                .sign(jamb, SignKind.OVERSPRAY, true, "fender-left")
+                .sign(jamb, SignKind.TAPE_EDGE, true, "")
+                .sign("hood", SignKind.FASTENER_DISTURBED, true, "fender-right");
+        assertThat(zone("roof", Map.of()).signs()).containsOnly(Map.entry(SignKind.RIPPLE, true));
+        assertThat(zone("fender-left", Map.of()).signs()).containsOnly(Map.entry(SignKind.OVERSPRAY, true));
+        assertThat(zone("fender-right", Map.of()).signs()).containsOnly(Map.entry(SignKind.FASTENER_DISTURBED, true));
+        assertThat(zone("hood", Map.of()).signs()).isEmpty();
+        assertThat(evidence(Map.of()).zones().stream().filter(zone -> !zone.isEmpty()))
+                .hasSize(3);
+    }
+
+    @Test
+    void aSignCountsOnceAndSeenWins() {
+        visit.sign("roof", SignKind.RIPPLE, false, "")
+                .sign("roof", SignKind.RIPPLE, true, "")
+                .sign("roof", SignKind.RIPPLE, false, "");
+        assertThat(zone("roof", Map.of()).signs()).containsOnly(Map.entry(SignKind.RIPPLE, true));
+    }
+
+    @Test
+    void rustIsOfZonesLookedAtOnly() {
+        Map<ZoneId, RustExtent> rust = Map.of(new ZoneId("roof"), RustExtent.NONE);
+        assertThat(zone("roof", rust).rust()).contains(RustExtent.NONE);
+        assertThat(zone("hood", rust).rust()).isEqualTo(Optional.empty());
+    }
+
+    @Test
+    void aPanelOfFiberglassWithoutReadingsIsNotReadableEither() {
+        visit.substrate("hood", Substrate.FIBERGLASS);
+        assertThat(zone("hood", Map.of()).readable()).isFalse();
+        assertThat(zone("roof", Map.of()).readable()).isTrue();
+    }
+
+    private FinishEvidence evidence(Map<ZoneId, RustExtent> rust) {
+        VisitRecord record = visit.build();
+        return FinishEvidence.of(record, catalog, ThicknessSurvey.of(record, catalog), rust);
+    }
+
+    private ZoneEvidence zone(String id, Map<ZoneId, RustExtent> rust) {
+        return evidence(rust).zone(new ZoneId(id)).orElseThrow();
+    }
+}

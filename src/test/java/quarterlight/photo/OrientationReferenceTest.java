@@ -1,0 +1,87 @@
+package quarterlight.photo;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The eight orientation samples of two public sets, each stored turned another way, look the same upright. */
+class OrientationReferenceTest {
+    private final Pictures pictures = Pictures.usual();
+    private final MetadataReader reader = new MetadataReader(Clock.systemUTC());
+
+    @ParameterizedTest
+    @ValueSource(strings = {"cameras/f%dt.jpg", "cameras/landscape_%d.jpg"})
+    void allEightLookTheSameUpright(String pattern) throws IOException, PictureUnreadable {
+        BufferedImage first = upright(String.format(pattern, 1));
+        for (int orientation = 2; orientation <= 8; orientation++) {
+            BufferedImage other = upright(String.format(pattern, orientation));
+            assertThat(other.getWidth()).isEqualTo(first.getWidth());
+            assertThat(other.getHeight()).isEqualTo(first.getHeight());
+            assertThat(meanDifference(first, other))
+                    .as("orientation %d of %s, mean difference of 255", orientation, pattern)
+                    .isLessThan(6.0);
+        }
+    }
+
+    @Test
+    void aWrongTurnWouldBeSeen() throws IOException, PictureUnreadable {
+        BufferedImage first = upright("cameras/landscape_1.jpg");
+        assertThat(meanDifference(first, Orientation.of(3).turned(first))).isGreaterThan(20.0);
+        assertThat(meanDifference(first, Orientation.of(2).turned(first))).isGreaterThan(20.0);
+    }
+
+    /** Row 0 and column 0 of a stored picture of 3 x 2 pixels, as the Exif text says where they lie. */
+    @ParameterizedTest
+    @CsvSource({
+        "1, abc/def",
+        "2, cba/fed",
+        "3, fed/cba",
+        "4, def/abc",
+        "5, ad/be/cf",
+        "6, da/eb/fc",
+        "7, fc/eb/da",
+        "8, cf/be/ad",
+        "9, abc/def",
+        "0, abc/def"
+    })
+    void turnsAsTheExifTextSays(int orientation, String shown) {
+        BufferedImage stored = new BufferedImage(3, 2, BufferedImage.TYPE_INT_RGB);
+        for (int i = 0; i < 6; i++) {
+            stored.setRGB(i % 3, i / 3, 'a' + i);
+        }
+        BufferedImage upright = Orientation.of(orientation).turned(stored);
+        StringBuilder text = new StringBuilder();
+        for (int y = 0; y < upright.getHeight(); y++) {
+            text.append(y == 0 ? "" : "/");
+            for (int x = 0; x < upright.getWidth(); x++) {
+                text.append((char) (upright.getRGB(x, y) & 0xFF));
+            }
+        }
+        assertThat(text.toString()).isEqualTo(shown);
+    }
+
+    private BufferedImage upright(String name) throws IOException, PictureUnreadable {
+        Path file = RealPhotos.folder().resolve(name);
+        FileFacts facts = reader.read(file, MediaType.JPEG);
+        return Pictures.fitted(pictures.upright(file, MediaType.JPEG, facts.orientation(), 600), 60);
+    }
+
+    private static double meanDifference(BufferedImage a, BufferedImage b) {
+        long sum = 0;
+        for (int y = 0; y < a.getHeight(); y++) {
+            for (int x = 0; x < a.getWidth(); x++) {
+                for (int shift = 0; shift <= 16; shift += 8) {
+                    sum += Math.abs((a.getRGB(x, y) >> shift & 255) - (b.getRGB(x, y) >> shift & 255));
+                }
+            }
+        }
+        return sum / (3.0 * a.getWidth() * a.getHeight());
+    }
+}

@@ -1,0 +1,61 @@
+package quarterlight.rust;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Limits of ASTM D610-08 (2012), table 1, and of the stated rule on the figures of ISO 4628-3. */
+class GradeReferenceTest {
+    @ParameterizedTest(name = "{0} % is D610 grade {1}")
+    @CsvSource({
+        "0,10",
+        ".01,10",
+        ".0100001,9",
+        ".03,9",
+        ".05,8",
+        ".1,8",
+        ".3,7",
+        ".5,6",
+        "1,6",
+        "1.5,5",
+        "3,5",
+        "8,4",
+        "10,4",
+        "12,3",
+        "16,3",
+        "33,2",
+        "40,1",
+        "50,1",
+        "50.1,0",
+        "100,0"
+    })
+    void gradesAreThoseOfTheTable(double percent, int grade) {
+        assertThat(D610Grade.of(percent)).isEqualTo(grade);
+    }
+
+    @Test
+    void aShareWorkedOutFromAreasIsNotPushedOverALimitByRounding() {
+        assertThat(D610Grade.of(100 * 0.1 * 3 / 1000)).isEqualTo(9);
+        assertThat(RiDegree.of(100 * 0.1 * 5 / 1000)).isEqualTo(1);
+    }
+
+    @ParameterizedTest(name = "{0} % is Ri {1}")
+    @CsvSource({"0,0", ".001,1", ".05,1", ".0501,2", ".5,2", ".51,3", "1,3", "1.01,4", "8,4", "8.01,5", "40,5", "100,5"
+    })
+    void degreesFollowTheStatedRule(double percent, int degree) {
+        assertThat(RiDegree.of(percent)).isEqualTo(degree);
+    }
+
+    @Test
+    void spreadIsSuggestedFromTheSizesOfPatches() {
+        assertThat(RustSpread.suggest(List.of())).isEmpty();
+        assertThat(RustSpread.suggest(List.of(900.0, 30.0, 20.0))).contains(RustSpread.SPOT);
+        assertThat(RustSpread.suggest(List.of(100.0, 90.0, 80.0, 110.0, 95.0, 120.0, 70.0, 60.0)))
+                .contains(RustSpread.GENERAL);
+        assertThat(RustSpread.suggest(List.of(1.0, 2.0, 3.0, 1.0, 2.0))).contains(RustSpread.PINPOINT);
+        assertThat(RustSpread.suggest(List.of(8.0, 9.0, 7.0, 9.0, 60.0))).contains(RustSpread.HYBRID);
+    }
+}

@@ -1,0 +1,105 @@
+package quarterlight.rust;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import quarterlight.car.Body;
+import quarterlight.car.BodyStyle;
+import quarterlight.car.Car;
+import quarterlight.car.Dimensions;
+import quarterlight.car.DriveSide;
+import quarterlight.car.FinishProfile;
+import quarterlight.car.Substrate;
+import quarterlight.visit.MediaKind;
+import quarterlight.visit.Photo;
+import quarterlight.visit.PhotoFile;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.RecordId;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.Sha256;
+import quarterlight.visit.Statement;
+import quarterlight.visit.Trace;
+import quarterlight.visit.VisitFacts;
+import quarterlight.visit.VisitRecord;
+
+/** Invented visits of few facts, for tests. */
+public final class TestVisits {
+    private TestVisits() {}
+
+    public static Photo photo(long id, MediaKind kind, int width, int height) {
+        String hash = String.format("%064x", id);
+        PhotoFile file = new PhotoFile(
+                "photo" + id + ".jpg",
+                "originals/photo" + id + ".jpg",
+                new Sha256(hash),
+                1000,
+                kind,
+                "JPEG",
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                OptionalInt.of(width),
+                OptionalInt.of(height),
+                1,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                List.of());
+        return new Photo(new PhotoId(id), file, Optional.empty());
+    }
+
+    public static VisitFacts facts(BodyStyle style) {
+        Car car = new Car(
+                "Tamarisk 1971",
+                Body.usual(style),
+                DriveSide.LEFT,
+                FinishProfile.UNKNOWN,
+                OptionalInt.empty(),
+                Optional.empty(),
+                Substrate.STEEL,
+                Map.of(),
+                Dimensions.NOT_GIVEN);
+        return new VisitFacts(
+                car,
+                java.time.ZoneId.of("UTC"),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                VisitFacts.USUAL_GAUGE_RANGE);
+    }
+
+    public static <T> List<Recorded<T>> rows(List<T> values) {
+        return IntStream.range(0, values.size())
+                .mapToObj(i -> new Recorded<>(new RecordId(i + 1), values.get(i)))
+                .toList();
+    }
+
+    /** A coupe with photos 1 to 5 of 4000 by 3000 pixels. */
+    static VisitRecord coupe(List<Trace> traces, List<Statement> statements) {
+        List<Photo> photos = IntStream.rangeClosed(1, 5)
+                .mapToObj(id -> photo(id, MediaKind.PHOTO, 4000, 3000))
+                .toList();
+        return new VisitRecord(
+                facts(BodyStyle.COUPE),
+                photos,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                rows(traces),
+                List.of(),
+                List.of(),
+                rows(statements),
+                List.of(),
+                List.of());
+    }
+}
