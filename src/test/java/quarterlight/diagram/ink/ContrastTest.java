@@ -66,8 +66,8 @@ class ContrastTest {
         "224, #dec958",
         "255, #fee838"
     })
-    void theRampIsCividis(int index, String color) {
-        assertThat(Ramp.load().at(index / 255.0)).isEqualTo(Color.decode(color));
+    void theRampIsCividisFromLightToDark(int index, String color) {
+        assertThat(Ramp.load().at(1 - index / 255.0)).isEqualTo(Color.decode(color));
         assertThat(Ramp.load().steps()).hasSize(256);
     }
 
