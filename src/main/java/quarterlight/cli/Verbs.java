@@ -25,6 +25,7 @@ final class Verbs {
                 new LaterVerb("dates", "every mark decoded, and whether it fits"),
                 new LaterVerb("suggest", "likely zones of each unpinned photo"),
                 new GapsVerb(around),
+                new PagesVerb(around),
                 new CompareVerb(around),
                 new LaterVerb("archive", "packs the visit into one file that can be checked"),
                 new LaterVerb("restore", "opens an archive again"),
