@@ -246,7 +246,7 @@ final class CompareVerb implements Verb {
                     .filter(contrast ->
                             contrast.speaksFor().filter(side::equals).isPresent())
                     .map(Contrast::text)
-                    .collect(Collectors.joining(" "));
+                    .collect(Collectors.joining("; "));
             out.append("  ")
                     .append(zone.zone().label())
                     .append(": ")
