@@ -1,10 +1,77 @@
 package quarterlight;
 
+import java.io.PrintStream;
+import java.net.URISyntaxException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import quarterlight.car.Car;
+import quarterlight.car.ZoneId;
+import quarterlight.cli.Console;
+import quarterlight.cli.LogFile;
+import quarterlight.cli.Program;
+import quarterlight.cli.Surroundings;
+import quarterlight.diagram.DiagramFile;
+import quarterlight.diagram.DiagramRefused;
+import quarterlight.diagram.NominalAreas;
+import quarterlight.table.ZoneTable;
+import quarterlight.units.Area;
+
 /** Reads the arguments, builds the objects, and hands over to the command line or the desktop. */
 public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        System.exit(0);
+        LogFile log = LogFile.install(Path.of(System.getProperty("user.home"), ".quarterlight"));
+        Console console = new Console(
+                new PrintStream(System.out, false, StandardCharsets.UTF_8),
+                new PrintStream(System.err, true, StandardCharsets.UTF_8));
+        Surroundings around = new Surroundings(
+                console,
+                Clock.system(java.time.ZoneId.systemDefault()),
+                ZoneTable::load,
+                Main::areas,
+                Main::demoData,
+                visit -> false,
+                log.path());
+        int status = new Program(around).run(args);
+        console.out().flush();
+        System.exit(status);
+    }
+
+    /** Nominal areas from the diagram that the program carries; none if there is no diagram of the style. */
+    private static Map<ZoneId, Area> areas(Car car) {
+        try {
+            return NominalAreas.of(DiagramFile.shipped(car.body()), car.dimensions());
+        } catch (DiagramRefused e) {
+            System.getLogger(Main.class.getName()).log(System.Logger.Level.WARNING, e.getMessage(), e);
+            return Map.of();
+        }
+    }
+
+    /** The demo data beside the program or where it was built, else in the working folder. */
+    private static Optional<Path> demoData() {
+        return Stream.concat(besideTheProgram(), Stream.of(Path.of("")))
+                .map(folder -> folder.resolve("demo-data"))
+                .filter(Files::isDirectory)
+                .findFirst();
+    }
+
+    private static Stream<Path> besideTheProgram() {
+        try {
+            Path program = Path.of(Main.class
+                    .getProtectionDomain()
+                    .getCodeSource()
+                    .getLocation()
+                    .toURI());
+            return Stream.iterate(program.getParent(), folder -> folder != null, Path::getParent)
+                    .limit(2);
+        } catch (URISyntaxException e) {
+            return Stream.empty();
+        }
     }
 }

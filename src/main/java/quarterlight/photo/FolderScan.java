@@ -43,9 +43,22 @@ public record FolderScan(List<Found> media, List<Path> notPhotos, List<Refusal> 
      * @throws java.util.concurrent.CancellationException if the progress is cancelled
      */
     public static FolderScan of(List<Path> folders, Progress progress) {
-        Walk walk = new Walk(progress);
+        return of(folders, Optional.empty(), progress);
+    }
+
+    /** @param spared a folder that is not walked but listed among what are not photos: the visit's own */
+    public static FolderScan of(List<Path> folders, Optional<Path> spared, Progress progress) {
+        Walk walk = new Walk(progress, spared.map(FolderScan::real));
         folders.forEach(folder -> walk.visit(folder, 0, true));
         return new FolderScan(walk.media, walk.notPhotos, walk.refused);
+    }
+
+    private static Path real(Path folder) {
+        try {
+            return folder.toRealPath();
+        } catch (IOException e) {
+            return folder.toAbsolutePath().normalize();
+        }
     }
 
     private static final class Walk {
@@ -54,9 +67,11 @@ public record FolderScan(List<Found> media, List<Path> notPhotos, List<Refusal> 
         private final List<Refusal> refused = new ArrayList<>();
         private final Set<Path> seen = new HashSet<>();
         private final Progress progress;
+        private final Optional<Path> spared;
 
-        Walk(Progress progress) {
+        Walk(Progress progress, Optional<Path> spared) {
             this.progress = progress;
+            this.spared = spared;
         }
 
         void visit(Path path, int depth, boolean named) {
@@ -81,7 +96,12 @@ public record FolderScan(List<Found> media, List<Path> notPhotos, List<Refusal> 
             }
             List<Path> children = new ArrayList<>();
             try {
-                if (!seen.add(folder.toRealPath())) {
+                Path real = folder.toRealPath();
+                if (!seen.add(real)) {
+                    return;
+                }
+                if (spared.equals(Optional.of(real))) {
+                    notPhotos.add(folder);
                     return;
                 }
                 try (DirectoryStream<Path> entries = Files.newDirectoryStream(folder)) {

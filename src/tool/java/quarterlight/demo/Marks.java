@@ -5,6 +5,8 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
+import java.util.ArrayList;
+import java.util.List;
 
 /** Numbers and dates where a car carries them: struck, cast, printed, molded, etched. */
 final class Marks {
@@ -51,6 +53,14 @@ final class Marks {
             s.raise(Relief.stroke(struck, 11), 4.0, 3.0);
             s.raise(struck, -11, 1.3);
             s.dye(struck, "#17130f", 1.5, 0.55);
+            if (line == 0 && scene.params.has("pit")) {
+                double at = s.w * 0.5 - pitch * t.length() / 2 + pitch * (scene.params.number("pit", 1) - 0.5);
+                Shape eaten = Blob.around(scene.random, at, y - size * 0.34, size * 0.46, 0.22, 30);
+                s.flatten(eaten, 0);
+                s.raise(eaten, -4, 6);
+                s.cover(eaten, Stuff.dull("#6d4526"), 3, 0.9);
+                s.rough(eaten, 15, 9, 4);
+            }
             y += size * 1.5;
         }
         Path2D fold = new Path2D.Double();
@@ -70,16 +80,17 @@ final class Marks {
         double x = s.w * 0.16;
         double y = s.h * 0.24;
         double w = s.w * 0.68;
-        double h = s.h * 0.52;
+        int lines = (int) scene.params.number("lines", 4);
+        double h = s.h * (0.10 + 0.105 * lines);
         scene.things.lay(new RoundRectangle2D.Double(x, y, w, h, 36, 36), 6, 1, Stuff.steel("#a8a9a5"), 6);
         s.rough(new Rectangle2D.Double(x, y, w, h), 1.2, 3, 2);
         s.raise(Relief.stroke(new RoundRectangle2D.Double(x + 18, y + 18, w - 36, h - 36, 26, 26), 5), 3, 1.5);
-        for (int line = 0; line < 4; line++) {
+        for (int line = 0; line < lines; line++) {
             String t = text(line);
-            double size = line == 0 ? h * 0.15 : h * 0.16;
+            double size = s.h * 0.08;
             double wide = scene.type.width(t, size);
             double fit = Math.min(size, size * (w - 150) / Math.max(1, wide));
-            Shape letters = scene.type.strong(t, x + 74, y + h * (0.24 + 0.205 * line), fit);
+            Shape letters = scene.type.strong(t, x + 74, y + s.h * (0.125 + 0.107 * line), fit);
             s.raise(letters, 6.5, 1.2);
             s.cover(letters, Stuff.steel("#c3c4bf"), 0.5, 0.8);
             s.dye(Relief.stroke(letters, 5), "#24231f", 2, 0.42);
@@ -127,6 +138,7 @@ final class Marks {
         Shape tube = new Rectangle2D.Double(-30, s.h * 0.83, s.w + 60.0, s.h * 0.14);
         s.raise(tube, 80, 34);
         double size = s.h * 0.16;
+        List<Shape> chalk = new ArrayList<>();
         for (int line = 0; line < 2; line++) {
             String t = text(line);
             double fit = Math.min(size, size * s.w * 0.66 / Math.max(1, scene.type.width(t, size)));
@@ -140,10 +152,14 @@ final class Marks {
                     scene.random);
             s.raise(Relief.stroke(letters, 5), 15, 2.4);
             s.rough(letters, 5, 6, 3);
+            chalk.add(letters);
         }
         s.mottle(s.all(), "#3b2c20", 0.85, 110, 0.46, 0.70, 1);
         s.mottle(s.all(), "#7b4a28", 0.7, 40, 0.56, 0.74, 1);
         s.mottle(s.all(), "#15120e", 0.5, 190, 0.5, 0.8, 1);
+        for (Shape letters : chalk) {
+            s.mottle(letters, "#e9e4d6", 0.72, 13, 0.22, 0.56, 0.9);
+        }
         scene.things.bolt(s.w * 0.90, s.h * 0.16, 46, 8, Stuff.dull("#4e443a"));
         scene.things.bolt(s.w * 0.10, s.h * 0.14, 46, 31, Stuff.dull("#4e443a"));
     }
@@ -186,7 +202,6 @@ final class Marks {
             angle += w / radius;
         }
         s.raise(all, 7, 1.0);
-        s.dye(all, "#3a3a3a", 0.6, 0.6);
         Shape box = new RoundRectangle2D.Double(
                 cx + total * 0.5 - size * 2.75, cy - radius - size * 0.92, size * 2.7, size * 1.25, 20, 20);
         if (scene.params.has("window")) {
@@ -198,6 +213,7 @@ final class Marks {
             s.rough(box, 0.1, 4, 1);
         }
         s.mottle(s.all(), "#6f675a", 0.45, 130, 0.42, 0.8, 1);
+        s.mottle(all, "#e9e4d6", 0.62, 15, 0.20, 0.58, 0.8);
         if (scene.params.has("cracked")) {
             for (int i = 0; i < 260; i++) {
                 double a = -Math.PI / 2 + scene.random.nextDouble(-0.36, 0.36);

@@ -8,12 +8,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import org.apache.commons.csv.CSVRecord;
 
 /** The gauge readings of one visit: drawn from the true finish of each zone, in mil, at a pace within the walk. */
 final class Readings {
-    static final List<String> HEADER = List.of("zone", "value", "unit", "time", "spot", "mode", "exclude", "note");
+    static final List<String> HEADER =
+            List.of("zone", "value", "unit", "time", "spot", "view", "x", "y", "mode", "exclude", "note");
     private static final double WITHIN = 0.075;
     private static final double AT_ONE_PLACE = 0.03;
     private final List<List<String>> rows = new ArrayList<>();
@@ -113,8 +115,22 @@ final class Readings {
         return sum - 6;
     }
 
-    List<List<String>> rows() {
-        return rows;
+    /** The rows, each spot at its point of the diagram. */
+    List<List<String>> rows(ZonePoints points) {
+        Map<String, Optional<ZonePoints.Spot>> spots = new LinkedHashMap<>();
+        List<List<String>> placed = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i++) {
+            List<String> row = rows.get(i);
+            String key = row.get(0) + "/" + (row.get(4).isEmpty() ? "#" + i : row.get(4));
+            Optional<ZonePoints.Spot> at = spots.computeIfAbsent(key, k -> points.next(row.get(0)));
+            List<String> cells = new ArrayList<>(row.subList(0, 5));
+            cells.add(at.map(ZonePoints.Spot::view).orElse(""));
+            cells.add(at.map(ZonePoints.Spot::x).orElse(""));
+            cells.add(at.map(ZonePoints.Spot::y).orElse(""));
+            cells.addAll(row.subList(5, row.size()));
+            placed.add(cells);
+        }
+        return placed;
     }
 
     /** The last number measured on a zone: what the gauge shows on its photo. */

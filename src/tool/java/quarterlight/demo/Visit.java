@@ -28,26 +28,30 @@ final class Visit {
     private final Path out;
     private final Type type;
     private final Readings readings;
+    private final ZonePoints points;
 
-    Visit(Story story, Path out, Type type) throws IOException {
+    Visit(Story story, Path out, Type type, ZonePoints points) throws IOException {
         this.story = story;
         this.out = out;
         this.type = type;
+        this.points = points;
         this.readings = Readings.of(story);
     }
 
-    void write(boolean photosToo) throws IOException {
+    /** @param scenes those whose photos are written; empty for all */
+    void write(List<String> scenes) throws IOException {
         Files.createDirectories(out.resolve("truth"));
         List<List<String>> traces = new ArrayList<>();
         List<List<String>> patches = new ArrayList<>();
         List<List<String>> rust = new ArrayList<>();
         PhotoWriter writer = new PhotoWriter(story);
         for (Shot shot : story.shots()) {
-            if (!photosToo && !shot.scene().equals("rust")) {
+            boolean wanted = scenes.isEmpty() || scenes.contains(shot.scene());
+            if (!wanted && !shot.scene().equals("rust")) {
                 continue;
             }
             Picture picture = draw(shot);
-            if (photosToo) {
+            if (wanted) {
                 Path file = out.resolve(shot.path());
                 Files.createDirectories(file.getParent());
                 Files.write(file, writer.bytes(shot, picture.image()));
@@ -57,8 +61,8 @@ final class Visit {
         table("traces.csv", List.of("photo", "kind", "outline", "scale", "zone", "patch", "note"), traces);
         table("truth/patches.csv", List.of("photo", "zone", "kind", "patch", "area_mm2"), patches);
         table("truth/rust.csv", List.of("photo", "zone", "patch", "rust_mm2", "holes", "largest_hole_mm2"), rust);
-        table("readings.csv", Readings.HEADER, readings.rows());
-        table("pins.csv", Pins.HEADER, Pins.of(story));
+        table("pins.csv", Pins.HEADER, Pins.of(story, points));
+        table("readings.csv", Readings.HEADER, readings.rows(points));
         table(
                 "clock.csv",
                 List.of("camera", "photo", "shows"),

@@ -14,7 +14,8 @@ import org.locationtech.jts.geom.util.AffineTransformation;
  * level (upright) beyond its ends; {@code band(curve,width)}: a stripe along a curve, square ends; {@code pipe(curve,width)}:
  * the same with round ends; {@code edge(area,width)}: a stripe of that width inside the rim of an area; {@code round(area,r)}: its corners
  * rounded, outward and inward; {@code grow(area,mm)}; {@code circle(x,y,r)}, {@code ellipse(x,y,rx,ry)},
- * {@code box(x0,y0,x1,y1[,r])}; {@code mirror(area)}, {@code sym(area)}: the area with its mirror image; {@code move(area,dx,dy)}.
+ * {@code box(x0,y0,x1,y1[,r])}; {@code mirror(area)}, {@code sym(area)}: the area with its mirror image; {@code move(area,dx,dy)};
+ * {@code swap(area)}: first and second coordinate exchanged.
  */
 final class AreaFunctions {
     private static final double FAR_MM = 20_000;
@@ -50,6 +51,8 @@ final class AreaFunctions {
                 Geometry area = areas.read(arguments.get(0));
                 yield Shapes.union(area, Shapes.mirrored(area, lateral));
             }
+            case "swap" ->
+                Shapes.exact(new AffineTransformation(0, 1, 0, 1, 0, 0).transform(areas.read(arguments.get(0))));
             case "move" ->
                 Shapes.exact(AffineTransformation.translationInstance(number(arguments, 1), number(arguments, 2))
                         .transform(areas.read(arguments.get(0))));

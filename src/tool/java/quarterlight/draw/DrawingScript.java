@@ -119,8 +119,8 @@ final class DrawingScript {
                 areas.name("all", now().silhouette());
                 areas.name("rest", now().rest());
             }
-            case "cut" -> zones(name(rest), areas.read(body(rest)), true);
-            case "zone" -> zones(name(rest), areas.read(body(rest)), false);
+            case "cut" -> zones(name(rest), body(rest), true);
+            case "zone" -> zones(name(rest), body(rest), false);
             case "line", "gap" ->
                 now().add(Piece.line(verb.equals("line") ? "detail" : "gap", curves.open(rest), only.peek()));
             case "line1" -> now().addOnce(Piece.line("detail", curves.open(rest), only.peek()));
@@ -171,7 +171,7 @@ final class DrawingScript {
         areas.lateral(lateral);
     }
 
-    private void zones(String names, Geometry wanted, boolean cut) {
+    private void zones(String names, String area, boolean cut) {
         List<Piece> pieces = new ArrayList<>();
         for (String word : names.split("\\s+")) {
             String[] parts = word.split("@");
@@ -182,16 +182,17 @@ final class DrawingScript {
                 applies = applies.and(Applies.read(parts[1]));
             }
             if (applies.fits(style)) {
-                pieces.add(new Piece("zone", Optional.of(parts[0]), wanted, applies));
+                pieces.add(new Piece("zone", Optional.of(parts[0]), Shapes.empty(), applies));
             }
         }
         if (pieces.isEmpty()) {
             return;
         }
+        Geometry wanted = areas.read(area);
         Geometry shape = cut ? now().take(wanted, names) : wanted;
         for (Piece piece : pieces) {
-            now().addZone(piece.with(shape), cut);
-            areas.name(piece.zone().orElseThrow().replace('-', '_'), shape);
+            Geometry drawn = now().addZone(piece.with(shape), cut);
+            areas.name(piece.zone().orElseThrow().replace('-', '_'), drawn);
         }
         areas.name("rest", now().rest());
     }

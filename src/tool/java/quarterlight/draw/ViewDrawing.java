@@ -9,7 +9,7 @@ import org.locationtech.jts.geom.util.AffineTransformation;
 /** One view while it is drawn: its window onto the car, its pieces so far and what of the silhouette no zone has taken. */
 final class ViewDrawing {
     private static final double FAR_MM = 20_000;
-    private static final double NOTABLE_MM2 = 200;
+    private static final double NOTABLE_MM2 = 5000;
     private final Window window;
     private final List<Piece> pieces = new ArrayList<>();
     private final List<String> remarks = new ArrayList<>();
@@ -57,7 +57,7 @@ final class ViewDrawing {
         return List.copyOf(pieces);
     }
 
-    /** What a person who changes the drawing should look at: zones that fell into pieces or had holes filled. */
+    /** What a person who changes the drawing should look at: zones that fell into pieces. */
     List<String> remarks() {
         return List.copyOf(remarks);
     }
@@ -91,24 +91,34 @@ final class ViewDrawing {
 
     /** Takes the zone's area out of what is left, so that neighbors share their border. */
     Geometry take(Geometry wanted, String zone) {
-        Geometry got = single(Shapes.common(wanted, rest), zone);
+        Geometry got = largest(Shapes.common(wanted, rest), zone);
         rest = Shapes.minus(rest, got);
         return got;
     }
 
-    /** Adds a zone; in a view with a middle line a left zone brings its right twin, a middle zone its other half. */
-    void addZone(Piece piece, boolean cut) {
+    /**
+     * Adds a zone; in a view with a middle line a left zone brings its right twin, a middle zone its other half. A zone
+     * that goes round one taken before (a panel round its lamp) is drawn whole and below all, so it has no hole.
+     *
+     * @return the zone as drawn, of twins the left one
+     */
+    Geometry addZone(Piece piece, boolean cut) {
         String zone = piece.zone().orElseThrow();
-        if (window.lateral() == Lateral.NONE) {
-            pieces.add(piece.with(single(piece.shape(), zone)));
-        } else if (zone.endsWith("-left")) {
-            Geometry left = single(piece.shape(), zone);
-            pieces.add(piece.with(left));
-            pieces.add(piece.with(Shapes.mirrored(left, window.lateral()))
-                    .asZone(zone.substring(0, zone.length() - "left".length()) + "right"));
-        } else {
-            pieces.add(piece.with(single(cut ? whole(piece.shape()) : piece.shape(), zone)));
+        boolean twins = window.lateral() != Lateral.NONE && zone.endsWith("-left");
+        boolean halved = window.lateral() != Lateral.NONE && !twins && cut;
+        Geometry given = halved ? whole(piece.shape()) : piece.shape();
+        Polygon solid = largest(given, zone);
+        Geometry drawn =
+                solid.getFactory().createPolygon(solid.getExteriorRing().getCoordinates());
+        boolean below = cut && drawn.getArea() - solid.getArea() > NOTABLE_MM2;
+        pieces.add(below ? 0 : pieces.size(), piece.with(drawn));
+        if (twins) {
+            String twin = zone.substring(0, zone.length() - "left".length()) + "right";
+            pieces.add(
+                    below ? 0 : pieces.size(),
+                    piece.with(Shapes.mirrored(drawn, window.lateral())).asZone(twin));
         }
+        return drawn;
     }
 
     /** The right side of the car from the drawing of the left side. */
@@ -153,8 +163,8 @@ final class ViewDrawing {
         return Shapes.union(half, Shapes.mirrored(half, window.lateral()));
     }
 
-    /** The largest piece without its holes; another piece or a hole above 2 cm2 is remarked on. */
-    private Geometry single(Geometry area, String zone) {
+    /** The largest piece; another one above 50 cm2 is remarked on. */
+    private Polygon largest(Geometry area, String zone) {
         List<Polygon> found = new ArrayList<>(Shapes.polygons(area));
         found.sort((a, b) -> Double.compare(b.getArea(), a.getArea()));
         if (found.isEmpty()) {
@@ -166,13 +176,6 @@ final class ViewDrawing {
                     + Math.round(found.get(1).getArea()) + " mm2 near "
                     + found.get(1).getInteriorPoint().getCoordinate());
         }
-        Polygon largest = found.get(0);
-        Polygon filled =
-                largest.getFactory().createPolygon(largest.getExteriorRing().getCoordinates());
-        if (filled.getArea() - largest.getArea() > NOTABLE_MM2) {
-            remarks.add(
-                    where + " has a hole near " + largest.getInteriorRingN(0).getCoordinate());
-        }
-        return filled;
+        return found.get(0);
     }
 }

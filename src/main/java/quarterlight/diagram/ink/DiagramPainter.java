@@ -18,6 +18,7 @@ import quarterlight.car.ZoneId;
 /** Paints a scene by Java2D, only what the clip touches; the window's renderer. Holds no state but the scene. */
 public final class DiagramPainter {
     private static final double SELECTED_PX = 2;
+    private static final double RIM_PX = 1;
     private static final int HOVER_ALPHA = (int) Math.round(0.12 * 255);
     private static final double NAME_SIZE = 12;
 
@@ -68,13 +69,17 @@ public final class DiagramPainter {
             g.fill(filled.shape());
         } else if (thing instanceof Drawn.Stroked stroked) {
             g.setColor(stroked.color());
-            g.setStroke(stroke(stroked.width()));
+            g.setStroke(stroked.plain() ? plain(stroked.width()) : stroke(stroked.width()));
             g.draw(stroked.shape());
         } else if (thing instanceof Drawn.Words words) {
             g.setColor(words.color());
             g.setFont(scene.measure().font(words.size(), words.bold()));
             g.drawString(words.text(), (float) words.left(), (float) words.baseline());
         }
+    }
+
+    private static BasicStroke plain(double width) {
+        return new BasicStroke((float) width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_BEVEL);
     }
 
     private static BasicStroke stroke(double width) {
@@ -88,6 +93,10 @@ public final class DiagramPainter {
     }
 
     private void select(Graphics2D g, ZoneId zone) {
+        // a rim of the ground keeps the accent apart from a fill of like darkness
+        g.setColor(scene.palette().ground());
+        g.setStroke(stroke(SELECTED_PX + 2 * RIM_PX));
+        scene.outlinesOf(zone).forEach(g::draw);
         g.setColor(scene.palette().accent());
         g.setStroke(stroke(SELECTED_PX));
         scene.outlinesOf(zone).forEach(g::draw);
@@ -144,7 +153,7 @@ public final class DiagramPainter {
         selection.removeIf(
                 zone -> before.selected().contains(zone) && after.selected().contains(zone));
         for (ZoneId zone : selection) {
-            scene.outlinesOf(zone).forEach(shape -> regions.add(outer(shape.getBounds2D(), SELECTED_PX)));
+            scene.outlinesOf(zone).forEach(shape -> regions.add(outer(shape.getBounds2D(), SELECTED_PX + RIM_PX)));
             name(zone).ifPresent(plate -> plate.forEach(thing -> regions.add(outer(thing.bounds(), 1))));
         }
         return regions;

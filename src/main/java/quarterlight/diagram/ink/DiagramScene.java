@@ -20,6 +20,7 @@ import quarterlight.car.View;
 import quarterlight.car.ZoneId;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.DiagramShape;
+import quarterlight.diagram.ShapeKind;
 import quarterlight.diagram.ViewDrawing;
 import quarterlight.diagram.ZoneHits;
 import quarterlight.diagram.ZonePlaces;
@@ -84,60 +85,69 @@ public final class DiagramScene {
         toPx.scale(layout.scale(), layout.scale());
         List<Drawn> drawn = new ArrayList<>();
         double titleWidth = measure.width(view.title(), SceneLabels.SIZE, false);
-        drawn.add(new Drawn.Words(
+        Drawn.Words title = new Drawn.Words(
                 view.title(),
-                cell.getX() + 6,
-                cell.getY() + 13,
+                frame.getX(),
+                Math.max(cell.getY() + 13, frame.getY() - 20),
                 SceneLabels.SIZE,
                 false,
                 palette.secondInk(),
-                titleWidth));
+                titleWidth);
+        drawn.add(title);
         List<Drawn> silhouettes = new ArrayList<>();
+        Pending zone = Pending.NONE;
         for (DiagramShape shape : view.shapes()) {
-            draw(shape, new Path2D.Double(shape.path(), toPx), colors, drawn, silhouettes);
+            Path2D px = Simpler.path(new Path2D.Double(shape.path(), toPx));
+            if (shape.kind() == ShapeKind.SILHOUETTE) {
+                silhouettes.add(Drawn.Stroked.of(px, palette.silhouette(), 1.6));
+            } else if (shape.zone().isPresent()) {
+                drawn.addAll(zone.textures());
+                zone = zone(shape.zone().get(), px, colors, drawn);
+            } else {
+                detail(shape.kind(), px, zone.valued(), drawn);
+            }
         }
+        drawn.addAll(zone.textures());
         drawn.addAll(silhouettes);
         SceneLabels labels = new SceneLabels(view, places, frame, layout.scale(), ink, colors, measure);
-        List<LabelPlacement.Placed> placed = labels.place(cell);
+        List<LabelPlacement.Placed> placed = labels.place(cell, title.bounds());
         noteUnlabeled(view, placed);
         drawn.addAll(labels.draw(placed));
-        List<PinPlacement.Placed> pins = pins(view, frame, cell, placed);
+        List<PinPlacement.Placed> pins = pins(view, frame, cell, title.bounds(), placed);
         pins.forEach(pin -> drawn.addAll(pin(pin)));
         return new SceneView(view.view(), view.title(), cell, List.copyOf(drawn), pins);
     }
 
-    private void draw(DiagramShape shape, Path2D px, SceneColors colors, List<Drawn> drawn, List<Drawn> silhouettes) {
-        switch (shape.kind()) {
-            case SILHOUETTE -> {
-                drawn.add(Drawn.Filled.of(px, palette.ground()));
-                silhouettes.add(Drawn.Stroked.of(px, palette.silhouette(), 1.6));
-            }
-            case ZONE -> {
-                ZoneId zone = shape.zone().orElseThrow();
-                outlines.computeIfAbsent(zone, id -> new ArrayList<>()).add(px);
-                ZoneLook look = ink.looks().getOrDefault(zone, SceneColors.NO_LOOK);
-                if (look.share().isPresent()) {
-                    drawn.add(Drawn.Filled.of(px, colors.fill(look), zone));
-                }
-                Color texture = colors.textureOn(colors.fill(look));
-                if (look.hatch() > 0) {
-                    drawn.add(Drawn.Stroked.of(Texture.hatch(px, look.hatch()), texture, Texture.LINE));
-                }
-                if (look.stipple() > 0) {
-                    drawn.add(Drawn.Filled.of(Texture.stipple(px, look.stipple()), texture));
-                }
-                drawn.add(Drawn.Stroked.of(px, palette.gap(), 0.9));
-            }
-            case GAP -> drawn.add(Drawn.Stroked.of(px, palette.gap(), 0.9));
-            case DETAIL -> drawn.add(Drawn.Stroked.of(px, palette.detail(), 0.5));
-            case GLASS -> fillAndLine(px, palette.glass(), drawn);
-            case WHEEL -> fillAndLine(px, palette.wheel(), drawn);
+    /** Draws a zone's fill and outline; its textures come after the quiet detail that follows it in the drawing. */
+    private Pending zone(ZoneId zone, Path2D px, SceneColors colors, List<Drawn> drawn) {
+        outlines.computeIfAbsent(zone, id -> new ArrayList<>()).add(px);
+        ZoneLook look = ink.looks().getOrDefault(zone, SceneColors.NO_LOOK);
+        Color fill = colors.fill(look);
+        drawn.add(Drawn.Filled.of(px, fill, zone));
+        drawn.add(Drawn.Stroked.of(px, palette.gap(), 0.9));
+        List<Drawn> textures = new ArrayList<>();
+        if (look.hatch() > 0) {
+            textures.add(Drawn.Stroked.texture(Texture.hatch(px, look.hatch()), colors.textureOn(fill), Texture.LINE));
+        }
+        if (look.stipple() > 0) {
+            textures.add(Drawn.Filled.of(Texture.stipple(px, look.stipple()), colors.textureOn(fill)));
+        }
+        return new Pending(textures, look.share().isPresent());
+    }
+
+    private void detail(ShapeKind kind, Path2D px, boolean onValue, List<Drawn> drawn) {
+        if (kind == ShapeKind.GAP) {
+            drawn.add(Drawn.Stroked.of(px, palette.gap(), 0.9));
+        } else if (kind == ShapeKind.DETAIL || onValue) {
+            drawn.add(Drawn.Stroked.of(px, palette.detail(), 0.5));
+        } else {
+            drawn.add(Drawn.Filled.of(px, kind == ShapeKind.GLASS ? palette.glass() : palette.wheel()));
         }
     }
 
-    private void fillAndLine(Path2D px, Color fill, List<Drawn> drawn) {
-        drawn.add(Drawn.Filled.of(px, fill));
-        drawn.add(Drawn.Stroked.of(px, palette.detail(), 0.5));
+    /** What of a zone is still to be drawn, and whether it is filled by value, so that quiet fills must not cover it. */
+    private record Pending(List<Drawn> textures, boolean valued) {
+        static final Pending NONE = new Pending(List.of(), false);
     }
 
     private void noteUnlabeled(ViewDrawing view, List<LabelPlacement.Placed> placed) {
@@ -149,7 +159,11 @@ public final class DiagramScene {
     }
 
     private List<PinPlacement.Placed> pins(
-            ViewDrawing view, Rectangle2D frame, Rectangle2D cell, List<LabelPlacement.Placed> labels) {
+            ViewDrawing view,
+            Rectangle2D frame,
+            Rectangle2D cell,
+            Rectangle2D title,
+            List<LabelPlacement.Placed> labels) {
         List<PinPlacement.Wish> wishes = ink.pins().stream()
                 .filter(pin -> pin.point().view() == view.view())
                 .map(pin -> new PinPlacement.Wish(
@@ -158,8 +172,9 @@ public final class DiagramScene {
                                 frame.getX() + pin.point().x() * frame.getWidth(),
                                 frame.getY() + pin.point().y() * frame.getHeight())))
                 .toList();
-        return PinPlacement.place(
-                wishes, cell, labels.stream().map(LabelPlacement.Placed::box).toList());
+        List<Rectangle2D> taken = new ArrayList<>(List.of(title));
+        labels.forEach(label -> taken.add(label.box()));
+        return PinPlacement.place(wishes, cell, taken);
     }
 
     private List<Drawn> pin(PinPlacement.Placed pin) {

@@ -103,7 +103,7 @@ public final class DiagramSvg {
                         .append(hex(stroked.color()))
                         .append("\" stroke-width=\"")
                         .append(SvgPath.number(stroked.width()))
-                        .append("\" d=\"")
+                        .append(stroked.plain() ? "\" stroke-linecap=\"butt\" d=\"" : "\" d=\"")
                         .append(SvgPath.write(stroked.shape()))
                         .append("\"/>\n");
             } else if (thing instanceof Drawn.Words words) {

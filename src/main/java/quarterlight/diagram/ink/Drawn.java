@@ -22,10 +22,14 @@ sealed interface Drawn {
         }
     }
 
-    /** A line of a width. */
-    record Stroked(Shape shape, Color color, double width, Rectangle2D bounds) implements Drawn {
+    /** A line of a width; {@code plain} for many short straight strokes whose ends need no rounding. */
+    record Stroked(Shape shape, Color color, double width, boolean plain, Rectangle2D bounds) implements Drawn {
         static Stroked of(Shape shape, Color color, double width) {
-            return new Stroked(shape, color, width, grown(shape.getBounds2D(), width));
+            return new Stroked(shape, color, width, false, grown(shape.getBounds2D(), width));
+        }
+
+        static Stroked texture(Shape shape, Color color, double width) {
+            return new Stroked(shape, color, width, true, grown(shape.getBounds2D(), width));
         }
     }
 

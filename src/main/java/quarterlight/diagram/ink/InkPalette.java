@@ -32,7 +32,7 @@ public record InkPalette(Color ground, Color ink, Color secondInk, Color line, C
     }
 
     Color wheel() {
-        return mix(ink, ground, 0.04);
+        return mix(ink, ground, 0.15);
     }
 
     Color glass() {

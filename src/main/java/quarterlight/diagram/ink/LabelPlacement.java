@@ -56,10 +56,11 @@ final class LabelPlacement {
 
     /**
      * @param frame where labels may lie, px
+     * @param title where no label with a leader may lie, px
      * @param onCar whether a point lies on the drawing; labels with a leader prefer not to
      * @return the labels that found a place, in the order of the wishes where inside, then those outside from left to right
      */
-    static List<Placed> place(List<Wish> wishes, Rectangle2D frame, Predicate<Point2D> onCar) {
+    static List<Placed> place(List<Wish> wishes, Rectangle2D frame, Rectangle2D title, Predicate<Point2D> onCar) {
         List<Placed> placed = new ArrayList<>();
         List<Wish> outside = new ArrayList<>();
         for (Wish wish : wishes) {
@@ -70,7 +71,7 @@ final class LabelPlacement {
                 .thenComparingDouble(w -> w.anchor().getY())
                 .thenComparing(Wish::zone));
         for (Wish wish : outside) {
-            outside(wish, placed, frame, onCar).ifPresent(placed::add);
+            outside(wish, placed, frame, title, onCar).ifPresent(placed::add);
         }
         return List.copyOf(placed);
     }
@@ -86,12 +87,12 @@ final class LabelPlacement {
     }
 
     private static Optional<Placed> outside(
-            Wish wish, List<Placed> placed, Rectangle2D frame, Predicate<Point2D> onCar) {
+            Wish wish, List<Placed> placed, Rectangle2D frame, Rectangle2D title, Predicate<Point2D> onCar) {
         Optional<Placed> best = Optional.empty();
         double least = Double.POSITIVE_INFINITY;
         for (Point2D center : candidates(wish, frame)) {
             Rectangle2D box = wish.at(center);
-            if (!frame.contains(box) || !isFree(box, placed)) {
+            if (!frame.contains(box) || title.intersects(box) || !isFree(box, placed)) {
                 continue;
             }
             Placed candidate = new Placed(wish.zone(), wish.text(), box, wish.anchor(), false);

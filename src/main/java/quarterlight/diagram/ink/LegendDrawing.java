@@ -106,7 +106,7 @@ final class LegendDrawing {
     private Drawn texture(java.awt.Shape lines, Color ink, String title) {
         return title.equals(legend.stippleTitle())
                 ? Drawn.Filled.of(lines, ink)
-                : Drawn.Stroked.of(lines, ink, Texture.LINE);
+                : Drawn.Stroked.texture(lines, ink, Texture.LINE);
     }
 
     private void words(String text, double x, double baseline, Color color) {

@@ -10,13 +10,14 @@ import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 
 /**
- * The color ramp of quantities: cividis, perceptually even and the same to readers with and without color deficiency, dark for low.
+ * The color ramp of quantities: cividis turned round, perceptually even and the same to readers with and without color deficiency. Light is
+ * low and dark is high, so that more coating is more ink and the drawing stays clear where the coating is usual.
  * <p>Source: Nunez, Anderton and Renslow 2018, "Optimizing colormaps with consideration for color vision deficiency",
  * doi:10.1371/journal.pone.0199239; the 256 values as distributed with matplotlib.
  */
 public final class Ramp {
     /** Name for legends. */
-    public static final String NAME = "cividis";
+    public static final String NAME = "cividis, dark is more";
 
     private final List<Color> steps;
 
@@ -41,12 +42,13 @@ public final class Ramp {
         }
     }
 
-    /** The color at a share of the range; 0 and below is the dark end, 1 and above the light end. */
+    /** The color at a share of the range; 0 and below is the light end, 1 and above the dark end. */
     public Color at(double share) {
         int last = steps.size() - 1;
-        return steps.get((int) Math.round(Math.min(1, Math.max(0, share)) * last));
+        return steps.get(last - (int) Math.round(Math.min(1, Math.max(0, share)) * last));
     }
 
+    /** The steps as published, dark to light. */
     List<Color> steps() {
         return steps;
     }

@@ -51,8 +51,8 @@ final class SceneLabels {
         this.measure = measure;
     }
 
-    /** The placed labels of the view within its cell. */
-    List<LabelPlacement.Placed> place(Rectangle2D cell) {
+    /** The placed labels of the view within its cell and off its title. */
+    List<LabelPlacement.Placed> place(Rectangle2D cell, Rectangle2D title) {
         List<LabelPlacement.Wish> wishes = new ArrayList<>();
         Set<ZoneId> asked = new HashSet<>();
         for (DiagramShape shape : view.zones()) {
@@ -64,8 +64,8 @@ final class SceneLabels {
         }
         wishes.sort((a, b) -> Double.compare(radius(b), radius(a)));
         Rectangle2D room = new Rectangle2D.Double(
-                cell.getX() + 4, cell.getY() + 18, cell.getWidth() - 8, Math.max(1, cell.getHeight() - 20));
-        return LabelPlacement.place(wishes, room, this::isOnCar);
+                cell.getX() + 4, cell.getY() + 2, cell.getWidth() - 8, Math.max(1, cell.getHeight() - 4));
+        return LabelPlacement.place(wishes, room, title, this::isOnCar);
     }
 
     private double radius(LabelPlacement.Wish wish) {

@@ -7,8 +7,8 @@ import java.util.Objects;
  *
  * @param title what is shown: "Mean coating thickness"
  * @param unit its unit as shown: "µm"
- * @param low value of the dark end
- * @param high value of the light end, above {@code low}
+ * @param low value of the light end
+ * @param high value of the dark end, above {@code low}
  */
 public record ValueScale(String title, String unit, double low, double high) {
     public ValueScale {

@@ -17,7 +17,7 @@ import quarterlight.visit.PixelPoint;
 
 /** Marks every point of a scene anew, each off by a normal error, and asks how often 2 sd cover the true area. */
 class MarkedAreaPropertyTest {
-    private static final int MARKINGS = 1000;
+    private static final int MARKINGS = 500;
     private static final double MM_ROUND = 30;
 
     static Stream<Arguments> scenes() {

@@ -73,7 +73,7 @@ class RenderedTruthTest {
 
     private static int[] render(Scene scene, Patch patch) {
         return scene.render((x, y) -> {
-            if (patch.holds(x + 45, y + 25)) {
+            if (Math.abs(x + 45) <= 40 && Math.abs(y + 25) <= 40 && patch.holds(x + 45, y + 25)) {
                 return RUST;
             }
             return Math.abs(x - 45) <= W / 2 && Math.abs(y - 30) <= H / 2 ? CARD : BODY;

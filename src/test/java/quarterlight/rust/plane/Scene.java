@@ -37,26 +37,22 @@ record Scene(double tilt, double azimuth, double mmPerPx, int width, int height)
         return new PixelPoint(width / 2.0 + FOCAL_PX * px / depth, height / 2.0 + FOCAL_PX * py / depth);
     }
 
-    /** The panel's point behind a point of the photo: x, y in mm. */
-    double[] unproject(double px, double py) {
-        double a = Math.toRadians(azimuth);
-        double t = Math.toRadians(tilt);
-        double dx = (px - width / 2.0) / FOCAL_PX;
-        double dy = (py - height / 2.0) / FOCAL_PX;
-        double du = dx * Math.cos(a) + dy * Math.sin(a);
-        double dv = -dx * Math.sin(a) + dy * Math.cos(a);
-        double u = du * distance() / (Math.cos(t) - du * Math.sin(t));
-        double v = dv * (distance() + u * Math.sin(t));
-        return new double[] {u * Math.cos(a) - v * Math.sin(a), u * Math.sin(a) + v * Math.cos(a)};
-    }
-
     /** The picture, row-major, each pixel painted as the panel is at its middle. */
     int[] render(Paint paint) {
+        double cosA = Math.cos(Math.toRadians(azimuth));
+        double sinA = Math.sin(Math.toRadians(azimuth));
+        double cosT = Math.cos(Math.toRadians(tilt));
+        double sinT = Math.sin(Math.toRadians(tilt));
         int[] srgb = new int[width * height];
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
-                double[] mm = unproject(x + 0.5, y + 0.5);
-                srgb[y * width + x] = paint.at(mm[0], mm[1]);
+                double dx = (x + 0.5 - width / 2.0) / FOCAL_PX;
+                double dy = (y + 0.5 - height / 2.0) / FOCAL_PX;
+                double du = dx * cosA + dy * sinA;
+                double dv = -dx * sinA + dy * cosA;
+                double u = du * distance() / (cosT - du * sinT);
+                double v = dv * (distance() + u * sinT);
+                srgb[y * width + x] = paint.at(u * cosA - v * sinA, u * sinA + v * cosA);
             }
         }
         return srgb;

@@ -1,0 +1,121 @@
+package quarterlight.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.ParseResult;
+import quarterlight.edit.RowEdits;
+import quarterlight.store.VisitProblem;
+import quarterlight.store.VisitStore;
+import quarterlight.table.CsvFile;
+import quarterlight.table.JsonObject;
+import quarterlight.table.TableRead;
+import quarterlight.table.TableRead.Refused;
+import quarterlight.table.TableUnreadable;
+import quarterlight.table.cell.Nearest;
+import quarterlight.table.cell.RowContext;
+import quarterlight.visit.VisitRecord;
+
+/** {@code add}: takes in the rows of a CSV file, all of them or with {@code --keep-good} the good ones. */
+final class AddVerb implements Verb {
+    private static final String KEEP_GOOD = "--keep-good";
+
+    private final Surroundings around;
+
+    AddVerb(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public CommandSpec spec() {
+        return Words.verb("add", "takes rows of a CSV file in; the kinds are " + String.join(", ", RowKinds.words()))
+                .addPositional(PositionalParamSpec.builder()
+                        .index("0")
+                        .paramLabel("KIND")
+                        .type(String.class)
+                        .arity("1")
+                        .required(true)
+                        .description("what the rows are")
+                        .build())
+                .addPositional(Words.path(1, "VISIT", "folder of the visit"))
+                .addPositional(Words.path(2, "FILE.csv", "the table"))
+                .addOption(OptionSpec.builder(KEEP_GOOD)
+                        .type(boolean.class)
+                        .description("take the good rows in even if others are refused")
+                        .build())
+                .addOption(Words.json());
+    }
+
+    @Override
+    public int run(ParseResult call) throws CallRefused, VisitProblem {
+        String word = call.matchedPositionalValue(0, "");
+        RowKinds<?> kind = RowKinds.find(word)
+                .orElseThrow(() -> new CallRefused("there is no kind of table \"" + word + "\"; the nearest is "
+                        + Nearest.of(word, RowKinds.words()).orElse("none") + ", and all are "
+                        + String.join(", ", RowKinds.words())));
+        return add(kind, call);
+    }
+
+    private <T> int add(RowKinds<T> kind, ParseResult call) throws CallRefused, VisitProblem {
+        boolean json = Words.isJson(call);
+        try (VisitStore store = VisitStore.openForEditing(Words.pathAt(call, 1), around.clock())) {
+            VisitRecord before = store.read();
+            TableRead<T> read = read(Words.pathAt(call, 2), kind, before);
+            boolean keep = read.refused().isEmpty() || call.hasMatchedOption(KEEP_GOOD) && read.usable();
+            List<T> values = keep ? read.values() : List.of();
+            int equal = values.isEmpty()
+                    ? 0
+                    : new RowEdits(store).add(kind.kept(), values).equalToOlder();
+            if (json) {
+                around.console()
+                        .print(document(values.size(), equal, read.refused()).text());
+            } else if (keep) {
+                around.console().print(report(kind, values.size(), equal));
+            }
+            if (!read.refused().isEmpty()) {
+                around.console().complain(refusal(read, values.size(), keep));
+            }
+            return read.refused().isEmpty() ? Exit.DONE : keep ? Exit.NOT_ALL : Exit.UNUSABLE;
+        }
+    }
+
+    private <T> TableRead<T> read(Path file, RowKinds<T> kind, VisitRecord visit) throws CallRefused {
+        try {
+            return CsvFile.read(
+                    file, kind.csv(), RowContext.of(visit, around.zones().get()));
+        } catch (TableUnreadable e) {
+            throw new CallRefused(e.getMessage());
+        }
+    }
+
+    private static JsonObject document(int added, int equal, List<Refused> refused) {
+        return new JsonObject()
+                .put("added", added)
+                .put("equal_to_earlier_rows", equal)
+                .put(
+                        "refused",
+                        refused.stream()
+                                .map(row -> new JsonObject()
+                                        .put("line", row.line())
+                                        .put("column", row.column())
+                                        .put("reason", row.reason()))
+                                .toList());
+    }
+
+    private static String report(RowKinds<?> kind, int added, int equal) {
+        String done = "Added " + kind.kept().count(added) + ".\n";
+        return equal == 0
+                ? done
+                : done + "Equal rows stood there already for " + equal
+                        + " of them; undo in the desktop, if that was no intention.\n";
+    }
+
+    private static String refusal(TableRead<?> read, int added, boolean kept) {
+        String first = read.refused().get(0).sentence(read.file());
+        int count = read.refused().size();
+        String rest = count == 1 ? "" : " (the first of " + count + " refused rows; --json shows all)";
+        return first + rest + (kept ? "; the other rows were added, " + added + " in all" : "; nothing was added");
+    }
+}

@@ -1,0 +1,23 @@
+package quarterlight.cli;
+
+import java.io.PrintStream;
+import java.util.Objects;
+
+/** Where a command prints: results on {@code out}, one line per error on {@code err}; both in UTF-8. */
+public record Console(PrintStream out, PrintStream err) {
+    public Console {
+        Objects.requireNonNull(out, "out");
+        Objects.requireNonNull(err, "err");
+    }
+
+    /** Says what is wrong, on one line whatever the text holds. */
+    void complain(String sentence) {
+        err.println("quarterlight: " + sentence.strip().replaceAll("\\s*\\R\\s*", " "));
+        err.flush();
+    }
+
+    void print(String text) {
+        out.print(text);
+        out.flush();
+    }
+}

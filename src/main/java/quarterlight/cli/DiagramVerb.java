@@ -1,0 +1,78 @@
+package quarterlight.cli;
+
+import java.util.List;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.ParseResult;
+import quarterlight.diagram.DiagramCheck;
+import quarterlight.diagram.DiagramFile;
+import quarterlight.diagram.DiagramFinding;
+import quarterlight.diagram.DiagramRefused;
+import quarterlight.table.JsonObject;
+
+/** {@code diagram check}: what a body diagram of one's own lacks. */
+final class DiagramVerb implements Verb {
+    private final Surroundings around;
+
+    DiagramVerb(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public CommandSpec spec() {
+        return Words.verb("diagram", "says what a body diagram of your own lacks")
+                .addPositional(PositionalParamSpec.builder()
+                        .index("0")
+                        .paramLabel("check")
+                        .type(String.class)
+                        .arity("1")
+                        .required(true)
+                        .description("the word check")
+                        .build())
+                .addPositional(Words.path(1, "FILE.svg", "the diagram"))
+                .addOption(Words.json());
+    }
+
+    @Override
+    public int run(ParseResult call) throws CallRefused {
+        String word = call.matchedPositionalValue(0, "");
+        if (!word.equals("check")) {
+            throw new CallRefused(
+                    "diagram: \"" + word + "\" is not something to do with a diagram; write diagram check FILE.svg");
+        }
+        List<DiagramFinding> findings;
+        try {
+            findings = DiagramCheck.check(
+                    DiagramFile.read(Words.pathAt(call, 1)), around.zones().get());
+        } catch (DiagramRefused e) {
+            throw new CallRefused(e.getMessage());
+        }
+        around.console().print(Words.isJson(call) ? json(findings).text() : report(findings));
+        return findings.isEmpty() ? Exit.DONE : Exit.NOT_ALL;
+    }
+
+    private static JsonObject json(List<DiagramFinding> findings) {
+        return new JsonObject()
+                .put("ok", findings.isEmpty())
+                .put(
+                        "findings",
+                        findings.stream()
+                                .map(finding -> new JsonObject()
+                                        .put("kind", finding.kind().word())
+                                        .put("view", finding.view().map(view -> view.word()))
+                                        .put("zone", finding.zone())
+                                        .put("text", finding.text()))
+                                .toList());
+    }
+
+    private static String report(List<DiagramFinding> findings) {
+        if (findings.isEmpty()) {
+            return "The diagram has every view and every zone, and can be used.\n";
+        }
+        StringBuilder out = new StringBuilder();
+        findings.forEach(finding -> out.append(finding.text()).append('\n'));
+        return out.append(Shown.count(findings.size(), "finding", "findings"))
+                .append(".\n")
+                .toString();
+    }
+}

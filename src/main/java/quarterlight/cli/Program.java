@@ -1,0 +1,108 @@
+package quarterlight.cli;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.CancellationException;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import quarterlight.edit.EditRefused;
+import quarterlight.store.VisitExists;
+import quarterlight.store.VisitProblem;
+import quarterlight.store.VisitUnreadable;
+import quarterlight.store.VisitUnwritable;
+
+/** The command line: finds the verb, runs it, and turns whatever goes wrong into one line and an exit status. */
+public final class Program {
+    private static final System.Logger LOG = System.getLogger(Program.class.getName());
+
+    private final Surroundings around;
+    private final Map<String, Verb> verbs = new LinkedHashMap<>();
+    private final CommandLine line;
+
+    public Program(Surroundings around) {
+        this.around = Objects.requireNonNull(around, "around");
+        CommandSpec root = Words.verb("quarterlight", "The evidence bench of an independent car inspector.");
+        root.usageMessage().footer("", "VERB --help says more. Without a verb the desktop opens.");
+        line = new CommandLine(root);
+        for (Verb verb : Verbs.all(around)) {
+            CommandSpec spec = verb.spec();
+            verbs.put(spec.name(), verb);
+            line.addSubcommand(spec.name(), spec);
+        }
+        line.setUsageHelpWidth(110);
+        line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
+    }
+
+    /** Runs a call. Never throws for what a user can do wrong. */
+    public int run(String... args) {
+        try {
+            return dispatch(line.parseArgs(args));
+        } catch (ParameterException e) {
+            around.console().complain(Misuse.sentence(e));
+            return Exit.UNUSABLE;
+        } catch (CallRefused | EditRefused | VisitExists e) {
+            around.console().complain(e.getMessage());
+            return Exit.UNUSABLE;
+        } catch (VisitUnreadable | VisitUnwritable e) {
+            around.console().complain(e.getMessage());
+            LOG.log(System.Logger.Level.WARNING, "a visit could not be read or written", e);
+            return Exit.CLOSED;
+        } catch (VisitProblem e) {
+            around.console().complain(e.getMessage());
+            return Exit.CLOSED;
+        } catch (CancellationException e) {
+            around.console()
+                    .complain(
+                            "stopped before the end; what was finished is kept, and the same call goes on from there");
+            return Exit.NOT_ALL;
+        } catch (IOException e) {
+            around.console().complain(sentence(e));
+            LOG.log(System.Logger.Level.WARNING, "a file could not be read or written", e);
+            return Exit.UNUSABLE;
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+            LOG.log(System.Logger.Level.ERROR, "a fault of the program", e);
+            around.console()
+                    .complain("a fault of the program itself stopped this call ("
+                            + e.getClass().getSimpleName() + "); what happened is written in " + around.log()
+                            + ", please report it");
+            return Exit.UNUSABLE;
+        }
+    }
+
+    private int dispatch(ParseResult root) throws CallRefused, EditRefused, VisitProblem, IOException {
+        if (!root.hasSubcommand()) {
+            if (root.isUsageHelpRequested()) {
+                around.console().print(line.getUsageMessage(Ansi.OFF));
+                return Exit.DONE;
+            }
+            return verbs.get(Verbs.WITHOUT_A_WORD).run(root);
+        }
+        ParseResult call = root.subcommand();
+        String name = call.commandSpec().name();
+        if (call.isUsageHelpRequested()) {
+            around.console().print(line.getSubcommands().get(name).getUsageMessage(Ansi.OFF));
+            return Exit.DONE;
+        }
+        return verbs.get(name).run(call);
+    }
+
+    private static String sentence(IOException e) {
+        String file = e instanceof FileSystemException named && named.getFile() != null ? named.getFile() : "";
+        if (e instanceof NoSuchFileException) {
+            return file + " is not there; check the name";
+        }
+        if (e instanceof AccessDeniedException) {
+            return file + " may not be read or written; check its permissions";
+        }
+        return (file.isEmpty() ? "a file" : file) + " cannot be read or written (" + e.getMessage()
+                + "); check the disk";
+    }
+}

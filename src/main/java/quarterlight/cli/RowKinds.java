@@ -1,0 +1,60 @@
+package quarterlight.cli;
+
+import java.util.List;
+import java.util.Optional;
+import quarterlight.rust.plane.TraceCheck;
+import quarterlight.store.RecordKind;
+import quarterlight.table.RowKind;
+import quarterlight.table.cell.CellRefused;
+import quarterlight.table.rows.FeatureRows;
+import quarterlight.table.rows.GaugeRows;
+import quarterlight.table.rows.MarkRows;
+import quarterlight.table.rows.PinRows;
+import quarterlight.table.rows.ReadingRows;
+import quarterlight.table.rows.SignRows;
+import quarterlight.table.rows.StatementRows;
+import quarterlight.table.rows.TraceRows;
+import quarterlight.table.rows.TraceRule;
+import quarterlight.table.rows.TrialRows;
+
+/**
+ * A kind of row as a file has it and as the visit keeps it.
+ *
+ * @param csv its form in a CSV file
+ * @param kept its form in the visit
+ */
+record RowKinds<T>(RowKind<T> csv, RecordKind<T> kept) {
+    /** What the geometry of a trace must keep to, at the cell it is about. */
+    static final TraceRule MEASURABLE =
+            (trace, photo) -> TraceCheck.problem(trace, photo).map(why -> new CellRefused(columnOf(why), why));
+
+    private static String columnOf(String why) {
+        return why.contains("outline") ? "outline" : "scale";
+    }
+
+    static List<RowKinds<?>> all() {
+        return List.of(
+                new RowKinds<>(new ReadingRows(), RecordKind.READINGS),
+                new RowKinds<>(new GaugeRows(), RecordKind.GAUGE),
+                new RowKinds<>(new PinRows(), RecordKind.PINS),
+                new RowKinds<>(new SignRows(), RecordKind.SIGNS),
+                new RowKinds<>(new TraceRows(MEASURABLE), RecordKind.TRACES),
+                new RowKinds<>(new MarkRows(), RecordKind.MARKS),
+                new RowKinds<>(new TrialRows(), RecordKind.TRIALS),
+                new RowKinds<>(new StatementRows(), RecordKind.STATEMENTS),
+                new RowKinds<>(new FeatureRows(), RecordKind.FEATURES));
+    }
+
+    static Optional<RowKinds<?>> find(String word) {
+        for (RowKinds<?> kind : all()) {
+            if (kind.csv().word().equals(word)) {
+                return Optional.of(kind);
+            }
+        }
+        return Optional.empty();
+    }
+
+    static List<String> words() {
+        return all().stream().map(kind -> kind.csv().word()).toList();
+    }
+}

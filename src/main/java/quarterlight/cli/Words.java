@@ -1,0 +1,109 @@
+package quarterlight.cli;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.TypeConversionException;
+
+/** The words that several verbs share: the visit, {@code --json}, paths, choices. */
+final class Words {
+    private static final String JSON = "--json";
+    private static final ITypeConverter<Path> PATHS = text -> {
+        try {
+            if (text.isBlank()) {
+                throw new TypeConversionException("a name is empty");
+            }
+            return Path.of(text);
+        } catch (InvalidPathException e) {
+            throw new TypeConversionException("'" + text + "' is no name of a file");
+        }
+    };
+
+    private Words() {}
+
+    /** A verb with what it is for; {@code --help} comes with it. */
+    static CommandSpec verb(String name, String... description) {
+        CommandSpec spec = CommandSpec.create().name(name);
+        spec.addOption(OptionSpec.builder("-h", "--help")
+                .usageHelp(true)
+                .description("show this help and do nothing")
+                .build());
+        spec.usageMessage().description(description).abbreviateSynopsis(false).sortOptions(false);
+        return spec;
+    }
+
+    static OptionSpec json() {
+        return OptionSpec.builder(JSON)
+                .type(boolean.class)
+                .description("print one JSON document and nothing else")
+                .build();
+    }
+
+    static boolean isJson(ParseResult call) {
+        return call.hasMatchedOption(JSON);
+    }
+
+    static PositionalParamSpec path(int index, String label, String description) {
+        return PositionalParamSpec.builder()
+                .index(Integer.toString(index))
+                .paramLabel(label)
+                .type(Path.class)
+                .converters(PATHS)
+                .arity("1")
+                .required(true)
+                .description(description)
+                .build();
+    }
+
+    static PositionalParamSpec optionalPath(int index, String label, String description) {
+        return path(index, label, description).toBuilder()
+                .arity("0..1")
+                .required(false)
+                .build();
+    }
+
+    static PositionalParamSpec paths(int index, String label, String description) {
+        return PositionalParamSpec.builder()
+                .index(index + "..*")
+                .paramLabel(label)
+                .type(List.class)
+                .auxiliaryTypes(Path.class)
+                .converters(PATHS)
+                .arity("1..*")
+                .required(true)
+                .description(description)
+                .build();
+    }
+
+    static PositionalParamSpec visit() {
+        return path(0, "VISIT", "folder of the visit");
+    }
+
+    static OptionSpec text(String name, String label, String description) {
+        return OptionSpec.builder(name)
+                .type(String.class)
+                .paramLabel(label)
+                .arity("1")
+                .description(description)
+                .build();
+    }
+
+    static OptionSpec pathOption(String name, String label, String description) {
+        return OptionSpec.builder(name)
+                .type(Path.class)
+                .converters(PATHS)
+                .paramLabel(label)
+                .arity("1")
+                .description(description)
+                .build();
+    }
+
+    static Path pathAt(ParseResult call, int index) {
+        return call.matchedPositionalValue(index, Path.of(""));
+    }
+}

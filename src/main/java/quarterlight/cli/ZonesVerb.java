@@ -1,0 +1,129 @@
+package quarterlight.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
+import quarterlight.car.ZoneCatalog;
+import quarterlight.store.VisitProblem;
+import quarterlight.table.JsonObject;
+import quarterlight.thickness.Outlier;
+import quarterlight.thickness.ThicknessSurvey;
+import quarterlight.thickness.ZoneThickness;
+import quarterlight.units.ThicknessUnit;
+import quarterlight.visit.VisitRecord;
+
+/** {@code zones}: statistics of the readings of each zone. */
+final class ZonesVerb implements Verb {
+    private static final double MIL = ThicknessUnit.MIL.toUm(1);
+
+    private final Surroundings around;
+
+    ZonesVerb(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public CommandSpec spec() {
+        return Words.verb("zones", "statistics of the thickness readings per zone")
+                .addPositional(Words.visit())
+                .addOption(Words.json());
+    }
+
+    @Override
+    public int run(ParseResult call) throws VisitProblem {
+        Path visit = Words.pathAt(call, 0);
+        VisitRecord record = Visits.read(visit);
+        ZoneCatalog catalog = around.zones().get();
+        ThicknessSurvey survey = ThicknessSurvey.of(record, catalog);
+        around.console().print(Words.isJson(call) ? json(survey).text() : table(survey));
+        return Exit.DONE;
+    }
+
+    static JsonObject json(ThicknessSurvey survey) {
+        return new JsonObject()
+                .put("unit", "um")
+                .put("zones", survey.zones().stream().map(ZonesVerb::zone).toList());
+    }
+
+    private static JsonObject zone(ZoneThickness zone) {
+        return new JsonObject()
+                .put("zone", zone.zone())
+                .put("readings", zone.readings())
+                .put("excluded", zone.excluded())
+                .put("no_metal", zone.noMetal())
+                .put("over_range", zone.overRange())
+                .put("spots", zone.valueSpots())
+                .put("mean_um", zone.meanUm())
+                .put("sd_um", zone.sdUm())
+                .put("ci95_low_um", zone.ci95LowUm())
+                .put("ci95_high_um", zone.ci95HighUm())
+                .put("median_um", zone.medianUm())
+                .put("mad_um", zone.madUm())
+                .put("min_um", zone.minUm())
+                .put("max_um", zone.maxUm())
+                .put("outliers", outliers(zone.outliers()))
+                .put("readable", zone.readable());
+    }
+
+    private static List<JsonObject> outliers(List<Outlier> outliers) {
+        return outliers.stream()
+                .map(outlier -> new JsonObject()
+                        .put("value_um", outlier.um())
+                        .put("rule", outlier.rule().word()))
+                .toList();
+    }
+
+    private static String table(ThicknessSurvey survey) {
+        if (survey.zones().isEmpty()) {
+            return "No readings yet. Take them in with: add readings VISIT FILE.csv\n";
+        }
+        TextTable table = new TextTable()
+                .left("zone")
+                .right("readings", "spots", "mean", "sd", "95 % interval", "median", "min", "max", "mean")
+                .left("remarks");
+        table.row("", "", "", "um", "um", "um", "um", "um", "um", "mil", "");
+        for (ZoneThickness zone : survey.zones()) {
+            table.row(
+                    zone.zone().value(),
+                    Integer.toString(zone.readings()),
+                    Integer.toString(zone.valueSpots()),
+                    Shown.number(zone.meanUm(), 0),
+                    Shown.number(zone.sdUm(), 0),
+                    zone.ci95LowUm().isPresent()
+                            ? Shown.number(zone.ci95LowUm(), 0) + " to " + Shown.number(zone.ci95HighUm(), 0)
+                            : Shown.UNKNOWN,
+                    Shown.number(zone.medianUm(), 0),
+                    Shown.number(zone.minUm(), 0),
+                    Shown.number(zone.maxUm(), 0),
+                    zone.meanUm().isPresent() ? Shown.number(zone.meanUm().getAsDouble() / MIL, 1) : Shown.UNKNOWN,
+                    remarks(zone));
+        }
+        return table.text();
+    }
+
+    private static String remarks(ZoneThickness zone) {
+        StringBuilder text = new StringBuilder();
+        append(text, zone.readable() ? 0 : 1, "gauge cannot read it", false);
+        append(text, zone.excluded(), "excluded", true);
+        append(text, zone.noMetal(), "without metal", true);
+        append(text, zone.overRange(), "over range", true);
+        for (Outlier outlier : zone.outliers()) {
+            append(
+                    text,
+                    1,
+                    "outlier " + Shown.number(outlier.um(), 0) + " um ("
+                            + outlier.rule().word() + ")",
+                    false);
+        }
+        return text.toString();
+    }
+
+    private static void append(StringBuilder text, int count, String what, boolean counted) {
+        if (count > 0) {
+            text.append(text.isEmpty() ? "" : ", ")
+                    .append(counted ? count + " " : "")
+                    .append(what);
+        }
+    }
+}

@@ -1,0 +1,5 @@
+/**
+ * Answers: what does each verb of the command line do, print and return?
+ * <p>Uses edits, adapters and science; knows no window. Read {@link quarterlight.cli.Program} first, then one verb.
+ */
+package quarterlight.cli;

@@ -1,0 +1,163 @@
+package quarterlight.edit;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.Future;
+import quarterlight.edit.IntakeWorkers.Outcome;
+import quarterlight.photo.FolderScan;
+import quarterlight.photo.FolderScan.Found;
+import quarterlight.photo.MetadataReader;
+import quarterlight.photo.OriginalsFolder;
+import quarterlight.photo.OriginalsUnwritable;
+import quarterlight.photo.Pictures;
+import quarterlight.photo.Refusal;
+import quarterlight.photo.Taking;
+import quarterlight.store.EditGroup;
+import quarterlight.store.VisitProblem;
+import quarterlight.store.VisitStore;
+import quarterlight.store.VisitUnwritable;
+import quarterlight.task.Progress;
+import quarterlight.visit.VisitRecord;
+
+/**
+ * Takes photos and films into a visit, from folders and what lies below them.
+ * <p>Files are copied and looked at by worker threads and recorded in batches, in the order of the folders; all batches are one
+ * undo step. It is safe to repeat (a file whose content is there already is not added again) and to interrupt: what was recorded stays, and
+ * the next intake goes on with the rest.
+ */
+public final class Intake {
+    private static final int MOST_IN_BATCH = 50;
+    private static final Duration LONGEST_BATCH = Duration.ofSeconds(2);
+
+    private final VisitStore store;
+    private final Clock clock;
+    private final ThumbnailShelf shelf;
+
+    public Intake(VisitStore store, Clock clock, ThumbnailShelf shelf) {
+        this.store = Objects.requireNonNull(store, "store");
+        this.clock = Objects.requireNonNull(clock, "clock");
+        this.shelf = Objects.requireNonNull(shelf, "shelf");
+    }
+
+    /**
+     * Takes in what is new.
+     *
+     * @throws IntakeRefused if a folder is not there or belongs to the visit itself; nothing was changed
+     * @throws OriginalsUnwritable if the disk of the visit takes no more; what was taken in before stays
+     * @throws VisitProblem if the visit cannot be read or saved
+     * @throws CancellationException if the progress is cancelled; what was taken in before stays
+     */
+    public IntakeResult run(List<Path> folders, Progress progress)
+            throws IntakeRefused, OriginalsUnwritable, VisitProblem, InterruptedException {
+        Path visitFolder = store.folder().root();
+        refuseUnusable(folders, new OriginalsFolder(visitFolder));
+        progress.report(0, 0, "looking through the folders");
+        FolderScan scan = FolderScan.of(folders, Optional.of(visitFolder), progress);
+        VisitRecord before = store.read();
+        Taking taking = new Taking(visitFolder, new MetadataReader(clock), Pictures.usual());
+        try (IntakeWorkers workers = new IntakeWorkers(taking)) {
+            Newcomers newcomers = Newcomers.among(scan.media(), before.photos(), workers, progress);
+            Batches batches = new Batches(newcomers.files().size());
+            List<Refusal> refused = new ArrayList<>(scan.refused());
+            refused.addAll(newcomers.refused());
+            takeIn(newcomers.files(), workers, batches, refused, progress);
+            return new IntakeResult(
+                    batches.added, newcomers.alreadyPresent() + batches.foundPresent, refused, scan.notPhotos());
+        }
+    }
+
+    private static void refuseUnusable(List<Path> folders, OriginalsFolder originals) throws IntakeRefused {
+        for (Path folder : folders) {
+            if (!Files.exists(folder)) {
+                throw new IntakeRefused(folder, "there is no such folder; check the path.");
+            }
+            if (originals.isOfThisVisit(folder)) {
+                throw new IntakeRefused(
+                        folder, "this is part of the visit itself; name the folder that the photos came in.");
+            }
+        }
+    }
+
+    /** Keeps a few files ahead in the works, so that memory does not grow with their number. */
+    private static void takeIn(
+            List<Found> files, IntakeWorkers workers, Batches batches, List<Refusal> refused, Progress progress)
+            throws OriginalsUnwritable, VisitUnwritable, InterruptedException {
+        Deque<Future<Outcome>> ahead = new ArrayDeque<>();
+        int next = 0;
+        try {
+            for (int done = 0; done < files.size(); done++) {
+                progress.checkCancelled();
+                progress.report(
+                        done, files.size(), files.get(done).file().getFileName().toString());
+                while (next < files.size() && ahead.size() < IntakeWorkers.AHEAD) {
+                    ahead.add(workers.take(files.get(next)));
+                    next++;
+                }
+                Outcome outcome = IntakeWorkers.result(ahead.remove());
+                outcome.refusal().ifPresent(refused::add);
+                if (outcome.taken().isPresent()) {
+                    batches.add(outcome.taken().get());
+                }
+            }
+        } finally {
+            batches.record();
+        }
+        progress.report(files.size(), files.size(), "done");
+    }
+
+    /** What was taken in and is not recorded yet. */
+    private final class Batches {
+        private final EditGroup group = new EditGroup();
+        private final int expected;
+        private final List<Taking.Taken> waiting = new ArrayList<>();
+        private Instant since = clock.instant();
+        private int added;
+        private int foundPresent;
+
+        Batches(int expected) {
+            this.expected = expected;
+        }
+
+        void add(Taking.Taken taken) throws VisitUnwritable {
+            waiting.add(taken);
+            boolean old = Duration.between(since, clock.instant()).compareTo(LONGEST_BATCH) >= 0;
+            if (waiting.size() >= MOST_IN_BATCH || old) {
+                record();
+            }
+        }
+
+        void record() throws VisitUnwritable {
+            since = clock.instant();
+            if (waiting.isEmpty()) {
+                return;
+            }
+            String label = "take in " + (added + waiting.size()) + (expected == 1 ? " photo" : " photos");
+            int recorded = store.edit(label, group, tx -> {
+                int count = 0;
+                for (Taking.Taken taken : waiting) {
+                    if (tx.findPhoto(taken.file().sha256()).isEmpty()) {
+                        tx.addPhoto(taken.file());
+                        count++;
+                    }
+                }
+                return count;
+            });
+            added += recorded;
+            foundPresent += waiting.size() - recorded;
+            for (Taking.Taken taken : waiting) {
+                taken.thumbnail().ifPresent(thumbnail -> shelf.put(taken.file().sha256(), thumbnail.jpeg()));
+            }
+            waiting.clear();
+        }
+    }
+}

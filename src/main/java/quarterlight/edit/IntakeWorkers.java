@@ -1,0 +1,88 @@
+package quarterlight.edit;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
+import quarterlight.photo.Digests;
+import quarterlight.photo.FolderScan.Found;
+import quarterlight.photo.OriginalNotKept;
+import quarterlight.photo.OriginalsUnwritable;
+import quarterlight.photo.Refusal;
+import quarterlight.photo.Taking;
+import quarterlight.visit.Sha256;
+
+/** The threads that copy files and look at them during one intake. */
+final class IntakeWorkers implements AutoCloseable {
+    /** Files in the works at once, so that two threads never wait for each other. */
+    static final int AHEAD = 8;
+
+    private static final int THREADS = 2;
+    private static final int LONGEST_FILE_SECONDS = 60;
+
+    private final Taking taking;
+    private final ExecutorService threads;
+
+    IntakeWorkers(Taking taking) {
+        this.taking = taking;
+        AtomicInteger number = new AtomicInteger();
+        this.threads = Executors.newFixedThreadPool(THREADS, work -> {
+            Thread thread = new Thread(work, "intake-" + number.incrementAndGet());
+            thread.setDaemon(true);
+            return thread;
+        });
+    }
+
+    /** What became of one file: exactly one of the two is there. */
+    record Outcome(Optional<Taking.Taken> taken, Optional<Refusal> refusal) {}
+
+    Future<Outcome> take(Found found) {
+        return threads.submit(() -> {
+            try {
+                return new Outcome(Optional.of(taking.look(found, taking.keep(found))), Optional.empty());
+            } catch (OriginalNotKept e) {
+                return new Outcome(Optional.empty(), Optional.of(new Refusal(e.file(), e.reason())));
+            }
+        });
+    }
+
+    /** The digest of a file, empty if it cannot be read. */
+    Future<Optional<Sha256>> digest(Path file) {
+        return threads.submit(() -> {
+            try {
+                return Optional.of(Digests.of(file));
+            } catch (IOException e) {
+                return Optional.empty();
+            }
+        });
+    }
+
+    static <T> T result(Future<T> work) throws OriginalsUnwritable, InterruptedException {
+        try {
+            return work.get();
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof OriginalsUnwritable disk) {
+                throw disk;
+            }
+            throw new IllegalStateException("taking in a file failed", e.getCause());
+        }
+    }
+
+    /** Breaks off what is in the works and waits, so that nothing is written after the intake has ended. */
+    @Override
+    public void close() {
+        threads.shutdownNow();
+        try {
+            if (!threads.awaitTermination(LONGEST_FILE_SECONDS, TimeUnit.SECONDS)) {
+                throw new IllegalStateException("a file is still being taken in");
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+}

@@ -1,0 +1,137 @@
+package quarterlight.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import quarterlight.car.Car;
+import quarterlight.store.RecordKind;
+import quarterlight.store.VisitProblem;
+import quarterlight.store.VisitStore;
+import quarterlight.table.VisitFixture;
+import quarterlight.table.ZoneTable;
+import quarterlight.units.Area;
+import quarterlight.visit.VisitRecord;
+
+/** Runs verbs in this process on visits in a temporary folder, and keeps what they printed. */
+final class Bench {
+    static final Clock CLOCK = Clock.fixed(Instant.parse("2026-05-02T18:00:00Z"), ZoneId.of("America/Denver"));
+
+    private final Path folder;
+    private final List<Optional<Path>> opened = new ArrayList<>();
+
+    Bench(Path folder) {
+        this.folder = folder;
+    }
+
+    /** What a call gave. */
+    record Outcome(int status, String out, String err) {
+        /** The one document on standard output; fails if there is more or less. */
+        JsonNode json() {
+            ObjectMapper mapper = new ObjectMapper();
+            try (JsonParser parser = mapper.createParser(out)) {
+                JsonNode document = mapper.readTree(parser);
+                assertThat(parser.nextToken()).as("nothing after the document").isNull();
+                return document;
+            } catch (IOException e) {
+                throw new AssertionError(out, e);
+            }
+        }
+
+        /** Fails unless standard error is exactly one line that a person can read. */
+        Outcome complains(int wanted, String... parts) {
+            assertThat(status).as(err).isEqualTo(wanted);
+            assertThat(err.lines().toList()).as(err).hasSize(1);
+            assertThat(err).contains(parts).doesNotContain("Exception", "\tat ", "null");
+            return this;
+        }
+
+        Outcome done() {
+            assertThat(err).isEmpty();
+            assertThat(status).isEqualTo(Exit.DONE);
+            return this;
+        }
+    }
+
+    Outcome run(String... args) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        Console console = new Console(
+                new PrintStream(out, true, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8));
+        int status = new Program(around(console)).run(args);
+        return new Outcome(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    private Surroundings around(Console console) {
+        return new Surroundings(
+                console,
+                CLOCK,
+                ZoneTable::load,
+                Bench::areas,
+                Optional::empty,
+                visit -> opened.add(visit),
+                folder.resolve("quarterlight.log"));
+    }
+
+    /** A square metre for the hood and the roof, nothing for the rest. */
+    private static Map<quarterlight.car.ZoneId, Area> areas(Car car) {
+        return Map.of(
+                new quarterlight.car.ZoneId("hood"), new Area(1e6), new quarterlight.car.ZoneId("roof"), new Area(1e6));
+    }
+
+    /** A visit with the usual photos and pins of {@link VisitFixture}. */
+    String visit() {
+        Path path = folder.resolve("visit");
+        VisitRecord record = VisitFixture.usual().record();
+        try (VisitStore store = VisitStore.create(path, record.facts(), CLOCK)) {
+            store.change("fill", tx -> {
+                record.photos().forEach(photo -> tx.addPhoto(photo.file()));
+                record.pins().forEach(pin -> tx.add(RecordKind.PINS, pin.value()));
+            });
+        } catch (VisitProblem e) {
+            throw new AssertionError(e);
+        }
+        return path.toString();
+    }
+
+    /** All that the visit holds, its edit log, and the names of its files, as text to compare. */
+    String state(String visit) {
+        try (VisitStore store = VisitStore.openForReading(Path.of(visit));
+                Stream<Path> files = Files.list(Path.of(visit))) {
+            return store.read() + "\n" + store.editLog() + "\n"
+                    + files.map(file -> file.getFileName().toString())
+                            .filter(name -> !name.startsWith("visit."))
+                            .sorted()
+                            .toList();
+        } catch (VisitProblem | IOException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    String file(String name, String text) {
+        try {
+            return Files.writeString(folder.resolve(name), text).toString();
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    List<Optional<Path>> opened() {
+        return opened;
+    }
+}

@@ -1,0 +1,55 @@
+package quarterlight.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class ProgramTest {
+    @TempDir
+    private Path folder;
+
+    private Bench bench;
+
+    @BeforeEach
+    void openABench() {
+        bench = new Bench(folder);
+    }
+
+    @Test
+    void anUnknownVerbIsRefusedWithTheNearest() {
+        bench.run("zoness").complains(2, "no verb \"zoness\"", "nearest is zones");
+        bench.run("--nonsense").complains(2, "no option \"--nonsense\"");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"zones", "history", "rust", "photos", "audit"})
+    void aVerbThatReadsRefusesWhatIsNoVisit(String verb) {
+        bench.run(verb).complains(2, verb + ": VISIT", "must be given");
+        bench.run(verb, folder.resolve("nowhere").toString()).complains(3, "no visit at");
+        bench.run(verb, folder.toString(), "--json").complains(3, "no visit at");
+        bench.run(verb, folder.toString(), "--jsn").complains(2, "no option \"--jsn\"");
+        bench.run(verb, "").complains(2, "empty");
+        bench.run(verb, "a\0b").complains(2, verb);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"clock", "photos", "add", "audit", "zones", "history", "rust"})
+    void everyVerbSaysWhatItDoes(String verb) {
+        String help = bench.run(verb, "--help").done().out();
+        assertThat(help).contains("Usage: quarterlight " + verb).contains("--json");
+        assertThat(bench.run("--help").done().out()).contains(verb);
+    }
+
+    @Test
+    void theDatabaseOfAnotherProgramIsNoVisit() throws java.io.IOException {
+        Path other = java.nio.file.Files.createDirectory(folder.resolve("other"));
+        java.nio.file.Files.writeString(
+                other.resolve("visit.db"), "this is no database at all, but long enough to look at");
+        bench.run("zones", other.toString()).complains(3, "cannot be read");
+    }
+}

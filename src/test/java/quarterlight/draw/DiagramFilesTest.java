@@ -1,0 +1,195 @@
+package quarterlight.draw;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.operation.union.UnaryUnionOp;
+import quarterlight.car.Body;
+import quarterlight.car.BodyStyle;
+import quarterlight.car.Construction;
+import quarterlight.car.EnginePlace;
+import quarterlight.car.View;
+import quarterlight.car.Zone;
+import quarterlight.car.ZoneCatalog;
+import quarterlight.car.ZoneGroup;
+import quarterlight.car.ZoneId;
+import quarterlight.draw.DrawnSheet.Drawn;
+import quarterlight.table.ZoneTable;
+
+/** What a diagram must hold: the committed files, read as text, measured with a geometry library. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class DiagramFilesTest {
+    private static final List<String> EXTERIOR = List.of("left", "right", "front", "rear", "top");
+    private final ZoneCatalog catalog = ZoneTable.load();
+    private final Map<BodyStyle, DrawnSheet> sheets = new EnumMap<>(BodyStyle.class);
+
+    static Stream<Body> bodies() {
+        return Stream.of(BodyStyle.values()).flatMap(style -> Stream.of(Construction.values())
+                .flatMap(construction ->
+                        Stream.of(EnginePlace.values()).map(engine -> new Body(style, construction, engine))));
+    }
+
+    private DrawnSheet sheet(BodyStyle style) throws IOException {
+        if (!sheets.containsKey(style)) {
+            sheets.put(style, DrawnSheet.read(Files.readString(DrawnSheet.DIAGRAMS.resolve(style.word() + ".svg"))));
+        }
+        return sheets.get(style);
+    }
+
+    @ParameterizedTest
+    @EnumSource(BodyStyle.class)
+    void theCommittedFileIsWhatTheDrawingDataMake(BodyStyle style) throws IOException {
+        DrawDiagrams.Drawn drawn = new DrawDiagrams(DrawnSheet.DIAGRAMS, catalog).draw(style);
+        assertThat(drawn.remarks()).isEmpty();
+        assertThat(drawn.svg().equals(sheet(style).svg()))
+                .as("run DrawDiagrams and commit diagrams/%s.svg", style.word())
+                .isTrue();
+    }
+
+    @ParameterizedTest
+    @EnumSource(BodyStyle.class)
+    void everyViewIsThereAndEveryIdIsUnique(BodyStyle style) throws IOException {
+        List<Drawn> paths = sheet(style).paths();
+        assertThat(paths.stream().map(Drawn::view).collect(Collectors.toSet()))
+                .isEqualTo(Stream.of(View.values()).map(View::word).collect(Collectors.toSet()));
+        List<String> ids = paths.stream()
+                .filter(path -> path.kind().equals("zone"))
+                .map(path -> path.attributes().get("id"))
+                .toList();
+        assertThat(ids).doesNotHaveDuplicates().doesNotContainNull();
+    }
+
+    @ParameterizedTest
+    @MethodSource("bodies")
+    void everyZoneOfTheBodyIsDrawnAndNoOther(Body body) throws IOException {
+        Set<String> wanted = catalog.zonesOf(body).stream()
+                .filter(zone -> zone.group() != ZoneGroup.RECORD)
+                .map(zone -> zone.id().value())
+                .collect(Collectors.toSet());
+        Set<String> drawn =
+                sheet(body.style()).zonesOf(body).stream().map(Drawn::zone).collect(Collectors.toSet());
+        assertThat(drawn).isEqualTo(wanted);
+    }
+
+    @ParameterizedTest
+    @MethodSource("bodies")
+    void noZoneStandsTwiceInAView(Body body) throws IOException {
+        List<String> places = sheet(body.style()).zonesOf(body).stream()
+                .map(path -> path.view() + " " + path.zone())
+                .toList();
+        assertThat(places).doesNotHaveDuplicates();
+    }
+
+    @ParameterizedTest
+    @EnumSource(BodyStyle.class)
+    void everyZoneIsOneSimplePolygon(BodyStyle style) throws IOException {
+        for (Drawn path : sheet(style).paths()) {
+            if (path.kind().equals("zone")) {
+                assertThat(path.rings()).as(path.attributes().get("id")).hasSize(1);
+                assertThat(path.rings().get(0).isValid())
+                        .as(path.attributes().get("id"))
+                        .isTrue();
+                assertThat(path.rings().get(0).getArea())
+                        .as(path.attributes().get("id"))
+                        .isGreaterThan(500);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("bodies")
+    void finishZonesOfAnExteriorViewDoNotOverlap(Body body) throws IOException {
+        for (String view : EXTERIOR) {
+            List<Drawn> zones = sheet(body.style()).zonesOf(body).stream()
+                    .filter(path -> path.view().equals(view)
+                            && catalog.get(new ZoneId(path.zone())).finish())
+                    .toList();
+            List<String> overlaps = new ArrayList<>();
+            for (int i = 0; i < zones.size(); i++) {
+                for (int k = 0; k < i; k++) {
+                    Geometry a = zones.get(i).area();
+                    Geometry b = zones.get(k).area();
+                    if (!a.getEnvelopeInternal().intersects(b.getEnvelopeInternal())) {
+                        continue;
+                    }
+                    double common = a.intersection(b).getArea() / Math.min(a.getArea(), b.getArea());
+                    if (common > 0.005) {
+                        overlaps.add(view + " " + zones.get(i).zone() + " "
+                                + zones.get(k).zone() + " " + common);
+                    }
+                }
+            }
+            assertThat(overlaps).as("%s", body).isEmpty();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("bodies")
+    void exteriorViewsAreCoveredByZonesAndWheels(Body body) throws IOException {
+        for (String view : EXTERIOR) {
+            List<Geometry> covering = new ArrayList<>();
+            List<Geometry> outline = new ArrayList<>();
+            for (Drawn path : sheet(body.style()).paths()) {
+                if (!path.view().equals(view) || !path.belongsTo(body)) {
+                    continue;
+                }
+                if (path.kind().equals("silhouette")) {
+                    outline.add(path.area());
+                } else if (List.of("zone", "wheel", "glass").contains(path.kind())) {
+                    covering.add(path.area());
+                }
+            }
+            Geometry silhouette = UnaryUnionOp.union(outline);
+            double share = UnaryUnionOp.union(covering).intersection(silhouette).getArea() / silhouette.getArea();
+            assertThat(share).as("%s %s", body, view).isBetween(0.97, 1.0 + 1e-9);
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(BodyStyle.class)
+    void mirrorZonesHaveEqualAreas(BodyStyle style) throws IOException {
+        Map<String, Double> areas = new HashMap<>();
+        Set<String> seen = new HashSet<>();
+        for (Drawn path : sheet(style).paths()) {
+            if (path.kind().equals("zone")) {
+                areas.put(path.attributes().get("id"), path.area().getArea());
+            }
+        }
+        for (Map.Entry<String, Double> each : areas.entrySet()) {
+            String id = each.getKey();
+            String view = id.substring(0, id.indexOf('-'));
+            String zone = id.substring(id.indexOf('-') + 1);
+            String twinView = view.equals("left") ? "right" : view;
+            String twin = twinView + "-" + zone.replaceFirst("-left(?=$|-)", "-right");
+            if (!id.equals(twin) && !view.equals("right") && (view.equals("left") || zone.contains("-left"))) {
+                assertThat(areas).containsKey(twin);
+                assertThat(areas.get(twin) / each.getValue()).as(id).isBetween(0.999, 1.001);
+                seen.add(id);
+            }
+        }
+        for (Zone zone : catalog.all()) {
+            if (zone.styles().contains(style)
+                    && zone.mirror().isPresent()
+                    && zone.id().value().contains("left")) {
+                assertThat(seen.stream().anyMatch(id -> id.contains("-" + zone.id())))
+                        .as("%s has a twin that was compared", zone.id())
+                        .isTrue();
+            }
+        }
+    }
+}

@@ -1,0 +1,136 @@
+package quarterlight.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.verapdf.pdfa.flavours.PDFAFlavour;
+import quarterlight.car.Body;
+import quarterlight.car.BodyStyle;
+import quarterlight.car.Car;
+import quarterlight.car.Dimensions;
+import quarterlight.car.DriveSide;
+import quarterlight.car.FinishProfile;
+import quarterlight.car.Substrate;
+import quarterlight.diagram.BodyDiagram;
+import quarterlight.diagram.DiagramFile;
+import quarterlight.diagram.NominalAreas;
+import quarterlight.findings.Findings;
+import quarterlight.table.ZoneTable;
+import quarterlight.task.Progress;
+import quarterlight.units.ThicknessUnit;
+import quarterlight.visit.GaugeValue;
+import quarterlight.visit.Reading;
+import quarterlight.visit.RecordId;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.VisitFacts;
+import quarterlight.visit.VisitRecord;
+
+class VisitPagesTest {
+    private static final String NAME = "Tamarisk <b>coupe</b> & \u0001\"friends\"";
+
+    private static VisitRecord visit() {
+        Car car = new Car(
+                NAME,
+                Body.usual(BodyStyle.COUPE),
+                DriveSide.LEFT,
+                FinishProfile.LACQUER,
+                OptionalInt.of(1971),
+                Optional.empty(),
+                Substrate.STEEL,
+                Map.of(),
+                Dimensions.NOT_GIVEN);
+        Optional<String> none = Optional.empty();
+        VisitFacts facts = new VisitFacts(
+                car,
+                ZoneId.of("UTC"),
+                none,
+                none,
+                Optional.empty(),
+                none,
+                none,
+                none,
+                none,
+                none,
+                none,
+                VisitFacts.USUAL_GAUGE_RANGE);
+        List<Recorded<Reading>> readings = new ArrayList<>();
+        for (String[] row : new String[][] {{"hood", "2.1"}, {"hood", "2.3"}, {"quarter-left", "31.7"}}) {
+            readings.add(new Recorded<>(
+                    new RecordId(readings.size() + 1L),
+                    new Reading(
+                            new quarterlight.car.ZoneId(row[0]),
+                            new GaugeValue.Measured(new BigDecimal(row[1]), ThicknessUnit.MIL),
+                            Optional.empty(),
+                            none,
+                            Optional.empty(),
+                            Optional.empty(),
+                            none,
+                            none)));
+        }
+        return new VisitRecord(
+                facts, List.of(), List.of(), readings, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
+                List.of(), List.of());
+    }
+
+    private static List<Path> write(Path folder, Paper paper) throws Exception {
+        VisitRecord visit = visit();
+        BodyDiagram diagram = DiagramFile.shipped(visit.facts().car().body());
+        Findings findings = Findings.of(
+                visit,
+                ZoneTable.load(),
+                NominalAreas.of(diagram, visit.facts().car().dimensions()));
+        return new VisitPages(findings, diagram, id -> Optional.empty()).write(folder, paper, Progress.NONE);
+    }
+
+    @Test
+    void theDiagramPageIsAccessibleAndArchivableOnBothPapers(@TempDir Path folder) throws Exception {
+        for (Paper paper : Paper.values()) {
+            write(folder, paper);
+            byte[] pdf = Files.readAllBytes(folder.resolve("diagram.pdf"));
+            assertThat(PdfValidator.objections(pdf, PDFAFlavour.PDFA_2_A)).isEmpty();
+            assertThat(PdfValidator.objections(pdf, PDFAFlavour.PDFUA_1)).isEmpty();
+            try (PDDocument document = Loader.loadPDF(pdf)) {
+                assertThat(document.getPage(0).getMediaBox().getWidth() / 72 * 25.4f)
+                        .isBetween((float) paper.heightMm() - 0.5f, (float) paper.heightMm() + 0.5f);
+            }
+        }
+    }
+
+    @Test
+    void whatWasTypedIsShownAsTypedAndIsNeverMarkup(@TempDir Path folder) throws Exception {
+        write(folder, Paper.A4);
+        try (PDDocument document = Loader.loadPDF(folder.resolve("diagram.pdf").toFile())) {
+            assertThat(new PDFTextStripper().getText(document))
+                    .contains("Tamarisk <b>coupe</b> & ")
+                    .contains("31.7");
+        }
+        byte[] svg = Files.readAllBytes(folder.resolve("diagram.svg"));
+        var parsed = DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new ByteArrayInputStream(svg));
+        assertThat(parsed.getElementsByTagName("b").getLength()).isZero();
+        assertThat(parsed.getDocumentElement().getTextContent()).contains("<b>coupe</b>", "2.2", "31.7");
+    }
+
+    @Test
+    void nothingHalfMadeIsLeftBehind(@TempDir Path folder) throws Exception {
+        write(folder, Paper.A4);
+        try (var files = Files.list(folder)) {
+            assertThat(files.map(file -> file.getFileName().toString()))
+                    .containsExactlyInAnyOrder("diagram.svg", "diagram.pdf");
+        }
+    }
+}
