@@ -1,32 +1,25 @@
 package quarterlight.cli;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
-import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.DiagramFile;
 import quarterlight.diagram.DiagramRefused;
-import quarterlight.diagram.NominalAreas;
 import quarterlight.findings.Findings;
 import quarterlight.page.Paper;
 import quarterlight.page.VisitPages;
-import quarterlight.photo.PictureUnreadable;
-import quarterlight.photo.Pictures;
 import quarterlight.store.VisitProblem;
+import quarterlight.store.VisitStore;
 import quarterlight.table.JsonObject;
+import quarterlight.table.cell.Quoted;
 import quarterlight.task.Progress;
 import quarterlight.units.Worded;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.PhotoId;
 import quarterlight.visit.VisitRecord;
 
-/** {@code pages}: the annotated diagram page, as SVG and as PDF. */
+/** {@code pages}: makes the pages for the buyer. */
 final class PagesVerb implements Verb {
     private final Surroundings around;
 
@@ -36,54 +29,57 @@ final class PagesVerb implements Verb {
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("pages", "the annotated diagram page as SVG and PDF")
+        return Words.verb("pages", "makes the diagram page and the report, in pages/ of the visit")
                 .addPositional(Words.visit())
-                .addOption(Words.text("--paper", "PAPER", "a4 or letter; a4 unless given"))
-                .addOption(Words.pathOption("--out", "FOLDER", "where to; pages/ of the visit unless given"))
+                .addOption(Words.text(
+                        "--paper", "PAPER", Worded.words(Paper.class).replace(", ", " or ") + " (usual: a4)"))
+                .addOption(Words.pathOption("--out", "FOLDER", "put them here instead"))
                 .addOption(Words.json());
     }
 
     @Override
     public int run(ParseResult call) throws CallRefused, VisitProblem, IOException {
-        String word = call.matchedOptionValue("--paper", Paper.A4.word());
-        Paper paper = Worded.find(Paper.class, word)
-                .orElseThrow(() -> new CallRefused("there is no paper " + word + ": give --paper "
-                        + String.join(" or ", Worded.list(Paper.class))));
+        Paper paper = paper(call.matchedOptionValue("--paper", Paper.A4.word()));
         Path visit = Words.pathAt(call, 0);
-        VisitRecord record = Visits.read(visit);
-        BodyDiagram diagram;
-        try {
-            diagram = DiagramFile.shipped(record.facts().car().body());
-        } catch (DiagramRefused e) {
-            throw new CallRefused(e.getMessage());
+        List<Path> made;
+        try (VisitStore store = VisitStore.openForReading(visit)) {
+            Path out = call.matchedOptionValue("--out", store.folder().pages());
+            if (Files.exists(out) && !Files.isDirectory(out)) {
+                throw new CallRefused(out + " is a file; name a folder for the pages");
+            }
+            made = make(store, out, paper, Progress.NONE);
         }
-        Findings car = Findings.of(
-                record,
-                around.zones().get(),
-                NominalAreas.of(diagram, record.facts().car().dimensions()));
-        Path folder = call.matchedOptionValue("--out", visit.resolve("pages"));
-        Map<PhotoId, PhotoFile> files = new HashMap<>();
-        for (Photo photo : record.photos()) {
-            files.put(photo.id(), photo.file());
+        if (Words.isJson(call)) {
+            around.console()
+                    .print(new JsonObject()
+                            .put("paper", paper.word())
+                            .put("made", made)
+                            .text());
+        } else {
+            made.forEach(file -> around.console().print("Made " + file + "\n"));
         }
-        Pictures pictures = Pictures.usual();
-        List<Path> made = new VisitPages(car, diagram, id -> thumbnail(pictures, visit, files.get(id)))
-                .write(folder, paper, Progress.NONE);
-        List<String> names = made.stream().map(Path::toString).toList();
-        around.console()
-                .print(
-                        Words.isJson(call)
-                                ? new JsonObject().put("made", names).text()
-                                : String.join("\n", names) + "\n");
         return Exit.DONE;
     }
 
-    /** Empty for a file that cannot be shown. */
-    private static Optional<byte[]> thumbnail(Pictures pictures, Path visit, PhotoFile file) {
-        try {
-            return Optional.of(Pictures.jpeg(pictures.upright(visit, file, Pictures.THUMBNAIL)));
-        } catch (PictureUnreadable e) {
-            return Optional.empty();
+    private static Paper paper(String word) throws CallRefused {
+        return Worded.find(Paper.class, word)
+                .orElseThrow(() -> new CallRefused(
+                        "pages: there is no paper " + Quoted.of(word) + "; take one of " + Worded.words(Paper.class)));
+    }
+
+    List<Path> make(VisitStore store, Path out, Paper paper, Progress progress)
+            throws CallRefused, VisitProblem, IOException {
+        VisitRecord record = store.read();
+        Findings findings = Findings.of(
+                record,
+                around.zones().get(),
+                around.areas().apply(record.facts().car()));
+        try (Thumbnails thumbnails = Thumbnails.of(store.folder())) {
+            return new VisitPages(
+                            findings, DiagramFile.shipped(record.facts().car().body()), thumbnails.by(record))
+                    .write(out, paper, progress);
+        } catch (DiagramRefused e) {
+            throw new CallRefused(e.getMessage());
         }
     }
 }
