@@ -24,7 +24,7 @@ final class Verbs {
                 new HistoryVerb(around),
                 new RustVerb(around),
                 new LaterVerb("dates", "every mark decoded, and whether it fits"),
-                new LaterVerb("suggest", "likely zones of each unpinned photo"),
+                new SuggestVerb(around),
                 new GapsVerb(around),
                 new PagesVerb(around),
                 new CompareVerb(around),
