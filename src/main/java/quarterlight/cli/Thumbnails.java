@@ -19,21 +19,28 @@ import quarterlight.visit.VisitRecord;
 /** The thumbnails of one visit: from its cache, else made from the original and kept there. */
 final class Thumbnails implements ThumbnailShelf, AutoCloseable {
     private final VisitFolder folder;
-    private final ThumbnailStore cache;
+    private Optional<ThumbnailStore> opened = Optional.empty();
     private final Pictures pictures = Pictures.usual();
 
     private Thumbnails(VisitFolder folder) {
         this.folder = folder;
-        this.cache = ThumbnailStore.open(folder);
     }
 
     static Thumbnails of(VisitFolder folder) {
         return new Thumbnails(folder);
     }
 
+    /** The cache, opened when the first picture is asked for or kept. */
+    private synchronized ThumbnailStore cache() {
+        if (opened.isEmpty()) {
+            opened = Optional.of(ThumbnailStore.open(folder));
+        }
+        return opened.get();
+    }
+
     @Override
     public void put(Sha256 photo, byte[] jpeg) {
-        cache.put(photo, Pictures.THUMBNAIL, jpeg);
+        cache().put(photo, Pictures.THUMBNAIL, jpeg);
     }
 
     /** The thumbnail of each photo by its number; empty for what cannot be shown. */
@@ -43,7 +50,7 @@ final class Thumbnails implements ThumbnailShelf, AutoCloseable {
     }
 
     private Optional<byte[]> thumbnail(PhotoFile photo) {
-        Optional<byte[]> kept = cache.get(photo.sha256(), Pictures.THUMBNAIL);
+        Optional<byte[]> kept = cache().get(photo.sha256(), Pictures.THUMBNAIL);
         if (kept.isPresent() || photo.kind() != MediaKind.PHOTO) {
             return kept;
         }
@@ -57,7 +64,7 @@ final class Thumbnails implements ThumbnailShelf, AutoCloseable {
     }
 
     @Override
-    public void close() {
-        cache.close();
+    public synchronized void close() {
+        opened.ifPresent(ThumbnailStore::close);
     }
 }

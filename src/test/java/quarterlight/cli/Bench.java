@@ -35,8 +35,19 @@ final class Bench {
     private final Path folder;
     private final List<Optional<Path>> opened = new ArrayList<>();
 
+    private final Optional<Path> demoData;
+
     Bench(Path folder) {
+        this(folder, Optional.empty());
+    }
+
+    private Bench(Path folder, Optional<Path> demoData) {
         this.folder = folder;
+        this.demoData = demoData;
+    }
+
+    Bench withDemoData(Path data) {
+        return new Bench(folder, Optional.of(data));
     }
 
     /** What a call gave. */
@@ -83,7 +94,7 @@ final class Bench {
                 CLOCK,
                 ZoneTable::load,
                 Bench::areas,
-                Optional::empty,
+                () -> demoData,
                 visit -> opened.add(visit),
                 folder.resolve("quarterlight.log"));
     }

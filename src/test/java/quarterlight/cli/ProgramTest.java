@@ -45,6 +45,20 @@ class ProgramTest {
         assertThat(bench.run("--help").done().out()).contains(verb);
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"archive", "restore"})
+    void aVerbOfALaterTimeSaysSo(String verb) {
+        bench.run(verb, "anything", "--at-all").complains(2, "the verb " + verb + " is not built yet");
+    }
+
+    @Test
+    void aDiagramOfOnesOwnIsCheckedOrRefused() {
+        bench.run("diagram", "draw", "x.svg").complains(2, "write diagram check FILE.svg");
+        bench.run("diagram", "check").complains(2, "FILE.svg must be given");
+        bench.run("diagram", "check", folder.resolve("absent.svg").toString()).complains(2, "absent.svg");
+        bench.run("diagram", "check", bench.file("no.svg", "<svg")).complains(2, "no.svg");
+    }
+
     @Test
     void theDatabaseOfAnotherProgramIsNoVisit() throws java.io.IOException {
         Path other = java.nio.file.Files.createDirectory(folder.resolve("other"));
