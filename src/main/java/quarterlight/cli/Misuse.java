@@ -33,7 +33,10 @@ final class Misuse {
                             .collect(Collectors.joining(" and "))
                     + " must be given";
         }
-        String message = e.getMessage().strip();
+        String message = e.getMessage()
+                .strip()
+                .replaceFirst("^Invalid value for positional parameter at index \\S+ \\((.*?)\\): ", "$1: ")
+                .replaceFirst("^Invalid value for option '(\\S+)' \\(.*?\\): ", "$1: ");
         return message.endsWith(".") ? message.substring(0, message.length() - 1) : message;
     }
 

@@ -30,7 +30,7 @@ public final class Program {
     public Program(Surroundings around) {
         this.around = Objects.requireNonNull(around, "around");
         CommandSpec root = Words.verb("quarterlight", "The evidence bench of an independent car inspector.");
-        root.usageMessage().footer("", "VERB --help says more. Without a verb the desktop opens.");
+        root.usageMessage().footer("", "VERB --help says more.");
         line = new CommandLine(root);
         for (Verb verb : Verbs.all(around)) {
             CommandSpec spec = verb.spec();

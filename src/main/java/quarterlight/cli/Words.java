@@ -13,10 +13,17 @@ import picocli.CommandLine.TypeConversionException;
 /** The words that several verbs share: the visit, {@code --json}, paths, choices. */
 final class Words {
     private static final String JSON = "--json";
+    /** What the virtual machine puts for bytes it cannot read. */
+    private static final char UNREADABLE = '\uFFFD';
+
     private static final ITypeConverter<Path> PATHS = text -> {
         try {
             if (text.isBlank()) {
                 throw new TypeConversionException("a name is empty");
+            }
+            if (text.indexOf(UNREADABLE) >= 0) {
+                throw new TypeConversionException("'" + text
+                        + "' has letters that this shell's language setting cannot pass on; call with LC_ALL=C.UTF-8");
             }
             return Path.of(text);
         } catch (InvalidPathException e) {
