@@ -65,14 +65,12 @@ final class AddVerb implements Verb {
             TableRead<T> read = read(Words.pathAt(call, 2), kind, before);
             boolean keep = read.refused().isEmpty() || call.hasMatchedOption(KEEP_GOOD) && read.usable();
             List<T> values = keep ? read.values() : List.of();
-            int equal = values.isEmpty()
-                    ? 0
-                    : new RowEdits(store).add(kind.kept(), values).equalToOlder();
+            RowEdits.Added added =
+                    values.isEmpty() ? new RowEdits.Added(List.of(), 0) : new RowEdits(store).add(kind.kept(), values);
             if (json) {
-                around.console()
-                        .print(document(values.size(), equal, read.refused()).text());
+                around.console().print(document(added, read.refused()).text());
             } else if (keep) {
-                around.console().print(report(kind, values.size(), equal));
+                around.console().print(report(kind, added));
             }
             if (!read.refused().isEmpty()) {
                 around.console().complain(refusal(read, values.size(), keep));
@@ -90,10 +88,10 @@ final class AddVerb implements Verb {
         }
     }
 
-    private static JsonObject document(int added, int equal, List<Refused> refused) {
+    private static JsonObject document(RowEdits.Added added, List<Refused> refused) {
         return new JsonObject()
-                .put("added", added)
-                .put("equal_to_earlier_rows", equal)
+                .put("added", added.ids().size())
+                .put("equal_to_earlier_rows", added.equalToOlder())
                 .put(
                         "refused",
                         refused.stream()
@@ -104,12 +102,10 @@ final class AddVerb implements Verb {
                                 .toList());
     }
 
-    private static String report(RowKinds<?> kind, int added, int equal) {
-        String done = "Added " + kind.kept().count(added) + ".\n";
-        return equal == 0
-                ? done
-                : done + "Equal rows stood there already for " + equal
-                        + " of them; undo in the desktop, if that was no intention.\n";
+    private static <T> String report(RowKinds<T> kind, RowEdits.Added added) {
+        String remark =
+                RowEdits.remark(kind.kept(), added).map(text -> text + "\n").orElse("");
+        return "Added " + kind.kept().count(added.ids().size()) + ".\n" + remark;
     }
 
     private static String refusal(TableRead<?> read, int added, boolean kept) {

@@ -103,7 +103,7 @@ class AddVerbTest {
         String file = bench.file("r.csv", "zone,value,unit\nroof,4.5,mil\n");
         bench.run("add", "readings", visit, file).done();
         assertThat(bench.run("add", "readings", visit, file).done().out())
-                .contains("Equal rows stood there already for 1");
+                .contains("1 reading equals a row that the visit had already");
         assertThat(bench.run("zones", visit, "--json")
                         .done()
                         .json()
