@@ -143,8 +143,18 @@ class RowEditsTest {
                 Optional.empty(),
                 Optional.empty());
         assertThatThrownBy(() -> edits.add(RecordKind.PINS, List.of(good, nowhere)))
-                .isInstanceOf(IllegalArgumentException.class);
+                .isInstanceOf(EditRefused.class)
+                .hasMessageContaining("FOREIGN KEY");
         assertThat(store.read().pins()).isEmpty();
+    }
+
+    @Test
+    void aNumberBeyondAllMeasureIsRefusedWithItsRule() {
+        assertThatThrownBy(() -> edits.add(RecordKind.READINGS, List.of(reading("1000000000000"))))
+                .isInstanceOf(EditRefused.class)
+                .hasMessageStartingWith("The visit does not take a reading that breaks the rule \"thickness_um BETWEEN")
+                .hasMessageNotContaining("SQLITE");
+        assertThat(store.undoLabel()).isEmpty();
     }
 
     @Test
