@@ -6,6 +6,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
+import quarterlight.edit.EditRefused;
 import quarterlight.edit.RowEdits;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
@@ -49,7 +50,7 @@ final class AddVerb implements Verb {
     }
 
     @Override
-    public int run(ParseResult call) throws CallRefused, VisitProblem {
+    public int run(ParseResult call) throws CallRefused, EditRefused, VisitProblem {
         String word = call.matchedPositionalValue(0, "");
         RowKinds<?> kind = RowKinds.find(word)
                 .orElseThrow(() -> new CallRefused("there is no kind of table \"" + word + "\"; the nearest is "
@@ -58,7 +59,7 @@ final class AddVerb implements Verb {
         return add(kind, call);
     }
 
-    private <T> int add(RowKinds<T> kind, ParseResult call) throws CallRefused, VisitProblem {
+    private <T> int add(RowKinds<T> kind, ParseResult call) throws CallRefused, EditRefused, VisitProblem {
         boolean json = Words.isJson(call);
         try (VisitStore store = VisitStore.openForEditing(Words.pathAt(call, 1), around.clock())) {
             VisitRecord before = store.read();

@@ -113,7 +113,7 @@ final class DemoBuild {
         }
     }
 
-    private <T> String add(VisitStore store, RowKinds<T> kind) throws CallRefused, VisitProblem {
+    private <T> String add(VisitStore store, RowKinds<T> kind) throws CallRefused, EditRefused, VisitProblem {
         try {
             TableRead<T> read = CsvFile.read(
                     from.resolve(kind.csv().word() + ".csv"),

@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import quarterlight.store.RecordKind;
+import quarterlight.store.SchemaRefused;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.visit.Photo;
@@ -35,14 +36,22 @@ public final class RowEdits {
         }
     }
 
-    /** Adds rows as one edit; rows equal to older ones are added again, and counted. No rows make no edit. */
-    public <T> Added add(RecordKind<T> kind, List<T> rows) throws VisitProblem {
+    /**
+     * Adds rows as one edit; rows equal to older ones are added again, and counted. No rows make no edit.
+     *
+     * @throws EditRefused if the visit does not take a row; nothing was added
+     */
+    public <T> Added add(RecordKind<T> kind, List<T> rows) throws EditRefused, VisitProblem {
         VisitRecord before = store.read();
         Set<T> older = new HashSet<>();
         kind.of(before).forEach(row -> older.add(row.value()));
         int equal = (int) rows.stream().filter(older::contains).count();
         String label = rows.size() == 1 ? "add " + named(before, kind, rows.get(0)) : "add " + kind.count(rows.size());
-        return new Added(store.edit(label, tx -> tx.addAll(kind, rows)), equal);
+        try {
+            return new Added(store.edit(label, tx -> tx.addAll(kind, rows)), equal);
+        } catch (SchemaRefused e) {
+            throw refused(kind, e);
+        }
     }
 
     /** The remark that equal rows exist, if any do. */
@@ -54,9 +63,24 @@ public final class RowEdits {
                         + " that the visit had already; " + (equal == 1 ? "it was" : "they were") + " added again.");
     }
 
-    /** Replaces a row. */
-    public <T> void update(RecordKind<T> kind, RecordId id, T value) throws VisitProblem {
-        store.change("change " + named(store.read(), kind, value), tx -> tx.update(kind, id, value));
+    /**
+     * Replaces a row.
+     *
+     * @throws EditRefused if the visit does not take the value; nothing was changed
+     */
+    public <T> void update(RecordKind<T> kind, RecordId id, T value) throws EditRefused, VisitProblem {
+        try {
+            store.change("change " + named(store.read(), kind, value), tx -> tx.update(kind, id, value));
+        } catch (SchemaRefused e) {
+            throw refused(kind, e);
+        }
+    }
+
+    private static EditRefused refused(RecordKind<?> kind, SchemaRefused e) {
+        return new EditRefused(
+                kind.word(),
+                "The visit does not take a " + kind.one() + " that breaks the rule \"" + e.rule()
+                        + "\". Nothing was changed; check its numbers and their units.");
     }
 
     /** Removes rows as one edit. */

@@ -130,7 +130,7 @@ public final class VisitStore implements AutoCloseable {
      *
      * @param label what the user did, for undo and for the edit log: {@code pin DSC_0231.JPG to hood}
      * @throws VisitUnwritable if it cannot be saved; the visit stands as before
-     * @throws IllegalArgumentException if the schema refuses a row
+     * @throws SchemaRefused if the schema refuses a row
      */
     public <T> T edit(String label, Edit<T> body) throws VisitUnwritable {
         return edit(label, Optional.empty(), body);
@@ -213,7 +213,7 @@ public final class VisitStore implements AutoCloseable {
 
     private VisitUnwritable refused(SQLException e) {
         if (Failed.isConstraint(e)) {
-            throw new IllegalArgumentException("the visit's schema refuses a row: " + e.getMessage(), e);
+            throw new SchemaRefused(e);
         }
         return new VisitUnwritable(folder.root(), Failed.reason(e), e);
     }

@@ -22,7 +22,7 @@ import quarterlight.visit.VisitRecord;
 
 /**
  * What can be changed within one edit. Valid only while the edit's body runs, on its thread. A row that the schema
- * refuses (a photo that is not there, a number out of range) ends the edit with {@link IllegalArgumentException}.
+ * refuses (a photo that is not there, a number out of range) ends the edit with {@link SchemaRefused}.
  */
 public final class VisitTx {
     private final Connection connection;

@@ -263,4 +263,76 @@ class VisitStoreTest {
             assertThat(store.undoLabel()).isEmpty();
         }
     }
+
+    @Test
+    void aFullDiskEndsInASentenceAndTheVisitStandsAsBefore() throws Exception {
+        Path path = folder.resolve("v");
+        try (VisitStore store = VisitStore.create(path, bareFacts(), CLOCK)) {
+            store.edit("one", tx -> tx.add(RecordKind.READINGS, reading(HOOD, "101")));
+            store.query(c -> Database.ask(c, "PRAGMA max_page_count = 1"));
+            assertThatThrownBy(() -> store.change("too much", tx -> {
+                        for (int i = 0; i < 500; i++) {
+                            tx.addPhoto(fullPhoto(i));
+                        }
+                    }))
+                    .isInstanceOf(VisitUnwritable.class)
+                    .hasMessageContaining(path.toString())
+                    .hasMessageContaining("the disk is full");
+            assertThat(store.read().photos()).isEmpty();
+            store.query(c -> Database.ask(c, "PRAGMA max_page_count = 1000000"));
+            assertThat(store.undo()).contains("one");
+            assertThat(store.redo()).contains("one");
+        }
+        try (VisitStore store = VisitStore.openForEditing(path, CLOCK)) {
+            assertThat(store.read().readings()).hasSize(1);
+        }
+    }
+
+    @Test
+    void aReaderThatStaysDoesNotHinderTheEditorFromClosing() throws Exception {
+        Path path = folder.resolve("v");
+        VisitStore editor = VisitStore.create(path, bareFacts(), CLOCK);
+        try (VisitStore reader = VisitStore.openForReading(path)) {
+            editor.edit("one", tx -> tx.add(RecordKind.READINGS, reading(HOOD, "101")));
+            assertThat(reader.read().readings()).hasSize(1);
+            editor.close();
+            assertThat(reader.read().readings()).hasSize(1);
+            try (VisitStore next = VisitStore.openForEditing(path, CLOCK)) {
+                next.edit("two", tx -> tx.add(RecordKind.READINGS, reading(HOOD, "102")));
+            }
+            assertThat(reader.read().readings()).hasSize(2);
+        }
+        VisitStore.openForEditing(path, CLOCK).close();
+        assertThat(path.resolve("visit.db-wal")).doesNotExist();
+    }
+
+    @Test
+    void callsFromSeveralThreadsTakeTurns() throws Exception {
+        try (VisitStore store = VisitStore.create(folder.resolve("v"), bareFacts(), CLOCK)) {
+            List<Thread> threads = new ArrayList<>();
+            List<Throwable> failures = java.util.Collections.synchronizedList(new ArrayList<>());
+            for (int t = 0; t < 4; t++) {
+                Thread thread = new Thread(() -> {
+                    for (int i = 0; i < 25; i++) {
+                        try {
+                            store.edit(
+                                    "pair",
+                                    tx -> tx.addAll(
+                                            RecordKind.READINGS, List.of(reading(HOOD, "1"), reading(HOOD, "2"))));
+                            assertThat(store.read().readings().size() % 2).isZero();
+                        } catch (VisitProblem | RuntimeException | AssertionError e) {
+                            failures.add(e);
+                        }
+                    }
+                });
+                threads.add(thread);
+                thread.start();
+            }
+            for (Thread thread : threads) {
+                thread.join();
+            }
+            assertThat(failures).isEmpty();
+            assertThat(store.read().readings()).hasSize(200);
+        }
+    }
 }

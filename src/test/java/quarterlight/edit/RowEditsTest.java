@@ -1,0 +1,171 @@
+package quarterlight.edit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import quarterlight.car.ZoneId;
+import quarterlight.store.RecordKind;
+import quarterlight.store.SampleVisit;
+import quarterlight.store.VisitStore;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.Pin;
+import quarterlight.visit.Reading;
+import quarterlight.visit.RecordId;
+
+class RowEditsTest {
+    private static final ZoneId HOOD = SampleVisit.HOOD;
+
+    @TempDir
+    Path folder;
+
+    private VisitStore store;
+    private RowEdits edits;
+
+    @BeforeEach
+    void open() throws Exception {
+        store = VisitStore.create(folder.resolve("v"), SampleVisit.bareFacts(), SampleVisit.CLOCK);
+        edits = new RowEdits(store);
+    }
+
+    @AfterEach
+    void close() {
+        store.close();
+    }
+
+    private static Reading reading(String um) {
+        return SampleVisit.reading(HOOD, um);
+    }
+
+    @Test
+    void manyRowsAreOneStep() throws Exception {
+        RowEdits.Added added = edits.add(RecordKind.READINGS, List.of(reading("100"), reading("101"), reading("100")));
+        assertThat(added.ids()).hasSize(3);
+        assertThat(added.equalToOlder())
+                .as("equal rows of one file are no repetition")
+                .isZero();
+        assertThat(RowEdits.remark(RecordKind.READINGS, added)).isEmpty();
+        assertThat(store.undoLabel()).contains("add 3 readings");
+        store.undo();
+        assertThat(store.read().readings()).isEmpty();
+    }
+
+    @Test
+    void rowsAddedAgainAreAddedAndRemarkedOn() throws Exception {
+        edits.add(RecordKind.READINGS, List.of(reading("100"), reading("101")));
+        RowEdits.Added again = edits.add(RecordKind.READINGS, List.of(reading("100"), reading("101"), reading("7")));
+        assertThat(store.read().readings()).hasSize(5);
+        assertThat(RowEdits.remark(RecordKind.READINGS, again))
+                .contains("2 readings equal rows that the visit had already; they were added again.");
+        RowEdits.Added one = edits.add(RecordKind.READINGS, List.of(reading("7")));
+        assertThat(RowEdits.remark(RecordKind.READINGS, one))
+                .contains("1 reading equals a row that the visit had already; it was added again.");
+    }
+
+    @Test
+    void noRowsAreNoStep() throws Exception {
+        assertThat(edits.add(RecordKind.SIGNS, List.of()).ids()).isEmpty();
+        assertThat(store.undoLabel()).isEmpty();
+    }
+
+    @Test
+    void aPinIsNamedByItsPhotoAndZone() throws Exception {
+        PhotoId photo = store.edit("take in", tx -> tx.addPhoto(SampleVisit.fullPhoto(231)));
+        Pin pin = new Pin(
+                photo,
+                HOOD,
+                OptionalDouble.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+        RecordId id = edits.add(RecordKind.PINS, List.of(pin)).ids().get(0);
+        assertThat(store.undoLabel()).contains("add pin DSC_231.JPG to hood");
+        edits.update(
+                RecordKind.PINS,
+                id,
+                new Pin(
+                        photo,
+                        SampleVisit.ROOF,
+                        OptionalDouble.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty()));
+        assertThat(store.undoLabel()).contains("change pin DSC_231.JPG to roof");
+        edits.remove(RecordKind.PINS, List.of(id));
+        assertThat(store.undoLabel()).contains("remove pin DSC_231.JPG to roof");
+        assertThat(store.read().pins()).isEmpty();
+        store.undo();
+        assertThat(store.read().pins())
+                .singleElement()
+                .satisfies(row -> assertThat(row.value().zone()).isEqualTo(SampleVisit.ROOF));
+    }
+
+    @Test
+    void photosAreSetAsideAndTakenBack() throws Exception {
+        PhotoId photo = store.edit("take in", tx -> tx.addPhoto(SampleVisit.barePhoto(1)));
+        edits.setAside(List.of(photo), Optional.of("blurred"));
+        assertThat(store.read().photo(photo).orElseThrow().setAside()).contains("blurred");
+        assertThat(store.undoLabel()).contains("set aside p1");
+        edits.setAside(List.of(photo), Optional.empty());
+        assertThat(store.read().photo(photo).orElseThrow().setAside()).isEmpty();
+        assertThatThrownBy(() -> edits.setAside(List.of(new PhotoId(9)), Optional.empty()))
+                .isInstanceOf(java.util.NoSuchElementException.class);
+    }
+
+    @Test
+    void aRowThatTheSchemaRefusesKeepsAllOthersOut() throws Exception {
+        Pin nowhere = new Pin(
+                new PhotoId(99),
+                HOOD,
+                OptionalDouble.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+        PhotoId photo = store.edit("take in", tx -> tx.addPhoto(SampleVisit.barePhoto(1)));
+        Pin good = new Pin(
+                photo,
+                HOOD,
+                OptionalDouble.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+        assertThatThrownBy(() -> edits.add(RecordKind.PINS, List.of(good, nowhere)))
+                .isInstanceOf(EditRefused.class)
+                .hasMessageContaining("FOREIGN KEY");
+        assertThat(store.read().pins()).isEmpty();
+    }
+
+    @Test
+    void aNumberBeyondAllMeasureIsRefusedWithItsRule() {
+        assertThatThrownBy(() -> edits.add(RecordKind.READINGS, List.of(reading("1000000000000"))))
+                .isInstanceOf(EditRefused.class)
+                .hasMessageStartingWith("The visit does not take a reading that breaks the rule \"thickness_um BETWEEN")
+                .hasMessageNotContaining("SQLITE");
+        assertThat(store.undoLabel()).isEmpty();
+    }
+
+    @Test
+    void everyKindHasAWordThatFindsIt() {
+        Map<String, String> words = new TreeMap<>();
+        RecordKind.all().forEach(kind -> words.put(kind.word(), kind.count(2)));
+        assertThat(words.keySet())
+                .containsExactly(
+                        "features", "gauge", "marks", "pins", "readings", "signs", "statements", "traces", "trials");
+        assertThat(RecordKind.find("gauge")).contains(RecordKind.GAUGE);
+        assertThat(RecordKind.find("Gauge")).isEmpty();
+        assertThat(words).containsEntry("gauge", "2 gauge checks");
+    }
+}
