@@ -5,6 +5,7 @@ import java.util.Map;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
+import quarterlight.car.ZoneCatalog;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.FactEdits;
 import quarterlight.store.VisitProblem;
@@ -24,8 +25,7 @@ final class SetVerb implements Verb {
         return Words.verb(
                         "set",
                         "sets facts of the visit and the car; an empty value clears one",
-                        "The keys are "
-                                + String.join(", ", new FactEdits(around.zones().get()).keys()) + ".")
+                        "The keys are " + String.join(", ", new FactEdits(new ZoneCatalog(List.of())).keys()) + ".")
                 .addPositional(Words.visit())
                 .addPositional(PositionalParamSpec.builder()
                         .index("1..*")

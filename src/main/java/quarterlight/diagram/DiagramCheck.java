@@ -53,18 +53,12 @@ public final class DiagramCheck {
         return List.copyOf(check.findings);
     }
 
-    /** The bodies of a style that exist: every construction and engine place for which the zone table has a lid over the front. */
-    public static List<Body> variants(BodyStyle style, ZoneCatalog catalog) {
+    /** The bodies a diagram of a style must serve: every construction with every engine place. */
+    public static List<Body> variants(BodyStyle style) {
         List<Body> bodies = new ArrayList<>();
         for (Construction construction : Construction.values()) {
             for (EnginePlace engine : EnginePlace.values()) {
-                Body body = new Body(style, construction, engine);
-                boolean lid = catalog.zonesOf(body).stream()
-                        .anyMatch(zone -> zone.id().value().equals("hood")
-                                || zone.id().value().equals("front-lid"));
-                if (lid) {
-                    bodies.add(body);
-                }
+                bodies.add(new Body(style, construction, engine));
             }
         }
         return bodies;
@@ -80,7 +74,7 @@ public final class DiagramCheck {
             checkShapes(view);
         }
         checkMissingZones();
-        for (Body body : variants(file.style(), catalog)) {
+        for (Body body : variants(file.style())) {
             BodyDiagram diagram = file.of(body);
             diagram.views().stream()
                     .filter(view -> EXTERIOR.contains(view.view()))
@@ -118,7 +112,7 @@ public final class DiagramCheck {
 
     private void checkMissingZones() {
         Map<ZoneId, List<Body>> missing = new LinkedHashMap<>();
-        List<Body> variants = variants(file.style(), catalog);
+        List<Body> variants = variants(file.style());
         for (Body body : variants) {
             Set<ZoneId> drawn = file.of(body).zones();
             for (Zone zone : catalog.zonesOf(body)) {

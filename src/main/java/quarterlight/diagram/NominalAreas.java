@@ -24,7 +24,7 @@ import quarterlight.units.Worded;
 
 /**
  * The nominal area of each zone, from {@code zone-areas.csv}: the outline's area in a named view times a factor for what the projection
- * hides, or a written estimate; scaled by the car's own dimensions where they were given. How far off they can be is said in the methods.
+ * hides, scaled by the car's own dimensions where they were given; or a written area, which does not scale. How far off they can be is said in the methods.
  */
 public final class NominalAreas {
     private static final String RESOURCE = "/quarterlight/diagrams/zone-areas.csv";
@@ -111,8 +111,7 @@ public final class NominalAreas {
         double width = ratio(dimensions.widthMm(), size.widthMm());
         double height = ratio(dimensions.heightMm(), size.heightMm());
         if (rule.mm2().isPresent()) {
-            double mean = Math.cbrt(length * width * height);
-            return Optional.of(new Area(rule.mm2().getAsDouble() * mean * mean));
+            return Optional.of(new Area(rule.mm2().getAsDouble()));
         }
         return rule.view().flatMap(diagram::view).flatMap(view -> {
             double drawn = view.outlinesOf(rule.zone()).stream()

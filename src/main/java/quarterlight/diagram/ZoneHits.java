@@ -8,6 +8,9 @@ import quarterlight.visit.ViewPoint;
 
 /** Which zone a point of a view means. Pure functions. */
 public final class ZoneHits {
+    /** A thin zone takes at most this part of the mean width of the zone it lies on, so that the latter stays hittable too. */
+    private static final double TOP_PER_REACH = 6;
+
     private ZoneHits() {}
 
     /**
@@ -28,7 +31,9 @@ public final class ZoneHits {
         Optional<DiagramShape> top = topmost(zones, xMm, yMm);
         boolean mayYield = top.isEmpty() || top.get().outline().thickness() > 2 * toleranceMm;
         if (mayYield) {
-            Optional<DiagramShape> thin = thinNearby(zones, xMm, yMm, toleranceMm);
+            double most = top.map(shape -> shape.outline().thickness() / TOP_PER_REACH)
+                    .orElse(toleranceMm);
+            Optional<DiagramShape> thin = thinNearby(zones, xMm, yMm, toleranceMm, most);
             if (thin.isPresent()) {
                 return thin;
             }
@@ -65,7 +70,8 @@ public final class ZoneHits {
         return Optional.empty();
     }
 
-    private static Optional<DiagramShape> thinNearby(List<DiagramShape> zones, double x, double y, double tolerance) {
+    private static Optional<DiagramShape> thinNearby(
+            List<DiagramShape> zones, double x, double y, double tolerance, double most) {
         Optional<DiagramShape> best = Optional.empty();
         double least = Double.POSITIVE_INFINITY;
         for (int i = zones.size() - 1; i >= 0; i--) {
@@ -73,7 +79,7 @@ public final class ZoneHits {
             if (!shape.outline().isNearBounds(x, y, tolerance)) {
                 continue;
             }
-            double reach = tolerance - shape.outline().thickness() / 2;
+            double reach = Math.min(most, tolerance - shape.outline().thickness() / 2);
             double distance =
                     shape.outline().contains(x, y) ? 0 : shape.outline().distance(x, y);
             if (reach > 0 && distance <= reach && distance < least) {

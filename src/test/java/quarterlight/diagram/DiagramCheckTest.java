@@ -37,12 +37,6 @@ class DiagramCheckTest {
     }
 
     @Test
-    void everyStyleHasSixVariantsAndThePickupThree() {
-        assertThat(DiagramCheck.variants(BodyStyle.COUPE, catalog)).hasSize(6);
-        assertThat(DiagramCheck.variants(BodyStyle.PICKUP, catalog)).hasSize(3);
-    }
-
-    @Test
     void aMissingViewAndItsZonesAreNamed() {
         List<DiagramFinding> findings = check(svg.replaceAll("(?s)<g data-view=\"cabin\".*?</g>", ""));
         assertThat(findings.get(0).kind()).isEqualTo(Kind.VIEW_MISSING);
