@@ -62,6 +62,9 @@ class DemoDataTest {
         for (String kind :
                 List.of("readings", "pins", "signs", "traces", "marks", "trials", "statements", "features")) {
             for (CSVRecord row : rows(visit, kind + ".csv")) {
+                assertThat(row.isConsistent())
+                        .as(kind + " line " + row.getRecordNumber())
+                        .isTrue();
                 for (String column : List.of("zone", "for")) {
                     if (row.isMapped(column) && !row.get(column).isEmpty() && !zones.contains(row.get(column))) {
                         wrong.add(kind + " line " + row.getRecordNumber() + ": zone " + row.get(column));

@@ -89,8 +89,8 @@ final class RustScenes {
 
     private void coating(String color) {
         s.cover(s.all(), new Stuff(Tint.hex(color), 0.035, 0, 14));
-        s.rough(s.all(), 9, 26, 5);
-        s.rough(s.all(), 26, 240, 3);
+        s.rough(s.all(), 4, 26, 5);
+        s.rough(s.all(), 20, 240, 3);
         s.mottle(s.all(), "#6a604e", 0.6, 150, 0.44, 0.78, 1);
         s.mottle(s.all(), "#54402c", 0.35, 40, 0.58, 0.8, 1);
     }
