@@ -130,7 +130,7 @@ public final class DiagramScene {
             textures.add(Drawn.Stroked.texture(Texture.hatch(px, look.hatch()), colors.textureOn(fill), Texture.LINE));
         }
         if (look.stipple() > 0) {
-            textures.add(Drawn.Filled.of(Texture.stipple(px, look.stipple()), colors.textureOn(fill)));
+            textures.add(new Drawn.Dots(Texture.stipple(px, look.stipple()), colors.textureOn(fill)));
         }
         return new Pending(textures, look.share().isPresent());
     }

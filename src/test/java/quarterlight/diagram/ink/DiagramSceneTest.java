@@ -210,14 +210,12 @@ class DiagramSceneTest {
                 .endsWith("</g>\n");
     }
 
-    /** The picture that Batik makes of the page and the picture of the window differ only where lines are smoothed. */
+    /** The picture that Batik makes of the page and the picture of the window differ only where lines are smoothed (dots, which the window puts on whole pixels, left out). */
     @Test
     void thePageAndTheWindowShowTheSamePicture() throws Exception {
         DiagramInk bare = new DiagramInk(ink().looks(), Map.of(), Map.of(), List.of(), Optional.empty());
         Map<ZoneId, ZoneLook> silent = new HashMap<>();
-        bare.looks()
-                .forEach(
-                        (zone, look) -> silent.put(zone, new ZoneLook(look.share(), "", look.hatch(), look.stipple())));
+        bare.looks().forEach((zone, look) -> silent.put(zone, new ZoneLook(look.share(), "", look.hatch() % 2, 0)));
         DiagramScene scene = scene(
                 SheetLayout.ofWidth(diagram, 900, false),
                 new DiagramInk(silent, Map.of(), Map.of(), List.of(), Optional.empty()));
