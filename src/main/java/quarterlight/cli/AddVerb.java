@@ -1,13 +1,12 @@
 package quarterlight.cli;
 
 import java.nio.file.Path;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
+import quarterlight.edit.RowEdits;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.table.CsvFile;
@@ -17,7 +16,6 @@ import quarterlight.table.TableRead.Refused;
 import quarterlight.table.TableUnreadable;
 import quarterlight.table.cell.Nearest;
 import quarterlight.table.cell.RowContext;
-import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitRecord;
 
 /** {@code add}: takes in the rows of a CSV file, all of them or with {@code --keep-good} the good ones. */
@@ -67,10 +65,9 @@ final class AddVerb implements Verb {
             TableRead<T> read = read(Words.pathAt(call, 2), kind, before);
             boolean keep = read.refused().isEmpty() || call.hasMatchedOption(KEEP_GOOD) && read.usable();
             List<T> values = keep ? read.values() : List.of();
-            if (!values.isEmpty()) {
-                store.change("add " + kind.kept().count(values.size()), tx -> tx.addAll(kind.kept(), values));
-            }
-            long equal = equalRows(values, kind.kept().of(before));
+            int equal = values.isEmpty()
+                    ? 0
+                    : new RowEdits(store).add(kind.kept(), values).equalToOlder();
             if (json) {
                 around.console()
                         .print(document(values.size(), equal, read.refused()).text());
@@ -93,13 +90,7 @@ final class AddVerb implements Verb {
         }
     }
 
-    private static <T> long equalRows(List<T> values, List<Recorded<T>> before) {
-        Set<T> known = new HashSet<>();
-        before.forEach(row -> known.add(row.value()));
-        return values.stream().filter(known::contains).count();
-    }
-
-    private static JsonObject document(int added, long equal, List<Refused> refused) {
+    private static JsonObject document(int added, int equal, List<Refused> refused) {
         return new JsonObject()
                 .put("added", added)
                 .put("equal_to_earlier_rows", equal)
@@ -113,7 +104,7 @@ final class AddVerb implements Verb {
                                 .toList());
     }
 
-    private static String report(RowKinds<?> kind, int added, long equal) {
+    private static String report(RowKinds<?> kind, int added, int equal) {
         String done = "Added " + kind.kept().count(added) + ".\n";
         return equal == 0
                 ? done

@@ -7,6 +7,7 @@ import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.photo.OriginalsAudit;
+import quarterlight.store.StoreAudit;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.table.JsonObject;
@@ -40,7 +41,7 @@ final class AuditVerb implements Verb {
             VisitRecord visit = store.read();
             OriginalsAudit originals = OriginalsAudit.of(
                     path, visit.photos().stream().map(Photo::file).toList(), Progress.NONE);
-            List<String> database = List.of();
+            List<String> database = StoreAudit.of(store);
             boolean ok = originals.ok() && database.isEmpty();
             around.console()
                     .print(

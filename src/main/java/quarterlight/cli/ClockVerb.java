@@ -6,12 +6,10 @@ import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
-import quarterlight.capture.CorrectedTimes;
+import quarterlight.edit.ClockEdits;
+import quarterlight.edit.EditRefused;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.table.JsonObject;
@@ -24,8 +22,6 @@ import quarterlight.visit.VisitRecord;
 
 /** {@code clock}: sets a camera's clock right; what it recorded stays beside it. */
 final class ClockVerb implements Verb {
-    private static final Pattern SHIFT = Pattern.compile("([+\u2212-]?)(\\d{1,7}):([0-5]\\d):([0-5]\\d)");
-
     private final Surroundings around;
 
     ClockVerb(Surroundings around) {
@@ -47,7 +43,7 @@ final class ClockVerb implements Verb {
     }
 
     @Override
-    public int run(ParseResult call) throws CallRefused, VisitProblem {
+    public int run(ParseResult call) throws CallRefused, EditRefused, VisitProblem {
         boolean byShift = call.hasMatchedOption("--shift");
         boolean byPhoto = call.hasMatchedOption("--photo") || call.hasMatchedOption("--shows");
         if (byShift == byPhoto) {
@@ -57,13 +53,17 @@ final class ClockVerb implements Verb {
             throw new CallRefused("clock: --photo and --shows go together; give both");
         }
         Optional<ZoneId> zone = zone(call);
+        String named = call.matchedOptionValue("--camera", "").strip();
+        if (named.isEmpty()) {
+            throw new CallRefused("clock: --camera is empty; give the camera as photos prints it");
+        }
+        CameraId camera = new CameraId(named);
         try (VisitStore store = VisitStore.openForEditing(Words.pathAt(call, 0), around.clock())) {
+            ClockEdits edits = new ClockEdits(store);
             VisitRecord visit = store.read();
-            CameraId camera = camera(visit, call.matchedOptionValue("--camera", ""));
             ClockSetting setting = byShift
-                    ? new ClockSetting(camera, shift(call.matchedOptionValue("--shift", "")), zone)
-                    : byPhoto(visit, camera, call, zone);
-            store.change("set the clock of " + camera, tx -> tx.setClock(setting));
+                    ? edits.shift(camera, ClockEdits.shift(call.matchedOptionValue("--shift", "")), zone)
+                    : byPhoto(edits, visit, camera, call, zone);
             report(call, setting, visit);
         }
         return Exit.DONE;
@@ -79,45 +79,15 @@ final class ClockVerb implements Verb {
         }
     }
 
-    private static CameraId camera(VisitRecord visit, String text) throws CallRefused {
-        TreeSet<String> known = new TreeSet<>();
-        visit.photos().forEach(photo -> photo.file().camera().ifPresent(id -> known.add(id.value())));
-        if (!known.contains(text)) {
-            throw new CallRefused("no photo of the visit comes from a camera " + Quoted.of(text)
-                    + (known.isEmpty()
-                            ? "; no photo names its camera"
-                            : "; its cameras are " + String.join(", ", known)));
-        }
-        return new CameraId(text);
-    }
-
-    private static Duration shift(String text) throws CallRefused {
-        Matcher m = SHIFT.matcher(text.strip());
-        if (!m.matches()) {
-            throw new CallRefused(
-                    "clock: the shift " + Quoted.of(text) + " is not \u00b1HH:MM:SS, such as +00:03:20 or -01:00:00");
-        }
-        Duration size = Duration.ofHours(Long.parseLong(m.group(2)))
-                .plusMinutes(Long.parseLong(m.group(3)))
-                .plusSeconds(Long.parseLong(m.group(4)));
-        return m.group(1).isEmpty() || m.group(1).equals("+") ? size : size.negated();
-    }
-
-    private static ClockSetting byPhoto(VisitRecord visit, CameraId camera, ParseResult call, Optional<ZoneId> zone)
-            throws CallRefused {
+    private static ClockSetting byPhoto(
+            ClockEdits edits, VisitRecord visit, CameraId camera, ParseResult call, Optional<ZoneId> zone)
+            throws CallRefused, EditRefused, VisitProblem {
         Photo photo = PhotoArgument.find(visit.photos(), call.matchedOptionValue("--photo", ""));
         String text = call.matchedOptionValue("--shows", "");
         LocalDateTime shown = MomentText.parse(text, zone.orElse(visit.facts().timezone()))
                 .orElseThrow(() -> new CallRefused("clock: " + Quoted.of(text)
                         + " is not a date and time that exists; write it as 2026-05-02T10:15:00"));
-        if (!photo.file().camera().equals(Optional.of(camera))) {
-            throw new CallRefused(photo.file().name() + " was taken by "
-                    + photo.file().camera().map(CameraId::value).orElse("an unnamed camera") + ", not by " + camera
-                    + "; give a photo of that camera");
-        }
-        return CorrectedTimes.shownOn(visit, photo.id(), shown, zone)
-                .orElseThrow(() -> new CallRefused(
-                        photo.file().name() + " has no recorded time; give another photo, or the shift"));
+        return edits.fromPhoto(camera, photo.id(), shown, zone);
     }
 
     private void report(ParseResult call, ClockSetting setting, VisitRecord visit) {

@@ -56,8 +56,8 @@ final class IntakeVerb implements Verb {
 
     IntakeResult run(VisitStore store, List<Path> folders, Progress progress)
             throws CallRefused, OriginalsUnwritable, VisitProblem {
-        try {
-            return new Intake(store, around.clock(), (photo, jpeg) -> {}).run(folders, progress);
+        try (Thumbnails thumbnails = Thumbnails.of(store.folder())) {
+            return new Intake(store, around.clock(), thumbnails).run(folders, progress);
         } catch (IntakeRefused e) {
             throw new CallRefused(e.getMessage());
         } catch (InterruptedException e) {

@@ -158,7 +158,7 @@ final class PhotosVerb implements Verb {
         }
         TextTable table = new TextTable()
                 .right("id")
-                .left("file", "hash", "taken", "from", "camera")
+                .left("file", "hash", "taken", "offset from", "camera")
                 .right("size")
                 .left("pinned to", "remarks");
         for (Photo photo : visit.photos()) {

@@ -13,6 +13,7 @@ import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
+import quarterlight.edit.EditRefused;
 import quarterlight.store.VisitExists;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitUnreadable;
@@ -47,7 +48,7 @@ public final class Program {
         } catch (ParameterException e) {
             around.console().complain(Misuse.sentence(e));
             return Exit.UNUSABLE;
-        } catch (CallRefused | VisitExists e) {
+        } catch (CallRefused | EditRefused | VisitExists e) {
             around.console().complain(e.getMessage());
             return Exit.UNUSABLE;
         } catch (VisitUnreadable | VisitUnwritable e) {
@@ -76,7 +77,7 @@ public final class Program {
         }
     }
 
-    private int dispatch(ParseResult root) throws CallRefused, VisitProblem, IOException {
+    private int dispatch(ParseResult root) throws CallRefused, EditRefused, VisitProblem, IOException {
         if (!root.hasSubcommand()) {
             if (root.isUsageHelpRequested()) {
                 around.console().print(line.getUsageMessage(Ansi.OFF));

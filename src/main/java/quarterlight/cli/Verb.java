@@ -3,6 +3,7 @@ package quarterlight.cli;
 import java.io.IOException;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
+import quarterlight.edit.EditRefused;
 import quarterlight.store.VisitProblem;
 
 /** One verb of the command line. */
@@ -15,8 +16,9 @@ interface Verb {
      *
      * @return an exit status of {@link Exit}
      * @throws CallRefused if the call is unusable; nothing was changed
+     * @throws EditRefused if the edit cannot be done as asked; nothing was changed
      * @throws VisitProblem if the visit cannot be opened, read or saved
      * @throws IOException if a file named in the call cannot be read or written
      */
-    int run(ParseResult call) throws CallRefused, VisitProblem, IOException;
+    int run(ParseResult call) throws CallRefused, EditRefused, VisitProblem, IOException;
 }

@@ -5,13 +5,16 @@ import java.util.List;
 /** Every verb, in the order of the job. */
 final class Verbs {
     /** The verb of a call without one. */
-    static final String WITHOUT_A_WORD = "desk";
+    static final String WITHOUT_A_WORD = "demo";
 
     private Verbs() {}
 
     static List<Verb> all(Surroundings around) {
         return List.of(
                 new LaterVerb("desk", "opens the desktop"),
+                new DemoVerb(around),
+                new NewVerb(around),
+                new SetVerb(around),
                 new IntakeVerb(around),
                 new ClockVerb(around),
                 new PhotosVerb(around),
@@ -23,6 +26,7 @@ final class Verbs {
                 new LaterVerb("dates", "every mark decoded, and whether it fits"),
                 new LaterVerb("suggest", "likely zones of each unpinned photo"),
                 new GapsVerb(around),
+                new PagesVerb(around),
                 new CompareVerb(around),
                 new LaterVerb("archive", "packs the visit into one file that can be checked"),
                 new LaterVerb("restore", "opens an archive again"),

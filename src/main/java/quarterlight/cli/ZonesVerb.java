@@ -80,9 +80,8 @@ final class ZonesVerb implements Verb {
         }
         TextTable table = new TextTable()
                 .left("zone")
-                .right("readings", "spots", "mean", "sd", "95 % interval", "median", "min", "max", "mean")
+                .right("readings", "spots", "mean um", "sd", "95 % interval", "median", "min", "max", "mean mil")
                 .left("remarks");
-        table.row("", "", "", "um", "um", "um", "um", "um", "um", "mil", "");
         for (ZoneThickness zone : survey.zones()) {
             table.row(
                     zone.zone().value(),

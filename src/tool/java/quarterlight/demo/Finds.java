@@ -66,9 +66,9 @@ final class Finds {
     private void scratches() {
         for (int i = 0; i < 160; i++) {
             double x = s.w * (0.25 + 0.5 * scene.random.nextDouble());
-            double y = s.h * (0.2 + 0.6 * scene.random.nextDouble());
+            double y = s.h * (0.33 + 0.15 * scene.random.nextDouble());
             double a = -0.5 + 0.25 * scene.random.nextDouble();
-            double length = 60 + 160 * scene.random.nextDouble();
+            double length = 40 + 90 * scene.random.nextDouble();
             Path2D p = new Path2D.Double();
             p.moveTo(x, y);
             p.lineTo(x + length * Math.cos(a), y + length * Math.sin(a));

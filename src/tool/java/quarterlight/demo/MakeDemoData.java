@@ -7,7 +7,8 @@ import java.util.List;
 
 /**
  * Writes {@code demo-data}: for each visit told in {@code src/tool/story} its photos, tables and truth.
- * <p>Arguments: the project folder (default here), then {@code tables} to leave the photos as they are.
+ * <p>Arguments: the project folder (default here), then the scenes whose photos are to be drawn again (default all); with
+ * {@code tables} alone the photos stay as they are.
  */
 public final class MakeDemoData {
     static final List<String> VISITS = List.of("tamarisk-1971", "chicory-1971");
@@ -16,13 +17,13 @@ public final class MakeDemoData {
 
     public static void main(String[] args) throws IOException {
         Path base = Path.of(args.length > 0 ? args[0] : ".");
-        boolean photos = !List.of(args).contains("tables");
+        List<String> scenes = List.of(args).subList(Math.min(1, args.length), args.length);
         Type type = new Type();
         for (String name : VISITS) {
             Path out = base.resolve("demo-data").resolve(name);
             Files.createDirectories(out);
             ZonePoints points = ZonePoints.read(base.resolve("diagrams/coupe.svg"));
-            new Visit(Story.read(base.resolve("src/tool/story").resolve(name)), out, type, points).write(photos);
+            new Visit(Story.read(base.resolve("src/tool/story").resolve(name)), out, type, points).write(scenes);
         }
     }
 }

@@ -80,16 +80,17 @@ final class Marks {
         double x = s.w * 0.16;
         double y = s.h * 0.24;
         double w = s.w * 0.68;
-        double h = s.h * 0.52;
+        int lines = (int) scene.params.number("lines", 4);
+        double h = s.h * (0.10 + 0.105 * lines);
         scene.things.lay(new RoundRectangle2D.Double(x, y, w, h, 36, 36), 6, 1, Stuff.steel("#a8a9a5"), 6);
         s.rough(new Rectangle2D.Double(x, y, w, h), 1.2, 3, 2);
         s.raise(Relief.stroke(new RoundRectangle2D.Double(x + 18, y + 18, w - 36, h - 36, 26, 26), 5), 3, 1.5);
-        for (int line = 0; line < 4; line++) {
+        for (int line = 0; line < lines; line++) {
             String t = text(line);
-            double size = line == 0 ? h * 0.15 : h * 0.16;
+            double size = s.h * 0.08;
             double wide = scene.type.width(t, size);
             double fit = Math.min(size, size * (w - 150) / Math.max(1, wide));
-            Shape letters = scene.type.strong(t, x + 74, y + h * (0.24 + 0.205 * line), fit);
+            Shape letters = scene.type.strong(t, x + 74, y + s.h * (0.125 + 0.107 * line), fit);
             s.raise(letters, 6.5, 1.2);
             s.cover(letters, Stuff.steel("#c3c4bf"), 0.5, 0.8);
             s.dye(Relief.stroke(letters, 5), "#24231f", 2, 0.42);

@@ -125,12 +125,12 @@ final class RustScenes {
 
     private void surface(Path2D area) {
         s.dye(Relief.stroke(area, 5 * k), "#5a3b22", 2.2 * k, 0.35);
-        s.cover(area, Stuff.dull("#7c4420"), 0.8, 0.97);
+        s.cover(area, Stuff.dull("#6b3a1d"), 0.8, 0.97);
         s.raise(area, -1.6, 1.2);
         s.rough(area, 3.4, 7, 4);
-        s.mottle(area, "#a45f29", 0.85, 26, 0.42, 0.68, 1);
+        s.mottle(area, "#8f5126", 0.85, 26, 0.42, 0.68, 1);
         s.mottle(area, "#4a2715", 0.80, 16, 0.52, 0.70, 1);
-        s.mottle(area, "#b97a3f", 0.6, 9, 0.60, 0.76, 1);
+        s.mottle(area, "#a56a36", 0.6, 9, 0.60, 0.76, 1);
     }
 
     private void scale(Path2D area) {

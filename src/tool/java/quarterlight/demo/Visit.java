@@ -38,18 +38,20 @@ final class Visit {
         this.readings = Readings.of(story);
     }
 
-    void write(boolean photosToo) throws IOException {
+    /** @param scenes those whose photos are written; empty for all */
+    void write(List<String> scenes) throws IOException {
         Files.createDirectories(out.resolve("truth"));
         List<List<String>> traces = new ArrayList<>();
         List<List<String>> patches = new ArrayList<>();
         List<List<String>> rust = new ArrayList<>();
         PhotoWriter writer = new PhotoWriter(story);
         for (Shot shot : story.shots()) {
-            if (!photosToo && !shot.scene().equals("rust")) {
+            boolean wanted = scenes.isEmpty() || scenes.contains(shot.scene());
+            if (!wanted && !shot.scene().equals("rust")) {
                 continue;
             }
             Picture picture = draw(shot);
-            if (photosToo) {
+            if (wanted) {
                 Path file = out.resolve(shot.path());
                 Files.createDirectories(file.getParent());
                 Files.write(file, writer.bytes(shot, picture.image()));

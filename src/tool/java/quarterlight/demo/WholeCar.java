@@ -246,9 +246,19 @@ final class WholeCar {
     private void end(boolean front) {
         double m = left;
         Path2D body = half(m, new double[][] {
-            {0, front ? 900 : 925}, {620, 880}, {850, 790}, {905, 640}, {905, 420}, {860, 260}, {0, 250}
+            {0, front ? 905 : 930},
+            {560, front ? 893 : 915},
+            {800, 858},
+            {890, 800},
+            {908, 700},
+            {910, 450},
+            {895, 330},
+            {850, 258},
+            {0, 250}
         });
-        Path2D house = half(m, new double[][] {{0, 1335}, {470, 1315}, {560, 1260}, {745, 900}, {0, 890}});
+        Path2D house = half(m, new double[][] {
+            {0, 1335}, {430, 1322}, {545, 1290}, {610, 1215}, {735, 965}, {800, 850}, {800, 780}, {0, 780}
+        });
         s.shadow(new java.awt.geom.Ellipse2D.Double(m - 960 * k, y(70), 1920 * k, 170 * k), 0, 0, 20, 0.95);
         s.shadow(new Rectangle2D.Double(m - 880 * k, y(330), 1760 * k, 320 * k), 0, 0, 8, 0.95);
         for (int side = -1; side <= 1; side += 2) {
@@ -256,10 +266,15 @@ final class WholeCar {
                     new RoundRectangle2D.Double(m + side * 735 * k - 100 * k, y(640), 200 * k, 640 * k, 60 * k, 60 * k);
             s.clearShadow(tire);
             s.cover(tire, Stuff.rubber());
+            s.flatten(tire, 8);
             s.raise(tire, 12, 8);
+            for (int i = -2; i <= 2; i++) {
+                s.groove(new Rectangle2D.Double(m + side * 735 * k + i * 34 * k, y(640), 1, 640 * k), 5, 5, 1.2);
+            }
         }
         layer(house, 900, 1340, 60);
-        Path2D pane = half(m, new double[][] {{0, 1290}, {430, 1272}, {505, 1225}, {665, 915}, {0, 905}});
+        Path2D pane = half(
+                m, new double[][] {{0, 1292}, {420, 1280}, {520, 1246}, {575, 1160}, {690, 945}, {700, 905}, {0, 905}});
         s.cover(pane, new Stuff(Tint.hex("#0d1213"), 0.20, 0, 190), 0.5, 1);
         s.cover(Relief.stroke(pane, 20 * k), Stuff.chrome(), 0.4, 1);
         layer(body, 250, 900, 90);
@@ -303,7 +318,7 @@ final class WholeCar {
     }
 
     private void tail(double m) {
-        Path2D gap = half(m, new double[][] {{0, 870}, {600, 855}, {640, 700}, {0, 690}});
+        Path2D gap = half(m, new double[][] {{0, 905}, {510, 896}, {585, 876}, {592, 712}, {582, 692}, {0, 690}});
         s.groove(gap, 5, 8, 0.9);
         s.dye(Relief.stroke(gap, 3.4), "#050505", 0.5, 0.9);
         for (int side = -1; side <= 1; side += 2) {
@@ -343,7 +358,9 @@ final class WholeCar {
         s.raise(shape, 5, 5);
     }
 
-    private Path2D half(double m, double[][] points) {
+    /** An outline of the right half, its corners rounded, joined with its mirror image. */
+    private Path2D half(double m, double[][] corners) {
+        double[][] points = rounded(rounded(corners));
         Path2D right = new Path2D.Double();
         right.moveTo(m + points[0][0] * k, y(points[0][1]));
         for (int i = 1; i < points.length; i++) {
@@ -357,5 +374,22 @@ final class WholeCar {
         Area rounded = new Area(both);
         rounded.add(new Area(Relief.stroke(both, 30 * k)));
         return new Path2D.Double(rounded);
+    }
+
+    /** Cuts every corner but the ends at a quarter and three quarters of its sides (Chaikin). */
+    private static double[][] rounded(double[][] p) {
+        double[][] out = new double[2 * p.length - 2][];
+        out[0] = p[0];
+        for (int i = 0; i < p.length - 1; i++) {
+            double from = i == 0 ? 0 : 0.25;
+            double to = i == p.length - 2 ? 1 : 0.75;
+            out[2 * i] = between(p[i], p[i + 1], from);
+            out[2 * i + 1] = between(p[i], p[i + 1], to);
+        }
+        return out;
+    }
+
+    private static double[] between(double[] a, double[] b, double share) {
+        return new double[] {a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share};
     }
 }

@@ -16,10 +16,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import javax.xml.parsers.DocumentBuilderFactory;
-import org.apache.batik.transcoder.SVGAbstractTranscoder;
-import org.apache.batik.transcoder.TranscoderInput;
-import org.apache.batik.transcoder.TranscoderOutput;
-import org.apache.batik.transcoder.image.ImageTranscoder;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.xml.sax.InputSource;
@@ -210,7 +206,10 @@ class DiagramSceneTest {
                 .endsWith("</g>\n");
     }
 
-    /** The picture that Batik makes of the page and the picture of the window differ only where lines are smoothed (dots, which the window puts on whole pixels, left out). */
+    /**
+     * Another program's picture of the page (Batik) and the picture of the window differ only where lines are smoothed. Dots, which the window
+     * puts on whole pixels, and dense hatching, which is nearly all smoothing, are left out.
+     */
     @Test
     void thePageAndTheWindowShowTheSamePicture() throws Exception {
         DiagramInk bare = new DiagramInk(ink().looks(), Map.of(), Map.of(), List.of(), Optional.empty());

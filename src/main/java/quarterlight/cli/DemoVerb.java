@@ -1,0 +1,113 @@
+package quarterlight.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParseResult;
+import quarterlight.edit.EditRefused;
+import quarterlight.page.Paper;
+import quarterlight.store.VisitProblem;
+import quarterlight.store.VisitStore;
+import quarterlight.table.JsonObject;
+
+/** {@code demo}: builds the two demo visits, their pages and their comparison. A visit that is there already is kept. */
+final class DemoVerb implements Verb {
+    private static final String DESK = "--desk";
+    private static final String USUAL_FOLDER = "demo";
+
+    private final Surroundings around;
+
+    DemoVerb(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public CommandSpec spec() {
+        return Words.verb("demo", "builds the two demo visits with their pages and their comparison")
+                .addPositional(Words.optionalPath(0, "FOLDER", "where to build them (usual: " + USUAL_FOLDER + ")"))
+                .addOption(OptionSpec.builder(DESK)
+                        .type(boolean.class)
+                        .description("then open the first in the desktop, if there is a display")
+                        .build())
+                .addOption(Words.json());
+    }
+
+    @Override
+    public int run(ParseResult call) throws CallRefused, EditRefused, VisitProblem, IOException {
+        Path folder = call.matchedPositionalValue(0, Path.of(USUAL_FOLDER));
+        boolean json = call.hasMatchedOption("--json");
+        Made made = build(folder, !json);
+        if (json) {
+            around.console()
+                    .print(new JsonObject()
+                            .put("visits", made.visits)
+                            .put("pages", made.pages)
+                            .put("refused", made.refused)
+                            .text());
+        }
+        if (!made.refused.isEmpty()) {
+            around.console()
+                    .complain("the demo data is not whole: " + made.refused.get(0) + " (the first of "
+                            + made.refused.size() + ")");
+        }
+        if (call.hasMatchedOption(DESK) && !around.desk().open(Optional.of(made.visits.get(0)))) {
+            around.console()
+                    .complain("the desktop needs a display and there is none; the visits are made all the same");
+            return Exit.NOT_ALL;
+        }
+        return made.refused.isEmpty() ? Exit.DONE : Exit.NOT_ALL;
+    }
+
+    private record Made(List<Path> visits, List<Path> pages, List<String> refused) {}
+
+    private Made build(Path folder, boolean tell) throws CallRefused, EditRefused, VisitProblem, IOException {
+        Path data = around.demoData()
+                .get()
+                .orElseThrow(
+                        () -> new CallRefused(
+                                "the folder demo-data is not there; call from the folder of the program, or put demo-data beside it"));
+        Map<String, Path> sources = DemoBuild.visitsIn(data);
+        if (sources.isEmpty()) {
+            throw new CallRefused(data + " holds no demo visit; take demo-data as it came with the program");
+        }
+        if (Files.exists(folder) && !Files.isDirectory(folder)) {
+            throw new CallRefused(folder + " is a file; name a folder for the demo");
+        }
+        Files.createDirectories(folder);
+        Made made = new Made(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+        try (Interruption interruption = Interruption.watched()) {
+            for (Map.Entry<String, Path> source : sources.entrySet()) {
+                Path visit = folder.resolve(source.getKey());
+                if (Files.exists(visit)) {
+                    say(tell, "Kept " + visit + " as it is");
+                } else {
+                    DemoBuild build = new DemoBuild(around, source.getValue());
+                    String held = build.build(visit, interruption);
+                    made.refused.addAll(build.refused());
+                    say(tell, "Made " + visit + ": " + held);
+                }
+                made.visits.add(visit);
+                try (VisitStore store = VisitStore.openForReading(visit)) {
+                    made.pages.addAll(
+                            new PagesVerb(around).make(store, store.folder().pages(), Paper.A4, interruption));
+                }
+            }
+        }
+        made.pages.forEach(page -> say(tell, "Made " + page));
+        say(tell, "");
+        say(tell, "Set side by side: compare " + made.visits.get(0) + " " + made.visits.get(made.visits.size() - 1));
+        return made;
+    }
+
+    private void say(boolean tell, String line) {
+        if (tell) {
+            around.console().print(line + "\n");
+        }
+    }
+}

@@ -1,0 +1,85 @@
+package quarterlight.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
+import quarterlight.diagram.DiagramFile;
+import quarterlight.diagram.DiagramRefused;
+import quarterlight.findings.Findings;
+import quarterlight.page.Paper;
+import quarterlight.page.VisitPages;
+import quarterlight.store.VisitProblem;
+import quarterlight.store.VisitStore;
+import quarterlight.table.JsonObject;
+import quarterlight.table.cell.Quoted;
+import quarterlight.task.Progress;
+import quarterlight.units.Worded;
+import quarterlight.visit.VisitRecord;
+
+/** {@code pages}: makes the pages for the buyer. */
+final class PagesVerb implements Verb {
+    private final Surroundings around;
+
+    PagesVerb(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public CommandSpec spec() {
+        return Words.verb("pages", "makes the diagram page and the report, in pages/ of the visit")
+                .addPositional(Words.visit())
+                .addOption(Words.text(
+                        "--paper", "PAPER", Worded.words(Paper.class).replace(", ", " or ") + " (usual: a4)"))
+                .addOption(Words.pathOption("--out", "FOLDER", "put them here instead"))
+                .addOption(Words.json());
+    }
+
+    @Override
+    public int run(ParseResult call) throws CallRefused, VisitProblem, IOException {
+        Paper paper = paper(call.matchedOptionValue("--paper", Paper.A4.word()));
+        Path visit = Words.pathAt(call, 0);
+        List<Path> made;
+        try (VisitStore store = VisitStore.openForReading(visit)) {
+            Path out = call.matchedOptionValue("--out", store.folder().pages());
+            if (Files.exists(out) && !Files.isDirectory(out)) {
+                throw new CallRefused(out + " is a file; name a folder for the pages");
+            }
+            made = make(store, out, paper, Progress.NONE);
+        }
+        if (Words.isJson(call)) {
+            around.console()
+                    .print(new JsonObject()
+                            .put("paper", paper.word())
+                            .put("made", made)
+                            .text());
+        } else {
+            made.forEach(file -> around.console().print("Made " + file + "\n"));
+        }
+        return Exit.DONE;
+    }
+
+    private static Paper paper(String word) throws CallRefused {
+        return Worded.find(Paper.class, word)
+                .orElseThrow(() -> new CallRefused(
+                        "pages: there is no paper " + Quoted.of(word) + "; take one of " + Worded.words(Paper.class)));
+    }
+
+    List<Path> make(VisitStore store, Path out, Paper paper, Progress progress)
+            throws CallRefused, VisitProblem, IOException {
+        VisitRecord record = store.read();
+        Findings findings = Findings.of(
+                record,
+                around.zones().get(),
+                around.areas().apply(record.facts().car()));
+        try (Thumbnails thumbnails = Thumbnails.of(store.folder())) {
+            return new VisitPages(
+                            findings, DiagramFile.shipped(record.facts().car().body()), thumbnails.by(record))
+                    .write(out, paper, progress);
+        } catch (DiagramRefused e) {
+            throw new CallRefused(e.getMessage());
+        }
+    }
+}

@@ -1,0 +1,63 @@
+package quarterlight.cli;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import quarterlight.edit.ThumbnailShelf;
+import quarterlight.photo.PictureUnreadable;
+import quarterlight.photo.Pictures;
+import quarterlight.store.ThumbnailStore;
+import quarterlight.store.VisitFolder;
+import quarterlight.visit.MediaKind;
+import quarterlight.visit.Photo;
+import quarterlight.visit.PhotoFile;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.Sha256;
+import quarterlight.visit.VisitRecord;
+
+/** The thumbnails of one visit: from its cache, else made from the original and kept there. */
+final class Thumbnails implements ThumbnailShelf, AutoCloseable {
+    private final VisitFolder folder;
+    private final ThumbnailStore cache;
+    private final Pictures pictures = Pictures.usual();
+
+    private Thumbnails(VisitFolder folder) {
+        this.folder = folder;
+        this.cache = ThumbnailStore.open(folder);
+    }
+
+    static Thumbnails of(VisitFolder folder) {
+        return new Thumbnails(folder);
+    }
+
+    @Override
+    public void put(Sha256 photo, byte[] jpeg) {
+        cache.put(photo, Pictures.THUMBNAIL, jpeg);
+    }
+
+    /** The thumbnail of each photo by its number; empty for what cannot be shown. */
+    Function<PhotoId, Optional<byte[]>> by(VisitRecord visit) {
+        Map<PhotoId, PhotoFile> files = visit.photos().stream().collect(Collectors.toMap(Photo::id, Photo::file));
+        return id -> Optional.ofNullable(files.get(id)).flatMap(this::thumbnail);
+    }
+
+    private Optional<byte[]> thumbnail(PhotoFile photo) {
+        Optional<byte[]> kept = cache.get(photo.sha256(), Pictures.THUMBNAIL);
+        if (kept.isPresent() || photo.kind() != MediaKind.PHOTO) {
+            return kept;
+        }
+        try {
+            byte[] made = Pictures.jpeg(pictures.upright(folder.root(), photo, Pictures.THUMBNAIL));
+            put(photo.sha256(), made);
+            return Optional.of(made);
+        } catch (PictureUnreadable e) {
+            return Optional.empty();
+        }
+    }
+
+    @Override
+    public void close() {
+        cache.close();
+    }
+}

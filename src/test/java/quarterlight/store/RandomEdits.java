@@ -1,0 +1,273 @@
+package quarterlight.store;
+
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import quarterlight.car.PartialDate;
+import quarterlight.car.ZoneId;
+import quarterlight.units.ThicknessUnit;
+import quarterlight.units.Worded;
+import quarterlight.visit.Basis;
+import quarterlight.visit.CameraId;
+import quarterlight.visit.ClockSetting;
+import quarterlight.visit.Feature;
+import quarterlight.visit.GaugeCheck;
+import quarterlight.visit.GaugeMode;
+import quarterlight.visit.GaugeMoment;
+import quarterlight.visit.GaugeSurface;
+import quarterlight.visit.GaugeValue;
+import quarterlight.visit.Mark;
+import quarterlight.visit.MarkKind;
+import quarterlight.visit.MarkStage;
+import quarterlight.visit.Outline;
+import quarterlight.visit.Photo;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.PhotoScale;
+import quarterlight.visit.Pin;
+import quarterlight.visit.PixelPoint;
+import quarterlight.visit.Reading;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.Severity;
+import quarterlight.visit.Sign;
+import quarterlight.visit.SignKind;
+import quarterlight.visit.Statement;
+import quarterlight.visit.StatementKind;
+import quarterlight.visit.Trace;
+import quarterlight.visit.TraceKind;
+import quarterlight.visit.Trial;
+import quarterlight.visit.TrialResult;
+import quarterlight.visit.ViewPoint;
+import quarterlight.visit.VisitRecord;
+
+/** Random values of every kind, and random edits of one to four changes each. */
+final class RandomEdits {
+    private static final List<String> TEXTS =
+            List.of("plain", "it's \"quoted\"", "two\nlines; DROP", "größer 塗装", "", " ", "x'41'", "NULL", "%_?");
+
+    private final Random random;
+    private int photos;
+    private int edits;
+
+    RandomEdits(Random random) {
+        this.random = random;
+    }
+
+    /** True if it made a step; changes that take each other back make one too. */
+    boolean oneOf(VisitStore store) throws VisitUnwritable {
+        String label = "edit " + ++edits;
+        store.change(label, tx -> {
+            for (int i = 1 + random.nextInt(4); i > 0; i--) {
+                change(tx);
+            }
+        });
+        return store.undoLabel().equals(Optional.of(label));
+    }
+
+    private void change(VisitTx tx) {
+        VisitRecord visit = tx.read();
+        switch (random.nextInt(7)) {
+            case 0 ->
+                tx.addPhoto(random.nextBoolean() ? SampleVisit.fullPhoto(++photos) : SampleVisit.barePhoto(++photos));
+            case 1 -> tx.setFacts(random.nextBoolean() ? SampleVisit.fullFacts() : SampleVisit.bareFacts());
+            case 2 -> clock(tx);
+            case 3 -> photo(tx, visit);
+            default -> row(tx, visit, any(RecordKind.all()));
+        }
+    }
+
+    private void clock(VisitTx tx) {
+        CameraId camera = new CameraId("camera-" + random.nextInt(3));
+        if (random.nextInt(3) == 0) {
+            tx.removeClock(camera);
+        } else {
+            tx.setClock(new ClockSetting(
+                    camera, Duration.ofMillis(random.nextInt()), maybe(java.time.ZoneId.of("Asia/Kathmandu"))));
+        }
+    }
+
+    private void photo(VisitTx tx, VisitRecord visit) {
+        if (!visit.photos().isEmpty()) {
+            Photo photo = any(visit.photos());
+            tx.setAside(photo.id(), maybe("blurred"));
+            tx.setSharpness(photo.id(), OptionalDouble.of(random.nextDouble() * 1e4));
+        }
+    }
+
+    private <T> void row(VisitTx tx, VisitRecord visit, RecordKind<T> kind) {
+        List<Recorded<T>> rows = kind.of(visit);
+        Optional<T> value = value(kind, visit);
+        int way = random.nextInt(4);
+        if (way == 0 && !rows.isEmpty()) {
+            tx.remove(kind, any(rows).id());
+        } else if (way == 1 && !rows.isEmpty() && value.isPresent()) {
+            tx.update(kind, any(rows).id(), value.get());
+        } else {
+            value.ifPresent(v -> tx.add(kind, v));
+        }
+    }
+
+    /** Empty only where a photo is needed and there is none yet. */
+    @SuppressWarnings("unchecked")
+    <T> Optional<T> value(RecordKind<T> kind, VisitRecord visit) {
+        Optional<PhotoId> photo = visit.photos().isEmpty()
+                ? Optional.empty()
+                : Optional.of(any(visit.photos()).id());
+        Optional<?> value =
+                switch (kind.word()) {
+                    case "readings" -> Optional.of(reading());
+                    case "gauge" -> Optional.of(check());
+                    case "pins" -> photo.map(this::pin);
+                    case "signs" ->
+                        Optional.of(new Sign(
+                                zone(),
+                                word(SignKind.class),
+                                random.nextBoolean(),
+                                maybe(zone()),
+                                someOf(photo),
+                                text()));
+                    case "traces" -> photo.map(this::trace);
+                    case "marks" -> Optional.of(mark(someOf(photo)));
+                    case "trials" ->
+                        Optional.of(new Trial(
+                                "horn", word(TrialResult.class), maybe(decimal()), text(), maybe(zone()), text()));
+                    case "statements" ->
+                        Optional.of(new Statement(
+                                zone(),
+                                word(StatementKind.class),
+                                any(TEXTS),
+                                maybe(word(Severity.class)),
+                                maybe(word(Basis.class)),
+                                someOf(photo)));
+                    case "features" ->
+                        Optional.of(new Feature(
+                                "wipers",
+                                date("1970"),
+                                date("1971-02-28"),
+                                maybe(random.nextBoolean()),
+                                maybe(zone()),
+                                text()));
+                    default -> throw new IllegalStateException(kind.word());
+                };
+        return (Optional<T>) value;
+    }
+
+    private Reading reading() {
+        GaugeValue value =
+                switch (random.nextInt(4)) {
+                    case 0 -> new GaugeValue.NoMetal();
+                    case 1 -> new GaugeValue.OverRange();
+                    default -> measured();
+                };
+        return new Reading(
+                zone(),
+                value,
+                maybe(LocalDateTime.of(2026, 3, 2, 9, 0, random.nextInt(60))),
+                text(),
+                maybe(point()),
+                maybe(word(GaugeMode.class)),
+                text(),
+                text());
+    }
+
+    private GaugeCheck check() {
+        return new GaugeCheck(
+                word(GaugeMoment.class),
+                word(GaugeSurface.class),
+                measured(),
+                measured(),
+                number(),
+                number(),
+                number(),
+                text());
+    }
+
+    private Pin pin(PhotoId photo) {
+        return new Pin(photo, zone(), number(), maybe(point()), text(), text(), text());
+    }
+
+    private Trace trace(PhotoId photo) {
+        List<List<PixelPoint>> holes = new ArrayList<>();
+        for (int i = random.nextInt(3); i > 0; i--) {
+            holes.add(List.of(pixel(), pixel(), pixel()));
+        }
+        PhotoScale scale = random.nextBoolean()
+                ? new PhotoScale.KnownLength(pixel(), pixel(), 1 + random.nextDouble())
+                : new PhotoScale.KnownRectangle(
+                        List.of(pixel(), pixel(), pixel(), pixel()), 1 + random.nextDouble(), 85.6);
+        return new Trace(
+                photo,
+                word(TraceKind.class),
+                new Outline(List.of(pixel(), pixel(), pixel(), pixel()), holes),
+                scale,
+                zone(),
+                text(),
+                text());
+    }
+
+    private Mark mark(Optional<PhotoId> photo) {
+        return new Mark(
+                "engine block",
+                word(MarkKind.class),
+                "C 4 ? 1",
+                maybe(word(MarkStage.class)),
+                text(),
+                text(),
+                maybe(zone()),
+                maybe(point()),
+                photo,
+                text());
+    }
+
+    private GaugeValue.Measured measured() {
+        return new GaugeValue.Measured(decimal(), word(ThicknessUnit.class));
+    }
+
+    private BigDecimal decimal() {
+        return new BigDecimal(any(List.of("4.0", "101", "0.1", "-0.3", "1E+2", "123.4500")));
+    }
+
+    private OptionalDouble number() {
+        return random.nextBoolean() ? OptionalDouble.empty() : OptionalDouble.of(random.nextDouble() * 100);
+    }
+
+    private PixelPoint pixel() {
+        return new PixelPoint(random.nextDouble() * 4032 - 1, random.nextDouble() * 1e-7);
+    }
+
+    private ViewPoint point() {
+        return SampleVisit.point(random.nextDouble(), 1.0 / 3);
+    }
+
+    private ZoneId zone() {
+        return random.nextBoolean() ? SampleVisit.HOOD : SampleVisit.ROOF;
+    }
+
+    private static PartialDate date(String text) {
+        return PartialDate.parse(text).orElseThrow();
+    }
+
+    private Optional<String> text() {
+        return maybe(any(TEXTS));
+    }
+
+    private <E extends Enum<E> & Worded> E word(Class<E> type) {
+        return any(List.of(type.getEnumConstants()));
+    }
+
+    private <T> Optional<T> maybe(T value) {
+        return random.nextBoolean() ? Optional.of(value) : Optional.empty();
+    }
+
+    private Optional<PhotoId> someOf(Optional<PhotoId> photo) {
+        return photo.filter(id -> random.nextBoolean());
+    }
+
+    private <T> T any(List<T> values) {
+        return values.get(random.nextInt(values.size()));
+    }
+}

@@ -1,0 +1,207 @@
+package quarterlight.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static quarterlight.store.SampleVisit.CLOCK;
+import static quarterlight.store.SampleVisit.bareFacts;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import quarterlight.visit.VisitRecord;
+
+/** Older and newer schemas, files of others, and damaged files. */
+class SchemaTest {
+    private static final String NEXT = "CREATE TABLE later (id INTEGER PRIMARY KEY, text TEXT) STRICT;"
+            + "INSERT INTO later (text) SELECT car FROM visit;";
+
+    @TempDir
+    Path folder;
+
+    static List<Integer> released() {
+        List<Integer> versions = new ArrayList<>();
+        for (int version = 1; version <= Schema.current().version(); version++) {
+            versions.add(version);
+        }
+        return versions;
+    }
+
+    @ParameterizedTest
+    @MethodSource("released")
+    void aVisitOfEachReleasedSchemaOpens(int version) throws Exception {
+        Path visit = released(version);
+        VisitRecord read;
+        try (VisitStore store = VisitStore.openForReading(visit)) {
+            read = store.read();
+        }
+        assertThat(read.facts()).isEqualTo(SampleVisit.fullFacts());
+        assertThat(read.photos()).hasSize(2);
+        assertThat(RecordKind.all())
+                .allSatisfy(kind -> assertThat(kind.of(read)).as(kind.word()).hasSizeGreaterThanOrEqualTo(3));
+        assertThat(read.clocks()).hasSize(1);
+        try (VisitStore store = VisitStore.openForEditing(visit, CLOCK)) {
+            assertThat(store.read()).isEqualTo(read);
+            assertThat(StoreAudit.of(store)).isEmpty();
+        }
+    }
+
+    private Path released(int version) throws IOException {
+        Path visit = Files.createDirectory(folder.resolve("v"));
+        try (InputStream in = SchemaTest.class.getResourceAsStream("schema-%04d.db".formatted(version))) {
+            assertThat(in).as("a stored visit of schema %d", version).isNotNull();
+            Files.copy(in, visit.resolve("visit.db"));
+        }
+        return visit;
+    }
+
+    /** The program of a later day, whose schema has one more step. */
+    private static VisitOpening later() {
+        List<String> steps = new ArrayList<>(Schema.current().steps());
+        steps.add(NEXT);
+        return new VisitOpening(CLOCK, () -> {}, new Schema(steps));
+    }
+
+    @Test
+    void anOlderVisitIsUpgradedAndACopyKept() throws Exception {
+        Path visit = folder.resolve("v");
+        VisitStore.create(visit, bareFacts(), CLOCK).close();
+        int old = Schema.current().version();
+        try (VisitStore store = later().forEditing(visit)) {
+            assertThat(store.<String>query(c -> Database.ask(c, "SELECT text FROM later")))
+                    .isEqualTo("Tamarisk");
+            assertThat(store.read()).isEqualTo(VisitRecord.empty(bareFacts()));
+        }
+        try (Connection copy = Database.openReadOnly(visit.resolve("visit-schema-" + old + ".db"))) {
+            assertThat(Schema.versionOf(copy)).isEqualTo(old);
+            assertThat(VisitReader.read(copy)).isEqualTo(VisitRecord.empty(bareFacts()));
+        }
+        VisitTooNew e = catchThrowableOfType(VisitTooNew.class, () -> VisitStore.openForEditing(visit, CLOCK));
+        assertThat(e.found()).isEqualTo(old + 1);
+        assertThat(e.known()).isEqualTo(old);
+        assertThat(e).hasMessageContaining("schema " + (old + 1)).hasMessageContaining("up to " + old);
+        assertThatThrownBy(() -> VisitStore.openForReading(visit)).isInstanceOf(VisitTooNew.class);
+        later().forEditing(visit).close();
+    }
+
+    @Test
+    void aReaderOfAnOlderVisitChangesNothingOnDisk() throws Exception {
+        Path visit = folder.resolve("v");
+        VisitStore.create(visit, bareFacts(), CLOCK).close();
+        byte[] before = Files.readAllBytes(visit.resolve("visit.db"));
+        try (VisitStore store = later().forReading(visit)) {
+            assertThat(store.<String>query(c -> Database.ask(c, "SELECT text FROM later")))
+                    .isEqualTo("Tamarisk");
+        }
+        assertThat(Files.readAllBytes(visit.resolve("visit.db"))).isEqualTo(before);
+        assertThat(visit.resolve("visit-schema-" + Schema.current().version() + ".db"))
+                .doesNotExist();
+    }
+
+    @Test
+    void anUpgradeThatFailsLeavesTheVisitAsItWas() throws Exception {
+        Path visit = folder.resolve("v");
+        VisitStore.create(visit, bareFacts(), CLOCK).close();
+        List<String> steps = new ArrayList<>(Schema.current().steps());
+        steps.add("CREATE TABLE half (id INTEGER PRIMARY KEY) STRICT; CREATE TABLE visit (id INTEGER)");
+        VisitOpening faulty = new VisitOpening(CLOCK, () -> {}, new Schema(steps));
+        assertThatThrownBy(() -> faulty.forEditing(visit)).isInstanceOf(VisitUnwritable.class);
+        try (VisitStore store = VisitStore.openForEditing(visit, CLOCK)) {
+            assertThat(store.<Long>query(
+                            c -> Database.askNumber(c, "SELECT count(*) FROM sqlite_schema WHERE name = 'half'")))
+                    .isZero();
+            assertThat(store.read()).isEqualTo(VisitRecord.empty(bareFacts()));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "",
+                "not a database at all, only words that go on for more than a hundred bytes, so that"
+                        + " the header of a database could stand here, but it does not"
+            })
+    void aFileThatIsNoVisitIsRefused(String content) throws Exception {
+        Path visit = Files.createDirectory(folder.resolve("v"));
+        Files.writeString(visit.resolve("visit.db"), content);
+        for (boolean edit : new boolean[] {true, false}) {
+            assertThatThrownBy(() -> open(visit, edit).close())
+                    .isInstanceOf(VisitUnreadable.class)
+                    .hasMessageContaining(visit.toString());
+        }
+        assertThat(Files.readString(visit.resolve("visit.db"))).isEqualTo(content);
+    }
+
+    @Test
+    void aDatabaseOfAnotherProgramIsRefusedAndLeftAlone() throws Exception {
+        Path visit = Files.createDirectory(folder.resolve("v"));
+        try (Connection other = Database.open(visit.resolve("visit.db"))) {
+            Database.run(other, "CREATE TABLE visit (id INTEGER PRIMARY KEY)");
+        }
+        byte[] before = Files.readAllBytes(visit.resolve("visit.db"));
+        assertThatThrownBy(() -> VisitStore.openForEditing(visit, CLOCK)).isInstanceOf(VisitUnreadable.class);
+        assertThat(Files.readAllBytes(visit.resolve("visit.db"))).isEqualTo(before);
+    }
+
+    /** A file cut or changed anywhere is refused in a sentence, opens with what it holds, or is found by the audit. */
+    @Test
+    void aDamagedFileNeverCrashes() throws Exception {
+        byte[] good = Files.readAllBytes(released(1).resolve("visit.db"));
+        java.util.Random random = new java.util.Random(77);
+        int told = 0;
+        for (int round = 0; round < 60; round++) {
+            byte[] bad = round % 2 == 0 ? java.util.Arrays.copyOf(good, random.nextInt(good.length)) : good.clone();
+            for (int i = 0; round % 2 == 1 && i < 200; i++) {
+                bad[random.nextInt(bad.length)] ^= (byte) (1 << random.nextInt(8));
+            }
+            Path visit = Files.createDirectory(folder.resolve("bad" + round));
+            Files.write(visit.resolve("visit.db"), bad);
+            try (VisitStore store = open(visit, round % 4 < 2)) {
+                told += StoreAudit.of(store).isEmpty() ? 0 : 1;
+            } catch (VisitProblem e) {
+                assertThat(e.getMessage()).contains(visit.toString()).endsWith(".");
+                told++;
+            }
+        }
+        assertThat(told).as("of 60 damaged files, how many were noticed").isGreaterThan(50);
+    }
+
+    private static VisitStore open(Path visit, boolean edit) throws VisitProblem {
+        return edit ? VisitStore.openForEditing(visit, CLOCK) : VisitStore.openForReading(visit);
+    }
+
+    @Test
+    void rangesAreCheckedByTheSchemaItself() throws Exception {
+        try (VisitStore store = VisitStore.create(folder.resolve("v"), bareFacts(), CLOCK)) {
+            store.query(connection -> {
+                for (String bad : List.of(
+                        "INSERT INTO reading (zone, outcome, typed, unit, thickness_um) VALUES ('hood', 'measured', '1',"
+                                + " 'um', 9e999)",
+                        "INSERT INTO reading (zone, outcome, typed) VALUES ('hood', 'none', '1')",
+                        "INSERT INTO reading (zone, outcome, view, x, y) VALUES ('hood', 'none', 'top', 1.01, 0)",
+                        "INSERT INTO reading (zone, outcome, view) VALUES ('hood', 'none', 'top')",
+                        "INSERT INTO sign (zone, kind, seen) VALUES ('hood', 'ripple', 2)",
+                        "INSERT INTO sign (zone, kind, seen) VALUES ('hood', 'ripple', 'yes')",
+                        "INSERT INTO mark (part, kind, text) VALUES (' ', 'vin', 'x')",
+                        "INSERT INTO pin (photo_id, zone) VALUES (1, 'hood')",
+                        "UPDATE visit SET gauge_range_um = 0",
+                        "INSERT INTO visit (id) VALUES (2)")) {
+                    assertThatThrownBy(() -> Database.run(connection, bad))
+                            .as(bad)
+                            .isInstanceOf(SQLException.class);
+                }
+                return bareFacts();
+            });
+        }
+    }
+}
