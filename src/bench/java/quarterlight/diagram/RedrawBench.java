@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import quarterlight.car.Body;
 import quarterlight.car.BodyStyle;
+import quarterlight.car.Zone;
 import quarterlight.car.ZoneId;
 import quarterlight.diagram.ink.DiagramInk;
 import quarterlight.diagram.ink.DiagramPainter;
@@ -23,6 +24,7 @@ import quarterlight.diagram.ink.Ramp;
 import quarterlight.diagram.ink.SheetLayout;
 import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.diagram.ink.ZoneLook;
+import quarterlight.table.ZoneTable;
 
 /** How long the diagram takes: load, places, scene, redraw of all views at 1920 wide, redraw after a hover; medians of processor time. */
 public final class RedrawBench {
@@ -33,20 +35,28 @@ public final class RedrawBench {
 
     public static void main(String[] args) throws Exception {
         for (BodyStyle style : BodyStyle.values()) {
-            run(style);
+            run(style, false);
+            run(style, true);
         }
     }
 
-    private static void run(BodyStyle style) throws Exception {
+    private static void run(BodyStyle style, boolean full) throws Exception {
         Body body = Body.usual(style);
         double load = median(10, () -> DiagramFile.shipped(body));
         BodyDiagram diagram = DiagramFile.shipped(body);
         double placing = median(5, () -> ZonePlaces.of(diagram));
         ZonePlaces places = ZonePlaces.of(diagram);
         Map<ZoneId, ZoneLook> looks = new HashMap<>();
-        for (ZoneId zone : diagram.zones()) {
+        for (Zone zone : ZoneTable.load().zonesOf(body)) {
             int i = looks.size();
-            looks.put(zone, new ZoneLook(OptionalDouble.of(i % 11 / 10.0), Integer.toString(90 + i), i % 5, i % 6));
+            boolean outer = full || zone.finish();
+            looks.put(
+                    zone.id(),
+                    new ZoneLook(
+                            outer ? OptionalDouble.of(i % 11 / 10.0) : OptionalDouble.empty(),
+                            outer ? Integer.toString(90 + i) : "",
+                            outer ? i % 5 : 0,
+                            full || zone.structural() ? i % 6 : 0));
         }
         DiagramInk ink = new DiagramInk(looks, Map.of(), Map.of(), List.of(), Optional.empty());
         SheetLayout layout = SheetLayout.ofWidth(diagram, 1920, false);
@@ -67,8 +77,14 @@ public final class RedrawBench {
             return image;
         });
         System.out.printf(
-                "%-12s load %5.1f ms, places %6.1f ms, scene %6.1f ms, redraw %5.1f ms, hover %5.1f ms%n",
-                style.word(), load, placing, composing, all, hover);
+                "%-12s %-30s load %5.1f ms, places %6.1f ms, scene %6.1f ms, redraw %5.1f ms, hover %5.1f ms%n",
+                style.word(),
+                full ? "every zone with all textures" : "as after a visit",
+                load,
+                placing,
+                composing,
+                all,
+                hover);
     }
 
     private static BufferedImage paint(

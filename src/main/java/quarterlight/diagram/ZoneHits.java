@@ -15,7 +15,7 @@ public final class ZoneHits {
 
     /**
      * The zone at a point: the topmost that holds it, else the one with the nearest outline within the tolerance. A zone thinner than twice
-     * the tolerance (a drip rail, a molding) is widened to that width against thicker ones, so that it can be hit at all.
+     * the tolerance (a drip rail, a molding) is widened to that width against zones of more than twice that width, so that it can be hit at all.
      *
      * @param xMm point in the view, mm from its left
      * @param yMm point in the view, mm from its top
@@ -29,7 +29,7 @@ public final class ZoneHits {
     public static Optional<DiagramShape> shapeAt(ViewDrawing view, double xMm, double yMm, double toleranceMm) {
         List<DiagramShape> zones = view.zones();
         Optional<DiagramShape> top = topmost(zones, xMm, yMm);
-        boolean mayYield = top.isEmpty() || top.get().outline().thickness() > 2 * toleranceMm;
+        boolean mayYield = top.isEmpty() || top.get().outline().thickness() > 4 * toleranceMm;
         if (mayYield) {
             double most = top.map(shape -> shape.outline().thickness() / TOP_PER_REACH)
                     .orElse(toleranceMm);

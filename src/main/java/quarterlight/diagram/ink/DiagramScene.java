@@ -104,7 +104,7 @@ public final class DiagramScene {
                 drawn.addAll(zone.textures());
                 zone = zone(shape.zone().get(), px, colors, drawn);
             } else {
-                detail(shape.kind(), px, zone.valued(), drawn);
+                detail(shape.kind(), px, zone.fill(), drawn);
             }
         }
         drawn.addAll(zone.textures());
@@ -124,30 +124,33 @@ public final class DiagramScene {
         ZoneLook look = ink.looks().getOrDefault(zone, SceneColors.NO_LOOK);
         Color fill = colors.fill(look);
         drawn.add(Drawn.Filled.of(px, fill, zone));
-        drawn.add(Drawn.Stroked.of(px, palette.gap(), 0.9));
+        drawn.add(Drawn.Stroked.of(px, colors.lineOn(fill), 0.9));
         List<Drawn> textures = new ArrayList<>();
         if (look.hatch() > 0) {
             textures.add(Drawn.Stroked.texture(Texture.hatch(px, look.hatch()), colors.textureOn(fill), Texture.LINE));
         }
         if (look.stipple() > 0) {
-            textures.add(Drawn.Filled.of(Texture.stipple(px, look.stipple()), colors.textureOn(fill)));
+            textures.add(new Drawn.Dots(Texture.stipple(px, look.stipple()), colors.textureOn(fill)));
         }
-        return new Pending(textures, look.share().isPresent());
+        return new Pending(textures, look.share().isPresent() ? Optional.of(fill) : Optional.empty());
     }
 
-    private void detail(ShapeKind kind, Path2D px, boolean onValue, List<Drawn> drawn) {
+    private void detail(ShapeKind kind, Path2D px, Optional<Color> valued, List<Drawn> drawn) {
         if (kind == ShapeKind.GAP) {
             drawn.add(Drawn.Stroked.of(px, palette.gap(), 0.9));
-        } else if (kind == ShapeKind.DETAIL || onValue) {
+        } else if (valued.isPresent()) {
+            Color quiet = InkPalette.mix(Contrast.readable(valued.get(), palette.ink()), valued.get(), 0.45);
+            drawn.add(Drawn.Stroked.of(px, quiet, 0.5));
+        } else if (kind == ShapeKind.DETAIL) {
             drawn.add(Drawn.Stroked.of(px, palette.detail(), 0.5));
         } else {
             drawn.add(Drawn.Filled.of(px, kind == ShapeKind.GLASS ? palette.glass() : palette.wheel()));
         }
     }
 
-    /** What of a zone is still to be drawn, and whether it is filled by value, so that quiet fills must not cover it. */
-    private record Pending(List<Drawn> textures, boolean valued) {
-        static final Pending NONE = new Pending(List.of(), false);
+    /** What of a zone is still to be drawn, and its fill if that tells a value, which quiet fills must not cover. */
+    private record Pending(List<Drawn> textures, Optional<Color> fill) {
+        static final Pending NONE = new Pending(List.of(), Optional.empty());
     }
 
     private void noteUnlabeled(ViewDrawing view, List<LabelPlacement.Placed> placed) {

@@ -106,6 +106,8 @@ public final class DiagramSvg {
                         .append(stroked.plain() ? "\" stroke-linecap=\"butt\" d=\"" : "\" d=\"")
                         .append(SvgPath.write(stroked.shape()))
                         .append("\"/>\n");
+            } else if (thing instanceof Drawn.Dots dots) {
+                fill(out, scene, Drawn.Filled.of(Texture.path(dots), dots.color()));
             } else if (thing instanceof Drawn.Words words) {
                 words(out, words);
             }

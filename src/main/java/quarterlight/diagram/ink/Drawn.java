@@ -33,6 +33,48 @@ sealed interface Drawn {
         }
     }
 
+    /** Dots of {@link Texture#DOT} px. */
+    final class Dots implements Drawn {
+        private final double[] centers;
+        private final Color color;
+        private final Rectangle2D bounds;
+
+        /** @param centers x and y in turn; not to be changed afterwards */
+        Dots(double[] centers, Color color) {
+            this.centers = centers;
+            this.color = color;
+            Rectangle2D all = new Rectangle2D.Double();
+            for (int i = 0; i < centers.length; i += 2) {
+                if (i == 0) {
+                    all.setRect(centers[0], centers[1], 0, 0);
+                }
+                all.add(centers[i], centers[i + 1]);
+            }
+            bounds = grown(all, 2);
+        }
+
+        int count() {
+            return centers.length / 2;
+        }
+
+        double x(int dot) {
+            return centers[2 * dot];
+        }
+
+        double y(int dot) {
+            return centers[2 * dot + 1];
+        }
+
+        Color color() {
+            return color;
+        }
+
+        @Override
+        public Rectangle2D bounds() {
+            return bounds;
+        }
+    }
+
     /** One line of text with its baseline; {@code width} as measured. */
     record Words(String text, double left, double baseline, double size, boolean bold, Color color, double width)
             implements Drawn {

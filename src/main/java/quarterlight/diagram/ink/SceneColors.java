@@ -14,6 +14,7 @@ record SceneColors(InkPalette palette, Ramp ramp) {
     static final ZoneLook NO_LOOK = new ZoneLook(OptionalDouble.empty(), "", 0, 0);
 
     private static final double TEXTURE = 0.75;
+    private static final double LINE = 0.70;
 
     /** What a zone is filled with: its place on the ramp, else the ground. */
     Color fill(ZoneLook look) {
@@ -28,5 +29,10 @@ record SceneColors(InkPalette palette, Ramp ramp) {
     /** The color of hatching and stipple on a ground. */
     Color textureOn(Color ground) {
         return InkPalette.mix(textOn(ground), ground, TEXTURE);
+    }
+
+    /** The color of a panel gap on a fill. */
+    Color lineOn(Color ground) {
+        return InkPalette.mix(textOn(ground), ground, LINE);
     }
 }

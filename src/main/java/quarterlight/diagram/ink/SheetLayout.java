@@ -28,8 +28,13 @@ public record SheetLayout(
         Map<View, Rectangle2D> frames,
         Map<View, Rectangle2D> cells,
         Optional<Rectangle2D> legend) {
-    /** Height of the legend band, px. */
-    public static final double LEGEND = 64;
+    /** Height of the legend band, px: one row, or two where the sheet is narrow. */
+    static double legendHeight(double width) {
+        return width < NARROW ? 116 : 64;
+    }
+
+    /** Below this width the legend takes two rows, px. */
+    private static final double NARROW = 900;
 
     /** Room above a drawing for its title and a row of labels, px. */
     static final double ABOVE = 34;
@@ -71,7 +76,7 @@ public record SheetLayout(
 
     /** The layout that shows the views largest in a given room. */
     public static SheetLayout fit(BodyDiagram diagram, double width, double height, boolean legend) {
-        double room = Math.max(1, height - (legend ? LEGEND : 0));
+        double room = Math.max(1, height - (legend ? legendHeight(width) : 0));
         List<List<ViewDrawing>> best = List.of();
         double largest = 0;
         for (List<List<View>> arrangement : ARRANGEMENTS) {
@@ -148,8 +153,9 @@ public record SheetLayout(
             }
             y += high;
         }
-        Optional<Rectangle2D> band =
-                legend ? Optional.of(new Rectangle2D.Double(BESIDE, y, width - 2 * BESIDE, LEGEND)) : Optional.empty();
-        return new SheetLayout(width, y + (legend ? LEGEND : 0), scale, frames, cells, band);
+        Optional<Rectangle2D> band = legend
+                ? Optional.of(new Rectangle2D.Double(BESIDE, y, width - 2 * BESIDE, legendHeight(width)))
+                : Optional.empty();
+        return new SheetLayout(width, y + (legend ? legendHeight(width) : 0), scale, frames, cells, band);
     }
 }

@@ -6,6 +6,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
 import java.awt.geom.Point2D;
 import java.util.Arrays;
+import java.util.stream.DoubleStream;
 
 /**
  * Hatching and stipple as plain lines and dots cut to a shape, so that a page keeps them sharp and a print without color still reads.
@@ -41,20 +42,29 @@ final class Texture {
         return lines;
     }
 
-    /** Dots in staggered rows, each a square turned to a diamond small enough to look round; empty at density 0. */
-    static Path2D stipple(Shape shape, int density) {
-        Path2D.Double dots = new Path2D.Double();
+    /** Centers of dots in staggered rows, x and y in turn; none at density 0. */
+    static double[] stipple(Shape shape, int density) {
         if (density == 0) {
-            return dots;
+            return new double[0];
         }
         double step = STIPPLE_PX[density];
+        DoubleStream.Builder centers = DoubleStream.builder();
         eachSpan(shape, new AffineTransform(), step * Math.sqrt(3) / 2, (y, from, to, row) -> {
             double shift = Math.floorMod(row, 2L) * step / 2;
             for (double x = Math.ceil((from + DOT / 2 - shift) / step) * step + shift; x <= to - DOT / 2; x += step) {
-                dot(dots, x, y);
+                centers.add(x).add(y);
             }
         });
-        return dots;
+        return centers.build().toArray();
+    }
+
+    /** The dots as a path: octagons small enough to look round. */
+    static Path2D path(Drawn.Dots dots) {
+        Path2D.Double path = new Path2D.Double();
+        for (int i = 0; i < dots.count(); i++) {
+            dot(path, dots.x(i), dots.y(i));
+        }
+        return path;
     }
 
     private static void dot(Path2D path, double x, double y) {

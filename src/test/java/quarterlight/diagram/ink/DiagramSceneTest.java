@@ -16,6 +16,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.apache.batik.transcoder.SVGAbstractTranscoder;
+import org.apache.batik.transcoder.TranscoderInput;
+import org.apache.batik.transcoder.TranscoderOutput;
+import org.apache.batik.transcoder.image.ImageTranscoder;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.xml.sax.InputSource;
@@ -204,5 +208,54 @@ class DiagramSceneTest {
         assertThat(DiagramSvg.view(scene, View.TOP, 10, 20, 0.5).orElseThrow())
                 .startsWith("<g ")
                 .endsWith("</g>\n");
+    }
+
+    /**
+     * Another program's picture of the page (Batik) and the picture of the window differ only where lines are smoothed. Dots, which the window
+     * puts on whole pixels, and dense hatching, which is nearly all smoothing, are left out.
+     */
+    @Test
+    void thePageAndTheWindowShowTheSamePicture() throws Exception {
+        DiagramInk bare = new DiagramInk(ink().looks(), Map.of(), Map.of(), List.of(), Optional.empty());
+        Map<ZoneId, ZoneLook> silent = new HashMap<>();
+        bare.looks().forEach((zone, look) -> silent.put(zone, new ZoneLook(look.share(), "", look.hatch() % 2, 0)));
+        DiagramScene scene = scene(
+                SheetLayout.ofWidth(diagram, 900, false),
+                new DiagramInk(silent, Map.of(), Map.of(), List.of(), Optional.empty()));
+        BufferedImage window = paint(scene, Highlight.NONE);
+        BufferedImage[] page = new BufferedImage[1];
+        ImageTranscoder transcoder = new ImageTranscoder() {
+            @Override
+            public BufferedImage createImage(int width, int height) {
+                return new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+            }
+
+            @Override
+            public void writeImage(BufferedImage image, TranscoderOutput output) {
+                page[0] = image;
+            }
+        };
+        transcoder.addTranscodingHint(SVGAbstractTranscoder.KEY_WIDTH, (float) window.getWidth());
+        transcoder.addTranscodingHint(SVGAbstractTranscoder.KEY_HEIGHT, (float) window.getHeight());
+        transcoder.addTranscodingHint(SVGAbstractTranscoder.KEY_ALLOW_EXTERNAL_RESOURCES, false);
+        transcoder.transcode(
+                new TranscoderInput(new StringReader(DiagramSvg.document(scene, "Sedan"))), new TranscoderOutput());
+        double sum = 0;
+        int far = 0;
+        // the titles of the views are left out: the page names the typeface, the test machine may lack it
+        int pixels = 0;
+        for (Rectangle2D frame : scene.layout().frames().values()) {
+            for (int y = (int) frame.getMinY() + 2; y < frame.getMaxY() - 2; y++) {
+                for (int x = (int) frame.getMinX() + 2; x < frame.getMaxX() - 2; x++) {
+                    int d = Math.abs((window.getRGB(x, y) >> 8 & 0xFF) - (page[0].getRGB(x, y) >> 8 & 0xFF));
+                    sum += d;
+                    far += d > 96 ? 1 : 0;
+                    pixels++;
+                }
+            }
+        }
+        assertThat(pixels).isGreaterThan(100_000);
+        assertThat(sum / pixels).isLessThan(4);
+        assertThat((double) far / pixels).isLessThan(0.01);
     }
 }
