@@ -118,7 +118,8 @@ final class PageFacts {
     private static String rust(ZoneRust zone) {
         String grade = zone.gradeInWords().map(g -> ", grade " + g).orElse("");
         String ri = zone.ri().isPresent() ? ", Ri " + zone.ri().getAsInt() : "";
-        String holes = zone.holes().orElse(0) > 0 ? ", " + zone.holes().getAsInt() + " hole(s)" : "";
+        int count = zone.holes().orElse(0);
+        String holes = count == 0 ? "" : count == 1 ? ", 1 hole" : ", " + count + " holes";
         double mm2 = zone.rust().map(area -> area.mm2()).orElse(0.0);
         return mm2 == 0 ? "none seen" : area(mm2) + grade + ri + holes;
     }

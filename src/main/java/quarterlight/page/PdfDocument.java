@@ -1,5 +1,6 @@
 package quarterlight.page;
 
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
@@ -13,6 +14,7 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
+import java.util.EnumSet;
 import java.util.logging.Level;
 
 /**
@@ -54,7 +56,8 @@ final class PdfDocument {
     }
 
     private static void font(PdfRendererBuilder builder, String file, int weight, FontStyle style) {
-        builder.useFont(() -> open(file), FAMILY, weight, style, true);
+        builder.useFont(
+                () -> open(file), FAMILY, weight, style, true, EnumSet.of(FSFontUseCase.DOCUMENT, FSFontUseCase.SVG));
     }
 
     private static InputStream open(String file) {

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -32,9 +33,11 @@ import quarterlight.visit.PhotoId;
  * hold no places and no data of the photo files beyond their names and times.
  */
 public final class VisitPages {
-    static final double PX_PER_MM = 96 / 25.4;
-    private static final double MARGIN_MM = 24;
-    private static final double WORDS_MM = 60;
+    /** Width at which a sheet is laid out, px: its words of 11 px come out at 6.5 pt on the page. */
+    private static final double SHEET_PX = 1300;
+
+    private static final double SIDES_MM = 24;
+    private static final double WORDS_MM = 66;
 
     private final Findings car;
     private final BodyDiagram diagram;
@@ -59,9 +62,9 @@ public final class VisitPages {
         progress.report(0, 2, "Drawing the diagram");
         DiagramInk ink = FindingsInk.of(car, ramp, key.marks());
         List<Path> made = new ArrayList<>();
-        double wide = (paper.heightMm() - MARGIN_MM) * PX_PER_MM;
-        double high = (paper.widthMm() - WORDS_MM) * PX_PER_MM;
-        DiagramScene scene = scene(diagram, ink, SheetLayout.fit(diagram, wide, high, true));
+        double widthMm = paper.heightMm() - SIDES_MM;
+        double high = (paper.widthMm() - WORDS_MM) * SHEET_PX / widthMm;
+        DiagramScene scene = scene(diagram, ink, SheetLayout.fit(diagram, SHEET_PX, high, true));
         made.add(writeText(
                 folder.resolve("diagram.svg"), new SvgSheet(car, scene, key, thumbnails, caution()).document()));
         progress.checkCancelled();
@@ -87,7 +90,8 @@ public final class VisitPages {
                 "Numbers in the zones: mean coating thickness in " + ramp.unitName()
                         + ". Hatching: refinish likelihood. Dots: rust. Discs: photos, see the key of pins.");
         model.put("paper", paper);
-        model.put("svg", inline(scene, title));
+        model.put("svg", inline(scene, title, paper.heightMm() - SIDES_MM));
+        model.put("caution", caution());
         model.put("facts", PageFacts.visit(car));
         model.put("gauge", PageFacts.gauge(car));
         model.put("cautions", cautions());
@@ -97,12 +101,15 @@ public final class VisitPages {
         return new Template().fill("diagram.ftlh", model);
     }
 
-    static String inline(DiagramScene scene, String title) {
-        String document = DiagramSvg.document(scene, "Body diagram of " + title);
-        return document.replaceFirst(
-                "<svg ",
-                "<svg alt=\"Body diagram of "
-                        + XmlText.escaped(title).replace("\\", "\\\\").replace("$", "\\$") + "\" ");
+    /** The drawing as an element of the page, as wide as given. */
+    static String inline(DiagramScene scene, String title, double widthMm) {
+        String name = "Body diagram of " + title;
+        double heightMm = widthMm * scene.layout().height() / scene.layout().width();
+        String document = DiagramSvg.document(scene, name);
+        int end = document.indexOf('>');
+        String head = document.substring(0, end).replaceAll(" (width|height)=\"[^\"]*\"", "");
+        String size = String.format(Locale.ROOT, " style=\"width: %.2fmm; height: %.2fmm\"", widthMm, heightMm);
+        return head + " alt=\"" + XmlText.escaped(name) + "\"" + size + document.substring(end);
     }
 
     private List<String> cautions() {
