@@ -1,5 +1,7 @@
 package quarterlight.cli;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -13,9 +15,14 @@ import quarterlight.compare.CountComparison;
 import quarterlight.compare.CountSummary;
 import quarterlight.compare.Side;
 import quarterlight.compare.ZoneFacts;
+import quarterlight.diagram.BodyDiagram;
+import quarterlight.diagram.DiagramFile;
+import quarterlight.diagram.DiagramRefused;
 import quarterlight.findings.Findings;
 import quarterlight.finish.FinishCautions;
 import quarterlight.finish.ZoneHistory;
+import quarterlight.page.ComparisonPages;
+import quarterlight.page.Paper;
 import quarterlight.rust.RepairNeed;
 import quarterlight.rust.ZoneRust;
 import quarterlight.store.VisitProblem;
@@ -43,14 +50,43 @@ final class CompareVerb implements Verb {
     }
 
     @Override
-    public int run(ParseResult call) throws CallRefused, VisitProblem {
-        Comparison comparison =
-                Comparison.of(findings(Words.pathAt(call, 0)), findings(Words.pathAt(call, 1)), CoverageTable.load());
-        if (call.hasMatchedOption("--out")) {
-            throw new CallRefused("compare --out is not built yet; nothing was made");
+    public int run(ParseResult call) throws CallRefused, VisitProblem, IOException {
+        Findings a = findings(Words.pathAt(call, 0));
+        Findings b = findings(Words.pathAt(call, 1));
+        Comparison comparison = Comparison.of(a, b, CoverageTable.load());
+        List<Path> made = call.hasMatchedOption("--out")
+                ? pages(a, b, comparison, call.matchedOptionValue("--out", Path.of("")))
+                : List.of();
+        if (Words.isJson(call)) {
+            around.console().print(json(comparison).put("made", made).text());
+        } else {
+            around.console().print(table(comparison));
+            made.forEach(file -> around.console().print("Made " + file + "\n"));
         }
-        around.console().print(Words.isJson(call) ? json(comparison).text() : table(comparison));
         return Exit.DONE;
+    }
+
+    /** Makes the comparison of two visits as pages in a folder. */
+    List<Path> pages(Path visitA, Path visitB, Path out) throws CallRefused, VisitProblem, IOException {
+        Findings a = findings(visitA);
+        Findings b = findings(visitB);
+        return pages(a, b, Comparison.of(a, b, CoverageTable.load()), out);
+    }
+
+    private static List<Path> pages(Findings a, Findings b, Comparison comparison, Path out)
+            throws CallRefused, IOException {
+        if (Files.exists(out) && !Files.isDirectory(out)) {
+            throw new CallRefused(out + " is a file; name a folder for the pages");
+        }
+        try {
+            return new ComparisonPages(a, diagram(a), b, diagram(b), comparison).write(out, Paper.A4);
+        } catch (DiagramRefused e) {
+            throw new CallRefused(e.getMessage());
+        }
+    }
+
+    private static BodyDiagram diagram(Findings car) throws DiagramRefused {
+        return DiagramFile.shipped(car.visit().facts().car().body());
     }
 
     Findings findings(Path visit) throws VisitProblem {

@@ -99,9 +99,10 @@ final class DemoVerb implements Verb {
                 }
             }
         }
+        Path first = made.visits.get(0);
+        Path last = made.visits.get(made.visits.size() - 1);
+        made.pages.addAll(new CompareVerb(around).pages(first, last, folder));
         made.pages.forEach(page -> say(tell, "Made " + page));
-        say(tell, "");
-        say(tell, "Set side by side: compare " + made.visits.get(0) + " " + made.visits.get(made.visits.size() - 1));
         return made;
     }
 

@@ -20,7 +20,7 @@ import quarterlight.visit.VisitFacts;
 
 /** What the diagram page says in words and tables, ready for the template: texts only, units included. */
 final class PageFacts {
-    private static final String DASH = "\u2013";
+    static final String DASH = "\u2013";
 
     private PageFacts() {}
 
@@ -97,7 +97,7 @@ final class PageFacts {
         return rows;
     }
 
-    private static String mean(ZoneThickness zone, ThicknessRamp ramp) {
+    static String mean(ZoneThickness zone, ThicknessRamp ramp) {
         if (!zone.readable()) {
             return "not readable by this gauge";
         }
@@ -110,12 +110,12 @@ final class PageFacts {
                 : (none + over).replaceFirst("^, ", "");
     }
 
-    private static String refinish(ZoneHistory zone) {
+    static String refinish(ZoneHistory zone) {
         return zone.refinishScore() + " (" + Math.round(100 * zone.notFactoryLow()) + " to "
                 + Math.round(100 * zone.notFactoryHigh()) + ")";
     }
 
-    private static String rust(ZoneRust zone) {
+    static String rust(ZoneRust zone) {
         String grade = zone.gradeInWords().map(g -> ", grade " + g).orElse("");
         String ri = zone.ri().isPresent() ? ", Ri " + zone.ri().getAsInt() : "";
         int count = zone.holes().orElse(0);

@@ -1,11 +1,8 @@
 package quarterlight.page;
 
 import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.LinkedHashMap;
@@ -65,11 +62,12 @@ public final class VisitPages {
         double widthMm = paper.heightMm() - SIDES_MM;
         double high = (paper.widthMm() - WORDS_MM) * SHEET_PX / widthMm;
         DiagramScene scene = scene(diagram, ink, SheetLayout.fit(diagram, SHEET_PX, high, true));
-        made.add(writeText(
+        made.add(WholeFile.text(
                 folder.resolve("diagram.svg"), new SvgSheet(car, scene, key, thumbnails, caution()).document()));
         progress.checkCancelled();
         progress.report(1, 2, "Writing the diagram page");
-        made.add(writePdf(folder.resolve("diagram.pdf"), diagramPage(scene, key, ramp, paper)));
+        String page = diagramPage(scene, key, ramp, paper);
+        made.add(WholeFile.write(folder.resolve("diagram.pdf"), out -> PdfDocument.write(page, out)));
         progress.report(2, 2, "Pages made");
         return made;
     }
@@ -137,30 +135,5 @@ public final class VisitPages {
                         .map(Base64.getEncoder()::encodeToString)
                         .orElse(""));
         return pin;
-    }
-
-    private static Path writeText(Path target, String text) throws IOException {
-        return whole(target, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
-    }
-
-    static Path writePdf(Path target, String xhtml) throws IOException {
-        return whole(target, out -> PdfDocument.write(xhtml, out));
-    }
-
-    private interface Content {
-        void write(OutputStream out) throws IOException;
-    }
-
-    private static Path whole(Path target, Content content) throws IOException {
-        Path temporary = Files.createTempFile(target.toAbsolutePath().getParent(), ".making", ".tmp");
-        try {
-            try (OutputStream out = Files.newOutputStream(temporary)) {
-                content.write(out);
-            }
-            Files.move(temporary, target, StandardCopyOption.REPLACE_EXISTING);
-            return target;
-        } finally {
-            Files.deleteIfExists(temporary);
-        }
     }
 }

@@ -26,10 +26,12 @@ import quarterlight.car.Dimensions;
 import quarterlight.car.DriveSide;
 import quarterlight.car.FinishProfile;
 import quarterlight.car.Substrate;
+import quarterlight.compare.Comparison;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.DiagramFile;
 import quarterlight.diagram.NominalAreas;
 import quarterlight.findings.Findings;
+import quarterlight.table.CoverageTable;
 import quarterlight.table.ZoneTable;
 import quarterlight.task.Progress;
 import quarterlight.units.ThicknessUnit;
@@ -123,6 +125,29 @@ class VisitPagesTest {
         var parsed = DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new ByteArrayInputStream(svg));
         assertThat(parsed.getElementsByTagName("b").getLength()).isZero();
         assertThat(parsed.getDocumentElement().getTextContent()).contains("<b>coupe</b>", "2.2", "31.7");
+    }
+
+    @Test
+    void thePageOfTwoCarsIsAccessibleAndSpeaksOfBothWithoutAWinner(@TempDir Path folder) throws Exception {
+        VisitRecord visit = visit();
+        BodyDiagram diagram = DiagramFile.shipped(visit.facts().car().body());
+        Findings car = Findings.of(
+                visit,
+                ZoneTable.load(),
+                NominalAreas.of(diagram, visit.facts().car().dimensions()));
+        new ComparisonPages(car, diagram, car, diagram, Comparison.of(car, car, CoverageTable.load()))
+                .write(folder, Paper.LETTER);
+        byte[] pdf = Files.readAllBytes(folder.resolve("compare.pdf"));
+        assertThat(PdfValidator.objections(pdf, PDFAFlavour.PDFA_2_A)).isEmpty();
+        assertThat(PdfValidator.objections(pdf, PDFAFlavour.PDFUA_1)).isEmpty();
+        String html = Files.readString(folder.resolve("compare.html"));
+        assertThat(html)
+                .contains("Tamarisk &lt;b&gt;coupe&lt;/b&gt;")
+                .doesNotContain("<b>coupe", "<script", "http://localhost");
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            assertThat(new PDFTextStripper().getText(document))
+                    .contains("Two cars side by side", "31.7", "A has fewer");
+        }
     }
 
     @Test
