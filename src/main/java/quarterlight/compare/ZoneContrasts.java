@@ -15,7 +15,7 @@ import quarterlight.thickness.ZoneThickness;
  * <ul>
  *   <li>thickness: the 95 % Welch interval of the difference of means does not hold 0; two spots each are needed. It
  *       speaks for neither car.
- *   <li>refinish likelihood: the bands over the three priors lie apart.
+ *   <li>refinish likelihood: the bands over the three priors lie apart, and the likelihoods by 20 points or more.
  *   <li>repair likelihood: below 20 on one side and above 50 on the other.
  *   <li>rust: the shares differ by more than 2 standard deviations from the marking, and the grades differ.
  *   <li>repair need: the needs differ.
@@ -23,6 +23,9 @@ import quarterlight.thickness.ZoneThickness;
  */
 final class ZoneContrasts {
     private static final double LEVEL = 0.95;
+    /** Least difference of two refinish likelihoods worth saying: one step of the hatching; judgement. */
+    private static final int CLEAR_POINTS = 20;
+
     private static final int LOW_REPAIR = 20;
     private static final int HIGH_REPAIR = 50;
     private static final double SDS = 2;
@@ -70,8 +73,9 @@ final class ZoneContrasts {
         }
         MeanDifference difference = MeanDifference.of(spotsA, spotsB, LEVEL);
         if (difference.isClear()) {
-            String interval =
-                    String.format(Locale.ROOT, "95 %% interval %+.0f to %+.0f", difference.low(), difference.high());
+            String interval = String.format(
+                            Locale.ROOT, "95 %% interval %+.0f to %+.0f", difference.low(), difference.high())
+                    .replace('-', '\u2212');
             difference(Aspect.THICKNESS, Optional.empty(), um("on average ", difference.difference(), interval));
         }
     }
@@ -79,7 +83,7 @@ final class ZoneContrasts {
     private static String um(String on, double difference, String how) {
         return String.format(
                 Locale.ROOT,
-                "A is %s%.0f um %s than B (%s)",
+                "A is %s%.0f\u2009\u00b5m %s than B (%s)",
                 on,
                 Math.abs(difference),
                 difference > 0 ? "thicker" : "thinner",
@@ -117,7 +121,8 @@ final class ZoneContrasts {
         ZoneHistory left = a.history().get();
         ZoneHistory right = b.history().get();
         boolean aLower = left.notFactoryHigh() < right.notFactoryLow();
-        if (aLower || right.notFactoryHigh() < left.notFactoryLow()) {
+        boolean apart = aLower || right.notFactoryHigh() < left.notFactoryLow();
+        if (apart && Math.abs(left.refinishScore() - right.refinishScore()) >= CLEAR_POINTS) {
             difference(
                     Aspect.REFINISH,
                     Optional.of(aLower ? Side.A : Side.B),

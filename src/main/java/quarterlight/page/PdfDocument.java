@@ -15,6 +15,7 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.util.EnumSet;
+import java.util.Set;
 import java.util.logging.Level;
 
 /**
@@ -56,8 +57,11 @@ final class PdfDocument {
     }
 
     private static void font(PdfRendererBuilder builder, String file, int weight, FontStyle style) {
-        builder.useFont(
-                () -> open(file), FAMILY, weight, style, true, EnumSet.of(FSFontUseCase.DOCUMENT, FSFontUseCase.SVG));
+        // a drawing takes the last font of the family, whatever its style: it gets no italic
+        Set<FSFontUseCase> uses = style == FontStyle.ITALIC
+                ? EnumSet.of(FSFontUseCase.DOCUMENT)
+                : EnumSet.of(FSFontUseCase.DOCUMENT, FSFontUseCase.SVG);
+        builder.useFont(() -> open(file), FAMILY, weight, style, true, uses);
     }
 
     private static InputStream open(String file) {

@@ -14,6 +14,8 @@ import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.findings.Findings;
+import quarterlight.finish.Chances;
+import quarterlight.finish.ZoneHistory;
 import quarterlight.rust.TestVisits;
 import quarterlight.table.CoverageTable;
 import quarterlight.table.ZoneTable;
@@ -203,8 +205,32 @@ class ComparisonTest {
         assertThat(apart.get(0)).satisfies(contrast -> {
             assertThat(contrast.aspect()).isEqualTo(Aspect.THICKNESS);
             assertThat(contrast.speaksFor()).isEmpty();
-            assertThat(contrast.text()).contains("308 um thinner").contains("95 % interval");
+            assertThat(contrast.text()).contains("308\u2009\u00b5m thinner").contains("95 % interval");
         });
+    }
+
+    /** A panel with evidence of its own whose likelihood and band are as given. */
+    private static ZoneFacts likelihood(double refinished, double low, double high) {
+        Chances chances = new Chances(1 - refinished, refinished, 0, 0);
+        return new ZoneFacts(
+                Optional.empty(),
+                Optional.of(new ZoneHistory(HOOD, true, chances, low, high, 0, 0, List.of())),
+                true,
+                Optional.empty(),
+                List.of(),
+                List.of());
+    }
+
+    @Test
+    void likelihoodsSpeakForACarOnlyWhereTheyLieTwentyPointsApart() {
+        ZoneFacts none = likelihood(0.002, 0.001, 0.003);
+        assertThat(ZoneContrasts.of(none, likelihood(0.03, 0.02, 0.04))).isEmpty();
+        assertThat(ZoneContrasts.of(none, likelihood(0.35, 0.002, 0.6)))
+                .as("bands overlap")
+                .isEmpty();
+        assertThat(ZoneContrasts.of(likelihood(0.35, 0.2, 0.6), none))
+                .extracting(Contrast::speaksFor)
+                .containsExactly(Optional.of(Side.B));
     }
 
     @Test

@@ -1,0 +1,106 @@
+package quarterlight.edit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import quarterlight.photo.OriginalsAudit;
+import quarterlight.store.StoreAudit;
+import quarterlight.store.VisitStore;
+import quarterlight.task.Progress;
+import quarterlight.visit.Photo;
+import quarterlight.visit.VisitRecord;
+
+/** The program itself takes photos in, in a process of its own, and is killed at different moments of it. */
+@Timeout(240)
+class KilledIntakeTest {
+    private static final Path PHOTOS =
+            Path.of(System.getProperty("quarterlight.basedir", ".")).resolve("demo-data/chicory-1971/photos");
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void aKilledIntakeLeavesAVisitThatOpensAndGoesOnWhereItStopped() throws Exception {
+        Path visit = folder.resolve("v");
+        assertThat(program("new", visit.toString(), "--car", "Any", "--style", "coupe")
+                        .waitFor())
+                .isZero();
+        long all = count(PHOTOS);
+        int killed = 0;
+        int before = 0;
+        for (long copied : List.of(1L, 12L, 40L)) {
+            Process intake = program("intake", visit.toString(), PHOTOS.toString());
+            waitFor(intake, visit.resolve("originals"), copied);
+            killed += intake.isAlive() ? 1 : 0;
+            intake.destroyForcibly().waitFor();
+            try (VisitStore store = VisitStore.openForEditing(visit, Clock.systemUTC())) {
+                VisitRecord record = store.read();
+                assertThat(StoreAudit.of(store)).isEmpty();
+                assertThat(record.photos().size())
+                        .as("no finished batch is lost")
+                        .isGreaterThanOrEqualTo(before);
+                OriginalsAudit audit = OriginalsAudit.of(
+                        visit, record.photos().stream().map(Photo::file).toList(), Progress.NONE);
+                assertThat(audit.changed()).isEmpty();
+                assertThat(audit.missing()).isEmpty();
+                before = record.photos().size();
+            }
+        }
+        assertThat(killed).as("intakes that were killed in the middle").isPositive();
+        assertThat(program("intake", visit.toString(), PHOTOS.toString()).waitFor())
+                .isZero();
+        try (VisitStore store = VisitStore.openForReading(visit)) {
+            List<Photo> photos = store.read().photos();
+            Set<String> hashes = new HashSet<>();
+            photos.forEach(photo -> hashes.add(photo.file().sha256().hex()));
+            assertThat(hashes).hasSize(photos.size());
+            assertThat((long) photos.size()).isEqualTo(all);
+        }
+        assertThat(program("audit", visit.toString()).waitFor()).isZero();
+    }
+
+    private static void waitFor(Process process, Path originals, long files) throws IOException, InterruptedException {
+        while (process.isAlive() && count(originals) < files) {
+            TimeUnit.MILLISECONDS.sleep(5);
+        }
+    }
+
+    private static long count(Path top) throws IOException {
+        if (!Files.exists(top)) {
+            return 0;
+        }
+        try (Stream<Path> files = Files.walk(top)) {
+            return files.filter(file ->
+                            file.toString().toLowerCase(java.util.Locale.ROOT).endsWith(".jpg"))
+                    .count();
+        } catch (java.io.UncheckedIOException e) {
+            return 0;
+        }
+    }
+
+    private Process program(String... arguments) throws IOException {
+        List<String> command = new java.util.ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Xmx256m",
+                "-Duser.home=" + folder,
+                "-cp",
+                System.getProperty("java.class.path"),
+                "quarterlight.Main"));
+        command.addAll(List.of(arguments));
+        return new ProcessBuilder(command)
+                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                .redirectError(ProcessBuilder.Redirect.DISCARD)
+                .start();
+    }
+}
