@@ -46,6 +46,28 @@ final class PageFacts {
         return rows;
     }
 
+    /** The facts of dates and gauge that stand under the heading of the diagram page, in one line. */
+    static String line(Findings car) {
+        VisitFacts facts = car.visit().facts();
+        List<String> parts = new ArrayList<>();
+        parts.add(facts.car()
+                .built()
+                .map(date -> "Claimed build date " + date.text())
+                .orElse("Build date not claimed"));
+        parts.add(facts.date().map(date -> "visit " + date).orElse("date of the visit not given"));
+        facts.inspector().ifPresent(name -> parts.add("inspector " + XmlText.clean(name)));
+        int readings = car.visit().readings().size();
+        long checks = car.visit().gaugeChecks().size();
+        parts.add(
+                readings == 0
+                        ? "not measured"
+                        : readings + " readings in " + car.thickness().zones().size() + " zones");
+        if (readings > 0) {
+            parts.add(checks == 0 ? "gauge not checked" : checks + " gauge checks");
+        }
+        return String.join(" \u00b7 ", parts);
+    }
+
     private static void put(Map<String, String> rows, String label, Optional<String> text) {
         text.ifPresent(value -> rows.put(label, XmlText.clean(value)));
     }

@@ -87,6 +87,7 @@ public final class VisitPages {
                 "lead",
                 "Numbers in the zones: mean coating thickness in " + ramp.unitName()
                         + ". Hatching: refinish likelihood. Dots: rust. Discs: photos, see the key of pins.");
+        model.put("line", PageFacts.line(car));
         model.put("paper", paper);
         model.put("svg", inline(scene, title, paper.heightMm() - SIDES_MM));
         model.put("caution", caution());
