@@ -29,7 +29,7 @@ final class PagesVerb implements Verb {
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("pages", "makes the diagram page and the report, in pages/ of the visit")
+        return Words.verb("pages", "makes the annotated diagram page as SVG and PDF, in pages/ of the visit")
                 .addPositional(Words.visit())
                 .addOption(Words.text(
                         "--paper", "PAPER", Worded.words(Paper.class).replace(", ", " or ") + " (usual: a4)"))

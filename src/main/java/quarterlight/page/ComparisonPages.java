@@ -67,6 +67,7 @@ public final class ComparisonPages {
         model.put("screen", false);
         String pdf = new Template().fill("compare.ftlh", model);
         model.put("screen", true);
+        model.put("fonts", FontFaces.css());
         String html = new Template().fill("compare.ftlh", model);
         return List.of(
                 WholeFile.write(folder.resolve("compare.pdf"), out -> PdfDocument.write(pdf, out)),

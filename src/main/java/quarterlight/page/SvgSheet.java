@@ -66,7 +66,8 @@ final class SvgSheet {
                 + number(width) + " " + number(y + MARGIN) + "\" width=\"" + number(width) + "\" height=\""
                 + number(y + MARGIN) + "\">\n<title>"
                 + XmlText.escaped("Body diagram of " + car.visit().facts().car().name())
-                + "</title>\n<rect width=\"100%\" height=\"100%\" fill=\"#FFFFFF\"/>\n" + out + "</svg>\n";
+                + "</title>\n<style>" + FontFaces.css()
+                + "</style>\n<rect width=\"100%\" height=\"100%\" fill=\"#FFFFFF\"/>\n" + out + "</svg>\n";
     }
 
     private double cards(double top, double width) {
