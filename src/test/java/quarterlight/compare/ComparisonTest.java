@@ -18,6 +18,7 @@ import quarterlight.finish.Chances;
 import quarterlight.finish.ZoneHistory;
 import quarterlight.rust.TestVisits;
 import quarterlight.table.CoverageTable;
+import quarterlight.table.DatePatternTable;
 import quarterlight.table.ZoneTable;
 import quarterlight.units.Area;
 import quarterlight.units.ThicknessUnit;
@@ -111,7 +112,7 @@ class ComparisonTest {
                     TestVisits.rows(statements),
                     List.of(),
                     List.of());
-            return Findings.of(visit, CATALOG, Map.of(HOOD, new Area(1_000_000)));
+            return Findings.of(visit, CATALOG, Map.of(HOOD, new Area(1_000_000)), DatePatternTable.load());
         }
     }
 
