@@ -41,7 +41,7 @@ final class HistoryVerb implements Verb {
         FinishHistory history = Findings.of(
                         record,
                         around.zones().get(),
-                        around.areas().apply(record.facts().car()))
+                        around.areas().of(Words.pathAt(call, 0), record.facts()))
                 .history();
         around.console().print(Words.isJson(call) ? json(history).text() : table(history));
         return Exit.DONE;
