@@ -39,7 +39,10 @@ public final class Pictures {
     /** With all decoders that this computer has. */
     public static Pictures usual() {
         PictureDecoder platform = new ImageIoDecoder(PictureBounds.USUAL);
-        return new Pictures(List.of(new ScaledJpegDecoder(PictureBounds.USUAL, platform), platform));
+        return new Pictures(List.of(
+                new ScaledJpegDecoder(PictureBounds.USUAL, platform),
+                platform,
+                new ContainerDecoder(PictureBounds.USUAL)));
     }
 
     /** A photo of the visit, upright, its long side at most {@code longSide} pixels. */
