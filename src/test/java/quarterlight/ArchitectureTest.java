@@ -113,7 +113,7 @@ class ArchitectureTest {
     static final ArchRule ADAPTERS_STAND_APART = classes()
             .that()
             .resideInAnyPackage(ADAPTERS)
-            .should(new ArchCondition<>("use no other adapter, save page -> diagram and archive -> table") {
+            .should(new ArchCondition<>("use no other adapter, save page -> diagram and archive -> table, page") {
                 @Override
                 public void check(JavaClass type, ConditionEvents events) {
                     String own = slice(type);
@@ -122,7 +122,9 @@ class ArchitectureTest {
                         boolean adapter = List.of(ADAPTERS).contains(other + "..");
                         boolean allowed = other.equals(own)
                                 || own.equals(ROOT + ".page") && other.equals(ROOT + ".diagram")
-                                || own.equals(ROOT + ".archive") && other.equals(ROOT + ".table");
+                                || own.equals(ROOT + ".archive")
+                                        && List.of(ROOT + ".table", ROOT + ".page")
+                                                .contains(other);
                         if (adapter && !allowed) {
                             events.add(SimpleConditionEvent.violated(d, d.getDescription()));
                         }

@@ -61,7 +61,7 @@ final class PagesVerb implements Verb {
         return Exit.DONE;
     }
 
-    private static Paper paper(String word) throws CallRefused {
+    static Paper paper(String word) throws CallRefused {
         return Worded.find(Paper.class, word)
                 .orElseThrow(() -> new CallRefused(
                         "pages: there is no paper " + Quoted.of(word) + "; take one of " + Worded.words(Paper.class)));

@@ -28,8 +28,9 @@ final class Verbs {
                 new GapsVerb(around),
                 new PagesVerb(around),
                 new CompareVerb(around),
-                new LaterVerb("archive", "packs the visit into one file that can be checked"),
-                new LaterVerb("restore", "opens an archive again"),
+                new ArchiveVerb(around),
+                new RestoreVerb(around),
+                new ExportVerb(around),
                 new DiagramVerb(around));
     }
 }
