@@ -36,9 +36,17 @@ public final class PinKey {
      * @param text what it shows, and the caption
      * @param time corrected time of day, or empty text
      * @param file the photo's name
+     * @param pin the pin itself
      */
     public record Entry(
-            int number, PhotoId photo, Optional<ViewPoint> point, String zone, String text, String time, String file) {}
+            int number,
+            PhotoId photo,
+            Optional<ViewPoint> point,
+            String zone,
+            String text,
+            String time,
+            String file,
+            Pin pin) {}
 
     private final List<Entry> entries;
 
@@ -48,6 +56,11 @@ public final class PinKey {
 
     /** The key of a visit on a diagram. */
     public static PinKey of(Findings car, BodyDiagram diagram) {
+        return of(car, diagram, ZonePlaces.of(diagram));
+    }
+
+    /** The same, where the middles of the diagram's zones are known already. */
+    public static PinKey of(Findings car, BodyDiagram diagram, ZonePlaces places) {
         Map<PhotoId, Photo> photos = new HashMap<>();
         car.visit().photos().stream()
                 .filter(photo -> photo.setAside().isEmpty())
@@ -58,7 +71,6 @@ public final class PinKey {
                 .sorted(Comparator.comparing((Pin pin) -> instant(car, pin.photo()))
                         .thenComparing(Pin::photo))
                 .toList();
-        ZonePlaces places = ZonePlaces.of(diagram);
         List<Entry> entries = new ArrayList<>();
         for (Pin pin : pins) {
             entries.add(new Entry(
@@ -73,7 +85,8 @@ public final class PinKey {
                             .of(pin.photo())
                             .map(t -> CLOCK.format(t.local()))
                             .orElse(""),
-                    photos.get(pin.photo()).file().name()));
+                    photos.get(pin.photo()).file().name(),
+                    pin));
         }
         return new PinKey(entries);
     }
@@ -89,7 +102,7 @@ public final class PinKey {
         return entries;
     }
 
-    List<PinMark> marks() {
+    public List<PinMark> marks() {
         return entries.stream()
                 .flatMap(entry -> entry.point().map(point -> new PinMark(entry.number(), point)).stream())
                 .toList();
