@@ -30,7 +30,6 @@ import quarterlight.table.CoverageTable;
 import quarterlight.table.JsonObject;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.units.Area;
-import quarterlight.visit.VisitRecord;
 
 /** {@code compare}: two cars side by side. */
 final class CompareVerb implements Verb {
@@ -89,12 +88,8 @@ final class CompareVerb implements Verb {
         return DiagramFile.shipped(car.visit().facts().car().body());
     }
 
-    Findings findings(Path visit) throws VisitProblem {
-        VisitRecord record = Visits.read(visit);
-        return Findings.of(
-                record,
-                around.zones().get(),
-                around.areas().apply(record.facts().car()));
+    Findings findings(Path visit) throws VisitProblem, CallRefused {
+        return OwnLists.findings(around, Visits.read(visit));
     }
 
     static JsonObject json(Comparison comparison) {

@@ -86,10 +86,7 @@ final class PagesVerb implements Verb {
     List<Path> make(VisitStore store, Path out, Paper paper, Progress progress)
             throws CallRefused, VisitProblem, IOException {
         VisitRecord record = store.read();
-        Findings findings = Findings.of(
-                record,
-                around.zones().get(),
-                around.areas().apply(record.facts().car()));
+        Findings findings = OwnLists.findings(around, record);
         try (Thumbnails thumbnails = Thumbnails.of(store.folder())) {
             List<Matter> matters = WhatMatters.of(findings, List.of(), MatterWeights.V1);
             BodyDiagram diagram = DiagramFile.shipped(record.facts().car().body());

@@ -23,7 +23,7 @@ final class Verbs {
                 new ZonesVerb(around),
                 new HistoryVerb(around),
                 new RustVerb(around),
-                new LaterVerb("dates", "every mark decoded, and whether it fits"),
+                new DatesVerb(around),
                 new SuggestVerb(around),
                 new GapsVerb(around),
                 new PagesVerb(around),
