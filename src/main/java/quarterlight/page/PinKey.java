@@ -41,6 +41,7 @@ public final class PinKey {
      * @param text what it shows, and the caption
      * @param time corrected time of day, or empty text
      * @param file the photo's name
+     * @param value the pin itself
      */
     public record Entry(
             int number,
@@ -50,7 +51,8 @@ public final class PinKey {
             String zone,
             String text,
             String time,
-            String file) {}
+            String file,
+            Pin value) {}
 
     private final List<Entry> entries;
 
@@ -60,7 +62,12 @@ public final class PinKey {
 
     /** The key of a visit on a diagram. */
     public static PinKey of(Findings car, BodyDiagram diagram) {
-        return of(car.visit(), car.times(), car.catalog(), diagram, ZonePlaces.of(diagram));
+        return of(car, diagram, ZonePlaces.of(diagram));
+    }
+
+    /** The same, where the middles of the diagram's zones are known already. */
+    public static PinKey of(Findings car, BodyDiagram diagram, ZonePlaces places) {
+        return of(car.visit(), car.times(), car.catalog(), diagram, places);
     }
 
     /** The key of a visit of which nothing was worked out yet but the times. */
@@ -89,7 +96,8 @@ public final class PinKey {
                             .flatMap(Optional::stream)
                             .collect(Collectors.joining(": ")),
                     times.of(pin.photo()).map(t -> CLOCK.format(t.local())).orElse(""),
-                    photos.get(pin.photo()).file().name()));
+                    photos.get(pin.photo()).file().name(),
+                    pin));
         }
         return new PinKey(entries);
     }
