@@ -39,9 +39,7 @@ final class HistoryVerb implements Verb {
     public int run(ParseResult call) throws VisitProblem {
         VisitRecord record = Visits.read(Words.pathAt(call, 0));
         FinishHistory history = Findings.of(
-                        record,
-                        around.zones().get(),
-                        around.areas().of(Words.pathAt(call, 0), record.facts()))
+                        record, around.zones().get(), around.areas().of(Words.pathAt(call, 0), record.facts()))
                 .history();
         around.console().print(Words.isJson(call) ? json(history).text() : table(history));
         return Exit.DONE;

@@ -71,9 +71,7 @@ final class PagesVerb implements Verb {
             throws CallRefused, VisitProblem, IOException {
         VisitRecord record = store.read();
         Findings findings = Findings.of(
-                record,
-                around.zones().get(),
-                around.areas().of(store.folder().root(), record.facts()));
+                record, around.zones().get(), around.areas().of(store.folder().root(), record.facts()));
         try (Thumbnails thumbnails = Thumbnails.of(store.folder())) {
             return new VisitPages(
                             findings, VisitDiagram.of(store.folder().root(), record.facts()), thumbnails.by(record))
