@@ -88,7 +88,7 @@ final class PagesVerb implements Verb {
         VisitRecord record = store.read();
         Findings findings = OwnLists.findings(around, record);
         try (Thumbnails thumbnails = Thumbnails.of(store.folder())) {
-            List<Matter> matters = WhatMatters.of(findings, List.of(), MatterWeights.V1);
+            List<Matter> matters = WhatMatters.of(findings, MatterWeights.V1);
             BodyDiagram diagram = DiagramFile.shipped(record.facts().car().body());
             ZonePlaces places = ZonePlaces.of(diagram);
             List<Path> made = new ArrayList<>(new VisitPages(findings, diagram, places, thumbnails.by(record), matters)

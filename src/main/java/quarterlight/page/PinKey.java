@@ -21,8 +21,8 @@ import quarterlight.visit.Recorded;
 import quarterlight.visit.ViewPoint;
 
 /**
- * The pins of a visit, numbered in the order in which their photos were taken, with what the key says of each. Photos set aside
- * are left out.
+ * The pins of a visit, numbered in the order in which their photos were taken, with what the key says of each. Photos set aside,
+ * and what the inspector left out, are not among them.
  */
 public final class PinKey {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.US);
@@ -61,13 +61,14 @@ public final class PinKey {
 
     /** The same, where the middles of the diagram's zones are known already. */
     public static PinKey of(Findings car, BodyDiagram diagram, ZonePlaces places) {
+        Selection selection = Selection.of(car.visit());
         Map<PhotoId, Photo> photos = new HashMap<>();
         car.visit().photos().stream()
-                .filter(photo -> photo.setAside().isEmpty())
+                .filter(photo -> photo.setAside().isEmpty() && selection.shows(photo.id()))
                 .forEach(photo -> photos.put(photo.id(), photo));
         List<Pin> pins = car.visit().pins().stream()
                 .map(Recorded::value)
-                .filter(pin -> photos.containsKey(pin.photo()))
+                .filter(pin -> photos.containsKey(pin.photo()) && selection.shows(pin.zone()))
                 .sorted(Comparator.comparing((Pin pin) -> instant(car, pin.photo()))
                         .thenComparing(Pin::photo))
                 .toList();

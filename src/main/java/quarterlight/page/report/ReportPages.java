@@ -25,6 +25,7 @@ import quarterlight.page.FontFaces;
 import quarterlight.page.Paper;
 import quarterlight.page.PdfDocument;
 import quarterlight.page.PinKey;
+import quarterlight.page.Selection;
 import quarterlight.page.Template;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.page.VisitPages;
