@@ -1,6 +1,7 @@
 package quarterlight.cli;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
@@ -104,8 +105,8 @@ final class DatesVerb implements Verb {
         return new JsonObject().put("from", date.from()).put("to", date.to()).put("pattern", date.pattern());
     }
 
-    private static java.util.Optional<List<JsonObject>> left(RecordId row, MarksReport report) {
-        return java.util.Optional.ofNullable(report.order().left().get(row)).map(DatesVerb::days);
+    private static Optional<List<JsonObject>> left(RecordId row, MarksReport report) {
+        return Optional.ofNullable(report.order().left().get(row)).map(DatesVerb::days);
     }
 
     private static List<JsonObject> days(DaySet days) {
@@ -152,12 +153,13 @@ final class DatesVerb implements Verb {
         if (report.marks().isEmpty()) {
             out.append("No mark was read; add marks VISIT FILE.csv takes them in.\n");
         } else {
-            TextTable marks = new TextTable().left("part", "kind", "text", "can mean", "verdict", "why");
+            TextTable marks = new TextTable().left("part", "kind", "text", "can mean", "verdict");
             report.marks().forEach(mark -> row(marks, mark));
-            out.append(marks.text());
+            out.append(marks.text()).append('\n');
+            report.marks().forEach(mark -> out.append(reason(mark)));
         }
         if (!report.features().isEmpty()) {
-            TextTable features = new TextTable().left("feature", "fitted", "verdict", "why");
+            TextTable features = new TextTable().left("feature", "goes with cars built", "fitted", "verdict");
             report.features()
                     .forEach(feature -> features.row(
                             feature.feature().feature(),
@@ -180,18 +182,21 @@ final class DatesVerb implements Verb {
         return out.append('\n').append(MarksReport.CAUTION).append('\n').toString();
     }
 
+    private static String reason(JudgedMark mark) {
+        String decoded = mark.decoded().isEmpty() ? "" : " " + String.join(". ", mark.decoded()) + ".";
+        return mark.mark().part() + ", " + mark.mark().text() + ": " + mark.why() + decoded + "\n";
+    }
+
     private static void row(TextTable table, JudgedMark mark) {
         List<String> dates =
                 mark.candidates().stream().map(DateText::of).distinct().toList();
         String shown = dates.stream().limit(MOST_SHOWN).collect(Collectors.joining("; "));
         String more = dates.size() > MOST_SHOWN ? " and " + (dates.size() - MOST_SHOWN) + " more" : "";
-        String decoded = mark.decoded().isEmpty() ? "" : " " + String.join("; ", mark.decoded()) + ".";
         table.row(
                 mark.mark().part(),
                 mark.mark().kind().word(),
                 mark.mark().text(),
                 dates.isEmpty() ? Shown.UNKNOWN : shown + more,
-                mark.verdict().word(),
-                mark.why() + decoded);
+                mark.verdict().word());
     }
 }

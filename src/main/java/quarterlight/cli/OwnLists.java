@@ -23,9 +23,9 @@ final class OwnLists {
         }
     }
 
-    /** All that can be worked out of a visit. */
-    static Findings findings(Surroundings around, VisitRecord visit) throws CallRefused {
+    /** All that can be worked out of a visit that lies in a folder. */
+    static Findings findings(Surroundings around, Path folder, VisitRecord visit) throws CallRefused {
         return Findings.of(
-                visit, around.zones().get(), around.areas().apply(visit.facts().car()), patterns(around));
+                visit, around.zones().get(), around.areas().of(folder, visit.facts()), patterns(around));
     }
 }

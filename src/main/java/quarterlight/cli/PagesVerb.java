@@ -10,8 +10,8 @@ import picocli.CommandLine.ParseResult;
 import quarterlight.coverage.Coverage;
 import quarterlight.coverage.Gap;
 import quarterlight.diagram.BodyDiagram;
-import quarterlight.diagram.DiagramFile;
 import quarterlight.diagram.DiagramRefused;
+import quarterlight.diagram.VisitDiagram;
 import quarterlight.diagram.ZonePlaces;
 import quarterlight.edit.VisitPixels;
 import quarterlight.findings.Findings;
@@ -86,10 +86,10 @@ final class PagesVerb implements Verb {
     List<Path> make(VisitStore store, Path out, Paper paper, Progress progress)
             throws CallRefused, VisitProblem, IOException {
         VisitRecord record = store.read();
-        Findings findings = OwnLists.findings(around, record);
+        Findings findings = OwnLists.findings(around, store.folder().root(), record);
         try (Thumbnails thumbnails = Thumbnails.of(store.folder())) {
             List<Matter> matters = WhatMatters.of(findings, MatterWeights.V1);
-            BodyDiagram diagram = DiagramFile.shipped(record.facts().car().body());
+            BodyDiagram diagram = VisitDiagram.of(store.folder().root(), record.facts());
             ZonePlaces places = ZonePlaces.of(diagram);
             List<Path> made = new ArrayList<>(new VisitPages(findings, diagram, places, thumbnails.by(record), matters)
                     .write(out, paper, progress));

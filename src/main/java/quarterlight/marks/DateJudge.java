@@ -74,9 +74,16 @@ final class DateJudge {
         }
         boolean oldForm = completions.get(0).text().length() == 3;
         List<String> decoded = oldForm
-                ? List.of("three digits: made before 2000, the decade is open (49 CFR 574.5)")
-                : List.of("four digits: week and year of making (49 CFR 574.5)");
-        return judge(mark, completions, decoded);
+                ? List.of("Three digits: made before 2000, the decade is open (49 CFR 574.5)")
+                : List.of("Four digits: week and year of making (49 CFR 574.5)");
+        Judgement judged = judge(mark, completions, decoded);
+        return judged.verdict() == Verdict.TOO_LATE
+                ? new Judgement(
+                        judged.verdict(),
+                        judged.why() + ": it was renewed in service, as tires are",
+                        judged.candidates(),
+                        judged.decoded())
+                : judged;
     }
 
     Judgement glass(String text) {

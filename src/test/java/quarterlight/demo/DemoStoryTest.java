@@ -113,7 +113,7 @@ class DemoStoryTest {
         return Findings.of(visit(visit), ZoneTable.load(), Map.of(), DatePatternTable.load());
     }
 
-    private static VisitRecord visit(String name) throws IOException, EditRefused, TableUnreadable {
+    static VisitRecord visit(String name) throws IOException, EditRefused, TableUnreadable {
         Path folder = DATA.resolve(name);
         Map<String, String> facts = FactEdits.assignments(Files.readAllLines(folder.resolve("facts.txt")));
         VisitFacts started = new FactEdits(ZoneTable.load()).start(facts, ZoneId.of("UTC"));

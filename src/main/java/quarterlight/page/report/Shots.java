@@ -59,7 +59,7 @@ final class Shots {
     static Shots of(Findings car, PinKey key, Selection selection) {
         List<Shot> shots = new ArrayList<>();
         for (PinKey.Entry entry : key.entries()) {
-            Pin pin = entry.pin();
+            Pin pin = entry.value();
             if (selection.shows(pin.photo()) && selection.shows(pin.zone())) {
                 shots.add(new Shot(
                         entry.number(),
