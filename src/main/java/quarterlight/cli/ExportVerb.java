@@ -8,11 +8,12 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.diagram.BodyDiagram;
-import quarterlight.diagram.DiagramFile;
 import quarterlight.diagram.DiagramRefused;
+import quarterlight.diagram.VisitDiagram;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.Exporting;
 import quarterlight.findings.Findings;
+import quarterlight.marks.code.DatePatterns;
 import quarterlight.page.DiagramDrawing;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
@@ -49,8 +50,10 @@ final class ExportVerb implements Verb {
         List<String> made;
         try (VisitStore store = VisitStore.openForReading(Words.pathAt(call, 0));
                 Interruption interruption = Interruption.watched()) {
-            BodyDiagram diagram = DiagramFile.shipped(store.read().facts().car().body());
-            made = new Exporting(around.zones().get(), visit -> drawing(visit, diagram))
+            Path root = store.folder().root();
+            BodyDiagram diagram = VisitDiagram.of(root, store.read().facts());
+            DatePatterns patterns = OwnLists.patterns(around);
+            made = new Exporting(around.zones().get(), visit -> drawing(root, visit, diagram, patterns))
                     .write(store, folder, call.hasMatchedOption(WITH_PLACES), interruption);
         } catch (DiagramRefused e) {
             throw new CallRefused(e.getMessage());
@@ -69,12 +72,8 @@ final class ExportVerb implements Verb {
         return Exit.DONE;
     }
 
-    private String drawing(VisitRecord visit, BodyDiagram diagram) {
+    private String drawing(Path folder, VisitRecord visit, BodyDiagram diagram, DatePatterns patterns) {
         return DiagramDrawing.svg(
-                Findings.of(
-                        visit,
-                        around.zones().get(),
-                        around.areas().apply(visit.facts().car())),
-                diagram);
+                Findings.of(visit, around.zones().get(), around.areas().of(folder, visit.facts()), patterns), diagram);
     }
 }

@@ -20,6 +20,7 @@ import quarterlight.findings.MatterWeights;
 import quarterlight.findings.WhatMatters;
 import quarterlight.page.Paper;
 import quarterlight.page.VisitPages;
+import quarterlight.page.report.BuyerPictures;
 import quarterlight.page.report.ReportPages;
 import quarterlight.photo.Pictures;
 import quarterlight.store.VisitProblem;
@@ -77,7 +78,7 @@ final class PagesVerb implements Verb {
         return Exit.DONE;
     }
 
-    private static Paper paper(String word) throws CallRefused {
+    static Paper paper(String word) throws CallRefused {
         return Worded.find(Paper.class, word)
                 .orElseThrow(() -> new CallRefused(
                         "pages: there is no paper " + Quoted.of(word) + "; take one of " + Worded.words(Paper.class)));
@@ -90,13 +91,16 @@ final class PagesVerb implements Verb {
         try (Thumbnails thumbnails = Thumbnails.of(store.folder())) {
             List<Matter> matters = WhatMatters.of(findings, MatterWeights.V1);
             BodyDiagram diagram = VisitDiagram.of(store.folder().root(), record.facts());
+            BuyerPictures pictures =
+                    new BuyerPictures(record, new VisitPixels(store.folder().root(), record, Pictures.usual()));
             ZonePlaces places = ZonePlaces.of(diagram);
-            List<Path> made = new ArrayList<>(new VisitPages(findings, diagram, places, thumbnails.by(record), matters)
-                    .write(out, paper, progress));
+            List<Path> made = new ArrayList<>(
+                    new VisitPages(findings, diagram, places, pictures.thumbnails(thumbnails.by(record)), matters)
+                            .write(out, paper, progress));
             List<Gap> gaps = Coverage.gaps(
                     record, findings.catalog(), findings.thickness(), findings.rust(), CoverageTable.load());
-            VisitPixels pixels = new VisitPixels(store.folder().root(), record, Pictures.usual());
-            made.addAll(new ReportPages(findings, diagram, places, gaps, matters, pixels).write(out, paper, progress));
+            made.addAll(
+                    new ReportPages(findings, diagram, places, gaps, matters, pictures).write(out, paper, progress));
             return made;
         } catch (DiagramRefused e) {
             throw new CallRefused(e.getMessage());

@@ -27,9 +27,7 @@ final class NameKey {
 
     /** The numbers that the zones of a diagram would bear. */
     NameKey(BodyDiagram diagram, DiagramInk ink) {
-        diagram.zones().stream()
-                .filter(ink::isNamed)
-                .forEach(zone -> numbers.put(zone, numbers.size() + 1));
+        diagram.zones().stream().filter(ink::isNamed).forEach(zone -> numbers.put(zone, numbers.size() + 1));
     }
 
     /** The stand-in for the words of a zone; empty for a zone that shows a value or nothing. */

@@ -4,14 +4,20 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import quarterlight.diagram.ink.InkPalette;
+import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.findings.Findings;
 import quarterlight.marks.JudgedFeature;
 import quarterlight.marks.JudgedMark;
 import quarterlight.marks.MarksReport;
+import quarterlight.marks.TimeLine;
 import quarterlight.marks.code.DateCandidate;
+import quarterlight.page.line.TimeLineDrawing;
+import quarterlight.page.line.TimeLineSvg;
 import quarterlight.units.Worded;
 import quarterlight.visit.Feature;
 import quarterlight.visit.Mark;
@@ -19,6 +25,8 @@ import quarterlight.visit.Mark;
 /** Marks as read and as decoded, and the features that date a car. */
 final class MarkTexts {
     private static final int NAMED = 3;
+    private static final double WIDTH_MM = 178;
+    private static final double WIDTH_PX = 760;
 
     private final Findings car;
     private final Shots shots;
@@ -42,10 +50,25 @@ final class MarkTexts {
             sentences.add(MarksReport.CAUTION);
         }
         return new ReportContent.MarksText(
-                "",
+                TimeLine.of(car.marks()).map(MarkTexts::line).orElse(""),
                 car.marks().marks().stream().map(this::row).toList(),
                 car.marks().features().stream().map(MarkTexts::row).toList(),
                 sentences);
+    }
+
+    private static String line(TimeLine line) {
+        TimeLineDrawing drawing = new TimeLineDrawing(line, InkPalette.LIGHT, TextMeasure.bundled(), WIDTH_PX);
+        String name = "Time line of the dates that the marks can mean; the table below says the same in words";
+        String size = String.format(
+                Locale.ROOT,
+                " alt=\"%s\" style=\"width: %.1fmm; height: %.1fmm\">",
+                name,
+                WIDTH_MM,
+                WIDTH_MM * drawing.heightPx() / WIDTH_PX);
+        String element = TimeLineSvg.element(drawing, name);
+        int end = element.indexOf('>');
+        String head = element.substring(0, end).replaceAll(" (?:width|height|role)=\"[^\"]*\"", "");
+        return head + " role=\"img\"" + size + element.substring(end + 1);
     }
 
     private ReportContent.MarkRow row(JudgedMark judged) {

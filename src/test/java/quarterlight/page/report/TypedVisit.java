@@ -133,7 +133,8 @@ final class TypedVisit {
                 NominalAreas.of(diagram, visit.facts().car().dimensions()),
                 DatePatternTable.load());
         List<Gap> gaps = Coverage.gaps(visit, car.catalog(), car.thickness(), car.rust(), CoverageTable.load());
-        return new ReportPages(car, diagram, places, gaps, WhatMatters.of(car, MatterWeights.V1), pixels);
+        return new ReportPages(
+                car, diagram, places, gaps, WhatMatters.of(car, MatterWeights.V1), new BuyerPictures(visit, pixels));
     }
 
     /** Photos in one color each; the film cannot be shown. */
