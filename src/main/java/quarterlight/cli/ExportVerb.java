@@ -12,8 +12,6 @@ import quarterlight.diagram.DiagramRefused;
 import quarterlight.diagram.VisitDiagram;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.Exporting;
-import quarterlight.findings.Findings;
-import quarterlight.marks.code.DatePatterns;
 import quarterlight.page.DiagramDrawing;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
@@ -50,10 +48,11 @@ final class ExportVerb implements Verb {
         List<String> made;
         try (VisitStore store = VisitStore.openForReading(Words.pathAt(call, 0));
                 Interruption interruption = Interruption.watched()) {
-            Path root = store.folder().root();
-            BodyDiagram diagram = VisitDiagram.of(root, store.read().facts());
-            DatePatterns patterns = OwnLists.patterns(around);
-            made = new Exporting(around.zones().get(), visit -> drawing(root, visit, diagram, patterns))
+            VisitRecord record = store.read();
+            BodyDiagram diagram = VisitDiagram.of(store.folder().root(), record.facts());
+            String drawing =
+                    DiagramDrawing.svg(OwnLists.findings(around, store.folder().root(), record), diagram);
+            made = new Exporting(around.zones().get(), visit -> drawing)
                     .write(store, folder, call.hasMatchedOption(WITH_PLACES), interruption);
         } catch (DiagramRefused e) {
             throw new CallRefused(e.getMessage());
@@ -70,10 +69,5 @@ final class ExportVerb implements Verb {
             around.console().print("Made " + folder + " with " + Shown.count(made.size(), "file", "files") + ".\n");
         }
         return Exit.DONE;
-    }
-
-    private String drawing(Path folder, VisitRecord visit, BodyDiagram diagram, DatePatterns patterns) {
-        return DiagramDrawing.svg(
-                Findings.of(visit, around.zones().get(), around.areas().of(folder, visit.facts()), patterns), diagram);
     }
 }
