@@ -20,6 +20,7 @@ import quarterlight.findings.MatterWeights;
 import quarterlight.findings.WhatMatters;
 import quarterlight.page.Paper;
 import quarterlight.page.VisitPages;
+import quarterlight.page.report.BuyerPictures;
 import quarterlight.page.report.ReportPages;
 import quarterlight.photo.Pictures;
 import quarterlight.store.VisitProblem;
@@ -88,15 +89,18 @@ final class PagesVerb implements Verb {
         VisitRecord record = store.read();
         Findings findings = OwnLists.findings(around, store.folder().root(), record);
         try (Thumbnails thumbnails = Thumbnails.of(store.folder())) {
-            List<Matter> matters = WhatMatters.of(findings, List.of(), MatterWeights.V1);
+            List<Matter> matters = WhatMatters.of(findings, MatterWeights.V1);
             BodyDiagram diagram = VisitDiagram.of(store.folder().root(), record.facts());
+            BuyerPictures pictures =
+                    new BuyerPictures(record, new VisitPixels(store.folder().root(), record, Pictures.usual()));
             ZonePlaces places = ZonePlaces.of(diagram);
-            List<Path> made = new ArrayList<>(new VisitPages(findings, diagram, places, thumbnails.by(record), matters)
-                    .write(out, paper, progress));
+            List<Path> made = new ArrayList<>(
+                    new VisitPages(findings, diagram, places, pictures.thumbnails(thumbnails.by(record)), matters)
+                            .write(out, paper, progress));
             List<Gap> gaps = Coverage.gaps(
                     record, findings.catalog(), findings.thickness(), findings.rust(), CoverageTable.load());
-            VisitPixels pixels = new VisitPixels(store.folder().root(), record, Pictures.usual());
-            made.addAll(new ReportPages(findings, diagram, places, gaps, matters, pixels).write(out, paper, progress));
+            made.addAll(
+                    new ReportPages(findings, diagram, places, gaps, matters, pictures).write(out, paper, progress));
             return made;
         } catch (DiagramRefused e) {
             throw new CallRefused(e.getMessage());
