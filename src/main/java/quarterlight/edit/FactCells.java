@@ -41,6 +41,11 @@ public final class FactCells {
         cells.put("taken-apart", text(facts.takenApart()));
         cells.put("claimed", text(facts.claimed()));
         cells.put("gauge-range", NumberText.of(facts.gaugeRange().um()) + " um");
+        cells.put("gauge-correction", facts.choices().gaugeCorrection() ? "yes" : "no");
+        cells.put("terms", text(facts.choices().terms()));
+        cells.put("limits", text(facts.choices().limits()));
+        cells.put("report", facts.choices().length().word());
+        cells.put("diagram", text(facts.choices().diagram()));
         new TreeMap<>(car.substrates()).forEach((zone, made) -> cells.put("substrate." + zone, made.word()));
         return cells;
     }
