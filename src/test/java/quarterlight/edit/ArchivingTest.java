@@ -82,6 +82,7 @@ class ArchivingTest {
             }
         }
         Files.writeString(visit.resolve("pages/report.html"), "a page");
+        Files.writeString(visit.resolve("diagram.svg"), "a diagram of one's own");
         return visit;
     }
 
@@ -135,7 +136,8 @@ class ArchivingTest {
         assertThat(seen.text("bag-info.txt")).contains("Bagging-Date: 2026-03-02\n");
         Path back = folder.resolve("back");
         assertThat(Restoring.restore(zip, back, Progress.NONE).ok()).isTrue();
-        for (String file : List.of("originals/100%-1.JPG", "originals/100%-2.JPG", "pages/report.html")) {
+        for (String file :
+                List.of("originals/100%-1.JPG", "originals/100%-2.JPG", "pages/report.html", "diagram.svg")) {
             assertThat(back.resolve(file)).hasSameBinaryContentAs(visit.resolve(file));
         }
         assertThat(everything(back)).isEqualTo(everything(visit));
