@@ -19,6 +19,7 @@ import quarterlight.diagram.DiagramFile;
 import quarterlight.diagram.DiagramRefused;
 import quarterlight.diagram.NominalAreas;
 import quarterlight.table.ZoneTable;
+import quarterlight.ui.Desktop;
 import quarterlight.units.Area;
 
 /** Reads the arguments, builds the objects, and hands over to the command line or the desktop. */
@@ -36,11 +37,20 @@ public final class Main {
                 ZoneTable::load,
                 Main::areas,
                 Main::demoData,
-                visit -> false,
+                visit -> desktop(log).open(visit),
                 log.path());
         int status = new Program(around).run(args);
         console.out().flush();
         System.exit(status);
+    }
+
+    private static Desktop desktop(LogFile log) {
+        return new Desktop(
+                Clock.system(java.time.ZoneId.systemDefault()),
+                ZoneTable::load,
+                Main::areas,
+                log.path().getParent(),
+                log.path());
     }
 
     /** Nominal areas from the diagram that the program carries; none if there is no diagram of the style. */

@@ -5,13 +5,13 @@ import java.util.List;
 /** Every verb, in the order of the job. */
 final class Verbs {
     /** The verb of a call without one. */
-    static final String WITHOUT_A_WORD = "demo";
+    static final String WITHOUT_A_WORD = "desk";
 
     private Verbs() {}
 
     static List<Verb> all(Surroundings around) {
         return List.of(
-                new LaterVerb("desk", "opens the desktop"),
+                new DeskVerb(around),
                 new DemoVerb(around),
                 new NewVerb(around),
                 new SetVerb(around),

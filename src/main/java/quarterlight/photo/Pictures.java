@@ -45,6 +45,11 @@ public final class Pictures {
                 new ContainerDecoder(PictureBounds.USUAL)));
     }
 
+    /** With the readers of the Java platform alone: no native code that a damaged file could bring down. */
+    public static Pictures careful() {
+        return new Pictures(List.of(new ImageIoDecoder(PictureBounds.USUAL)));
+    }
+
     /** A photo of the visit, upright, its long side at most {@code longSide} pixels. */
     public BufferedImage upright(Path visitFolder, PhotoFile photo, int longSide) throws PictureUnreadable {
         Path file = visitFolder.resolve(photo.stored());

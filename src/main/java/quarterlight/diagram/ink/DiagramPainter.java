@@ -39,13 +39,8 @@ public final class DiagramPainter {
     }
 
     private void paintWithin(Graphics2D g, Highlight highlight) {
-        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-        g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
-        SheetLayout layout = scene.layout();
-        Rectangle2D sheet = new Rectangle2D.Double(0, 0, layout.width(), layout.height());
-        Rectangle clip = g.getClipBounds() == null ? sheet.getBounds() : g.getClipBounds();
+        smooth(g);
+        Rectangle clip = g.getClipBounds() == null ? sheet().getBounds() : g.getClipBounds();
         g.setColor(scene.palette().ground());
         g.fill(clip);
         for (DiagramScene.SceneView view : scene.views()) {
@@ -54,6 +49,33 @@ public final class DiagramPainter {
             }
         }
         scene.legend().forEach(thing -> draw(g, thing, clip));
+        mark(g, highlight, clip);
+    }
+
+    /** Paints the highlight alone, over a picture of the scene that was painted before. */
+    public void paintHighlight(Graphics2D target, Highlight highlight) {
+        Graphics2D g = (Graphics2D) target.create();
+        try {
+            smooth(g);
+            mark(g, highlight, g.getClipBounds() == null ? sheet().getBounds() : g.getClipBounds());
+        } finally {
+            g.dispose();
+        }
+    }
+
+    private Rectangle2D sheet() {
+        return new Rectangle2D.Double(
+                0, 0, scene.layout().width(), scene.layout().height());
+    }
+
+    private static void smooth(Graphics2D g) {
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+    }
+
+    private void mark(Graphics2D g, Highlight highlight, Rectangle clip) {
         highlight.hovered().ifPresent(zone -> hover(g, zone));
         Set<ZoneId> selected = new TreeSet<>(highlight.selected());
         selected.forEach(zone -> select(g, zone));
