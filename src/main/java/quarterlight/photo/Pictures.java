@@ -16,7 +16,6 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
-import net.coobird.thumbnailator.resizers.Resizers;
 import quarterlight.visit.PhotoFile;
 
 /**
@@ -129,13 +128,9 @@ public final class Pictures {
             return image;
         }
         double scale = (double) longSide / longest;
-        BufferedImage small = new BufferedImage(
-                Math.max(1, (int) Math.round(image.getWidth() * scale)),
-                Math.max(1, (int) Math.round(image.getHeight() * scale)),
-                BufferedImage.TYPE_INT_RGB);
-        BufferedImage source = image.getType() == BufferedImage.TYPE_INT_RGB ? image : plain(image);
-        Resizers.PROGRESSIVE.resize(source, small);
-        return small;
+        return RgbPixels.reduced(
+                plain(image), Math.max(1, (int) Math.round(image.getWidth() * scale)), Math.max(1, (int)
+                        Math.round(image.getHeight() * scale)));
     }
 
     /** In sRGB, see-through parts on white. */
