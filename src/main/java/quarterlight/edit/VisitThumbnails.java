@@ -8,7 +8,6 @@ import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.Pictures;
 import quarterlight.store.ThumbnailStore;
 import quarterlight.store.VisitFolder;
-import quarterlight.visit.MediaKind;
 import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoFile;
 import quarterlight.visit.PhotoId;
@@ -50,7 +49,7 @@ public final class VisitThumbnails implements ThumbnailShelf, AutoCloseable {
 
     private Optional<byte[]> thumbnail(PhotoFile photo) {
         Optional<byte[]> kept = cache().get(photo.sha256(), Pictures.THUMBNAIL);
-        if (kept.isPresent() || photo.kind() != MediaKind.PHOTO) {
+        if (kept.isPresent()) {
             return kept;
         }
         try {
