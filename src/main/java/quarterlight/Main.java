@@ -18,6 +18,7 @@ import quarterlight.diagram.DiagramRefused;
 import quarterlight.diagram.NominalAreas;
 import quarterlight.diagram.VisitDiagram;
 import quarterlight.table.ZoneTable;
+import quarterlight.ui.Desktop;
 import quarterlight.units.Area;
 import quarterlight.visit.VisitFacts;
 
@@ -37,12 +38,17 @@ public final class Main {
                 ZoneTable::load,
                 Main::areas,
                 Main::demoData,
-                visit -> false,
+                visit -> desktop(log, settings).open(visit),
                 log.path(),
                 settings.resolve("diagrams"));
         int status = new Program(around).run(args);
         console.out().flush();
         System.exit(status);
+    }
+
+    private static Desktop desktop(LogFile log, Path settings) {
+        return new Desktop(
+                Clock.system(java.time.ZoneId.systemDefault()), ZoneTable::load, Main::areas, settings, log.path());
     }
 
     /** Nominal areas from the diagram of the visit; none if it cannot be used. */

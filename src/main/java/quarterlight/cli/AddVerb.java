@@ -8,6 +8,7 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.RowEdits;
+import quarterlight.edit.RowKinds;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.table.CsvFile;

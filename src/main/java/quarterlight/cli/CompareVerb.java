@@ -30,7 +30,6 @@ import quarterlight.table.CoverageTable;
 import quarterlight.table.JsonObject;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.units.Area;
-import quarterlight.visit.VisitRecord;
 
 /** {@code compare}: two cars side by side. */
 final class CompareVerb implements Verb {
@@ -75,13 +74,15 @@ final class CompareVerb implements Verb {
         return pages(visitA, a, visitB, b, Comparison.of(a, b, CoverageTable.load()), out);
     }
 
-    private static List<Path> pages(Path visitA, Findings a, Path visitB, Findings b, Comparison comparison, Path out)
+    private static List<Path> pages(
+            Path visitA, Findings a, Path visitB, Findings b, Comparison comparison, Path out)
             throws CallRefused, IOException {
         if (Files.exists(out) && !Files.isDirectory(out)) {
             throw new CallRefused(out + " is a file; name a folder for the pages");
         }
         try {
-            return new ComparisonPages(a, diagram(visitA, a), b, diagram(visitB, b), comparison).write(out, Paper.A4);
+            return new ComparisonPages(a, diagram(visitA, a), b, diagram(visitB, b), comparison)
+                    .write(out, Paper.A4);
         } catch (DiagramRefused e) {
             throw new CallRefused(e.getMessage());
         }
@@ -91,9 +92,8 @@ final class CompareVerb implements Verb {
         return VisitDiagram.of(visit, car.visit().facts());
     }
 
-    Findings findings(Path visit) throws VisitProblem {
-        VisitRecord record = Visits.read(visit);
-        return Findings.of(record, around.zones().get(), around.areas().of(visit, record.facts()));
+    Findings findings(Path visit) throws VisitProblem, CallRefused {
+        return OwnLists.findings(around, visit, Visits.read(visit));
     }
 
     static JsonObject json(Comparison comparison) {

@@ -57,11 +57,7 @@ public final class DiagramPainter {
     private void paintWithin(Graphics2D g, Highlight highlight) {
         Rectangle clip = g.getClipBounds() == null ? sheet() : g.getClipBounds();
         put(g, clip);
-        smooth(g);
-        highlight.hovered().ifPresent(zone -> hover(g, zone));
-        Set<ZoneId> selected = new TreeSet<>(highlight.selected());
-        selected.forEach(zone -> select(g, zone));
-        selected.forEach(zone -> name(zone).ifPresent(plate -> plate.forEach(thing -> draw(g, thing, clip))));
+        mark(g, highlight, clip);
     }
 
     private Rectangle sheet() {
@@ -113,7 +109,7 @@ public final class DiagramPainter {
     }
 
     /** Draws the whole scene anew, without the kept picture. */
-    void drawScene(Graphics2D g, Rectangle clip) {
+    public void drawScene(Graphics2D g, Rectangle clip) {
         smooth(g);
         g.setColor(scene.palette().ground());
         g.fill(clip);
@@ -124,6 +120,24 @@ public final class DiagramPainter {
         }
         scene.legend().forEach(thing -> draw(g, thing, clip));
         scene.key().forEach(thing -> draw(g, thing, clip));
+    }
+
+    /** Paints the highlight alone, over a picture of the scene that was painted before. */
+    public void paintHighlight(Graphics2D target, Highlight highlight) {
+        Graphics2D g = (Graphics2D) target.create();
+        try {
+            mark(g, highlight, g.getClipBounds() == null ? sheet() : g.getClipBounds());
+        } finally {
+            g.dispose();
+        }
+    }
+
+    private void mark(Graphics2D g, Highlight highlight, Rectangle clip) {
+        smooth(g);
+        highlight.hovered().ifPresent(zone -> hover(g, zone));
+        Set<ZoneId> selected = new TreeSet<>(highlight.selected());
+        selected.forEach(zone -> select(g, zone));
+        selected.forEach(zone -> name(zone).ifPresent(plate -> plate.forEach(thing -> draw(g, thing, clip))));
     }
 
     private static void smooth(Graphics2D g) {

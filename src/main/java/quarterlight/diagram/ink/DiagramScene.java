@@ -274,6 +274,23 @@ public final class DiagramScene {
                 .findFirst();
     }
 
+    /** The center of a pin's disc on the sheet, px; empty if the pin is not drawn. */
+    public Optional<Point2D> pinCenter(int number) {
+        return views.stream()
+                .flatMap(view -> view.pins().stream())
+                .filter(pin -> pin.number() == number)
+                .map(PinPlacement.Placed::center)
+                .findFirst();
+    }
+
+    /** The view whose cell holds a point of the sheet. */
+    public Optional<View> viewAt(double xPx, double yPx) {
+        return views.stream()
+                .filter(view -> view.cell().contains(xPx, yPx))
+                .map(SceneView::view)
+                .findFirst();
+    }
+
     /** Where a point of a view lies on the sheet, px; empty if the view is not on it. */
     public Optional<Point2D> px(ViewPoint point) {
         return Optional.ofNullable(layout.frames().get(point.view()))
