@@ -39,6 +39,11 @@ public record Surroundings(
         Objects.requireNonNull(log, "log");
     }
 
+    /** The user's settings folder, where the log stands too. */
+    Path settings() {
+        return log.toAbsolutePath().getParent();
+    }
+
     /** The desktop, which the command line does not know. */
     @FunctionalInterface
     public interface Desk {
