@@ -1,5 +1,6 @@
 package quarterlight.cli;
 
+import quarterlight.edit.VisitThumbnails;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
@@ -54,7 +55,7 @@ final class SuggestVerb implements Verb {
         VisitRecord visit;
         List<Shot> shots;
         try (VisitStore store = VisitStore.openForReading(Words.pathAt(call, 0));
-                Thumbnails thumbnails = Thumbnails.of(store.folder())) {
+                VisitThumbnails thumbnails = VisitThumbnails.of(store.folder())) {
             visit = store.read();
             shots = shots(visit, thumbnails.by(visit));
         }
