@@ -28,7 +28,7 @@ public final class PagesScreen implements StationScreen {
     private final OpenVisit visit;
     private final Texts texts;
     private final PagesModel model = new PagesModel();
-    private final JPanel side = new JPanel(new MigLayout("insets 0, gap 0, wrap 2", "[grow,fill,0::][232!,fill]", "[][grow,fill]"));
+    private final JPanel side = new JPanel(new MigLayout("insets 0, gap 0, wrap 2", "[grow,fill,0::][248!,fill]", "[][grow,fill]"));
     private final PagesActions actions;
     private final PreviewPane preview;
     private final JButton make;
