@@ -37,7 +37,8 @@ final class HistoryVerb implements Verb {
     @Override
     public int run(ParseResult call) throws VisitProblem, CallRefused {
         VisitRecord record = Visits.read(Words.pathAt(call, 0));
-        FinishHistory history = OwnLists.findings(around, record).history();
+        FinishHistory history =
+                OwnLists.findings(around, Words.pathAt(call, 0), record).history();
         around.console().print(Words.isJson(call) ? json(history).text() : table(history));
         return Exit.DONE;
     }

@@ -2,6 +2,7 @@ package quarterlight.cli;
 
 import java.nio.file.Path;
 import quarterlight.coverage.TrialList;
+import quarterlight.edit.VisitWork;
 import quarterlight.findings.Findings;
 import quarterlight.marks.code.DatePatterns;
 import quarterlight.table.DatePatternTable;
@@ -14,7 +15,7 @@ final class OwnLists {
     private OwnLists() {}
 
     static Path folder(Surroundings around) {
-        return around.log().toAbsolutePath().getParent();
+        return around.settings();
     }
 
     static DatePatterns patterns(Surroundings around) throws CallRefused {
@@ -33,9 +34,16 @@ final class OwnLists {
         }
     }
 
-    /** All that can be worked out of a visit. */
-    static Findings findings(Surroundings around, VisitRecord visit) throws CallRefused {
-        return Findings.of(
-                visit, around.zones().get(), around.areas().apply(visit.facts().car()), patterns(around));
+    static VisitWork work(Surroundings around) {
+        return new VisitWork(around.zones().get(), around.areas()::of, folder(around));
+    }
+
+    /** All that can be worked out of a visit that lies in a folder. */
+    static Findings findings(Surroundings around, Path folder, VisitRecord visit) throws CallRefused {
+        try {
+            return work(around).findings(folder, visit);
+        } catch (TableUnreadable e) {
+            throw new CallRefused(e.getMessage());
+        }
     }
 }

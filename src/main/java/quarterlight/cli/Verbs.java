@@ -5,13 +5,13 @@ import java.util.List;
 /** Every verb, in the order of the job. */
 final class Verbs {
     /** The verb of a call without one. */
-    static final String WITHOUT_A_WORD = "demo";
+    static final String WITHOUT_A_WORD = "desk";
 
     private Verbs() {}
 
     static List<Verb> all(Surroundings around) {
         return List.of(
-                new LaterVerb("desk", "opens the desktop"),
+                new DeskVerb(around),
                 new DemoVerb(around),
                 new NewVerb(around),
                 new SetVerb(around),
@@ -28,8 +28,9 @@ final class Verbs {
                 new GapsVerb(around),
                 new PagesVerb(around),
                 new CompareVerb(around),
-                new LaterVerb("archive", "packs the visit into one file that can be checked"),
-                new LaterVerb("restore", "opens an archive again"),
+                new ArchiveVerb(around),
+                new RestoreVerb(around),
+                new ExportVerb(around),
                 new DiagramVerb(around));
     }
 }

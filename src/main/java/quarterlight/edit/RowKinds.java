@@ -1,4 +1,4 @@
-package quarterlight.cli;
+package quarterlight.edit;
 
 import java.util.List;
 import java.util.Optional;
@@ -31,9 +31,9 @@ import quarterlight.visit.PhotoNote;
  * @param csv its form in a CSV file
  * @param kept its form in the visit
  */
-record RowKinds<T>(RowKind<T> csv, RecordKind<T> kept) {
+public record RowKinds<T>(RowKind<T> csv, RecordKind<T> kept) {
     /** What the geometry of a trace must keep to, at the cell it is about. */
-    static final TraceRule MEASURABLE =
+    public static final TraceRule MEASURABLE =
             (trace, photo) -> TraceCheck.problem(trace, photo).map(why -> new CellRefused(columnOf(why), why));
 
     /** What a note must keep to, at the cell it is about. */
@@ -49,7 +49,7 @@ record RowKinds<T>(RowKind<T> csv, RecordKind<T> kept) {
         return why.contains("outline") ? "outline" : "scale";
     }
 
-    static List<RowKinds<?>> all() {
+    public static List<RowKinds<?>> all() {
         return List.of(
                 new RowKinds<>(new ReadingRows(), RecordKind.READINGS),
                 new RowKinds<>(new GaugeRows(), RecordKind.GAUGE),
@@ -66,7 +66,7 @@ record RowKinds<T>(RowKind<T> csv, RecordKind<T> kept) {
                 new RowKinds<>(new LeftOutRows(), RecordKind.LEFT_OUT));
     }
 
-    static Optional<RowKinds<?>> find(String word) {
+    public static Optional<RowKinds<?>> find(String word) {
         for (RowKinds<?> kind : all()) {
             if (kind.csv().word().equals(word)) {
                 return Optional.of(kind);
@@ -75,7 +75,7 @@ record RowKinds<T>(RowKind<T> csv, RecordKind<T> kept) {
         return Optional.empty();
     }
 
-    static List<String> words() {
+    public static List<String> words() {
         return all().stream().map(kind -> kind.csv().word()).toList();
     }
 }
