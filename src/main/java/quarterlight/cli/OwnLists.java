@@ -15,7 +15,7 @@ final class OwnLists {
     private OwnLists() {}
 
     static Path folder(Surroundings around) {
-        return around.settings();
+        return around.log().toAbsolutePath().getParent();
     }
 
     static DatePatterns patterns(Surroundings around) throws CallRefused {
