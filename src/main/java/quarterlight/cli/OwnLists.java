@@ -1,6 +1,7 @@
 package quarterlight.cli;
 
 import java.nio.file.Path;
+import quarterlight.edit.VisitWork;
 import quarterlight.findings.Findings;
 import quarterlight.marks.code.DatePatterns;
 import quarterlight.table.DatePatternTable;
@@ -23,8 +24,16 @@ final class OwnLists {
         }
     }
 
+    static VisitWork work(Surroundings around) {
+        return new VisitWork(around.zones().get(), around.areas()::of, folder(around));
+    }
+
     /** All that can be worked out of a visit that lies in a folder. */
     static Findings findings(Surroundings around, Path folder, VisitRecord visit) throws CallRefused {
-        return Findings.of(visit, around.zones().get(), around.areas().of(folder, visit.facts()), patterns(around));
+        try {
+            return work(around).findings(folder, visit);
+        } catch (TableUnreadable e) {
+            throw new CallRefused(e.getMessage());
+        }
     }
 }

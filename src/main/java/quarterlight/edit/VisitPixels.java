@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import quarterlight.page.report.PhotoPixels;
+import quarterlight.photo.FilmFrames;
 import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.Pictures;
 import quarterlight.visit.MediaKind;
@@ -31,11 +32,19 @@ public final class VisitPixels implements PhotoPixels {
     @Override
     public Optional<BufferedImage> picture(PhotoId photo, OptionalDouble at, int longSidePx) {
         PhotoFile file = files.get(photo);
-        if (file == null || file.kind() != MediaKind.PHOTO) {
+        if (file == null) {
             return Optional.empty();
         }
         try {
-            return Optional.of(pictures.upright(visitFolder, file, longSidePx));
+            if (file.kind() == MediaKind.PHOTO) {
+                return Optional.of(pictures.upright(visitFolder, file, longSidePx));
+            }
+            return FilmFrames.available()
+                    ? Optional.of(Pictures.fitted(
+                            FilmFrames.at(visitFolder.resolve(file.stored()), at.orElse(0))
+                                    .picture(),
+                            longSidePx))
+                    : Optional.empty();
         } catch (PictureUnreadable e) {
             return Optional.empty();
         }

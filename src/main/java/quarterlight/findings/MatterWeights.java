@@ -1,6 +1,7 @@
 package quarterlight.findings;
 
 import java.util.Map;
+import quarterlight.marks.Contradiction;
 import quarterlight.rust.RepairNeed;
 import quarterlight.visit.Severity;
 
@@ -40,9 +41,10 @@ public record MatterWeights(
                     RepairNeed.REFINISH, 20,
                     RepairNeed.NONE, 0),
             Map.of(
-                    Contradiction.Kind.IDENTITY, 85,
-                    Contradiction.Kind.TOO_LATE, 45,
-                    Contradiction.Kind.UNUSUALLY_EARLY, 35),
+                    Contradiction.Kind.NUMBER, 85,
+                    Contradiction.Kind.ORDER, 45,
+                    Contradiction.Kind.DATE, 45,
+                    Contradiction.Kind.FEATURE, 40),
             65,
             40,
             2,

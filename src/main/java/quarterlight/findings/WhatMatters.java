@@ -5,36 +5,41 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import quarterlight.car.Zone;
+import quarterlight.car.ZoneId;
 
 /**
  * Puts what is the matter with a car in order, so that the buyer reads the heaviest first: from the severity of statements, the
  * repair need, the likelihoods and the contradictions of dates and numbers. All that concerns one zone is one matter; panels
- * that were refinished and no more are one matter together. Rule and weights: docs/methods/what-matters.md.
+ * that were refinished and no more are one matter together. Zones that
+ * the inspector left out of the pages are left out here. Rule and weights: docs/methods/what-matters.md.
  */
 public final class WhatMatters {
     private final Findings car;
-    private final List<Contradiction> contradictions;
     private final MatterWeights weights;
 
-    private WhatMatters(Findings car, List<Contradiction> contradictions, MatterWeights weights) {
+    private WhatMatters(Findings car, MatterWeights weights) {
         this.car = car;
-        this.contradictions = contradictions;
         this.weights = weights;
     }
 
     /**
      * Everything that matters, heaviest first. Of equal weight, the one with more evidence comes first, then the one that comes
-     * first in the zone table, then in the order of the contradictions given.
+     * first in the zone table, then in the order of the contradictions.
      */
-    public static List<Matter> of(Findings car, List<Contradiction> contradictions, MatterWeights weights) {
-        return new WhatMatters(car, List.copyOf(contradictions), weights).inOrder();
+    public static List<Matter> of(Findings car, MatterWeights weights) {
+        return new WhatMatters(car, weights).inOrder();
     }
 
     private List<Matter> inOrder() {
+        Set<ZoneId> leftOut = car.visit().leftOut().stream()
+                .flatMap(row -> row.value().zone().stream())
+                .collect(Collectors.toSet());
         List<ZonePieces> zones = car.catalog().all().stream()
-                .map(zone -> ZonePieces.of(car, zone, contradictions, weights))
+                .filter(zone -> !leftOut.contains(zone.id()))
+                .map(zone -> ZonePieces.of(car, zone, weights))
                 .filter(zone -> !zone.pieces().isEmpty())
                 .toList();
         List<ZonePieces> panels = zones.stream().filter(ZonePieces::refinished).toList();
@@ -84,10 +89,10 @@ public final class WhatMatters {
     /** Parts whose mark names no zone: one matter each. */
     private List<Matter> ofParts() {
         Map<String, List<ZonePieces.Piece>> byPart = new LinkedHashMap<>();
-        contradictions.stream()
+        car.marks().contradictions().stream()
                 .filter(c ->
                         c.zone().isEmpty() || car.catalog().find(c.zone().get()).isEmpty())
-                .forEach(c -> byPart.computeIfAbsent(c.part(), part -> new ArrayList<>())
+                .forEach(c -> byPart.computeIfAbsent(c.what(), part -> new ArrayList<>())
                         .add(ZonePieces.ofContradiction(c, weights)));
         List<Matter> matters = new ArrayList<>();
         byPart.forEach((part, pieces) -> {

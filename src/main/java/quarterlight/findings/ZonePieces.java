@@ -8,6 +8,7 @@ import java.util.Set;
 import quarterlight.car.Zone;
 import quarterlight.finish.EvidenceStrength;
 import quarterlight.finish.ZoneHistory;
+import quarterlight.marks.Contradiction;
 import quarterlight.rust.RepairNeed;
 import quarterlight.rust.ZoneRust;
 import quarterlight.units.Worded;
@@ -41,7 +42,7 @@ record ZonePieces(Zone zone, List<Piece> pieces, boolean refinished, boolean str
         }
     }
 
-    static ZonePieces of(Findings car, Zone zone, List<Contradiction> contradictions, MatterWeights weights) {
+    static ZonePieces of(Findings car, Zone zone, MatterWeights weights) {
         List<Piece> pieces = new ArrayList<>();
         for (Recorded<Statement> row : car.visit().statements()) {
             Statement statement = row.value();
@@ -61,7 +62,7 @@ record ZonePieces(Zone zone, List<Piece> pieces, boolean refinished, boolean str
             refinished = isRefinished(history, weights);
             addLikelihood(history, refinished, weights, pieces);
         }
-        contradictions.stream()
+        car.marks().contradictions().stream()
                 .filter(c -> c.zone().filter(zone.id()::equals).isPresent())
                 .forEach(c -> pieces.add(ofContradiction(c, weights)));
         pieces.removeIf(piece -> piece.weight() <= 0);
@@ -70,7 +71,7 @@ record ZonePieces(Zone zone, List<Piece> pieces, boolean refinished, boolean str
     }
 
     static Piece ofContradiction(Contradiction contradiction, MatterWeights weights) {
-        String sentence = contradiction.part() + ": " + contradiction.why();
+        String sentence = contradiction.sentence();
         return Piece.found(weights.contradictions().getOrDefault(contradiction.kind(), 0), sentence, sentence);
     }
 

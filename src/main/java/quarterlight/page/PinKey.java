@@ -60,14 +60,18 @@ public final class PinKey {
         this.entries = List.copyOf(entries);
     }
 
-    /** The key of a visit on a diagram. */
+    /** The key as the pages show it. */
     public static PinKey of(Findings car, BodyDiagram diagram) {
         return of(car, diagram, ZonePlaces.of(diagram));
     }
 
-    /** The same, where the middles of the diagram's zones are known already. */
+    /** The key as the pages show it, without what the inspector left out; numbers are those of the window. */
     public static PinKey of(Findings car, BodyDiagram diagram, ZonePlaces places) {
-        return of(car.visit(), car.times(), car.catalog(), diagram, places);
+        Selection selection = Selection.of(car.visit());
+        return new PinKey(of(car.visit(), car.times(), car.catalog(), diagram, places).entries.stream()
+                .filter(entry -> selection.shows(entry.photo())
+                        && selection.shows(entry.value().zone()))
+                .toList());
     }
 
     /** The key of a visit of which nothing was worked out yet but the times. */

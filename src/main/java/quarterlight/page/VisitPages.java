@@ -52,7 +52,7 @@ public final class VisitPages {
 
     /** @param thumbnails small pictures, upright, as JPEG without any metadata */
     public VisitPages(Findings car, BodyDiagram diagram, Function<PhotoId, Optional<byte[]>> thumbnails) {
-        this(car, diagram, ZonePlaces.of(diagram), thumbnails, WhatMatters.of(car, List.of(), MatterWeights.V1));
+        this(car, diagram, ZonePlaces.of(diagram), thumbnails, WhatMatters.of(car, MatterWeights.V1));
     }
 
     /**
@@ -126,6 +126,7 @@ public final class VisitPages {
         model.put("caution", caution());
         model.put("matters", Brief.matters(matters));
         model.put("missing", Brief.sentences(NotLookedAt.of(car).sentences()));
+        model.put("leftOut", Brief.sentences(Selection.of(car.visit()).sentences(car.catalog())));
         model.put("check", PageFacts.check(car));
         model.put("facts", PageFacts.visit(car));
         model.put("gauge", PageFacts.gauge(car));

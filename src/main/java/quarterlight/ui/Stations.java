@@ -6,6 +6,7 @@ import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Station;
 import quarterlight.ui.kit.StationScreen;
+import quarterlight.ui.pages.PagesScreen;
 
 /** The screens of a visit, one per station. */
 final class Stations {
@@ -14,7 +15,8 @@ final class Stations {
     static List<StationScreen> of(DeskParts parts, OpenVisit visit, DeskActions actions) {
         List<StationScreen> screens = new ArrayList<>();
         for (Station station : Station.values()) {
-            screens.add(new HeldScreen(parts, visit, station));
+            screens.add(
+                    station == Station.PAGES ? new PagesScreen(parts, visit) : new HeldScreen(parts, visit, station));
         }
         return screens;
     }

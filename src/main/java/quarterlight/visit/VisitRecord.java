@@ -48,6 +48,13 @@ public record VisitRecord(
                 List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
     }
 
+    /** The facts and the clocks of this visit with other photos and nothing else. */
+    public VisitRecord holding(List<Photo> others) {
+        return new VisitRecord(
+                facts, others, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
+                List.of(), clocks, List.of(), List.of(), List.of(), List.of());
+    }
+
     public Optional<Photo> photo(PhotoId id) {
         return photos.stream().filter(photo -> photo.id().equals(id)).findFirst();
     }

@@ -14,11 +14,13 @@ import quarterlight.findings.Findings;
 import quarterlight.findings.Matter;
 import quarterlight.findings.NotLookedAt;
 import quarterlight.page.PageFacts;
+import quarterlight.page.Selection;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.units.Worded;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.Trial;
+import quarterlight.visit.VisitChoices;
 
 /** Puts the report together from its parts. */
 final class ReportBuilder {
@@ -94,8 +96,17 @@ final class ReportBuilder {
                 new GaugeTexts(car, ramp).text(),
                 MethodTexts.method(car, ramp),
                 MethodTexts.cautions(car),
-                Optional.empty(),
+                own(),
                 MethodTexts.sources());
+    }
+
+    /** The inspector's own words on terms and limits. */
+    private List<ReportContent.Paragraph> own() {
+        List<ReportContent.Paragraph> own = new ArrayList<>();
+        VisitChoices choices = car.visit().facts().choices();
+        choices.limits().ifPresent(text -> own.add(new ReportContent.Paragraph("Limits of this visit", List.of(text))));
+        choices.terms().ifPresent(text -> own.add(new ReportContent.Paragraph("Terms", List.of(text))));
+        return own;
     }
 
     private List<Zone> zones() {
@@ -168,13 +179,13 @@ final class ReportBuilder {
     }
 
     private List<String> leftOut() {
-        List<String> sentences = new ArrayList<>();
+        List<String> sentences = new ArrayList<>(selection.sentences(car.catalog()));
         long aside = car.visit().photos().stream()
                 .filter(photo -> photo.setAside().isPresent())
                 .count();
         if (aside > 0) {
-            sentences.add(aside + (aside == 1 ? " photo was" : " photos were")
-                    + " set aside by the inspector (twice the same, blurred) and not used.");
+            sentences.add(aside + (aside == 1 ? " photo" : " photos")
+                    + " set aside by the inspector, for instance as twice the same or blurred, and not used.");
         }
         return sentences;
     }

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param drawing the body diagram as an element of the page
  * @param strips thickness of all zones on one scale, as an element of the page; empty if nothing was measured
  * @param otherPhotos photos of marks that belong to no zone
+ * @param own the inspector's own words on limits and terms
  * @param leftOut what is not shown, and why, in sentences
  */
 public record ReportContent(
@@ -36,7 +37,7 @@ public record ReportContent(
         GaugeText gauge,
         List<Paragraph> method,
         List<String> cautions,
-        Optional<Paragraph> terms,
+        List<Paragraph> own,
         List<String> sources) {
     /** A label and its text. */
     public record Fact(String label, String text) {}
@@ -71,7 +72,12 @@ public record ReportContent(
             Optional<LikelihoodText> likelihood,
             List<SignText> signs,
             Optional<RustText> rust,
-            List<PhotoText> photos) {}
+            List<PhotoText> photos) {
+        /** True if there is more than photos. */
+        public boolean hasWords() {
+            return !statements.isEmpty() || readings.isPresent() || !signs.isEmpty() || rust.isPresent();
+        }
+    }
 
     /** A statement: what kind, how grave, how it is known, and the sentence. */
     public record StatementText(String kind, String text, Optional<Link> photo) {}
@@ -130,7 +136,7 @@ public record ReportContent(
             Optional<Link> photo) {}
 
     /** A feature by which cars are dated. */
-    public record FeatureRow(String feature, String span, String fitted, String note) {}
+    public record FeatureRow(String feature, String span, String fitted, String verdict, String note) {}
 
     /** A function that was tried. */
     public record TrialRow(String item, String result, String value, String zone, String note) {}

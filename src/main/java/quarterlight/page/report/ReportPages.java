@@ -10,7 +10,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import quarterlight.coverage.Gap;
@@ -25,6 +24,7 @@ import quarterlight.page.FontFaces;
 import quarterlight.page.Paper;
 import quarterlight.page.PdfDocument;
 import quarterlight.page.PinKey;
+import quarterlight.page.Selection;
 import quarterlight.page.Template;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.page.VisitPages;
@@ -48,7 +48,7 @@ public final class ReportPages {
     private final ZonePlaces places;
     private final List<Gap> gaps;
     private final List<Matter> matters;
-    private final PhotoPixels pixels;
+    private final BuyerPictures pictures;
 
     /**
      * @param places the middles of the diagram's zones
@@ -61,13 +61,13 @@ public final class ReportPages {
             ZonePlaces places,
             List<Gap> gaps,
             List<Matter> matters,
-            PhotoPixels pixels) {
+            BuyerPictures pictures) {
         this.car = Objects.requireNonNull(car, "car");
         this.diagram = Objects.requireNonNull(diagram, "diagram");
         this.places = Objects.requireNonNull(places, "places");
         this.gaps = List.copyOf(gaps);
         this.matters = List.copyOf(matters);
-        this.pixels = Objects.requireNonNull(pixels, "pixels");
+        this.pictures = Objects.requireNonNull(pictures, "pictures");
     }
 
     /**
@@ -80,15 +80,14 @@ public final class ReportPages {
         Selection selection = Selection.of(car.visit());
         PinKey key = PinKey.of(car, diagram, places);
         Shots shots = Shots.of(car, key, selection);
-        Pictures pictures =
-                Pictures.of(shots.all().stream().map(Shots.Shot::frame).toList(), this::print, progress);
+        Pictures printed =
+                Pictures.of(shots.all().stream().map(Shots.Shot::frame).toList(), pictures::print, progress);
         progress.checkCancelled();
         progress.report(0, 2, "Writing the report");
         ThicknessRamp ramp = ThicknessRamp.of(List.of(car), ThicknessRamp.usualUnit(car));
-        ReportContent content = new ReportBuilder(
-                        car, matters, gaps, selection, shots, pictures, ramp, frame -> List.of())
+        ReportContent content = new ReportBuilder(car, matters, gaps, selection, shots, printed, ramp, pictures::words)
                 .content(drawing(key, ramp, paper));
-        Map<String, byte[]> files = pictures.byAddress();
+        Map<String, byte[]> files = printed.byAddress();
         Path pdf = WholeFile.write(
                 folder.resolve("report.pdf"), out -> PdfDocument.write(page(content, paper, false), files, out));
         progress.checkCancelled();
@@ -97,11 +96,6 @@ public final class ReportPages {
                 WholeFile.write(folder.resolve("report.html"), out -> within(page(content, paper, true), files, out));
         progress.report(2, 2, "Report made");
         return List.of(pdf, html);
-    }
-
-    private Optional<PrintedPicture> print(Frame frame) {
-        return pixels.picture(frame.photo(), frame.at(), PrintedPicture.LONG_SIDE_PX)
-                .map(PrintedPicture::of);
     }
 
     private String drawing(PinKey key, ThicknessRamp ramp, Paper paper) {

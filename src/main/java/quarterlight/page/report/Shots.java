@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import quarterlight.car.ZoneId;
 import quarterlight.findings.Findings;
 import quarterlight.page.PinKey;
+import quarterlight.page.Selection;
 import quarterlight.visit.Mark;
 import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoId;

@@ -23,7 +23,9 @@ import quarterlight.units.Thickness;
  * standard deviation to either side.
  */
 final class StripPlot {
-    private static final double WIDTH = 720;
+    private static final double MM_PER_UNIT = 178.0 / 720;
+    private static final double WIDE = 720;
+    private static final double NARROW = 455;
     private static final double LEFT = 26;
     private static final double RIGHT = 30;
     private static final double ROW = 24;
@@ -40,10 +42,12 @@ final class StripPlot {
     private final double levelLowUm;
     private final double levelHighUm;
     private final StringBuilder out = new StringBuilder();
+    private final double width;
     private double names = 0;
 
-    private StripPlot(Findings car, ThicknessRamp ramp) {
+    private StripPlot(Findings car, ThicknessRamp ramp, double width) {
         this.ramp = ramp;
+        this.width = width;
         double level = car.history().carLevel().um();
         double sd = car.history().carLevelSd().um();
         levelLowUm = Math.max(1, level - sd);
@@ -75,13 +79,13 @@ final class StripPlot {
 
     /** One zone without its name. */
     static String one(Findings car, ThicknessRamp ramp, ZoneThickness zone, String name) {
-        return new StripPlot(car, ramp)
+        return new StripPlot(car, ramp, NARROW)
                 .drawing(List.of(zone), List.of(""), "Thickness of " + name + ": " + words(zone, ramp));
     }
 
     /** Several zones with their names. */
     static String several(Findings car, ThicknessRamp ramp, List<ZoneThickness> zones, List<String> labels) {
-        StripPlot plot = new StripPlot(car, ramp);
+        StripPlot plot = new StripPlot(car, ramp, WIDE);
         TextMeasure measure = TextMeasure.bundled();
         plot.names = 10
                 + labels.stream()
@@ -114,7 +118,7 @@ final class StripPlot {
         for (int i = 0; i < zones.size(); i++) {
             row(zones.get(i), labels.get(i), ROW * i + ROW / 2);
         }
-        line(names, bottom, WIDTH, bottom, SECOND, 0.8);
+        line(names, bottom, width, bottom, SECOND, 0.8);
         for (double tick : ticks) {
             text(
                     x(tick),
@@ -126,17 +130,18 @@ final class StripPlot {
                             ramp.low() < 1 ? "%.1f" : "%.0f",
                             ramp.unit().fromUm(tick)));
         }
-        text(WIDTH, bottom + 14, "end", SECOND, ramp.unitName());
-        return "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"strip\" viewBox=\"0 0 " + number(WIDTH) + " "
+        text(width, bottom + 14, "end", SECOND, ramp.unitName());
+        return "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"strip\" viewBox=\"0 0 " + number(width) + " "
                 + number(height)
-                + "\" role=\"img\" alt=\"" + XmlText.escaped(alt) + "\" style=\"width: 178mm; height: "
-                + number(178 * height / WIDTH) + "mm\"><g font-family=\"'Source Sans 3', sans-serif\" font-size=\"12\">"
+                + "\" role=\"img\" alt=\"" + XmlText.escaped(alt) + "\" style=\"width: "
+                + number(MM_PER_UNIT * width) + "mm; height: "
+                + number(MM_PER_UNIT * height) + "mm\"><g font-family=\"'Source Sans 3', sans-serif\" font-size=\"12\">"
                 + out
                 + "</g></svg>";
     }
 
     private void row(ZoneThickness zone, String label, double y) {
-        line(names, y, WIDTH, y, LINE, 0.5);
+        line(names, y, width, y, LINE, 0.5);
         if (!label.isEmpty()) {
             text(0, y + 4, "start", INK, label);
         }
@@ -155,7 +160,7 @@ final class StripPlot {
                         "<rect x=\"%s\" y=\"%s\" width=\"7\" height=\"7\" fill=\"#FFFFFF\" stroke=\"%s\" stroke-width=\"1.2\"/>"
                                 .formatted(number(at), number(y - 3.5), INK));
             } else if (spot.kind() == SpotKind.OVER) {
-                double at = WIDTH - 10 - 9 * over++;
+                double at = width - 10 - 9 * over++;
                 out.append(
                         "<path d=\"M%s %sl8 4.5l-8 4.5z\" fill=\"%s\"/>".formatted(number(at), number(y - 4.5), INK));
             } else {
@@ -190,7 +195,7 @@ final class StripPlot {
 
     private double x(double um) {
         double from = names + LEFT;
-        return from + (WIDTH - RIGHT - from) * ramp.share(Math.max(um, 1e-6));
+        return from + (width - RIGHT - from) * ramp.share(Math.max(um, 1e-6));
     }
 
     private void rectangle(double x, double y, double width, double height, String color) {

@@ -10,8 +10,6 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 import quarterlight.findings.Findings;
-import quarterlight.marks.code.DatePatterns;
-import quarterlight.table.DatePatternTable;
 import quarterlight.table.TableUnreadable;
 import quarterlight.visit.VisitRecord;
 
@@ -54,22 +52,11 @@ final class FindingsWork {
             return;
         }
         try {
-            Findings findings = Findings.of(
-                    visit, parts.catalog(), parts.areas().apply(folder, visit.facts()), patterns());
+            Findings findings = parts.work().findings(folder, visit);
             last = Optional.of(evidence);
             SwingUtilities.invokeLater(() -> arrived.accept(findings));
-        } catch (RuntimeException e) {
+        } catch (TableUnreadable | RuntimeException e) {
             SwingUtilities.invokeLater(() -> parts.problems().failed(e));
-        }
-    }
-
-    /** The date patterns of the program and of the user's own list; a list that cannot be read is told once and left out. */
-    private DatePatterns patterns() {
-        try {
-            return DatePatternTable.load(parts.settings().folder());
-        } catch (TableUnreadable e) {
-            SwingUtilities.invokeLater(() -> parts.problems().failed(e));
-            return DatePatternTable.load();
         }
     }
 
