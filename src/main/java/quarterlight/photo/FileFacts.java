@@ -60,6 +60,7 @@ public record FileFacts(
                 orientation,
                 seconds,
                 sharpness,
-                all);
+                all,
+                Optional.empty());
     }
 }

@@ -17,7 +17,11 @@ public record VisitRecord(
         List<Recorded<Trial>> trials,
         List<Recorded<Statement>> statements,
         List<Recorded<Feature>> features,
-        List<ClockSetting> clocks) {
+        List<ClockSetting> clocks,
+        List<Recorded<PhotoNote>> photoNotes,
+        List<Recorded<HiddenRegion>> hidden,
+        List<Recorded<CoverageWish>> coverage,
+        List<Recorded<LeftOut>> leftOut) {
     public VisitRecord {
         Objects.requireNonNull(facts, "facts");
         photos = List.copyOf(photos);
@@ -31,13 +35,17 @@ public record VisitRecord(
         statements = List.copyOf(statements);
         features = List.copyOf(features);
         clocks = List.copyOf(clocks);
+        photoNotes = List.copyOf(photoNotes);
+        hidden = List.copyOf(hidden);
+        coverage = List.copyOf(coverage);
+        leftOut = List.copyOf(leftOut);
     }
 
     /** A visit of which nothing but the facts is known. */
     public static VisitRecord empty(VisitFacts facts) {
         return new VisitRecord(
                 facts, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-                List.of(), List.of(), List.of());
+                List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
     }
 
     public Optional<Photo> photo(PhotoId id) {

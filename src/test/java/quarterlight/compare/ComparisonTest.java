@@ -34,6 +34,7 @@ import quarterlight.visit.Trace;
 import quarterlight.visit.TraceKind;
 import quarterlight.visit.Trial;
 import quarterlight.visit.TrialResult;
+import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
 
 class ComparisonTest {
@@ -88,7 +89,13 @@ class ComparisonTest {
 
         Told clean() {
             statements.add(new Statement(
-                    HOOD, StatementKind.NO_RUST, "clean", Optional.empty(), Optional.empty(), Optional.empty()));
+                    HOOD,
+                    StatementKind.NO_RUST,
+                    "clean",
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty()));
             return this;
         }
 
@@ -98,19 +105,13 @@ class ComparisonTest {
         }
 
         Findings findings() {
-            VisitRecord visit = new VisitRecord(
-                    TestVisits.facts(style),
-                    List.of(TestVisits.photo(1, MediaKind.PHOTO, 4000, 3000)),
-                    List.of(),
-                    TestVisits.rows(readings),
-                    List.of(),
-                    List.of(),
-                    TestVisits.rows(traces),
-                    List.of(),
-                    TestVisits.rows(trials),
-                    TestVisits.rows(statements),
-                    List.of(),
-                    List.of());
+            VisitRecord visit = new VisitParts(TestVisits.facts(style))
+                    .photos(List.of(TestVisits.photo(1, MediaKind.PHOTO, 4000, 3000)))
+                    .readings(TestVisits.rows(readings))
+                    .traces(TestVisits.rows(traces))
+                    .trials(TestVisits.rows(trials))
+                    .statements(TestVisits.rows(statements))
+                    .record();
             return Findings.of(visit, CATALOG, Map.of(HOOD, new Area(1_000_000)));
         }
     }

@@ -34,6 +34,7 @@ import quarterlight.visit.Pin;
 import quarterlight.visit.Reading;
 import quarterlight.visit.Statement;
 import quarterlight.visit.StatementKind;
+import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
 
 class CoverageTest {
@@ -53,19 +54,13 @@ class CoverageTest {
     }
 
     private List<Gap> gaps(BodyStyle style) {
-        VisitRecord visit = new VisitRecord(
-                TestVisits.facts(style),
-                photos,
-                TestVisits.rows(pins),
-                TestVisits.rows(readings),
-                List.of(),
-                List.of(),
-                List.of(),
-                TestVisits.rows(marks),
-                List.of(),
-                TestVisits.rows(statements),
-                List.of(),
-                List.of());
+        VisitRecord visit = new VisitParts(TestVisits.facts(style))
+                .photos(photos)
+                .pins(TestVisits.rows(pins))
+                .readings(TestVisits.rows(readings))
+                .marks(TestVisits.rows(marks))
+                .statements(TestVisits.rows(statements))
+                .record();
         return Coverage.gaps(
                 visit, CATALOG, ThicknessSurvey.of(visit, CATALOG), RustReport.of(visit, CATALOG, Map.of()), RULES);
     }
@@ -100,8 +95,8 @@ class CoverageTest {
     }
 
     private void says(String zone, StatementKind kind, String text) {
-        statements.add(
-                new Statement(new ZoneId(zone), kind, text, Optional.empty(), Optional.empty(), Optional.empty()));
+        statements.add(new Statement(
+                new ZoneId(zone), kind, text, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()));
     }
 
     private void mark(String part, MarkKind kind, Optional<PhotoId> photo) {
@@ -115,6 +110,7 @@ class CoverageTest {
                 Optional.of(new ZoneId("firewall")),
                 Optional.empty(),
                 photo,
+                Optional.empty(),
                 Optional.empty()));
     }
 

@@ -40,6 +40,7 @@ import quarterlight.visit.Reading;
 import quarterlight.visit.RecordId;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitFacts;
+import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
 
 class VisitPagesTest {
@@ -57,19 +58,7 @@ class VisitPagesTest {
                 Map.of(),
                 Dimensions.NOT_GIVEN);
         Optional<String> none = Optional.empty();
-        VisitFacts facts = new VisitFacts(
-                car,
-                ZoneId.of("UTC"),
-                none,
-                none,
-                Optional.empty(),
-                none,
-                none,
-                none,
-                none,
-                none,
-                none,
-                VisitFacts.USUAL_GAUGE_RANGE);
+        VisitFacts facts = VisitParts.facts(car, ZoneId.of("UTC"));
         List<Recorded<Reading>> readings = new ArrayList<>();
         for (String[] row : new String[][] {{"hood", "2.1"}, {"hood", "2.3"}, {"quarter-left", "31.7"}}) {
             readings.add(new Recorded<>(
@@ -84,9 +73,7 @@ class VisitPagesTest {
                             none,
                             none)));
         }
-        return new VisitRecord(
-                facts, List.of(), List.of(), readings, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-                List.of(), List.of());
+        return new VisitParts(facts).readings(readings).record();
     }
 
     private static List<Path> write(Path folder, Paper paper) throws Exception {
