@@ -60,6 +60,7 @@ public final class DiagramPanel extends JComponent {
         this.visit = visit;
         this.work = new SceneWork(parts, this::arrived);
         this.pins = pinKey();
+        setName("diagram");
         setOpaque(true);
         setFocusable(true);
         setPreferredSize(new Dimension(560, 640));

@@ -1,6 +1,7 @@
 package quarterlight.ui.diagram;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -71,7 +72,7 @@ public final class DiagramSide extends JPanel {
         views.addActionListener(e -> diagram.show(
                 views.getSelectedIndex() <= 0
                         ? Optional.empty()
-                        : Optional.of(View.values()[views.getSelectedIndex() - 1])));
+                        : Optional.of(List.of(View.values()).get(views.getSelectedIndex() - 1))));
         bar.add(views, "cell 6 0, wmin 90");
         return bar;
     }
