@@ -52,6 +52,9 @@ public final class PinKey {
             String time,
             String file) {}
 
+    /** The key of a visit without pins. */
+    public static final PinKey NONE = new PinKey(List.of());
+
     private final List<Entry> entries;
 
     private PinKey(List<Entry> entries) {
