@@ -16,8 +16,8 @@ import quarterlight.compare.CountSummary;
 import quarterlight.compare.Side;
 import quarterlight.compare.ZoneFacts;
 import quarterlight.diagram.BodyDiagram;
-import quarterlight.diagram.DiagramFile;
 import quarterlight.diagram.DiagramRefused;
+import quarterlight.diagram.VisitDiagram;
 import quarterlight.findings.Findings;
 import quarterlight.finish.FinishCautions;
 import quarterlight.finish.ZoneHistory;
@@ -30,7 +30,6 @@ import quarterlight.table.CoverageTable;
 import quarterlight.table.JsonObject;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.units.Area;
-import quarterlight.visit.VisitRecord;
 
 /** {@code compare}: two cars side by side. */
 final class CompareVerb implements Verb {
@@ -51,11 +50,13 @@ final class CompareVerb implements Verb {
 
     @Override
     public int run(ParseResult call) throws CallRefused, VisitProblem, IOException {
-        Findings a = findings(Words.pathAt(call, 0));
-        Findings b = findings(Words.pathAt(call, 1));
+        Path visitA = Words.pathAt(call, 0);
+        Path visitB = Words.pathAt(call, 1);
+        Findings a = findings(visitA);
+        Findings b = findings(visitB);
         Comparison comparison = Comparison.of(a, b, CoverageTable.load());
         List<Path> made = call.hasMatchedOption("--out")
-                ? pages(a, b, comparison, call.matchedOptionValue("--out", Path.of("")))
+                ? pages(visitA, a, visitB, b, comparison, call.matchedOptionValue("--out", Path.of("")))
                 : List.of();
         if (Words.isJson(call)) {
             around.console().print(json(comparison).put("made", made).text());
@@ -70,31 +71,29 @@ final class CompareVerb implements Verb {
     List<Path> pages(Path visitA, Path visitB, Path out) throws CallRefused, VisitProblem, IOException {
         Findings a = findings(visitA);
         Findings b = findings(visitB);
-        return pages(a, b, Comparison.of(a, b, CoverageTable.load()), out);
+        return pages(visitA, a, visitB, b, Comparison.of(a, b, CoverageTable.load()), out);
     }
 
-    private static List<Path> pages(Findings a, Findings b, Comparison comparison, Path out)
+    private static List<Path> pages(
+            Path visitA, Findings a, Path visitB, Findings b, Comparison comparison, Path out)
             throws CallRefused, IOException {
         if (Files.exists(out) && !Files.isDirectory(out)) {
             throw new CallRefused(out + " is a file; name a folder for the pages");
         }
         try {
-            return new ComparisonPages(a, diagram(a), b, diagram(b), comparison).write(out, Paper.A4);
+            return new ComparisonPages(a, diagram(visitA, a), b, diagram(visitB, b), comparison)
+                    .write(out, Paper.A4);
         } catch (DiagramRefused e) {
             throw new CallRefused(e.getMessage());
         }
     }
 
-    private static BodyDiagram diagram(Findings car) throws DiagramRefused {
-        return DiagramFile.shipped(car.visit().facts().car().body());
+    private static BodyDiagram diagram(Path visit, Findings car) throws DiagramRefused {
+        return VisitDiagram.of(visit, car.visit().facts());
     }
 
-    Findings findings(Path visit) throws VisitProblem {
-        VisitRecord record = Visits.read(visit);
-        return Findings.of(
-                record,
-                around.zones().get(),
-                around.areas().apply(record.facts().car()));
+    Findings findings(Path visit) throws VisitProblem, CallRefused {
+        return OwnLists.findings(around, visit, Visits.read(visit));
     }
 
     static JsonObject json(Comparison comparison) {

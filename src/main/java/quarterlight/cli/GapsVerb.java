@@ -33,7 +33,7 @@ final class GapsVerb implements Verb {
         VisitRecord visit = Visits.read(Words.pathAt(call, 0));
         ZoneCatalog catalog = around.zones().get();
         RustReport rust =
-                RustReport.of(visit, catalog, around.areas().apply(visit.facts().car()));
+                RustReport.of(visit, catalog, around.areas().of(Words.pathAt(call, 0), visit.facts()));
         List<Gap> gaps = Coverage.gaps(visit, catalog, ThicknessSurvey.of(visit, catalog), rust, CoverageTable.load());
         around.console().print(Words.isJson(call) ? json(gaps).text() : table(gaps));
         return Exit.DONE;

@@ -6,8 +6,8 @@ import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
-import quarterlight.diagram.DiagramFile;
 import quarterlight.diagram.DiagramRefused;
+import quarterlight.diagram.VisitDiagram;
 import quarterlight.findings.Findings;
 import quarterlight.page.Paper;
 import quarterlight.page.VisitPages;
@@ -61,7 +61,7 @@ final class PagesVerb implements Verb {
         return Exit.DONE;
     }
 
-    private static Paper paper(String word) throws CallRefused {
+    static Paper paper(String word) throws CallRefused {
         return Worded.find(Paper.class, word)
                 .orElseThrow(() -> new CallRefused(
                         "pages: there is no paper " + Quoted.of(word) + "; take one of " + Worded.words(Paper.class)));
@@ -70,13 +70,10 @@ final class PagesVerb implements Verb {
     List<Path> make(VisitStore store, Path out, Paper paper, Progress progress)
             throws CallRefused, VisitProblem, IOException {
         VisitRecord record = store.read();
-        Findings findings = Findings.of(
-                record,
-                around.zones().get(),
-                around.areas().apply(record.facts().car()));
+        Findings findings = OwnLists.findings(around, store.folder().root(), record);
         try (Thumbnails thumbnails = Thumbnails.of(store.folder())) {
             return new VisitPages(
-                            findings, DiagramFile.shipped(record.facts().car().body()), thumbnails.by(record))
+                            findings, VisitDiagram.of(store.folder().root(), record.facts()), thumbnails.by(record))
                     .write(out, paper, progress);
         } catch (DiagramRefused e) {
             throw new CallRefused(e.getMessage());

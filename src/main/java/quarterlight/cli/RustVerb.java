@@ -38,7 +38,7 @@ final class RustVerb implements Verb {
         RustReport report = RustReport.of(
                 record,
                 around.zones().get(),
-                around.areas().apply(record.facts().car()));
+                around.areas().of(Words.pathAt(call, 0), record.facts()));
         around.console().print(Words.isJson(call) ? json(report, record).text() : table(report));
         return Exit.DONE;
     }

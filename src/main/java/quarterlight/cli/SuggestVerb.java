@@ -1,5 +1,6 @@
 package quarterlight.cli;
 
+import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -16,12 +17,11 @@ import picocli.CommandLine.ParseResult;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.capture.DifferenceHash;
 import quarterlight.capture.NearDuplicates;
-import quarterlight.car.Body;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneId;
-import quarterlight.diagram.DiagramFile;
 import quarterlight.diagram.DiagramRefused;
 import quarterlight.diagram.Neighbors;
+import quarterlight.diagram.VisitDiagram;
 import quarterlight.photo.PictureMeasures;
 import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.Pictures;
@@ -30,6 +30,7 @@ import quarterlight.store.VisitStore;
 import quarterlight.table.JsonObject;
 import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoId;
+import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
 import quarterlight.walk.Shot;
 import quarterlight.walk.Suggestion;
@@ -64,7 +65,7 @@ final class SuggestVerb implements Verb {
             shots = shots(visit, thumbnails.by(visit));
         }
         Map<PhotoId, List<Suggestion>> suggested = new ZoneSuggestions(
-                        zones(visit), nextDoor(visit.facts().car().body()), WalkHabits.NONE, WalkModel.V1)
+                        zones(visit), nextDoor(Words.pathAt(call, 0), visit.facts()), WalkHabits.NONE, WalkModel.V1)
                 .suggest(shots);
         List<Photo> unpinned = visit.photos().stream()
                 .filter(photo -> photo.setAside().isEmpty())
@@ -80,9 +81,9 @@ final class SuggestVerb implements Verb {
                 .toList();
     }
 
-    private static Map<ZoneId, Set<ZoneId>> nextDoor(Body body) throws CallRefused {
+    private static Map<ZoneId, Set<ZoneId>> nextDoor(Path folder, VisitFacts facts) throws CallRefused {
         try {
-            return Neighbors.of(DiagramFile.shipped(body)).map();
+            return Neighbors.of(VisitDiagram.of(folder, facts)).map();
         } catch (DiagramRefused e) {
             throw new CallRefused(e.getMessage());
         }

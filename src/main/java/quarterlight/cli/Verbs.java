@@ -23,13 +23,14 @@ final class Verbs {
                 new ZonesVerb(around),
                 new HistoryVerb(around),
                 new RustVerb(around),
-                new LaterVerb("dates", "every mark decoded, and whether it fits"),
+                new DatesVerb(around),
                 new SuggestVerb(around),
                 new GapsVerb(around),
                 new PagesVerb(around),
                 new CompareVerb(around),
-                new LaterVerb("archive", "packs the visit into one file that can be checked"),
-                new LaterVerb("restore", "opens an archive again"),
+                new ArchiveVerb(around),
+                new RestoreVerb(around),
+                new ExportVerb(around),
                 new DiagramVerb(around));
     }
 }

@@ -1,12 +1,13 @@
 package quarterlight.page;
 
 /** Text as typed, made safe to stand in XML: characters that no XML may hold become the replacement character. */
-final class XmlText {
+public final class XmlText {
     private static final char REPLACEMENT = '\uFFFD';
 
     private XmlText() {}
 
-    static String clean(String typed) {
+    /** The text with every character replaced that no XML may hold. */
+    public static String clean(String typed) {
         StringBuilder out = new StringBuilder(typed.length());
         typed.codePoints().forEach(c -> out.appendCodePoint(isAllowed(c) ? c : REPLACEMENT));
         return out.toString();

@@ -36,9 +36,13 @@ public final class Pictures {
         this.decoders = List.copyOf(decoders);
     }
 
-    /** With the readers of the Java platform. */
+    /** With all decoders that this computer has. */
     public static Pictures usual() {
-        return new Pictures(List.of(new ImageIoDecoder(PictureBounds.USUAL)));
+        PictureDecoder platform = new ImageIoDecoder(PictureBounds.USUAL);
+        return new Pictures(List.of(
+                new ScaledJpegDecoder(PictureBounds.USUAL, platform),
+                platform,
+                new ContainerDecoder(PictureBounds.USUAL)));
     }
 
     /** A photo of the visit, upright, its long side at most {@code longSide} pixels. */

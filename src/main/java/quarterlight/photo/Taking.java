@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import quarterlight.capture.Sharpness;
+import quarterlight.visit.MediaKind;
 import quarterlight.visit.PhotoFile;
 
 /** Takes one file in: a proven copy in the originals, what it says of itself, a thumbnail and its sharpness. Safe for several threads. */
@@ -53,10 +54,12 @@ public final class Taking {
         }
         try {
             BufferedImage picture = pictures.upright(file, facts.type(), facts.orientation(), Sharpness.LONG_SIDE);
-            double sharpness = PictureMeasures.sharpness(picture);
+            OptionalDouble sharpness = facts.type().kind() == MediaKind.FILM
+                    ? OptionalDouble.empty()
+                    : OptionalDouble.of(PictureMeasures.sharpness(picture));
             BufferedImage small = Pictures.fitted(picture, Pictures.THUMBNAIL);
             return new Taken(
-                    facts.asPhotoFile(original, OptionalDouble.of(sharpness), List.of()),
+                    facts.asPhotoFile(original, sharpness, List.of()),
                     Optional.of(Thumbnail.of(small)));
         } catch (PictureUnreadable e) {
             List<String> notes = new ArrayList<>();

@@ -8,10 +8,9 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
-import quarterlight.car.Car;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.diagram.ink.Ramp;
@@ -24,6 +23,7 @@ import quarterlight.ui.kit.SettingsFile;
 import quarterlight.ui.kit.SwingJobRunner;
 import quarterlight.ui.kit.Texts;
 import quarterlight.units.Area;
+import quarterlight.visit.VisitFacts;
 
 /** Opens the window and waits until it is closed. */
 public final class Desktop {
@@ -32,19 +32,19 @@ public final class Desktop {
 
     private final Clock clock;
     private final Supplier<ZoneCatalog> zones;
-    private final Function<Car, Map<ZoneId, Area>> areas;
+    private final BiFunction<Path, VisitFacts, Map<ZoneId, Area>> areas;
     private final Path settingsFolder;
     private final Path log;
 
     /**
-     * @param areas nominal areas of a car's zones
+     * @param areas nominal areas of the zones of a visit in a folder
      * @param settingsFolder where settings are kept
      * @param log where faults of the program are written
      */
     public Desktop(
             Clock clock,
             Supplier<ZoneCatalog> zones,
-            Function<Car, Map<ZoneId, Area>> areas,
+            BiFunction<Path, VisitFacts, Map<ZoneId, Area>> areas,
             Path settingsFolder,
             Path log) {
         this.clock = clock;

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
@@ -210,11 +209,8 @@ final class VisitForm {
         return holder.value;
     }
 
-    private static final Function<String, String> ESCAPE =
-            text -> text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
-
     private static String escaped(String text) {
-        return ESCAPE.apply(text);
+        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
     }
 
     private static final class Holder<T> {

@@ -18,6 +18,7 @@ import quarterlight.finish.Chances;
 import quarterlight.finish.ZoneHistory;
 import quarterlight.rust.TestVisits;
 import quarterlight.table.CoverageTable;
+import quarterlight.table.DatePatternTable;
 import quarterlight.table.ZoneTable;
 import quarterlight.units.Area;
 import quarterlight.units.ThicknessUnit;
@@ -112,7 +113,7 @@ class ComparisonTest {
                     .trials(TestVisits.rows(trials))
                     .statements(TestVisits.rows(statements))
                     .record();
-            return Findings.of(visit, CATALOG, Map.of(HOOD, new Area(1_000_000)));
+            return Findings.of(visit, CATALOG, Map.of(HOOD, new Area(1_000_000)), DatePatternTable.load());
         }
     }
 

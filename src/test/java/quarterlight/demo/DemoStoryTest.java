@@ -24,6 +24,7 @@ import quarterlight.findings.Findings;
 import quarterlight.finish.ZoneHistory;
 import quarterlight.rust.ZoneRust;
 import quarterlight.table.CsvFile;
+import quarterlight.table.DatePatternTable;
 import quarterlight.table.RowKind;
 import quarterlight.table.TableRead;
 import quarterlight.table.TableUnreadable;
@@ -109,10 +110,10 @@ class DemoStoryTest {
     }
 
     private static Findings findings(String visit) throws IOException, EditRefused, TableUnreadable {
-        return Findings.of(visit(visit), ZoneTable.load(), Map.of());
+        return Findings.of(visit(visit), ZoneTable.load(), Map.of(), DatePatternTable.load());
     }
 
-    private static VisitRecord visit(String name) throws IOException, EditRefused, TableUnreadable {
+    static VisitRecord visit(String name) throws IOException, EditRefused, TableUnreadable {
         Path folder = DATA.resolve(name);
         Map<String, String> facts = FactEdits.assignments(Files.readAllLines(folder.resolve("facts.txt")));
         VisitFacts started = new FactEdits(ZoneTable.load()).start(facts, ZoneId.of("UTC"));

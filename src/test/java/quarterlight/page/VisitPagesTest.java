@@ -32,6 +32,7 @@ import quarterlight.diagram.DiagramFile;
 import quarterlight.diagram.NominalAreas;
 import quarterlight.findings.Findings;
 import quarterlight.table.CoverageTable;
+import quarterlight.table.DatePatternTable;
 import quarterlight.table.ZoneTable;
 import quarterlight.task.Progress;
 import quarterlight.units.ThicknessUnit;
@@ -82,7 +83,8 @@ class VisitPagesTest {
         Findings findings = Findings.of(
                 visit,
                 ZoneTable.load(),
-                NominalAreas.of(diagram, visit.facts().car().dimensions()));
+                NominalAreas.of(diagram, visit.facts().car().dimensions()),
+                DatePatternTable.load());
         return new VisitPages(findings, diagram, id -> Optional.empty()).write(folder, paper, Progress.NONE);
     }
 
@@ -121,7 +123,8 @@ class VisitPagesTest {
         Findings car = Findings.of(
                 visit,
                 ZoneTable.load(),
-                NominalAreas.of(diagram, visit.facts().car().dimensions()));
+                NominalAreas.of(diagram, visit.facts().car().dimensions()),
+                DatePatternTable.load());
         new ComparisonPages(car, diagram, car, diagram, Comparison.of(car, car, CoverageTable.load()))
                 .write(folder, Paper.LETTER);
         byte[] pdf = Files.readAllBytes(folder.resolve("compare.pdf"));

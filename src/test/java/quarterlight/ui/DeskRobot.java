@@ -23,18 +23,18 @@ import org.assertj.swing.timing.Timeout;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
-import quarterlight.car.Car;
 import quarterlight.car.ZoneId;
 import quarterlight.cli.TestPhotos;
-import quarterlight.diagram.DiagramFile;
 import quarterlight.diagram.DiagramRefused;
 import quarterlight.diagram.NominalAreas;
+import quarterlight.diagram.VisitDiagram;
 import quarterlight.edit.FactEdits;
 import quarterlight.edit.Intake;
 import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
 import quarterlight.task.Progress;
 import quarterlight.units.Area;
+import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
 
 /** The real window on a small made visit, driven as a user does. Skipped where there is no display. */
@@ -102,9 +102,9 @@ public abstract class DeskRobot {
         }
     }
 
-    private static Map<ZoneId, Area> areas(Car car) {
+    private static Map<ZoneId, Area> areas(Path visit, VisitFacts facts) {
         try {
-            return NominalAreas.of(DiagramFile.shipped(car.body()), car.dimensions());
+            return NominalAreas.of(VisitDiagram.of(visit, facts), facts.car().dimensions());
         } catch (DiagramRefused e) {
             throw new IllegalStateException(e);
         }

@@ -49,6 +49,6 @@ class MainWindowRobotTest extends DeskRobot {
     }
 
     private void press(int key) {
-        window.pressAndReleaseKey(KeyPressInfo.keyCode(key).modifiers(java.awt.event.InputEvent.CTRL_MASK));
+        window.pressAndReleaseKey(KeyPressInfo.keyCode(key).modifiers(java.awt.event.InputEvent.CTRL_DOWN_MASK));
     }
 }

@@ -30,7 +30,8 @@ final class OneView {
                     Map.of(view, new Rectangle2D.Double(0, 0, width, room)),
                     legend
                             ? Optional.of(new Rectangle2D.Double(EDGE / 2, room, width - EDGE, band))
-                            : Optional.empty());
+                            : Optional.empty(),
+                    Optional.empty());
         });
     }
 }

@@ -1,6 +1,7 @@
 package quarterlight.ui.diagram;
 
 import java.awt.Graphics2D;
+import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
@@ -12,7 +13,6 @@ import quarterlight.car.View;
 import quarterlight.diagram.ink.DiagramInk;
 import quarterlight.diagram.ink.DiagramPainter;
 import quarterlight.diagram.ink.DiagramScene;
-import quarterlight.diagram.ink.Highlight;
 import quarterlight.diagram.ink.InkPalette;
 import quarterlight.diagram.ink.SheetLayout;
 import quarterlight.ui.kit.DeskParts;
@@ -72,7 +72,7 @@ final class SceneWork {
             g.setColor(wish.palette().ground());
             g.fillRect(0, 0, picture.getWidth(), picture.getHeight());
             g.scale(wish.scale(), wish.scale());
-            painter.paint(g, Highlight.NONE);
+            painter.drawScene(g, new Rectangle(0, 0, wish.width(), wish.height()));
             g.dispose();
             SwingUtilities.invokeLater(() -> painted.accept(new Painted(scene, painter, picture)));
         } catch (RuntimeException e) {

@@ -1,28 +1,29 @@
 package quarterlight.ui.kit;
 
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Map;
 import java.util.Objects;
-import java.util.function.Function;
-import quarterlight.car.Car;
+import java.util.function.BiFunction;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.diagram.ink.Ramp;
 import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.task.JobRunner;
 import quarterlight.units.Area;
+import quarterlight.visit.VisitFacts;
 
 /**
  * What every screen of the window may use. Immutable save the settings.
  *
- * @param areas nominal areas of a car's zones; asked off the event thread only
+ * @param areas nominal areas of the zones of a visit in a folder; asked off the event thread only
  * @param jobs long work, shown in the progress line
  */
 public record DeskParts(
         Texts texts,
         Clock clock,
         ZoneCatalog catalog,
-        Function<Car, Map<ZoneId, Area>> areas,
+        BiFunction<Path, VisitFacts, Map<ZoneId, Area>> areas,
         SettingsFile settings,
         JobRunner jobs,
         Problems problems,

@@ -1,5 +1,6 @@
 package quarterlight.ui.kit;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
@@ -9,6 +10,9 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 import quarterlight.findings.Findings;
+import quarterlight.marks.code.DatePatterns;
+import quarterlight.table.DatePatternTable;
+import quarterlight.table.TableUnreadable;
 import quarterlight.visit.VisitRecord;
 
 /** Works out the findings of the last state of the visit in the background; states that were overtaken are left out. */
@@ -21,13 +25,15 @@ final class FindingsWork {
         return thread;
     });
     private final DeskParts parts;
+    private final Path folder;
     private final Consumer<Findings> arrived;
     private final AtomicReference<Optional<VisitRecord>> wanted = new AtomicReference<>(Optional.empty());
     private Optional<List<Object>> last = Optional.empty();
 
     /** @param arrived told on the event thread */
-    FindingsWork(DeskParts parts, Consumer<Findings> arrived) {
+    FindingsWork(DeskParts parts, Path folder, Consumer<Findings> arrived) {
         this.parts = parts;
+        this.folder = folder;
         this.arrived = arrived;
     }
 
@@ -49,11 +55,21 @@ final class FindingsWork {
         }
         try {
             Findings findings = Findings.of(
-                    visit, parts.catalog(), parts.areas().apply(visit.facts().car()));
+                    visit, parts.catalog(), parts.areas().apply(folder, visit.facts()), patterns());
             last = Optional.of(evidence);
             SwingUtilities.invokeLater(() -> arrived.accept(findings));
         } catch (RuntimeException e) {
             SwingUtilities.invokeLater(() -> parts.problems().failed(e));
+        }
+    }
+
+    /** The date patterns of the program and of the user's own list; a list that cannot be read is told once and left out. */
+    private DatePatterns patterns() {
+        try {
+            return DatePatternTable.load(parts.settings().folder());
+        } catch (TableUnreadable e) {
+            SwingUtilities.invokeLater(() -> parts.problems().failed(e));
+            return DatePatternTable.load();
         }
     }
 

@@ -47,7 +47,7 @@ public final class OpenVisit {
         this.images = images;
         this.state = state;
         this.drawing = drawing;
-        this.findingsWork = new FindingsWork(parts, this::findingsArrived);
+        this.findingsWork = new FindingsWork(parts, thread.folder().root(), this::findingsArrived);
         thread.onState(fresh -> SwingUtilities.invokeLater(() -> arrived(fresh)));
         findingsWork.request(state.visit());
     }
@@ -141,7 +141,7 @@ public final class OpenVisit {
             parts.jobs()
                     .start(
                             parts.texts().get("visit.drawing"),
-                            progress -> DrawingOf.car(fresh.visit().facts().car()),
+                            progress -> DrawingOf.visit(folder(), fresh.visit().facts()),
                             this::redraw,
                             parts.problems()::failed);
         }

@@ -69,7 +69,7 @@ public final class VisitDoor {
         try {
             StoreThread thread = new StoreThread(store);
             StoreThread.State state = thread.first();
-            return new Ready(thread, state, DrawingOf.car(state.visit().facts().car()));
+            return new Ready(thread, state, DrawingOf.visit(store.folder().root(), state.visit().facts()));
         } catch (VisitProblem | DiagramRefused | RuntimeException e) {
             store.close();
             throw e;

@@ -1,4 +1,4 @@
-package quarterlight.marks;
+package quarterlight.marks.code;
 
 import java.time.LocalDate;
 import java.util.Objects;
@@ -18,7 +18,8 @@ public record DateCandidate(LocalDate from, LocalDate to, String pattern) {
         }
     }
 
-    boolean meets(LocalDate first, LocalDate last) {
+    /** True if some day of it lies from {@code first} to {@code last}. */
+    public boolean meets(LocalDate first, LocalDate last) {
         return !to.isBefore(first) && !from.isAfter(last);
     }
 }
