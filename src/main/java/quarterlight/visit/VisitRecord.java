@@ -51,4 +51,20 @@ public record VisitRecord(
     public Optional<Photo> photo(PhotoId id) {
         return photos.stream().filter(photo -> photo.id().equals(id)).findFirst();
     }
+
+    /** The notes on a photo or film, in the order in which they were drawn. */
+    public List<PhotoNote> notesOn(PhotoId id) {
+        return photoNotes.stream()
+                .map(Recorded::value)
+                .filter(note -> note.photo().equals(id))
+                .toList();
+    }
+
+    /** The regions of a photo or film that nothing made for the buyer may show. */
+    public List<HiddenRegion> hiddenOn(PhotoId id) {
+        return hidden.stream()
+                .map(Recorded::value)
+                .filter(region -> region.photo().equals(id))
+                .toList();
+    }
 }
