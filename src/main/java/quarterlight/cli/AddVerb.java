@@ -7,8 +7,10 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.edit.EditRefused;
+import quarterlight.edit.Habits;
 import quarterlight.edit.RowEdits;
 import quarterlight.edit.RowKinds;
+import quarterlight.store.RecordKind;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.table.CsvFile;
@@ -69,10 +71,16 @@ final class AddVerb implements Verb {
             List<T> values = keep ? read.values() : List.of();
             RowEdits.Added added =
                     values.isEmpty() ? new RowEdits.Added(List.of(), 0) : new RowEdits(store).add(kind.kept(), values);
+            boolean pinned = !added.ids().isEmpty() && kind.kept().equals(RecordKind.PINS);
+            List<String> remarks = pinned ? new Habits(around.settings()).learn(store.read()) : List.of();
             if (json) {
-                around.console().print(document(added, read.refused()).text());
+                around.console()
+                        .print(document(added, read.refused())
+                                .put("remarks", remarks)
+                                .text());
             } else if (keep) {
                 around.console().print(report(kind, added));
+                remarks.forEach(remark -> around.console().print(remark + "\n"));
             }
             if (!read.refused().isEmpty()) {
                 around.console().complain(refusal(read, values.size(), keep));

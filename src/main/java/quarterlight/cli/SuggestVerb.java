@@ -1,10 +1,6 @@
 package quarterlight.cli;
 
 import java.nio.file.Path;
-import java.time.Duration;
-import java.time.Instant;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,7 +10,6 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
-import quarterlight.capture.CorrectedTimes;
 import quarterlight.capture.DifferenceHash;
 import quarterlight.capture.NearDuplicates;
 import quarterlight.car.Zone;
@@ -22,6 +17,7 @@ import quarterlight.car.ZoneId;
 import quarterlight.diagram.DiagramRefused;
 import quarterlight.diagram.Neighbors;
 import quarterlight.diagram.VisitDiagram;
+import quarterlight.edit.Habits;
 import quarterlight.photo.PictureMeasures;
 import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.Pictures;
@@ -34,14 +30,12 @@ import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
 import quarterlight.walk.Shot;
 import quarterlight.walk.Suggestion;
-import quarterlight.walk.WalkHabits;
 import quarterlight.walk.WalkModel;
+import quarterlight.walk.WalkShots;
 import quarterlight.walk.ZoneSuggestions;
 
 /** {@code suggest}: likely zones of each photo that is not pinned, from the walk round the car. */
 final class SuggestVerb implements Verb {
-    private static final double MILLIS = 1000;
-
     private final Surroundings around;
 
     SuggestVerb(Surroundings around) {
@@ -64,14 +58,20 @@ final class SuggestVerb implements Verb {
             visit = store.read();
             shots = shots(visit, thumbnails.by(visit));
         }
+        Habits.Known known = new Habits(around.settings()).of(visit);
         Map<PhotoId, List<Suggestion>> suggested = new ZoneSuggestions(
-                        zones(visit), nextDoor(Words.pathAt(call, 0), visit.facts()), WalkHabits.NONE, WalkModel.V1)
+                        zones(visit), nextDoor(Words.pathAt(call, 0), visit.facts()), known.habits(), WalkModel.V2)
                 .suggest(shots);
+        Set<PhotoId> pinned = WalkShots.pins(visit).keySet();
         List<Photo> unpinned = visit.photos().stream()
                 .filter(photo -> photo.setAside().isEmpty())
-                .filter(photo -> pinned(visit, photo.id()).isEmpty())
+                .filter(photo -> !pinned.contains(photo.id()))
                 .toList();
-        around.console().print(Words.isJson(call) ? json(unpinned, suggested).text() : table(unpinned, suggested));
+        around.console()
+                .print(
+                        Words.isJson(call)
+                                ? json(unpinned, suggested, known).text()
+                                : table(unpinned, suggested) + told(known));
         return Exit.DONE;
     }
 
@@ -89,41 +89,13 @@ final class SuggestVerb implements Verb {
         }
     }
 
-    private static List<ZoneId> pinned(VisitRecord visit, PhotoId photo) {
-        return visit.pins().stream()
-                .filter(pin -> pin.value().photo().equals(photo))
-                .map(pin -> pin.value().zone())
-                .distinct()
-                .toList();
-    }
-
-    /** Photos that have a time, in its order; one that looks like an earlier photo is its twin. */
     private static List<Shot> shots(VisitRecord visit, Function<PhotoId, Optional<byte[]>> thumbnails) {
-        CorrectedTimes times = CorrectedTimes.of(visit);
-        record Timed(PhotoId id, Instant at) {}
-        List<Timed> timed = visit.photos().stream()
-                .filter(photo -> photo.setAside().isEmpty())
-                .flatMap(photo -> times.of(photo.id()).stream()
-                        .map(time -> new Timed(photo.id(), time.utc().toInstant())))
-                .sorted(Comparator.comparing(Timed::at).thenComparing(Timed::id))
-                .toList();
         Map<PhotoId, DifferenceHash> hashes = new HashMap<>();
-        timed.forEach(shot ->
-                thumbnails.apply(shot.id()).flatMap(SuggestVerb::hash).ifPresent(hash -> hashes.put(shot.id(), hash)));
-        List<List<PhotoId>> alike = NearDuplicates.of(hashes).sets();
-        List<PhotoId> seen = new ArrayList<>();
-        List<Shot> shots = new ArrayList<>();
-        for (Timed shot : timed) {
-            Optional<PhotoId> twin = alike.stream()
-                    .filter(set -> set.contains(shot.id()))
-                    .flatMap(List::stream)
-                    .filter(seen::contains)
-                    .findFirst();
-            double seconds = Duration.between(timed.get(0).at(), shot.at()).toMillis() / MILLIS;
-            shots.add(new Shot(shot.id(), seconds, pinned(visit, shot.id()), twin));
-            seen.add(shot.id());
-        }
-        return shots;
+        visit.photos().stream()
+                .filter(photo -> photo.setAside().isEmpty())
+                .map(Photo::id)
+                .forEach(id -> thumbnails.apply(id).flatMap(SuggestVerb::hash).ifPresent(hash -> hashes.put(id, hash)));
+        return WalkShots.of(visit, NearDuplicates.of(hashes).sets());
     }
 
     private static Optional<DifferenceHash> hash(byte[] jpeg) {
@@ -134,8 +106,10 @@ final class SuggestVerb implements Verb {
         }
     }
 
-    private static JsonObject json(List<Photo> unpinned, Map<PhotoId, List<Suggestion>> suggested) {
+    private static JsonObject json(List<Photo> unpinned, Map<PhotoId, List<Suggestion>> suggested, Habits.Known known) {
         return new JsonObject()
+                .put("earlier_visits", known.visits())
+                .put("remarks", known.remarks())
                 .put(
                         "photos",
                         unpinned.stream()
@@ -150,6 +124,15 @@ final class SuggestVerb implements Verb {
                                                                 .put("p", one.p()))
                                                         .toList()))
                                 .toList());
+    }
+
+    /** What the suggestions know of earlier visits, and what of it could not be read. */
+    private static String told(Habits.Known known) {
+        String visits = known.visits() == 0
+                ? ""
+                : "Learnt from " + (known.visits() == 1 ? "1 earlier visit" : known.visits() + " earlier visits")
+                        + ".\n";
+        return visits + known.remarks().stream().map(remark -> remark + "\n").collect(Collectors.joining());
     }
 
     private static String table(List<Photo> unpinned, Map<PhotoId, List<Suggestion>> suggested) {

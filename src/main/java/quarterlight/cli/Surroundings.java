@@ -48,6 +48,11 @@ public record Surroundings(
         Map<ZoneId, Area> of(Path folder, VisitFacts facts);
     }
 
+    /** The user's settings folder, where the log stands too. */
+    Path settings() {
+        return log.toAbsolutePath().getParent();
+    }
+
     /** The desktop, which the command line does not know. */
     @FunctionalInterface
     public interface Desk {

@@ -7,92 +7,114 @@ import java.util.Set;
 import quarterlight.car.ZoneId;
 
 /**
- * Where a walker goes from each zone, once on the move: to zones next door (equally at first, then as the habits say), and now
- * and then to any zone. Sparse rows plus one uniform share.
+ * Where a walker stands after a move from each zone: in a zone next door (equally at first, then as the habits say), now and then in any
+ * zone (more likely in one often photographed), seldom two such steps away. Dense rows; immutable.
  */
 final class JumpMatrix {
-    private final int[][] to;
-    private final double[][] weight;
-    private final double anyZone;
+    private final double[][] chance;
 
     /**
      * @param zones the zones in their order
      * @param nextDoor zones next to each zone; zones not in {@code zones} are left out
+     * @param anyZone share of moves that go to any zone
      */
-    JumpMatrix(List<ZoneId> zones, Map<ZoneId, Set<ZoneId>> nextDoor, WalkHabits habits, WalkModel model) {
+    JumpMatrix(
+            List<ZoneId> zones, Map<ZoneId, Set<ZoneId>> nextDoor, WalkHabits habits, double anyZone, WalkModel model) {
+        int n = zones.size();
         Map<ZoneId, Integer> index = new HashMap<>();
-        for (int i = 0; i < zones.size(); i++) {
+        for (int i = 0; i < n; i++) {
             index.put(zones.get(i), i);
         }
-        to = new int[zones.size()][];
-        weight = new double[zones.size()][];
-        anyZone = model.anyZone();
-        for (int i = 0; i < zones.size(); i++) {
-            Map<Integer, Double> row = new HashMap<>();
-            for (ZoneId next : nextDoor.getOrDefault(zones.get(i), Set.of())) {
-                if (index.containsKey(next)) {
-                    row.merge(index.get(next), 1.0, Double::sum);
-                }
-            }
-            habits.moves().getOrDefault(zones.get(i), Map.of()).forEach((next, count) -> {
-                if (index.containsKey(next)) {
-                    row.merge(index.get(next), model.habitWeight() * count, Double::sum);
-                }
-            });
-            fill(i, row);
+        double[] popular = new double[n];
+        double all = 0;
+        for (int i = 0; i < n; i++) {
+            popular[i] = 1 + habits.stops().getOrDefault(zones.get(i), 0);
+            all += popular[i];
         }
+        double[][] step = new double[n][n];
+        for (int i = 0; i < n; i++) {
+            double[] near = near(i, zones, nextDoor, habits, index, model);
+            boolean nowhere = near.length == 0;
+            for (int j = 0; j < n; j++) {
+                double any = popular[j] / all;
+                step[i][j] = nowhere ? any : (1 - anyZone) * near[j] + anyZone * any;
+            }
+        }
+        chance = withPassedOver(step, model.passedOver());
     }
 
-    private void fill(int i, Map<Integer, Double> row) {
-        double sum = row.values().stream().mapToDouble(Double::doubleValue).sum();
-        int[] targets =
-                row.keySet().stream().mapToInt(Integer::intValue).sorted().toArray();
-        double[] shares = new double[targets.length];
-        for (int k = 0; k < targets.length; k++) {
-            shares[k] = row.get(targets[k]) / sum;
+    /** Shares of the zones next door and of those the habits know; empty if there are none. */
+    private static double[] near(
+            int from,
+            List<ZoneId> zones,
+            Map<ZoneId, Set<ZoneId>> nextDoor,
+            WalkHabits habits,
+            Map<ZoneId, Integer> index,
+            WalkModel model) {
+        double[] row = new double[zones.size()];
+        List<ZoneId> doors = nextDoor.getOrDefault(zones.get(from), Set.of()).stream()
+                .filter(index::containsKey)
+                .toList();
+        double sum = 0;
+        for (ZoneId door : doors) {
+            row[index.get(door)] += model.priorMoves() / doors.size();
+            sum += model.priorMoves() / doors.size();
         }
-        to[i] = targets;
-        weight[i] = shares;
+        for (Map.Entry<ZoneId, Integer> move :
+                habits.moves().getOrDefault(zones.get(from), Map.of()).entrySet()) {
+            if (index.containsKey(move.getKey())) {
+                row[index.get(move.getKey())] += move.getValue();
+                sum += move.getValue();
+            }
+        }
+        for (int j = 0; j < row.length; j++) {
+            row[j] /= Math.max(sum, Double.MIN_NORMAL);
+        }
+        return sum == 0 ? new double[0] : row;
+    }
+
+    private static double[][] withPassedOver(double[][] step, double share) {
+        int n = step.length;
+        double[][] out = new double[n][n];
+        for (int i = 0; i < n; i++) {
+            for (int k = 0; k < n; k++) {
+                double x = share * step[i][k];
+                out[i][k] += (1 - share) * step[i][k];
+                for (int j = 0; j < n; j++) {
+                    out[i][j] += x * step[k][j];
+                }
+            }
+        }
+        return out;
     }
 
     int size() {
-        return to.length;
+        return chance.length;
     }
 
-    /** One jump applied from the left: {@code out = v J}. */
-    double[] forward(double[] v) {
-        int n = v.length;
-        double[] out = new double[n];
-        double spread = 0;
-        for (int i = 0; i < n; i++) {
-            double near = v[i] * (to[i].length == 0 ? 0 : 1 - anyZone);
-            spread += v[i] - near;
-            for (int k = 0; k < to[i].length; k++) {
-                out[to[i][k]] += near * weight[i][k];
+    /** One move from the left: {@code out = v J}. */
+    void forward(double[] v, double[] out) {
+        java.util.Arrays.fill(out, 0);
+        for (int i = 0; i < v.length; i++) {
+            double x = v[i];
+            if (x > 1e-13) {
+                double[] row = chance[i];
+                for (int j = 0; j < out.length; j++) {
+                    out[j] += x * row[j];
+                }
             }
         }
-        for (int i = 0; i < n; i++) {
-            out[i] += spread / n;
-        }
-        return out;
     }
 
-    /** One jump applied from the right: {@code out = J v}. */
-    double[] backward(double[] v) {
-        int n = v.length;
-        double mean = 0;
-        for (double x : v) {
-            mean += x / n;
-        }
-        double[] out = new double[n];
-        for (int i = 0; i < n; i++) {
-            double near = 0;
-            for (int k = 0; k < to[i].length; k++) {
-                near += weight[i][k] * v[to[i][k]];
+    /** One move from the right: {@code out = J v}. */
+    void backward(double[] v, double[] out) {
+        for (int i = 0; i < out.length; i++) {
+            double[] row = chance[i];
+            double sum = 0;
+            for (int j = 0; j < row.length; j++) {
+                sum += row[j] * v[j];
             }
-            double share = to[i].length == 0 ? 0 : 1 - anyZone;
-            out[i] = share * near + (1 - share) * mean;
+            out[i] = sum;
         }
-        return out;
     }
 }

@@ -151,7 +151,7 @@ public final class PhotosScreen implements StationScreen {
     private void ask() {
         if (asked != model.all()) {
             asked = model.all();
-            suggestions.request(visit, model.all(), model.hints());
+            suggestions.request(visit, model.hints());
         }
     }
 
@@ -160,7 +160,7 @@ public final class PhotosScreen implements StationScreen {
     private void askAgain() {
         if (askedHints != model.hints()) {
             askedHints = model.hints();
-            suggestions.request(visit, model.all(), model.hints());
+            suggestions.request(visit, model.hints());
         }
     }
 
@@ -237,7 +237,7 @@ public final class PhotosScreen implements StationScreen {
 
     @Override
     public void closed() {
-        suggestions.stop();
+        suggestions.stop(visit);
         hints.stop();
         sheet.stop();
     }

@@ -1,0 +1,56 @@
+package quarterlight.walk;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** The chance that the walker moved in each gap: one series for each hypothesis of how many photos a stop has, or one from habits. */
+final class MoveChances {
+    private static final double LONGEST = 20;
+    private static final double LEAST = 0.01;
+
+    private MoveChances() {}
+
+    /** @param gaps seconds, none negative */
+    static List<double[]> of(double[] gaps, GapCounts habits, WalkModel model) {
+        double usual = GapCounts.usual(gaps);
+        if (habits.total() >= model.habitGaps()) {
+            double[] fit = habits.logistic();
+            return List.of(Arrays.stream(gaps)
+                    .map(gap ->
+                            1 / (1 + Math.exp(-(fit[0] + fit[1] * Math.log(Math.max(gap, usual / LONGEST) / usual)))))
+                    .map(chance -> Math.min(model.mostMoving(), Math.max(LEAST, chance)))
+                    .toArray());
+        }
+        double[] length = Arrays.stream(gaps)
+                .map(gap -> Math.min(LONGEST, Math.pow(gap / usual, model.gapPower())))
+                .toArray();
+        List<double[]> all = new ArrayList<>();
+        for (double photos : model.photosPerStop()) {
+            double scale = scaleToMean(length, 1 / photos);
+            all.add(Arrays.stream(length)
+                    .map(x -> Math.min(model.mostMoving(), -Math.expm1(-scale * x)))
+                    .toArray());
+        }
+        return all;
+    }
+
+    /** The factor by which the mean chance of moving over all gaps becomes {@code moving}; found by bisection. */
+    private static double scaleToMean(double[] x, double moving) {
+        double low = 1e-6;
+        double high = 1e3;
+        for (int i = 0; i < 50; i++) {
+            double middle = Math.sqrt(low * high);
+            double mean = 0;
+            for (double v : x) {
+                mean -= Math.expm1(-middle * v) / x.length;
+            }
+            if (mean < moving) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return Math.sqrt(low * high);
+    }
+}

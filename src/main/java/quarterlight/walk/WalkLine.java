@@ -1,0 +1,225 @@
+package quarterlight.walk;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import quarterlight.car.ZoneId;
+import quarterlight.visit.PhotoId;
+
+/**
+ * The photos of a visit on one time line, with suggestions that follow the pins: after a pin only its surroundings are computed again.
+ * <p>Near-duplicates count as one moment. Several hypotheses of the walk run side by side and count as the pins bear them out.
+ * One thread at a time; made by {@link ZoneSuggestions#line}.
+ */
+public final class WalkLine {
+    private static final int MOST_SUGGESTIONS = 5;
+
+    private final List<ZoneId> zones;
+    private final double pinSure;
+    private final double nearestPin;
+    private final List<List<Shot>> moments;
+    private final Map<PhotoId, Integer> momentOf = new LinkedHashMap<>();
+    private final Map<PhotoId, List<ZoneId>> pins = new HashMap<>();
+    private final double[][] seen;
+    private final double[] nothingSeen;
+    private final List<WalkChain> chains = new ArrayList<>();
+
+    WalkLine(List<ZoneId> zones, List<JumpMatrix> jumps, GapCounts gaps, WalkModel model, List<Shot> shots) {
+        this.zones = zones;
+        pinSure = model.pinSure();
+        nearestPin = model.nearestPin();
+        moments = moments(shots);
+        nothingSeen = new double[zones.size()];
+        Arrays.fill(nothingSeen, 1);
+        seen = new double[moments.size()][];
+        for (int t = 0; t < moments.size(); t++) {
+            for (Shot shot : moments.get(t)) {
+                momentOf.put(shot.photo(), t);
+                if (!shot.pinned().isEmpty()) {
+                    pins.put(shot.photo(), shot.pinned());
+                }
+            }
+            seen[t] = evidence(moments.get(t));
+        }
+        if (moments.isEmpty()) {
+            return;
+        }
+        for (double[] moving : MoveChances.of(gapsSeconds(), gaps, model)) {
+            jumps.forEach(jump -> chains.add(new WalkChain(jump, moving, seen, model)));
+        }
+    }
+
+    /**
+     * Takes in the visit's pins as they stand now.
+     *
+     * @param now zones of each pinned photo, in the order of its pins; photos that are not on the line are passed over
+     */
+    public void pins(Map<PhotoId, List<ZoneId>> now) {
+        int first = Integer.MAX_VALUE;
+        int last = -1;
+        for (Map.Entry<PhotoId, Integer> photo : momentOf.entrySet()) {
+            List<ZoneId> before = pins.getOrDefault(photo.getKey(), List.of());
+            List<ZoneId> after = List.copyOf(now.getOrDefault(photo.getKey(), List.of()));
+            if (before.equals(after)) {
+                continue;
+            }
+            pins.put(photo.getKey(), after);
+            int t = photo.getValue();
+            seen[t] = evidence(moments.get(t));
+            first = Math.min(first, t);
+            last = Math.max(last, t);
+        }
+        if (last >= 0) {
+            for (WalkChain chain : chains) {
+                chain.update(first, last);
+            }
+        }
+    }
+
+    /** At most five suggestions for each photo that is not pinned, best first; none if nothing is pinned at all. */
+    public Map<PhotoId, List<Suggestion>> suggestions() {
+        Map<PhotoId, List<Suggestion>> answer = new LinkedHashMap<>();
+        if (pins.values().stream().allMatch(List::isEmpty)) {
+            return answer;
+        }
+        double[] weights = weights();
+        int[] nearest = nearestPinned();
+        double[] chances = new double[zones.size()];
+        for (int t = 0; t < moments.size(); t++) {
+            List<PhotoId> open = moments.get(t).stream()
+                    .map(Shot::photo)
+                    .filter(photo -> pins.getOrDefault(photo, List.of()).isEmpty())
+                    .toList();
+            if (open.isEmpty()) {
+                continue;
+            }
+            Arrays.fill(chances, 0);
+            for (int k = 0; k < weights.length; k++) {
+                chains.get(k).addChances(t, weights[k], chances);
+            }
+            favor(zonesOf(moments.get(nearest[t])), chances);
+            List<Suggestion> best = best(chances);
+            open.forEach(photo -> answer.put(photo, best));
+        }
+        return answer;
+    }
+
+    /** For each moment the pinned moment nearest in time, the earlier of two equally near; only if some photo is pinned. */
+    private int[] nearestPinned() {
+        int[] nearest = new int[moments.size()];
+        int before = -1;
+        for (int t = 0; t < nearest.length; t++) {
+            before = zonesOf(moments.get(t)).isEmpty() ? before : t;
+            nearest[t] = before;
+        }
+        int after = -1;
+        for (int t = nearest.length - 1; t >= 0; t--) {
+            after = zonesOf(moments.get(t)).isEmpty() ? after : t;
+            if (nearest[t] < 0 || after >= 0 && seconds(after) - seconds(t) < seconds(t) - seconds(nearest[t])) {
+                nearest[t] = after;
+            }
+        }
+        return nearest;
+    }
+
+    private double seconds(int t) {
+        return moments.get(t).get(0).seconds();
+    }
+
+    private List<ZoneId> zonesOf(List<Shot> moment) {
+        return moment.stream()
+                .flatMap(shot -> pins.getOrDefault(shot.photo(), List.of()).stream())
+                .toList();
+    }
+
+    private void favor(List<ZoneId> favored, double[] chances) {
+        double sum = 0;
+        for (int i = 0; i < chances.length; i++) {
+            chances[i] *= favored.contains(zones.get(i)) ? nearestPin : 1;
+            sum += chances[i];
+        }
+        for (int i = 0; i < chances.length; i++) {
+            chances[i] /= sum;
+        }
+    }
+
+    /** How much each hypothesis counts: its likelihood, all being equally likely before. */
+    private double[] weights() {
+        double[] log = chains.stream().mapToDouble(WalkChain::logLikelihood).toArray();
+        double most = Arrays.stream(log).max().orElse(0);
+        double[] weights = Arrays.stream(log).map(x -> Math.exp(x - most)).toArray();
+        double sum = Arrays.stream(weights).sum();
+        return Arrays.stream(weights).map(weight -> weight / sum).toArray();
+    }
+
+    /** Shots in time order, near-duplicates gathered into the moment of the first. */
+    private static List<List<Shot>> moments(List<Shot> shots) {
+        List<Shot> inTime = new ArrayList<>(shots);
+        inTime.sort(Comparator.comparingDouble(Shot::seconds).thenComparing(Shot::photo));
+        Map<PhotoId, List<Shot>> home = new HashMap<>();
+        List<List<Shot>> moments = new ArrayList<>();
+        for (Shot shot : inTime) {
+            Optional<List<Shot>> twins = shot.twinOf().map(home::get);
+            List<Shot> moment = twins.orElseGet(() -> {
+                List<Shot> fresh = new ArrayList<>();
+                moments.add(fresh);
+                return fresh;
+            });
+            moment.add(shot);
+            home.put(shot.photo(), moment);
+        }
+        return moments;
+    }
+
+    private double[] evidence(List<Shot> moment) {
+        List<List<ZoneId>> pinned = moment.stream()
+                .map(shot -> pins.getOrDefault(shot.photo(), List.of()))
+                .filter(list -> !list.isEmpty())
+                .toList();
+        if (pinned.isEmpty()) {
+            return nothingSeen;
+        }
+        double[] p = new double[zones.size()];
+        Arrays.fill(p, 1);
+        for (List<ZoneId> list : pinned) {
+            double other = (1 - pinSure) / zones.size();
+            for (int i = 0; i < p.length; i++) {
+                p[i] *= list.contains(zones.get(i)) ? pinSure / list.size() : other;
+            }
+        }
+        double sum = Arrays.stream(p).sum();
+        return Arrays.stream(p).map(x -> sum > 0 ? x / sum : 1).toArray();
+    }
+
+    private double[] gapsSeconds() {
+        double[] gaps = new double[moments.size() - 1];
+        for (int t = 0; t < gaps.length; t++) {
+            gaps[t] = seconds(t + 1) - seconds(t);
+        }
+        return gaps;
+    }
+
+    private List<Suggestion> best(double[] chances) {
+        List<Suggestion> best = new ArrayList<>();
+        for (int i = 0; i < chances.length; i++) {
+            if (best.size() == MOST_SUGGESTIONS
+                    && chances[i] <= best.get(MOST_SUGGESTIONS - 1).p()) {
+                continue;
+            }
+            int place = best.size();
+            while (place > 0 && best.get(place - 1).p() < chances[i]) {
+                place--;
+            }
+            best.add(place, new Suggestion(zones.get(i), chances[i]));
+            if (best.size() > MOST_SUGGESTIONS) {
+                best.remove(MOST_SUGGESTIONS);
+            }
+        }
+        return List.copyOf(best);
+    }
+}
