@@ -55,11 +55,6 @@ public final class SettingsFile {
         return new Settings(values);
     }
 
-    /** The folder in which the settings are kept, and what else is remembered of the user. */
-    public Path folder() {
-        return file.toAbsolutePath().getParent();
-    }
-
     public Settings settings() {
         return settings;
     }
