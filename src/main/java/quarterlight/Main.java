@@ -54,8 +54,7 @@ public final class Main {
     /** Nominal areas from the diagram of the visit; none if it cannot be used. */
     private static Map<ZoneId, Area> areas(Path folder, VisitFacts facts) {
         try {
-            return NominalAreas.of(
-                    VisitDiagram.of(folder, facts), facts.car().dimensions());
+            return NominalAreas.of(VisitDiagram.of(folder, facts), facts.car().dimensions());
         } catch (DiagramRefused e) {
             System.getLogger(Main.class.getName()).log(System.Logger.Level.WARNING, e.getMessage(), e);
             return Map.of();

@@ -74,15 +74,13 @@ final class CompareVerb implements Verb {
         return pages(visitA, a, visitB, b, Comparison.of(a, b, CoverageTable.load()), out);
     }
 
-    private static List<Path> pages(
-            Path visitA, Findings a, Path visitB, Findings b, Comparison comparison, Path out)
+    private static List<Path> pages(Path visitA, Findings a, Path visitB, Findings b, Comparison comparison, Path out)
             throws CallRefused, IOException {
         if (Files.exists(out) && !Files.isDirectory(out)) {
             throw new CallRefused(out + " is a file; name a folder for the pages");
         }
         try {
-            return new ComparisonPages(a, diagram(visitA, a), b, diagram(visitB, b), comparison)
-                    .write(out, Paper.A4);
+            return new ComparisonPages(a, diagram(visitA, a), b, diagram(visitB, b), comparison).write(out, Paper.A4);
         } catch (DiagramRefused e) {
             throw new CallRefused(e.getMessage());
         }

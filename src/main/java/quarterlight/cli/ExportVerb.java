@@ -8,11 +8,10 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.diagram.BodyDiagram;
-import quarterlight.diagram.DiagramFile;
 import quarterlight.diagram.DiagramRefused;
+import quarterlight.diagram.VisitDiagram;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.Exporting;
-import quarterlight.findings.Findings;
 import quarterlight.page.DiagramDrawing;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
@@ -49,8 +48,11 @@ final class ExportVerb implements Verb {
         List<String> made;
         try (VisitStore store = VisitStore.openForReading(Words.pathAt(call, 0));
                 Interruption interruption = Interruption.watched()) {
-            BodyDiagram diagram = DiagramFile.shipped(store.read().facts().car().body());
-            made = new Exporting(around.zones().get(), visit -> drawing(visit, diagram))
+            VisitRecord record = store.read();
+            BodyDiagram diagram = VisitDiagram.of(store.folder().root(), record.facts());
+            String drawing =
+                    DiagramDrawing.svg(OwnLists.findings(around, store.folder().root(), record), diagram);
+            made = new Exporting(around.zones().get(), visit -> drawing)
                     .write(store, folder, call.hasMatchedOption(WITH_PLACES), interruption);
         } catch (DiagramRefused e) {
             throw new CallRefused(e.getMessage());
@@ -67,14 +69,5 @@ final class ExportVerb implements Verb {
             around.console().print("Made " + folder + " with " + Shown.count(made.size(), "file", "files") + ".\n");
         }
         return Exit.DONE;
-    }
-
-    private String drawing(VisitRecord visit, BodyDiagram diagram) {
-        return DiagramDrawing.svg(
-                Findings.of(
-                        visit,
-                        around.zones().get(),
-                        around.areas().apply(visit.facts().car())),
-                diagram);
     }
 }

@@ -32,8 +32,7 @@ final class GapsVerb implements Verb {
     public int run(ParseResult call) throws VisitProblem {
         VisitRecord visit = Visits.read(Words.pathAt(call, 0));
         ZoneCatalog catalog = around.zones().get();
-        RustReport rust =
-                RustReport.of(visit, catalog, around.areas().of(Words.pathAt(call, 0), visit.facts()));
+        RustReport rust = RustReport.of(visit, catalog, around.areas().of(Words.pathAt(call, 0), visit.facts()));
         List<Gap> gaps = Coverage.gaps(visit, catalog, ThicknessSurvey.of(visit, catalog), rust, CoverageTable.load());
         around.console().print(Words.isJson(call) ? json(gaps).text() : table(gaps));
         return Exit.DONE;

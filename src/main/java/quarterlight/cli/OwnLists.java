@@ -25,7 +25,6 @@ final class OwnLists {
 
     /** All that can be worked out of a visit that lies in a folder. */
     static Findings findings(Surroundings around, Path folder, VisitRecord visit) throws CallRefused {
-        return Findings.of(
-                visit, around.zones().get(), around.areas().of(folder, visit.facts()), patterns(around));
+        return Findings.of(visit, around.zones().get(), around.areas().of(folder, visit.facts()), patterns(around));
     }
 }

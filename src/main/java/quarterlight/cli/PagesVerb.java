@@ -3,16 +3,29 @@ package quarterlight.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
+import quarterlight.coverage.Coverage;
+import quarterlight.coverage.Gap;
+import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.DiagramRefused;
 import quarterlight.diagram.VisitDiagram;
+import quarterlight.diagram.ZonePlaces;
+import quarterlight.edit.VisitPixels;
 import quarterlight.findings.Findings;
+import quarterlight.findings.Matter;
+import quarterlight.findings.MatterWeights;
+import quarterlight.findings.WhatMatters;
 import quarterlight.page.Paper;
 import quarterlight.page.VisitPages;
+import quarterlight.page.report.BuyerPictures;
+import quarterlight.page.report.ReportPages;
+import quarterlight.photo.Pictures;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
+import quarterlight.table.CoverageTable;
 import quarterlight.table.JsonObject;
 import quarterlight.table.cell.Quoted;
 import quarterlight.task.Progress;
@@ -29,7 +42,9 @@ final class PagesVerb implements Verb {
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("pages", "makes the annotated diagram page as SVG and PDF, in pages/ of the visit")
+        return Words.verb(
+                        "pages",
+                        "makes the annotated diagram (SVG, PDF) and the report (PDF, one HTML file), in pages/ of the visit")
                 .addPositional(Words.visit())
                 .addOption(Words.text(
                         "--paper", "PAPER", Worded.words(Paper.class).replace(", ", " or ") + " (usual: a4)"))
@@ -47,7 +62,9 @@ final class PagesVerb implements Verb {
             if (Files.exists(out) && !Files.isDirectory(out)) {
                 throw new CallRefused(out + " is a file; name a folder for the pages");
             }
-            made = make(store, out, paper, Progress.NONE);
+            try (Interruption interruption = Interruption.watched()) {
+                made = make(store, out, paper, interruption);
+            }
         }
         if (Words.isJson(call)) {
             around.console()
@@ -72,9 +89,19 @@ final class PagesVerb implements Verb {
         VisitRecord record = store.read();
         Findings findings = OwnLists.findings(around, store.folder().root(), record);
         try (Thumbnails thumbnails = Thumbnails.of(store.folder())) {
-            return new VisitPages(
-                            findings, VisitDiagram.of(store.folder().root(), record.facts()), thumbnails.by(record))
-                    .write(out, paper, progress);
+            List<Matter> matters = WhatMatters.of(findings, MatterWeights.V1);
+            BodyDiagram diagram = VisitDiagram.of(store.folder().root(), record.facts());
+            BuyerPictures pictures =
+                    new BuyerPictures(record, new VisitPixels(store.folder().root(), record, Pictures.usual()));
+            ZonePlaces places = ZonePlaces.of(diagram);
+            List<Path> made = new ArrayList<>(
+                    new VisitPages(findings, diagram, places, pictures.thumbnails(thumbnails.by(record)), matters)
+                            .write(out, paper, progress));
+            List<Gap> gaps = Coverage.gaps(
+                    record, findings.catalog(), findings.thickness(), findings.rust(), CoverageTable.load());
+            made.addAll(
+                    new ReportPages(findings, diagram, places, gaps, matters, pictures).write(out, paper, progress));
+            return made;
         } catch (DiagramRefused e) {
             throw new CallRefused(e.getMessage());
         }

@@ -32,7 +32,8 @@ public final class VisitDiagram {
             throw new DiagramRefused(
                     FILE,
                     0,
-                    "the diagram \"" + facts.choices().diagram().get() + "\" was chosen, but the folder of the visit lacks it",
+                    "the diagram \"" + facts.choices().diagram().get()
+                            + "\" was chosen, but the folder of the visit lacks it",
                     "choose it again, or set diagram=shipped");
         }
         return DiagramFile.read(file).ofStyle(car.body()).of(car.body(), car.drive());

@@ -94,7 +94,8 @@ public final class DiagramEdits {
         } catch (IOException e) {
             throw new EditRefused(
                     KEY,
-                    "The diagram cannot be copied to " + target + ". Check that there is room and that it may be written.");
+                    "The diagram cannot be copied to " + target
+                            + ". Check that there is room and that it may be written.");
         }
     }
 
@@ -105,7 +106,8 @@ public final class DiagramEdits {
             named = folder.resolve(wanted.endsWith(ENDING) ? wanted : wanted + ENDING);
             given = Path.of(wanted);
         } catch (InvalidPathException e) {
-            throw new EditRefused(KEY, "There cannot be a diagram \"" + wanted + "\". Give a name or the path of a file.");
+            throw new EditRefused(
+                    KEY, "There cannot be a diagram \"" + wanted + "\". Give a name or the path of a file.");
         }
         if (Files.isRegularFile(named)) {
             return named;
@@ -116,7 +118,8 @@ public final class DiagramEdits {
         List<String> names = names();
         throw new EditRefused(
                 KEY,
-                "There is no diagram \"" + wanted + "\": no such file, and none of that name in " + folder + ". Give the path of a file, "
+                "There is no diagram \"" + wanted + "\": no such file, and none of that name in " + folder
+                        + ". Give the path of a file, "
                         + (names.isEmpty() ? "" : "one of " + String.join(", ", names) + ", ")
                         + "or " + SHIPPED + ".");
     }

@@ -99,6 +99,7 @@ public final class FactEdits {
                         v.isBlank() ? VisitChoices.USUAL.gaugeCorrection() : FactValues.yesOrNo("gauge-correction", v));
         addText("terms", (d, v) -> d.terms = v);
         addText("limits", (d, v) -> d.limits = v);
+        addText(DiagramEdits.KEY, (d, v) -> d.diagram = v.filter(name -> !name.equals(DiagramEdits.SHIPPED)));
         setters.put(
                 "report",
                 (d, v) -> d.report =

@@ -41,6 +41,7 @@ public final class PinKey {
      * @param text what it shows, and the caption
      * @param time corrected time of day, or empty text
      * @param file the photo's name
+     * @param value the pin itself
      */
     public record Entry(
             int number,
@@ -50,7 +51,8 @@ public final class PinKey {
             String zone,
             String text,
             String time,
-            String file) {}
+            String file,
+            Pin value) {}
 
     /** The key of a visit without pins. */
     public static final PinKey NONE = new PinKey(List.of());
@@ -61,9 +63,18 @@ public final class PinKey {
         this.entries = List.copyOf(entries);
     }
 
-    /** The key of a visit on a diagram. */
+    /** The key as the pages show it. */
     public static PinKey of(Findings car, BodyDiagram diagram) {
-        return of(car.visit(), car.times(), car.catalog(), diagram, ZonePlaces.of(diagram));
+        return of(car, diagram, ZonePlaces.of(diagram));
+    }
+
+    /** The key as the pages show it, without what the inspector left out; numbers are those of the window. */
+    public static PinKey of(Findings car, BodyDiagram diagram, ZonePlaces places) {
+        Selection selection = Selection.of(car.visit());
+        return new PinKey(of(car.visit(), car.times(), car.catalog(), diagram, places).entries.stream()
+                .filter(entry -> selection.shows(entry.photo())
+                        && selection.shows(entry.value().zone()))
+                .toList());
     }
 
     /** The key of a visit of which nothing was worked out yet but the times. */
@@ -92,7 +103,8 @@ public final class PinKey {
                             .flatMap(Optional::stream)
                             .collect(Collectors.joining(": ")),
                     times.of(pin.photo()).map(t -> CLOCK.format(t.local())).orElse(""),
-                    photos.get(pin.photo()).file().name()));
+                    photos.get(pin.photo()).file().name(),
+                    pin));
         }
         return new PinKey(entries);
     }

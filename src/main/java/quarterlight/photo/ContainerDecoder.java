@@ -77,8 +77,7 @@ final class ContainerDecoder implements PictureDecoder {
             int width = decoding.frame().width();
             int height = decoding.frame().height();
             int reduction = reduction(width, height, atLeast);
-            return FramePixels.of(
-                    decoding.frame(), Math.max(1, width / reduction), Math.max(1, height / reduction));
+            return FramePixels.of(decoding.frame(), Math.max(1, width / reduction), Math.max(1, height / reduction));
         } finally {
             avcodec.av_packet_free(packet);
         }
@@ -114,8 +113,7 @@ final class ContainerDecoder implements PictureDecoder {
         if (media.streams() == 0) {
             throw new IOException("no picture in the container");
         }
-        try (MediaDecoding decoding =
-                MediaDecoding.of(media.stream(index).codecpar(), bounds.mostPixelsAtOnce())) {
+        try (MediaDecoding decoding = MediaDecoding.of(media.stream(index).codecpar(), bounds.mostPixelsAtOnce())) {
             while (media.read()) {
                 if (media.packet().stream_index() == index && decoding.send(media.packet())) {
                     decoding.end();
@@ -159,13 +157,16 @@ final class ContainerDecoder implements PictureDecoder {
             throw new IOException("its tiles are larger than the picture");
         }
         BufferedImage whole = new BufferedImage(
-                Math.max(1, grid.width() / reduction), Math.max(1, grid.height() / reduction), BufferedImage.TYPE_INT_RGB);
+                Math.max(1, grid.width() / reduction),
+                Math.max(1, grid.height() / reduction),
+                BufferedImage.TYPE_INT_RGB);
         Graphics2D g = whole.createGraphics();
         int pasted = 0;
         try (MediaDecoding decoding = MediaDecoding.of(first.codecpar(), (long) tileWidth * tileHeight * 2)) {
             while (pasted < tiles && media.read()) {
                 for (int tile = 0; tile < tiles; tile++) {
-                    if (group.streams(grid.offsets_idx(tile)).index() == media.packet().stream_index()) {
+                    if (group.streams(grid.offsets_idx(tile)).index()
+                            == media.packet().stream_index()) {
                         paste(g, decoding, media, grid, tile, reduction);
                         pasted++;
                     }

@@ -41,7 +41,8 @@ public final class FilmFrames {
      */
     public static FilmFrame at(Path film, double seconds) throws PictureUnreadable {
         if (!available()) {
-            throw new PictureUnreadable(film, "films cannot be shown here, since the native part for them is not installed");
+            throw new PictureUnreadable(
+                    film, "films cannot be shown here, since the native part for them is not installed");
         }
         try (MediaFile media = MediaFile.open(film);
                 Search search = new Search(media, PictureBounds.USUAL)) {
@@ -94,9 +95,9 @@ public final class FilmFrames {
             for (double back : STEPS_BACK_S) {
                 double from = Math.max(0, seconds - back);
                 long target = zero + (long) Math.floor(from / tick);
-                boolean leapt = avformat.av_seek_frame(
-                                media.context(), stream.index(), target, avformat.AVSEEK_FLAG_BACKWARD)
-                        >= 0;
+                boolean leapt =
+                        avformat.av_seek_frame(media.context(), stream.index(), target, avformat.AVSEEK_FLAG_BACKWARD)
+                                >= 0;
                 decoding.flush();
                 Optional<FilmFrame> found = forward(seconds, from <= 0 || !leapt);
                 if (found.isPresent()) {
@@ -190,7 +191,8 @@ public final class FilmFrames {
                     .order(ByteOrder.nativeOrder())
                     .asIntBuffer()
                     .get(numbers);
-            return Orientation.ofMatrix(numbers[0], numbers[1], numbers[3], numbers[4]).turned(picture);
+            return Orientation.ofMatrix(numbers[0], numbers[1], numbers[3], numbers[4])
+                    .turned(picture);
         }
 
         @Override

@@ -58,8 +58,7 @@ final class FramePixels {
                 PointerPointer<BytePointer> planes = new PointerPointer<>(pixels, null, null, null);
                 IntPointer strides = new IntPointer(rowPixels * BYTES_PER_PIXEL, 0, 0, 0)) {
             setColors(scaling, frame);
-            int rows = swscale.sws_scale(
-                    scaling, frame.data(), frame.linesize(), 0, frame.height(), planes, strides);
+            int rows = swscale.sws_scale(scaling, frame.data(), frame.linesize(), 0, frame.height(), planes, strides);
             if (rows <= 0) {
                 throw new IOException("its pixels are of a kind that cannot be shown");
             }
@@ -87,11 +86,10 @@ final class FramePixels {
     }
 
     private static BufferedImage copied(BytePointer pixels, int rowPixels, int width, int height, boolean seeThrough) {
-        BufferedImage image = new BufferedImage(
-                width, height, seeThrough ? BufferedImage.TYPE_INT_ARGB : BufferedImage.TYPE_INT_RGB);
+        BufferedImage image =
+                new BufferedImage(width, height, seeThrough ? BufferedImage.TYPE_INT_ARGB : BufferedImage.TYPE_INT_RGB);
         int[] rgb = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
-        IntBuffer words =
-                pixels.asByteBuffer().order(ByteOrder.LITTLE_ENDIAN).asIntBuffer();
+        IntBuffer words = pixels.asByteBuffer().order(ByteOrder.LITTLE_ENDIAN).asIntBuffer();
         for (int y = 0; y < height; y++) {
             words.get(y * rowPixels, rgb, y * width, width);
         }

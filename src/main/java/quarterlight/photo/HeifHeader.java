@@ -28,8 +28,7 @@ final class HeifHeader {
      * @param turning how the container turns it
      * @param profile the color profile, if it carries a whole one
      */
-    record Facts(
-            int storedWidth, int storedHeight, Orientation turning, Optional<byte[]> profile, List<byte[]> exif) {}
+    record Facts(int storedWidth, int storedHeight, Orientation turning, Optional<byte[]> profile, List<byte[]> exif) {}
 
     static PictureHeader read(ByteView file) throws IOException {
         Facts facts = facts(file);

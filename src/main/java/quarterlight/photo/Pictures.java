@@ -118,7 +118,7 @@ public final class Pictures {
     }
 
     /** Reduced to fit; the same picture if it fits already. */
-    static BufferedImage fitted(BufferedImage image, int longSide) {
+    public static BufferedImage fitted(BufferedImage image, int longSide) {
         int longest = Math.max(image.getWidth(), image.getHeight());
         if (longest <= longSide) {
             return image;

@@ -58,9 +58,7 @@ public final class Taking {
                     ? OptionalDouble.empty()
                     : OptionalDouble.of(PictureMeasures.sharpness(picture));
             BufferedImage small = Pictures.fitted(picture, Pictures.THUMBNAIL);
-            return new Taken(
-                    facts.asPhotoFile(original, sharpness, List.of()),
-                    Optional.of(Thumbnail.of(small)));
+            return new Taken(facts.asPhotoFile(original, sharpness, List.of()), Optional.of(Thumbnail.of(small)));
         } catch (PictureUnreadable e) {
             List<String> notes = new ArrayList<>();
             if (facts.notes().stream().noneMatch(note -> note.contains("cannot be shown"))) {

@@ -35,7 +35,9 @@ class FilmFramesReferenceTest {
         for (int n = 0; n < FRAMES; n++) {
             for (double within : new double[] {0, 0.01, 0.039}) {
                 FilmFrame frame = FilmFrames.at(film, n * FRAME_S + within);
-                assertThat(number(frame.picture())).as("at %f s", n * FRAME_S + within).isCloseTo(n, within(0.45));
+                assertThat(number(frame.picture()))
+                        .as("at %f s", n * FRAME_S + within)
+                        .isCloseTo(n, within(0.45));
                 assertThat(frame.seconds()).isCloseTo(n * FRAME_S, within(1e-6));
                 assertThat(frame.durationSeconds()).isCloseTo(FRAME_S, within(1e-6));
                 assertThat(frame.last()).isEqualTo(n == FRAMES - 1);

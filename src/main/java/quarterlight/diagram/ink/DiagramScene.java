@@ -106,8 +106,9 @@ public final class DiagramScene {
             TextMeasure measure) {
         double keyHeight = 0;
         for (int i = 0; ; i++) {
-            SheetLayout layout =
-                    SheetLayout.fit(diagram, width, height - Math.min(keyHeight, LARGEST_KEY * height), legend).withKey(keyHeight);
+            SheetLayout layout = SheetLayout.fit(
+                            diagram, width, height - Math.min(keyHeight, LARGEST_KEY * height), legend)
+                    .withKey(keyHeight);
             DiagramScene scene = new DiagramScene(diagram, places, layout, ink, palette, ramp, measure);
             double wanted = NameKey.height(scene.numbered(), ink, width - 2 * SheetLayout.BESIDE, measure);
             if (wanted <= keyHeight || i == MOST_FITS) {

@@ -27,9 +27,7 @@ final class NameKey {
 
     /** The numbers that the zones of a diagram would bear. */
     NameKey(BodyDiagram diagram, DiagramInk ink) {
-        diagram.zones().stream()
-                .filter(ink::isNamed)
-                .forEach(zone -> numbers.put(zone, numbers.size() + 1));
+        diagram.zones().stream().filter(ink::isNamed).forEach(zone -> numbers.put(zone, numbers.size() + 1));
     }
 
     /** The stand-in for the words of a zone; empty for a zone that shows a value or nothing. */
@@ -43,7 +41,8 @@ final class NameKey {
             return 0;
         }
         int columns = columns(zones, ink, width, measure);
-        return HEAD + LINE * ((zones.size() + columns - 1) / columns) + 8;
+        int rows = (zones.size() + columns - 1) / columns;
+        return HEAD + LINE * rows + 8;
     }
 
     private static int columns(List<ZoneId> zones, DiagramInk ink, double width, TextMeasure measure) {
@@ -66,7 +65,8 @@ final class NameKey {
         int rows = (zones.size() + columns - 1) / columns;
         for (int i = 0; i < zones.size(); i++) {
             ZoneId zone = zones.get(i);
-            double x = band.getX() + i / rows * (band.getWidth() / columns);
+            int column = i / rows;
+            double x = band.getX() + column * (band.getWidth() / columns);
             double y = band.getY() + HEAD + LINE * (i % rows) + SIZE;
             String number = String.valueOf(numbers.get(zone));
             double wide = measure.width(number, SIZE, true);

@@ -101,9 +101,7 @@ final class SceneLabels {
                                 new Envelope(mmX(r.getMinX()), mmX(r.getMaxX()), mmY(r.getMinY()), mmY(r.getMaxY())))),
                 key.numberOf(zone)
                         .map(number -> new LabelPlacement.Shorter(
-                                number,
-                                measure.width(number, NameKey.NUMBER_SIZE, true),
-                                NameKey.NUMBER_SIZE - 1)));
+                                number, measure.width(number, NameKey.NUMBER_SIZE, true), NameKey.NUMBER_SIZE - 1)));
     }
 
     private boolean isOnCar(Point2D point) {

@@ -173,6 +173,7 @@ public record SheetLayout(
         Optional<Rectangle2D> band = legend
                 ? Optional.of(new Rectangle2D.Double(BESIDE, y, width - 2 * BESIDE, legendHeight(width)))
                 : Optional.empty();
-        return new SheetLayout(width, y + (legend ? legendHeight(width) : 0), scale, frames, cells, band, Optional.empty());
+        return new SheetLayout(
+                width, y + (legend ? legendHeight(width) : 0), scale, frames, cells, band, Optional.empty());
     }
 }

@@ -28,9 +28,7 @@ final class OneView {
                     scale,
                     Map.of(view, new Rectangle2D.Double((width - w) / 2, (room - h) / 2 + EDGE / 4, w, h)),
                     Map.of(view, new Rectangle2D.Double(0, 0, width, room)),
-                    legend
-                            ? Optional.of(new Rectangle2D.Double(EDGE / 2, room, width - EDGE, band))
-                            : Optional.empty(),
+                    legend ? Optional.of(new Rectangle2D.Double(EDGE / 2, room, width - EDGE, band)) : Optional.empty(),
                     Optional.empty());
         });
     }

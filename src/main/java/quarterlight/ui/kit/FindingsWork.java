@@ -54,8 +54,8 @@ final class FindingsWork {
             return;
         }
         try {
-            Findings findings = Findings.of(
-                    visit, parts.catalog(), parts.areas().apply(folder, visit.facts()), patterns());
+            Findings findings =
+                    Findings.of(visit, parts.catalog(), parts.areas().apply(folder, visit.facts()), patterns());
             last = Optional.of(evidence);
             SwingUtilities.invokeLater(() -> arrived.accept(findings));
         } catch (RuntimeException e) {

@@ -69,7 +69,10 @@ public final class VisitDoor {
         try {
             StoreThread thread = new StoreThread(store);
             StoreThread.State state = thread.first();
-            return new Ready(thread, state, DrawingOf.visit(store.folder().root(), state.visit().facts()));
+            return new Ready(
+                    thread,
+                    state,
+                    DrawingOf.visit(store.folder().root(), state.visit().facts()));
         } catch (VisitProblem | DiagramRefused | RuntimeException e) {
             store.close();
             throw e;

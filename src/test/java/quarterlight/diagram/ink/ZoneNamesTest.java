@@ -33,9 +33,7 @@ class ZoneNamesTest {
         BodyDiagram diagram = DiagramFile.shipped(Body.usual(style));
         ZonePlaces places = ZonePlaces.of(diagram);
         Map<ZoneId, String> names = new HashMap<>();
-        ZoneTable.load()
-                .zonesOf(diagram.body())
-                .forEach(zone -> names.put(zone.id(), zone.label()));
+        ZoneTable.load().zonesOf(diagram.body()).forEach(zone -> names.put(zone.id(), zone.label()));
         DiagramInk ink = new DiagramInk(Map.of(), names, names, List.of(), Optional.empty());
         for (double[] room : ROOMS) {
             DiagramScene scene = DiagramScene.fitted(

@@ -71,15 +71,7 @@ final class LookAtDiagram {
                     "png",
                     new File(folder.toFile(), size + "-dark.png"));
             DiagramScene named = DiagramScene.fitted(
-                    diagram,
-                    places,
-                    room[0],
-                    room[1],
-                    false,
-                    names(diagram, catalog),
-                    InkPalette.LIGHT,
-                    ramp,
-                    measure);
+                    diagram, places, room[0], room[1], false, names(diagram, catalog), InkPalette.LIGHT, ramp, measure);
             System.out.println("no room for the names of " + named.unlabeled());
             ImageIO.write(paint(named, Highlight.NONE), "png", new File(folder.toFile(), size + "-names.png"));
         }
