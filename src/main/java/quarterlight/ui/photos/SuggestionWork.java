@@ -70,7 +70,8 @@ final class SuggestionWork {
             known.remarks().forEach(remark -> LOG.log(System.Logger.Level.INFO, remark));
             ZoneSuggestions suggestions = new ZoneSuggestions(
                     q.zones(), Neighbors.of(q.drawing().diagram()).map(), known.habits(), WalkModel.V2);
-            line = Optional.of(suggestions.line(WalkShots.of(q.visit(), q.alike().sets())));
+            line = Optional.of(
+                    suggestions.line(WalkShots.of(q.visit(), q.alike().sets())));
             ground = Optional.of(now);
         }
         return line.orElseThrow().suggestions();
