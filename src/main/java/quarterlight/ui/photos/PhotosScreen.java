@@ -11,6 +11,7 @@ import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.SwingUtilities;
@@ -69,7 +70,7 @@ public final class PhotosScreen implements StationScreen {
         this.work = new PinWork(parts, model);
         this.sheet = new ContactSheet(texts, model);
         this.filter = new FilterBar(parts, model, sheet);
-        this.large = new LargeView(texts, model);
+        this.large = new LargeView(texts, model, this::askLine);
         this.pinBox = new PinBox(parts, model, work, sheet::requestFocusInWindow);
         this.pinTable = new PinTable(parts, model, work);
         this.suggestions = new SuggestionWork(parts, model::suggestions);
@@ -128,7 +129,9 @@ public final class PhotosScreen implements StationScreen {
                 .with("photos.do.of-zone", "F10", filter::toggleZones)
                 .withMenuKey("photos.do.search", "F", () -> filter.name().requestFocusInWindow())
                 .with("photos.do.caption", "F2", pinTable::editLast)
-                .with("photos.do.aside", "DELETE", () -> aside.show(sheet))
+                .withMenuKey("photos.do.draw", "D", () -> large.notes().begin(Optional.empty()))
+                .with("photos.do.aside", "DELETE", this::setAsideOrRemoveNote)
+                .with("photos.do.leave", "ESCAPE", this::leaveDrawing)
                 .with("photos.do.back", "shift DELETE", work::takeBack)
                 .with("photos.do.zoom-in", "typed +", () -> large.canvas().zoom(1.25))
                 .with("photos.do.zoom-out", "typed -", () -> large.canvas().zoom(0.8))
@@ -164,6 +167,29 @@ public final class PhotosScreen implements StationScreen {
         }
     }
 
+    private void setAsideOrRemoveNote() {
+        if (!large.notes().isDrawing()) {
+            aside.show(sheet);
+        } else {
+            large.notes().removeChosen();
+        }
+    }
+
+    private void leaveDrawing() {
+        large.notes().end();
+        sheet.requestFocusInWindow();
+    }
+
+    private Optional<String> askLine(String question) {
+        return Optional.ofNullable(JOptionPane.showInputDialog(
+                        SwingUtilities.getWindowAncestor(side),
+                        question,
+                        texts.get("photos.tool.draw"),
+                        JOptionPane.PLAIN_MESSAGE))
+                .map(String::strip)
+                .filter(line -> !line.isEmpty());
+    }
+
     /** Letters typed anywhere in the station that nothing else wanted begin a search for a zone. */
     private boolean typed(KeyEvent e) {
         Component focus = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
@@ -177,6 +203,9 @@ public final class PhotosScreen implements StationScreen {
                 && focus != null
                 && !(focus instanceof JTextComponent)
                 && SwingUtilities.getWindowAncestor(focus) == SwingUtilities.getWindowAncestor(side)) {
+            if (large.notes().isDrawing()) {
+                return large.notes().type(e.getKeyChar());
+            }
             pinBox.type(e.getKeyChar());
             return true;
         }

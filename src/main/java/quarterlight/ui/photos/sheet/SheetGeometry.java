@@ -54,7 +54,7 @@ final class SheetGeometry {
      * @param wanted about how wide a cell shall be; cells share the width evenly
      */
     static SheetGeometry of(List<PhotoItem> items, int width, int wanted) {
-        int columns = Math.max(1, (width - GAP) / (wanted + GAP));
+        int columns = Math.max(1, (int) Math.round((width - GAP) / (double) (wanted + GAP)));
         int cellWidth = Math.max(24, (width - GAP) / columns - GAP);
         int pictureHeight = cellWidth * 3 / 4;
         List<Row> rows = new ArrayList<>();

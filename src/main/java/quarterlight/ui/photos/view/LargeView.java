@@ -4,6 +4,7 @@ import java.awt.BorderLayout;
 import java.awt.GridLayout;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.JLabel;
@@ -22,25 +23,32 @@ public final class LargeView extends JPanel {
     private final transient PhotosModel model;
     private final PhotoCanvas first;
     private final PhotoCanvas second;
+    private final transient NoteDesk notes;
     private final JPanel frames = new JPanel(new GridLayout(1, 0, 4, 0));
     private final JLabel name = new JLabel(" ");
     private final JLabel several = new JLabel(" ");
     private final JLabel time = new JLabel(" ");
     private final JLabel file = new JLabel(" ");
 
-    public LargeView(Texts texts, PhotosModel model) {
+    /** @param ask asks the user for one line */
+    public LargeView(Texts texts, PhotosModel model, Function<String, Optional<String>> ask) {
         super(new BorderLayout());
         this.texts = texts;
         this.model = model;
         this.first = new PhotoCanvas(texts, model.visit());
         this.second = new PhotoCanvas(texts, model.visit());
+        this.notes = new NoteDesk(texts, model.visit(), first, ask);
+        second.overlay(notes.shownOnly());
         JPanel words = new JPanel(new MigLayout("insets 4 10 6 10, gapy 0, gapx 12, fillx", "[grow,fill][]"));
         name.putClientProperty("FlatLaf.styleClass", "h4");
         words.add(name, "wmin 0");
         words.add(Look.secondary(several), "wrap");
         words.add(Look.secondary(time), "span, wmin 0, wrap");
         words.add(Look.secondary(file), "span, wmin 0");
-        add(words, BorderLayout.NORTH);
+        JPanel head = new JPanel(new BorderLayout());
+        head.add(words, BorderLayout.CENTER);
+        head.add(new NoteBar(texts, notes), BorderLayout.SOUTH);
+        add(head, BorderLayout.NORTH);
         frames.add(first);
         add(frames, BorderLayout.CENTER);
         model.onList(this::refresh);
@@ -52,6 +60,11 @@ public final class LargeView extends JPanel {
     /** The frame of the photo in hand. */
     public PhotoCanvas canvas() {
         return first;
+    }
+
+    /** What draws on the photo in hand. */
+    public NoteDesk notes() {
+        return notes;
     }
 
     private void refresh() {
