@@ -51,7 +51,7 @@ class PhotosRobotTest extends DeskRobot {
         robot.enterText("driver door");
         robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
         until("three photos are pinned", () -> pins().size() == 3);
-        assertThat(pins()).allMatch(pin -> pin.zone().value().endsWith("-l"));
+        assertThat(pins()).allMatch(pin -> pin.zone().value().equals("door-front-left"));
         window.pressAndReleaseKey(KeyPressInfo.keyCode(KeyEvent.VK_Z).modifiers(java.awt.event.InputEvent.CTRL_MASK));
         until("all three are taken back", () -> pins().isEmpty());
     }
