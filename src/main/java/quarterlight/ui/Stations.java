@@ -2,6 +2,7 @@ package quarterlight.ui;
 
 import java.util.List;
 import java.util.stream.Stream;
+import quarterlight.ui.gauge.GaugeScreen;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Station;
@@ -23,7 +24,8 @@ final class Stations {
         return switch (station) {
             case PHOTOS -> new PhotosScreen(parts, visit, actions.takeIn());
             case PAGES -> new PagesScreen(parts, visit);
-            case GAUGE, RUST, MARKS, NOTES -> new HeldScreen(parts, visit, station);
+            case GAUGE -> new GaugeScreen(parts, visit);
+            case RUST, MARKS, NOTES -> new HeldScreen(parts, visit, station);
         };
     }
 }
