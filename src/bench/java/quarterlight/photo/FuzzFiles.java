@@ -28,6 +28,7 @@ public final class FuzzFiles {
 
     private FuzzFiles() {}
 
+    /** The bytes are read again for each mutation; they stay in the system's cache. */
     private record Sample(Path file, MediaType type) {}
 
     public static void main(String[] args) throws IOException {

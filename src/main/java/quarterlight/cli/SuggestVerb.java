@@ -1,5 +1,6 @@
 package quarterlight.cli;
 
+import quarterlight.edit.VisitThumbnails;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
@@ -18,7 +19,6 @@ import quarterlight.diagram.DiagramRefused;
 import quarterlight.diagram.Neighbors;
 import quarterlight.diagram.VisitDiagram;
 import quarterlight.edit.Habits;
-import quarterlight.edit.VisitThumbnails;
 import quarterlight.photo.PictureMeasures;
 import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.Pictures;

@@ -150,7 +150,6 @@ class SuggestVerbTest {
                 1,
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
-                List.of(),
-                Optional.empty());
+                List.of());
     }
 }
