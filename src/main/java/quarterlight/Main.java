@@ -9,24 +9,26 @@ import java.time.Clock;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import quarterlight.car.Car;
 import quarterlight.car.ZoneId;
 import quarterlight.cli.Console;
 import quarterlight.cli.LogFile;
 import quarterlight.cli.Program;
 import quarterlight.cli.Surroundings;
-import quarterlight.diagram.DiagramFile;
 import quarterlight.diagram.DiagramRefused;
 import quarterlight.diagram.NominalAreas;
+import quarterlight.diagram.VisitDiagram;
 import quarterlight.table.ZoneTable;
+import quarterlight.ui.Desktop;
 import quarterlight.units.Area;
+import quarterlight.visit.VisitFacts;
 
 /** Reads the arguments, builds the objects, and hands over to the command line or the desktop. */
 public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        LogFile log = LogFile.install(Path.of(System.getProperty("user.home"), ".quarterlight"));
+        Path settings = Path.of(System.getProperty("user.home"), ".quarterlight");
+        LogFile log = LogFile.install(settings);
         Console console = new Console(
                 new PrintStream(System.out, false, StandardCharsets.UTF_8),
                 new PrintStream(System.err, true, StandardCharsets.UTF_8));
@@ -36,17 +38,23 @@ public final class Main {
                 ZoneTable::load,
                 Main::areas,
                 Main::demoData,
-                visit -> false,
-                log.path());
+                visit -> desktop(log, settings).open(visit),
+                log.path(),
+                settings.resolve("diagrams"));
         int status = new Program(around).run(args);
         console.out().flush();
         System.exit(status);
     }
 
-    /** Nominal areas from the diagram that the program carries; none if there is no diagram of the style. */
-    private static Map<ZoneId, Area> areas(Car car) {
+    private static Desktop desktop(LogFile log, Path settings) {
+        return new Desktop(
+                Clock.system(java.time.ZoneId.systemDefault()), ZoneTable::load, Main::areas, settings, log.path());
+    }
+
+    /** Nominal areas from the diagram of the visit; none if it cannot be used. */
+    private static Map<ZoneId, Area> areas(Path folder, VisitFacts facts) {
         try {
-            return NominalAreas.of(DiagramFile.shipped(car.body()), car.dimensions());
+            return NominalAreas.of(VisitDiagram.of(folder, facts), facts.car().dimensions());
         } catch (DiagramRefused e) {
             System.getLogger(Main.class.getName()).log(System.Logger.Level.WARNING, e.getMessage(), e);
             return Map.of();

@@ -113,7 +113,7 @@ class ArchitectureTest {
     static final ArchRule ADAPTERS_STAND_APART = classes()
             .that()
             .resideInAnyPackage(ADAPTERS)
-            .should(new ArchCondition<>("use no other adapter, save page -> diagram and archive -> table") {
+            .should(new ArchCondition<>("use no other adapter, save page -> diagram and archive -> table, page") {
                 @Override
                 public void check(JavaClass type, ConditionEvents events) {
                     String own = slice(type);
@@ -122,7 +122,9 @@ class ArchitectureTest {
                         boolean adapter = List.of(ADAPTERS).contains(other + "..");
                         boolean allowed = other.equals(own)
                                 || own.equals(ROOT + ".page") && other.equals(ROOT + ".diagram")
-                                || own.equals(ROOT + ".archive") && other.equals(ROOT + ".table");
+                                || own.equals(ROOT + ".archive")
+                                        && List.of(ROOT + ".table", ROOT + ".page")
+                                                .contains(other);
                         if (adapter && !allowed) {
                             events.add(SimpleConditionEvent.violated(d, d.getDescription()));
                         }
@@ -170,6 +172,8 @@ class ArchitectureTest {
             .inside("quarterlight.diagram..", "quarterlight.page..", "quarterlight.ui.diagram..");
 
     static final ArchRule METADATA_ONLY_IN_PHOTO = only("com.drew..").inside("quarterlight.photo..");
+
+    static final ArchRule NATIVE_CODE_ONLY_IN_PHOTO = only("org.bytedeco..").inside("quarterlight.photo..");
 
     static final ArchRule CORE_TOUCHES_NO_OUTSIDE = noClasses()
             .that()

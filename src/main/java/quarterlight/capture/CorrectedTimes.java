@@ -112,7 +112,11 @@ public final class CorrectedTimes {
                 List.of(),
                 List.of(),
                 List.of(),
-                clocks);
+                clocks,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of());
     }
 
     private static CameraClock clock(

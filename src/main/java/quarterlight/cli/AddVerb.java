@@ -9,6 +9,7 @@ import picocli.CommandLine.ParseResult;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.Habits;
 import quarterlight.edit.RowEdits;
+import quarterlight.edit.RowKinds;
 import quarterlight.store.RecordKind;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;

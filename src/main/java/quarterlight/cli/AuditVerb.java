@@ -6,6 +6,8 @@ import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
+import quarterlight.archive.ArchiveAudit;
+import quarterlight.archive.BagRefused;
 import quarterlight.photo.OriginalsAudit;
 import quarterlight.store.StoreAudit;
 import quarterlight.store.VisitProblem;
@@ -15,7 +17,7 @@ import quarterlight.task.Progress;
 import quarterlight.visit.Photo;
 import quarterlight.visit.VisitRecord;
 
-/** {@code audit}: every original against its hash, and the database against itself. */
+/** {@code audit}: every original against its hash, and the database or the archive against itself. */
 final class AuditVerb implements Verb {
     private final Surroundings around;
 
@@ -34,8 +36,7 @@ final class AuditVerb implements Verb {
     public int run(ParseResult call) throws CallRefused, VisitProblem, IOException {
         Path path = Words.pathAt(call, 0);
         if (Files.isRegularFile(path)) {
-            throw new CallRefused(
-                    "the audit of an archive such as " + path + " is not built yet; name the folder of a visit");
+            return archive(path, call);
         }
         try (VisitStore store = VisitStore.openForReading(path)) {
             VisitRecord visit = store.read();
@@ -53,6 +54,53 @@ final class AuditVerb implements Verb {
             }
             return ok ? Exit.DONE : Exit.NOT_ALL;
         }
+    }
+
+    private int archive(Path file, ParseResult call) throws CallRefused, IOException {
+        ArchiveAudit audit;
+        try (Interruption interruption = Interruption.watched()) {
+            audit = ArchiveAudit.of(file, interruption);
+        } catch (BagRefused e) {
+            throw new CallRefused(e.getMessage());
+        }
+        around.console().print(Words.isJson(call) ? json(audit).text() : report(audit));
+        if (!audit.ok()) {
+            around.console()
+                    .complain(file + ": " + Shown.count(audit.changed().size(), "file", "files") + " changed, "
+                            + audit.missing().size() + " missing, "
+                            + audit.unlisted().size() + " added, "
+                            + Shown.count(audit.faults().size(), "other fault", "other faults")
+                            + "; take another copy of the archive");
+        }
+        return audit.ok() ? Exit.DONE : Exit.NOT_ALL;
+    }
+
+    private static JsonObject json(ArchiveAudit audit) {
+        return new JsonObject()
+                .put("ok", audit.ok())
+                .put("changed", audit.changed())
+                .put("missing", audit.missing())
+                .put("unreferenced", audit.unlisted())
+                .put("archive", audit.faults())
+                .put("files", audit.files())
+                .put("originals", audit.originals());
+    }
+
+    private static String report(ArchiveAudit audit) {
+        StringBuilder out = new StringBuilder();
+        audit.changed().forEach(file -> out.append("changed: ").append(file).append('\n'));
+        audit.missing().forEach(file -> out.append("missing: ").append(file).append('\n'));
+        audit.unlisted().forEach(file -> out.append("added: ").append(file).append('\n'));
+        audit.faults().forEach(fault -> out.append("archive: ").append(fault).append('\n'));
+        if (audit.ok()) {
+            out.append("All ").append(Shown.count(audit.files(), "file is", "files are"));
+            out.append(" as archived");
+            out.append(
+                    audit.originals() == 0
+                            ? "; it holds no originals.\n"
+                            : ", and every original as taken in, " + audit.originals() + " in all.\n");
+        }
+        return out.toString();
     }
 
     private static JsonObject json(boolean ok, OriginalsAudit originals, List<String> database) {

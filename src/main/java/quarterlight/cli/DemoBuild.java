@@ -15,6 +15,7 @@ import quarterlight.edit.EditRefused;
 import quarterlight.edit.FactEdits;
 import quarterlight.edit.IntakeResult;
 import quarterlight.edit.RowEdits;
+import quarterlight.edit.RowKinds;
 import quarterlight.photo.OriginalsUnwritable;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
-import quarterlight.findings.Findings;
 import quarterlight.finish.Chances;
 import quarterlight.finish.FinishCautions;
 import quarterlight.finish.FinishHistory;
@@ -36,13 +35,10 @@ final class HistoryVerb implements Verb {
     }
 
     @Override
-    public int run(ParseResult call) throws VisitProblem {
+    public int run(ParseResult call) throws VisitProblem, CallRefused {
         VisitRecord record = Visits.read(Words.pathAt(call, 0));
-        FinishHistory history = Findings.of(
-                        record,
-                        around.zones().get(),
-                        around.areas().apply(record.facts().car()))
-                .history();
+        FinishHistory history =
+                OwnLists.findings(around, Words.pathAt(call, 0), record).history();
         around.console().print(Words.isJson(call) ? json(history).text() : table(history));
         return Exit.DONE;
     }

@@ -7,6 +7,7 @@ import picocli.CommandLine.ParseResult;
 import quarterlight.edit.Intake;
 import quarterlight.edit.IntakeRefused;
 import quarterlight.edit.IntakeResult;
+import quarterlight.edit.VisitThumbnails;
 import quarterlight.photo.OriginalsUnwritable;
 import quarterlight.photo.Refusal;
 import quarterlight.store.VisitProblem;
@@ -56,7 +57,7 @@ final class IntakeVerb implements Verb {
 
     IntakeResult run(VisitStore store, List<Path> folders, Progress progress)
             throws CallRefused, OriginalsUnwritable, VisitProblem {
-        try (Thumbnails thumbnails = Thumbnails.of(store.folder())) {
+        try (VisitThumbnails thumbnails = VisitThumbnails.of(store.folder())) {
             return new Intake(store, around.clock(), thumbnails).run(folders, progress);
         } catch (IntakeRefused e) {
             throw new CallRefused(e.getMessage());

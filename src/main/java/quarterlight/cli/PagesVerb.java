@@ -6,18 +6,15 @@ import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
-import quarterlight.diagram.DiagramFile;
 import quarterlight.diagram.DiagramRefused;
-import quarterlight.findings.Findings;
 import quarterlight.page.Paper;
-import quarterlight.page.VisitPages;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.table.JsonObject;
+import quarterlight.table.TableUnreadable;
 import quarterlight.table.cell.Quoted;
 import quarterlight.task.Progress;
 import quarterlight.units.Worded;
-import quarterlight.visit.VisitRecord;
 
 /** {@code pages}: makes the pages for the buyer. */
 final class PagesVerb implements Verb {
@@ -29,7 +26,9 @@ final class PagesVerb implements Verb {
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("pages", "makes the annotated diagram page as SVG and PDF, in pages/ of the visit")
+        return Words.verb(
+                        "pages",
+                        "makes the annotated diagram (SVG, PDF) and the report (PDF, one HTML file), in pages/ of the visit")
                 .addPositional(Words.visit())
                 .addOption(Words.text(
                         "--paper", "PAPER", Worded.words(Paper.class).replace(", ", " or ") + " (usual: a4)"))
@@ -47,7 +46,9 @@ final class PagesVerb implements Verb {
             if (Files.exists(out) && !Files.isDirectory(out)) {
                 throw new CallRefused(out + " is a file; name a folder for the pages");
             }
-            made = make(store, out, paper, Progress.NONE);
+            try (Interruption interruption = Interruption.watched()) {
+                made = make(store, out, paper, interruption);
+            }
         }
         if (Words.isJson(call)) {
             around.console()
@@ -61,7 +62,7 @@ final class PagesVerb implements Verb {
         return Exit.DONE;
     }
 
-    private static Paper paper(String word) throws CallRefused {
+    static Paper paper(String word) throws CallRefused {
         return Worded.find(Paper.class, word)
                 .orElseThrow(() -> new CallRefused(
                         "pages: there is no paper " + Quoted.of(word) + "; take one of " + Worded.words(Paper.class)));
@@ -69,16 +70,9 @@ final class PagesVerb implements Verb {
 
     List<Path> make(VisitStore store, Path out, Paper paper, Progress progress)
             throws CallRefused, VisitProblem, IOException {
-        VisitRecord record = store.read();
-        Findings findings = Findings.of(
-                record,
-                around.zones().get(),
-                around.areas().apply(record.facts().car()));
-        try (Thumbnails thumbnails = Thumbnails.of(store.folder())) {
-            return new VisitPages(
-                            findings, DiagramFile.shipped(record.facts().car().body()), thumbnails.by(record))
-                    .write(out, paper, progress);
-        } catch (DiagramRefused e) {
+        try {
+            return OwnLists.work(around).pages(store, out, paper, progress);
+        } catch (DiagramRefused | TableUnreadable e) {
             throw new CallRefused(e.getMessage());
         }
     }

@@ -6,6 +6,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.car.ZoneCatalog;
+import quarterlight.edit.DiagramEdits;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.FactEdits;
 import quarterlight.store.VisitProblem;
@@ -45,7 +46,8 @@ final class SetVerb implements Verb {
         Map<String, String> values = FactEdits.assignments(words);
         List<String> remarks;
         try (VisitStore store = VisitStore.openForEditing(Words.pathAt(call, 0), around.clock())) {
-            remarks = new FactEdits(around.zones().get()).set(store, values);
+            ZoneCatalog catalog = around.zones().get();
+            remarks = new DiagramEdits(around.diagrams(), catalog).set(store, new FactEdits(catalog), values);
         }
         if (Words.isJson(call)) {
             around.console()

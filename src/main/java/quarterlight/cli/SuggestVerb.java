@@ -1,5 +1,6 @@
 package quarterlight.cli;
 
+import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,13 +12,13 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.capture.DifferenceHash;
 import quarterlight.capture.NearDuplicates;
-import quarterlight.car.Body;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneId;
-import quarterlight.diagram.DiagramFile;
 import quarterlight.diagram.DiagramRefused;
 import quarterlight.diagram.Neighbors;
+import quarterlight.diagram.VisitDiagram;
 import quarterlight.edit.Habits;
+import quarterlight.edit.VisitThumbnails;
 import quarterlight.photo.PictureMeasures;
 import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.Pictures;
@@ -26,6 +27,7 @@ import quarterlight.store.VisitStore;
 import quarterlight.table.JsonObject;
 import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoId;
+import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
 import quarterlight.walk.Shot;
 import quarterlight.walk.Suggestion;
@@ -53,13 +55,13 @@ final class SuggestVerb implements Verb {
         VisitRecord visit;
         List<Shot> shots;
         try (VisitStore store = VisitStore.openForReading(Words.pathAt(call, 0));
-                Thumbnails thumbnails = Thumbnails.of(store.folder())) {
+                VisitThumbnails thumbnails = VisitThumbnails.of(store.folder())) {
             visit = store.read();
             shots = shots(visit, thumbnails.by(visit));
         }
         Habits.Known known = new Habits(around.settings()).of(visit);
         Map<PhotoId, List<Suggestion>> suggested = new ZoneSuggestions(
-                        zones(visit), nextDoor(visit.facts().car().body()), known.habits(), WalkModel.V2)
+                        zones(visit), nextDoor(Words.pathAt(call, 0), visit.facts()), known.habits(), WalkModel.V2)
                 .suggest(shots);
         Set<PhotoId> pinned = WalkShots.pins(visit).keySet();
         List<Photo> unpinned = visit.photos().stream()
@@ -80,9 +82,9 @@ final class SuggestVerb implements Verb {
                 .toList();
     }
 
-    private static Map<ZoneId, Set<ZoneId>> nextDoor(Body body) throws CallRefused {
+    private static Map<ZoneId, Set<ZoneId>> nextDoor(Path folder, VisitFacts facts) throws CallRefused {
         try {
-            return Neighbors.of(DiagramFile.shipped(body)).map();
+            return Neighbors.of(VisitDiagram.of(folder, facts)).map();
         } catch (DiagramRefused e) {
             throw new CallRefused(e.getMessage());
         }

@@ -5,30 +5,31 @@ import java.time.Clock;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.Supplier;
-import quarterlight.car.Car;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.units.Area;
+import quarterlight.visit.VisitFacts;
 
 /**
  * What the verbs need from outside. What takes time to load is a supplier and is asked only by verbs that need it.
  *
  * @param zones the zone table
- * @param areas nominal areas of a car's zones; a zone that has none is left out
+ * @param areas nominal areas of the zones of a visit's car; a zone that has none is left out
  * @param demoData the folder with the demo data, if it is there
  * @param desk opens the desktop
  * @param log where faults of the program are written
+ * @param diagrams the folder of body diagrams of one's own; need not exist
  */
 public record Surroundings(
         Console console,
         Clock clock,
         Supplier<ZoneCatalog> zones,
-        Function<Car, Map<ZoneId, Area>> areas,
+        Areas areas,
         Supplier<Optional<Path>> demoData,
         Desk desk,
-        Path log) {
+        Path log,
+        Path diagrams) {
     public Surroundings {
         Objects.requireNonNull(console, "console");
         Objects.requireNonNull(clock, "clock");
@@ -37,6 +38,14 @@ public record Surroundings(
         Objects.requireNonNull(demoData, "demoData");
         Objects.requireNonNull(desk, "desk");
         Objects.requireNonNull(log, "log");
+        Objects.requireNonNull(diagrams, "diagrams");
+    }
+
+    /** Nominal areas by the diagram of a visit. */
+    @FunctionalInterface
+    public interface Areas {
+        /** @param folder of the visit */
+        Map<ZoneId, Area> of(Path folder, VisitFacts facts);
     }
 
     /** The user's settings folder, where the log stands too. */

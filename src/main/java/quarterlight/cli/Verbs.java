@@ -5,13 +5,13 @@ import java.util.List;
 /** Every verb, in the order of the job. */
 final class Verbs {
     /** The verb of a call without one. */
-    static final String WITHOUT_A_WORD = "demo";
+    static final String WITHOUT_A_WORD = "desk";
 
     private Verbs() {}
 
     static List<Verb> all(Surroundings around) {
         return List.of(
-                new LaterVerb("desk", "opens the desktop"),
+                new DeskVerb(around),
                 new DemoVerb(around),
                 new NewVerb(around),
                 new SetVerb(around),
@@ -23,13 +23,14 @@ final class Verbs {
                 new ZonesVerb(around),
                 new HistoryVerb(around),
                 new RustVerb(around),
-                new LaterVerb("dates", "every mark decoded, and whether it fits"),
+                new DatesVerb(around),
                 new SuggestVerb(around),
                 new GapsVerb(around),
                 new PagesVerb(around),
                 new CompareVerb(around),
-                new LaterVerb("archive", "packs the visit into one file that can be checked"),
-                new LaterVerb("restore", "opens an archive again"),
+                new ArchiveVerb(around),
+                new RestoreVerb(around),
+                new ExportVerb(around),
                 new DiagramVerb(around));
     }
 }

@@ -189,7 +189,8 @@ public final class DiagramCheck {
         List<Geometry> skin = view.shapes().stream()
                 .filter(shape -> shape.kind() == ShapeKind.ZONE
                         || shape.kind() == ShapeKind.GLASS
-                        || shape.kind() == ShapeKind.WHEEL)
+                        || shape.kind() == ShapeKind.WHEEL
+                        || shape.kind() == ShapeKind.SHADE)
                 .map(shape -> sound(shape.outline()))
                 .toList();
         double covered = skin.isEmpty()

@@ -1,5 +1,6 @@
 package quarterlight.diagram;
 
+import java.awt.geom.AffineTransform;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.Objects;
 import quarterlight.car.Body;
 import quarterlight.car.BodyStyle;
+import quarterlight.car.DriveSide;
 import quarterlight.car.ZoneCatalog;
 
 /**
@@ -56,15 +58,7 @@ public record DiagramFile(String name, BodyStyle style, StyleSize size, List<Vie
      * @throws DiagramRefused if it cannot be read, is for another style or lacks something
      */
     public static BodyDiagram own(Path file, Body body, ZoneCatalog catalog) throws DiagramRefused {
-        DiagramFile read = read(file);
-        if (read.style() != body.style()) {
-            throw new DiagramRefused(
-                    read.name(),
-                    0,
-                    "it is a diagram of a " + read.style().word() + " and the car is a "
-                            + body.style().word(),
-                    "choose a diagram of that style");
-        }
+        DiagramFile read = read(file).ofStyle(body);
         List<DiagramFinding> findings = DiagramCheck.check(read, catalog);
         if (!findings.isEmpty()) {
             String more = findings.size() > 1 ? " (and " + (findings.size() - 1) + " more)" : "";
@@ -72,6 +66,19 @@ public record DiagramFile(String name, BodyStyle style, StyleSize size, List<Vie
                     read.name(), 0, findings.get(0).text() + more, "`diagram check " + read.name() + "` lists all");
         }
         return read.of(body);
+    }
+
+    /** This file, if it is for the style of a body. */
+    DiagramFile ofStyle(Body body) throws DiagramRefused {
+        if (style != body.style()) {
+            throw new DiagramRefused(
+                    name,
+                    0,
+                    "it is a diagram of a " + style.word() + " and the car is a "
+                            + body.style().word(),
+                    "choose a diagram of that style, or set diagram=shipped");
+        }
+        return this;
     }
 
     /** Reads a file without asking whether its zones are complete; {@link DiagramCheck} says that. */
@@ -94,12 +101,17 @@ public record DiagramFile(String name, BodyStyle style, StyleSize size, List<Vie
         return new DiagramReader(name).read(bytes);
     }
 
+    /** The diagram of one variant with the driver on the left. */
+    public BodyDiagram of(Body body) {
+        return of(body, DriveSide.LEFT);
+    }
+
     /**
-     * The diagram of one variant.
+     * The diagram of one variant. For a driver on the right what lies on the driver's side is mirrored over the middle of its view.
      *
      * @throws IllegalArgumentException if the body is of another style
      */
-    public BodyDiagram of(Body body) {
+    public BodyDiagram of(Body body, DriveSide drive) {
         if (body.style() != style) {
             throw new IllegalArgumentException(
                     name + " is a " + style.word() + ", not a " + body.style().word());
@@ -113,8 +125,19 @@ public record DiagramFile(String name, BodyStyle style, StyleSize size, List<Vie
                     view.heightMm(),
                     view.shapes().stream()
                             .filter(shape -> shape.belongsTo(body))
+                            .map(shape ->
+                                    shape.driver() && drive == DriveSide.RIGHT ? shape.moved(across(view)) : shape)
                             .toList()));
         }
         return new BodyDiagram(body, size, chosen);
+    }
+
+    /** From one side of the car to the other within a view; a side view shows one side only and stays. */
+    private static AffineTransform across(ViewDrawing view) {
+        return switch (view.view()) {
+            case LEFT, RIGHT -> new AffineTransform();
+            case FRONT, REAR, BAY -> new AffineTransform(-1, 0, 0, 1, view.widthMm(), 0);
+            case TOP, UNDER, CABIN -> new AffineTransform(1, 0, 0, -1, 0, view.heightMm());
+        };
     }
 }

@@ -46,7 +46,8 @@ final class DiagramReader {
             Optional<OpenView> view,
             AffineTransform transform,
             Set<Construction> constructions,
-            Set<EnginePlace> engines) {}
+            Set<EnginePlace> engines,
+            boolean driver) {}
 
     private static final class OpenView {
         final View view;
@@ -158,7 +159,8 @@ final class DiagramReader {
                     "draw each zone as a path in the group of its view");
         }
         String path = hidden || element.equals("defs") ? "defs/" : element;
-        scopes.push(new Scope(path, inner.view(), inner.transform(), inner.constructions(), inner.engines()));
+        scopes.push(new Scope(
+                path, inner.view(), inner.transform(), inner.constructions(), inner.engines(), inner.driver()));
     }
 
     private void startFile(XMLStreamReader xml, String element) throws DiagramRefused {
@@ -177,7 +179,8 @@ final class DiagramReader {
                 Optional.empty(),
                 new AffineTransform(),
                 EnumSet.allOf(Construction.class),
-                EnumSet.allOf(EnginePlace.class)));
+                EnumSet.allOf(EnginePlace.class),
+                false));
     }
 
     private Scope group(XMLStreamReader xml, Scope outer) throws DiagramRefused {
@@ -194,7 +197,13 @@ final class DiagramReader {
             refuse(xml, "the " + which.word() + " view stands twice", "keep one of them");
         }
         Scope inner = narrowed(xml, outer);
-        return new Scope("g", Optional.of(opened), new AffineTransform(), inner.constructions(), inner.engines());
+        return new Scope(
+                "g",
+                Optional.of(opened),
+                new AffineTransform(),
+                inner.constructions(),
+                inner.engines(),
+                inner.driver());
     }
 
     private Scope narrowed(XMLStreamReader xml, Scope outer) throws DiagramRefused {
@@ -213,7 +222,15 @@ final class DiagramReader {
             }
             own.ifPresent(transform::concatenate);
         }
-        return new Scope("g", outer.view(), transform, constructions, engines);
+        return new Scope("g", outer.view(), transform, constructions, engines, outer.driver() || isDriver(xml));
+    }
+
+    private boolean isDriver(XMLStreamReader xml) throws DiagramRefused {
+        Optional<String> side = attribute(xml, "data-side");
+        if (side.isPresent() && !side.get().equals("driver")) {
+            refuse(xml, "data-side is \"" + side.get() + "\"", "write driver or leave it out");
+        }
+        return side.isPresent();
     }
 
     private DiagramShape shape(XMLStreamReader xml, Scope scope) throws DiagramRefused {
@@ -242,6 +259,7 @@ final class DiagramReader {
                 Outline.of(drawn),
                 scope.constructions(),
                 scope.engines(),
+                scope.driver(),
                 xml.getLocation().getLineNumber());
     }
 

@@ -1,5 +1,6 @@
 package quarterlight.diagram;
 
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.util.Objects;
 import java.util.Optional;
@@ -18,6 +19,7 @@ import quarterlight.car.ZoneId;
  * @param outline the same flattened
  * @param constructions the constructions it belongs to
  * @param engines the engine places it belongs to
+ * @param driver whether it lies on the driver's side, drawn for a driver on the left
  * @param line where it stands in the file, from 1
  */
 public record DiagramShape(
@@ -28,6 +30,7 @@ public record DiagramShape(
         Outline outline,
         Set<Construction> constructions,
         Set<EnginePlace> engines,
+        boolean driver,
         int line) {
     public DiagramShape {
         Objects.requireNonNull(kind, "kind");
@@ -39,6 +42,12 @@ public record DiagramShape(
         }
         constructions = Set.copyOf(constructions);
         engines = Set.copyOf(engines);
+    }
+
+    /** The same shape carried over by a transform of the view. */
+    DiagramShape moved(AffineTransform by) {
+        Path2D.Double there = new Path2D.Double(path, by);
+        return new DiagramShape(kind, id, zone, there, Outline.of(there), constructions, engines, driver, line);
     }
 
     boolean belongsTo(Body body) {

@@ -9,5 +9,6 @@ public enum ShapeKind implements Worded {
     GAP,
     DETAIL,
     GLASS,
-    WHEEL
+    WHEEL,
+    SHADE
 }

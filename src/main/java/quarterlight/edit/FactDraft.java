@@ -17,6 +17,8 @@ import quarterlight.car.FinishProfile;
 import quarterlight.car.PartialDate;
 import quarterlight.car.Substrate;
 import quarterlight.units.Thickness;
+import quarterlight.visit.ReportLength;
+import quarterlight.visit.VisitChoices;
 import quarterlight.visit.VisitFacts;
 
 /** The facts of a visit while keys are set one after the other. One thread, one use. */
@@ -48,6 +50,11 @@ final class FactDraft {
     Optional<String> takenApart = Optional.empty();
     Optional<String> claimed = Optional.empty();
     Thickness gaugeRange = VisitFacts.USUAL_GAUGE_RANGE;
+    boolean gaugeCorrection = VisitChoices.USUAL.gaugeCorrection();
+    Optional<String> diagram = VisitChoices.USUAL.diagram();
+    Optional<String> terms = VisitChoices.USUAL.terms();
+    Optional<String> limits = VisitChoices.USUAL.limits();
+    ReportLength report = VisitChoices.USUAL.length();
 
     FactDraft(ZoneId timezone) {
         this.timezone = timezone;
@@ -81,6 +88,11 @@ final class FactDraft {
         draft.takenApart = facts.takenApart();
         draft.claimed = facts.claimed();
         draft.gaugeRange = facts.gaugeRange();
+        draft.gaugeCorrection = facts.choices().gaugeCorrection();
+        draft.diagram = facts.choices().diagram();
+        draft.terms = facts.choices().terms();
+        draft.limits = facts.choices().limits();
+        draft.report = facts.choices().length();
         return draft;
     }
 
@@ -104,7 +116,8 @@ final class FactDraft {
                 lifted,
                 takenApart,
                 claimed,
-                gaugeRange);
+                gaugeRange,
+                new VisitChoices(gaugeCorrection, diagram, terms, limits, report));
     }
 
     private static EditRefused missing(String key, String wanted) {

@@ -18,6 +18,8 @@ import quarterlight.car.Substrate;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
+import quarterlight.visit.ReportLength;
+import quarterlight.visit.VisitChoices;
 import quarterlight.visit.VisitFacts;
 
 /**
@@ -91,6 +93,17 @@ public final class FactEdits {
                 "gauge-range",
                 (d, v) -> d.gaugeRange =
                         v.isBlank() ? VisitFacts.USUAL_GAUGE_RANGE : FactValues.thickness("gauge-range", v));
+        setters.put(
+                "gauge-correction",
+                (d, v) -> d.gaugeCorrection =
+                        v.isBlank() ? VisitChoices.USUAL.gaugeCorrection() : FactValues.yesOrNo("gauge-correction", v));
+        addText("terms", (d, v) -> d.terms = v);
+        addText("limits", (d, v) -> d.limits = v);
+        addText(DiagramEdits.KEY, (d, v) -> d.diagram = v.filter(name -> !name.equals(DiagramEdits.SHIPPED)));
+        setters.put(
+                "report",
+                (d, v) -> d.report =
+                        v.isBlank() ? VisitChoices.USUAL.length() : FactValues.word(ReportLength.class, "report", v));
     }
 
     private void addText(String key, BiConsumer<FactDraft, Optional<String>> set) {

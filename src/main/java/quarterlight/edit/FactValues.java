@@ -37,6 +37,14 @@ final class FactValues {
         return found.get();
     }
 
+    static boolean yesOrNo(String key, String value) throws EditRefused {
+        String word = value.strip().toLowerCase(Locale.ROOT);
+        if (!word.equals("yes") && !word.equals("no")) {
+            throw new EditRefused(key, key + " cannot be \"" + value + "\". Give yes or no.");
+        }
+        return word.equals("yes");
+    }
+
     static OptionalInt year(String key, String value) throws EditRefused {
         if (value.isBlank()) {
             return OptionalInt.empty();

@@ -9,11 +9,8 @@ import quarterlight.store.RecordKind;
 import quarterlight.store.SchemaRefused;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
-import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoId;
-import quarterlight.visit.Pin;
 import quarterlight.visit.RecordId;
-import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitRecord;
 
 /** Adds, changes and removes what was recorded: readings, gauge checks, pins and all other kinds alike. */
@@ -46,7 +43,8 @@ public final class RowEdits {
         Set<T> older = new HashSet<>();
         kind.of(before).forEach(row -> older.add(row.value()));
         int equal = (int) rows.stream().filter(older::contains).count();
-        String label = rows.size() == 1 ? "add " + named(before, kind, rows.get(0)) : "add " + kind.count(rows.size());
+        String label =
+                rows.size() == 1 ? new RowLabels(before).added(kind, rows.get(0)) : "add " + kind.count(rows.size());
         try {
             return new Added(store.edit(label, tx -> tx.addAll(kind, rows)), equal);
         } catch (SchemaRefused e) {
@@ -70,7 +68,7 @@ public final class RowEdits {
      */
     public <T> void update(RecordKind<T> kind, RecordId id, T value) throws EditRefused, VisitProblem {
         try {
-            store.change("change " + named(store.read(), kind, value), tx -> tx.update(kind, id, value));
+            store.change(new RowLabels(store.read()).changed(kind, value), tx -> tx.update(kind, id, value));
         } catch (SchemaRefused e) {
             throw refused(kind, e);
         }
@@ -90,26 +88,17 @@ public final class RowEdits {
                 ? kind.of(before).stream()
                         .filter(row -> row.id().equals(ids.get(0)))
                         .findFirst()
-                        .map(Recorded::value)
-                        .map(value -> named(before, kind, value))
-                        .orElse(kind.one())
-                : kind.count(ids.size());
-        store.change("remove " + label, tx -> ids.forEach(id -> tx.remove(kind, id)));
+                        .map(row -> new RowLabels(before).removed(kind, row.value()))
+                        .orElse("remove " + kind.one())
+                : "remove " + kind.count(ids.size());
+        store.change(label, tx -> ids.forEach(id -> tx.remove(kind, id)));
     }
 
     /** Puts photos aside for a reason, or takes them back in if the reason is empty. */
     public void setAside(List<PhotoId> photos, Optional<String> reason) throws VisitProblem {
         VisitRecord visit = store.read();
-        String what = photos.size() == 1 ? fileName(visit, photos.get(0)) : photos.size() + " photos";
+        String what = photos.size() == 1 ? new RowLabels(visit).photo(photos.get(0)) : photos.size() + " photos";
         String label = reason.isPresent() ? "set aside " + what : "take back " + what;
         store.change(label, tx -> photos.forEach(photo -> tx.setAside(photo, reason)));
-    }
-
-    private static <T> String named(VisitRecord visit, RecordKind<T> kind, T value) {
-        return value instanceof Pin pin ? "pin " + fileName(visit, pin.photo()) + " to " + pin.zone() : kind.count(1);
-    }
-
-    private static String fileName(VisitRecord visit, PhotoId id) {
-        return visit.photo(id).map(Photo::file).map(file -> file.name()).orElse("photo " + id);
     }
 }

@@ -39,7 +39,9 @@ final class StrayZones {
                         visit.statements().stream().map(row -> row.value().zone()),
                         visit.marks().stream().map(row -> row.value().zone()).flatMap(Optional::stream),
                         visit.trials().stream().map(row -> row.value().zone()).flatMap(Optional::stream),
-                        visit.features().stream().map(row -> row.value().zone()).flatMap(Optional::stream))
+                        visit.features().stream().map(row -> row.value().zone()).flatMap(Optional::stream),
+                        visit.coverage().stream().map(row -> row.value().zone()).flatMap(Optional::stream),
+                        visit.leftOut().stream().map(row -> row.value().zone()).flatMap(Optional::stream))
                 .flatMap(zones -> zones);
     }
 }

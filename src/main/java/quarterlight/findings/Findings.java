@@ -8,6 +8,8 @@ import quarterlight.car.ZoneId;
 import quarterlight.finish.FinishEngine;
 import quarterlight.finish.FinishEvidence;
 import quarterlight.finish.FinishHistory;
+import quarterlight.marks.MarksReport;
+import quarterlight.marks.code.DatePatterns;
 import quarterlight.rust.RustReport;
 import quarterlight.thickness.ThicknessSurvey;
 import quarterlight.units.Area;
@@ -25,7 +27,8 @@ public record Findings(
         ThicknessSurvey thickness,
         RustReport rust,
         FinishEvidence evidence,
-        FinishHistory history) {
+        FinishHistory history,
+        MarksReport marks) {
     public Findings {
         Objects.requireNonNull(visit, "visit");
         Objects.requireNonNull(catalog, "catalog");
@@ -34,10 +37,17 @@ public record Findings(
         Objects.requireNonNull(rust, "rust");
         Objects.requireNonNull(evidence, "evidence");
         Objects.requireNonNull(history, "history");
+        Objects.requireNonNull(marks, "marks");
     }
 
-    /** @param zoneAreas nominal areas of the car's zones; a zone without one gets no percent and no grade of rust */
-    public static Findings of(VisitRecord visit, ZoneCatalog catalog, Map<ZoneId, Area> zoneAreas) {
+    /**
+     * Works out everything.
+     *
+     * @param zoneAreas nominal areas of the car's zones; a zone without one gets no percent and no grade of rust
+     * @param patterns what date codes are read by
+     */
+    public static Findings of(
+            VisitRecord visit, ZoneCatalog catalog, Map<ZoneId, Area> zoneAreas, DatePatterns patterns) {
         ThicknessSurvey thickness = ThicknessSurvey.of(visit, catalog);
         RustReport rust = RustReport.of(visit, catalog, zoneAreas);
         FinishEvidence evidence = FinishEvidence.of(visit, catalog, thickness, rust.extents());
@@ -48,6 +58,7 @@ public record Findings(
                 thickness,
                 rust,
                 evidence,
-                new FinishEngine(evidence.profile()).history(evidence));
+                new FinishEngine(evidence.profile()).history(evidence),
+                MarksReport.of(visit, patterns));
     }
 }

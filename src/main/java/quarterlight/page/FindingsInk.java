@@ -26,11 +26,13 @@ public final class FindingsInk {
 
     /** @param pins numbered pins to draw; may be empty */
     public static DiagramInk of(Findings car, ThicknessRamp ramp, List<PinMark> pins) {
+        Selection selection = Selection.of(car.visit());
         Map<ZoneId, ZoneLook> looks = new HashMap<>();
         Map<ZoneId, String> names = new HashMap<>();
         for (Zone zone : car.catalog().zonesOf(car.visit().facts().car().body())) {
             names.put(zone.id(), zone.label());
-            look(car, zone.id(), ramp).ifPresent(look -> looks.put(zone.id(), look));
+            Optional<ZoneLook> shown = selection.shows(zone.id()) ? look(car, zone.id(), ramp) : Optional.empty();
+            shown.ifPresent(look -> looks.put(zone.id(), look));
         }
         Legend legend = new Legend(
                 Optional.of(ramp.scale()),

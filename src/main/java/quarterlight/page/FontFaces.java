@@ -6,11 +6,11 @@ import java.io.UncheckedIOException;
 import java.util.Base64;
 
 /** The bundled typeface as style rules with the fonts within, so that a file looks the same where the typeface is not installed. */
-final class FontFaces {
+public final class FontFaces {
     private FontFaces() {}
 
     /** Rules for the regular and the semibold cut; holds no character that XML would read as markup. */
-    static String css() {
+    public static String css() {
         return face("SourceSans3-Regular.ttf", "400") + face("SourceSans3-SemiBold.ttf", "600");
     }
 

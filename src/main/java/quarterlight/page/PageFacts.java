@@ -13,19 +13,20 @@ import quarterlight.findings.Findings;
 import quarterlight.finish.ZoneHistory;
 import quarterlight.rust.RepairNeed;
 import quarterlight.rust.ZoneRust;
+import quarterlight.thickness.GaugeQuality;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.visit.GaugeCheck;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitFacts;
 
 /** What the diagram page says in words and tables, ready for the template: texts only, units included. */
-final class PageFacts {
-    static final String DASH = "\u2013";
+public final class PageFacts {
+    public static final String DASH = "\u2013";
 
     private PageFacts() {}
 
     /** The facts of the visit in the order of the page, label to text; what is not known is left out. */
-    static Map<String, String> visit(Findings car) {
+    public static Map<String, String> visit(Findings car) {
         VisitFacts facts = car.visit().facts();
         Map<String, String> rows = new LinkedHashMap<>();
         rows.put(
@@ -47,7 +48,7 @@ final class PageFacts {
     }
 
     /** The facts of dates and gauge that stand under the heading of the diagram page, in one line. */
-    static String line(Findings car) {
+    public static String line(Findings car) {
         VisitFacts facts = car.visit().facts();
         List<String> parts = new ArrayList<>();
         parts.add(facts.car()
@@ -72,8 +73,23 @@ final class PageFacts {
         text.ifPresent(value -> rows.put(label, XmlText.clean(value)));
     }
 
+    /** In one sentence, whether the gauge can be trusted on the day. */
+    public static String check(Findings car) {
+        if (car.visit().readings().isEmpty()) {
+            return "No coating thickness was measured.";
+        }
+        GaugeQuality quality = GaugeQuality.of(car.visit());
+        String count = quality.verdicts().size() + " gauge checks on bare metal and shims";
+        return switch (quality.summary()) {
+            case NOT_CHECKED -> "No gauge check was made.";
+            case CANNOT_TELL -> count + ", without a tolerance for all: they cannot show that the gauge was right.";
+            case PASSED -> count + ", all within the tolerances stated.";
+            case FAILED -> count + "; one at least failed: the readings are suspect.";
+        };
+    }
+
     /** What is known of the gauge, in sentences. */
-    static List<String> gauge(Findings car) {
+    public static List<String> gauge(Findings car) {
         List<String> sentences = new ArrayList<>();
         int readings = car.visit().readings().size();
         sentences.add(
@@ -99,9 +115,13 @@ final class PageFacts {
     }
 
     /** Zones that carry a finding, in the order of the zone table: label, mean, spots, likelihoods, rust, need. */
-    static List<List<String>> zones(Findings car, ThicknessRamp ramp) {
+    public static List<List<String>> zones(Findings car, ThicknessRamp ramp) {
         List<List<String>> rows = new ArrayList<>();
+        Selection selection = Selection.of(car.visit());
         for (Zone zone : car.catalog().zonesOf(car.visit().facts().car().body())) {
+            if (!selection.shows(zone.id())) {
+                continue;
+            }
             Optional<ZoneThickness> thickness = car.thickness().zone(zone.id());
             Optional<ZoneHistory> history = car.history().zone(zone.id());
             Optional<ZoneRust> rust = car.rust().zone(zone.id()).filter(ZoneRust::lookedAt);
@@ -119,7 +139,7 @@ final class PageFacts {
         return rows;
     }
 
-    static String mean(ZoneThickness zone, ThicknessRamp ramp) {
+    public static String mean(ZoneThickness zone, ThicknessRamp ramp) {
         if (!zone.readable()) {
             return "not readable by this gauge";
         }
@@ -132,12 +152,12 @@ final class PageFacts {
                 : (none + over).replaceFirst("^, ", "");
     }
 
-    static String refinish(ZoneHistory zone) {
+    public static String refinish(ZoneHistory zone) {
         return zone.refinishScore() + " (" + Math.round(100 * zone.notFactoryLow()) + " to "
                 + Math.round(100 * zone.notFactoryHigh()) + ")";
     }
 
-    static String rust(ZoneRust zone) {
+    public static String rust(ZoneRust zone) {
         String grade = zone.gradeInWords().map(g -> ", grade " + g).orElse("");
         String ri = zone.ri().isPresent() ? ", Ri " + zone.ri().getAsInt() : "";
         int count = zone.holes().orElse(0);
@@ -154,7 +174,7 @@ final class PageFacts {
     }
 
     /** Cautions for what the page speaks of. */
-    static List<String> cautions(Findings car) {
+    public static List<String> cautions(Findings car) {
         return car.rust().zones().stream()
                 .flatMap(zone -> zone.advice().cautions().stream())
                 .distinct()

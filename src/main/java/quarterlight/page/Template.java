@@ -11,10 +11,10 @@ import java.util.Locale;
 import java.util.Map;
 
 /** Fills a page template; everything typed by people is escaped by the template engine. */
-final class Template {
+public final class Template {
     private final Configuration configuration = new Configuration(Configuration.VERSION_2_3_34);
 
-    Template() {
+    public Template() {
         configuration.setClassForTemplateLoading(Template.class, "");
         configuration.setDefaultEncoding("UTF-8");
         configuration.setLocale(Locale.US);
@@ -24,7 +24,7 @@ final class Template {
         configuration.setNumberFormat("computer");
     }
 
-    String fill(String name, Map<String, Object> model) {
+    public String fill(String name, Map<String, Object> model) {
         try {
             StringWriter out = new StringWriter();
             configuration.getTemplate(name).process(model, out);

@@ -21,6 +21,10 @@ import quarterlight.diagram.ink.Ramp;
 import quarterlight.diagram.ink.SheetLayout;
 import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.findings.Findings;
+import quarterlight.findings.Matter;
+import quarterlight.findings.MatterWeights;
+import quarterlight.findings.NotLookedAt;
+import quarterlight.findings.WhatMatters;
 import quarterlight.finish.FinishCautions;
 import quarterlight.task.Progress;
 import quarterlight.visit.PhotoId;
@@ -35,16 +39,38 @@ public final class VisitPages {
 
     private static final double SIDES_MM = 24;
     private static final double WORDS_MM = 66;
+    /** Column of words beside the diagram, and what stands above and below it. */
+    private static final double BESIDE_MM = 76;
+
+    private static final double HEAD_MM = 52;
 
     private final Findings car;
     private final BodyDiagram diagram;
+    private final ZonePlaces places;
     private final Function<PhotoId, Optional<byte[]>> thumbnails;
+    private final List<Matter> matters;
 
     /** @param thumbnails small pictures, upright, as JPEG without any metadata */
     public VisitPages(Findings car, BodyDiagram diagram, Function<PhotoId, Optional<byte[]>> thumbnails) {
+        this(car, diagram, ZonePlaces.of(diagram), thumbnails, WhatMatters.of(car, MatterWeights.V1));
+    }
+
+    /**
+     * The same, with what is known already.
+     *
+     * @param matters what matters, heaviest first
+     */
+    public VisitPages(
+            Findings car,
+            BodyDiagram diagram,
+            ZonePlaces places,
+            Function<PhotoId, Optional<byte[]>> thumbnails,
+            List<Matter> matters) {
         this.car = car;
         this.diagram = diagram;
+        this.places = places;
         this.thumbnails = thumbnails;
+        this.matters = List.copyOf(matters);
     }
 
     /**
@@ -54,27 +80,34 @@ public final class VisitPages {
      */
     public List<Path> write(Path folder, Paper paper, Progress progress) throws IOException {
         Files.createDirectories(folder);
-        PinKey key = PinKey.of(car, diagram);
+        PinKey key = PinKey.of(car, diagram, places);
         ThicknessRamp ramp = ThicknessRamp.of(List.of(car), ThicknessRamp.usualUnit(car));
         progress.report(0, 2, "Drawing the diagram");
         DiagramInk ink = FindingsInk.of(car, ramp, key.marks());
         List<Path> made = new ArrayList<>();
-        double widthMm = paper.heightMm() - SIDES_MM;
-        double high = (paper.widthMm() - WORDS_MM) * SHEET_PX / widthMm;
-        DiagramScene scene = scene(diagram, ink, SheetLayout.fit(diagram, SHEET_PX, high, true));
+        double fullMm = paper.heightMm() - SIDES_MM;
+        double high = (paper.widthMm() - WORDS_MM) * SHEET_PX / fullMm;
+        DiagramScene scene = scene(diagram, places, ink, SheetLayout.fit(diagram, SHEET_PX, high, true));
         made.add(WholeFile.text(
                 folder.resolve("diagram.svg"), new SvgSheet(car, scene, key, thumbnails, caution()).document()));
         progress.checkCancelled();
         progress.report(1, 2, "Writing the diagram page");
-        String page = diagramPage(scene, key, ramp, paper);
+        double narrow = SHEET_PX * (fullMm - BESIDE_MM) / fullMm;
+        double tall = (paper.widthMm() - HEAD_MM) * SHEET_PX / fullMm;
+        DiagramScene narrower = scene(diagram, places, ink, SheetLayout.fit(diagram, narrow, tall, true));
+        String page = diagramPage(narrower, key, ramp, paper);
         made.add(WholeFile.write(folder.resolve("diagram.pdf"), out -> PdfDocument.write(page, out)));
         progress.report(2, 2, "Pages made");
         return made;
     }
 
     static DiagramScene scene(BodyDiagram diagram, DiagramInk ink, SheetLayout layout) {
-        return new DiagramScene(
-                diagram, ZonePlaces.of(diagram), layout, ink, InkPalette.LIGHT, Ramp.load(), TextMeasure.bundled());
+        return scene(diagram, ZonePlaces.of(diagram), ink, layout);
+    }
+
+    /** The scene of a page, where the middles of the diagram's zones are known already. */
+    public static DiagramScene scene(BodyDiagram diagram, ZonePlaces places, DiagramInk ink, SheetLayout layout) {
+        return new DiagramScene(diagram, places, layout, ink, InkPalette.LIGHT, Ramp.load(), TextMeasure.bundled());
     }
 
     private String diagramPage(DiagramScene scene, PinKey key, ThicknessRamp ramp, Paper paper) {
@@ -89,8 +122,12 @@ public final class VisitPages {
                         + ". Hatching: refinish likelihood. Dots: rust. Discs: photos, see the key of pins.");
         model.put("line", PageFacts.line(car));
         model.put("paper", paper);
-        model.put("svg", inline(scene, title, paper.heightMm() - SIDES_MM));
+        model.put("svg", inline(scene, title, paper.heightMm() - SIDES_MM - BESIDE_MM));
         model.put("caution", caution());
+        model.put("matters", Brief.matters(matters));
+        model.put("missing", Brief.sentences(NotLookedAt.of(car).sentences()));
+        model.put("leftOut", Brief.sentences(Selection.of(car.visit()).sentences(car.catalog())));
+        model.put("check", PageFacts.check(car));
         model.put("facts", PageFacts.visit(car));
         model.put("gauge", PageFacts.gauge(car));
         model.put("cautions", cautions());
@@ -101,7 +138,7 @@ public final class VisitPages {
     }
 
     /** The drawing as an element of the page, as wide as given. */
-    static String inline(DiagramScene scene, String title, double widthMm) {
+    public static String inline(DiagramScene scene, String title, double widthMm) {
         String name = "Body diagram of " + title;
         double heightMm = widthMm * scene.layout().height() / scene.layout().width();
         String document = DiagramSvg.document(scene, name);

@@ -8,20 +8,20 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 
 /** Writes a file that appears whole or not at all. */
-final class WholeFile {
+public final class WholeFile {
     private WholeFile() {}
 
     /** What the file shall hold. */
-    interface Content {
+    public interface Content {
         void write(OutputStream out) throws IOException;
     }
 
-    static Path text(Path target, String text) throws IOException {
+    public static Path text(Path target, String text) throws IOException {
         return write(target, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
     }
 
     /** @return the target; what stood there before is replaced only once the new file is complete */
-    static Path write(Path target, Content content) throws IOException {
+    public static Path write(Path target, Content content) throws IOException {
         Path temporary = target.resolveSibling("." + target.getFileName() + ".making");
         try {
             try (OutputStream out = Files.newOutputStream(temporary)) {

@@ -1,29 +1,45 @@
 package quarterlight.page;
 
-/** Text as typed, made safe to stand in XML: characters that no XML may hold become the replacement character. */
-final class XmlText {
-    private static final char REPLACEMENT = '\uFFFD';
+import java.util.function.IntPredicate;
+
+/** Text as typed, made safe to stand in XML and HTML: a character that neither may hold is written as its code, {@code [U+0001]}. */
+public final class XmlText {
 
     private XmlText() {}
 
-    static String clean(String typed) {
-        StringBuilder out = new StringBuilder(typed.length());
-        typed.codePoints().forEach(c -> out.appendCodePoint(isAllowed(c) ? c : REPLACEMENT));
+    public static String clean(String typed) {
+        return coded(typed, XmlText::isAllowed);
+    }
+
+    /** The text with every character that is not wanted written as its code. */
+    static String coded(String text, IntPredicate wanted) {
+        if (text.codePoints().allMatch(wanted)) {
+            return text;
+        }
+        StringBuilder out = new StringBuilder(text.length());
+        text.codePoints().forEach(c -> {
+            if (wanted.test(c)) {
+                out.appendCodePoint(c);
+            } else {
+                out.append(String.format("[U+%04X]", c));
+            }
+        });
         return out.toString();
     }
 
-    /** XML 1.0 (fifth edition), production 2. */
+    /**
+     * XML 1.0 (fifth edition), production 2, less what an HTML document may not hold: control characters and noncharacters
+     * (HTML Living Standard, "Writing HTML documents", text).
+     */
     private static boolean isAllowed(int c) {
-        return c == '\t'
-                || c == '\n'
-                || c == '\r'
-                || (c >= 0x20 && c <= 0xD7FF)
-                || (c >= 0xE000 && c <= 0xFFFD)
-                || c >= 0x10000;
+        boolean control = Character.getType(c) == Character.CONTROL && c != '\t' && c != '\n' && c != '\r';
+        boolean noncharacter = (c >= 0xFDD0 && c <= 0xFDEF) || (c & 0xFFFE) == 0xFFFE;
+        boolean surrogate = c >= 0xD800 && c <= 0xDFFF;
+        return !control && !noncharacter && !surrogate;
     }
 
     /** The text with its markup characters escaped. */
-    static String escaped(String typed) {
+    public static String escaped(String typed) {
         return clean(typed)
                 .replace("&", "&amp;")
                 .replace("<", "&lt;")

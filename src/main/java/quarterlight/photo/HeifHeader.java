@@ -15,13 +15,37 @@ import quarterlight.photo.Boxes.Box;
  */
 final class HeifHeader {
     private static final int MOST_ITEMS = 20_000;
+    private static final int MOST_PROFILE_BYTES = 4 << 20;
+    private static final List<String> PROFILES = List.of("prof", "rICC");
 
     private HeifHeader() {}
 
+    /**
+     * What is needed to decode the primary picture.
+     *
+     * @param storedWidth pixels before any turning; 0 if unknown
+     * @param storedHeight pixels before any turning; 0 if unknown
+     * @param turning how the container turns it
+     * @param profile the color profile, if it carries a whole one
+     */
+    record Facts(int storedWidth, int storedHeight, Orientation turning, Optional<byte[]> profile, List<byte[]> exif) {}
+
     static PictureHeader read(ByteView file) throws IOException {
+        Facts facts = facts(file);
+        if (facts.storedWidth() == 0 || facts.storedHeight() == 0) {
+            return new PictureHeader(OptionalInt.empty(), OptionalInt.empty(), facts.exif());
+        }
+        boolean sideways = facts.turning().swapsSides();
+        return new PictureHeader(
+                OptionalInt.of(sideways ? facts.storedHeight() : facts.storedWidth()),
+                OptionalInt.of(sideways ? facts.storedWidth() : facts.storedHeight()),
+                facts.exif());
+    }
+
+    static Facts facts(ByteView file) throws IOException {
         Optional<Box> meta = Boxes.first(Boxes.between(file, 0, file.length()), "meta");
         if (meta.isEmpty()) {
-            return PictureHeader.UNREADABLE;
+            return new Facts(0, 0, Orientation.TOP_LEFT, Optional.empty(), List.of());
         }
         List<Box> parts = Boxes.between(file, meta.get().start() + 4, meta.get().end());
         long primary = Boxes.first(parts, "pitm").isPresent()
@@ -30,14 +54,27 @@ final class HeifHeader {
         List<Box> properties = properties(file, parts, primary);
         Optional<Box> size = Boxes.first(properties, "ispe");
         Optional<Box> turn = Boxes.first(properties, "irot");
-        OptionalInt width = OptionalInt.empty();
-        OptionalInt height = OptionalInt.empty();
-        if (size.isPresent()) {
-            boolean sideways = turn.isPresent() && (file.u8(turn.get().start()) & 1) == 1;
-            width = OptionalInt.of(bounded(file.u32(size.get().start() + (sideways ? 8 : 4))));
-            height = OptionalInt.of(bounded(file.u32(size.get().start() + (sideways ? 4 : 8))));
+        Optional<Box> mirror = Boxes.first(properties, "imir");
+        return new Facts(
+                size.isPresent() ? bounded(file.u32(size.get().start() + 4)) : 0,
+                size.isPresent() ? bounded(file.u32(size.get().start() + 8)) : 0,
+                Orientation.ofHeif(
+                        turn.isPresent() ? file.u8(turn.get().start()) : 0,
+                        mirror.isPresent() ? file.u8(mirror.get().start()) & 1 : -1),
+                profile(file, properties),
+                exif(file, parts));
+    }
+
+    private static Optional<byte[]> profile(ByteView file, List<Box> properties) throws IOException {
+        for (Box color : properties) {
+            if (color.type().equals("colr")
+                    && color.length() > 4
+                    && color.length() <= MOST_PROFILE_BYTES
+                    && PROFILES.contains(file.fourLetters(color.start()))) {
+                return Optional.of(file.bytes(color.start() + 4, (int) color.length() - 4));
+            }
         }
-        return new PictureHeader(width, height, exif(file, parts));
+        return Optional.empty();
     }
 
     private static int bounded(long size) {

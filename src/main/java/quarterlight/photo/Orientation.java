@@ -31,6 +31,49 @@ enum Orientation {
         return exif >= 1 && exif <= 8 ? values()[exif - 1] : TOP_LEFT;
     }
 
+    /** Whether width and height change places. */
+    boolean swapsSides() {
+        return swapped;
+    }
+
+    /**
+     * By the matrix of a film's track, which sends a stored place (x, y) to (a x + c y, b x + d y), x to the right and y down.
+     * <p>Source: ISO/IEC 14496-12 section 8.3.2.
+     */
+    static Orientation ofMatrix(int a, int b, int c, int d) {
+        if (Math.abs((long) a) + Math.abs((long) d) >= Math.abs((long) b) + Math.abs((long) c)) {
+            return a >= 0 ? d >= 0 ? TOP_LEFT : BOTTOM_LEFT : d >= 0 ? TOP_RIGHT : BOTTOM_RIGHT;
+        }
+        return b >= 0 ? c >= 0 ? LEFT_TOP : RIGHT_TOP : c >= 0 ? LEFT_BOTTOM : RIGHT_BOTTOM;
+    }
+
+    /**
+     * As a HEIF container says: quarter turns counterclockwise, then a mirroring.
+     *
+     * @param mirror 0 about a vertical axis (left and right change sides), 1 about a horizontal one; otherwise none
+     */
+    static Orientation ofHeif(int quarterTurns, int mirror) {
+        Orientation turned =
+                switch (quarterTurns & 3) {
+                    case 1 -> LEFT_BOTTOM;
+                    case 2 -> BOTTOM_RIGHT;
+                    case 3 -> RIGHT_TOP;
+                    default -> TOP_LEFT;
+                };
+        return mirror == 0
+                ? with(turned.swapped, !turned.fromRight, turned.fromBottom)
+                : mirror == 1 ? with(turned.swapped, turned.fromRight, !turned.fromBottom) : turned;
+    }
+
+    private static Orientation with(boolean swapped, boolean fromRight, boolean fromBottom) {
+        for (Orientation each : values()) {
+            if (each.swapped == swapped && each.fromRight == fromRight && each.fromBottom == fromBottom) {
+                return each;
+            }
+        }
+        throw new IllegalStateException("the eight cover all");
+    }
+
     /** The picture upright; {@code image} is of type INT_RGB and is not changed. */
     BufferedImage turned(BufferedImage image) {
         if (this == TOP_LEFT) {
@@ -41,8 +84,8 @@ enum Orientation {
         int across = swapped ? height : width;
         int down = swapped ? width : height;
         BufferedImage upright = new BufferedImage(across, down, BufferedImage.TYPE_INT_RGB);
-        int[] stored = image.getRGB(0, 0, width, height, null, 0, width);
-        int[] shown = new int[stored.length];
+        int[] stored = RgbPixels.of(image);
+        int[] shown = RgbPixels.of(upright);
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
                 int right = swapped ? y : x;
@@ -52,7 +95,6 @@ enum Orientation {
                 shown[row * across + column] = stored[y * width + x];
             }
         }
-        upright.setRGB(0, 0, across, down, shown, 0, across);
         return upright;
     }
 }

@@ -16,7 +16,6 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
-import net.coobird.thumbnailator.resizers.Resizers;
 import quarterlight.visit.PhotoFile;
 
 /**
@@ -36,8 +35,17 @@ public final class Pictures {
         this.decoders = List.copyOf(decoders);
     }
 
-    /** With the readers of the Java platform. */
+    /** With all decoders that this computer has. */
     public static Pictures usual() {
+        PictureDecoder platform = new ImageIoDecoder(PictureBounds.USUAL);
+        return new Pictures(List.of(
+                new ScaledJpegDecoder(PictureBounds.USUAL, platform),
+                platform,
+                new ContainerDecoder(PictureBounds.USUAL)));
+    }
+
+    /** With the readers of the Java platform alone: no native code that a damaged file could bring down. */
+    public static Pictures careful() {
         return new Pictures(List.of(new ImageIoDecoder(PictureBounds.USUAL)));
     }
 
@@ -114,19 +122,15 @@ public final class Pictures {
     }
 
     /** Reduced to fit; the same picture if it fits already. */
-    static BufferedImage fitted(BufferedImage image, int longSide) {
+    public static BufferedImage fitted(BufferedImage image, int longSide) {
         int longest = Math.max(image.getWidth(), image.getHeight());
         if (longest <= longSide) {
             return image;
         }
         double scale = (double) longSide / longest;
-        BufferedImage small = new BufferedImage(
-                Math.max(1, (int) Math.round(image.getWidth() * scale)),
-                Math.max(1, (int) Math.round(image.getHeight() * scale)),
-                BufferedImage.TYPE_INT_RGB);
-        BufferedImage source = image.getType() == BufferedImage.TYPE_INT_RGB ? image : plain(image);
-        Resizers.PROGRESSIVE.resize(source, small);
-        return small;
+        return RgbPixels.reduced(
+                plain(image), Math.max(1, (int) Math.round(image.getWidth() * scale)), Math.max(1, (int)
+                        Math.round(image.getHeight() * scale)));
     }
 
     /** In sRGB, see-through parts on white. */

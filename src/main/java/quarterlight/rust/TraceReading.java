@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import quarterlight.rust.plane.CoinScale;
 import quarterlight.rust.plane.MarkedArea;
 import quarterlight.rust.plane.OutlineShape;
 import quarterlight.rust.plane.PhotoPlane;
@@ -13,8 +14,10 @@ import quarterlight.rust.plane.TraceCheck;
 import quarterlight.units.Area;
 import quarterlight.visit.Outline;
 import quarterlight.visit.Photo;
+import quarterlight.visit.PhotoScale.Coin;
 import quarterlight.visit.PhotoScale.KnownLength;
 import quarterlight.visit.PhotoScale.KnownRectangle;
+import quarterlight.visit.PixelPoint;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.Trace;
 import quarterlight.visit.VisitRecord;
@@ -24,7 +27,7 @@ record TraceReading(TraceArea area, Optional<MeasuredTrace> measured) {
     /** An sd above this share of the area is worth a word. Judgement. */
     private static final double WIDE = 0.2;
 
-    /** An outline that reaches beyond the rectangle by more than this many of its own diagonals. Judgement. */
+    /** An outline that reaches from the middle of the rectangle or coin by more than this many of its sizes. Judgement. */
     private static final double FAR = 3;
 
     static TraceReading of(Recorded<Trace> row, VisitRecord visit, double markPx) {
@@ -70,7 +73,13 @@ record TraceReading(TraceArea area, Optional<MeasuredTrace> measured) {
             remarks.add(
                     "From a known length: right only if the camera looked square on and the length lies in the plane "
                             + "of the patch; a tilt by 30 degrees puts it off by some 15 %.");
-        } else if (reach(outline, (KnownRectangle) trace.scale()) > FAR) {
+        } else if (trace.scale() instanceof Coin coin) {
+            if (reach(outline, coin.rim(), coinSizePx(coin)) > FAR) {
+                remarks.add("The outline reaches farther than three coins from the coin: one coin does not show the "
+                        + "camera's perspective there. Lay the coin nearer, or use a card.");
+            }
+        } else if (reach(outline, ((KnownRectangle) trace.scale()).corners(), sidePx((KnownRectangle) trace.scale()))
+                > FAR) {
             remarks.add(
                     "The outline reaches far beyond the rectangle: the bend of lens and panel is not corrected there. "
                             + "Set a scale nearer to the patch.");
@@ -85,17 +94,25 @@ record TraceReading(TraceArea area, Optional<MeasuredTrace> measured) {
         return remarks;
     }
 
-    /** How far the outline reaches from the rectangle's middle, in the rectangle's mean side. */
-    private static double reach(Outline outline, KnownRectangle rectangle) {
-        double mx =
-                rectangle.corners().stream().mapToDouble(p -> p.x()).average().orElse(0);
-        double my =
-                rectangle.corners().stream().mapToDouble(p -> p.y()).average().orElse(0);
-        double side = Math.sqrt(Shoelace.area(rectangle.corners()));
+    private static double sidePx(KnownRectangle rectangle) {
+        return Math.sqrt(Shoelace.area(rectangle.corners()));
+    }
+
+    /** The coin's mean diameter on the photo; a coin that is measured has one. */
+    private static double coinSizePx(Coin coin) {
+        return CoinScale.ofRim(coin.rim(), coin.diameterMm())
+                .map(ellipse -> 2 * Math.sqrt(ellipse.majorPx() * ellipse.minorPx()))
+                .orElseThrow();
+    }
+
+    /** How far the outline reaches from the middle of the scale's marks, in the scale's own size. */
+    private static double reach(Outline outline, List<PixelPoint> marks, double sizePx) {
+        double mx = marks.stream().mapToDouble(PixelPoint::x).average().orElse(0);
+        double my = marks.stream().mapToDouble(PixelPoint::y).average().orElse(0);
         return outline.shell().stream()
                         .mapToDouble(p -> Math.hypot(p.x() - mx, p.y() - my))
                         .max()
                         .orElse(0)
-                / side;
+                / sizePx;
     }
 }

@@ -4,12 +4,18 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import quarterlight.store.rows.CarRows;
+import quarterlight.store.rows.ChoiceRows;
 import quarterlight.store.rows.GaugeRows;
+import quarterlight.store.rows.NoteRows;
 import quarterlight.store.rows.PhotoRows;
 import quarterlight.store.rows.TableShape;
+import quarterlight.visit.CoverageWish;
 import quarterlight.visit.Feature;
 import quarterlight.visit.GaugeCheck;
+import quarterlight.visit.HiddenRegion;
+import quarterlight.visit.LeftOut;
 import quarterlight.visit.Mark;
+import quarterlight.visit.PhotoNote;
 import quarterlight.visit.Pin;
 import quarterlight.visit.Reading;
 import quarterlight.visit.Recorded;
@@ -40,6 +46,15 @@ public final class RecordKind<T> {
     public static final RecordKind<Feature> FEATURES =
             new RecordKind<>("features", "feature", "features", CarRows.FEATURES, VisitRecord::features);
 
+    public static final RecordKind<PhotoNote> PHOTO_NOTES =
+            new RecordKind<>("notes", "note", "notes", NoteRows.NOTES, VisitRecord::photoNotes);
+    public static final RecordKind<HiddenRegion> HIDDEN =
+            new RecordKind<>("hidden", "hidden region", "hidden regions", NoteRows.HIDDEN, VisitRecord::hidden);
+    public static final RecordKind<CoverageWish> COVERAGE = new RecordKind<>(
+            "coverage", "coverage wish", "coverage wishes", ChoiceRows.COVERAGE, VisitRecord::coverage);
+    public static final RecordKind<LeftOut> LEFT_OUT = new RecordKind<>(
+            "left-out", "thing left out", "things left out", ChoiceRows.LEFT_OUT, VisitRecord::leftOut);
+
     private final String word;
     private final String one;
     private final String many;
@@ -57,7 +72,20 @@ public final class RecordKind<T> {
 
     /** Every kind, in the order of the documentation. */
     public static List<RecordKind<?>> all() {
-        return List.of(READINGS, GAUGE, PINS, SIGNS, TRACES, MARKS, TRIALS, STATEMENTS, FEATURES);
+        return List.of(
+                READINGS,
+                GAUGE,
+                PINS,
+                SIGNS,
+                TRACES,
+                MARKS,
+                TRIALS,
+                STATEMENTS,
+                FEATURES,
+                PHOTO_NOTES,
+                HIDDEN,
+                COVERAGE,
+                LEFT_OUT);
     }
 
     /** The kind that a command calls by this word. */

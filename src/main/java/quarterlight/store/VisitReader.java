@@ -27,7 +27,11 @@ final class VisitReader {
                 rows(connection, RecordKind.TRIALS),
                 rows(connection, RecordKind.STATEMENTS),
                 rows(connection, RecordKind.FEATURES),
-                new ClockTable(connection).all());
+                new ClockTable(connection).all(),
+                rows(connection, RecordKind.PHOTO_NOTES),
+                rows(connection, RecordKind.HIDDEN),
+                rows(connection, RecordKind.COVERAGE),
+                rows(connection, RecordKind.LEFT_OUT));
     }
 
     private static <T> List<Recorded<T>> rows(Connection connection, RecordKind<T> kind) throws SQLException {

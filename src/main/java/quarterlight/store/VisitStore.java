@@ -13,6 +13,7 @@ import java.util.function.Consumer;
 import quarterlight.store.VisitChange.Way;
 import quarterlight.store.rows.LogEntry;
 import quarterlight.store.rows.LogTable;
+import quarterlight.visit.StoredRows;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
 
@@ -84,6 +85,11 @@ public final class VisitStore implements AutoCloseable {
     /** What changed when, oldest first. */
     public List<LogEntry> editLog() throws VisitUnreadable {
         return query(c -> new LogTable(c).all());
+    }
+
+    /** Every table as it is kept, cell by cell, in alphabetical order: for archives and other programs. */
+    public List<StoredRows> tables() throws VisitUnreadable {
+        return query(AllTables::read);
     }
 
     /** A question to the database. */

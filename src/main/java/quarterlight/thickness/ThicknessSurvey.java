@@ -37,9 +37,18 @@ public record ThicknessSurvey(List<ZoneThickness> zones, Set<GaugeMode> modes, G
         Objects.requireNonNull(correction, "correction");
     }
 
-    /** The readings as they were typed. */
+    /** The readings as they were typed, or corrected by the gauge checks if the inspector chose so and they allow it. */
     public static ThicknessSurvey of(VisitRecord visit, ZoneCatalog catalog) {
-        return of(visit, catalog, GaugeCorrection.NONE);
+        return of(visit, catalog, chosen(visit));
+    }
+
+    private static GaugeCorrection chosen(VisitRecord visit) {
+        return visit.facts().choices().gaugeCorrection()
+                ? GaugeCorrection.ofTwoPoints(visit.gaugeChecks().stream()
+                                .map(Recorded::value)
+                                .toList())
+                        .orElse(GaugeCorrection.NONE)
+                : GaugeCorrection.NONE;
     }
 
     /** The readings corrected by the gauge check. */

@@ -27,6 +27,7 @@ final class Rail extends JPanel {
             button.setHorizontalTextPosition(SwingConstants.CENTER);
             button.putClientProperty("JButton.buttonType", "toolBarButton");
             button.setToolTipText(texts.get("rail.tip", name, station.digit()));
+            button.setName("station-" + station.digit());
             Look.named(button, name);
             button.addActionListener(e -> chosen.accept(station));
             group.add(button);

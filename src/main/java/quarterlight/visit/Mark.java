@@ -11,6 +11,7 @@ import quarterlight.car.ZoneId;
  * @param text as read; letters that could not be read are {@code ?}
  * @param pattern the date pattern it is to be read by, if the inspector says so
  * @param expected what it should say, if something does
+ * @param leadDays how many days before the car such a part is usually dated, if the inspector says so
  */
 public record Mark(
         String part,
@@ -22,9 +23,13 @@ public record Mark(
         Optional<ZoneId> zone,
         Optional<ViewPoint> point,
         Optional<PhotoId> photo,
-        Optional<String> note) {
+        Optional<String> note,
+        Optional<Integer> leadDays) {
     public Mark {
         Objects.requireNonNull(kind, "kind");
+        leadDays.filter(days -> days < 0).ifPresent(days -> {
+            throw new IllegalArgumentException("a lead is 0 days or more, not " + days);
+        });
         if (part.isBlank() || text.isBlank()) {
             throw new IllegalArgumentException("a mark has a part and a text");
         }

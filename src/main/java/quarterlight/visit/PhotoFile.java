@@ -22,6 +22,7 @@ import java.util.OptionalInt;
  * @param seconds length of a film
  * @param sharpness variance of the Laplacian at one fixed width; compare within the visit only
  * @param notes what was odd at intake, in sentences
+ * @param contentId what ties a photo to its short film: both files carry it
  */
 public record PhotoFile(
         String name,
@@ -39,7 +40,8 @@ public record PhotoFile(
         int orientation,
         OptionalDouble seconds,
         OptionalDouble sharpness,
-        List<String> notes) {
+        List<String> notes,
+        Optional<String> contentId) {
     public PhotoFile {
         Objects.requireNonNull(sha256, "sha256");
         Objects.requireNonNull(kind, "kind");
@@ -49,6 +51,7 @@ public record PhotoFile(
         if (orientation < 1 || orientation > 8) {
             throw new IllegalArgumentException("an orientation is 1 to 8, not " + orientation);
         }
+        Objects.requireNonNull(contentId, "contentId");
         notes = List.copyOf(notes);
     }
 }

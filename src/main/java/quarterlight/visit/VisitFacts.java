@@ -16,6 +16,7 @@ import quarterlight.units.Thickness;
  * @param takenApart what was taken off
  * @param claimed what the seller claimed
  * @param gaugeRange the gauge's range
+ * @param choices what the inspector chose for the work and the pages
  */
 public record VisitFacts(
         Car car,
@@ -29,12 +30,32 @@ public record VisitFacts(
         Optional<String> lifted,
         Optional<String> takenApart,
         Optional<String> claimed,
-        Thickness gaugeRange) {
+        Thickness gaugeRange,
+        VisitChoices choices) {
     public static final Thickness USUAL_GAUGE_RANGE = new Thickness(2000);
 
     public VisitFacts {
         Objects.requireNonNull(car, "car");
         Objects.requireNonNull(timezone, "timezone");
         Objects.requireNonNull(gaugeRange, "gaugeRange");
+        Objects.requireNonNull(choices, "choices");
+    }
+
+    /** The same facts with other choices. */
+    public VisitFacts with(VisitChoices other) {
+        return new VisitFacts(
+                car,
+                timezone,
+                inspector,
+                client,
+                date,
+                place,
+                odometer,
+                light,
+                lifted,
+                takenApart,
+                claimed,
+                gaugeRange,
+                other);
     }
 }

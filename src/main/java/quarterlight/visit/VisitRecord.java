@@ -17,7 +17,11 @@ public record VisitRecord(
         List<Recorded<Trial>> trials,
         List<Recorded<Statement>> statements,
         List<Recorded<Feature>> features,
-        List<ClockSetting> clocks) {
+        List<ClockSetting> clocks,
+        List<Recorded<PhotoNote>> photoNotes,
+        List<Recorded<HiddenRegion>> hidden,
+        List<Recorded<CoverageWish>> coverage,
+        List<Recorded<LeftOut>> leftOut) {
     public VisitRecord {
         Objects.requireNonNull(facts, "facts");
         photos = List.copyOf(photos);
@@ -31,16 +35,43 @@ public record VisitRecord(
         statements = List.copyOf(statements);
         features = List.copyOf(features);
         clocks = List.copyOf(clocks);
+        photoNotes = List.copyOf(photoNotes);
+        hidden = List.copyOf(hidden);
+        coverage = List.copyOf(coverage);
+        leftOut = List.copyOf(leftOut);
     }
 
     /** A visit of which nothing but the facts is known. */
     public static VisitRecord empty(VisitFacts facts) {
         return new VisitRecord(
                 facts, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-                List.of(), List.of(), List.of());
+                List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+    }
+
+    /** The facts and the clocks of this visit with other photos and nothing else. */
+    public VisitRecord holding(List<Photo> others) {
+        return new VisitRecord(
+                facts, others, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
+                List.of(), clocks, List.of(), List.of(), List.of(), List.of());
     }
 
     public Optional<Photo> photo(PhotoId id) {
         return photos.stream().filter(photo -> photo.id().equals(id)).findFirst();
+    }
+
+    /** The notes on a photo or film, in the order in which they were drawn. */
+    public List<PhotoNote> notesOn(PhotoId id) {
+        return photoNotes.stream()
+                .map(Recorded::value)
+                .filter(note -> note.photo().equals(id))
+                .toList();
+    }
+
+    /** The regions of a photo or film that nothing made for the buyer may show. */
+    public List<HiddenRegion> hiddenOn(PhotoId id) {
+        return hidden.stream()
+                .map(Recorded::value)
+                .filter(region -> region.photo().equals(id))
+                .toList();
     }
 }

@@ -26,6 +26,7 @@ import quarterlight.visit.PhotoFile;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.Sha256;
 import quarterlight.visit.VisitFacts;
+import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
 
 /** Builds visits whose photos have times only. */
@@ -57,20 +58,8 @@ final class Visits {
     }
 
     VisitRecord record() {
-        VisitRecord empty = VisitRecord.empty(facts());
-        return new VisitRecord(
-                empty.facts(),
-                photos,
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                clocks);
+
+        return new VisitParts(facts()).photos(photos).clocks(clocks).record();
     }
 
     private Visits add(String camera, CaptureSource source, String local, String offset, String gpsUtc) {
@@ -99,7 +88,8 @@ final class Visits {
                         1,
                         OptionalDouble.empty(),
                         OptionalDouble.empty(),
-                        List.of()),
+                        List.of(),
+                        Optional.empty()),
                 Optional.empty()));
         return this;
     }
@@ -115,18 +105,6 @@ final class Visits {
                 Substrate.STEEL,
                 Map.of(),
                 Dimensions.NOT_GIVEN);
-        return new VisitFacts(
-                car,
-                ZoneId.of(zone),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                VisitFacts.USUAL_GAUGE_RANGE);
+        return VisitParts.facts(car, ZoneId.of(zone));
     }
 }

@@ -39,6 +39,33 @@ class AddVerbTest {
         add("trials", "item,result\nheater,not tried\n", "Added 1 trial.");
         add("statements", "zone,kind,text\nroof,sound,Straight.\n", "Added 1 statement.");
         add("features", "feature,from,to\nside lamps,1970,1971-03\n", "Added 1 feature.");
+        add(
+                "traces",
+                "photo;kind;outline;scale\ntwo.jpg;surface;POLYGON ((10 10, 90 10, 90 90, 10 10));"
+                        + "coin:0 50 50 0 100 50 50 100 85.36 85.36:24.26\n",
+                "Added 1 trace.");
+        add("notes", "photo;shape;points\ntwo.jpg;arrow;10 10, 90 90\n", "Added 1 note.");
+        add("hidden", "photo;outline\ntwo.jpg;POLYGON ((10 10, 90 10, 90 90, 10 10))\n", "Added 1 hidden region.");
+        add("coverage", "evidence,want\nspots,4\n", "Added 1 coverage wish.");
+        add("left-out", "zone\nroof\n", "Added 1 thing left out.");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+            notes | photo;shape;points | two.jpg;arrow;10 10, 99999 90 | column points: the note at (99999, 90) lies outside
+            notes | photo;shape;points | two.jpg;box;10 10, 10 90 | column points: the two points of the note
+            notes | photo;shape;points;scale | two.jpg;measure;10 10, 80 90;length:0 0 0.5 0:50 | column scale: the two ends
+            notes | photo;shape;points;scale | two.jpg;measure;10 10, 80 90;length:0 0 0 99999:50 | column scale: the scale's mark
+            hidden | photo;outline | two.jpg;POLYGON ((0 0, 50 50, 50 0, 0 50, 0 0)) | column outline: the outline crosses
+            hidden | photo;outline | two.jpg;POLYGON ((0 0, 99999 0, 0 50, 0 0)) | column outline: the outline at (99999, 0)
+            traces | photo;kind;outline;scale | two.jpg;hole;POLYGON ((10 10, 90 10, 90 90, 10 10));coin:0 0 1 1 2 2 3 3 4 4:20 | column scale: the marks on the coin's rim
+            """)
+    void whatIsDrawnWhereItCannotBeIsRefusedAtItsCell(String kind, String header, String row, String reason) {
+        bench.run("add", kind, visit, bench.file("x.csv", header + "\n" + row + "\n"))
+                .complains(2, "x.csv, line 2, " + reason, "nothing was added");
     }
 
     private void add(String kind, String csv, String said) {

@@ -19,13 +19,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import quarterlight.car.Car;
 import quarterlight.store.RecordKind;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.table.VisitFixture;
 import quarterlight.table.ZoneTable;
 import quarterlight.units.Area;
+import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
 
 /** Runs verbs in this process on visits in a temporary folder, and keeps what they printed. */
@@ -96,11 +96,12 @@ final class Bench {
                 Bench::areas,
                 () -> demoData,
                 visit -> opened.add(visit),
-                folder.resolve("quarterlight.log"));
+                folder.resolve("quarterlight.log"),
+                folder.resolve("settings/diagrams"));
     }
 
     /** A square metre for the hood and the roof, nothing for the rest. */
-    private static Map<quarterlight.car.ZoneId, Area> areas(Car car) {
+    private static Map<quarterlight.car.ZoneId, Area> areas(Path visit, VisitFacts facts) {
         return Map.of(
                 new quarterlight.car.ZoneId("hood"), new Area(1e6), new quarterlight.car.ZoneId("roof"), new Area(1e6));
     }

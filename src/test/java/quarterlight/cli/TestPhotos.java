@@ -18,11 +18,11 @@ import org.apache.commons.imaging.formats.tiff.write.TiffOutputDirectory;
 import org.apache.commons.imaging.formats.tiff.write.TiffOutputSet;
 
 /** Writes small JPEG files with true Exif. */
-final class TestPhotos {
+public final class TestPhotos {
     private TestPhotos() {}
 
     /** A photo by an invented camera, taken at the time given as Exif writes it. */
-    static Path write(Path file, int seed, String taken) {
+    public static Path write(Path file, int seed, String taken) {
         BufferedImage picture = new BufferedImage(80, 60, BufferedImage.TYPE_INT_RGB);
         Graphics2D g = picture.createGraphics();
         g.setColor(new Color(seed * 7919 & 0xFFFFFF));

@@ -24,6 +24,7 @@ import quarterlight.findings.Findings;
 import quarterlight.finish.ZoneHistory;
 import quarterlight.rust.ZoneRust;
 import quarterlight.table.CsvFile;
+import quarterlight.table.DatePatternTable;
 import quarterlight.table.RowKind;
 import quarterlight.table.TableRead;
 import quarterlight.table.TableUnreadable;
@@ -47,6 +48,7 @@ import quarterlight.visit.RecordId;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.Sha256;
 import quarterlight.visit.VisitFacts;
+import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
 
 /** The program takes every table of the demo in whole, and finds in it the story that was planted there. */
@@ -108,45 +110,32 @@ class DemoStoryTest {
     }
 
     private static Findings findings(String visit) throws IOException, EditRefused, TableUnreadable {
-        return Findings.of(visit(visit), ZoneTable.load(), Map.of());
+        return Findings.of(visit(visit), ZoneTable.load(), Map.of(), DatePatternTable.load());
     }
 
-    private static VisitRecord visit(String name) throws IOException, EditRefused, TableUnreadable {
+    static VisitRecord visit(String name) throws IOException, EditRefused, TableUnreadable {
         Path folder = DATA.resolve(name);
         Map<String, String> facts = FactEdits.assignments(Files.readAllLines(folder.resolve("facts.txt")));
         VisitFacts started = new FactEdits(ZoneTable.load()).start(facts, ZoneId.of("UTC"));
         VisitRecord bare = with(VisitRecord.empty(started), photos(folder), List.of());
         List<Recorded<Pin>> pins = rows(folder, "pins", new PinRows(), bare);
         VisitRecord pinned = with(bare, bare.photos(), pins);
-        return new VisitRecord(
-                started,
-                bare.photos(),
-                pins,
-                rows(folder, "readings", new ReadingRows(), pinned),
-                rows(folder, "gauge", new GaugeRows(), pinned),
-                rows(folder, "signs", new SignRows(), pinned),
-                rows(folder, "traces", new TraceRows((trace, photo) -> Optional.empty()), pinned),
-                rows(folder, "marks", new MarkRows(), pinned),
-                rows(folder, "trials", new TrialRows(), pinned),
-                rows(folder, "statements", new StatementRows(), pinned),
-                rows(folder, "features", new FeatureRows(), pinned),
-                List.of());
+        return new VisitParts(started)
+                .photos(bare.photos())
+                .pins(pins)
+                .readings(rows(folder, "readings", new ReadingRows(), pinned))
+                .gaugeChecks(rows(folder, "gauge", new GaugeRows(), pinned))
+                .signs(rows(folder, "signs", new SignRows(), pinned))
+                .traces(rows(folder, "traces", new TraceRows((trace, photo) -> Optional.empty()), pinned))
+                .marks(rows(folder, "marks", new MarkRows(), pinned))
+                .trials(rows(folder, "trials", new TrialRows(), pinned))
+                .statements(rows(folder, "statements", new StatementRows(), pinned))
+                .features(rows(folder, "features", new FeatureRows(), pinned))
+                .record();
     }
 
     private static VisitRecord with(VisitRecord visit, List<Photo> photos, List<Recorded<Pin>> pins) {
-        return new VisitRecord(
-                visit.facts(),
-                photos,
-                pins,
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of());
+        return new VisitParts(visit.facts()).photos(photos).pins(pins).record();
     }
 
     private static <T> List<Recorded<T>> rows(Path folder, String kind, RowKind<T> rowKind, VisitRecord visit)
@@ -182,7 +171,8 @@ class DemoStoryTest {
                     1,
                     OptionalDouble.empty(),
                     OptionalDouble.empty(),
-                    List.of());
+                    List.of(),
+                    Optional.empty());
             photos.add(new Photo(new PhotoId(id), file, Optional.empty()));
         }
         return photos;

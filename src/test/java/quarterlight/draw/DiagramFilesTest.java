@@ -150,7 +150,7 @@ class DiagramFilesTest {
                 }
                 if (path.kind().equals("silhouette")) {
                     outline.add(path.area());
-                } else if (List.of("zone", "wheel", "glass").contains(path.kind())) {
+                } else if (List.of("zone", "wheel", "glass", "shade").contains(path.kind())) {
                     covering.add(path.area());
                 }
             }

@@ -68,7 +68,8 @@ class ClockEditsTest {
                 1,
                 bare.seconds(),
                 bare.sharpness(),
-                List.of());
+                List.of(),
+                Optional.empty());
     }
 
     @ParameterizedTest

@@ -27,6 +27,8 @@ import quarterlight.car.FinishProfile;
 import quarterlight.car.Substrate;
 import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
+import quarterlight.visit.ReportLength;
+import quarterlight.visit.VisitChoices;
 import quarterlight.visit.VisitFacts;
 
 class FactEditsTest {
@@ -97,6 +99,10 @@ class FactEditsTest {
                 "width-mm=1820",
                 "height-mm=1310",
                 "gauge-range=1500",
+                "gauge-correction=yes",
+                "terms=as agreed",
+                "limits=rain",
+                "report=short",
                 "substrate.roof=steel");
         Car car = facts.car();
         assertThat(car.modelYear()).hasValue(1971);
@@ -108,6 +114,12 @@ class FactEditsTest {
         assertThat(facts.date()).contains(LocalDate.of(2026, 3, 2));
         assertThat(facts.takenApart()).contains("carpets");
         assertThat(facts.gaugeRange().um()).isEqualTo(1500);
+        assertThat(facts.choices())
+                .isEqualTo(new VisitChoices(
+                        true, Optional.empty(), Optional.of("as agreed"), Optional.of("rain"), ReportLength.SHORT));
+        assertThat(edits.apply(facts, Map.of("gauge-correction", "", "terms", "", "limits", " ", "report", ""))
+                        .choices())
+                .isEqualTo(VisitChoices.USUAL);
     }
 
     @Test
@@ -172,6 +184,8 @@ class FactEditsTest {
                 "gauge-range=0|above 0",
                 "gauge-range=2 mm|such as 80 mil",
                 "gauge-range=NaN|above 0",
+                "gauge-correction=maybe|yes or no",
+                "report=long|one of full, short",
                 "substrate.nowhere=steel|no zone \"nowhere\"",
                 "substrate.bed-left=steel|no zone",
                 "substrate.hood=cheese|one of steel",

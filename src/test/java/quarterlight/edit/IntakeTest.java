@@ -40,6 +40,7 @@ import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoFile;
 import quarterlight.visit.Sha256;
 import quarterlight.visit.VisitFacts;
+import quarterlight.visit.VisitParts;
 
 class IntakeTest {
     @TempDir
@@ -227,18 +228,6 @@ class IntakeTest {
                 Substrate.STEEL,
                 Map.of(),
                 Dimensions.NOT_GIVEN);
-        return new VisitFacts(
-                car,
-                ZoneOffset.UTC,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                VisitFacts.USUAL_GAUGE_RANGE);
+        return VisitParts.facts(car, ZoneOffset.UTC);
     }
 }

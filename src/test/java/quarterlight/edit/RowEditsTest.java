@@ -17,8 +17,15 @@ import quarterlight.car.ZoneId;
 import quarterlight.store.RecordKind;
 import quarterlight.store.SampleVisit;
 import quarterlight.store.VisitStore;
+import quarterlight.visit.CoverageWish;
+import quarterlight.visit.HiddenRegion;
+import quarterlight.visit.LeftOut;
+import quarterlight.visit.NoteShape;
+import quarterlight.visit.Outline;
 import quarterlight.visit.PhotoId;
+import quarterlight.visit.PhotoNote;
 import quarterlight.visit.Pin;
+import quarterlight.visit.PixelPoint;
 import quarterlight.visit.Reading;
 import quarterlight.visit.RecordId;
 
@@ -112,6 +119,45 @@ class RowEditsTest {
     }
 
     @Test
+    void whatIsDrawnOnAPhotoIsNamedByIt() throws Exception {
+        PhotoId photo = store.edit("take in", tx -> tx.addPhoto(SampleVisit.fullPhoto(231)));
+        List<PixelPoint> points = List.of(new PixelPoint(1, 1), new PixelPoint(9, 9));
+        PhotoNote arrow =
+                new PhotoNote(photo, Optional.empty(), NoteShape.ARROW, points, Optional.empty(), Optional.empty());
+        PhotoNote box =
+                new PhotoNote(photo, Optional.empty(), NoteShape.BOX, points, Optional.empty(), Optional.empty());
+        RecordId id = edits.add(RecordKind.PHOTO_NOTES, List.of(arrow)).ids().get(0);
+        assertThat(store.undoLabel()).contains("add arrow on DSC_231.JPG");
+        edits.update(RecordKind.PHOTO_NOTES, id, box);
+        assertThat(store.undoLabel()).contains("change box on DSC_231.JPG");
+        edits.remove(RecordKind.PHOTO_NOTES, List.of(id));
+        assertThat(store.undoLabel()).contains("remove box on DSC_231.JPG");
+        store.undo();
+        assertThat(store.read().notesOn(photo)).containsExactly(box);
+        List<PixelPoint> ring = List.of(new PixelPoint(1, 1), new PixelPoint(9, 1), new PixelPoint(9, 9));
+        HiddenRegion region = new HiddenRegion(photo, new Outline(ring, List.of()), Optional.empty());
+        edits.add(RecordKind.HIDDEN, List.of(region));
+        assertThat(store.undoLabel()).contains("add hidden region on DSC_231.JPG");
+        assertThat(store.read().hiddenOn(photo)).containsExactly(region);
+        assertThat(store.read().hiddenOn(new PhotoId(99))).isEmpty();
+    }
+
+    @Test
+    void wishesAndWhatIsLeftOutAreNamedInWords() throws Exception {
+        PhotoId photo = store.edit("take in", tx -> tx.addPhoto(SampleVisit.fullPhoto(231)));
+        edits.add(RecordKind.COVERAGE, List.of(new CoverageWish(Optional.of(HOOD), "spots", 5)));
+        assertThat(store.undoLabel()).contains("add wish for 5 spots on hood");
+        RecordId id =
+                edits.add(RecordKind.LEFT_OUT, List.of(LeftOut.of(HOOD))).ids().get(0);
+        assertThat(store.undoLabel()).contains("leave out hood");
+        edits.update(RecordKind.LEFT_OUT, id, LeftOut.of(photo));
+        assertThat(store.undoLabel()).contains("leave out DSC_231.JPG");
+        edits.remove(RecordKind.LEFT_OUT, List.of(id));
+        assertThat(store.undoLabel()).contains("take DSC_231.JPG back into the report");
+        assertThat(store.read().leftOut()).isEmpty();
+    }
+
+    @Test
     void photosAreSetAsideAndTakenBack() throws Exception {
         PhotoId photo = store.edit("take in", tx -> tx.addPhoto(SampleVisit.barePhoto(1)));
         edits.setAside(List.of(photo), Optional.of("blurred"));
@@ -163,7 +209,19 @@ class RowEditsTest {
         RecordKind.all().forEach(kind -> words.put(kind.word(), kind.count(2)));
         assertThat(words.keySet())
                 .containsExactly(
-                        "features", "gauge", "marks", "pins", "readings", "signs", "statements", "traces", "trials");
+                        "coverage",
+                        "features",
+                        "gauge",
+                        "hidden",
+                        "left-out",
+                        "marks",
+                        "notes",
+                        "pins",
+                        "readings",
+                        "signs",
+                        "statements",
+                        "traces",
+                        "trials");
         assertThat(RecordKind.find("gauge")).contains(RecordKind.GAUGE);
         assertThat(RecordKind.find("Gauge")).isEmpty();
         assertThat(words).containsEntry("gauge", "2 gauge checks");

@@ -9,14 +9,14 @@ import org.verapdf.pdfa.PDFAValidator;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
 
 /** The reference validator for PDF/A and PDF/UA (veraPDF), as a list of what it objects to. */
-final class PdfValidator {
+public final class PdfValidator {
     static {
         VeraGreenfieldFoundryProvider.initialise();
     }
 
     private PdfValidator() {}
 
-    static List<String> objections(byte[] pdf, PDFAFlavour flavour) throws Exception {
+    public static List<String> objections(byte[] pdf, PDFAFlavour flavour) throws Exception {
         try (PDFAParser parser = Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), flavour);
                 PDFAValidator validator = Foundries.defaultInstance().createValidator(flavour, false)) {
             return validator.validate(parser).getTestAssertions().stream()

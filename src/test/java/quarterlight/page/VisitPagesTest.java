@@ -32,6 +32,7 @@ import quarterlight.diagram.DiagramFile;
 import quarterlight.diagram.NominalAreas;
 import quarterlight.findings.Findings;
 import quarterlight.table.CoverageTable;
+import quarterlight.table.DatePatternTable;
 import quarterlight.table.ZoneTable;
 import quarterlight.task.Progress;
 import quarterlight.units.ThicknessUnit;
@@ -40,6 +41,7 @@ import quarterlight.visit.Reading;
 import quarterlight.visit.RecordId;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitFacts;
+import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
 
 class VisitPagesTest {
@@ -57,19 +59,7 @@ class VisitPagesTest {
                 Map.of(),
                 Dimensions.NOT_GIVEN);
         Optional<String> none = Optional.empty();
-        VisitFacts facts = new VisitFacts(
-                car,
-                ZoneId.of("UTC"),
-                none,
-                none,
-                Optional.empty(),
-                none,
-                none,
-                none,
-                none,
-                none,
-                none,
-                VisitFacts.USUAL_GAUGE_RANGE);
+        VisitFacts facts = VisitParts.facts(car, ZoneId.of("UTC"));
         List<Recorded<Reading>> readings = new ArrayList<>();
         for (String[] row : new String[][] {{"hood", "2.1"}, {"hood", "2.3"}, {"quarter-left", "31.7"}}) {
             readings.add(new Recorded<>(
@@ -84,9 +74,7 @@ class VisitPagesTest {
                             none,
                             none)));
         }
-        return new VisitRecord(
-                facts, List.of(), List.of(), readings, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-                List.of(), List.of());
+        return new VisitParts(facts).readings(readings).record();
     }
 
     private static List<Path> write(Path folder, Paper paper) throws Exception {
@@ -95,7 +83,8 @@ class VisitPagesTest {
         Findings findings = Findings.of(
                 visit,
                 ZoneTable.load(),
-                NominalAreas.of(diagram, visit.facts().car().dimensions()));
+                NominalAreas.of(diagram, visit.facts().car().dimensions()),
+                DatePatternTable.load());
         return new VisitPages(findings, diagram, id -> Optional.empty()).write(folder, paper, Progress.NONE);
     }
 
@@ -134,7 +123,8 @@ class VisitPagesTest {
         Findings car = Findings.of(
                 visit,
                 ZoneTable.load(),
-                NominalAreas.of(diagram, visit.facts().car().dimensions()));
+                NominalAreas.of(diagram, visit.facts().car().dimensions()),
+                DatePatternTable.load());
         new ComparisonPages(car, diagram, car, diagram, Comparison.of(car, car, CoverageTable.load()))
                 .write(folder, Paper.LETTER);
         byte[] pdf = Files.readAllBytes(folder.resolve("compare.pdf"));

@@ -6,6 +6,8 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -52,11 +54,15 @@ class OrientationReferenceTest {
         "0, abc/def"
     })
     void turnsAsTheExifTextSays(int orientation, String shown) {
+        assertThat(letters(Orientation.of(orientation))).isEqualTo(shown);
+    }
+
+    private static String letters(Orientation orientation) {
         BufferedImage stored = new BufferedImage(3, 2, BufferedImage.TYPE_INT_RGB);
         for (int i = 0; i < 6; i++) {
             stored.setRGB(i % 3, i / 3, 'a' + i);
         }
-        BufferedImage upright = Orientation.of(orientation).turned(stored);
+        BufferedImage upright = orientation.turned(stored);
         StringBuilder text = new StringBuilder();
         for (int y = 0; y < upright.getHeight(); y++) {
             text.append(y == 0 ? "" : "/");
@@ -64,7 +70,55 @@ class OrientationReferenceTest {
                 text.append((char) (upright.getRGB(x, y) & 0xFF));
             }
         }
-        assertThat(text.toString()).isEqualTo(shown);
+        return text.toString();
+    }
+
+    /** The track matrix of ISO/IEC 14496-12, and irot (quarter turns counterclockwise), imir of ISO/IEC 23008-12, on the same 3 x 2 pixels. */
+    @ParameterizedTest
+    @CsvSource({
+        "1 0 0 1, abc/def",
+        "0 1 -1 0, da/eb/fc",
+        "-1 0 0 -1, fed/cba",
+        "0 -1 1 0, cf/be/ad",
+        "-1 0 0 1, cba/fed",
+        "1 0 0 -1, def/abc"
+    })
+    void filmsTurnAsTheirMatrixSays(String matrix, String shown) {
+        int[] n = Stream.of(matrix.split(" ")).mapToInt(Integer::parseInt).toArray();
+        assertThat(letters(Orientation.ofMatrix(n[0], n[1], n[2], n[3]))).isEqualTo(shown);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0, -1, abc/def",
+        "1, -1, cf/be/ad",
+        "2, -1, fed/cba",
+        "3, -1, da/eb/fc",
+        "0, 0, cba/fed",
+        "0, 1, def/abc",
+        "1, 0, fc/eb/da",
+        "3, 0, ad/be/cf"
+    })
+    void containersTurnAsTheySay(int quarterTurns, int mirror, String shown) {
+        assertThat(letters(Orientation.ofHeif(quarterTurns, mirror))).isEqualTo(shown);
+    }
+
+    /** A flower low in the picture, told by its color: more blue than green in the lower half. */
+    @Test
+    void aHeicOfAPhoneHeldUprightStandsUpright() throws IOException, PictureUnreadable {
+        Assumptions.assumeTrue(FilmFrames.available(), "built without native parts");
+        Path file = RealPhotos.folder().resolve("cameras/IMG_5195.HEIC");
+        FileFacts facts = reader.read(file, MediaType.HEIC);
+        BufferedImage picture = pictures.upright(file, MediaType.HEIC, facts.orientation(), 320);
+        assertThat(picture.getHeight()).isEqualTo(320);
+        long[] violet = new long[2];
+        for (int y = 0; y < 320; y++) {
+            for (int x = 0; x < picture.getWidth(); x++) {
+                int rgb = picture.getRGB(x, y);
+                violet[y / 160] += (rgb & 255) > (rgb >> 8 & 255) + 40 ? 1 : 0;
+            }
+        }
+        assertThat(violet[1]).isGreaterThan(10 * violet[0]).isGreaterThan(2000);
     }
 
     private BufferedImage upright(String name) throws IOException, PictureUnreadable {

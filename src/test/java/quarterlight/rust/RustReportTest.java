@@ -3,6 +3,7 @@ package quarterlight.rust;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -75,7 +76,8 @@ class RustReportTest {
     }
 
     private static Statement says(ZoneId zone, StatementKind kind, Severity severity) {
-        return new Statement(zone, kind, "seen so", Optional.of(severity), Optional.empty(), Optional.empty());
+        return new Statement(
+                zone, kind, "seen so", Optional.of(severity), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     @Test
@@ -84,6 +86,40 @@ class RustReportTest {
         Drawn second = new Drawn(1, TraceKind.SCALE, square(150, 100, 100), 200);
         assertThat(hood(first, second).rust().orElseThrow().mm2()).isCloseTo(10_000 + 4 * 5_000, within(1e-6));
         assertThat(hood(second, first).rust().orElseThrow().mm2()).isCloseTo(4 * 10_000 + 5_000, within(1e-6));
+    }
+
+    @Test
+    void aCoinGivesAnAreaWithItsUncertaintyAndSaysWhereItEnds() {
+        List<PixelPoint> rim = new ArrayList<>();
+        for (int i = 0; i < 12; i++) {
+            rim.add(new PixelPoint(500 + 100 * Math.cos(i * Math.PI / 6), 500 + 60 * Math.sin(i * Math.PI / 6)));
+        }
+        PhotoScale coin = new PhotoScale.Coin(rim, 20);
+        Trace near = new Trace(
+                new PhotoId(1),
+                TraceKind.SURFACE,
+                square(700, 450, 100),
+                coin,
+                HOOD,
+                Optional.empty(),
+                Optional.empty());
+        Trace far = new Trace(
+                new PhotoId(1),
+                TraceKind.SURFACE,
+                square(1500, 450, 100),
+                coin,
+                HOOD,
+                Optional.empty(),
+                Optional.empty());
+        RustReport report = RustReport.of(TestVisits.coupe(List.of(near, far), List.of()), CATALOG, AREAS);
+        double mm2 = 10_000 * (10.0 / 100) * (10.0 / 60);
+        assertThat(report.traces()).allSatisfy(trace -> {
+            assertThat(trace.area().orElseThrow().mm2()).isCloseTo(mm2, within(1e-6));
+            assertThat(trace.sdMm2().orElseThrow()).isBetween(0.01 * mm2, 0.05 * mm2);
+        });
+        assertThat(report.traces().get(0).remarks()).isEmpty();
+        assertThat(report.traces().get(1).remarks()).singleElement().asString().contains("three coins");
+        assertThat(report.zone(HOOD).orElseThrow().rust().orElseThrow().mm2()).isCloseTo(2 * mm2, within(1e-6));
     }
 
     @Test

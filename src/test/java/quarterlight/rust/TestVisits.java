@@ -17,12 +17,12 @@ import quarterlight.visit.MediaKind;
 import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoFile;
 import quarterlight.visit.PhotoId;
-import quarterlight.visit.RecordId;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.Sha256;
 import quarterlight.visit.Statement;
 import quarterlight.visit.Trace;
 import quarterlight.visit.VisitFacts;
+import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
 
 /** Invented visits of few facts, for tests. */
@@ -47,7 +47,8 @@ public final class TestVisits {
                 1,
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
-                List.of());
+                List.of(),
+                Optional.empty());
         return new Photo(new PhotoId(id), file, Optional.empty());
     }
 
@@ -62,25 +63,11 @@ public final class TestVisits {
                 Substrate.STEEL,
                 Map.of(),
                 Dimensions.NOT_GIVEN);
-        return new VisitFacts(
-                car,
-                java.time.ZoneId.of("UTC"),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                VisitFacts.USUAL_GAUGE_RANGE);
+        return VisitParts.facts(car, java.time.ZoneId.of("UTC"));
     }
 
     public static <T> List<Recorded<T>> rows(List<T> values) {
-        return IntStream.range(0, values.size())
-                .mapToObj(i -> new Recorded<>(new RecordId(i + 1), values.get(i)))
-                .toList();
+        return VisitParts.rows(values);
     }
 
     /** A coupe with photos 1 to 5 of 4000 by 3000 pixels. */
@@ -88,18 +75,10 @@ public final class TestVisits {
         List<Photo> photos = IntStream.rangeClosed(1, 5)
                 .mapToObj(id -> photo(id, MediaKind.PHOTO, 4000, 3000))
                 .toList();
-        return new VisitRecord(
-                facts(BodyStyle.COUPE),
-                photos,
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                rows(traces),
-                List.of(),
-                List.of(),
-                rows(statements),
-                List.of(),
-                List.of());
+        return new VisitParts(facts(BodyStyle.COUPE))
+                .photos(photos)
+                .traces(rows(traces))
+                .statements(rows(statements))
+                .record();
     }
 }

@@ -15,18 +15,23 @@ import quarterlight.units.Worded;
 import quarterlight.visit.Basis;
 import quarterlight.visit.CameraId;
 import quarterlight.visit.ClockSetting;
+import quarterlight.visit.CoverageWish;
 import quarterlight.visit.Feature;
 import quarterlight.visit.GaugeCheck;
 import quarterlight.visit.GaugeMode;
 import quarterlight.visit.GaugeMoment;
 import quarterlight.visit.GaugeSurface;
 import quarterlight.visit.GaugeValue;
+import quarterlight.visit.HiddenRegion;
+import quarterlight.visit.LeftOut;
 import quarterlight.visit.Mark;
 import quarterlight.visit.MarkKind;
 import quarterlight.visit.MarkStage;
+import quarterlight.visit.NoteShape;
 import quarterlight.visit.Outline;
 import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoId;
+import quarterlight.visit.PhotoNote;
 import quarterlight.visit.PhotoScale;
 import quarterlight.visit.Pin;
 import quarterlight.visit.PixelPoint;
@@ -142,7 +147,8 @@ final class RandomEdits {
                                 any(TEXTS),
                                 maybe(word(Severity.class)),
                                 maybe(word(Basis.class)),
-                                someOf(photo)));
+                                someOf(photo),
+                                moment()));
                     case "features" ->
                         Optional.of(new Feature(
                                 "wipers",
@@ -151,6 +157,11 @@ final class RandomEdits {
                                 maybe(random.nextBoolean()),
                                 maybe(zone()),
                                 text()));
+                    case "notes" -> photo.map(this::note);
+                    case "hidden" -> photo.map(id -> new HiddenRegion(id, outline(), text()));
+                    case "coverage" -> Optional.of(new CoverageWish(maybe(zone()), "spots", random.nextInt(9)));
+                    case "left-out" ->
+                        Optional.of(someOf(photo).map(LeftOut::of).orElseGet(() -> LeftOut.of(zone())));
                     default -> throw new IllegalStateException(kind.word());
                 };
         return (Optional<T>) value;
@@ -191,22 +202,46 @@ final class RandomEdits {
     }
 
     private Trace trace(PhotoId photo) {
+        return new Trace(photo, word(TraceKind.class), outline(), scale(), zone(), text(), text());
+    }
+
+    private Outline outline() {
         List<List<PixelPoint>> holes = new ArrayList<>();
         for (int i = random.nextInt(3); i > 0; i--) {
-            holes.add(List.of(pixel(), pixel(), pixel()));
+            holes.add(pixels(3));
         }
-        PhotoScale scale = random.nextBoolean()
-                ? new PhotoScale.KnownLength(pixel(), pixel(), 1 + random.nextDouble())
-                : new PhotoScale.KnownRectangle(
-                        List.of(pixel(), pixel(), pixel(), pixel()), 1 + random.nextDouble(), 85.6);
-        return new Trace(
+        return new Outline(pixels(4), holes);
+    }
+
+    private PhotoScale scale() {
+        return switch (random.nextInt(3)) {
+            case 0 -> new PhotoScale.KnownLength(pixel(), pixel(), 1 + random.nextDouble());
+            case 1 -> new PhotoScale.KnownRectangle(pixels(4), 1 + random.nextDouble(), 85.6);
+            default -> new PhotoScale.Coin(pixels(5 + random.nextInt(3)), 24.26);
+        };
+    }
+
+    private PhotoNote note(PhotoId photo) {
+        NoteShape shape = word(NoteShape.class);
+        return new PhotoNote(
                 photo,
-                word(TraceKind.class),
-                new Outline(List.of(pixel(), pixel(), pixel(), pixel()), holes),
-                scale,
-                zone(),
-                text(),
-                text());
+                moment(),
+                shape,
+                pixels(shape.points()),
+                shape == NoteShape.TEXT ? Optional.of(any(TEXTS)) : text(),
+                shape == NoteShape.MEASURE ? Optional.of(scale()) : Optional.empty());
+    }
+
+    private Optional<Double> moment() {
+        return maybe(random.nextDouble() * 100);
+    }
+
+    private List<PixelPoint> pixels(int count) {
+        List<PixelPoint> points = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            points.add(pixel());
+        }
+        return points;
     }
 
     private Mark mark(Optional<PhotoId> photo) {
@@ -220,7 +255,8 @@ final class RandomEdits {
                 maybe(zone()),
                 maybe(point()),
                 photo,
-                text());
+                text(),
+                maybe(random.nextInt(400)));
     }
 
     private GaugeValue.Measured measured() {

@@ -31,9 +31,12 @@ import quarterlight.visit.MediaKind;
 import quarterlight.visit.PhotoFile;
 import quarterlight.visit.Position;
 import quarterlight.visit.Reading;
+import quarterlight.visit.ReportLength;
 import quarterlight.visit.Sha256;
 import quarterlight.visit.ViewPoint;
+import quarterlight.visit.VisitChoices;
 import quarterlight.visit.VisitFacts;
+import quarterlight.visit.VisitParts;
 
 /** Values for the tests of the store; every optional part is filled in one of them and absent in another. */
 public final class SampleVisit {
@@ -55,19 +58,7 @@ public final class SampleVisit {
                 Substrate.STEEL,
                 Map.of(),
                 Dimensions.NOT_GIVEN);
-        return new VisitFacts(
-                car,
-                java.time.ZoneId.of("America/Denver"),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                VisitFacts.USUAL_GAUGE_RANGE);
+        return VisitParts.facts(car, java.time.ZoneId.of("America/Denver"));
     }
 
     /** Every fact given, with characters that trouble careless SQL. */
@@ -94,7 +85,13 @@ public final class SampleVisit {
                 Optional.of("no"),
                 Optional.of("carpets out"),
                 Optional.of("never painted"),
-                new Thickness(1500.5));
+                new Thickness(1500.5),
+                new VisitChoices(
+                        true,
+                        Optional.of("my 'own'.svg"),
+                        Optional.of("terms;\nof \"mine\""),
+                        Optional.of("an hour of daylight"),
+                        ReportLength.SHORT));
     }
 
     /** A photo whose hash is made of its number, with every optional part. */
@@ -120,7 +117,8 @@ public final class SampleVisit {
                 6,
                 OptionalDouble.of(12.345678901234567),
                 OptionalDouble.of(1.0 / 3.0),
-                List.of("first remark", "second; 'remark'"));
+                List.of("first remark", "second; 'remark'"),
+                Optional.of("4F0C-'tie'"));
     }
 
     /** A photo of which nothing but the file is known. */
@@ -141,7 +139,8 @@ public final class SampleVisit {
                 1,
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
-                List.of());
+                List.of(),
+                Optional.empty());
     }
 
     public static Sha256 hash(int number) {

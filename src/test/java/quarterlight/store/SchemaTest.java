@@ -14,11 +14,14 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import quarterlight.visit.VisitChoices;
+import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
 
 /** Older and newer schemas, files of others, and damaged files. */
@@ -45,15 +48,30 @@ class SchemaTest {
         try (VisitStore store = VisitStore.openForReading(visit)) {
             read = store.read();
         }
-        assertThat(read.facts()).isEqualTo(SampleVisit.fullFacts());
+        assertThat(read.facts()).isEqualTo(factsOf(version));
         assertThat(read.photos()).hasSize(2);
-        assertThat(RecordKind.all())
+        assertThat(read.photos().get(0).file().contentId())
+                .isEqualTo(
+                        version < 2
+                                ? Optional.empty()
+                                : SampleVisit.fullPhoto(1).contentId());
+        assertThat(kindsOf(version))
                 .allSatisfy(kind -> assertThat(kind.of(read)).as(kind.word()).hasSizeGreaterThanOrEqualTo(3));
         assertThat(read.clocks()).hasSize(1);
         try (VisitStore store = VisitStore.openForEditing(visit, CLOCK)) {
             assertThat(store.read()).isEqualTo(read);
             assertThat(StoreAudit.of(store)).isEmpty();
         }
+    }
+
+    /** What a visit of an older schema could not hold is the usual. */
+    private static VisitFacts factsOf(int version) {
+        VisitFacts full = SampleVisit.fullFacts();
+        return version < 2 ? full.with(VisitChoices.USUAL) : full;
+    }
+
+    private static List<RecordKind<?>> kindsOf(int version) {
+        return RecordKind.all().subList(0, version < 2 ? 9 : RecordKind.all().size());
     }
 
     private Path released(int version) throws IOException {
@@ -70,6 +88,18 @@ class SchemaTest {
         List<String> steps = new ArrayList<>(Schema.current().steps());
         steps.add(NEXT);
         return new VisitOpening(CLOCK, () -> {}, new Schema(steps));
+    }
+
+    @Test
+    void theTracesOfTheFirstSchemaComeOverWhole() throws Exception {
+        Path visit = released(1);
+        VisitStore.openForEditing(visit, CLOCK).close();
+        String cells = "SELECT group_concat(id || photo_id || kind || outline_px || scale_px_mm || zone"
+                + " || coalesce(patch, '-') || coalesce(note, '-'), char(10) ORDER BY id) FROM trace";
+        try (Connection before = Database.openReadOnly(visit.resolve("visit-schema-1.db"));
+                Connection after = Database.openReadOnly(visit.resolve("visit.db"))) {
+            assertThat(Database.ask(before, cells)).contains("POLYGON").isEqualTo(Database.ask(after, cells));
+        }
     }
 
     @Test
@@ -195,6 +225,12 @@ class SchemaTest {
                         "INSERT INTO mark (part, kind, text) VALUES (' ', 'vin', 'x')",
                         "INSERT INTO pin (photo_id, zone) VALUES (1, 'hood')",
                         "UPDATE visit SET gauge_range_um = 0",
+                        "UPDATE visit SET gauge_correction = 2",
+                        "INSERT INTO mark (part, kind, text, lead_days) VALUES ('block', 'casting', 'x', -1)",
+                        "INSERT INTO statement (zone, kind, text, at_s) VALUES ('hood', 'sound', 'x', 9e999)",
+                        "INSERT INTO photo_note (photo_id, shape, points_px) VALUES (1, 'text', '1 1')",
+                        "INSERT INTO coverage_wish (evidence, want) VALUES ('spots', -1)",
+                        "INSERT INTO left_out (zone, photo_id) VALUES (NULL, NULL)",
                         "INSERT INTO visit (id) VALUES (2)")) {
                     assertThatThrownBy(() -> Database.run(connection, bad))
                             .as(bad)

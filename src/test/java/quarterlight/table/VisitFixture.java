@@ -24,6 +24,7 @@ import quarterlight.visit.RecordId;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.Sha256;
 import quarterlight.visit.VisitFacts;
+import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
 
 /** A coupe's visit with a few photos, for tests of tables. */
@@ -76,7 +77,8 @@ public final class VisitFixture {
                 1,
                 seconds,
                 OptionalDouble.empty(),
-                List.of());
+                List.of(),
+                Optional.empty());
         return new Photo(new PhotoId(id), file, Optional.empty());
     }
 
@@ -105,36 +107,12 @@ public final class VisitFixture {
                 Substrate.STEEL,
                 Map.of(),
                 Dimensions.NOT_GIVEN);
-        return new VisitFacts(
-                car,
-                ZoneId.of("America/Denver"),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                VisitFacts.USUAL_GAUGE_RANGE);
+        return VisitParts.facts(car, ZoneId.of("America/Denver"));
     }
 
     public VisitRecord record() {
-        VisitRecord empty = VisitRecord.empty(facts());
-        return new VisitRecord(
-                empty.facts(),
-                photos,
-                pins,
-                empty.readings(),
-                empty.gaugeChecks(),
-                empty.signs(),
-                empty.traces(),
-                empty.marks(),
-                empty.trials(),
-                empty.statements(),
-                empty.features(),
-                empty.clocks());
+
+        return new VisitParts(facts()).photos(photos).pins(pins).record();
     }
 
     public RowContext context() {

@@ -3,12 +3,25 @@ package quarterlight.thickness;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import quarterlight.car.Substrate;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.table.ZoneTable;
+import quarterlight.units.ThicknessUnit;
+import quarterlight.visit.GaugeCheck;
+import quarterlight.visit.GaugeMoment;
+import quarterlight.visit.GaugeSurface;
+import quarterlight.visit.GaugeValue;
+import quarterlight.visit.ReportLength;
+import quarterlight.visit.VisitChoices;
+import quarterlight.visit.VisitFacts;
+import quarterlight.visit.VisitParts;
+import quarterlight.visit.VisitRecord;
 
 class ThicknessSurveyTest {
     private final ZoneCatalog catalog = ZoneTable.load();
@@ -128,6 +141,35 @@ class ThicknessSurveyTest {
         ThicknessSurvey corrected = ThicknessSurvey.of(visit.build(), catalog, new GaugeCorrection(4, 1.1));
         assertThat(corrected.zones().get(0).meanUm().getAsDouble()).isCloseTo(110, within(1e-9));
         assertThat(zone("hood").meanUm()).hasValue(104);
+    }
+
+    @Test
+    void theCorrectionIsAppliedIfTheInspectorChoseItAndTheChecksAllowIt() {
+        VisitRecord typed = visit.reading("hood", "104").build();
+        VisitFacts chosen = typed.facts()
+                .with(new VisitChoices(true, Optional.empty(), Optional.empty(), Optional.empty(), ReportLength.FULL));
+        List<GaugeCheck> checks = List.of(check(GaugeSurface.BARE, "0", "4"), check(GaugeSurface.SHIM, "100", "104"));
+        VisitParts unchecked = new VisitParts(chosen).readings(typed.readings());
+        assertThat(ThicknessSurvey.of(unchecked.record(), catalog)
+                        .zones()
+                        .get(0)
+                        .meanUm())
+                .hasValue(104);
+        VisitRecord checked = unchecked.gaugeChecks(VisitParts.rows(checks)).record();
+        assertThat(ThicknessSurvey.of(checked, catalog).zones().get(0).meanUm().getAsDouble())
+                .isCloseTo(100, within(1e-9));
+    }
+
+    private static GaugeCheck check(GaugeSurface on, String nominal, String shown) {
+        return new GaugeCheck(
+                GaugeMoment.BEFORE,
+                on,
+                new GaugeValue.Measured(new BigDecimal(nominal), ThicknessUnit.UM),
+                new GaugeValue.Measured(new BigDecimal(shown), ThicknessUnit.UM),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Optional.empty());
     }
 
     @Test

@@ -26,6 +26,7 @@ import quarterlight.visit.Recorded;
 import quarterlight.visit.Sign;
 import quarterlight.visit.SignKind;
 import quarterlight.visit.VisitFacts;
+import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
 
 /** Builds a visit of an invented coupe with readings, gauge checks and signs. */
@@ -87,22 +88,12 @@ public final class VisitBuilder {
                 Substrate.STEEL,
                 substrates,
                 Dimensions.NOT_GIVEN);
-        VisitFacts facts = new VisitFacts(
-                car,
-                ZoneOffset.UTC,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                VisitFacts.USUAL_GAUGE_RANGE);
-        return new VisitRecord(
-                facts, List.of(), List.of(), readings, checks, signs, List.of(), List.of(), List.of(), List.of(),
-                List.of(), List.of());
+        VisitFacts facts = VisitParts.facts(car, ZoneOffset.UTC);
+        return new VisitParts(facts)
+                .readings(readings)
+                .gaugeChecks(checks)
+                .signs(signs)
+                .record();
     }
 
     private <T> Recorded<T> recorded(T value) {

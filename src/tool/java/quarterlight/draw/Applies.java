@@ -8,10 +8,15 @@ import quarterlight.car.Construction;
 import quarterlight.car.EnginePlace;
 import quarterlight.car.Zone;
 
-/** Which bodies a piece of a drawing belongs to. Immutable. */
-record Applies(Set<BodyStyle> styles, Set<Construction> constructions, Set<EnginePlace> engines) {
+/**
+ * Which bodies a piece of a drawing belongs to. Immutable.
+ *
+ * @param driver it lies on the driver's side, drawn for a driver on the left
+ */
+record Applies(Set<BodyStyle> styles, Set<Construction> constructions, Set<EnginePlace> engines, boolean driver) {
     static final Applies ALL = new Applies(
-            EnumSet.allOf(BodyStyle.class), EnumSet.allOf(Construction.class), EnumSet.allOf(EnginePlace.class));
+            EnumSet.allOf(BodyStyle.class), EnumSet.allOf(Construction.class), EnumSet.allOf(EnginePlace.class), false);
+    static final Applies DRIVER = new Applies(ALL.styles, ALL.constructions, ALL.engines, true);
 
     Applies {
         styles = Set.copyOf(styles);
@@ -20,7 +25,7 @@ record Applies(Set<BodyStyle> styles, Set<Construction> constructions, Set<Engin
     }
 
     static Applies of(Zone zone) {
-        return new Applies(zone.styles(), zone.constructions(), zone.engines());
+        return new Applies(zone.styles(), zone.constructions(), zone.engines(), false);
     }
 
     /** Words joined by commas; words of one kind add up: {@code unibody,subframe,rear}. */
@@ -39,7 +44,8 @@ record Applies(Set<BodyStyle> styles, Set<Construction> constructions, Set<Engin
         return new Applies(
                 styles.isEmpty() ? ALL.styles : styles,
                 constructions.isEmpty() ? ALL.constructions : constructions,
-                engines.isEmpty() ? ALL.engines : engines);
+                engines.isEmpty() ? ALL.engines : engines,
+                false);
     }
 
     private static <E extends Enum<E> & quarterlight.units.Worded> boolean take(String word, E[] all, Set<E> found) {
@@ -54,7 +60,10 @@ record Applies(Set<BodyStyle> styles, Set<Construction> constructions, Set<Engin
 
     Applies and(Applies other) {
         return new Applies(
-                both(styles, other.styles), both(constructions, other.constructions), both(engines, other.engines));
+                both(styles, other.styles),
+                both(constructions, other.constructions),
+                both(engines, other.engines),
+                driver || other.driver);
     }
 
     boolean fits(BodyStyle style) {
@@ -64,7 +73,8 @@ record Applies(Set<BodyStyle> styles, Set<Construction> constructions, Set<Engin
     /** The attributes of the SVG element, each with a blank before it; empty if it belongs to every body. */
     String attributes() {
         return attribute("data-construction", constructions, Construction.values())
-                + attribute("data-engine", engines, EnginePlace.values());
+                + attribute("data-engine", engines, EnginePlace.values())
+                + (driver ? " data-side=\"driver\"" : "");
     }
 
     /** For an id that must differ from that of another variant: {@code -unibody-subframe-rear}. */

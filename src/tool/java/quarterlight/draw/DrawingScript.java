@@ -24,8 +24,9 @@ import quarterlight.car.ZoneId;
  * silhouette AREA                what the view covers
  * cut ZONE[@WHEN] ... = AREA     a zone takes AREA out of what is left of the silhouette
  * zone ZONE[@WHEN] ... = AREA    a zone on top of what is drawn
- * line POINTS | shape AREA | gap POINTS | glass AREA | dark AREA    quiet detail; line1, shape1 ... : not mirrored
+ * line POINTS | shape AREA | gap POINTS | glass AREA | dark AREA | shade AREA    quiet detail; line1, shape1 ... : not mirrored
  * only WHEN ... end              for some bodies only (words of style, construction, engine place)
+ * driver ... end                 what lies on the driver's side, drawn for a driver on the left
  * other-side NAME : TITLE        the view before, seen from the other side
  * </pre>
  */
@@ -81,7 +82,9 @@ final class DrawingScript {
 
     /** Inside a block statements may be indented; a continuation begins with a number, a bracket or a sign. */
     private static boolean continues(String line) {
-        return !line.trim().matches("(let|curve|loop|area|use|cut|zone|line1?|gap|shape1?|glass|dark1?|only|end)\\b.*");
+        return !line.trim()
+                .matches(
+                        "(let|curve|loop|area|use|cut|zone|line1?|gap|shape1?|glass|shade1?|dark1?|only|driver|end)\\b.*");
     }
 
     private static String bare(String line) {
@@ -95,6 +98,8 @@ final class DrawingScript {
         String rest = blank < 0 ? "" : text.substring(blank + 1).trim();
         if (verb.equals("end")) {
             only.pop();
+        } else if (verb.equals("driver")) {
+            only.push(only.peek().and(Applies.DRIVER));
         } else if (verb.equals("only")) {
             only.push(only.peek().and(Applies.read(rest)));
         } else if (only.peek().fits(style)) {
@@ -128,6 +133,8 @@ final class DrawingScript {
             case "shape1" -> now().addOnce(Piece.plain("detail", areas.read(rest), only.peek()));
             case "glass" -> now().add(Piece.plain("glass", areas.read(rest), only.peek()));
             case "dark" -> now().add(Piece.plain("wheel", areas.read(rest), only.peek()));
+            case "shade" -> now().add(Piece.plain("shade", areas.read(rest), only.peek()));
+            case "shade1" -> now().addOnce(Piece.plain("shade", areas.read(rest), only.peek()));
             case "dark1" -> now().addOnce(Piece.plain("wheel", areas.read(rest), only.peek()));
             default -> throw new DrawingFault("there is no statement " + verb);
         }

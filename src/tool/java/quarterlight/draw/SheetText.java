@@ -28,6 +28,7 @@ final class SheetText {
             .detail{fill:none;stroke:#9b9ea0;stroke-width:2.4;stroke-linejoin:round;stroke-linecap:round}
             .glass{fill:#ecebe6;stroke:none}
             .wheel{fill:#dddbd6;stroke:none}
+            .shade{fill:#b9b9b6;stroke:none}
             """;
 
     private final BodyStyle style;

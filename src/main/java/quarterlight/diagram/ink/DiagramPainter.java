@@ -6,8 +6,10 @@ import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.RenderingHints;
 import java.awt.Shape;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
+import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,14 +17,28 @@ import java.util.Set;
 import java.util.TreeSet;
 import quarterlight.car.ZoneId;
 
-/** Paints a scene by Java2D, only what the clip touches; the window's renderer. Holds no state but the scene. */
+/**
+ * Paints a scene by Java2D, only what the clip touches; the window's renderer. The scene itself does not change, so it is drawn once
+ * into a picture in device pixels and put down from there; a hover or selection draws only its own tint and outline. Event thread only.
+ */
 public final class DiagramPainter {
     private static final double SELECTED_PX = 2;
     private static final double RIM_PX = 1;
     private static final int HOVER_ALPHA = (int) Math.round(0.12 * 255);
     private static final double NAME_SIZE = 12;
+    /** From this device scale on hatching is drawn smoothed. */
+    private static final double FINE_SCALE = 1.5;
+
+    private static final BasicStroke HAIRLINE = new BasicStroke(0);
+
+    /** Above this many device pixels no picture is kept and the scene is drawn each time. */
+    private static final double MOST_KEPT_PX = 40e6;
 
     private final DiagramScene scene;
+    private Optional<Kept> kept = Optional.empty();
+
+    /** The scene as a picture at a device scale. */
+    private record Kept(double scaleX, double scaleY, BufferedImage picture) {}
 
     public DiagramPainter(DiagramScene scene) {
         this.scene = scene;
@@ -39,13 +55,62 @@ public final class DiagramPainter {
     }
 
     private void paintWithin(Graphics2D g, Highlight highlight) {
-        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-        g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
-        SheetLayout layout = scene.layout();
-        Rectangle2D sheet = new Rectangle2D.Double(0, 0, layout.width(), layout.height());
-        Rectangle clip = g.getClipBounds() == null ? sheet.getBounds() : g.getClipBounds();
+        Rectangle clip = g.getClipBounds() == null ? sheet() : g.getClipBounds();
+        put(g, clip);
+        mark(g, highlight, clip);
+    }
+
+    private Rectangle sheet() {
+        return new Rectangle2D.Double(
+                        0, 0, scene.layout().width(), scene.layout().height())
+                .getBounds();
+    }
+
+    /** Puts the scene down from the kept picture; a target that is turned or very large gets it drawn. */
+    private void put(Graphics2D g, Rectangle clip) {
+        AffineTransform device = g.getTransform();
+        Rectangle sheet = sheet();
+        double area = sheet.getWidth() * sheet.getHeight() * device.getScaleX() * device.getScaleY();
+        boolean upright = device.getShearX() == 0
+                && device.getShearY() == 0
+                && device.getScaleX() > 0
+                && device.getScaleY() > 0
+                && device.getTranslateX() == Math.rint(device.getTranslateX())
+                && device.getTranslateY() == Math.rint(device.getTranslateY());
+        if (!upright || area > MOST_KEPT_PX) {
+            drawScene(g, clip);
+            return;
+        }
+        if (kept.isEmpty()
+                || kept.get().scaleX() != device.getScaleX()
+                || kept.get().scaleY() != device.getScaleY()) {
+            kept = Optional.of(drawnAt(device.getScaleX(), device.getScaleY(), sheet));
+        }
+        g.setColor(scene.palette().ground());
+        if (!sheet.contains(clip)) {
+            g.fill(clip);
+        }
+        Graphics2D plain = (Graphics2D) g.create();
+        plain.setTransform(AffineTransform.getTranslateInstance(device.getTranslateX(), device.getTranslateY()));
+        plain.drawImage(kept.get().picture(), 0, 0, null);
+        plain.dispose();
+    }
+
+    private Kept drawnAt(double scaleX, double scaleY, Rectangle sheet) {
+        BufferedImage picture = new BufferedImage(
+                Math.max(1, (int) Math.ceil(sheet.width * scaleX)),
+                Math.max(1, (int) Math.ceil(sheet.height * scaleY)),
+                BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = picture.createGraphics();
+        g.scale(scaleX, scaleY);
+        drawScene(g, sheet);
+        g.dispose();
+        return new Kept(scaleX, scaleY, picture);
+    }
+
+    /** Draws the whole scene anew, without the kept picture. */
+    public void drawScene(Graphics2D g, Rectangle clip) {
+        smooth(g);
         g.setColor(scene.palette().ground());
         g.fill(clip);
         for (DiagramScene.SceneView view : scene.views()) {
@@ -54,10 +119,32 @@ public final class DiagramPainter {
             }
         }
         scene.legend().forEach(thing -> draw(g, thing, clip));
+        scene.key().forEach(thing -> draw(g, thing, clip));
+    }
+
+    /** Paints the highlight alone, over a picture of the scene that was painted before. */
+    public void paintHighlight(Graphics2D target, Highlight highlight) {
+        Graphics2D g = (Graphics2D) target.create();
+        try {
+            mark(g, highlight, g.getClipBounds() == null ? sheet() : g.getClipBounds());
+        } finally {
+            g.dispose();
+        }
+    }
+
+    private void mark(Graphics2D g, Highlight highlight, Rectangle clip) {
+        smooth(g);
         highlight.hovered().ifPresent(zone -> hover(g, zone));
         Set<ZoneId> selected = new TreeSet<>(highlight.selected());
         selected.forEach(zone -> select(g, zone));
         selected.forEach(zone -> name(zone).ifPresent(plate -> plate.forEach(thing -> draw(g, thing, clip))));
+    }
+
+    private static void smooth(Graphics2D g) {
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
     }
 
     private void draw(Graphics2D g, Drawn thing, Rectangle clip) {
@@ -69,8 +156,16 @@ public final class DiagramPainter {
             g.fill(filled.shape());
         } else if (thing instanceof Drawn.Stroked stroked) {
             g.setColor(stroked.color());
-            g.setStroke(stroked.plain() ? plain(stroked.width()) : stroke(stroked.width()));
-            g.draw(stroked.shape());
+            if (stroked.plain() && g.getTransform().getScaleX() < FINE_SCALE) {
+                // lines at 45 degrees step by whole pixels: unsmoothed they are even, and many times faster
+                g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_OFF);
+                g.setStroke(HAIRLINE);
+                g.draw(stroked.shape());
+                g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+            } else {
+                g.setStroke(stroked.plain() ? plain(stroked.width()) : stroke(stroked.width()));
+                g.draw(stroked.shape());
+            }
         } else if (thing instanceof Drawn.Dots dots) {
             // whole pixels: a rectangle at them is many times faster than a smoothed dot, and no less a dot at this
             // size

@@ -43,6 +43,12 @@ public final class DiagramScene {
     private final List<Drawn> legend;
     private final Map<ZoneId, List<Shape>> outlines = new HashMap<>();
     private final Set<ZoneId> unlabeled = new LinkedHashSet<>();
+    private final Set<ZoneId> numbered = new LinkedHashSet<>();
+    private final NameKey nameKey;
+    private final List<Drawn> key;
+
+    private static final int MOST_FITS = 4;
+    private static final double LARGEST_KEY = 0.5;
 
     /** What is drawn of one view, in order, and its pins. */
     record SceneView(View view, String title, Rectangle2D cell, List<Drawn> drawn, List<PinPlacement.Placed> pins) {}
@@ -68,6 +74,7 @@ public final class DiagramScene {
         this.palette = palette;
         this.measure = measure;
         SceneColors colors = new SceneColors(palette, ramp);
+        nameKey = new NameKey(diagram, ink);
         for (ViewDrawing view : diagram.views()) {
             if (layout.frames().containsKey(view.view())) {
                 views.add(compose(view, places, colors));
@@ -76,6 +83,39 @@ public final class DiagramScene {
         legend = ink.legend().isPresent() && layout.legend().isPresent()
                 ? LegendDrawing.draw(ink.legend().get(), layout.legend().get(), colors, measure)
                 : List.of();
+        key = layout.key()
+                .map(band -> nameKey.draw(numbered(), ink, band, palette, measure))
+                .orElse(List.of());
+    }
+
+    /**
+     * The scene that fills a room, with a key below it of the zones that bear a number because their words found no place. Where the key
+     * would leave the drawing less than half of the room, the sheet comes out higher than the room.
+     *
+     * @param legend whether the sheet keeps a band for the legend
+     */
+    public static DiagramScene fitted(
+            BodyDiagram diagram,
+            ZonePlaces places,
+            double width,
+            double height,
+            boolean legend,
+            DiagramInk ink,
+            InkPalette palette,
+            Ramp ramp,
+            TextMeasure measure) {
+        double keyHeight = 0;
+        for (int i = 0; ; i++) {
+            SheetLayout layout = SheetLayout.fit(
+                            diagram, width, height - Math.min(keyHeight, LARGEST_KEY * height), legend)
+                    .withKey(keyHeight);
+            DiagramScene scene = new DiagramScene(diagram, places, layout, ink, palette, ramp, measure);
+            double wanted = NameKey.height(scene.numbered(), ink, width - 2 * SheetLayout.BESIDE, measure);
+            if (wanted <= keyHeight || i == MOST_FITS) {
+                return scene;
+            }
+            keyHeight = wanted;
+        }
     }
 
     private SceneView compose(ViewDrawing view, ZonePlaces places, SceneColors colors) {
@@ -109,9 +149,10 @@ public final class DiagramScene {
         }
         drawn.addAll(zone.textures());
         drawn.addAll(silhouettes);
-        SceneLabels labels = new SceneLabels(view, places, frame, layout.scale(), ink, colors, measure);
+        SceneLabels labels = new SceneLabels(view, places, frame, layout.scale(), ink, colors, measure, nameKey);
         List<LabelPlacement.Placed> placed = labels.place(cell, title.bounds());
         noteUnlabeled(view, placed);
+        placed.stream().filter(labels::isNumber).forEach(label -> numbered.add(label.zone()));
         drawn.addAll(labels.draw(placed));
         List<PinPlacement.Placed> pins = pins(view, frame, cell, title.bounds(), placed);
         pins.forEach(pin -> drawn.addAll(pin(pin)));
@@ -144,7 +185,13 @@ public final class DiagramScene {
         } else if (kind == ShapeKind.DETAIL) {
             drawn.add(Drawn.Stroked.of(px, palette.detail(), 0.5));
         } else {
-            drawn.add(Drawn.Filled.of(px, kind == ShapeKind.GLASS ? palette.glass() : palette.wheel()));
+            drawn.add(Drawn.Filled.of(
+                    px,
+                    switch (kind) {
+                        case GLASS -> palette.glass();
+                        case SHADE -> palette.shade();
+                        default -> palette.wheel();
+                    }));
         }
     }
 
@@ -227,6 +274,23 @@ public final class DiagramScene {
                 .findFirst();
     }
 
+    /** The center of a pin's disc on the sheet, px; empty if the pin is not drawn. */
+    public Optional<Point2D> pinCenter(int number) {
+        return views.stream()
+                .flatMap(view -> view.pins().stream())
+                .filter(pin -> pin.number() == number)
+                .map(PinPlacement.Placed::center)
+                .findFirst();
+    }
+
+    /** The view whose cell holds a point of the sheet. */
+    public Optional<View> viewAt(double xPx, double yPx) {
+        return views.stream()
+                .filter(view -> view.cell().contains(xPx, yPx))
+                .map(SceneView::view)
+                .findFirst();
+    }
+
     /** Where a point of a view lies on the sheet, px; empty if the view is not on it. */
     public Optional<Point2D> px(ViewPoint point) {
         return Optional.ofNullable(layout.frames().get(point.view()))
@@ -242,6 +306,11 @@ public final class DiagramScene {
     /** Zones whose label found no place in some view; to be told in a table instead. */
     public Set<ZoneId> unlabeled() {
         return Set.copyOf(unlabeled);
+    }
+
+    /** Zones that bear a number in some view, by number. */
+    List<ZoneId> numbered() {
+        return diagram.zones().stream().filter(numbered::contains).toList();
     }
 
     public SheetLayout layout() {
@@ -266,6 +335,10 @@ public final class DiagramScene {
 
     List<SceneView> views() {
         return views;
+    }
+
+    List<Drawn> key() {
+        return key;
     }
 
     List<Drawn> legend() {

@@ -43,6 +43,11 @@ public final class DiagramSvg {
             write(out, scene, scene.legend());
             out.append("</g>\n");
         }
+        if (!scene.key().isEmpty()) {
+            out.append("<g><title>Zones that bear a number</title>\n");
+            write(out, scene, scene.key());
+            out.append("</g>\n");
+        }
         return out.append("</g>\n").toString();
     }
 

@@ -35,6 +35,10 @@ public record InkPalette(Color ground, Color ink, Color secondInk, Color line, C
         return mix(ink, ground, 0.15);
     }
 
+    Color shade() {
+        return mix(ink, ground, 0.30);
+    }
+
     Color glass() {
         return mix(ink, ground, 0.08);
     }

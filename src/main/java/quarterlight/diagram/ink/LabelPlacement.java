@@ -11,14 +11,22 @@ import java.util.function.Predicate;
 import quarterlight.car.ZoneId;
 
 /**
- * Places one label per zone of a view without overlap: inside the zone where it fits, else outside with a leader. Pure and deterministic.
- * A label that finds no place is left out, not drawn over another; the caller says so in a table.
+ * Places one label per zone of a view without overlap: inside the zone where it fits, else outside with a leader, else, where the words
+ * have a shorter stand-in, that one in the same way. Pure and deterministic. A label that finds no place is left out, not drawn over
+ * another; the caller says so in a table.
  */
 final class LabelPlacement {
     private static final double PAD = 2;
     private static final double[] RINGS = {14, 22, 32, 44, 58, 74, 92, 115, 140, 170, 210, 260};
     private static final int DIRECTIONS = 16;
     private static final double MARGIN_STEP = 9;
+    private static final double LATTICE_STEP = 6;
+    /** Words with a stand-in stand outside only if their leader is about this short and crosses nothing, px. */
+    private static final double MOST_COST = 45;
+    /** What it costs words of this length or more to hide a part of the drawing, in px of leader. */
+    private static final double MOST_COVER_COST = 150;
+
+    private static final double LONG_PX = 48;
 
     private LabelPlacement() {}
 
@@ -30,6 +38,7 @@ final class LabelPlacement {
      * @param height of the text
      * @param spots centers to try inside, best first
      * @param holds whether a rectangle lies wholly inside the part of the zone that can be seen
+     * @param shorter what stands for the text where it finds no good place
      */
     record Wish(
             ZoneId zone,
@@ -38,11 +47,20 @@ final class LabelPlacement {
             double width,
             double height,
             List<Point2D> spots,
-            Predicate<Rectangle2D> holds) {
+            Predicate<Rectangle2D> holds,
+            Optional<Shorter> shorter) {
+        /** The stand-in as a wish of its own. */
+        Wish cut(Shorter by) {
+            return new Wish(zone, by.text(), anchor, by.width(), by.height(), spots, holds, Optional.empty());
+        }
+
         Rectangle2D at(Point2D center) {
             return new Rectangle2D.Double(center.getX() - width / 2, center.getY() - height / 2, width, height);
         }
     }
+
+    /** Fewer letters for the same zone; sizes in px. */
+    record Shorter(String text, double width, double height) {}
 
     /** A label that found its place; a leader runs from it to the anchor unless it stands inside. */
     record Placed(ZoneId zone, String text, Rectangle2D box, Point2D anchor, boolean inside) {
@@ -70,8 +88,18 @@ final class LabelPlacement {
         outside.sort(Comparator.comparingDouble((Wish w) -> w.anchor().getX())
                 .thenComparingDouble(w -> w.anchor().getY())
                 .thenComparing(Wish::zone));
+        List<Wish> cut = new ArrayList<>();
         for (Wish wish : outside) {
-            outside(wish, placed, frame, title, onCar).ifPresent(placed::add);
+            double most = wish.shorter().isPresent() ? MOST_COST : Double.POSITIVE_INFINITY;
+            outside(wish, placed, frame, title, onCar, most)
+                    .ifPresentOrElse(placed::add, () -> wish.shorter().ifPresent(by -> cut.add(wish.cut(by))));
+        }
+        List<Wish> left = new ArrayList<>();
+        for (Wish wish : cut) {
+            inside(wish, placed).ifPresentOrElse(placed::add, () -> left.add(wish));
+        }
+        for (Wish wish : left) {
+            outside(wish, placed, frame, title, onCar, Double.POSITIVE_INFINITY).ifPresent(placed::add);
         }
         return List.copyOf(placed);
     }
@@ -87,10 +115,29 @@ final class LabelPlacement {
     }
 
     private static Optional<Placed> outside(
-            Wish wish, List<Placed> placed, Rectangle2D frame, Rectangle2D title, Predicate<Point2D> onCar) {
+            Wish wish,
+            List<Placed> placed,
+            Rectangle2D frame,
+            Rectangle2D title,
+            Predicate<Point2D> onCar,
+            double most) {
+        Optional<Placed> near = cheapest(candidates(wish, frame), wish, placed, frame, title, onCar, most);
+        return near.isPresent() || most < Double.POSITIVE_INFINITY
+                ? near
+                : cheapest(lattice(frame), wish, placed, frame, title, onCar, most);
+    }
+
+    private static Optional<Placed> cheapest(
+            List<Point2D> centers,
+            Wish wish,
+            List<Placed> placed,
+            Rectangle2D frame,
+            Rectangle2D title,
+            Predicate<Point2D> onCar,
+            double most) {
         Optional<Placed> best = Optional.empty();
-        double least = Double.POSITIVE_INFINITY;
-        for (Point2D center : candidates(wish, frame)) {
+        double least = most;
+        for (Point2D center : centers) {
             Rectangle2D box = wish.at(center);
             if (!frame.contains(box) || title.intersects(box) || !isFree(box, placed)) {
                 continue;
@@ -129,16 +176,23 @@ final class LabelPlacement {
         return found;
     }
 
+    /** The whole room, for a label that found no place near its zone or at the margins. */
+    private static List<Point2D> lattice(Rectangle2D frame) {
+        List<Point2D> found = new ArrayList<>();
+        for (double y = frame.getMinY(); y <= frame.getMaxY(); y += LATTICE_STEP) {
+            for (double x = frame.getMinX(); x <= frame.getMaxX(); x += LATTICE_STEP) {
+                found.add(new Point2D.Double(x, y));
+            }
+        }
+        return found;
+    }
+
     private static double cost(Placed candidate, List<Placed> placed, Predicate<Point2D> onCar) {
         Point2D start = candidate.leaderStart();
         double cost = start.distance(candidate.anchor());
         Rectangle2D box = candidate.box();
-        boolean covers = onCar.test(new Point2D.Double(box.getMinX(), box.getCenterY()))
-                || onCar.test(new Point2D.Double(box.getCenterX(), box.getMinY()))
-                || onCar.test(new Point2D.Double(box.getCenterX(), box.getMaxY()))
-                || onCar.test(new Point2D.Double(box.getMaxX(), box.getCenterY()));
-        if (covers) {
-            cost += 150;
+        if (touches(box, onCar)) {
+            cost += MOST_COVER_COST * Math.min(1, box.getWidth() / LONG_PX);
         }
         Line2D leader = new Line2D.Double(start, candidate.anchor());
         for (Placed other : placed) {
@@ -156,6 +210,18 @@ final class LabelPlacement {
             }
         }
         return cost;
+    }
+
+    private static boolean touches(Rectangle2D box, Predicate<Point2D> onCar) {
+        for (int i = 0; i <= 4; i++) {
+            double x = box.getMinX() + box.getWidth() * i / 4;
+            for (int j = 0; j <= 2; j++) {
+                if (onCar.test(new Point2D.Double(x, box.getMinY() + box.getHeight() * j / 2))) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private static boolean isFree(Rectangle2D box, List<Placed> placed) {

@@ -33,6 +33,7 @@ final class SceneLabels {
     private final DiagramInk ink;
     private final SceneColors colors;
     private final TextMeasure measure;
+    private final NameKey key;
 
     SceneLabels(
             ViewDrawing view,
@@ -41,7 +42,9 @@ final class SceneLabels {
             double scale,
             DiagramInk ink,
             SceneColors colors,
-            TextMeasure measure) {
+            TextMeasure measure,
+            NameKey key) {
+        this.key = key;
         this.view = view;
         this.places = places;
         this.frame = frame;
@@ -95,7 +98,10 @@ final class SceneLabels {
                 r -> seen.covers(place.seen()
                         .getFactory()
                         .toGeometry(
-                                new Envelope(mmX(r.getMinX()), mmX(r.getMaxX()), mmY(r.getMinY()), mmY(r.getMaxY())))));
+                                new Envelope(mmX(r.getMinX()), mmX(r.getMaxX()), mmY(r.getMinY()), mmY(r.getMaxY())))),
+                key.numberOf(zone)
+                        .map(number -> new LabelPlacement.Shorter(
+                                number, measure.width(number, NameKey.NUMBER_SIZE, true), NameKey.NUMBER_SIZE - 1)));
     }
 
     private boolean isOnCar(Point2D point) {
@@ -130,16 +136,22 @@ final class SceneLabels {
                         ground));
             }
             Rectangle2D box = label.box();
+            double size = isNumber(label) ? NameKey.NUMBER_SIZE : SIZE;
             drawn.add(new Drawn.Words(
                     label.text(),
                     box.getX(),
-                    box.getCenterY() + 0.35 * SIZE,
-                    SIZE,
+                    box.getCenterY() + 0.35 * size,
+                    size,
                     true,
                     colors.textOn(ground),
                     box.getWidth()));
         }
         return drawn;
+    }
+
+    /** Whether a number that the key explains stands for the words of the zone. */
+    boolean isNumber(LabelPlacement.Placed label) {
+        return !label.text().equals(ink.textOf(label.zone()));
     }
 
     private Point2D px(double xMm, double yMm) {

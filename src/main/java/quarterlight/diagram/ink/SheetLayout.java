@@ -20,6 +20,7 @@ import quarterlight.diagram.ViewDrawing;
  * @param frames the rectangle of each view's drawing, px
  * @param cells the rectangle each view may use for its title, labels and pins; cells do not overlap
  * @param legend the band for the legend, if there is one
+ * @param key the band for the key of numbered zones, if there is one
  */
 public record SheetLayout(
         double width,
@@ -27,7 +28,8 @@ public record SheetLayout(
         double scale,
         Map<View, Rectangle2D> frames,
         Map<View, Rectangle2D> cells,
-        Optional<Rectangle2D> legend) {
+        Optional<Rectangle2D> legend,
+        Optional<Rectangle2D> key) {
     /** Height of the legend band, px: one row, or two where the sheet is narrow. */
     static double legendHeight(double width) {
         return width < NARROW ? 116 : 64;
@@ -72,6 +74,21 @@ public record SheetLayout(
         frames = Map.copyOf(frames);
         cells = Map.copyOf(cells);
         Objects.requireNonNull(legend, "legend");
+        Objects.requireNonNull(key, "key");
+    }
+
+    /** The same sheet with a band for the key below; as it is for a height of 0. */
+    SheetLayout withKey(double high) {
+        return high == 0
+                ? this
+                : new SheetLayout(
+                        width,
+                        height + high,
+                        scale,
+                        frames,
+                        cells,
+                        legend,
+                        Optional.of(new Rectangle2D.Double(BESIDE, height, width - 2 * BESIDE, high)));
     }
 
     /** The layout that shows the views largest in a given room. */
@@ -156,6 +173,7 @@ public record SheetLayout(
         Optional<Rectangle2D> band = legend
                 ? Optional.of(new Rectangle2D.Double(BESIDE, y, width - 2 * BESIDE, legendHeight(width)))
                 : Optional.empty();
-        return new SheetLayout(width, y + (legend ? legendHeight(width) : 0), scale, frames, cells, band);
+        return new SheetLayout(
+                width, y + (legend ? legendHeight(width) : 0), scale, frames, cells, band, Optional.empty());
     }
 }

@@ -2,11 +2,13 @@ package quarterlight.rust.plane;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.DecompositionSolver;
 import org.apache.commons.math3.linear.QRDecomposition;
 import quarterlight.visit.Outline;
+import quarterlight.visit.PhotoScale.Coin;
 import quarterlight.visit.PixelPoint;
 
 /**
@@ -18,10 +20,13 @@ import quarterlight.visit.PixelPoint;
  *
  * @param majorPx half the long axis, pixels
  * @param minorPx half the short axis, pixels
+ * @param majorRadians direction of the long axis from the x axis towards the y axis
+ * @param middle the ellipse's middle, pixels
  * @param diameterMm the coin's diameter
  */
-public record CoinScale(double majorPx, double minorPx, double diameterMm) {
-    private static final int LEAST_POINTS = 5;
+public record CoinScale(double majorPx, double minorPx, double majorRadians, PixelPoint middle, double diameterMm) {
+    /** A mark farther from the ellipse than this share of its radius there is not on the rim. Judgement. */
+    private static final double OFF_RIM = 0.15;
 
     /**
      * The scale of a coin whose rim was marked.
@@ -30,7 +35,7 @@ public record CoinScale(double majorPx, double minorPx, double diameterMm) {
      * @return empty if no ellipse goes through them
      */
     public static Optional<CoinScale> ofRim(List<PixelPoint> rim, double diameterMm) {
-        if (rim.size() < LEAST_POINTS || !(diameterMm > 0)) {
+        if (rim.size() < Coin.LEAST_POINTS || !(diameterMm > 0)) {
             return Optional.empty();
         }
         double mx = rim.stream().mapToDouble(PixelPoint::x).average().orElse(0);
@@ -50,14 +55,20 @@ public record CoinScale(double majorPx, double minorPx, double diameterMm) {
             return Optional.empty();
         }
         double[] conic = solver.solve(new ArrayRealVector(rows.length, 1.0)).toArray();
-        return axes(conic).map(axes -> new CoinScale(axes[0] * unit, axes[1] * unit, diameterMm));
+        return axes(conic)
+                .map(axes -> new CoinScale(
+                        axes[0] * unit,
+                        axes[1] * unit,
+                        (Math.atan2(conic[1], conic[0] - conic[2]) + Math.PI) / 2,
+                        new PixelPoint(mx + axes[2] * unit, my + axes[3] * unit),
+                        diameterMm));
     }
 
     private static double[] row(double x, double y) {
         return new double[] {x * x, x * y, y * y, x, y};
     }
 
-    /** Half axes of a conic, long one first; empty if it is no ellipse. */
+    /** Half axes of a conic, long one first, then its middle; empty if it is no ellipse. */
     private static Optional<double[]> axes(double[] q) {
         double discriminant = 4 * q[0] * q[2] - q[1] * q[1];
         if (discriminant <= 0) {
@@ -71,8 +82,34 @@ public record CoinScale(double majorPx, double minorPx, double diameterMm) {
         double major = level / (mean - apart);
         double minor = level / (mean + apart);
         return major > 0 && minor > 0
-                ? Optional.of(new double[] {Math.sqrt(major), Math.sqrt(minor)})
+                ? Optional.of(new double[] {Math.sqrt(major), Math.sqrt(minor), cx, cy})
                 : Optional.empty();
+    }
+
+    /** A pixel near the coin in mm on the panel, from the coin's middle along the long and the short axis. */
+    public PixelPoint toMm(PixelPoint p) {
+        double dx = p.x() - middle.x();
+        double dy = p.y() - middle.y();
+        double cos = Math.cos(majorRadians);
+        double sin = Math.sin(majorRadians);
+        double radiusMm = diameterMm / 2;
+        return new PixelPoint((dx * cos + dy * sin) * radiusMm / majorPx, (dy * cos - dx * sin) * radiusMm / minorPx);
+    }
+
+    /** True if every mark lies near the ellipse, and they stand all round it: no half of the rim is without a mark. */
+    public boolean fits(List<PixelPoint> rim) {
+        List<PixelPoint> mm = rim.stream().map(this::toMm).toList();
+        double radiusMm = diameterMm / 2;
+        if (mm.stream().anyMatch(p -> Math.abs(Math.hypot(p.x(), p.y()) - radiusMm) > OFF_RIM * radiusMm)) {
+            return false;
+        }
+        double[] turns =
+                mm.stream().mapToDouble(p -> Math.atan2(p.y(), p.x())).sorted().toArray();
+        double widest = IntStream.range(1, turns.length)
+                .mapToDouble(i -> turns[i] - turns[i - 1])
+                .max()
+                .orElse(0);
+        return Math.max(widest, turns[0] + 2 * Math.PI - turns[turns.length - 1]) < Math.PI;
     }
 
     /** What a square pixel near the coin is worth, mm2. */

@@ -4,13 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import quarterlight.visit.Outline;
 import quarterlight.visit.PhotoScale;
-import quarterlight.visit.PhotoScale.KnownLength;
-import quarterlight.visit.PhotoScale.KnownRectangle;
 import quarterlight.visit.PixelPoint;
 
 /**
  * The area of an outline with what the hand that marked it leaves open. Immutable.
- * <p>Every mark (a corner of the outline, an end of the length, a corner of the rectangle) is taken to be off by a normal
+ * <p>Every mark (a corner of the outline, an end of the length, a corner of the rectangle, a point of the rim) is taken to be off by a normal
  * error of {@code markPx} in x and in y, each on its own. The errors are propagated to the area by its slope at the marks
  * (first order; GUM, JCGM 100:2008, section 5.1): exact for the outline's own part but for terms in markPx squared, the
  * scale's part by central differences. What is not in it: the bend of the lens and of the panel, a scale that lies in
@@ -46,7 +44,7 @@ public record MarkedArea(double mm2, double outlineSlope, List<Double> scaleSlop
             slope2 += ringSlope2(hole, plane);
         }
         List<Double> scaleSlopes = new ArrayList<>();
-        int marks = (int) TraceCheck.marks(scale).count();
+        int marks = scale.marks().size();
         for (int i = 0; i < marks; i++) {
             scaleSlopes.add(slope(outline, moved(scale, i, STEP_PX, 0), moved(scale, i, -STEP_PX, 0)));
             scaleSlopes.add(slope(outline, moved(scale, i, 0, STEP_PX), moved(scale, i, 0, -STEP_PX)));
@@ -96,15 +94,9 @@ public record MarkedArea(double mm2, double outlineSlope, List<Double> scaleSlop
     }
 
     private static PhotoScale moved(PhotoScale scale, int mark, double dx, double dy) {
-        if (scale instanceof KnownLength length) {
-            return mark == 0
-                    ? new KnownLength(moved(length.from(), dx, dy), length.to(), length.mm())
-                    : new KnownLength(length.from(), moved(length.to(), dx, dy), length.mm());
-        }
-        KnownRectangle rectangle = (KnownRectangle) scale;
-        List<PixelPoint> corners = new ArrayList<>(rectangle.corners());
-        corners.set(mark, moved(corners.get(mark), dx, dy));
-        return new KnownRectangle(corners, rectangle.widthMm(), rectangle.heightMm());
+        List<PixelPoint> marks = new ArrayList<>(scale.marks());
+        marks.set(mark, moved(marks.get(mark), dx, dy));
+        return scale.at(marks);
     }
 
     private static PixelPoint moved(PixelPoint p, double dx, double dy) {

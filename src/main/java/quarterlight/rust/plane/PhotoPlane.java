@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import quarterlight.visit.Outline;
 import quarterlight.visit.PhotoScale;
+import quarterlight.visit.PhotoScale.Coin;
 import quarterlight.visit.PhotoScale.KnownLength;
 import quarterlight.visit.PhotoScale.KnownRectangle;
 import quarterlight.visit.PixelPoint;
@@ -13,8 +14,8 @@ import quarterlight.visit.PixelPoint;
  * The plane of the panel as something of known size shows it: takes pixels of the upright photo to mm on the panel.
  * Immutable.
  * <p>A known length gives one figure for the whole photo and takes the camera to look square on. A known rectangle gives
- * the homography and so corrects the perspective of the plane it lies in. Neither corrects the bend of the lens or of
- * the panel.
+ * the homography and so corrects the perspective of the plane it lies in. A coin gives the tilt beside itself as a parallel
+ * projection ({@link CoinScale}). None corrects the bend of the lens or of the panel.
  */
 public final class PhotoPlane {
     /** Nearer to the horizon than this share of the scale's own depth, a mark says nothing of the plane any more. */
@@ -32,10 +33,13 @@ public final class PhotoPlane {
         this.depth = depth;
     }
 
-    /** The plane of a scale; empty if its marks fall together or lie on one line. */
+    /** The plane of a scale; empty if its marks fall together, lie on one line, or no ellipse goes through a coin's rim. */
     public static Optional<PhotoPlane> of(PhotoScale scale) {
         if (scale instanceof KnownLength length) {
             return ofLength(length);
+        }
+        if (scale instanceof Coin coin) {
+            return CoinScale.ofRim(coin.rim(), coin.diameterMm()).map(ellipse -> new PhotoPlane(ellipse::toMm, p -> 1));
         }
         return ofRectangle((KnownRectangle) scale);
     }

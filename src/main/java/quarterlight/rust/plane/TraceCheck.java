@@ -13,6 +13,7 @@ import quarterlight.visit.MediaKind;
 import quarterlight.visit.Outline;
 import quarterlight.visit.PhotoFile;
 import quarterlight.visit.PhotoScale;
+import quarterlight.visit.PhotoScale.Coin;
 import quarterlight.visit.PhotoScale.KnownLength;
 import quarterlight.visit.PhotoScale.KnownRectangle;
 import quarterlight.visit.PixelPoint;
@@ -27,7 +28,7 @@ public final class TraceCheck {
     static final double EDGE_PX = 1;
 
     /** Less than this is no area and no distance, in pixels and square pixels. */
-    private static final double LEAST_PX = 1;
+    static final double LEAST_PX = 1;
 
     private TraceCheck() {}
 
@@ -71,7 +72,21 @@ public final class TraceCheck {
                             + "; mark both ends")
                     : Optional.empty();
         }
+        if (scale instanceof Coin coin) {
+            return ofRim(coin);
+        }
         return ofCorners(((KnownRectangle) scale).corners());
+    }
+
+    private static Optional<String> ofRim(Coin coin) {
+        Optional<CoinScale> ellipse = CoinScale.ofRim(coin.rim(), coin.diameterMm());
+        if (ellipse.isEmpty()
+                || ellipse.get().minorPx() < LEAST_PX
+                || !ellipse.get().fits(coin.rim())) {
+            return Optional.of("the marks on the coin's rim at " + at(coin.rim().get(0))
+                    + " do not make an ellipse; mark 5 points or more on the rim, all round");
+        }
+        return Optional.empty();
     }
 
     private static Optional<String> ofCorners(List<PixelPoint> corners) {
@@ -105,20 +120,24 @@ public final class TraceCheck {
     }
 
     private static Optional<String> ofOutside(Trace trace, PhotoFile photo) {
+        return first(marks(trace.outline()), photo)
+                .map(p -> "the outline at " + at(p) + " lies outside " + edge(photo) + "draw it within the photo")
+                .or(() -> first(trace.scale().marks().stream(), photo)
+                        .map(p -> "the scale's mark at " + at(p) + " lies outside " + edge(photo)
+                                + "set the scale on the same photo"));
+    }
+
+    static String edge(PhotoFile photo) {
+        return "the photo, which is " + photo.width().orElseThrow() + " by "
+                + photo.height().orElseThrow() + " pixels; ";
+    }
+
+    static Optional<PixelPoint> first(Stream<PixelPoint> marks, PhotoFile photo) {
         if (photo.width().isEmpty() || photo.height().isEmpty()) {
             return Optional.empty();
         }
         int width = photo.width().getAsInt();
         int height = photo.height().getAsInt();
-        String edge = "the photo, which is " + width + " by " + height + " pixels; ";
-        return first(marks(trace.outline()), width, height)
-                .map(p -> "the outline at " + at(p) + " lies outside " + edge + "draw it within the photo")
-                .or(() -> first(marks(trace.scale()), width, height)
-                        .map(p -> "the scale's mark at " + at(p) + " lies outside " + edge
-                                + "set the scale on the same photo"));
-    }
-
-    private static Optional<PixelPoint> first(Stream<PixelPoint> marks, int width, int height) {
         return marks.filter(p ->
                         p.x() < -EDGE_PX || p.y() < -EDGE_PX || p.x() > width + EDGE_PX || p.y() > height + EDGE_PX)
                 .findFirst();
@@ -126,12 +145,6 @@ public final class TraceCheck {
 
     static Stream<PixelPoint> marks(Outline outline) {
         return Stream.concat(outline.shell().stream(), outline.holes().stream().flatMap(List::stream));
-    }
-
-    static Stream<PixelPoint> marks(PhotoScale scale) {
-        return scale instanceof KnownLength length
-                ? Stream.of(length.from(), length.to())
-                : ((KnownRectangle) scale).corners().stream();
     }
 
     private static String sentence(TopologyValidationError error) {
@@ -150,7 +163,7 @@ public final class TraceCheck {
         };
     }
 
-    private static String at(PixelPoint p) {
+    static String at(PixelPoint p) {
         return String.format(Locale.ROOT, "(%.0f, %.0f)", p.x(), p.y());
     }
 

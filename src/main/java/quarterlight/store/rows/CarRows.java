@@ -2,6 +2,7 @@ package quarterlight.store.rows;
 
 import java.sql.SQLException;
 import java.util.Optional;
+import java.util.OptionalInt;
 import quarterlight.visit.Basis;
 import quarterlight.visit.Feature;
 import quarterlight.visit.Mark;
@@ -22,7 +23,7 @@ public final class CarRows {
 
     public static final TableShape<Mark> MARKS = TableShape.of(
             "mark",
-            "part, kind, text, stage, pattern, expected, zone, view, x, y, photo_id, note",
+            "part, kind, text, stage, pattern, expected, zone, view, x, y, photo_id, note, lead_days",
             CarRows::write,
             CarRows::mark);
 
@@ -30,7 +31,7 @@ public final class CarRows {
             TableShape.of("trial", "item, result, value, unit, zone, note", CarRows::write, CarRows::trial);
 
     public static final TableShape<Statement> STATEMENTS = TableShape.of(
-            "statement", "zone, kind, text, severity, basis, photo_id", CarRows::write, CarRows::statement);
+            "statement", "zone, kind, text, severity, basis, photo_id, at_s", CarRows::write, CarRows::statement);
 
     public static final TableShape<Feature> FEATURES = TableShape.of(
             "feature", "feature, built_from, built_to, fitted, zone, note", CarRows::write, CarRows::feature);
@@ -68,7 +69,8 @@ public final class CarRows {
                 .textOf(mark.zone())
                 .point(mark.point())
                 .photo(mark.photo())
-                .textOf(mark.note());
+                .textOf(mark.note())
+                .integer(mark.leadDays().map(OptionalInt::of).orElseGet(OptionalInt::empty));
     }
 
     private static Mark mark(Row row) throws SQLException {
@@ -82,7 +84,13 @@ public final class CarRows {
                 row.someZone("zone"),
                 row.point(),
                 row.somePhoto("photo_id"),
-                row.someText("note"));
+                row.someText("note"),
+                leadDays(row));
+    }
+
+    private static Optional<Integer> leadDays(Row row) throws SQLException {
+        OptionalInt days = row.someInteger("lead_days");
+        return days.isPresent() ? Optional.of(days.getAsInt()) : Optional.empty();
     }
 
     private static Cells write(Trial trial) {
@@ -112,7 +120,8 @@ public final class CarRows {
                 .text(statement.text())
                 .word(statement.severity())
                 .word(statement.basis())
-                .photo(statement.photo());
+                .photo(statement.photo())
+                .real(statement.atSeconds());
     }
 
     private static Statement statement(Row row) throws SQLException {
@@ -122,7 +131,8 @@ public final class CarRows {
                 row.text("text"),
                 row.someWord(Severity.class, "severity"),
                 row.someWord(Basis.class, "basis"),
-                row.somePhoto("photo_id"));
+                row.somePhoto("photo_id"),
+                row.someRealValue("at_s"));
     }
 
     private static Cells write(Feature feature) {

@@ -61,6 +61,10 @@ public final class Cells {
         return value.isPresent() ? real(value.getAsDouble()) : none();
     }
 
+    Cells real(Optional<Double> value) {
+        return value.map(number -> real(number.doubleValue())).orElseGet(this::none);
+    }
+
     Cells flag(boolean value) {
         return integer(value ? 1 : 0);
     }

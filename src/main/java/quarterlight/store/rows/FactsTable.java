@@ -21,6 +21,8 @@ import quarterlight.car.FinishProfile;
 import quarterlight.car.Substrate;
 import quarterlight.car.ZoneId;
 import quarterlight.units.Thickness;
+import quarterlight.visit.ReportLength;
+import quarterlight.visit.VisitChoices;
 import quarterlight.visit.VisitFacts;
 
 /** The one row of the visit's facts, and the zones that are made of something else than the rest of the car. */
@@ -35,8 +37,9 @@ public final class FactsTable {
             """
             INSERT INTO visit (car, style, construction, engine, drive, finish, model_year, built, substrate,
                                wheelbase_mm, length_mm, width_mm, height_mm, timezone, inspector, client, visit_date,
-                               place, odometer, light, lifted, taken_apart, claimed, gauge_range_um, made_at, id)
-            VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 1)
+                               place, odometer, light, lifted, taken_apart, claimed, gauge_range_um, gauge_correction, diagram,
+                               terms, limits, report_length, made_at, id)
+            VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 1)
             """;
 
     /** Writes the facts of a visit that has none yet. */
@@ -53,7 +56,8 @@ public final class FactsTable {
             UPDATE visit SET car = ?, style = ?, construction = ?, engine = ?, drive = ?, finish = ?, model_year = ?,
                    built = ?, substrate = ?, wheelbase_mm = ?, length_mm = ?, width_mm = ?, height_mm = ?,
                    timezone = ?, inspector = ?, client = ?, visit_date = ?, place = ?, odometer = ?, light = ?,
-                   lifted = ?, taken_apart = ?, claimed = ?, gauge_range_um = ?
+                   lifted = ?, taken_apart = ?, claimed = ?, gauge_range_um = ?, gauge_correction = ?, diagram = ?,
+                   terms = ?, limits = ?, report_length = ?
             WHERE id = 1
             """;
 
@@ -91,7 +95,12 @@ public final class FactsTable {
                 .textOf(facts.lifted())
                 .textOf(facts.takenApart())
                 .textOf(facts.claimed())
-                .real(facts.gaugeRange().um());
+                .real(facts.gaugeRange().um())
+                .flag(facts.choices().gaugeCorrection())
+                .textOf(facts.choices().diagram())
+                .textOf(facts.choices().terms())
+                .textOf(facts.choices().limits())
+                .word(facts.choices().length());
     }
 
     private static final String READ = "SELECT * FROM visit WHERE id = 1";
@@ -121,7 +130,17 @@ public final class FactsTable {
                 row.someText("lifted"),
                 row.someText("taken_apart"),
                 row.someText("claimed"),
-                new Thickness(row.real("gauge_range_um")));
+                new Thickness(row.real("gauge_range_um")),
+                choices(row));
+    }
+
+    private static VisitChoices choices(Row row) throws SQLException {
+        return new VisitChoices(
+                row.integer("gauge_correction") != 0,
+                row.someText("diagram"),
+                row.someText("terms"),
+                row.someText("limits"),
+                row.word(ReportLength.class, "report_length"));
     }
 
     private static Car car(Row row, Map<ZoneId, Substrate> substrates) throws SQLException {

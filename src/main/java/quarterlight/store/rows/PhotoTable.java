@@ -30,7 +30,7 @@ public final class PhotoTable {
             "photo",
             "name, stored, sha256, bytes, kind, type, captured_time, captured_fraction, captured_offset,"
                     + " captured_source, captured_suspect, gps_utc, latitude_deg, longitude_deg, camera, width_px,"
-                    + " height_px, orientation, film_s, sharpness",
+                    + " height_px, orientation, film_s, sharpness, content_id",
             PhotoTable::write,
             row -> read(row, List.of()));
 
@@ -95,7 +95,7 @@ public final class PhotoTable {
             """
             SELECT id, name, stored, sha256, bytes, kind, type, captured_time, captured_fraction, captured_offset,
                    captured_source, captured_suspect, gps_utc, latitude_deg, longitude_deg, camera, width_px,
-                   height_px, orientation, film_s, sharpness, set_aside
+                   height_px, orientation, film_s, sharpness, content_id, set_aside
             FROM photo ORDER BY id
             """;
 
@@ -173,7 +173,8 @@ public final class PhotoTable {
                 .integer(file.height())
                 .integer(file.orientation())
                 .real(file.seconds())
-                .real(file.sharpness());
+                .real(file.sharpness())
+                .textOf(file.contentId());
     }
 
     private static void captured(Cells cells, Optional<CaptureTime> captured) {
@@ -203,7 +204,8 @@ public final class PhotoTable {
                 (int) row.integer("orientation"),
                 row.someReal("film_s"),
                 row.someReal("sharpness"),
-                notes);
+                notes,
+                row.someText("content_id"));
     }
 
     private static Optional<CaptureTime> captured(Row row) throws SQLException {

@@ -54,6 +54,11 @@ public final class Row {
         return result.wasNull() ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
 
+    Optional<Double> someRealValue(String column) throws SQLException {
+        OptionalDouble value = someReal(column);
+        return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
+    }
+
     Optional<Boolean> someFlag(String column) throws SQLException {
         OptionalInt value = someInteger(column);
         return value.isPresent() ? Optional.of(value.getAsInt() != 0) : Optional.empty();

@@ -10,12 +10,13 @@ import quarterlight.visit.PixelPoint;
 
 /**
  * Outlines and scales as text: an outline as WKT {@code POLYGON} with closed rings (OGC 06-103r4, section 7), a scale
- * as {@code length:x1 y1 x2 y2:MM} or {@code rectangle:x1 y1 … x4 y4:W_MM x H_MM}. Every number reads back exactly.
+ * as {@code length:x1 y1 x2 y2:MM}, {@code rectangle:x1 y1 … x4 y4:W_MM x H_MM} or {@code coin:x1 y1 … x5 y5:DIAMETER_MM}. Every number reads back exactly.
  */
 final class TraceText {
     private static final String POLYGON = "POLYGON ";
     private static final String LENGTH = "length";
     private static final String RECTANGLE = "rectangle";
+    private static final String COIN = "coin";
 
     private TraceText() {}
 
@@ -53,6 +54,9 @@ final class TraceText {
         if (scale instanceof PhotoScale.KnownLength length) {
             return LENGTH + ":" + numbers(List.of(length.from(), length.to())) + ":" + length.mm();
         }
+        if (scale instanceof PhotoScale.Coin coin) {
+            return COIN + ":" + numbers(coin.rim()) + ":" + coin.diameterMm();
+        }
         PhotoScale.KnownRectangle rectangle = (PhotoScale.KnownRectangle) scale;
         return RECTANGLE + ":" + numbers(rectangle.corners()) + ":" + rectangle.widthMm() + " x "
                 + rectangle.heightMm();
@@ -63,7 +67,13 @@ final class TraceText {
         String[] parts = text.split(":", -1);
         if (parts.length == 3 && parts[0].equals(LENGTH)) {
             List<PixelPoint> ends = points(parts[1]);
+            if (ends.size() != 2) {
+                throw new IllegalArgumentException("not a scale: " + text);
+            }
             return new PhotoScale.KnownLength(ends.get(0), ends.get(1), Double.parseDouble(parts[2]));
+        }
+        if (parts.length == 3 && parts[0].equals(COIN)) {
+            return new PhotoScale.Coin(points(parts[1]), Double.parseDouble(parts[2]));
         }
         String[] sizes = parts.length == 3 ? parts[2].split(" x ", -1) : parts;
         if (!parts[0].equals(RECTANGLE) || sizes.length != 2) {
@@ -71,6 +81,16 @@ final class TraceText {
         }
         return new PhotoScale.KnownRectangle(
                 points(parts[1]), Double.parseDouble(sizes[0]), Double.parseDouble(sizes[1]));
+    }
+
+    /** Points of a note, with blanks and commas between them as in the rings of an outline: {@code x y, x y}. */
+    static String of(List<PixelPoint> points) {
+        return points.stream().map(p -> p.x() + " " + p.y()).collect(Collectors.joining(", "));
+    }
+
+    /** @throws IllegalArgumentException if the text is not such points */
+    static List<PixelPoint> pointList(String text) {
+        return points(text.replace(",", ""));
     }
 
     private static String numbers(List<PixelPoint> points) {
@@ -81,7 +101,7 @@ final class TraceText {
         double[] px = Arrays.stream(numbers.split(" ", -1))
                 .mapToDouble(Double::parseDouble)
                 .toArray();
-        if (px.length % 2 != 0 || px.length < 4) {
+        if (px.length % 2 != 0 || px.length < 2) {
             throw new IllegalArgumentException("not pairs of coordinates: " + numbers);
         }
         List<PixelPoint> points = new ArrayList<>();

@@ -121,6 +121,20 @@ public final class Cells {
         return number.map(value -> OptionalDouble.of(value.doubleValue())).orElse(OptionalDouble.empty());
     }
 
+    /** A whole number from 0 to a greatest one. */
+    public Optional<Integer> wholeNumber(String column, int most) throws CellRefused {
+        Optional<BigDecimal> number = number(column);
+        if (number.isEmpty()) {
+            return Optional.empty();
+        }
+        BigDecimal value = number.get().stripTrailingZeros();
+        if (value.scale() > 0 || value.signum() < 0 || value.compareTo(BigDecimal.valueOf(most)) > 0) {
+            throw new CellRefused(
+                    column, number.get().toPlainString() + " is not a whole number from 0 to " + most + "; give one");
+        }
+        return Optional.of(value.intValueExact());
+    }
+
     public Optional<LocalDateTime> moment(String column) throws CellRefused {
         Optional<String> cell = raw(column);
         if (cell.isEmpty()) {

@@ -1,20 +1,24 @@
 package quarterlight.table.cell;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import quarterlight.visit.PhotoScale;
 import quarterlight.visit.PixelPoint;
 
-/** Scales as tables write them: {@code length:x1 y1 x2 y2:MM} or {@code rectangle:x1 y1 x2 y2 x3 y3 x4 y4:W_MM x H_MM}. */
+/**
+ * Scales as tables write them: {@code length:x1 y1 x2 y2:MM}, {@code rectangle:x1 y1 x2 y2 x3 y3 x4 y4:W_MM x H_MM}, or
+ * {@code coin:x1 y1 x2 y2 … x5 y5:DIAMETER_MM} with five points or more on the rim.
+ */
 public final class ScaleText {
-    private static final Pattern FORM = Pattern.compile("(length|rectangle)\\s*:([^:]*):([^:]*)");
+    private static final Pattern FORM = Pattern.compile("(length|rectangle|coin)\\s*:([^:]*):([^:]*)");
     private static final Pattern SIDES = Pattern.compile("(\\S+)\\s*[x\u00d7]\\s*(\\S+)");
-    private static final String HOW = "; write length:x1 y1 x2 y2:MM or rectangle:x1 y1 x2 y2 x3 y3 x4 y4:W_MM x H_MM";
+    private static final String HOW = "; write length:x1 y1 x2 y2:MM, rectangle:x1 y1 x2 y2 x3 y3 x4 y4:W_MM x H_MM"
+            + " or coin:x1 y1 x2 y2 x3 y3 x4 y4 x5 y5:DIAMETER_MM";
     private static final int LENGTH_NUMBERS = 4;
     private static final int RECTANGLE_NUMBERS = 8;
 
@@ -26,13 +30,22 @@ public final class ScaleText {
         if (!m.matches()) {
             throw new CellRefused(column, "the scale is " + Quoted.of(text) + HOW);
         }
-        List<PixelPoint> points = points(column, m.group(2));
+        List<PixelPoint> points = PointsText.parse(column, m.group(2), "the scale", HOW);
         if (m.group(1).equals("length")) {
             requireCount(column, points, LENGTH_NUMBERS, "a length");
             if (points.get(0).equals(points.get(1))) {
                 throw new CellRefused(column, "the scale's two ends are one point; mark both ends of the known length");
             }
             return new PhotoScale.KnownLength(points.get(0), points.get(1), size(column, m.group(3)));
+        }
+        if (m.group(1).equals("coin")) {
+            if (points.size() < PhotoScale.Coin.LEAST_POINTS) {
+                throw new CellRefused(
+                        column,
+                        "a coin has " + PhotoScale.Coin.LEAST_POINTS + " points or more on its rim, not "
+                                + points.size() + HOW);
+            }
+            return new PhotoScale.Coin(points, size(column, m.group(3)));
         }
         requireCount(column, points, RECTANGLE_NUMBERS, "a rectangle");
         Matcher sides = SIDES.matcher(m.group(3).strip());
@@ -43,29 +56,11 @@ public final class ScaleText {
         return new PhotoScale.KnownRectangle(points, size(column, sides.group(1)), size(column, sides.group(2)));
     }
 
-    private static List<PixelPoint> points(String column, String text) throws CellRefused {
-        String[] numbers = text.strip().split("[\\s,]+");
-        List<PixelPoint> points = new ArrayList<>();
-        for (int i = 0; i + 1 < numbers.length; i += 2) {
-            points.add(new PixelPoint(number(column, numbers[i]), number(column, numbers[i + 1])));
-        }
-        if (numbers.length % 2 == 1) {
-            throw new CellRefused(column, "the scale has " + numbers.length + " numbers before its size" + HOW);
-        }
-        return points;
-    }
-
     private static void requireCount(String column, List<PixelPoint> points, int numbers, String what)
             throws CellRefused {
         if (points.size() * 2 != numbers) {
             throw new CellRefused(column, what + " has " + numbers + " pixel numbers, not " + points.size() * 2 + HOW);
         }
-    }
-
-    private static double number(String column, String text) throws CellRefused {
-        return NumberText.parse(text, false)
-                .map(BigDecimal::doubleValue)
-                .orElseThrow(() -> new CellRefused(column, Quoted.of(text) + " in the scale is not a number" + HOW));
     }
 
     private static double size(String column, String text) throws CellRefused {
@@ -79,6 +74,10 @@ public final class ScaleText {
     public static String of(PhotoScale scale) {
         if (scale instanceof PhotoScale.KnownLength length) {
             return "length:" + pair(length.from()) + " " + pair(length.to()) + ":" + NumberText.of(length.mm());
+        }
+        if (scale instanceof PhotoScale.Coin coin) {
+            return "coin:" + coin.rim().stream().map(ScaleText::pair).collect(Collectors.joining(" ")) + ":"
+                    + NumberText.of(coin.diameterMm());
         }
         PhotoScale.KnownRectangle rectangle = (PhotoScale.KnownRectangle) scale;
         List<String> corners = rectangle.corners().stream().map(ScaleText::pair).toList();

@@ -17,6 +17,9 @@ import quarterlight.visit.MarkStage;
 
 /** Marks as read: stamps, tags, labels, castings; letters that could not be read are question marks. */
 public final class MarkRows implements RowKind<Mark> {
+    /** Ten years: more is a slip of the hand. */
+    private static final int MOST_LEAD_DAYS = 3650;
+
     @Override
     public String word() {
         return "marks";
@@ -36,7 +39,8 @@ public final class MarkRows implements RowKind<Mark> {
                 optional("x"),
                 optional("y"),
                 optional("photo"),
-                optional("note"));
+                optional("note"),
+                optional("lead_days"));
     }
 
     @Override
@@ -51,7 +55,8 @@ public final class MarkRows implements RowKind<Mark> {
                 cells.zone("zone"),
                 cells.point(),
                 cells.photoId("photo"),
-                cells.text("note"));
+                cells.text("note"),
+                cells.wholeNumber("lead_days", MOST_LEAD_DAYS));
     }
 
     @Override
@@ -67,6 +72,7 @@ public final class MarkRows implements RowKind<Mark> {
                 .point(mark.point())
                 .photo(mark.photo())
                 .put("note", mark.note())
+                .put("lead_days", mark.leadDays())
                 .cells();
     }
 }

@@ -14,7 +14,6 @@ import quarterlight.table.cell.CellRefused;
 import quarterlight.table.cell.Cells;
 import quarterlight.table.cell.NumberText;
 import quarterlight.table.cell.RowContext;
-import quarterlight.visit.MediaKind;
 import quarterlight.visit.Photo;
 import quarterlight.visit.Pin;
 
@@ -53,21 +52,9 @@ public final class PinRows implements RowKind<Pin> {
     }
 
     private static OptionalDouble moment(Cells cells, Photo photo) throws CellRefused {
-        OptionalDouble at = cells.notNegative("at");
-        if (at.isEmpty()) {
-            return at;
-        }
-        if (photo.file().kind() == MediaKind.PHOTO) {
-            throw new CellRefused("at", photo.file().name() + " is a photo and has no moments; leave at empty");
-        }
-        OptionalDouble length = photo.file().seconds();
-        if (length.isPresent() && at.getAsDouble() > length.getAsDouble()) {
-            throw new CellRefused(
-                    "at",
-                    "the film " + photo.file().name() + " is " + NumberText.of(length.getAsDouble())
-                            + " s long; give a moment within it");
-        }
-        return at;
+        return FilmMoment.read(cells, Optional.of(photo))
+                .map(OptionalDouble::of)
+                .orElse(OptionalDouble.empty());
     }
 
     @Override

@@ -6,12 +6,14 @@ import static quarterlight.table.cell.Cells.need;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import quarterlight.table.Column;
 import quarterlight.table.RowKind;
 import quarterlight.table.cell.CellRefused;
 import quarterlight.table.cell.Cells;
 import quarterlight.table.cell.RowContext;
 import quarterlight.visit.Basis;
+import quarterlight.visit.Photo;
 import quarterlight.visit.Severity;
 import quarterlight.visit.Statement;
 import quarterlight.visit.StatementKind;
@@ -31,18 +33,21 @@ public final class StatementRows implements RowKind<Statement> {
                 required("text"),
                 optional("severity"),
                 optional("basis"),
-                optional("photo"));
+                optional("photo"),
+                optional(FilmMoment.COLUMN));
     }
 
     @Override
     public Statement value(Cells cells) throws CellRefused {
+        Optional<Photo> photo = cells.photo("photo");
         return new Statement(
                 need("zone", cells.zone("zone")),
                 need("kind", cells.word("kind", StatementKind.class)),
                 cells.required("text"),
                 cells.word("severity", Severity.class),
                 cells.word("basis", Basis.class),
-                cells.photoId("photo"));
+                photo.map(Photo::id),
+                FilmMoment.read(cells, photo));
     }
 
     @Override
@@ -54,6 +59,7 @@ public final class StatementRows implements RowKind<Statement> {
                 .put("severity", statement.severity().map(Severity::word))
                 .put("basis", statement.basis().map(Basis::word))
                 .photo(statement.photo())
+                .put(FilmMoment.COLUMN, FilmMoment.text(statement.atSeconds()))
                 .cells();
     }
 }

@@ -49,7 +49,7 @@ public final class Look {
     /** A heading above a group of controls. */
     public static JLabel heading(String text) {
         JLabel label = new JLabel(text);
-        label.putClientProperty("FlatLaf.style", "font: 600 +3");
+        label.putClientProperty("FlatLaf.styleClass", "h3");
         return label;
     }
 

@@ -89,20 +89,37 @@ class RowsTest {
                 Arguments.of(
                         new MarkRows(),
                         lines(
-                                "part,kind,text,stage,pattern,expected,zone,view,x,y,photo,note",
-                                "block,casting,A ?4 7,cast,letter-day-year,A247,engine,bay,0.4,0.5,one.jpg,")),
+                                "part,kind,text,stage,pattern,expected,zone,view,x,y,photo,note,lead_days",
+                                "block,casting,A ?4 7,cast,letter-day-year,A247,engine,bay,0.4,0.5,one.jpg,,45")),
                 Arguments.of(
                         new TrialRows(),
                         "item,result,value,unit,zone,note\nheater,works with a fault,,,,slow\noil pressure,works,42,psi,engine,\n"),
                 Arguments.of(
                         new StatementRows(),
                         lines(
-                                "zone,kind,text,severity,basis,photo",
-                                "roof,no rust,None seen.,note,seen,one.jpg",
-                                "hood,added coating,\"Brushed on, thick\",major,heard or smelled,")),
+                                "zone,kind,text,severity,basis,photo,at",
+                                "roof,no rust,None seen.,note,seen,one.jpg,",
+                                "roof,leaking,Drips.,minor,seen,walk.mp4,1.5",
+                                "hood,added coating,\"Brushed on, thick\",major,heard or smelled,,")),
                 Arguments.of(
                         new FeatureRows(),
-                        "feature,from,to,fitted,zone,note\nside lamps,1970-08,1971,yes,hood,\ntwo-piece vent,1970,1970-12-31,,,\n"));
+                        "feature,from,to,fitted,zone,note\nside lamps,1970-08,1971,yes,hood,\ntwo-piece vent,1970,1970-12-31,,,\n"),
+                Arguments.of(
+                        new NoteRows((note, photo) -> Optional.empty()),
+                        lines(
+                                "photo,shape,points,text,scale,at",
+                                "one.jpg,arrow,\"10.5 20, 30 40\",bent,,",
+                                "one.jpg,measure,10 20 30 40,,coin:0 5 5 0 10 5 5 10 8.5 8.5:24.26,",
+                                "one.jpg,text,\"5 5\",\"two\nlines, <b>\",,",
+                                "walk.mp4,box,\"1 1, 90 80\",,,2.25")),
+                Arguments.of(
+                        new HiddenRows((region, photo) -> Optional.empty()),
+                        lines(
+                                "photo,outline,why",
+                                "one.jpg,\"POLYGON ((10 10, 60.5 10, 60 80, 10 10), (20 15, 30 15, 30 20, 20 15))\",plate",
+                                "walk.mp4,\"POLYGON ((0 0, 5 0, 5 5, 0 0))\",")),
+                Arguments.of(new CoverageRows(), "evidence,want,zone\nspots,5,roof\nmark views,0,\n"),
+                Arguments.of(new LeftOutRows(), "zone,photo\nroof,\n,one.jpg\n"));
     }
 
     @ParameterizedTest
@@ -244,6 +261,9 @@ class RowsTest {
             two.jpg|POLYGON ((1 1, 9 1, 9 9, 1 1))|length:3 3 3 3:10|| one point
             two.jpg|POLYGON ((1 1, 9 1, 9 9, 1 1))|rectangle:0 0 9 0 9 9:5 x 4|| a rectangle has 8 pixel numbers, not 6
             two.jpg|POLYGON ((1 1, 9 1, 9 9, 1 1))|rectangle:0 0 9 0 9 9 0 9:5|| write them as 85.6 x 53.98
+            two.jpg|POLYGON ((1 1, 9 1, 9 9, 1 1))|coin:0 5 5 0 10 5 5 10:24.26|| a coin has 5 points or more on its rim, not 4
+            two.jpg|POLYGON ((1 1, 9 1, 9 9, 1 1))|coin:0 5 5 0 10 5 5 10 8.5:24.26|| no pairs
+            two.jpg|POLYGON ((1 1, 9 1, 9 9, 1 1))|coin:0 5 5 0 10 5 5 10 8.5 8.5:-2|| above 0
             """)
     void aBadTraceIsRefusedAtItsCell(String photo, String outline, String scale, String zone, String reason) {
         String row = String.join(";", photo, "surface", outline, scale, zone == null ? "" : zone);
@@ -259,6 +279,48 @@ class RowsTest {
                         new TraceRows(never),
                         "photo;kind;outline;scale\ntwo.jpg;hole;POLYGON ((1 1, 9 1, 9 9, 1 1));length:0 0 9 0:5\n"))
                 .isEqualTo("t.csv, line 2, column outline: crosses itself on two.jpg");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+            one.jpg;arrow;1 1, 9 9, 5 5;;;| column points | has 2 points, not 3
+            one.jpg;text;1 1 2 2;so;;| column points | has 1 point, not 2
+            one.jpg;text;1;so;;| column points | no pairs
+            one.jpg;arrow;1 1, 9 q;;;| column points | is not a number
+            one.jpg;text;1 1;;;| column text | empty
+            one.jpg;circle;1 1, 9 9;;;| column shape | none of arrow, box, text, measure
+            one.jpg;measure;1 1, 9 9;;;| column scale | empty
+            one.jpg;box;1 1, 9 9;;length:0 0 9 0:5;| column scale | leave scale empty
+            one.jpg;box;1 1, 9 9;;;2| column at | no moments
+            walk.mp4;box;1 1, 9 9;;;13| column at | 12 s long
+            """)
+    void aBadNoteIsRefusedAtItsCell(String row, String column, String reason) {
+        assertThat(refusal(
+                        new NoteRows((note, photo) -> Optional.empty()),
+                        "photo;shape;points;text;scale;at\n" + row + "\n"))
+                .contains(column)
+                .contains(reason);
+    }
+
+    @Test
+    void theRestOfTheNewColumnsIsRefusedAtItsCell() {
+        assertThat(refusal(new CoverageRows(), "evidence,want\nspot,3\n")).contains("none of photo, spots");
+        assertThat(refusal(new CoverageRows(), "evidence,want\nspots,1.5\n")).contains("column want", "whole number");
+        assertThat(refusal(new CoverageRows(), "evidence,want\nspots,1001\n")).contains("0 to 1000");
+        assertThat(refusal(new LeftOutRows(), "zone,photo\nroof,one.jpg\n")).contains("column photo", "both");
+        assertThat(refusal(new LeftOutRows(), "photo,zone\n\"\",\" \"\none.jpg,roof\n"))
+                .contains("both");
+        assertThat(refusal(new StatementRows(), "zone,kind,text,at\nroof,sound,x,3\n"))
+                .contains("column at", "name the film");
+        assertThat(refusal(new MarkRows(), "part,kind,text,lead_days\nblock,casting,A1,-4\n"))
+                .contains("column lead_days", "0 to 3650");
+        assertThat(refusal(
+                        new HiddenRows((region, photo) -> Optional.of(new CellRefused("outline", "too far"))),
+                        "photo;outline\none.jpg;POLYGON ((1 1, 9 1, 9 9, 1 1))\n"))
+                .endsWith("column outline: too far");
     }
 
     @Test

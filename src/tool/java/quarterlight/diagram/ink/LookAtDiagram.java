@@ -70,8 +70,8 @@ final class LookAtDiagram {
                             highlight),
                     "png",
                     new File(folder.toFile(), size + "-dark.png"));
-            DiagramScene named =
-                    new DiagramScene(diagram, places, layout, names(diagram, catalog), InkPalette.LIGHT, ramp, measure);
+            DiagramScene named = DiagramScene.fitted(
+                    diagram, places, room[0], room[1], false, names(diagram, catalog), InkPalette.LIGHT, ramp, measure);
             System.out.println("no room for the names of " + named.unlabeled());
             ImageIO.write(paint(named, Highlight.NONE), "png", new File(folder.toFile(), size + "-names.png"));
         }

@@ -1,0 +1,117 @@
+package quarterlight.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.concurrent.CancellationException;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParseResult;
+import quarterlight.edit.Archived;
+import quarterlight.edit.Archiving;
+import quarterlight.edit.EditRefused;
+import quarterlight.page.Paper;
+import quarterlight.store.VisitProblem;
+import quarterlight.store.VisitStore;
+import quarterlight.table.JsonObject;
+import quarterlight.task.Progress;
+import quarterlight.units.Worded;
+
+/** {@code archive}: packs the visit into one file that proves itself. */
+final class ArchiveVerb implements Verb {
+    private static final String FOR_BUYER = "--for-buyer";
+    private static final String PAPER = "--paper";
+
+    private final Surroundings around;
+
+    ArchiveVerb(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public CommandSpec spec() {
+        return Words.verb(
+                        "archive",
+                        "packs the visit into one file that proves itself (BagIt 1.0 in a zip): originals, every table, the pages")
+                .addPositional(Words.visit())
+                .addPositional(Words.path(1, "FILE.zip", "the archive; must not exist yet"))
+                .addOption(OptionSpec.builder(FOR_BUYER)
+                        .type(boolean.class)
+                        .description(
+                                "leave out originals, places, hidden regions and the database; make the pages anew")
+                        .build())
+                .addOption(Words.text(
+                        PAPER,
+                        "PAPER",
+                        "of the pages for the buyer: "
+                                + Worded.words(Paper.class).replace(", ", " or ") + " (usual: a4)"))
+                .addOption(Words.json());
+    }
+
+    @Override
+    public int run(ParseResult call) throws CallRefused, EditRefused, VisitProblem, IOException {
+        Path visit = Words.pathAt(call, 0);
+        Path file = Words.pathAt(call, 1);
+        Paper paper = PagesVerb.paper(call.matchedOptionValue(PAPER, Paper.A4.word()));
+        Archived archived;
+        try (VisitStore store = VisitStore.openForReading(visit);
+                Interruption interruption = Interruption.watched()) {
+            Archiving archiving = new Archiving(
+                    around.zones().get(),
+                    around.clock(),
+                    (folder, progress) -> makePages(store, folder, paper, progress));
+            archived = archiving.make(store, file, call.hasMatchedOption(FOR_BUYER), interruption);
+        } catch (CancellationException e) {
+            throw new CallRefused("stopped before the end; no archive was made");
+        }
+        around.console().print(Words.isJson(call) ? json(archived).text() : report(archived));
+        if (!archived.ok()) {
+            around.console().complain(complaint(visit, archived));
+        }
+        return archived.ok() ? Exit.DONE : Exit.NOT_ALL;
+    }
+
+    private void makePages(VisitStore store, Path folder, Paper paper, Progress progress)
+            throws EditRefused, VisitProblem, IOException {
+        try {
+            new PagesVerb(around).make(store, folder, paper, progress);
+        } catch (CallRefused e) {
+            throw new EditRefused("pages", e.getMessage());
+        }
+    }
+
+    private static JsonObject json(Archived archived) {
+        return new JsonObject()
+                .put("file", archived.file())
+                .put("bytes", archived.bytes())
+                .put("sha256", archived.sha256())
+                .put("originals", archived.originals())
+                .put("changed", archived.changed())
+                .put("missing", archived.missing())
+                .put("left_out", archived.unnamed());
+    }
+
+    private static String report(Archived archived) {
+        StringBuilder out = new StringBuilder();
+        archived.changed().forEach(file -> out.append("changed: ").append(file).append('\n'));
+        archived.missing().forEach(file -> out.append("missing: ").append(file).append('\n'));
+        archived.unnamed().forEach(file -> out.append("remark: left out, since no photo names it or it is a link: ")
+                .append(file)
+                .append('\n'));
+        return out.append("Made ")
+                .append(archived.file())
+                .append(", ")
+                .append(Shown.count(archived.originals(), "original", "originals"))
+                .append(", ")
+                .append(archived.bytes())
+                .append(" bytes.\nIts SHA-256 is ")
+                .append(archived.sha256())
+                .append(". Note it apart from the file: it tells this archive from any other.\n")
+                .toString();
+    }
+
+    private static String complaint(Path visit, Archived archived) {
+        return visit + ": " + Shown.count(archived.changed().size(), "original", "originals") + " changed and "
+                + archived.missing().size()
+                + " missing since the intake; the archive was made and holds what there is, audit says more";
+    }
+}

@@ -1,0 +1,30 @@
+package quarterlight.cli;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
+
+/** {@code desk}: opens the desktop, with a visit if one is named. */
+final class DeskVerb implements Verb {
+    private final Surroundings around;
+
+    DeskVerb(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public CommandSpec spec() {
+        return Words.verb("desk", "opens the desktop")
+                .addPositional(Words.optionalPath(0, "VISIT", "folder of the visit to open"));
+    }
+
+    @Override
+    public int run(ParseResult call) throws CallRefused {
+        Optional<Path> visit = Optional.ofNullable(call.matchedPositionalValue(0, (Path) null));
+        if (!around.desk().open(visit)) {
+            throw new CallRefused("the desktop needs a display and there is none; every other verb works without one");
+        }
+        return Exit.DONE;
+    }
+}

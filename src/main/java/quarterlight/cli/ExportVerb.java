@@ -1,0 +1,73 @@
+package quarterlight.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParseResult;
+import quarterlight.diagram.BodyDiagram;
+import quarterlight.diagram.DiagramRefused;
+import quarterlight.diagram.VisitDiagram;
+import quarterlight.edit.EditRefused;
+import quarterlight.edit.Exporting;
+import quarterlight.page.DiagramDrawing;
+import quarterlight.store.VisitProblem;
+import quarterlight.store.VisitStore;
+import quarterlight.table.JsonObject;
+import quarterlight.visit.VisitRecord;
+
+/** {@code export}: writes the visit for other programs. */
+final class ExportVerb implements Verb {
+    private static final String WITH_PLACES = "--with-places";
+
+    private final Surroundings around;
+
+    ExportVerb(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public CommandSpec spec() {
+        return Words.verb(
+                        "export",
+                        "writes the visit for other programs: tables as CSV, all of it as JSON, the diagram as SVG, an XMP sidecar per photo")
+                .addPositional(Words.visit())
+                .addPositional(Words.path(1, "FOLDER", "where; must not exist yet"))
+                .addOption(OptionSpec.builder(WITH_PLACES)
+                        .type(boolean.class)
+                        .description("say where photos were taken; left out otherwise")
+                        .build())
+                .addOption(Words.json());
+    }
+
+    @Override
+    public int run(ParseResult call) throws CallRefused, EditRefused, VisitProblem, IOException {
+        Path folder = Words.pathAt(call, 1);
+        List<String> made;
+        try (VisitStore store = VisitStore.openForReading(Words.pathAt(call, 0));
+                Interruption interruption = Interruption.watched()) {
+            VisitRecord record = store.read();
+            BodyDiagram diagram = VisitDiagram.of(store.folder().root(), record.facts());
+            String drawing =
+                    DiagramDrawing.svg(OwnLists.findings(around, store.folder().root(), record), diagram);
+            made = new Exporting(around.zones().get(), visit -> drawing)
+                    .write(store, folder, call.hasMatchedOption(WITH_PLACES), interruption);
+        } catch (DiagramRefused e) {
+            throw new CallRefused(e.getMessage());
+        } catch (CancellationException e) {
+            throw new CallRefused("stopped before the end; nothing was exported");
+        }
+        if (Words.isJson(call)) {
+            around.console()
+                    .print(new JsonObject()
+                            .put("folder", folder)
+                            .put("made", made)
+                            .text());
+        } else {
+            around.console().print("Made " + folder + " with " + Shown.count(made.size(), "file", "files") + ".\n");
+        }
+        return Exit.DONE;
+    }
+}

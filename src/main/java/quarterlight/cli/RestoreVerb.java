@@ -1,0 +1,65 @@
+package quarterlight.cli;
+
+import java.io.IOException;
+import java.util.concurrent.CancellationException;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
+import quarterlight.edit.EditRefused;
+import quarterlight.edit.Restoring;
+import quarterlight.table.JsonObject;
+
+/** {@code restore}: opens an archive again as a visit. */
+final class RestoreVerb implements Verb {
+    private final Surroundings around;
+
+    RestoreVerb(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public CommandSpec spec() {
+        return Words.verb("restore", "opens an archive again as a visit equal to the one it was made of")
+                .addPositional(Words.path(0, "FILE.zip", "an archive of a whole visit"))
+                .addPositional(Words.path(1, "VISIT", "folder of the visit; must not exist yet"))
+                .addOption(Words.json());
+    }
+
+    @Override
+    public int run(ParseResult call) throws CallRefused, EditRefused, IOException {
+        Restoring.Restored restored;
+        try (Interruption interruption = Interruption.watched()) {
+            restored = Restoring.restore(Words.pathAt(call, 0), Words.pathAt(call, 1), interruption);
+        } catch (CancellationException e) {
+            throw new CallRefused("stopped before the end; no visit was made");
+        }
+        around.console().print(Words.isJson(call) ? json(restored).text() : report(restored));
+        if (!restored.ok()) {
+            around.console()
+                    .complain(restored.visit() + ": "
+                            + Shown.count(restored.changed().size(), "original was", "originals were")
+                            + " changed and " + restored.missing().size()
+                            + " missing before the archive was made; the visit was restored as it was archived");
+        }
+        return restored.ok() ? Exit.DONE : Exit.NOT_ALL;
+    }
+
+    private static JsonObject json(Restoring.Restored restored) {
+        return new JsonObject()
+                .put("visit", restored.visit())
+                .put("photos", restored.photos())
+                .put("changed", restored.changed())
+                .put("missing", restored.missing());
+    }
+
+    private static String report(Restoring.Restored restored) {
+        StringBuilder out = new StringBuilder();
+        restored.changed().forEach(file -> out.append("changed: ").append(file).append('\n'));
+        restored.missing().forEach(file -> out.append("missing: ").append(file).append('\n'));
+        return out.append("Restored ")
+                .append(restored.visit())
+                .append(", ")
+                .append(Shown.count(restored.photos(), "photo", "photos"))
+                .append(".\n")
+                .toString();
+    }
+}

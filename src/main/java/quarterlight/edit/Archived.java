@@ -1,0 +1,34 @@
+package quarterlight.edit;
+
+import java.nio.file.Path;
+import java.util.List;
+import quarterlight.visit.Sha256;
+
+/**
+ * An archive that was made.
+ *
+ * @param sha256 of the whole file: who knows it can tell this archive from any other
+ * @param originals how many went in
+ * @param changed originals that are not what was taken in; they went in as they are, links and the like did not
+ * @param missing originals that are gone
+ * @param unnamed files among the originals that no photo names, and links among the pages; they did not go in
+ */
+public record Archived(
+        Path file,
+        long bytes,
+        Sha256 sha256,
+        int originals,
+        List<String> changed,
+        List<String> missing,
+        List<String> unnamed) {
+    public Archived {
+        changed = List.copyOf(changed);
+        missing = List.copyOf(missing);
+        unnamed = List.copyOf(unnamed);
+    }
+
+    /** Whether every original is as it was taken in. */
+    public boolean ok() {
+        return changed.isEmpty() && missing.isEmpty();
+    }
+}

@@ -1,0 +1,119 @@
+package quarterlight.edit;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import quarterlight.archive.BagWriter;
+import quarterlight.archive.Digested;
+import quarterlight.archive.Packing;
+import quarterlight.diagram.VisitDiagram;
+import quarterlight.store.VisitFolder;
+import quarterlight.task.Progress;
+import quarterlight.visit.Photo;
+import quarterlight.visit.PhotoFile;
+
+/** Puts the files of a visit's folder into a bag; links are never followed. One thread, one use. */
+final class BaggedFiles {
+    private final BagWriter bag;
+    private final Progress progress;
+    final List<String> changed = new ArrayList<>();
+    final List<String> missing = new ArrayList<>();
+    final List<String> unnamed = new ArrayList<>();
+    int originals;
+
+    BaggedFiles(BagWriter bag, Progress progress) {
+        this.bag = bag;
+        this.progress = progress;
+    }
+
+    /** Every original, compared with what was taken in while it is written. */
+    void originals(VisitFolder visit, List<Photo> photos) throws IOException {
+        Set<String> named = new HashSet<>();
+        int done = 0;
+        for (Photo photo : photos) {
+            progress.checkCancelled();
+            progress.report(done++, photos.size(), photo.file().name());
+            named.add(photo.file().stored());
+            original(visit.root(), photo.file());
+        }
+        for (Path file : files(visit.originals())) {
+            String path = relative(visit.root(), file);
+            if (!named.contains(path)) {
+                unnamed.add(path);
+            }
+        }
+    }
+
+    private void original(Path root, PhotoFile photo) throws IOException {
+        Path file = root.resolve(photo.stored()).normalize();
+        if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+            missing.add(photo.stored());
+        } else if (!isWithin(root, file) || !Files.isReadable(file) || !BagWriter.accepts(photo.stored())) {
+            changed.add(photo.stored());
+        } else {
+            try (InputStream in = Files.newInputStream(file, LinkOption.NOFOLLOW_LINKS)) {
+                Digested digested = bag.put(photo.stored(), Packing.CARRIED, in, progress);
+                originals++;
+                if (!digested.sha256().equals(photo.sha256())) {
+                    changed.add(photo.stored());
+                }
+            }
+        }
+    }
+
+    /** A plain file whose real place is within the folder. */
+    private static boolean isWithin(Path root, Path file) throws IOException {
+        return file.startsWith(root.normalize())
+                && Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+                && file.toRealPath().startsWith(root.toRealPath());
+    }
+
+    /** The visit's own body diagram, if it has one. */
+    void diagram(Path root) throws IOException {
+        Path file = root.resolve(VisitDiagram.FILE);
+        if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+            put(VisitDiagram.FILE, file);
+        }
+    }
+
+    /** A plain file; anything else stays out and is named. */
+    private void put(String path, Path file) throws IOException {
+        if (Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) && BagWriter.accepts(path)) {
+            try (InputStream in = Files.newInputStream(file, LinkOption.NOFOLLOW_LINKS)) {
+                bag.put(path, Packing.SMALLER, in, progress);
+            }
+        } else {
+            unnamed.add(path);
+        }
+    }
+
+    /** Every plain file of a folder of pages, below {@code pages/}. */
+    void pages(Path folder) throws IOException {
+        for (Path file : files(folder)) {
+            progress.checkCancelled();
+            put("pages/" + relative(folder, file), file);
+        }
+    }
+
+    private static List<Path> files(Path folder) throws IOException {
+        if (!Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
+            return List.of();
+        }
+        try (Stream<Path> all = Files.walk(folder)) {
+            return all.filter(file -> !Files.isDirectory(file, LinkOption.NOFOLLOW_LINKS))
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    private static String relative(Path root, Path file) {
+        return root.relativize(file).toString().replace(file.getFileSystem().getSeparator(), "/");
+    }
+}

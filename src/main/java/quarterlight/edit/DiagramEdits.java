@@ -1,0 +1,150 @@
+package quarterlight.edit;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import quarterlight.car.Body;
+import quarterlight.car.ZoneCatalog;
+import quarterlight.diagram.DiagramFile;
+import quarterlight.diagram.DiagramRefused;
+import quarterlight.diagram.VisitDiagram;
+import quarterlight.store.VisitProblem;
+import quarterlight.store.VisitStore;
+
+/**
+ * Chooses the body diagram of a visit: one of the inspector's own, by the name of a file in the folder of own diagrams or by the path of any
+ * file, or {@value #SHIPPED} for the program's. The chosen file is checked and copied into the folder of the visit, so that the visit needs
+ * nothing outside itself.
+ */
+public final class DiagramEdits {
+    /** The key of the fact. */
+    public static final String KEY = "diagram";
+    /** The word for the program's own diagram. */
+    public static final String SHIPPED = "shipped";
+
+    private static final String ENDING = ".svg";
+
+    private final Path folder;
+    private final ZoneCatalog catalog;
+
+    /** @param folder of own diagrams; need not exist */
+    public DiagramEdits(Path folder, ZoneCatalog catalog) {
+        this.folder = folder;
+        this.catalog = catalog;
+    }
+
+    /** The names that can be chosen from the folder of own diagrams, sorted; none if there is no such folder. */
+    public List<String> names() {
+        if (!Files.isDirectory(folder)) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(file -> String.valueOf(file.getFileName()))
+                    .filter(name -> name.endsWith(ENDING) && name.length() > ENDING.length())
+                    .map(name -> name.substring(0, name.length() - ENDING.length()))
+                    .sorted()
+                    .toList();
+        } catch (IOException e) {
+            return List.of();
+        }
+    }
+
+    /**
+     * Sets facts of which one may be the diagram, as one edit. A diagram that is refused changes nothing.
+     *
+     * @return remarks, in sentences, on what no longer fits
+     */
+    public List<String> set(VisitStore store, FactEdits facts, Map<String, String> values)
+            throws EditRefused, VisitProblem {
+        String wanted = values.getOrDefault(KEY, SHIPPED).strip();
+        if (wanted.isEmpty() || wanted.equals(SHIPPED)) {
+            return facts.set(store, values);
+        }
+        Body body = facts.apply(store.read().facts(), values).car().body();
+        Path file = find(wanted);
+        try {
+            DiagramFile.own(file, body, catalog);
+        } catch (DiagramRefused e) {
+            throw new EditRefused(KEY, e.getMessage());
+        }
+        Map<String, String> named = new LinkedHashMap<>(values);
+        named.put(KEY, nameOf(file));
+        Path target = store.folder().root().resolve(VisitDiagram.FILE);
+        try {
+            Optional<byte[]> before =
+                    Files.isRegularFile(target) ? Optional.of(Files.readAllBytes(target)) : Optional.empty();
+            place(Files.readAllBytes(file), target);
+            boolean done = false;
+            try {
+                List<String> remarks = facts.set(store, named);
+                done = true;
+                return remarks;
+            } finally {
+                if (!done) {
+                    takeBack(before, target);
+                }
+            }
+        } catch (IOException e) {
+            throw new EditRefused(
+                    KEY,
+                    "The diagram cannot be copied to " + target
+                            + ". Check that there is room and that it may be written.");
+        }
+    }
+
+    private Path find(String wanted) throws EditRefused {
+        Path named;
+        Path given;
+        try {
+            named = folder.resolve(wanted.endsWith(ENDING) ? wanted : wanted + ENDING);
+            given = Path.of(wanted);
+        } catch (InvalidPathException e) {
+            throw new EditRefused(
+                    KEY, "There cannot be a diagram \"" + wanted + "\". Give a name or the path of a file.");
+        }
+        if (Files.isRegularFile(named)) {
+            return named;
+        }
+        if (Files.isRegularFile(given)) {
+            return given;
+        }
+        List<String> names = names();
+        throw new EditRefused(
+                KEY,
+                "There is no diagram \"" + wanted + "\": no such file, and none of that name in " + folder
+                        + ". Give the path of a file, "
+                        + (names.isEmpty() ? "" : "one of " + String.join(", ", names) + ", ")
+                        + "or " + SHIPPED + ".");
+    }
+
+    private static String nameOf(Path file) {
+        String name = String.valueOf(file.getFileName());
+        return name.endsWith(ENDING) ? name.substring(0, name.length() - ENDING.length()) : name;
+    }
+
+    /** The file appears whole or not at all. */
+    private static void place(byte[] bytes, Path target) throws IOException {
+        Path fresh = target.resolveSibling(VisitDiagram.FILE + ".new");
+        try {
+            Files.write(fresh, bytes);
+            Files.move(fresh, target, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+        } finally {
+            Files.deleteIfExists(fresh);
+        }
+    }
+
+    private static void takeBack(Optional<byte[]> before, Path target) throws IOException {
+        if (before.isPresent()) {
+            place(before.get(), target);
+        } else {
+            Files.deleteIfExists(target);
+        }
+    }
+}

@@ -1,0 +1,59 @@
+package quarterlight.edit;
+
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import quarterlight.store.RecordKind;
+import quarterlight.visit.StoredRows;
+
+/** How much of a visit's tables goes out, and to whom. */
+public enum Disclosure {
+    /** Everything. */
+    WHOLE {
+        @Override
+        Optional<StoredRows> of(StoredRows table) {
+            return Optional.of(table);
+        }
+    },
+    /** Everything but where photos were taken. */
+    WITHOUT_PLACES {
+        @Override
+        Optional<StoredRows> of(StoredRows table) {
+            return Optional.of(table.without(PLACES));
+        }
+    },
+    /**
+     * What stands on pages for the buyer: no places, no data of the photo files beyond name, hash, size and time, no hidden regions,
+     * nothing of how the work was done (edit log, clocks, remarks of the intake). What is not named here stays at home.
+     */
+    FOR_BUYER {
+        @Override
+        Optional<StoredRows> of(StoredRows table) {
+            if (table.table().equals("photos")) {
+                return Optional.of(table.only(PHOTO_FOR_BUYER::contains));
+            }
+            if (table.table().equals("facts")) {
+                return Optional.of(table.without(FACTS_AT_HOME));
+            }
+            Predicate<String> kind = word -> RecordKind.find(word).isPresent() && !KINDS_AT_HOME.contains(word);
+            boolean given = table.table().equals("substrates") || kind.test(table.table());
+            return given ? Optional.of(table.without(PLACES)) : Optional.empty();
+        }
+    };
+
+    private static final Set<String> PLACES = Set.of("latitude_deg", "longitude_deg");
+    private static final Set<String> PHOTO_FOR_BUYER =
+            Set.of("id", "name", "sha256", "kind", "type", "captured_corrected", "width_px", "height_px", "film_s");
+    /** A drawing of one's own is named by its path on the inspector's disk. */
+    private static final Set<String> FACTS_AT_HOME = Set.of("diagram");
+
+    private static final Set<String> KINDS_AT_HOME = Set.of("hidden", "left-out");
+
+    /** What goes out of a table; empty if nothing does. */
+    abstract Optional<StoredRows> of(StoredRows table);
+
+    /** Whether a fact goes out, by the key by which it is set. */
+    boolean tellsFact(String key) {
+        return this != FOR_BUYER || !FACTS_AT_HOME.contains(key);
+    }
+}

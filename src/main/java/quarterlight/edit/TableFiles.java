@@ -1,0 +1,60 @@
+package quarterlight.edit;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import quarterlight.car.ZoneCatalog;
+import quarterlight.store.VisitProblem;
+import quarterlight.store.VisitStore;
+import quarterlight.table.CsvFile;
+import quarterlight.table.TableRead;
+import quarterlight.table.TableUnreadable;
+import quarterlight.table.cell.RowContext;
+
+/** Tables whose kind is not said: the kind is the one whose columns the table has. */
+public final class TableFiles {
+    private final VisitStore store;
+    private final ZoneCatalog catalog;
+
+    public TableFiles(VisitStore store, ZoneCatalog catalog) {
+        this.store = Objects.requireNonNull(store, "store");
+        this.catalog = Objects.requireNonNull(catalog, "catalog");
+    }
+
+    /** A table and the kind it is of. */
+    public record Known<T>(RowKinds<T> kind, TableRead<T> table) {
+        /** Adds the good rows as one edit. */
+        public RowEdits.Added add(VisitStore store) throws EditRefused, VisitProblem {
+            return new RowEdits(store).add(kind.kept(), table.values());
+        }
+    }
+
+    /**
+     * Reads a table.
+     *
+     * @throws TableUnreadable if it cannot be read
+     * @throws EditRefused if its columns are those of no kind
+     */
+    public Known<?> read(Path file) throws TableUnreadable, EditRefused, VisitProblem {
+        RowContext context = RowContext.of(store.read(), catalog);
+        List<Known<?>> usable = new ArrayList<>();
+        for (RowKinds<?> kind : RowKinds.all()) {
+            Known<?> known = read(file, kind, context);
+            if (known.table().usable()) {
+                usable.add(known);
+            }
+        }
+        if (usable.isEmpty()) {
+            throw new EditRefused(
+                    "table",
+                    file.getFileName() + " has the columns of no kind of table (" + String.join(", ", RowKinds.words())
+                            + "). Its first line must name them; the manual lists the columns.");
+        }
+        return usable.get(0);
+    }
+
+    private static <T> Known<T> read(Path file, RowKinds<T> kind, RowContext context) throws TableUnreadable {
+        return new Known<>(kind, CsvFile.read(file, kind.csv(), context));
+    }
+}

@@ -1,0 +1,87 @@
+package quarterlight.findings;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import quarterlight.car.Zone;
+import quarterlight.rust.ZoneRust;
+import quarterlight.thickness.ZoneThickness;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.Statement;
+import quarterlight.visit.StatementKind;
+import quarterlight.visit.Trial;
+import quarterlight.visit.TrialResult;
+
+/**
+ * What was not looked at, measured or tried: the other half of every finding. Immutable.
+ *
+ * @param stated zones that the inspector says were not looked at, with the reason
+ * @param structural zones that carry load and were not looked at for rust
+ * @param unmeasured outer panels without a reading
+ * @param untried functions that were not tried, with the reason if one was noted
+ */
+public record NotLookedAt(List<String> stated, List<Zone> structural, List<Zone> unmeasured, List<String> untried) {
+    private static final int NAMED = 6;
+
+    public NotLookedAt {
+        stated = List.copyOf(stated);
+        structural = List.copyOf(structural);
+        unmeasured = List.copyOf(unmeasured);
+        untried = List.copyOf(untried);
+    }
+
+    public static NotLookedAt of(Findings car) {
+        List<String> stated = new ArrayList<>();
+        for (Recorded<Statement> row : car.visit().statements()) {
+            if (row.value().kind() == StatementKind.NOT_LOOKED_AT) {
+                String label = car.catalog()
+                        .find(row.value().zone())
+                        .map(Zone::label)
+                        .orElse(row.value().zone().value());
+                stated.add(label + ": " + row.value().text());
+            }
+        }
+        List<Zone> zones = car.catalog().zonesOf(car.visit().facts().car().body());
+        List<Zone> structural = zones.stream()
+                .filter(Zone::structural)
+                .filter(zone ->
+                        !car.rust().zone(zone.id()).map(ZoneRust::lookedAt).orElse(false))
+                .toList();
+        List<Zone> unmeasured = zones.stream()
+                .filter(Zone::finish)
+                .filter(zone -> car.thickness()
+                        .zone(zone.id())
+                        .map(ZoneThickness::spots)
+                        .map(List::isEmpty)
+                        .orElse(true))
+                .toList();
+        List<String> untried = new ArrayList<>();
+        for (Recorded<Trial> row : car.visit().trials()) {
+            if (row.value().result() == TrialResult.NOT_TRIED) {
+                untried.add(row.value().item()
+                        + row.value().note().map(note -> " (" + note + ")").orElse(""));
+            }
+        }
+        return new NotLookedAt(stated, structural, unmeasured, untried);
+    }
+
+    /** Full sentences; none if nothing was left out. */
+    public List<String> sentences() {
+        List<String> sentences = new ArrayList<>(stated);
+        if (!structural.isEmpty()) {
+            sentences.add("Not looked at for rust, of the zones that carry load: " + named(structural) + ".");
+        }
+        if (!unmeasured.isEmpty()) {
+            sentences.add("Outer panels without a reading: " + named(unmeasured) + ".");
+        }
+        if (!untried.isEmpty()) {
+            sentences.add("Not tried: " + String.join("; ", untried) + ".");
+        }
+        return sentences;
+    }
+
+    private static String named(List<Zone> zones) {
+        String names = zones.stream().limit(NAMED).map(Zone::label).collect(Collectors.joining("; "));
+        return zones.size() > NAMED ? names + "; and " + (zones.size() - NAMED) + " more" : names;
+    }
+}

@@ -1,0 +1,170 @@
+package quarterlight.marks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import quarterlight.car.ZoneId;
+import quarterlight.marks.code.DatePattern;
+import quarterlight.marks.code.DatePatterns;
+import quarterlight.marks.code.Unread;
+import quarterlight.marks.code.VehicleNumber;
+import quarterlight.visit.Mark;
+import quarterlight.visit.MarkKind;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.VisitRecord;
+
+/**
+ * All that the marks and features of a visit say of the car: each decoded and judged, the order of their dates, and what does not go
+ * together. Aids for questions to the seller, not proof.
+ *
+ * @param window when the car was built, if a build date or model year is given
+ * @param marks in the order of the visit
+ * @param contradictions dates first, then order, numbers, features
+ */
+public record MarksReport(
+        Optional<BuildWindow> window,
+        List<JudgedMark> marks,
+        DateOrder order,
+        List<JudgedFeature> features,
+        List<Contradiction> contradictions) {
+    /** Said wherever results of this kind are shown. */
+    public static final String CAUTION =
+            "A date that does not fit is a question, not proof: codes are copied, parts are renewed in service, records err.";
+
+    public MarksReport {
+        Objects.requireNonNull(window, "window");
+        Objects.requireNonNull(order, "order");
+        marks = List.copyOf(marks);
+        features = List.copyOf(features);
+        contradictions = List.copyOf(contradictions);
+    }
+
+    /** How many marks and features were held against the car, tires apart. */
+    public int judged(Predicate<Optional<ZoneId>> zones) {
+        long dated = marks.stream()
+                .filter(mark -> mark.isJudged() && mark.mark().kind() != MarkKind.TIRE)
+                .filter(mark -> zones.test(mark.mark().zone()))
+                .count();
+        long fitted = features.stream()
+                .filter(feature -> feature.verdict() != FeatureVerdict.CANNOT_TELL)
+                .filter(feature -> zones.test(feature.feature().zone()))
+                .count();
+        return (int) (dated + fitted);
+    }
+
+    /** Works out the report of a visit. */
+    public static MarksReport of(VisitRecord visit, DatePatterns patterns) {
+        return new Reader(visit, patterns).report();
+    }
+
+    /** Judges mark by mark. */
+    private static final class Reader {
+        private final VisitRecord visit;
+        private final DatePatterns patterns;
+        private final Optional<BuildWindow> window;
+        private final DateJudge dates;
+        private final NumberJudge numbers;
+
+        private Reader(VisitRecord visit, DatePatterns patterns) {
+            this.visit = visit;
+            this.patterns = patterns;
+            this.window = BuildWindow.of(visit.facts().car());
+            this.dates = new DateJudge(window, patterns, UsualLeads.V1);
+            this.numbers = new NumberJudge(visit.facts().car(), window, dates);
+        }
+
+        private MarksReport report() {
+            List<JudgedMark> judged = visit.marks().stream().map(this::judged).toList();
+            DateOrder order = DateOrder.of(window, judged, UsualLeads.V1);
+            List<JudgedMark> marks =
+                    judged.stream().map(mark -> withOrder(mark, order)).toList();
+            List<JudgedFeature> features = JudgedFeature.of(
+                    visit.features().stream().map(Recorded::value).toList(), window);
+            return new MarksReport(
+                    window, marks, order, features, new Contradictions(marks, order, features, numbers).all());
+        }
+
+        private static JudgedMark withOrder(JudgedMark mark, DateOrder order) {
+            String said = order.contradictions().stream()
+                    .filter(clash -> clash.rows().contains(mark.row()))
+                    .map(clash -> clash.sentence().substring(0, clash.sentence().length() - 1))
+                    .collect(Collectors.joining("; "));
+            return said.isEmpty() ? mark : mark.and("but " + said);
+        }
+
+        private JudgedMark judged(Recorded<Mark> row) {
+            Mark mark = row.value();
+            Witnesses views = Witnesses.of(mark, visit);
+            Judgement judged = judge(mark, views.text());
+            List<NumberMatch> matches = matches(row, views.text());
+            StringBuilder why = new StringBuilder(judged.why());
+            matches.forEach(match -> why.append("; it ").append(match.sentence()));
+            if (Unread.count(mark.text()) > Unread.count(views.text())) {
+                why.append("; what is unread here, another view shows");
+            }
+            views.odd().forEach(odd -> why.append("; another row of it reads ").append(odd));
+            return new JudgedMark(
+                    row.id(),
+                    mark,
+                    views.text(),
+                    judged.candidates(),
+                    judged.verdict(),
+                    DateOrder.capital(why.append('.').toString()),
+                    judged.decoded(),
+                    matches,
+                    views.count());
+        }
+
+        private Judgement judge(Mark mark, String text) {
+            if (mark.pattern().filter(DatePattern.NONE::equals).isPresent()) {
+                return Judgement.bare(Verdict.NOT_APPLICABLE, "it is a number, not a date");
+            }
+            boolean asked = mark.pattern().isPresent();
+            return switch (mark.kind()) {
+                case VIN -> numbers.judge(mark, text);
+                case TIRE -> dates.tire(mark, text);
+                case GLASS -> asked ? dates.code(mark, text) : dates.glass(text);
+                default -> {
+                    if (!asked && isLongNumber(text)) {
+                        yield numbers.judge(mark, text);
+                    }
+                    yield !asked && isNumber(mark, text)
+                            ? Judgement.bare(
+                                    Verdict.NOT_APPLICABLE,
+                                    "it is a number of the maker's own, without a published rule")
+                            : dates.code(mark, text);
+                }
+            };
+        }
+
+        private static boolean isLongNumber(String text) {
+            String plain = VehicleNumber.plain(text);
+            return plain.length() == VehicleNumber.LENGTH && plain.matches("[A-Z0-9?]+");
+        }
+
+        /** A plate or stamp that means no date and is to agree with something, or that only plates bear. */
+        private boolean isNumber(Mark mark, String text) {
+            boolean compared = mark.expected().isPresent()
+                    && !patterns.suit(mark.expected().get());
+            return (compared || mark.kind() == MarkKind.PLATE) && !patterns.suit(text);
+        }
+
+        private List<NumberMatch> matches(Recorded<Mark> row, String text) {
+            List<NumberMatch> all = new ArrayList<>();
+            Mark mark = row.value();
+            mark.expected().ifPresent(expected -> all.add(NumberMatch.of(text, "what is expected", expected)));
+            visit.marks().stream()
+                    .filter(other -> other.value().kind() == MarkKind.VIN)
+                    .findFirst()
+                    .filter(first -> !first.id().equals(row.id()) && mark.kind() == MarkKind.VIN)
+                    .filter(first ->
+                            !first.value().text().equals(mark.expected().orElse("")))
+                    .ifPresent(first -> all.add(NumberMatch.of(
+                            text, first.value().part(), first.value().text())));
+            return all;
+        }
+    }
+}

@@ -1,0 +1,41 @@
+package quarterlight.marks;
+
+import quarterlight.visit.Mark;
+import quarterlight.visit.MarkKind;
+import quarterlight.visit.MarkStage;
+
+/**
+ * How far from the car's build a mark usually lies. Common practice, without a published source, but for the label: 49 CFR 567.4
+ * asks for the month in which the car was completed.
+ *
+ * @param leadDays most days from a part's date to the car's build, unless the mark says otherwise
+ * @param shippedDays most days from the build to the date of shipping
+ * @param soldDays most days from the build to the date of the first sale
+ * @param builtToleranceDays how far a date of the build on a stamp or tag may lie from the build; a label's may not
+ */
+public record UsualLeads(int leadDays, int shippedDays, int soldDays, int builtToleranceDays) {
+    /** The values in use. */
+    public static final UsualLeads V1 = new UsualLeads(180, 180, 730, 14);
+
+    /** How many days the date of a mark may lie before the car's build. */
+    int before(Mark mark) {
+        boolean afterwards = mark.stage().filter(UsualLeads::isAfterBuild).isPresent();
+        return afterwards ? 0 : mark.leadDays().orElse(leadDays);
+    }
+
+    /** How many days the date of a mark may lie after the car's build. */
+    int after(Mark mark) {
+        return mark.stage()
+                .filter(UsualLeads::isAfterBuild)
+                .map(stage -> mark.leadDays().orElse(stage == MarkStage.SHIPPED ? shippedDays : soldDays))
+                .orElse(0);
+    }
+
+    int builtTolerance(Mark mark) {
+        return mark.kind() == MarkKind.LABEL ? 0 : builtToleranceDays;
+    }
+
+    static boolean isAfterBuild(MarkStage stage) {
+        return stage == MarkStage.SHIPPED || stage == MarkStage.SOLD;
+    }
+}

@@ -1,0 +1,65 @@
+package quarterlight.marks.code;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The date patterns at hand, in the order in which they are listed. Immutable.
+ *
+ * @param all each name once
+ */
+public record DatePatterns(List<DatePattern> all) {
+    /** More unread letters than these say nothing: nearly every date is among what they can mean. */
+    public static final int MOST_UNREAD = 3;
+
+    public DatePatterns {
+        all = List.copyOf(all);
+        if (all.stream().map(DatePattern::name).distinct().count() != all.size()) {
+            throw new IllegalArgumentException("two date patterns bear one name");
+        }
+    }
+
+    public Optional<DatePattern> named(String name) {
+        return all.stream().filter(pattern -> pattern.name().equals(name)).findFirst();
+    }
+
+    /** These and more; one of the same name takes the place of ours. */
+    public DatePatterns with(List<DatePattern> more) {
+        Map<String, DatePattern> joined = new LinkedHashMap<>();
+        all.forEach(pattern -> joined.put(pattern.name(), pattern));
+        more.forEach(pattern -> joined.put(pattern.name(), pattern));
+        return new DatePatterns(new ArrayList<>(joined.values()));
+    }
+
+    /**
+     * What a text can mean by these patterns.
+     *
+     * @param text as read; case does not matter; {@link Unread#LETTER} for a letter that could not be read, at most
+     *     {@link #MOST_UNREAD}
+     * @return one completion for each way to fill in the unread letters that means a date; empty if no pattern suits
+     */
+    public List<Completion> read(String text) {
+        if (Unread.count(text) > MOST_UNREAD) {
+            throw new IllegalArgumentException("more than " + MOST_UNREAD + " letters of " + text + " are unread");
+        }
+        Map<String, Set<DateCandidate>> found = new LinkedHashMap<>();
+        for (DatePattern pattern : all) {
+            DateCode.read(pattern, text)
+                    .forEach((filled, dates) -> found.computeIfAbsent(filled, key -> new LinkedHashSet<>())
+                            .addAll(dates));
+        }
+        return found.entrySet().stream()
+                .map(entry -> new Completion(entry.getKey(), List.copyOf(entry.getValue())))
+                .toList();
+    }
+
+    /** True if some pattern reads the text as a date. */
+    public boolean suit(String text) {
+        return Unread.count(text) <= MOST_UNREAD && !read(text).isEmpty();
+    }
+}

@@ -1,0 +1,26 @@
+package quarterlight.page;
+
+import java.util.List;
+import quarterlight.diagram.BodyDiagram;
+import quarterlight.diagram.ink.DiagramSvg;
+import quarterlight.diagram.ink.SheetLayout;
+import quarterlight.findings.Findings;
+
+/** The annotated diagram of a visit alone, without photos and tables, for programs that show or change drawings. */
+public final class DiagramDrawing {
+    private static final double WIDTH_PX = 1300;
+
+    private DiagramDrawing() {}
+
+    /** One SVG document without scripts and references. */
+    public static String svg(Findings car, BodyDiagram diagram) {
+        ThicknessRamp ramp = ThicknessRamp.of(List.of(car), ThicknessRamp.usualUnit(car));
+        SheetLayout layout = SheetLayout.fit(diagram, WIDTH_PX, WIDTH_PX / Math.sqrt(2), true);
+        return DiagramSvg.document(
+                VisitPages.scene(
+                        diagram,
+                        FindingsInk.of(car, ramp, PinKey.of(car, diagram).marks()),
+                        layout),
+                "Body diagram of " + XmlText.clean(car.visit().facts().car().name()));
+    }
+}

@@ -1,0 +1,67 @@
+package quarterlight.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import quarterlight.car.Zone;
+import quarterlight.car.ZoneCatalog;
+import quarterlight.car.ZoneId;
+import quarterlight.visit.LeftOut;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.ReportLength;
+import quarterlight.visit.VisitRecord;
+
+/**
+ * What the inspector chose to show on the pages. What is left out is said on them. Immutable.
+ *
+ * @param full false for a short report: chapters of what matters most only, and no single readings
+ */
+public record Selection(boolean full, Set<ZoneId> zonesLeftOut, Set<PhotoId> photosLeftOut) {
+    public Selection {
+        zonesLeftOut = Set.copyOf(zonesLeftOut);
+        photosLeftOut = Set.copyOf(photosLeftOut);
+    }
+
+    public static Selection of(VisitRecord visit) {
+        List<LeftOut> rows = visit.leftOut().stream().map(Recorded::value).toList();
+        return new Selection(
+                visit.facts().choices().length() == ReportLength.FULL,
+                rows.stream().flatMap(row -> row.zone().stream()).collect(Collectors.toSet()),
+                rows.stream().flatMap(row -> row.photo().stream()).collect(Collectors.toSet()));
+    }
+
+    public boolean shows(PhotoId photo) {
+        return !photosLeftOut.contains(photo);
+    }
+
+    public boolean shows(ZoneId zone) {
+        return !zonesLeftOut.contains(zone);
+    }
+
+    /** What is left out, in sentences; none if nothing is. */
+    public List<String> sentences(ZoneCatalog catalog) {
+        List<String> sentences = new ArrayList<>();
+        if (!zonesLeftOut.isEmpty()) {
+            String names = catalog.all().stream()
+                    .filter(zone -> zonesLeftOut.contains(zone.id()))
+                    .map(Zone::label)
+                    .collect(Collectors.joining("; "));
+            sentences.add(count(zonesLeftOut.size(), "zone") + " left out by the inspector's choice: " + names + ".");
+        }
+        if (!photosLeftOut.isEmpty()) {
+            sentences.add(count(photosLeftOut.size(), "photo") + " left out by the inspector's choice.");
+        }
+        if (!full) {
+            sentences.add(
+                    "A short report by the inspector's choice: of the zones, those of the things that matter most are laid out,"
+                            + " without single readings.");
+        }
+        return sentences;
+    }
+
+    private static String count(int number, String thing) {
+        return number + " " + thing + (number == 1 ? "" : "s");
+    }
+}

@@ -1,0 +1,106 @@
+package quarterlight.page.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import quarterlight.findings.Findings;
+import quarterlight.page.ThicknessRamp;
+import quarterlight.thickness.GaugeCorrection;
+import quarterlight.thickness.GaugeQuality;
+import quarterlight.thickness.GaugeVerdict;
+import quarterlight.visit.GaugeCheck;
+import quarterlight.visit.GaugeSurface;
+import quarterlight.visit.GaugeValue;
+
+/** The gauge check in full: every look with its verdict, the drift, what all of it comes to, and the correction. */
+final class GaugeTexts {
+    private final Findings car;
+    private final ThicknessRamp ramp;
+
+    GaugeTexts(Findings car, ThicknessRamp ramp) {
+        this.car = car;
+        this.ramp = ramp;
+    }
+
+    ReportContent.GaugeText text() {
+        GaugeQuality quality = GaugeQuality.of(car.visit());
+        List<String> sentences = new ArrayList<>();
+        sentences.add(
+                switch (quality.summary()) {
+                    case NOT_CHECKED ->
+                        "No gauge check was made: nothing shows how far the gauge can be trusted on that day.";
+                    case CANNOT_TELL ->
+                        "Checks were made, but a tolerance is not stated for all of them, so they cannot show that the gauge was"
+                                + " right.";
+                    case PASSED -> "Every check lies within the tolerances stated for gauge and shim.";
+                    case FAILED ->
+                        "A check failed: the readings since the last good check are suspect, and the likelihoods with them.";
+                });
+        for (GaugeQuality.Drift drift : quality.drifts()) {
+            sentences.add("From before to after, on " + surface(drift.on()) + on(drift) + ", the gauge moved by "
+                    + signed(drift.driftUm()) + (drift.isBeyond() ? ", beyond the tolerance" : "")
+                    + (drift.toleranceUm().isPresent()
+                            ? " (tolerance " + number(drift.toleranceUm().getAsDouble()) + ")"
+                            : "")
+                    + ".");
+        }
+        boolean corrected = !car.thickness().correction().equals(GaugeCorrection.NONE);
+        quality.correction()
+                .ifPresent(
+                        line -> sentences.add(
+                                String.format(
+                                        Locale.US,
+                                        "The checks give a line for correction: what is shown less %s, times %.3f. %s",
+                                        number(line.zeroUm()),
+                                        line.factor(),
+                                        corrected
+                                                ? "Thickness in this report is computed with it; readings are printed as typed."
+                                                : "It was not applied: thickness in this report is computed from the readings as typed.")));
+        sentences.add("The gauge's range was taken to be "
+                + number(car.visit().facts().gaugeRange().um()) + ".");
+        return new ReportContent.GaugeText(
+                quality.verdicts().stream().map(this::row).toList(), sentences);
+    }
+
+    private String on(GaugeQuality.Drift drift) {
+        return drift.on() == GaugeSurface.BARE ? "" : " of " + number(drift.nominalUm());
+    }
+
+    private List<String> row(GaugeVerdict verdict) {
+        GaugeCheck check = verdict.check();
+        return List.of(
+                check.when().word(),
+                check.on() == GaugeSurface.BARE ? "bare metal" : "shim",
+                typed(check.nominal()),
+                typed(check.shown()),
+                signed(verdict.deviationUm()),
+                tolerance(verdict.toleranceUm()),
+                verdict.canTell() ? verdict.passes() ? "within" : "beyond" : "cannot tell",
+                check.note().orElse(""));
+    }
+
+    private String tolerance(OptionalDouble um) {
+        return um.isPresent() ? "\u00b1\u2009" + number(um.getAsDouble()) : "not stated";
+    }
+
+    private static String surface(GaugeSurface on) {
+        return on == GaugeSurface.BARE ? "bare metal" : "the shim";
+    }
+
+    private static String typed(GaugeValue.Measured value) {
+        return value.typed().toPlainString().replace('-', '\u2212') + "\u2009"
+                + value.unit().word().replace("um", "\u00b5m");
+    }
+
+    /** Small differences: one digit more than a mean. */
+    private String number(double um) {
+        double value = ramp.unit().fromUm(um);
+        String digits = ramp.unitName().equals("mil") ? "%.2f" : "%.1f";
+        return String.format(Locale.US, digits, value).replace('-', '\u2212') + "\u2009" + ramp.unitName();
+    }
+
+    private String signed(double um) {
+        return (um > 0 ? "+" : "") + number(um);
+    }
+}

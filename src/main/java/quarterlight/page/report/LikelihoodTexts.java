@@ -1,0 +1,67 @@
+package quarterlight.page.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import quarterlight.finish.EvidenceStrength;
+import quarterlight.finish.FinishReason;
+import quarterlight.finish.ZoneHistory;
+
+/** The likelihoods of a panel in words, with every reason that moved them. */
+final class LikelihoodTexts {
+    private static final double TOO_SMALL = 0.05;
+
+    private LikelihoodTexts() {}
+
+    static ReportContent.LikelihoodText of(ZoneHistory zone) {
+        String figures = String.format(
+                Locale.US,
+                "Refinish likelihood %d of 100 (band %d to %d), repair likelihood %d. Factory finish %d\u2009%%, refinished over it"
+                        + " %d\u2009%%, stripped and refinished %d\u2009%%, over filler %d\u2009%%.",
+                zone.refinishScore(),
+                Math.round(100 * zone.notFactoryLow()),
+                Math.round(100 * zone.notFactoryHigh()),
+                zone.repairScore(),
+                Math.round(100 * zone.chances().factory()),
+                Math.round(100 * zone.chances().over()),
+                Math.round(100 * zone.chances().stripped()),
+                Math.round(100 * zone.chances().filler()));
+        String strength = "The zone's own evidence: " + zone.strength().phrase() + "."
+                + (zone.readable() ? "" : " The gauge cannot read it: signs and rust alone speak.");
+        List<ReportContent.Fact> reasons = new ArrayList<>();
+        zone.reasons().stream()
+                .filter(reason ->
+                        Math.abs(reason.log10Refinish()) >= TOO_SMALL || Math.abs(reason.log10Repair()) >= TOO_SMALL)
+                .forEach(reason -> reasons.add(new ReportContent.Fact(what(reason), effect(reason))));
+        return new ReportContent.LikelihoodText(figures, strength, reasons);
+    }
+
+    static String what(FinishReason reason) {
+        return switch (reason.source()) {
+            case VALUES -> "Thickness values";
+            case NO_METAL -> "Spots without metal";
+            case SIGN ->
+                words(reason.sign().orElseThrow().word()) + (reason.seen() ? ", seen" : ", looked for and not seen");
+            case RUST -> "Rust, or that none was found";
+            case REST_OF_CAR -> "The rest of the car";
+        };
+    }
+
+    /** {@code tape-edge} as "Tape edge". */
+    static String words(String word) {
+        String plain = word.replace('-', ' ');
+        return plain.substring(0, 1).toUpperCase(Locale.US) + plain.substring(1);
+    }
+
+    private static String effect(FinishReason reason) {
+        EvidenceStrength strength = EvidenceStrength.ofLog10(reason.log10Refinish());
+        String toward = strength.band() == EvidenceStrength.Band.NONE
+                ? "hardly moves it"
+                : strength.band().words() + (strength.forRefinishing() ? " for refinishing" : " for factory finish");
+        return toward + " (" + signed(reason.log10Refinish()) + "; filler " + signed(reason.log10Repair()) + ")";
+    }
+
+    private static String signed(double log10) {
+        return String.format(Locale.US, "%+.1f", log10).replace('-', '\u2212');
+    }
+}

@@ -1,0 +1,76 @@
+package quarterlight.page.report;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import javax.imageio.IIOImage;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageWriteParam;
+import javax.imageio.ImageWriter;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
+
+/**
+ * A picture as a JPEG for print, without any data of the photo it was made from. A picture with much grain is written at a lower
+ * quality, so that sixty of them stay within 15 MB.
+ */
+final class PrintedPicture {
+    /** Long side in pixels: over 400 dots an inch on a width of 56 mm, so that a reader can look closer on a screen. */
+    static final int LONG_SIDE_PX = 960;
+
+    private static final int MOST_BYTES = 220_000;
+    private static final List<Float> QUALITIES = List.of(0.82f, 0.72f, 0.6f, 0.45f, 0.3f);
+
+    private final byte[] jpeg;
+    private final int width;
+    private final int height;
+
+    private PrintedPicture(byte[] jpeg, int width, int height) {
+        this.jpeg = jpeg;
+        this.width = width;
+        this.height = height;
+    }
+
+    /** The file; not to be changed. */
+    byte[] jpeg() {
+        return jpeg;
+    }
+
+    int width() {
+        return width;
+    }
+
+    int height() {
+        return height;
+    }
+
+    /** @param image of type INT_RGB */
+    static PrintedPicture of(BufferedImage image) {
+        byte[] jpeg = new byte[0];
+        for (float quality : QUALITIES) {
+            jpeg = written(image, quality);
+            if (jpeg.length <= MOST_BYTES) {
+                break;
+            }
+        }
+        return new PrintedPicture(jpeg, image.getWidth(), image.getHeight());
+    }
+
+    private static byte[] written(BufferedImage image, float quality) {
+        ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (MemoryCacheImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
+            ImageWriteParam param = writer.getDefaultWriteParam();
+            param.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
+            param.setCompressionQuality(quality);
+            writer.setOutput(out);
+            writer.write(null, new IIOImage(image, null, null), param);
+        } catch (IOException e) {
+            throw new UncheckedIOException("writing into memory does not fail", e);
+        } finally {
+            writer.dispose();
+        }
+        return bytes.toByteArray();
+    }
+}

@@ -1,0 +1,154 @@
+package quarterlight.page.report;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import quarterlight.car.ZoneId;
+import quarterlight.findings.Findings;
+import quarterlight.page.ThicknessRamp;
+import quarterlight.thickness.Outlier;
+import quarterlight.thickness.Spot;
+import quarterlight.thickness.ZoneThickness;
+import quarterlight.visit.GaugeValue;
+import quarterlight.visit.Reading;
+import quarterlight.visit.RecordId;
+import quarterlight.visit.Recorded;
+
+/** The readings of a zone: figures in words, the plot, and every reading as it was typed. */
+final class ReadingTexts {
+    private final Findings car;
+    private final ThicknessRamp ramp;
+    private final ThicknessRamp spots;
+    private final boolean full;
+
+    /**
+     * @param ramp for numbers
+     * @param spots wide enough for every spot
+     */
+    ReadingTexts(Findings car, ThicknessRamp ramp, ThicknessRamp spots, boolean full) {
+        this.car = car;
+        this.ramp = ramp;
+        this.spots = spots;
+        this.full = full;
+    }
+
+    Optional<ReportContent.ReadingText> of(ZoneId zone, String name) {
+        return car.thickness()
+                .zone(zone)
+                .map(thickness -> new ReportContent.ReadingText(
+                        figures(thickness),
+                        thickness.readable() && thickness.valueSpots() + thickness.overSpots() + thickness.noMetal() > 0
+                                ? StripPlot.one(car, spots, thickness, name)
+                                : "",
+                        full ? typed(thickness) : List.of(),
+                        remarks(thickness)));
+    }
+
+    private List<String> figures(ZoneThickness zone) {
+        List<String> parts = new ArrayList<>();
+        if (!zone.readable()) {
+            parts.add("The gauge cannot read what this zone is made of (" + substrate(zone)
+                    + "); what it showed is no coating thickness");
+        }
+        if (zone.meanUm().isPresent()) {
+            String mean = "Mean " + length(zone.meanUm()) + " over " + count(zone.valueSpots(), "spot");
+            parts.add(
+                    zone.ci95LowUm().isPresent()
+                            ? mean + ", 95\u2009% interval "
+                                    + ramp.number(zone.ci95LowUm().getAsDouble()) + " to "
+                                    + length(zone.ci95HighUm()) + ", standard deviation " + length(zone.sdUm())
+                            : mean);
+            parts.add(count(zone.readings(), "reading") + " from "
+                    + ramp.number(zone.minUm().getAsDouble()) + " to " + length(zone.maxUm()) + ", median "
+                    + length(zone.medianUm()));
+        }
+        if (zone.noMetal() > 0) {
+            parts.add("no metal found on " + count(zone.noMetal(), "spot"));
+        }
+        if (zone.overSpots() > 0) {
+            parts.add("beyond the gauge's range on " + count(zone.overSpots(), "spot"));
+        }
+        if (zone.excluded() > 0) {
+            parts.add(count(zone.excluded(), "reading") + " excluded, see below");
+        }
+        return parts;
+    }
+
+    private String substrate(ZoneThickness zone) {
+        return car.visit().facts().car().substrateOf(zone.zone()).word();
+    }
+
+    private String length(OptionalDouble um) {
+        return ramp.number(um.orElseThrow()) + "\u2009" + ramp.unitName();
+    }
+
+    private static String count(int number, String thing) {
+        return number + " " + thing + (number == 1 ? "" : "s");
+    }
+
+    /** Spot by spot, each reading as typed with its unit and its note. */
+    private List<String> typed(ZoneThickness zone) {
+        Map<RecordId, Reading> rows = new HashMap<>();
+        Map<String, List<String>> lines = new LinkedHashMap<>();
+        for (Recorded<Reading> row : car.visit().readings()) {
+            if (row.value().zone().equals(zone.zone())) {
+                rows.put(row.id(), row.value());
+            }
+        }
+        List<String> single = new ArrayList<>();
+        for (Spot spot : zone.spots()) {
+            List<Reading> readings = spot.readings().stream().map(rows::get).toList();
+            String text = readings.stream().map(ReadingTexts::typed).collect(Collectors.joining(", "));
+            if (spot.label().isPresent()) {
+                lines.computeIfAbsent(spot.label().get(), key -> new ArrayList<>())
+                        .add(text);
+            } else {
+                single.add(text);
+            }
+        }
+        List<String> all = new ArrayList<>();
+        lines.forEach((label, texts) -> all.add("Spot " + label + ": " + String.join(", ", texts)));
+        if (!single.isEmpty()) {
+            all.add((all.isEmpty() ? "Spots: " : "Single spots: ") + String.join(", ", single));
+        }
+        rows.values().stream()
+                .filter(reading -> reading.exclude().isPresent())
+                .forEach(reading -> all.add("Excluded: " + typed(reading) + ", because: "
+                        + reading.exclude().get()));
+        return all;
+    }
+
+    private static String typed(Reading reading) {
+        String value = value(reading.value());
+        return reading.note().map(note -> value + " (" + note + ")").orElse(value);
+    }
+
+    private static String value(GaugeValue value) {
+        if (value instanceof GaugeValue.Measured measured) {
+            return measured.typed().toPlainString().replace('-', '\u2212') + "\u2009"
+                    + measured.unit().word().replace("um", "\u00b5m");
+        }
+        return value instanceof GaugeValue.NoMetal ? "no metal" : "beyond the range";
+    }
+
+    private List<String> remarks(ZoneThickness zone) {
+        List<String> remarks = new ArrayList<>();
+        for (Outlier outlier : zone.outliers()) {
+            remarks.add(String.format(
+                    Locale.US,
+                    "The spot at %s\u2009%s stands apart from the others (%s); it counts all the same.",
+                    ramp.number(outlier.um()),
+                    ramp.unitName(),
+                    outlier.rule() == Outlier.Rule.GRUBBS
+                            ? "Grubbs' test at 0.05"
+                            : "beyond 1.5 interquartile ranges from the quartiles"));
+        }
+        return remarks;
+    }
+}

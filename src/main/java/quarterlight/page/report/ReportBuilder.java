@@ -1,0 +1,215 @@
+package quarterlight.page.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import quarterlight.car.Zone;
+import quarterlight.car.ZoneId;
+import quarterlight.coverage.Gap;
+import quarterlight.findings.Findings;
+import quarterlight.findings.Matter;
+import quarterlight.findings.NotLookedAt;
+import quarterlight.page.PageFacts;
+import quarterlight.page.Selection;
+import quarterlight.page.ThicknessRamp;
+import quarterlight.thickness.ZoneThickness;
+import quarterlight.units.Worded;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.Trial;
+import quarterlight.visit.VisitChoices;
+
+/** Puts the report together from its parts. */
+final class ReportBuilder {
+    /** How many things matter most. */
+    private static final int MOST = 5;
+
+    private final Findings car;
+    private final List<Matter> matters;
+    private final List<Gap> gaps;
+    private final Selection selection;
+    private final Shots shots;
+    private final Pictures pictures;
+    private final ThicknessRamp ramp;
+    private final ZoneTexts.PhotoWords words;
+
+    ReportBuilder(
+            Findings car,
+            List<Matter> matters,
+            List<Gap> gaps,
+            Selection selection,
+            Shots shots,
+            Pictures pictures,
+            ThicknessRamp ramp,
+            ZoneTexts.PhotoWords words) {
+        this.car = car;
+        this.matters = matters;
+        this.gaps = gaps;
+        this.selection = selection;
+        this.shots = shots;
+        this.pictures = pictures;
+        this.ramp = ramp;
+        this.words = words;
+    }
+
+    /** @param drawing the body diagram as an element of the page */
+    ReportContent content(String drawing) {
+        ThicknessRamp spots = StripPlot.scale(car, ramp);
+        ZoneTexts chapters =
+                new ZoneTexts(car, shots, pictures, new ReadingTexts(car, ramp, spots, selection.full()), words);
+        List<ReportContent.ZoneText> zones = zones().stream()
+                .filter(zone -> selection.full() || matter(zone.id()))
+                .map(chapters::of)
+                .flatMap(Optional::stream)
+                .toList();
+        Set<String> targets = zones.stream().map(ReportContent.ZoneText::id).collect(Collectors.toSet());
+        List<ReportContent.Fact> facts = new ArrayList<>();
+        PageFacts.visit(car).forEach((label, text) -> facts.add(new ReportContent.Fact(label, text)));
+        return new ReportContent(
+                car.visit().facts().car().name(),
+                car.visit().facts().date().map(Object::toString).orElse("date of the visit not given"),
+                lead(zones.size()),
+                facts,
+                matters.stream().limit(MOST).map(m -> matter(m, targets)).toList(),
+                NotLookedAt.of(car).sentences(),
+                drawing,
+                "Numbers in the zones: mean coating thickness in " + ramp.unitName()
+                        + ". Hatching: refinish likelihood. Dots: rust. Discs: photos, by their numbers.",
+                overview(targets),
+                ramp.unitName(),
+                strips(spots),
+                zones,
+                chapters.photos(shots.withoutZone()),
+                leftOut(),
+                new MarkTexts(car, shots).text(),
+                car.visit().trials().stream()
+                        .map(Recorded::value)
+                        .map(this::row)
+                        .toList(),
+                gaps.stream()
+                        .filter(gap -> selection.shows(gap.zone().id()))
+                        .map(ReportBuilder::row)
+                        .toList(),
+                new GaugeTexts(car, ramp).text(),
+                MethodTexts.method(car, ramp),
+                MethodTexts.cautions(car),
+                own(),
+                MethodTexts.sources());
+    }
+
+    /** The inspector's own words on terms and limits. */
+    private List<ReportContent.Paragraph> own() {
+        List<ReportContent.Paragraph> own = new ArrayList<>();
+        VisitChoices choices = car.visit().facts().choices();
+        choices.limits().ifPresent(text -> own.add(new ReportContent.Paragraph("Limits of this visit", List.of(text))));
+        choices.terms().ifPresent(text -> own.add(new ReportContent.Paragraph("Terms", List.of(text))));
+        return own;
+    }
+
+    private List<Zone> zones() {
+        Set<ZoneId> own = car.catalog().zonesOf(car.visit().facts().car().body()).stream()
+                .map(Zone::id)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+        car.visit().statements().forEach(row -> own.add(row.value().zone()));
+        shots.all().forEach(shot -> shot.zone().ifPresent(own::add));
+        return car.catalog().all().stream()
+                .filter(zone -> own.contains(zone.id()) && selection.shows(zone.id()))
+                .toList();
+    }
+
+    private boolean matter(ZoneId zone) {
+        return matters.stream().limit(MOST).anyMatch(matter -> matter.zones().contains(zone));
+    }
+
+    private List<String> lead(int chapters) {
+        int readings = car.visit().readings().size();
+        String measured = readings == 0
+                ? "no coating thickness was measured"
+                : readings + " gauge readings in " + car.thickness().zones().size() + " zones";
+        long photos = shots.all().stream().map(Shots.Shot::frame).distinct().count();
+        return List.of("What was seen, measured and tried on one visit: " + photos + " photos, " + measured + ", "
+                + car.visit().marks().size() + " marks, " + car.visit().trials().size() + " trials, evidence on "
+                + chapters
+                + " zones. Every figure stands with what it rests on.");
+    }
+
+    private ReportContent.MatterText matter(Matter matter, Set<String> targets) {
+        List<ReportContent.Link> links = matter.zones().stream()
+                .filter(zone -> targets.contains(ZoneTexts.id(zone)))
+                .map(zone -> new ReportContent.Link(
+                        ZoneTexts.id(zone), car.catalog().get(zone).label()))
+                .toList();
+        return new ReportContent.MatterText(
+                matter.place(), matter.headline(), matter.evidence(), matter.structural(), links);
+    }
+
+    private List<ReportContent.ZoneRow> overview(Set<String> targets) {
+        Map<String, ZoneId> ids = zones().stream().collect(Collectors.toMap(Zone::label, Zone::id, (a, b) -> a));
+        return PageFacts.zones(car, ramp).stream()
+                .filter(row -> ids.containsKey(row.get(0)))
+                .map(row -> {
+                    String target = ZoneTexts.id(ids.get(row.get(0)));
+                    return new ReportContent.ZoneRow(
+                            targets.contains(target) ? target : "",
+                            row.get(0),
+                            row.get(1),
+                            row.get(2),
+                            row.get(3),
+                            row.get(4),
+                            row.get(5),
+                            row.get(6));
+                })
+                .toList();
+    }
+
+    private String strips(ThicknessRamp spots) {
+        List<ZoneThickness> measured = car.thickness().zones().stream()
+                .filter(zone -> zone.readable() && !zone.spots().isEmpty() && selection.shows(zone.zone()))
+                .toList();
+        List<String> labels = measured.stream()
+                .map(zone -> car.catalog()
+                        .find(zone.zone())
+                        .map(Zone::label)
+                        .orElse(zone.zone().value()))
+                .toList();
+        return measured.isEmpty() ? "" : StripPlot.several(car, spots, measured, labels);
+    }
+
+    private List<String> leftOut() {
+        List<String> sentences = new ArrayList<>(selection.sentences(car.catalog()));
+        long aside = car.visit().photos().stream()
+                .filter(photo -> photo.setAside().isPresent())
+                .count();
+        if (aside > 0) {
+            sentences.add(aside + (aside == 1 ? " photo" : " photos")
+                    + " set aside by the inspector, for instance as twice the same or blurred, and not used.");
+        }
+        return sentences;
+    }
+
+    private ReportContent.TrialRow row(Trial trial) {
+        String value = trial.value()
+                .map(v -> v.toPlainString() + "\u2009" + trial.unit().orElse(""))
+                .orElse("");
+        String zone = trial.zone()
+                .map(id -> car.catalog().find(id).map(Zone::label).orElse(id.value()))
+                .orElse("");
+        return new ReportContent.TrialRow(
+                trial.item(),
+                trial.result().word(),
+                value.strip(),
+                zone,
+                trial.note().orElse(""));
+    }
+
+    private static ReportContent.GapRow row(Gap gap) {
+        Worded lacks = gap.lacks();
+        String what = lacks.word() + gap.part().map(part -> " of " + part).orElse("") + ": " + gap.have() + " of "
+                + gap.want();
+        String why = gap.excuse().map(excuse -> "Not looked at: " + excuse).orElse(gap.why());
+        return new ReportContent.GapRow(gap.zone().label(), what, why);
+    }
+}

@@ -1,0 +1,149 @@
+package quarterlight.page.report;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the report says, in the order in which it says it: texts only, units included, an empty text where there is none. The
+ * same for PDF and HTML. Immutable.
+ *
+ * @param title the car
+ * @param date of the visit, in words
+ * @param lead the sentences that open the summary
+ * @param drawing the body diagram as an element of the page
+ * @param strips thickness of all zones on one scale, as an element of the page; empty if nothing was measured
+ * @param otherPhotos photos of marks that belong to no zone
+ * @param own the inspector's own words on limits and terms
+ * @param leftOut what is not shown, and why, in sentences
+ */
+public record ReportContent(
+        String title,
+        String date,
+        List<String> lead,
+        List<Fact> facts,
+        List<MatterText> matters,
+        List<String> notLookedAt,
+        String drawing,
+        String drawingNote,
+        List<ZoneRow> overview,
+        String unit,
+        String strips,
+        List<ZoneText> zones,
+        List<PhotoText> otherPhotos,
+        List<String> leftOut,
+        MarksText marks,
+        List<TrialRow> trials,
+        List<GapRow> gaps,
+        GaugeText gauge,
+        List<Paragraph> method,
+        List<String> cautions,
+        List<Paragraph> own,
+        List<String> sources) {
+    /** A label and its text. */
+    public record Fact(String label, String text) {}
+
+    /** A heading and what stands below it. */
+    public record Paragraph(String heading, List<String> sentences) {}
+
+    /** A place of the report to go to. */
+    public record Link(String target, String text) {}
+
+    /** One of the things that matter most. */
+    public record MatterText(
+            String place, String headline, List<String> evidence, boolean structural, List<Link> links) {}
+
+    /** A row of the table of zones; the target is empty for a zone that has no chapter. */
+    public record ZoneRow(
+            String target,
+            String zone,
+            String mean,
+            String spots,
+            String refinish,
+            String repair,
+            String rust,
+            String need) {}
+
+    /** All that is known of one zone. */
+    public record ZoneText(
+            String id,
+            String name,
+            List<StatementText> statements,
+            Optional<ReadingText> readings,
+            Optional<LikelihoodText> likelihood,
+            List<SignText> signs,
+            Optional<RustText> rust,
+            List<PhotoText> photos) {
+        /** True if there is more than photos. */
+        public boolean hasWords() {
+            return !statements.isEmpty() || readings.isPresent() || !signs.isEmpty() || rust.isPresent();
+        }
+    }
+
+    /** A statement: what kind, how grave, how it is known, and the sentence. */
+    public record StatementText(String kind, String text, Optional<Link> photo) {}
+
+    /** Readings of a zone in words, as a plot, and as they were typed. */
+    public record ReadingText(List<String> figures, String plot, List<String> spots, List<String> remarks) {}
+
+    /** The likelihoods with what moved them. */
+    public record LikelihoodText(String figures, String strength, List<Fact> reasons) {}
+
+    /** A sign that was seen, or looked for and not seen. */
+    public record SignText(String sign, String seen, String more, Optional<Link> photo) {}
+
+    /** Rust of a zone. */
+    public record RustText(
+            String figures, List<TraceText> traces, String need, List<String> remarks, List<String> cautions) {}
+
+    /** One outline drawn on a photo. */
+    public record TraceText(String kind, String area, String note, Optional<Link> photo) {}
+
+    /**
+     * A photo below its zone.
+     *
+     * @param number of its pin on the diagram
+     * @param id to link to
+     * @param source address of the picture; empty if none can be shown
+     * @param widthMm on paper
+     * @param instead what stands where no picture can be shown, or where it was shown already
+     */
+    public record PhotoText(
+            int number,
+            String id,
+            String source,
+            String widthMm,
+            String heightMm,
+            String instead,
+            String alt,
+            String shows,
+            String caption,
+            String time,
+            String file,
+            List<String> notes) {}
+
+    /** Marks and dates; {@code line} is the drawing of the time line, empty if there is none. */
+    public record MarksText(String line, List<MarkRow> rows, List<FeatureRow> features, List<String> sentences) {}
+
+    /** A mark as read and as decoded. */
+    public record MarkRow(
+            String part,
+            String kind,
+            String text,
+            String dates,
+            String verdict,
+            String why,
+            String note,
+            Optional<Link> photo) {}
+
+    /** A feature by which cars are dated. */
+    public record FeatureRow(String feature, String span, String fitted, String verdict, String note) {}
+
+    /** A function that was tried. */
+    public record TrialRow(String item, String result, String value, String zone, String note) {}
+
+    /** What evidence a zone lacks. */
+    public record GapRow(String zone, String lacks, String why) {}
+
+    /** The gauge check: a row each, what it comes to, and how far the gauge moved. */
+    public record GaugeText(List<List<String>> rows, List<String> sentences) {}
+}

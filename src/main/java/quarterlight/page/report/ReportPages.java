@@ -1,0 +1,137 @@
+package quarterlight.page.report;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Base64;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import quarterlight.coverage.Gap;
+import quarterlight.diagram.BodyDiagram;
+import quarterlight.diagram.ZonePlaces;
+import quarterlight.diagram.ink.DiagramInk;
+import quarterlight.diagram.ink.SheetLayout;
+import quarterlight.findings.Findings;
+import quarterlight.findings.Matter;
+import quarterlight.page.FindingsInk;
+import quarterlight.page.FontFaces;
+import quarterlight.page.Paper;
+import quarterlight.page.PdfDocument;
+import quarterlight.page.PinKey;
+import quarterlight.page.Selection;
+import quarterlight.page.Template;
+import quarterlight.page.ThicknessRamp;
+import quarterlight.page.VisitPages;
+import quarterlight.page.WholeFile;
+import quarterlight.page.XmlText;
+import quarterlight.task.Progress;
+
+/**
+ * Makes the report of one visit as {@code report.pdf} and as {@code report.html}, one file that needs no other, both from one
+ * content. Neither holds a place or anything that a photo's file tells beyond its name and time.
+ */
+public final class ReportPages {
+    private static final double SIDES_MM = 32;
+    /** Px to a mm of the drawing: its words of 11 px come out at 6.5 pt on paper. */
+    private static final double PX_PER_MM = 4.76;
+
+    private static final Pattern ADDRESS = Pattern.compile("src=\"(picture:[0-9-]+)\"");
+
+    private final Findings car;
+    private final BodyDiagram diagram;
+    private final ZonePlaces places;
+    private final List<Gap> gaps;
+    private final List<Matter> matters;
+    private final BuyerPictures pictures;
+
+    /**
+     * @param places the middles of the diagram's zones
+     * @param gaps evidence that the visit lacks, in the order of the walk
+     * @param matters what matters, heaviest first
+     */
+    public ReportPages(
+            Findings car,
+            BodyDiagram diagram,
+            ZonePlaces places,
+            List<Gap> gaps,
+            List<Matter> matters,
+            BuyerPictures pictures) {
+        this.car = Objects.requireNonNull(car, "car");
+        this.diagram = Objects.requireNonNull(diagram, "diagram");
+        this.places = Objects.requireNonNull(places, "places");
+        this.gaps = List.copyOf(gaps);
+        this.matters = List.copyOf(matters);
+        this.pictures = Objects.requireNonNull(pictures, "pictures");
+    }
+
+    /**
+     * Writes both; each appears whole or not at all.
+     *
+     * @return the files made
+     */
+    public List<Path> write(Path folder, Paper paper, Progress progress) throws IOException {
+        Files.createDirectories(folder);
+        Selection selection = Selection.of(car.visit());
+        PinKey key = PinKey.of(car, diagram, places);
+        Shots shots = Shots.of(car, key, selection);
+        Pictures printed =
+                Pictures.of(shots.all().stream().map(Shots.Shot::frame).toList(), pictures::print, progress);
+        progress.checkCancelled();
+        progress.report(0, 2, "Writing the report");
+        ThicknessRamp ramp = ThicknessRamp.of(List.of(car), ThicknessRamp.usualUnit(car));
+        ReportContent content = new ReportBuilder(car, matters, gaps, selection, shots, printed, ramp, pictures::words)
+                .content(drawing(key, ramp, paper));
+        Map<String, byte[]> files = printed.byAddress();
+        Path pdf = WholeFile.write(
+                folder.resolve("report.pdf"), out -> PdfDocument.write(page(content, paper, false), files, out));
+        progress.checkCancelled();
+        progress.report(1, 2, "Writing the report as one HTML file");
+        Path html =
+                WholeFile.write(folder.resolve("report.html"), out -> within(page(content, paper, true), files, out));
+        progress.report(2, 2, "Report made");
+        return List.of(pdf, html);
+    }
+
+    private String drawing(PinKey key, ThicknessRamp ramp, Paper paper) {
+        double widthMm = paper.widthMm() - SIDES_MM;
+        double heightMm = paper.heightMm() - 75;
+        DiagramInk ink = FindingsInk.of(car, ramp, key.marks());
+        SheetLayout layout = SheetLayout.fit(diagram, widthMm * PX_PER_MM, heightMm * PX_PER_MM, true);
+        return VisitPages.inline(
+                VisitPages.scene(diagram, places, ink, layout),
+                car.visit().facts().car().name(),
+                widthMm);
+    }
+
+    private static String page(ReportContent content, Paper paper, boolean screen) {
+        Map<String, Object> model = new HashMap<>();
+        model.put("r", content);
+        model.put("paper", paper);
+        model.put("screen", screen);
+        model.put("fonts", screen ? FontFaces.css() : "");
+        String page = new Template().fill("report.ftlh", model);
+        // in HTML a drawing is named by an attribute of its own; the PDF library asks for the one of pictures
+        return screen
+                ? "<!DOCTYPE html>\n" + XmlText.clean(page).replace("role=\"img\" alt=", "role=\"img\" aria-label=")
+                : page;
+    }
+
+    /** Writes the page with every picture in place of its address. Typed text has its quotes escaped, so it never looks like one. */
+    private static void within(String page, Map<String, byte[]> files, OutputStream out) throws IOException {
+        int from = 0;
+        for (MatchResult found : ADDRESS.matcher(page).results().toList()) {
+            out.write(page.substring(from, found.start()).getBytes(StandardCharsets.UTF_8));
+            out.write("src=\"data:image/jpeg;base64,".getBytes(StandardCharsets.US_ASCII));
+            out.write(Base64.getEncoder().encode(files.get(found.group(1))));
+            out.write('"');
+            from = found.end();
+        }
+        out.write(page.substring(from).getBytes(StandardCharsets.UTF_8));
+    }
+}

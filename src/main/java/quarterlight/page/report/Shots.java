@@ -1,0 +1,154 @@
+package quarterlight.page.report;
+
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import quarterlight.car.ZoneId;
+import quarterlight.findings.Findings;
+import quarterlight.page.PinKey;
+import quarterlight.page.Selection;
+import quarterlight.visit.Mark;
+import quarterlight.visit.Photo;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.Pin;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.Sign;
+import quarterlight.visit.Statement;
+import quarterlight.visit.Trace;
+
+/**
+ * The photos of the report with their numbers: first every pin as numbered on the diagram, then the photos that a statement,
+ * sign, outline or mark names and that no pin ties to a place. Immutable.
+ */
+final class Shots {
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.US);
+
+    /**
+     * One photo of one zone.
+     *
+     * @param pinned true if the number stands on the diagram
+     * @param zone empty for a photo of a mark that belongs to no zone
+     */
+    record Shot(
+            int number,
+            boolean pinned,
+            Frame frame,
+            Optional<ZoneId> zone,
+            String shows,
+            String caption,
+            String time,
+            String file) {
+        String id() {
+            return "photo-" + number;
+        }
+    }
+
+    private final List<Shot> all;
+    private final Map<PhotoId, Shot> first = new LinkedHashMap<>();
+
+    private Shots(List<Shot> all) {
+        this.all = List.copyOf(all);
+        all.forEach(shot -> first.putIfAbsent(shot.frame().photo(), shot));
+    }
+
+    static Shots of(Findings car, PinKey key, Selection selection) {
+        List<Shot> shots = new ArrayList<>();
+        for (PinKey.Entry entry : key.entries()) {
+            Pin pin = entry.value();
+            if (selection.shows(pin.photo()) && selection.shows(pin.zone())) {
+                shots.add(new Shot(
+                        entry.number(),
+                        true,
+                        Frame.of(pin),
+                        Optional.of(pin.zone()),
+                        pin.shows().orElse(""),
+                        pin.caption().orElse(""),
+                        entry.time(),
+                        entry.file()));
+            }
+        }
+        int next = key.entries().stream().mapToInt(PinKey.Entry::number).max().orElse(0) + 1;
+        for (Map.Entry<PhotoId, Optional<ZoneId>> named : named(car).entrySet()) {
+            PhotoId id = named.getKey();
+            Optional<Photo> photo =
+                    car.visit().photo(id).filter(p -> p.setAside().isEmpty());
+            boolean known = shots.stream().anyMatch(shot -> shot.frame().photo().equals(id));
+            boolean zoneShown = named.getValue().map(selection::shows).orElse(true);
+            if (!known && photo.isPresent() && selection.shows(id) && zoneShown) {
+                shots.add(new Shot(
+                        next++,
+                        false,
+                        new Frame(id, OptionalDouble.empty()),
+                        named.getValue(),
+                        "",
+                        "",
+                        time(car, id),
+                        photo.get().file().name()));
+            }
+        }
+        return new Shots(shots);
+    }
+
+    private static String time(Findings car, PhotoId photo) {
+        return car.times().of(photo).map(t -> CLOCK.format(t.local())).orElse("");
+    }
+
+    /** Photos that some evidence names, with its zone. */
+    private static Map<PhotoId, Optional<ZoneId>> named(Findings car) {
+        Map<PhotoId, Optional<ZoneId>> found = new LinkedHashMap<>();
+        for (Recorded<Statement> row : car.visit().statements()) {
+            row.value()
+                    .photo()
+                    .ifPresent(photo ->
+                            found.putIfAbsent(photo, Optional.of(row.value().zone())));
+        }
+        for (Recorded<Sign> row : car.visit().signs()) {
+            row.value()
+                    .photo()
+                    .ifPresent(photo ->
+                            found.putIfAbsent(photo, Optional.of(row.value().zone())));
+        }
+        for (Recorded<Trace> row : car.visit().traces()) {
+            found.putIfAbsent(row.value().photo(), Optional.of(row.value().zone()));
+        }
+        for (Recorded<Mark> row : car.visit().marks()) {
+            row.value()
+                    .photo()
+                    .ifPresent(photo -> found.putIfAbsent(photo, row.value().zone()));
+        }
+        return found;
+    }
+
+    List<Shot> all() {
+        return all;
+    }
+
+    List<Shot> of(ZoneId zone) {
+        return all.stream()
+                .filter(shot -> shot.zone().equals(Optional.of(zone)))
+                .toList();
+    }
+
+    List<Shot> withoutZone() {
+        return all.stream().filter(shot -> shot.zone().isEmpty()).toList();
+    }
+
+    /** The place where a photo is shown; empty if it is not shown. */
+    Optional<ReportContent.Link> link(Optional<PhotoId> photo) {
+        return photo.flatMap(id -> Optional.ofNullable(first.get(id)))
+                .map(shot -> new ReportContent.Link(shot.id(), "photo " + shot.number()));
+    }
+
+    /** The shot that shows the same picture first. */
+    Shot firstOf(Frame frame) {
+        return all.stream()
+                .filter(shot -> shot.frame().equals(frame))
+                .findFirst()
+                .orElseThrow();
+    }
+}

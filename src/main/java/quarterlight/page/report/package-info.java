@@ -1,0 +1,6 @@
+/**
+ * Answers: what does the report say, zone by zone, with which photos and which figures? The content is made once and written
+ * as PDF and as one HTML file.
+ * <p>Uses the findings and the page package. Read {@link quarterlight.page.report.ReportPages} first.
+ */
+package quarterlight.page.report;

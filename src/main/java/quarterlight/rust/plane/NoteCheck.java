@@ -1,0 +1,65 @@
+package quarterlight.rust.plane;
+
+import java.util.List;
+import java.util.Optional;
+import quarterlight.visit.HiddenRegion;
+import quarterlight.visit.NoteShape;
+import quarterlight.visit.PhotoFile;
+import quarterlight.visit.PhotoNote;
+import quarterlight.visit.PhotoScale;
+import quarterlight.visit.PixelPoint;
+
+/** Says why a note or a hidden region cannot be drawn on its photo, in one sentence: what, where, what to do. */
+public final class NoteCheck {
+    private NoteCheck() {}
+
+    /** What is wrong with the points of the note on this photo, or empty. */
+    public static Optional<String> ofPoints(PhotoNote note, PhotoFile photo) {
+        Optional<String> outside = TraceCheck.first(note.points().stream(), photo)
+                .map(p -> "the note at " + TraceCheck.at(p) + " lies outside " + TraceCheck.edge(photo)
+                        + "draw it within the photo");
+        return outside.or(() -> ofShape(note));
+    }
+
+    /** What is wrong with the scale of the note on this photo, or empty. */
+    public static Optional<String> ofScale(PhotoNote note, PhotoFile photo) {
+        return note.scale().flatMap(scale -> ofScale(scale, note.points(), photo));
+    }
+
+    private static Optional<String> ofShape(PhotoNote note) {
+        if (note.shape() == NoteShape.TEXT) {
+            return Optional.empty();
+        }
+        PixelPoint a = note.points().get(0);
+        PixelPoint b = note.points().get(1);
+        double width = Math.abs(a.x() - b.x());
+        double height = Math.abs(a.y() - b.y());
+        double size = note.shape() == NoteShape.BOX ? Math.min(width, height) : Math.hypot(width, height);
+        return size < TraceCheck.LEAST_PX
+                ? Optional.of("the two points of the note fall together or leave no room between them at "
+                        + TraceCheck.at(a) + "; draw it larger")
+                : Optional.empty();
+    }
+
+    private static Optional<String> ofScale(PhotoScale scale, List<PixelPoint> points, PhotoFile photo) {
+        Optional<String> outside = TraceCheck.first(scale.marks().stream(), photo)
+                .map(p -> "the scale's mark at " + TraceCheck.at(p) + " lies outside " + TraceCheck.edge(photo)
+                        + "set the scale on the same photo");
+        return outside.or(() -> TraceCheck.ofScale(scale))
+                .or(() -> PhotoPlane.of(scale)
+                                .filter(plane -> points.stream().allMatch(plane::sees))
+                                .isPresent()
+                        ? Optional.empty()
+                        : Optional.of(
+                                "the line crosses the horizon of the scale's plane, so it cannot lie in that plane; "
+                                        + "check the scale's marks"));
+    }
+
+    /** What is wrong with the outline of the region on this photo or film, or empty. */
+    public static Optional<String> ofOutline(HiddenRegion region, PhotoFile photo) {
+        return TraceCheck.first(TraceCheck.marks(region.outline()), photo)
+                .map(p -> "the outline at " + TraceCheck.at(p) + " lies outside " + TraceCheck.edge(photo)
+                        + "draw it within the photo")
+                .or(() -> TraceCheck.ofOutline(region.outline()));
+    }
+}

@@ -1,0 +1,266 @@
+package quarterlight.ui;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import javax.swing.JComponent;
+import javax.swing.JFileChooser;
+import javax.swing.KeyStroke;
+import quarterlight.ui.kit.Command;
+import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.Palette;
+import quarterlight.ui.kit.Station;
+import quarterlight.ui.kit.Texts;
+import quarterlight.units.ThicknessUnit;
+
+/** The commands of the window, each made once and shared by menus, buttons and keys. Event thread only. */
+final class DeskActions {
+    private final DeskParts parts;
+    private final MainWindow window;
+    private final Texts texts;
+    private final Command newVisit;
+    private final Command openVisit;
+    private final Command closeVisit;
+    private final Command quit;
+    private final Command facts;
+    private final Command takeIn;
+    private final Command addTable;
+    private final Command undo;
+    private final Command redo;
+    private final Command unit;
+    private final Command brightness;
+    private final Command manual;
+    private final Command keys;
+    private final Map<Station, Command> stations = new EnumMap<>(Station.class);
+
+    DeskActions(DeskParts parts, MainWindow window) {
+        this.parts = parts;
+        this.window = window;
+        this.texts = parts.texts();
+        newVisit = always("do.new", this::makeVisit).menuKey("N");
+        openVisit = always("do.open", this::chooseVisit).menuKey("O");
+        closeVisit = always("do.close", window::closeVisit).menuKey("W");
+        quit = always("do.quit", window::quit).menuKey("Q");
+        facts = always("do.facts", this::editFacts).menuKey("I");
+        takeIn = always("do.take-in", this::choosePhotos).menuKey("T");
+        addTable = always("do.add-table", this::chooseTable).menuKey("shift T");
+        undo = always("do.undo", () -> visit().ifPresent(OpenVisit::undo)).menuKey("Z");
+        redo = always("do.redo", () -> visit().ifPresent(OpenVisit::redo)).menuKey("shift Z");
+        unit = always("do.unit", this::otherUnit).menuKey("U");
+        brightness = always("do.brightness", this::otherBrightness).menuKey("shift D");
+        manual = always("do.manual", () -> new ManualWindow(parts, window.frame()).show())
+                .key("F1");
+        keys = always("do.keys", () -> new KeysSheet(parts, window).show()).menuKey("K");
+        for (Station station : Station.values()) {
+            stations.put(
+                    station,
+                    always(station.textKey(), () -> window.bench().ifPresent(bench -> bench.show(station)))
+                            .menuKey(Integer.toString(station.digit())));
+        }
+        bindAll();
+    }
+
+    private Command always(String key, Runnable work) {
+        return Command.of(texts, key, work);
+    }
+
+    /** The keys hold everywhere in the window, also where no menu is open. */
+    private void bindAll() {
+        JComponent root = window.frame().getRootPane();
+        for (Command command : all()) {
+            if (command.getValue(Command.ACCELERATOR_KEY) instanceof KeyStroke stroke) {
+                String name = "desk " + stroke;
+                root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(stroke, name);
+                root.getActionMap().put(name, command);
+            }
+        }
+    }
+
+    /** Every command, in the order of the menus. */
+    List<Command> all() {
+        List<Command> all =
+                new ArrayList<>(List.of(newVisit, openVisit, facts, takeIn, addTable, closeVisit, quit, undo, redo));
+        all.addAll(stations.values());
+        all.addAll(List.of(unit, brightness, manual, keys));
+        return all;
+    }
+
+    /** What can be done and how it is called after the visit changed. */
+    void visitChanged() {
+        Optional<OpenVisit> visit = visit();
+        boolean editable = visit.map(OpenVisit::isEditable).orElse(false);
+        Set.of(facts, takeIn, addTable).forEach(command -> command.setEnabled(editable));
+        closeVisit.setEnabled(visit.isPresent());
+        stations.values().forEach(command -> command.setEnabled(visit.isPresent()));
+        name(undo, "do.undo", visit.flatMap(OpenVisit::undoLabel));
+        name(redo, "do.redo", visit.flatMap(OpenVisit::redoLabel));
+        unit.rename(texts.get(parts.settings().settings().unit() == ThicknessUnit.MIL ? "do.unit.um" : "do.unit.mil"));
+        brightness.rename(texts.get(parts.settings().settings().dark() ? "do.light" : "do.dark"));
+    }
+
+    private void name(Command command, String key, Optional<String> label) {
+        command.setEnabled(label.isPresent());
+        command.rename(label.map(text -> texts.get(key + ".named", text)).orElse(texts.get(key)));
+    }
+
+    private Optional<OpenVisit> visit() {
+        return window.bench().map(VisitBench::visit);
+    }
+
+    private void makeVisit() {
+        new VisitForm(parts, window.frame()).make().ifPresent(made -> window.create(made.folder(), made.facts()));
+    }
+
+    private void editFacts() {
+        visit().ifPresent(visit -> new VisitForm(parts, window.frame()).change(visit));
+    }
+
+    private void chooseVisit() {
+        choose("do.open", JFileChooser.DIRECTORIES_ONLY, false).stream()
+                .findFirst()
+                .ifPresent(window::open);
+    }
+
+    private void choosePhotos() {
+        take(choose("do.take-in", JFileChooser.FILES_AND_DIRECTORIES, true));
+    }
+
+    private void chooseTable() {
+        take(choose("do.add-table", JFileChooser.FILES_ONLY, true));
+    }
+
+    private List<Path> choose(String title, int mode, boolean many) {
+        JFileChooser chooser = new JFileChooser(
+                parts.settings().settings().text("folder." + title).orElse(null));
+        chooser.setFileSelectionMode(mode);
+        chooser.setMultiSelectionEnabled(many);
+        chooser.setDialogTitle(texts.get(title));
+        if (chooser.showDialog(window.frame(), texts.get("choice.choose")) != JFileChooser.APPROVE_OPTION) {
+            return List.of();
+        }
+        String folder = chooser.getCurrentDirectory().getPath();
+        parts.settings().change(settings -> settings.with("folder." + title, folder));
+        List<Path> chosen = new ArrayList<>();
+        for (java.io.File file : many ? chooser.getSelectedFiles() : new java.io.File[] {chooser.getSelectedFile()}) {
+            chosen.add(file.toPath());
+        }
+        return chosen;
+    }
+
+    /** Takes what was chosen or dropped: a visit is opened, tables are added, all else is taken in as photos. */
+    void take(List<Path> paths) {
+        if (paths.isEmpty()) {
+            return;
+        }
+        parts.jobs()
+                .start(
+                        texts.get("take.looking"),
+                        progress -> Dropped.sorted(paths),
+                        dropped -> {
+                            if (dropped.visit().isPresent()) {
+                                window.open(dropped.visit().get());
+                            } else {
+                                visit().ifPresentOrElse(
+                                                visit -> new TakeIn(parts, visit, window.frame()).take(dropped),
+                                                () -> parts.problems().tell(texts.get("take.no-visit")));
+                            }
+                        },
+                        parts.problems()::failed);
+    }
+
+    /** What was dropped, by what is done with it. */
+    record Dropped(Optional<Path> visit, List<Path> tables, List<Path> photos) {
+        static Dropped sorted(List<Path> paths) {
+            List<Path> tables = new ArrayList<>();
+            List<Path> photos = new ArrayList<>();
+            for (Path path : paths) {
+                if (paths.size() == 1 && Files.isRegularFile(path.resolve("visit.db"))) {
+                    return new Dropped(Optional.of(path), List.of(), List.of());
+                }
+                boolean table =
+                        path.toString().toLowerCase(java.util.Locale.ROOT).matches(".*\\.(csv|tsv|txt)");
+                (table ? tables : photos).add(path);
+            }
+            return new Dropped(Optional.empty(), tables, photos);
+        }
+    }
+
+    private void otherUnit() {
+        parts.settings().change(s -> s.withUnit(s.unit() == ThicknessUnit.MIL ? ThicknessUnit.UM : ThicknessUnit.MIL));
+        visitChanged();
+        window.bench().ifPresent(VisitBench::unitChanged);
+    }
+
+    private void otherBrightness() {
+        parts.settings().change(s -> s.with("dark", !s.dark()));
+        Look.install(parts.settings().settings().dark() ? Palette.DARK : Palette.LIGHT);
+        visitChanged();
+    }
+
+    List<Path> recent() {
+        return parts.settings().settings().recent();
+    }
+
+    Command newVisit() {
+        return newVisit;
+    }
+
+    Command openVisit() {
+        return openVisit;
+    }
+
+    Command closeVisit() {
+        return closeVisit;
+    }
+
+    Command quit() {
+        return quit;
+    }
+
+    Command facts() {
+        return facts;
+    }
+
+    Command takeIn() {
+        return takeIn;
+    }
+
+    Command addTable() {
+        return addTable;
+    }
+
+    Command undo() {
+        return undo;
+    }
+
+    Command redo() {
+        return redo;
+    }
+
+    Command unit() {
+        return unit;
+    }
+
+    Command brightness() {
+        return brightness;
+    }
+
+    Command manual() {
+        return manual;
+    }
+
+    Command keys() {
+        return keys;
+    }
+
+    Command station(Station station) {
+        return stations.get(station);
+    }
+}

@@ -1,0 +1,112 @@
+package quarterlight.ui;
+
+import java.awt.GraphicsEnvironment;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.function.BiFunction;
+import java.util.function.Supplier;
+import javax.swing.SwingUtilities;
+import quarterlight.car.ZoneCatalog;
+import quarterlight.car.ZoneId;
+import quarterlight.diagram.ink.Ramp;
+import quarterlight.diagram.ink.TextMeasure;
+import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.Palette;
+import quarterlight.ui.kit.ProgressLine;
+import quarterlight.ui.kit.SettingsFile;
+import quarterlight.ui.kit.SwingJobRunner;
+import quarterlight.ui.kit.Texts;
+import quarterlight.units.Area;
+import quarterlight.visit.VisitFacts;
+
+/** Opens the window and waits until it is closed. */
+public final class Desktop {
+    private static final System.Logger LOG = System.getLogger(Desktop.class.getName());
+    private static final int WORKERS = 3;
+
+    private final Clock clock;
+    private final Supplier<ZoneCatalog> zones;
+    private final BiFunction<Path, VisitFacts, Map<ZoneId, Area>> areas;
+    private final Path settingsFolder;
+    private final Path log;
+
+    /**
+     * @param areas nominal areas of the zones of a visit in a folder
+     * @param settingsFolder where settings are kept
+     * @param log where faults of the program are written
+     */
+    public Desktop(
+            Clock clock,
+            Supplier<ZoneCatalog> zones,
+            BiFunction<Path, VisitFacts, Map<ZoneId, Area>> areas,
+            Path settingsFolder,
+            Path log) {
+        this.clock = clock;
+        this.zones = zones;
+        this.areas = areas;
+        this.settingsFolder = settingsFolder;
+        this.log = log;
+    }
+
+    /** Opens the window, with a visit if one is given, and waits until it is closed. Returns false at once if there is no display. */
+    public boolean open(Optional<Path> visit) {
+        if (GraphicsEnvironment.isHeadless()) {
+            return false;
+        }
+        CountDownLatch closed = new CountDownLatch(1);
+        ExecutorService writer = Executors.newSingleThreadExecutor(work -> new Thread(work, "quarterlight-settings"));
+        SettingsFile settings = SettingsFile.read(settingsFolder.resolve("settings.properties"), writer);
+        ZoneCatalog catalog = zones.get();
+        Ramp ramp = Ramp.load();
+        TextMeasure measure = TextMeasure.bundled();
+        try {
+            SwingUtilities.invokeLater(() -> start(settings, catalog, ramp, measure, visit, closed));
+        } catch (java.awt.AWTError e) {
+            LOG.log(System.Logger.Level.WARNING, "no display", e);
+            return false;
+        }
+        await(closed);
+        writer.shutdown();
+        return true;
+    }
+
+    private void start(
+            SettingsFile settings,
+            ZoneCatalog catalog,
+            Ramp ramp,
+            TextMeasure measure,
+            Optional<Path> visit,
+            CountDownLatch closed) {
+        Look.install(settings.settings().dark() ? Palette.DARK : Palette.LIGHT);
+        Texts texts = Texts.load();
+        MainFrame frame = new MainFrame(texts, closed::countDown);
+        ProgressLine progress = new ProgressLine(texts);
+        ExecutorService workers = Executors.newFixedThreadPool(WORKERS, work -> {
+            Thread thread = new Thread(work, "quarterlight-worker");
+            thread.setDaemon(true);
+            return thread;
+        });
+        ProblemDialogs problems = new ProblemDialogs(texts, frame, log);
+        Thread.setDefaultUncaughtExceptionHandler(
+                (thread, failure) -> SwingUtilities.invokeLater(() -> problems.failed(failure)));
+        DeskParts parts = new DeskParts(
+                texts, clock, catalog, areas, settings, new SwingJobRunner(workers, progress), problems, ramp, measure);
+        MainWindow window = new MainWindow(parts, frame, progress);
+        window.show();
+        visit.ifPresent(window::open);
+    }
+
+    private static void await(CountDownLatch closed) {
+        try {
+            closed.await();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+}

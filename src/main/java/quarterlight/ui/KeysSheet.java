@@ -1,0 +1,76 @@
+package quarterlight.ui;
+
+import java.awt.event.InputEvent;
+import java.util.List;
+import javax.swing.JComponent;
+import javax.swing.JDialog;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.KeyStroke;
+import net.miginfocom.swing.MigLayout;
+import quarterlight.ui.kit.Command;
+import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.StationScreen;
+import quarterlight.ui.kit.Texts;
+
+/** A sheet of all keys: those of the window and those of the station in front. Event thread only. */
+final class KeysSheet {
+    private final Texts texts;
+    private final MainWindow window;
+
+    KeysSheet(DeskParts parts, MainWindow window) {
+        this.texts = parts.texts();
+        this.window = window;
+    }
+
+    void show() {
+        JPanel sheet = new JPanel(new MigLayout("insets 16, gap 8 2, wrap 2", "[180!][300!]"));
+        section(sheet, texts.get("keys.window"), window.actions().all());
+        diagram(sheet);
+        window.bench().map(VisitBench::screens).orElse(List.of()).forEach(screen -> station(sheet, screen));
+        JDialog dialog = new JDialog(window.frame(), texts.get("keys.title"), false);
+        dialog.setName("keys");
+        JScrollPane scroll = new JScrollPane(sheet);
+        scroll.getVerticalScrollBar().setUnitIncrement(16);
+        scroll.setBorder(null);
+        dialog.add(scroll);
+        dialog.getRootPane()
+                .registerKeyboardAction(
+                        e -> dialog.dispose(), KeyStroke.getKeyStroke("ESCAPE"), JComponent.WHEN_IN_FOCUSED_WINDOW);
+        dialog.setSize(560, 640);
+        dialog.setLocationRelativeTo(window.frame());
+        dialog.setVisible(true);
+    }
+
+    private void diagram(JPanel sheet) {
+        sheet.add(Look.heading(texts.get("diagram.name")), "span, gaptop 12");
+        for (String key : List.of("arrows", "enter", "escape")) {
+            sheet.add(new JLabel(texts.get("keys.diagram." + key + ".key")));
+            sheet.add(new JLabel(texts.get("keys.diagram." + key)));
+        }
+    }
+
+    private void station(JPanel sheet, StationScreen screen) {
+        if (!screen.commands().isEmpty()) {
+            section(sheet, texts.get(screen.station().textKey()), screen.commands());
+        }
+    }
+
+    private static void section(JPanel sheet, String title, List<Command> commands) {
+        sheet.add(Look.heading(title), "span, gaptop 12");
+        for (Command command : commands) {
+            if (command.getValue(Command.ACCELERATOR_KEY) instanceof KeyStroke stroke) {
+                sheet.add(new JLabel(words(stroke)));
+                sheet.add(new JLabel(String.valueOf(command.getValue(Command.NAME))));
+            }
+        }
+    }
+
+    private static String words(KeyStroke stroke) {
+        String modifiers = InputEvent.getModifiersExText(stroke.getModifiers());
+        String key = java.awt.event.KeyEvent.getKeyText(stroke.getKeyCode());
+        return modifiers.isEmpty() ? key : modifiers + "+" + key;
+    }
+}

@@ -1,0 +1,146 @@
+package quarterlight.ui;
+
+import java.nio.file.Path;
+import javax.swing.JCheckBoxMenuItem;
+import javax.swing.JMenu;
+import javax.swing.JMenuBar;
+import javax.swing.JMenuItem;
+import javax.swing.event.MenuEvent;
+import javax.swing.event.MenuListener;
+import quarterlight.ui.diagram.Layer;
+import quarterlight.ui.kit.Command;
+import quarterlight.ui.kit.Station;
+import quarterlight.ui.kit.StationScreen;
+import quarterlight.ui.kit.Texts;
+
+/** The menu bar: what is not used every minute stands here, with its key. Event thread only. */
+final class MainMenu extends JMenuBar {
+    private final transient Texts texts;
+    private final transient DeskActions actions;
+    private final transient MainWindow window;
+    private final JMenu station;
+
+    MainMenu(Texts texts, DeskActions actions, MainWindow window) {
+        this.texts = texts;
+        this.actions = actions;
+        this.window = window;
+        add(visitMenu());
+        add(editMenu());
+        add(viewMenu());
+        station = filled("menu.station", this::fillStation);
+        add(station);
+        add(helpMenu());
+    }
+
+    /** Another visit is open. */
+    void visitOpened(VisitBench bench) {
+        station.setText(texts.get("menu.station"));
+    }
+
+    private JMenu menu(String key) {
+        JMenu menu = new JMenu(texts.get(key));
+        menu.setMnemonic(texts.get(key).charAt(0));
+        return menu;
+    }
+
+    private interface Filling {
+        void fill(JMenu menu);
+    }
+
+    /** A menu whose items are made when it opens. */
+    private JMenu filled(String key, Filling filling) {
+        JMenu menu = menu(key);
+        menu.addMenuListener(new MenuListener() {
+            @Override
+            public void menuSelected(MenuEvent e) {
+                menu.removeAll();
+                filling.fill(menu);
+            }
+
+            @Override
+            public void menuDeselected(MenuEvent e) {
+                // filled anew next time
+            }
+
+            @Override
+            public void menuCanceled(MenuEvent e) {
+                // filled anew next time
+            }
+        });
+        return menu;
+    }
+
+    private JMenu visitMenu() {
+        JMenu menu = menu("menu.visit");
+        menu.add(actions.newVisit());
+        menu.add(actions.openVisit());
+        menu.add(filled("menu.recent", this::fillRecent));
+        menu.addSeparator();
+        menu.add(actions.facts());
+        menu.add(actions.takeIn());
+        menu.add(actions.addTable());
+        menu.addSeparator();
+        menu.add(actions.closeVisit());
+        menu.add(actions.quit());
+        return menu;
+    }
+
+    private void fillRecent(JMenu menu) {
+        for (Path visit : actions.recent()) {
+            JMenuItem item = menu.add(new JMenuItem(visit.toString()));
+            item.addActionListener(e -> window.open(visit));
+        }
+        if (menu.getItemCount() == 0) {
+            menu.add(new JMenuItem(texts.get("menu.recent.none"))).setEnabled(false);
+        }
+    }
+
+    private JMenu editMenu() {
+        JMenu menu = menu("menu.edit");
+        menu.add(actions.undo());
+        menu.add(actions.redo());
+        return menu;
+    }
+
+    private JMenu viewMenu() {
+        JMenu menu = filled("menu.view", this::fillView);
+        return menu;
+    }
+
+    private void fillView(JMenu menu) {
+        for (Station one : Station.values()) {
+            menu.add(actions.station(one));
+        }
+        menu.addSeparator();
+        window.bench().ifPresent(bench -> {
+            for (Layer layer : Layer.values()) {
+                JCheckBoxMenuItem item = new JCheckBoxMenuItem(
+                        texts.get("layer.name", texts.get(layer.textKey())),
+                        bench.diagram().diagram().layers().contains(layer));
+                item.addActionListener(e -> bench.diagram().show(layer, item.isSelected()));
+                menu.add(item);
+            }
+            menu.addSeparator();
+        });
+        menu.add(actions.unit());
+        menu.add(actions.brightness());
+    }
+
+    private void fillStation(JMenu menu) {
+        window.bench().flatMap(VisitBench::front).map(StationScreen::commands).ifPresent(commands -> {
+            for (Command command : commands) {
+                menu.add(command);
+            }
+        });
+        if (menu.getItemCount() == 0) {
+            menu.add(new JMenuItem(texts.get("menu.station.none"))).setEnabled(false);
+        }
+    }
+
+    private JMenu helpMenu() {
+        JMenu menu = menu("menu.help");
+        menu.add(actions.manual());
+        menu.add(actions.keys());
+        return menu;
+    }
+}

@@ -1,0 +1,166 @@
+package quarterlight.ui;
+
+import java.awt.BorderLayout;
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.GraphicsEnvironment;
+import java.awt.Rectangle;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.nio.file.Path;
+import java.util.Optional;
+import javax.swing.JFrame;
+import javax.swing.JPanel;
+import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.ProgressLine;
+import quarterlight.ui.kit.VisitDoor;
+import quarterlight.visit.VisitFacts;
+
+/** The window: the start page, or one visit with its stations. Event thread only. */
+final class MainWindow {
+    private static final String BOUNDS = "window.bounds";
+
+    private final DeskParts parts;
+    private final MainFrame frame;
+    private final ProgressLine progress;
+    private final VisitDoor door;
+    private final JPanel middle = new JPanel(new BorderLayout());
+    private final DeskActions actions;
+    private Optional<VisitBench> bench = Optional.empty();
+
+    MainWindow(DeskParts parts, MainFrame frame, ProgressLine progress) {
+        this.parts = parts;
+        this.frame = frame;
+        this.progress = progress;
+        this.door = new VisitDoor(parts);
+        this.actions = new DeskActions(parts, this);
+        frame.getContentPane().add(middle, BorderLayout.CENTER);
+        frame.getContentPane().add(progress, BorderLayout.SOUTH);
+        frame.setJMenuBar(new MainMenu(parts.texts(), actions, this));
+        frame.getRootPane().setTransferHandler(new FileDrop(this::taken));
+        frame.addWindowListener(new WindowAdapter() {
+            @Override
+            public void windowClosing(WindowEvent e) {
+                quit();
+            }
+        });
+        startPage();
+    }
+
+    void show() {
+        frame.setBounds(remembered());
+        if (parts.settings().settings().yes("window.whole", false)) {
+            frame.setExtendedState(JFrame.MAXIMIZED_BOTH);
+        }
+        frame.setVisible(true);
+    }
+
+    MainFrame frame() {
+        return frame;
+    }
+
+    DeskActions actions() {
+        return actions;
+    }
+
+    Optional<VisitBench> bench() {
+        return bench;
+    }
+
+    private Rectangle remembered() {
+        Rectangle screen = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
+        Rectangle usual = new Rectangle(screen);
+        usual.setSize(new Dimension(Math.min(1600, screen.width), Math.min(1000, screen.height)));
+        usual.setLocation(screen.x + (screen.width - usual.width) / 2, screen.y + (screen.height - usual.height) / 2);
+        return parts.settings()
+                .settings()
+                .text(BOUNDS)
+                .map(MainWindow::bounds)
+                .filter(screen::contains)
+                .orElse(usual);
+    }
+
+    private static Rectangle bounds(String text) {
+        String[] n = text.split(" ");
+        try {
+            return new Rectangle(
+                    Integer.parseInt(n[0]), Integer.parseInt(n[1]), Integer.parseInt(n[2]), Integer.parseInt(n[3]));
+        } catch (NumberFormatException | ArrayIndexOutOfBoundsException e) {
+            return new Rectangle(-1, -1, 0, 0);
+        }
+    }
+
+    private void startPage() {
+        frame.titled("");
+        put(new StartPage(parts, actions, this::open));
+        actions.visitChanged();
+    }
+
+    private void put(Component content) {
+        middle.removeAll();
+        middle.add(content, BorderLayout.CENTER);
+        middle.revalidate();
+        middle.repaint();
+    }
+
+    /** Opens a visit in place of the one at hand. */
+    void open(Path folder) {
+        leaveThen(() -> door.open(folder, this::opened));
+    }
+
+    void create(Path folder, VisitFacts facts) {
+        leaveThen(() -> door.create(folder, facts, this::opened));
+    }
+
+    private void opened(OpenVisit visit) {
+        parts.settings().change(settings -> settings.withRecent(visit.folder()));
+        VisitBench fresh = new VisitBench(parts, visit, actions);
+        bench = Optional.of(fresh);
+        frame.titled(visit.visit().facts().car().name());
+        visit.onVisit(() -> {
+            frame.titled(visit.visit().facts().car().name());
+            actions.visitChanged();
+        });
+        put(fresh);
+        ((MainMenu) frame.getJMenuBar()).visitOpened(fresh);
+        fresh.show(fresh.station());
+        actions.visitChanged();
+        if (!visit.isEditable()) {
+            progress.say(parts.texts().get("visit.reading.only"));
+        }
+    }
+
+    /** Closes the visit at hand, if there is one, then goes on. */
+    private void leaveThen(Runnable next) {
+        if (bench.isEmpty()) {
+            next.run();
+            return;
+        }
+        VisitBench old = bench.get();
+        bench = Optional.empty();
+        old.leave();
+        startPage();
+        old.visit().close(next);
+    }
+
+    void closeVisit() {
+        leaveThen(() -> {});
+    }
+
+    /** Closes the visit and the window. */
+    void quit() {
+        boolean whole = (frame.getExtendedState() & JFrame.MAXIMIZED_BOTH) == JFrame.MAXIMIZED_BOTH;
+        Rectangle b = frame.getBounds();
+        parts.settings().change(settings -> {
+            var changed = settings.with("window.whole", whole);
+            return whole ? changed : changed.with(BOUNDS, b.x + " " + b.y + " " + b.width + " " + b.height);
+        });
+        leaveThen(frame::dispose);
+    }
+
+    /** Files or folders were dropped on the window. */
+    private void taken(java.util.List<Path> dropped) {
+        actions.take(dropped);
+    }
+}

@@ -1,0 +1,48 @@
+package quarterlight.ui;
+
+import java.awt.Font;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Consumer;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.Texts;
+
+/** What the window shows while no visit is open: how to begin, and the visits opened of late. Event thread only. */
+final class StartPage extends JPanel {
+    StartPage(DeskParts parts, DeskActions actions, Consumer<Path> open) {
+        super(new MigLayout("insets 0, fill", "[grow,center]", "[grow,center]"));
+        Texts texts = parts.texts();
+        JPanel column = new JPanel(new MigLayout("insets 0, wrap 1, gapy 8", "[480!,fill]"));
+        JLabel name = new JLabel(texts.get("app.name"));
+        name.setFont(name.getFont().deriveFont(Font.PLAIN, 22f));
+        column.add(name);
+        column.add(Look.secondary(new JLabel(texts.get("start.lead"))), "gapbottom 16");
+        JPanel buttons = new JPanel(new MigLayout("insets 0, gap 8"));
+        JButton fresh = new JButton(actions.newVisit());
+        fresh.putClientProperty("JButton.buttonType", "default");
+        buttons.add(fresh, "h 32!");
+        buttons.add(new JButton(actions.openVisit()), "h 32!");
+        column.add(buttons, "gapbottom 16");
+        List<Path> recent = parts.settings().settings().recent();
+        if (!recent.isEmpty()) {
+            column.add(Look.heading(texts.get("start.recent")));
+            recent.forEach(visit -> column.add(entry(visit, open)));
+        }
+        add(column);
+    }
+
+    private static JButton entry(Path visit, Consumer<Path> open) {
+        String name = String.valueOf(visit.getFileName());
+        JButton button = new JButton(name + "   " + visit.getParent());
+        button.setHorizontalAlignment(JButton.LEADING);
+        button.putClientProperty("JButton.buttonType", "borderless");
+        Look.named(button, name);
+        button.addActionListener(e -> open.accept(visit));
+        return button;
+    }
+}

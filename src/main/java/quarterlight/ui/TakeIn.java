@@ -1,0 +1,123 @@
+package quarterlight.ui;
+
+import java.awt.Component;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import javax.swing.JOptionPane;
+import quarterlight.edit.Intake;
+import quarterlight.edit.IntakeResult;
+import quarterlight.edit.RowEdits;
+import quarterlight.edit.TableFiles;
+import quarterlight.photo.Refusal;
+import quarterlight.table.TableRead;
+import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.OpenVisit;
+
+/** Takes photos and tables into the visit at hand and says what came of it. Event thread only. */
+final class TakeIn {
+    private static final int MOST_SHOWN = 8;
+
+    private final DeskParts parts;
+    private final OpenVisit visit;
+    private final Component owner;
+
+    TakeIn(DeskParts parts, OpenVisit visit, Component owner) {
+        this.parts = parts;
+        this.visit = visit;
+        this.owner = owner;
+    }
+
+    void take(DeskActions.Dropped dropped) {
+        if (!visit.isEditable()) {
+            parts.problems().tell(parts.texts().get("visit.reading.only"));
+            return;
+        }
+        if (!dropped.photos().isEmpty()) {
+            photos(dropped.photos());
+        }
+        dropped.tables().forEach(this::table);
+    }
+
+    private void photos(List<Path> folders) {
+        Intake intake = new Intake(visit.store(), parts.clock(), visit.images().shelf());
+        parts.jobs()
+                .start(
+                        parts.texts().get("take.photos"),
+                        progress -> intake.run(folders, progress),
+                        this::say,
+                        parts.problems()::failed);
+    }
+
+    private void say(IntakeResult result) {
+        String sentence = parts.texts()
+                .get(
+                        "take.done",
+                        result.added(),
+                        result.alreadyPresent(),
+                        result.refused().size());
+        List<Refusal> refused = result.refused();
+        if (refused.isEmpty()) {
+            parts.problems().remark(sentence);
+        } else {
+            parts.problems()
+                    .tell(sentence + "\n\n"
+                            + refused.stream()
+                                    .limit(MOST_SHOWN)
+                                    .map(one -> one.file() + ": " + one.reason())
+                                    .collect(Collectors.joining("\n")));
+        }
+    }
+
+    private void table(Path file) {
+        parts.jobs()
+                .start(
+                        parts.texts().get("take.table", String.valueOf(file.getFileName())),
+                        progress -> new TableFiles(visit.store(), parts.catalog()).read(file),
+                        this::add,
+                        parts.problems()::failed);
+    }
+
+    private void add(TableFiles.Known<?> known) {
+        TableRead<?> table = known.table();
+        int good = table.values().size();
+        if (!table.refused().isEmpty() && !goOn(table, good) || good == 0) {
+            return;
+        }
+        visit.edit(known::add, added -> told(known, added));
+    }
+
+    private boolean goOn(TableRead<?> table, int good) {
+        String refused = table.refused().stream()
+                .limit(MOST_SHOWN)
+                .map(row -> row.sentence(table.file()))
+                .collect(Collectors.joining("\n"));
+        String question = parts.texts().get("take.refused", table.refused().size(), good) + "\n\n" + refused;
+        if (good == 0) {
+            parts.problems().tell(question);
+            return false;
+        }
+        Object[] choices = {
+            parts.texts().get("take.keep-good", good), parts.texts().get("choice.cancel")
+        };
+        return JOptionPane.showOptionDialog(
+                        owner,
+                        question,
+                        parts.texts().get("app.name"),
+                        JOptionPane.DEFAULT_OPTION,
+                        JOptionPane.WARNING_MESSAGE,
+                        null,
+                        choices,
+                        choices[1])
+                == 0;
+    }
+
+    private <T> void told(TableFiles.Known<T> known, RowEdits.Added added) {
+        String sentence = parts.texts()
+                .get("take.added", known.kind().kept().count(added.ids().size()));
+        parts.problems()
+                .remark(RowEdits.remark(known.kind().kept(), added)
+                        .map(remark -> sentence + " " + remark)
+                        .orElse(sentence));
+    }
+}

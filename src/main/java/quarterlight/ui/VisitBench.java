@@ -1,0 +1,117 @@
+package quarterlight.ui;
+
+import java.awt.BorderLayout;
+import java.awt.CardLayout;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.swing.BorderFactory;
+import javax.swing.JPanel;
+import javax.swing.JSplitPane;
+import javax.swing.SwingUtilities;
+import quarterlight.ui.diagram.DiagramSide;
+import quarterlight.ui.kit.Command;
+import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.Station;
+import quarterlight.ui.kit.StationScreen;
+
+/** One visit in the window: the rail, the diagram, and what the station in front puts beside it. Event thread only. */
+final class VisitBench extends JPanel {
+    private static final String DIVIDER = "window.divider";
+    private static final double DIAGRAM_SHARE = 0.42;
+
+    private final transient DeskParts parts;
+    private final transient OpenVisit visit;
+    private final transient Map<Station, StationScreen> screens = new EnumMap<>(Station.class);
+    private final CardLayout cards = new CardLayout();
+    private final JPanel sides = new JPanel(cards);
+    private final Rail rail;
+    private final DiagramSide diagram;
+    private final JSplitPane split;
+    private Station station;
+
+    VisitBench(DeskParts parts, OpenVisit visit, DeskActions actions) {
+        super(new BorderLayout());
+        this.parts = parts;
+        this.visit = visit;
+        this.station = Station.PHOTOS;
+        rail = new Rail(parts.texts(), this::show);
+        diagram = new DiagramSide(parts, visit, this::front);
+        for (StationScreen screen : Stations.of(parts, visit, actions)) {
+            screens.put(screen.station(), screen);
+            sides.add(screen.side(), screen.station().name());
+        }
+        split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, true, diagram, sides);
+        split.setBorder(BorderFactory.createEmptyBorder());
+        split.setDividerSize(5);
+        split.setResizeWeight(DIAGRAM_SHARE);
+        add(rail, BorderLayout.WEST);
+        add(split, BorderLayout.CENTER);
+        int permille = parts.settings().settings().number(DIVIDER, (int) (1000 * DIAGRAM_SHARE));
+        SwingUtilities.invokeLater(() -> split.setDividerLocation(Math.min(900, Math.max(100, permille)) / 1000.0));
+    }
+
+    OpenVisit visit() {
+        return visit;
+    }
+
+    DiagramSide diagram() {
+        return diagram;
+    }
+
+    Station station() {
+        return station;
+    }
+
+    /** The station in front. */
+    Optional<StationScreen> front() {
+        return Optional.ofNullable(screens.get(station));
+    }
+
+    List<StationScreen> screens() {
+        return List.copyOf(screens.values());
+    }
+
+    void show(Station next) {
+        if (!screens.containsKey(next)) {
+            return;
+        }
+        front().ifPresent(old -> {
+            old.commands().forEach(this::unbind);
+            old.hidden();
+        });
+        station = next;
+        rail.show(next);
+        cards.show(sides, next.name());
+        StationScreen screen = screens.get(next);
+        screen.commands().stream()
+                .filter(command -> command.getValue(Command.ACCELERATOR_KEY) != null)
+                .forEach(command -> command.bindTo(this));
+        screen.shown();
+        diagram.say();
+        screen.first().requestFocusInWindow();
+    }
+
+    private void unbind(Command command) {
+        Object key = command.getValue(Command.ACCELERATOR_KEY);
+        if (key instanceof javax.swing.KeyStroke stroke) {
+            getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).remove(stroke);
+        }
+    }
+
+    void unitChanged() {
+        diagram.diagram().redraw();
+        diagram.say();
+        screens.values().forEach(StationScreen::unitChanged);
+    }
+
+    /** Stops what runs for this visit; the bench is not used after that. */
+    void leave() {
+        front().ifPresent(StationScreen::hidden);
+        diagram.diagram().stop();
+        int width = Math.max(1, split.getWidth());
+        parts.settings().change(s -> s.with(DIVIDER, 1000 * split.getDividerLocation() / width));
+    }
+}

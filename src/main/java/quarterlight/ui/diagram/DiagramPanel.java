@@ -1,0 +1,290 @@
+package quarterlight.ui.diagram;
+
+import java.awt.BasicStroke;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.Rectangle;
+import java.awt.RenderingHints;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.awt.event.FocusEvent;
+import java.awt.event.FocusListener;
+import java.awt.event.MouseEvent;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Point2D;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
+import javax.swing.JComponent;
+import quarterlight.car.View;
+import quarterlight.car.ZoneId;
+import quarterlight.diagram.ink.DiagramInk;
+import quarterlight.diagram.ink.DiagramScene;
+import quarterlight.diagram.ink.Highlight;
+import quarterlight.diagram.ink.InkPalette;
+import quarterlight.page.PinKey;
+import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.Listeners;
+import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.OpenVisit;
+import quarterlight.visit.PhotoId;
+
+/**
+ * The body diagram in the middle of the window: values, pins, selection. The scene is laid out and painted in the background; the event
+ * thread copies the picture and paints what the pointer and the selection mark. Event thread only.
+ */
+public final class DiagramPanel extends JComponent {
+    private static final double RING_PX = 13;
+
+    private final transient DeskParts parts;
+    private final transient OpenVisit visit;
+    private final transient SceneWork work;
+    private final transient List<Listeners.Registration> registrations = new ArrayList<>();
+    private final Set<Layer> layers = EnumSet.of(Layer.THICKNESS, Layer.LIKELIHOOD, Layer.RUST);
+    private transient Optional<View> view = Optional.empty();
+    private transient Optional<SceneWork.Painted> painted = Optional.empty();
+    private transient PinKey pins;
+    private transient Highlight shown = Highlight.NONE;
+    private transient Optional<Point2D> carried = Optional.empty();
+
+    public DiagramPanel(DeskParts parts, OpenVisit visit) {
+        this.parts = parts;
+        this.visit = visit;
+        this.work = new SceneWork(parts, this::arrived);
+        this.pins = pinKey();
+        setName("diagram");
+        setOpaque(true);
+        setFocusable(true);
+        setPreferredSize(new Dimension(560, 640));
+        setMinimumSize(new Dimension(260, 200));
+        Look.named(this, parts.texts().get("diagram.name"));
+        addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent e) {
+                redraw();
+            }
+        });
+        addFocusListener(new FocusListener() {
+            @Override
+            public void focusGained(FocusEvent e) {
+                repaint();
+            }
+
+            @Override
+            public void focusLost(FocusEvent e) {
+                repaint();
+            }
+        });
+    }
+
+    @Override
+    public void addNotify() {
+        super.addNotify();
+        registrations.add(visit.onVisit(this::visitChanged));
+        registrations.add(visit.onFindings(this::redraw));
+        registrations.add(visit.selection().onSelected(this::mark));
+        registrations.add(visit.selection().onHovered(this::mark));
+        redraw();
+    }
+
+    @Override
+    public void removeNotify() {
+        registrations.forEach(Listeners.Registration::remove);
+        registrations.clear();
+        super.removeNotify();
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        if (work != null) {
+            redraw();
+        }
+    }
+
+    /** Ends the work in the background; the panel is not used after that. */
+    public void stop() {
+        work.stop();
+    }
+
+    public Set<Layer> layers() {
+        return EnumSet.copyOf(layers);
+    }
+
+    public void show(Layer layer, boolean on) {
+        if (on ? layers.add(layer) : layers.remove(layer)) {
+            redraw();
+        }
+    }
+
+    /** The view shown large; empty for all eight. */
+    public Optional<View> view() {
+        return view;
+    }
+
+    public void show(Optional<View> one) {
+        if (!view.equals(one)) {
+            view = one;
+            redraw();
+        }
+    }
+
+    /** The pins as numbered on the diagram. */
+    public PinKey pins() {
+        return pins;
+    }
+
+    /** The scene as shown last; empty before the first is painted. */
+    public Optional<DiagramScene> scene() {
+        return painted.map(SceneWork.Painted::scene);
+    }
+
+    OpenVisit visit() {
+        return visit;
+    }
+
+    private void visitChanged() {
+        pins = pinKey();
+        redraw();
+    }
+
+    private PinKey pinKey() {
+        OpenVisit.Drawing drawing = visit.drawing();
+        return PinKey.of(visit.visit(), visit.times(), parts.catalog(), drawing.diagram(), drawing.places());
+    }
+
+    /** Asks for a new picture; the old one stays until it is there. */
+    public void redraw() {
+        if (getWidth() == 0 || getHeight() == 0) {
+            return;
+        }
+        Map<ZoneId, String> names = new HashMap<>();
+        visit.zones().forEach(zone -> names.put(zone, visit.label(zone)));
+        DiagramInk ink = LayerInk.of(
+                visit.findings(), layers, parts.settings().settings().unit(), pins.marks(), names);
+        work.request(
+                new SceneWork.Wish(visit.drawing(), ink, inkPalette(), getWidth(), getHeight(), deviceScale(), view));
+    }
+
+    private double deviceScale() {
+        return getGraphicsConfiguration() == null
+                ? 1
+                : getGraphicsConfiguration().getDefaultTransform().getScaleX();
+    }
+
+    private static InkPalette inkPalette() {
+        return Look.palette().dark() ? InkPalette.DARK : InkPalette.LIGHT;
+    }
+
+    private void arrived(SceneWork.Painted fresh) {
+        painted = Optional.of(fresh);
+        shown = highlight();
+        repaint();
+    }
+
+    private Highlight highlight() {
+        Optional<ZoneId> hovered = visit.selection().hoveredZone();
+        return new Highlight(visit.selection().zones(), hovered);
+    }
+
+    private void mark() {
+        Highlight next = highlight();
+        painted.ifPresent(p -> p.painter().dirty(shown, next).forEach(this::repaint));
+        shown = next;
+        ringed().forEach(center -> repaint(around(center)));
+        if (lastRings.size() > 0) {
+            lastRings.forEach(center -> repaint(around(center)));
+        }
+        lastRings = ringed();
+    }
+
+    private transient List<Point2D> lastRings = List.of();
+
+    private static Rectangle around(Point2D center) {
+        int r = (int) RING_PX + 3;
+        return new Rectangle((int) center.getX() - r, (int) center.getY() - r, 2 * r, 2 * r);
+    }
+
+    /** Centers of the pins of photos that are hovered or in hand. */
+    private List<Point2D> ringed() {
+        if (painted.isEmpty() || !layers.contains(Layer.PINS)) {
+            return List.of();
+        }
+        Set<PhotoId> photos = new java.util.HashSet<>(visit.selection().photos());
+        visit.selection().hoveredPhoto().ifPresent(photos::add);
+        return pins.entries().stream()
+                .filter(entry -> photos.contains(entry.photo()))
+                .flatMap(entry -> painted.get().scene().pinCenter(entry.number()).stream())
+                .toList();
+    }
+
+    /** Where a pin that is dragged along is drawn; empty when none is. */
+    void carry(Optional<Point2D> at) {
+        carried.ifPresent(point -> repaint(around(point)));
+        carried = at;
+        carried.ifPresent(point -> repaint(around(point)));
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        Graphics2D g = (Graphics2D) graphics.create();
+        try {
+            g.setColor(inkPalette().ground());
+            g.fillRect(0, 0, getWidth(), getHeight());
+            painted.ifPresent(p -> paint(g, p));
+            g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+            g.setColor(Look.palette().accent());
+            g.setStroke(new BasicStroke(2));
+            ringed().forEach(center -> g.draw(disc(center, RING_PX)));
+            carried.ifPresent(center -> g.fill(disc(center, 9)));
+            if (isFocusOwner()) {
+                g.setStroke(new BasicStroke(2));
+                g.drawRect(1, 1, getWidth() - 3, getHeight() - 3);
+            }
+        } finally {
+            g.dispose();
+        }
+    }
+
+    private static Ellipse2D disc(Point2D center, double r) {
+        return new Ellipse2D.Double(center.getX() - r, center.getY() - r, 2 * r, 2 * r);
+    }
+
+    private void paint(Graphics2D g, SceneWork.Painted p) {
+        AffineTransform before = g.getTransform();
+        double scale = before.getScaleX();
+        g.scale(1 / scale, 1 / scale);
+        g.drawImage(p.picture(), 0, 0, null);
+        g.setTransform(before);
+        p.painter().paintHighlight(g, shown);
+    }
+
+    @Override
+    public String getToolTipText(MouseEvent e) {
+        return scene().flatMap(s -> s.hit(e.getX(), e.getY()))
+                .flatMap(DiagramScene.Hit::zone)
+                .map(visit::label)
+                .orElse(null);
+    }
+
+    @Override
+    public AccessibleContext getAccessibleContext() {
+        if (accessibleContext == null) {
+            accessibleContext = new AccessibleJComponent() {
+                @Override
+                public AccessibleRole getAccessibleRole() {
+                    return AccessibleRole.CANVAS;
+                }
+            };
+        }
+        return accessibleContext;
+    }
+}

@@ -1,0 +1,135 @@
+package quarterlight.ui.diagram;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javax.swing.JComboBox;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JToggleButton;
+import net.miginfocom.swing.MigLayout;
+import quarterlight.car.View;
+import quarterlight.car.ZoneId;
+import quarterlight.findings.Findings;
+import quarterlight.thickness.ZoneThickness;
+import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.Format;
+import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.StationScreen;
+import quarterlight.units.Thickness;
+import quarterlight.units.ThicknessUnit;
+
+/** The middle of the window: the layers above, the diagram, and one line below that says what lies under the pointer. */
+public final class DiagramSide extends JPanel {
+    private final transient DeskParts parts;
+    private final transient OpenVisit visit;
+    private final DiagramPanel diagram;
+    private final JLabel line = new JLabel(" ");
+    private final transient Supplier<Optional<StationScreen>> front;
+    private final Map<Layer, JToggleButton> layers = new EnumMap<>(Layer.class);
+
+    /** @param front the station in front */
+    public DiagramSide(DeskParts parts, OpenVisit visit, Supplier<Optional<StationScreen>> front) {
+        super(new MigLayout("insets 0, gap 0, wrap 1", "[grow,fill]", "[][grow,fill][]"));
+        this.parts = parts;
+        this.visit = visit;
+        this.front = front;
+        this.diagram = new DiagramPanel(parts, visit);
+        DiagramGestures.install(diagram, front);
+        add(tools());
+        add(diagram);
+        add(Look.secondary(line), "h 26!, gapx 10 10");
+        visit.selection().onHovered(this::say);
+        visit.selection().onSelected(this::say);
+    }
+
+    public DiagramPanel diagram() {
+        return diagram;
+    }
+
+    private JPanel tools() {
+        JPanel bar = new JPanel(new MigLayout("insets 4 8 4 8, gap 4", "[][][][][][grow][]", "[28!]"));
+        for (Layer layer : Layer.values()) {
+            String name = parts.texts().get(layer.textKey());
+            JToggleButton button = new JToggleButton(name, diagram.layers().contains(layer));
+            button.putClientProperty("JButton.buttonType", "toolBarButton");
+            Look.named(button, parts.texts().get("layer.name", name));
+            button.addActionListener(e -> diagram.show(layer, button.isSelected()));
+            layers.put(layer, button);
+            bar.add(button);
+        }
+        JComboBox<String> views = new JComboBox<>();
+        views.addItem(parts.texts().get("view.all"));
+        for (View view : View.values()) {
+            views.addItem(parts.texts().get("view." + view.word()));
+        }
+        Look.named(views, parts.texts().get("view.name"));
+        views.addActionListener(e -> diagram.show(
+                views.getSelectedIndex() <= 0
+                        ? Optional.empty()
+                        : Optional.of(List.of(View.values()).get(views.getSelectedIndex() - 1))));
+        bar.add(views, "cell 6 0, wmin 90");
+        return bar;
+    }
+
+    /** Switches a layer on or off, with its button. */
+    public void show(Layer layer, boolean on) {
+        layers.get(layer).setSelected(on);
+        diagram.show(layer, on);
+    }
+
+    /** Says again what the line below has to say, for another station. */
+    public void say() {
+        Optional<ZoneId> zone = visit.selection().hoveredZone();
+        line.setText(zone.map(this::sentence)
+                .or(() -> front.get().flatMap(StationScreen::hint))
+                .orElse(" "));
+    }
+
+    private String sentence(ZoneId zone) {
+        return Stream.of(Optional.of(visit.label(zone)), thickness(zone), likelihood(zone), rust(zone), photos(zone))
+                .flatMap(Optional::stream)
+                .collect(Collectors.joining("  \u00b7  "));
+    }
+
+    private Optional<String> thickness(ZoneId zone) {
+        ThicknessUnit unit = parts.settings().settings().unit();
+        return visit.findings()
+                .map(Findings::thickness)
+                .flatMap(t -> t.zone(zone))
+                .flatMap(t -> mean(t, unit));
+    }
+
+    private static Optional<String> mean(ZoneThickness zone, ThicknessUnit unit) {
+        return zone.readable() && zone.meanUm().isPresent()
+                ? Optional.of(
+                        Format.thicknessWithUnit(new Thickness(zone.meanUm().getAsDouble()), unit))
+                : Optional.empty();
+    }
+
+    private Optional<String> likelihood(ZoneId zone) {
+        return visit.findings().flatMap(f -> f.history().zone(zone)).map(z -> parts.texts()
+                .get("diagram.refinish", z.refinishScore()));
+    }
+
+    private Optional<String> rust(ZoneId zone) {
+        return visit.findings()
+                .flatMap(f -> f.rust().zone(zone))
+                .flatMap(z -> z.gradeInWords())
+                .map(words -> parts.texts().get("diagram.rust", words));
+    }
+
+    private Optional<String> photos(ZoneId zone) {
+        long count = visit.visit().pins().stream()
+                .filter(pin -> pin.value().zone().equals(zone))
+                .map(pin -> pin.value().photo())
+                .distinct()
+                .count();
+        return count == 0 ? Optional.empty() : Optional.of(parts.texts().get("diagram.photos", count));
+    }
+}

@@ -1,0 +1,5 @@
+/**
+ * Answers: what does the body diagram in the middle of the window show, and what does a click on it mean?
+ * <p>Used by every station. Read {@link quarterlight.ui.diagram.DiagramPanel} first.
+ */
+package quarterlight.ui.diagram;

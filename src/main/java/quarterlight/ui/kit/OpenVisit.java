@@ -1,0 +1,184 @@
+package quarterlight.ui.kit;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import javax.swing.SwingUtilities;
+import quarterlight.capture.CorrectedTimes;
+import quarterlight.car.ZoneId;
+import quarterlight.diagram.BodyDiagram;
+import quarterlight.diagram.ZonePlaces;
+import quarterlight.findings.Findings;
+import quarterlight.store.VisitStore;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.VisitRecord;
+
+/**
+ * The visit at hand, as all screens see it: what it holds, what is worked out of it, what is selected. Edits run on the thread of the
+ * store; what they changed arrives here on the event thread. Event thread only, save where said.
+ */
+public final class OpenVisit {
+    /** Work on the store, on its thread. */
+    @FunctionalInterface
+    public interface StoreWork<T> {
+        T run(VisitStore store) throws Exception;
+    }
+
+    private final DeskParts parts;
+    private final StoreThread thread;
+    private final PhotoImages images;
+    private final Selection selection = new Selection();
+    private final Listeners visitListeners = new Listeners();
+    private final Listeners findingsListeners = new Listeners();
+    private final FindingsWork findingsWork;
+    private StoreThread.State state;
+    private Drawing drawing;
+    private Optional<Findings> findings = Optional.empty();
+
+    /** The diagram of the car and the middles of its zones. */
+    public record Drawing(BodyDiagram diagram, ZonePlaces places) {}
+
+    OpenVisit(DeskParts parts, StoreThread thread, PhotoImages images, StoreThread.State state, Drawing drawing) {
+        this.parts = Objects.requireNonNull(parts, "parts");
+        this.thread = thread;
+        this.images = images;
+        this.state = state;
+        this.drawing = drawing;
+        this.findingsWork = new FindingsWork(parts, thread.folder().root(), this::findingsArrived);
+        thread.onState(fresh -> SwingUtilities.invokeLater(() -> arrived(fresh)));
+        findingsWork.request(state.visit());
+    }
+
+    public Path folder() {
+        return thread.folder().root();
+    }
+
+    public VisitRecord visit() {
+        return state.visit();
+    }
+
+    public CorrectedTimes times() {
+        return state.times();
+    }
+
+    /** What is worked out of the visit; of an earlier state while the work on the last change goes on, empty before the first is done. */
+    public Optional<Findings> findings() {
+        return findings;
+    }
+
+    public Drawing drawing() {
+        return drawing;
+    }
+
+    public Selection selection() {
+        return selection;
+    }
+
+    public PhotoImages images() {
+        return images;
+    }
+
+    public boolean isEditable() {
+        return thread.isEditable();
+    }
+
+    public Optional<String> undoLabel() {
+        return state.undo();
+    }
+
+    public Optional<String> redoLabel() {
+        return state.redo();
+    }
+
+    public void undo() {
+        edit(VisitStore::undo, label -> {});
+    }
+
+    public void redo() {
+        edit(VisitStore::redo, label -> {});
+    }
+
+    /** Does an edit in the background; a failure is told to the user. When {@code done} runs, the visit holds the edit already. */
+    public <T> void edit(StoreWork<T> work, Consumer<? super T> done) {
+        edit(work, done, parts.problems()::failed);
+    }
+
+    public <T> void edit(StoreWork<T> work, Consumer<? super T> done, Consumer<? super Exception> failed) {
+        thread.edit(
+                work,
+                (result, fresh) -> SwingUtilities.invokeLater(() -> {
+                    fresh.ifPresent(this::arrived);
+                    done.accept(result);
+                }),
+                problem -> SwingUtilities.invokeLater(() -> failed.accept(problem)));
+    }
+
+    /** The store for a long job such as an intake; the job uses it on its worker thread and the screens follow by themselves. */
+    public VisitStore store() {
+        return thread.store();
+    }
+
+    public Listeners.Registration onVisit(Runnable listener) {
+        return visitListeners.add(listener);
+    }
+
+    public Listeners.Registration onFindings(Runnable listener) {
+        return findingsListeners.add(listener);
+    }
+
+    private void arrived(StoreThread.State fresh) {
+        if (fresh.number() <= state.number()) {
+            return;
+        }
+        boolean otherCar = !fresh.visit().facts().equals(state.visit().facts());
+        state = fresh;
+        selection.keep(fresh.visit());
+        visitListeners.tell();
+        if (otherCar) {
+            parts.jobs()
+                    .start(
+                            parts.texts().get("visit.drawing"),
+                            progress -> DrawingOf.visit(folder(), fresh.visit().facts()),
+                            this::redraw,
+                            parts.problems()::failed);
+        }
+        findingsWork.request(fresh.visit());
+    }
+
+    private void redraw(Drawing fresh) {
+        drawing = fresh;
+        visitListeners.tell();
+    }
+
+    private void findingsArrived(Findings fresh) {
+        findings = Optional.of(fresh);
+        findingsListeners.tell();
+    }
+
+    /** Closes the visit once the work of the store is done; {@code closed} runs on the event thread. */
+    public void close(Runnable closed) {
+        findingsWork.stop();
+        images.close();
+        thread.close(() -> SwingUtilities.invokeLater(closed));
+    }
+
+    /** The zone's name for readers. */
+    public String label(ZoneId zone) {
+        return parts.catalog().get(zone).label();
+    }
+
+    /** The zones of the car in the order of the table. */
+    public List<ZoneId> zones() {
+        return parts.catalog().zonesOf(visit().facts().car().body()).stream()
+                .map(zone -> zone.id())
+                .toList();
+    }
+
+    /** Zones that the pins of a photo name. */
+    public Set<ZoneId> zonesOf(PhotoId photo) {
+        return state.pinsOf(photo);
+    }
+}

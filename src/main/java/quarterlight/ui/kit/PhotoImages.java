@@ -1,0 +1,169 @@
+package quarterlight.ui.kit;
+
+import java.awt.image.BufferedImage;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.LinkedBlockingDeque;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import javax.swing.SwingUtilities;
+import quarterlight.edit.ThumbnailShelf;
+import quarterlight.photo.PictureUnreadable;
+import quarterlight.photo.Pictures;
+import quarterlight.store.ThumbnailStore;
+import quarterlight.store.VisitFolder;
+import quarterlight.visit.PhotoFile;
+import quarterlight.visit.Sha256;
+
+/**
+ * The pictures of a visit for the screen: thumbnails kept in memory and on disk, large pictures made when asked for. All reading and
+ * decoding is done in the background, what was asked for last first. Event thread only.
+ */
+public final class PhotoImages {
+    private static final int MOST_IN_MEMORY = 400;
+    private static final int MOST_WAITING = 200;
+
+    /** The last one asked for is the first one done. */
+    private static final class LastFirst extends LinkedBlockingDeque<Runnable> {
+        @Override
+        public boolean offer(Runnable work) {
+            return super.offerFirst(work);
+        }
+    }
+
+    private final VisitFolder folder;
+    private final Pictures pictures;
+    private final LastFirst waiting = new LastFirst();
+    private final ThreadPoolExecutor workers;
+    private final Listeners ready = new Listeners();
+    private final Set<Sha256> asked = new HashSet<>();
+    private final Set<Sha256> cannot = new HashSet<>();
+    private final Map<Sha256, BufferedImage> memory = new LinkedHashMap<>(64, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Sha256, BufferedImage> eldest) {
+            return size() > MOST_IN_MEMORY;
+        }
+    };
+    private Optional<ThumbnailStore> cache = Optional.empty();
+    private boolean closed;
+
+    PhotoImages(VisitFolder folder, Pictures pictures) {
+        this.folder = folder;
+        this.pictures = pictures;
+        this.workers = new ThreadPoolExecutor(2, 2, 30, TimeUnit.SECONDS, waiting, work -> {
+            Thread thread = new Thread(work, "quarterlight-pictures");
+            thread.setDaemon(true);
+            return thread;
+        });
+    }
+
+    /** The thumbnail if it is at hand; else it is fetched, and {@link #onReady} is told when it is there. */
+    public Optional<BufferedImage> thumbnail(PhotoFile photo) {
+        Optional<BufferedImage> kept = Optional.ofNullable(memory.get(photo.sha256()));
+        if (kept.isEmpty() && !closed && !cannot.contains(photo.sha256()) && asked.add(photo.sha256())) {
+            workers.execute(new Fetch(photo));
+            forgetOldest();
+        }
+        return kept;
+    }
+
+    /** True if the photo was tried and cannot be shown. */
+    public boolean cannotShow(PhotoFile photo) {
+        return cannot.contains(photo.sha256());
+    }
+
+    /** A long way scrolled leaves requests behind that nobody looks at any more. */
+    private void forgetOldest() {
+        while (waiting.size() > MOST_WAITING) {
+            if (waiting.pollLast() instanceof Fetch old) {
+                asked.remove(old.photo.sha256());
+            }
+        }
+    }
+
+    /** The wish for one thumbnail. */
+    private final class Fetch implements Runnable {
+        private final PhotoFile photo;
+
+        Fetch(PhotoFile photo) {
+            this.photo = photo;
+        }
+
+        @Override
+        public void run() {
+            fetch(photo);
+        }
+    }
+
+    /** Where an intake puts the thumbnails it makes. May be used from any thread. */
+    public ThumbnailShelf shelf() {
+        return (photo, jpeg) -> cache().put(photo, Pictures.THUMBNAIL, jpeg);
+    }
+
+    public Listeners.Registration onReady(Runnable listener) {
+        return ready.add(listener);
+    }
+
+    private void fetch(PhotoFile photo) {
+        Optional<BufferedImage> image = load(photo);
+        SwingUtilities.invokeLater(() -> {
+            asked.remove(photo.sha256());
+            image.ifPresentOrElse(picture -> memory.put(photo.sha256(), picture), () -> cannot.add(photo.sha256()));
+            ready.tell();
+        });
+    }
+
+    private Optional<BufferedImage> load(PhotoFile photo) {
+        ThumbnailStore store = cache();
+        try {
+            Optional<byte[]> kept = store.get(photo.sha256(), Pictures.THUMBNAIL);
+            if (kept.isPresent()) {
+                return Optional.of(Pictures.ofThumbnail(kept.get()));
+            }
+            BufferedImage made = pictures.upright(folder.root(), photo, Pictures.THUMBNAIL);
+            store.put(photo.sha256(), Pictures.THUMBNAIL, Pictures.jpeg(made));
+            return Optional.of(made);
+        } catch (PictureUnreadable e) {
+            return Optional.empty();
+        }
+    }
+
+    private synchronized ThumbnailStore cache() {
+        if (cache.isEmpty()) {
+            cache = Optional.of(ThumbnailStore.open(folder));
+        }
+        return cache.get();
+    }
+
+    /** A photo at a size, made in the background; both callbacks run on the event thread. */
+    public void large(PhotoFile photo, int longSide, Consumer<BufferedImage> done, Consumer<PictureUnreadable> failed) {
+        if (closed) {
+            return;
+        }
+        workers.execute(() -> {
+            try {
+                BufferedImage image = pictures.upright(folder.root(), photo, longSide);
+                SwingUtilities.invokeLater(() -> done.accept(image));
+            } catch (PictureUnreadable e) {
+                SwingUtilities.invokeLater(() -> failed.accept(e));
+            }
+        });
+    }
+
+    void close() {
+        closed = true;
+        workers.shutdownNow();
+        Thread closer = new Thread(
+                () -> {
+                    synchronized (this) {
+                        cache.ifPresent(ThumbnailStore::close);
+                    }
+                },
+                "quarterlight-pictures-close");
+        closer.start();
+    }
+}

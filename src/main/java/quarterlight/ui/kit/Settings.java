@@ -1,0 +1,93 @@
+package quarterlight.ui.kit;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.TreeMap;
+import quarterlight.units.ThicknessUnit;
+
+/**
+ * What the window remembers from one day to the next. Unknown keys are kept as they are. Immutable.
+ *
+ * @param values by key, as they stand in the file
+ */
+public record Settings(Map<String, String> values) {
+    /** Nothing remembered. */
+    public static final Settings NONE = new Settings(Map.of());
+
+    private static final String RECENT = "recent.";
+    private static final int MOST_RECENT = 12;
+
+    public Settings {
+        values = Map.copyOf(values);
+    }
+
+    public Optional<String> text(String key) {
+        return Optional.ofNullable(values.get(Objects.requireNonNull(key, "key")));
+    }
+
+    /** The number of a key; the usual one if there is none or it is no number. */
+    public int number(String key, int usual) {
+        try {
+            return text(key).map(Integer::parseInt).orElse(usual);
+        } catch (NumberFormatException e) {
+            return usual;
+        }
+    }
+
+    public boolean yes(String key, boolean usual) {
+        return text(key).map("yes"::equals).orElse(usual);
+    }
+
+    public Settings with(String key, String value) {
+        Map<String, String> changed = new TreeMap<>(values);
+        changed.put(key, value);
+        return new Settings(changed);
+    }
+
+    public Settings with(String key, int value) {
+        return with(key, Integer.toString(value));
+    }
+
+    public Settings with(String key, boolean value) {
+        return with(key, value ? "yes" : "no");
+    }
+
+    /** The unit of thickness shown; mil unless set. */
+    public ThicknessUnit unit() {
+        return text("unit").map("um"::equals).orElse(false) ? ThicknessUnit.UM : ThicknessUnit.MIL;
+    }
+
+    public Settings withUnit(ThicknessUnit unit) {
+        return with("unit", unit == ThicknessUnit.UM ? "um" : "mil");
+    }
+
+    public boolean dark() {
+        return yes("dark", false);
+    }
+
+    /** Visits opened of late, the last one first. */
+    public List<Path> recent() {
+        List<Path> recent = new ArrayList<>();
+        for (int i = 1; i <= MOST_RECENT; i++) {
+            text(RECENT + i).map(Path::of).ifPresent(recent::add);
+        }
+        return recent;
+    }
+
+    public Settings withRecent(Path visit) {
+        List<Path> recent = new ArrayList<>(recent());
+        Path whole = visit.toAbsolutePath().normalize();
+        recent.remove(whole);
+        recent.add(0, whole);
+        Map<String, String> changed = new TreeMap<>(values);
+        changed.keySet().removeIf(key -> key.startsWith(RECENT));
+        for (int i = 0; i < Math.min(recent.size(), MOST_RECENT); i++) {
+            changed.put(RECENT + (i + 1), recent.get(i).toString());
+        }
+        return new Settings(changed);
+    }
+}

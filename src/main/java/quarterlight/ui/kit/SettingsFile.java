@@ -1,0 +1,98 @@
+package quarterlight.ui.kit;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Properties;
+import java.util.TreeMap;
+import java.util.concurrent.Executor;
+import java.util.function.UnaryOperator;
+
+/**
+ * The settings of the window and the file they live in. Changed on the event thread, written in the background as a whole; a file that
+ * cannot be read or written costs a line in the log and never the work.
+ */
+public final class SettingsFile {
+    private static final System.Logger LOG = System.getLogger(SettingsFile.class.getName());
+    private static final String SCHEMA_KEY = "schema";
+    private static final String SCHEMA = "1";
+
+    private final Path file;
+    private final Executor writer;
+    private Settings settings;
+
+    private SettingsFile(Path file, Executor writer, Settings settings) {
+        this.file = file;
+        this.writer = writer;
+        this.settings = settings;
+    }
+
+    /** @param writer runs the writing, one after the other */
+    public static SettingsFile read(Path file, Executor writer) {
+        return new SettingsFile(Objects.requireNonNull(file, "file"), writer, load(file));
+    }
+
+    private static Settings load(Path file) {
+        Properties properties = new Properties();
+        try (Reader in = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
+            properties.load(in);
+        } catch (NoSuchFileException e) {
+            return Settings.NONE;
+        } catch (IOException | IllegalArgumentException e) {
+            LOG.log(System.Logger.Level.WARNING, "the settings in " + file + " cannot be read and are left out", e);
+            return Settings.NONE;
+        }
+        Map<String, String> values = new TreeMap<>();
+        properties.stringPropertyNames().forEach(key -> values.put(key, properties.getProperty(key)));
+        return new Settings(values);
+    }
+
+    public Settings settings() {
+        return settings;
+    }
+
+    /** The folder of the settings, where other things that outlive a visit may be kept. */
+    public Path folder() {
+        return file.toAbsolutePath().getParent();
+    }
+
+    public void change(UnaryOperator<Settings> change) {
+        Settings changed = change.apply(settings);
+        if (!changed.equals(settings)) {
+            settings = changed;
+            writer.execute(() -> write(changed));
+        }
+    }
+
+    private void write(Settings changed) {
+        Properties properties = new Properties();
+        properties.putAll(changed.values());
+        properties.putIfAbsent(SCHEMA_KEY, SCHEMA);
+        Path part = file.resolveSibling(file.getFileName() + ".part");
+        try {
+            Files.createDirectories(folder());
+            try (Writer out = Files.newBufferedWriter(part, StandardCharsets.UTF_8)) {
+                properties.store(out, null);
+            }
+            move(part);
+        } catch (IOException e) {
+            LOG.log(System.Logger.Level.WARNING, "the settings cannot be kept in " + file, e);
+        }
+    }
+
+    private void move(Path part) throws IOException {
+        try {
+            Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (AtomicMoveNotSupportedException e) {
+            Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+}

@@ -1,0 +1,134 @@
+package quarterlight.ui.kit;
+
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import quarterlight.capture.CorrectedTimes;
+import quarterlight.car.ZoneId;
+import quarterlight.store.VisitFolder;
+import quarterlight.store.VisitProblem;
+import quarterlight.store.VisitStore;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.VisitRecord;
+
+/** The one thread on which the window edits a visit, and on which the visit is read again after every change. */
+final class StoreThread {
+    private static final System.Logger LOG = System.getLogger(StoreThread.class.getName());
+
+    /**
+     * What the visit holds after a change.
+     *
+     * @param number rises with every reading
+     */
+    record State(
+            long number,
+            VisitRecord visit,
+            CorrectedTimes times,
+            Map<PhotoId, Set<ZoneId>> pins,
+            Optional<String> undo,
+            Optional<String> redo) {
+        Set<ZoneId> pinsOf(PhotoId photo) {
+            return pins.getOrDefault(photo, Set.of());
+        }
+    }
+
+    private final ExecutorService thread =
+            Executors.newSingleThreadExecutor(work -> new Thread(work, "quarterlight-store"));
+    private final VisitStore store;
+    private final AtomicBoolean readingQueued = new AtomicBoolean();
+    private volatile Consumer<State> listener = state -> {};
+    private long number;
+    private boolean editing;
+    private boolean changed;
+
+    StoreThread(VisitStore store) {
+        this.store = Objects.requireNonNull(store, "store");
+        store.onChange(change -> changed());
+    }
+
+    VisitStore store() {
+        return store;
+    }
+
+    VisitFolder folder() {
+        return store.folder();
+    }
+
+    boolean isEditable() {
+        return store.isEditable();
+    }
+
+    /** Told of changes that come from elsewhere than {@link #edit}, on the thread of the store. */
+    void onState(Consumer<State> told) {
+        listener = told;
+    }
+
+    /** Reads the visit on the calling thread, which is not the event thread; used once, at opening. */
+    State first() throws VisitProblem {
+        return read();
+    }
+
+    <T> void edit(
+            OpenVisit.StoreWork<T> work, BiConsumer<T, Optional<State>> done, Consumer<? super Exception> failed) {
+        thread.execute(() -> {
+            T result;
+            Optional<State> fresh = Optional.empty();
+            try {
+                editing = true;
+                changed = false;
+                result = work.run(store);
+                if (changed) {
+                    fresh = Optional.of(read());
+                }
+            } catch (Exception e) {
+                failed.accept(e);
+                return;
+            } finally {
+                editing = false;
+            }
+            done.accept(result, fresh);
+        });
+    }
+
+    private void changed() {
+        if (editing && Thread.currentThread().getName().equals("quarterlight-store")) {
+            changed = true;
+        } else if (readingQueued.compareAndSet(false, true)) {
+            thread.execute(() -> {
+                readingQueued.set(false);
+                try {
+                    listener.accept(read());
+                } catch (VisitProblem e) {
+                    LOG.log(System.Logger.Level.WARNING, "the visit cannot be read after a change", e);
+                }
+            });
+        }
+    }
+
+    private State read() throws VisitProblem {
+        VisitRecord visit = store.read();
+        number++;
+        Map<PhotoId, Set<ZoneId>> pins = visit.pins().stream()
+                .map(row -> row.value())
+                .collect(Collectors.groupingBy(
+                        pin -> pin.photo(),
+                        Collectors.mapping(pin -> pin.zone(), Collectors.toCollection(LinkedHashSet::new))));
+        return new State(number, visit, CorrectedTimes.of(visit), pins, store.undoLabel(), store.redoLabel());
+    }
+
+    void close(Runnable closed) {
+        thread.execute(() -> {
+            store.close();
+            closed.run();
+        });
+        thread.shutdown();
+    }
+}

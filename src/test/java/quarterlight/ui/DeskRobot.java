@@ -1,0 +1,133 @@
+package quarterlight.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
+
+import java.awt.GraphicsEnvironment;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+import org.assertj.swing.core.BasicRobot;
+import org.assertj.swing.core.Robot;
+import org.assertj.swing.finder.WindowFinder;
+import org.assertj.swing.fixture.FrameFixture;
+import org.assertj.swing.timing.Condition;
+import org.assertj.swing.timing.Pause;
+import org.assertj.swing.timing.Timeout;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.io.TempDir;
+import quarterlight.car.ZoneId;
+import quarterlight.cli.TestPhotos;
+import quarterlight.diagram.DiagramRefused;
+import quarterlight.diagram.NominalAreas;
+import quarterlight.diagram.VisitDiagram;
+import quarterlight.edit.FactEdits;
+import quarterlight.edit.Intake;
+import quarterlight.store.VisitStore;
+import quarterlight.table.ZoneTable;
+import quarterlight.task.Progress;
+import quarterlight.units.Area;
+import quarterlight.visit.VisitFacts;
+import quarterlight.visit.VisitRecord;
+
+/** The real window on a small made visit, driven as a user does. Skipped where there is no display. */
+public abstract class DeskRobot {
+    protected static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-02T10:15:30Z"), ZoneOffset.UTC);
+    private static final int PHOTOS = 12;
+
+    @TempDir
+    protected Path folder;
+
+    protected Robot robot;
+    protected FrameFixture window;
+    protected Path visit;
+    private EventThreadWatch watch;
+    private Thread desk;
+
+    @BeforeEach
+    void openWindow() throws Exception {
+        assumeFalse(GraphicsEnvironment.isHeadless(), "the robot needs a display");
+        visit = folder.resolve("visit");
+        make(visit);
+        robot = BasicRobot.robotWithNewAwtHierarchy();
+        watch = EventThreadWatch.start();
+        Desktop desktop = new Desktop(
+                CLOCK, ZoneTable::load, DeskRobot::areas, folder.resolve("settings"), folder.resolve("log"));
+        desk = new Thread(() -> desktop.open(Optional.of(visit)), "desk");
+        desk.start();
+        window =
+                WindowFinder.findFrame("main").withTimeout(60, TimeUnit.SECONDS).using(robot);
+        until(
+                "the visit is open",
+                () -> robot.finder()
+                                .findAll(c -> "diagram".equals(c.getName()) && c.isShowing())
+                                .size()
+                        == 1);
+    }
+
+    @AfterEach
+    void closeWindow() throws InterruptedException {
+        if (robot == null) {
+            return;
+        }
+        window.close();
+        desk.join(20_000);
+        robot.cleanUp();
+        watch.close();
+        assertThat(watch.caught()).as("places where the event thread waited").isEmpty();
+        assertThat(desk.isAlive()).as("the window is closed").isFalse();
+    }
+
+    /** Makes the visit; twelve photos a half minute apart unless a test makes another. */
+    protected void make(Path path) throws Exception {
+        try (VisitStore store = VisitStore.create(
+                path,
+                new FactEdits(ZoneTable.load())
+                        .start(Map.of("car", "Tamarisk", "style", "coupe", "timezone", "UTC"), ZoneOffset.UTC),
+                CLOCK)) {
+            for (int i = 0; i < PHOTOS; i++) {
+                TestPhotos.write(
+                        folder.resolve("card/IMG_" + (100 + i) + ".JPG"),
+                        i,
+                        "2026:02:28 10:%02d:%02d".formatted(i / 2, i % 2 * 30));
+            }
+            new Intake(store, CLOCK, (photo, jpeg) -> {}).run(List.of(folder.resolve("card")), Progress.NONE);
+        }
+    }
+
+    private static Map<ZoneId, Area> areas(Path visit, VisitFacts facts) {
+        try {
+            return NominalAreas.of(VisitDiagram.of(visit, facts), facts.car().dimensions());
+        } catch (DiagramRefused e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** What the visit holds on the disk at this moment. */
+    protected VisitRecord held() {
+        try (VisitStore store = VisitStore.openForReading(visit)) {
+            return store.read();
+        } catch (quarterlight.store.VisitProblem e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** Waits until something holds, at most half a minute. */
+    protected static void until(String what, BooleanSupplier holds) {
+        Pause.pause(
+                new Condition(what) {
+                    @Override
+                    public boolean test() {
+                        return holds.getAsBoolean();
+                    }
+                },
+                Timeout.timeout(30, TimeUnit.SECONDS));
+    }
+}

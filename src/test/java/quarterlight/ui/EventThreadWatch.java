@@ -1,0 +1,69 @@
+package quarterlight.ui;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentSkipListSet;
+
+/**
+ * Looks at the event thread every few milliseconds while a robot works, and keeps every place in the program at which it was found
+ * waiting for a disk, a database or a picture.
+ */
+public final class EventThreadWatch implements AutoCloseable {
+    private static final List<String> SLOW = List.of(
+            "org.sqlite.", "sun.nio.fs.", "java.io.FileInputStream", "javax.imageio.", "com.drew.", "com.sun.imageio.");
+
+    private final Set<String> caught = new ConcurrentSkipListSet<>();
+    private final Thread watcher = new Thread(this::watch, "event-thread-watch");
+    private volatile boolean done;
+
+    private EventThreadWatch() {
+        watcher.setDaemon(true);
+        watcher.start();
+    }
+
+    public static EventThreadWatch start() {
+        return new EventThreadWatch();
+    }
+
+    private void watch() {
+        while (!done) {
+            Thread.getAllStackTraces().forEach((thread, stack) -> {
+                if (thread.getName().startsWith("AWT-EventQueue")) {
+                    look(stack);
+                }
+            });
+            try {
+                Thread.sleep(4);
+            } catch (InterruptedException e) {
+                return;
+            }
+        }
+    }
+
+    private void look(StackTraceElement[] stack) {
+        boolean slow = Arrays.stream(stack).anyMatch(frame -> SLOW.stream().anyMatch(frame.getClassName()::startsWith));
+        boolean loading = Arrays.stream(stack)
+                .anyMatch(frame -> frame.getMethodName().equals("loadClass")
+                        || frame.getMethodName().equals("createFont")
+                        || frame.getClassName().startsWith("java.util.ResourceBundle")
+                        || frame.getClassName().startsWith("javax.swing.JFileChooser"));
+        if (slow && !loading) {
+            Arrays.stream(stack)
+                    .filter(frame -> frame.getClassName().startsWith("quarterlight."))
+                    .findFirst()
+                    .ifPresent(frame -> caught.add(frame.toString()));
+        }
+    }
+
+    /** The places found so far; empty if the event thread never waited. */
+    public Set<String> caught() {
+        return new TreeSet<>(caught);
+    }
+
+    @Override
+    public void close() {
+        done = true;
+    }
+}
