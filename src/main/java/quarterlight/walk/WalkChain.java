@@ -106,7 +106,8 @@ final class WalkChain {
             }
             logSeen[t] = Math.log(all);
             changing = store(arrive, come[t], 1 / all);
-            changing |= store(remain, stayed[t], 1 / all);
+            boolean stays = store(remain, stayed[t], 1 / all);
+            changing = changing || stays;
         }
     }
 
@@ -133,7 +134,8 @@ final class WalkChain {
                 sum += ifCame[i] + mix[i];
             }
             changing = store(ifCame, laterIfCome[t - 1], 2 / sum);
-            changing |= store(mix, laterIfStayed[t - 1], 2 / sum);
+            boolean stays = store(mix, laterIfStayed[t - 1], 2 / sum);
+            changing = changing || stays;
         }
     }
 

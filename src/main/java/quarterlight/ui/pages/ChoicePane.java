@@ -37,7 +37,7 @@ final class ChoicePane extends JPanel {
     private boolean showing;
 
     ChoicePane(DeskParts parts, OpenVisit visit, PagesActions actions) {
-        super(new MigLayout("insets 8 16 16 16, wrap 1, gapy 6, fillx", "[grow,fill]"));
+        super(new MigLayout("insets 8 16 16 24, wrap 1, gapy 6, fillx", "[grow,fill,0::]"));
         this.visit = visit;
         this.actions = actions;
         this.texts = parts.texts();
@@ -136,10 +136,9 @@ final class ChoicePane extends JPanel {
             box.setEnabled(visit.isEditable());
         });
         long left = out.stream().filter(one -> one.photo().isPresent()).count();
-        photos.setText(
-                texts.get("pages.photos.out", left, visit.selection().photos().size()));
-        length.setSelectedIndex(List.of(ReportLength.values())
-                .indexOf(visit.visit().facts().choices().length()));
+        photos.setText(texts.get("pages.photos.out", left, visit.selection().photos().size()));
+        length.setSelectedIndex(
+                List.of(ReportLength.values()).indexOf(visit.visit().facts().choices().length()));
         length.setEnabled(visit.isEditable());
         show(terms, "terms");
         show(limits, "limits");
