@@ -53,11 +53,6 @@ public record Surroundings(
         return log.toAbsolutePath().getParent();
     }
 
-    /** The user's settings folder, where the log stands too. */
-    Path settings() {
-        return log.toAbsolutePath().getParent();
-    }
-
     /** The desktop, which the command line does not know. */
     @FunctionalInterface
     public interface Desk {
