@@ -6,6 +6,7 @@ import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Station;
 import quarterlight.ui.kit.StationScreen;
+import quarterlight.ui.marks.MarksScreen;
 import quarterlight.ui.pages.PagesScreen;
 
 /** The screens of a visit, one per station. */
@@ -16,7 +17,11 @@ final class Stations {
         List<StationScreen> screens = new ArrayList<>();
         for (Station station : Station.values()) {
             screens.add(
-                    station == Station.PAGES ? new PagesScreen(parts, visit) : new HeldScreen(parts, visit, station));
+                    switch (station) {
+                case MARKS -> new MarksScreen(parts, visit);
+                case PAGES -> new PagesScreen(parts, visit);
+                default -> new HeldScreen(parts, visit, station);
+            });
         }
         return screens;
     }
