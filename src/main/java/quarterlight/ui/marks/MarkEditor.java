@@ -8,7 +8,6 @@ import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
-import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.event.DocumentEvent;
@@ -20,6 +19,7 @@ import quarterlight.marks.code.DatePatterns;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.TallPanel;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.WordChoice;
 import quarterlight.ui.kit.ZoneField;
@@ -28,7 +28,7 @@ import quarterlight.visit.MarkStage;
 import quarterlight.visit.Photo;
 
 /** The fields of one mark; every letter typed is read at once. Event thread only. */
-final class MarkEditor extends JPanel {
+final class MarkEditor extends TallPanel {
     private final transient OpenVisit visit;
     private final transient MarksModel model;
     private final transient MarksActions actions;
@@ -71,9 +71,6 @@ final class MarkEditor extends JPanel {
         add(Look.secondary(photo), "split 2, growx, wmin 0");
         add(new JButton(actions.tieIt()), "growx 0");
         row("note", note);
-        add(new JButton(actions.keepIt()), "skip 1, split 3, growx 0");
-        add(new JButton(actions.beginIt()), "growx 0");
-        add(new JButton(actions.removeIt()), "growx 0");
         kind.addActionListener(e -> written());
         stage.addActionListener(e -> written());
         pattern.addActionListener(e -> written());

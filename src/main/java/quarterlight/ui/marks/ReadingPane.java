@@ -1,14 +1,10 @@
 package quarterlight.ui.marks;
 
-import java.awt.Dimension;
-import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JLabel;
-import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import javax.swing.Scrollable;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.marks.DateText;
 import quarterlight.marks.JudgedMark;
@@ -16,10 +12,11 @@ import quarterlight.marks.MarksReport;
 import quarterlight.marks.NumberMatch;
 import quarterlight.marks.code.DateCandidate;
 import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.TallPanel;
 import quarterlight.ui.kit.Texts;
 
 /** What a mark means as it stands: verdict and reason, every date it can mean, numbers held against each other. Event thread only. */
-final class ReadingPane extends JPanel implements Scrollable {
+final class ReadingPane extends TallPanel {
     private static final int SHOWN = 12;
     private static final int MATCHES = 3;
 
@@ -100,30 +97,5 @@ final class ReadingPane extends JPanel implements Scrollable {
 
     static String capital(String word) {
         return word.substring(0, 1).toUpperCase(java.util.Locale.US) + word.substring(1);
-    }
-
-    @Override
-    public Dimension getPreferredScrollableViewportSize() {
-        return getPreferredSize();
-    }
-
-    @Override
-    public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
-        return 18;
-    }
-
-    @Override
-    public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
-        return 180;
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportWidth() {
-        return true;
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportHeight() {
-        return false;
     }
 }
