@@ -7,6 +7,7 @@ import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Station;
 import quarterlight.ui.kit.StationScreen;
+import quarterlight.ui.marks.MarksScreen;
 import quarterlight.ui.pages.PagesScreen;
 import quarterlight.ui.photos.PhotosScreen;
 
@@ -25,7 +26,8 @@ final class Stations {
             case PHOTOS -> new PhotosScreen(parts, visit, actions.takeIn());
             case PAGES -> new PagesScreen(parts, visit);
             case GAUGE -> new GaugeScreen(parts, visit);
-            case RUST, MARKS, NOTES -> new HeldScreen(parts, visit, station);
+            case MARKS -> new MarksScreen(parts, visit);
+            case RUST, NOTES -> new HeldScreen(parts, visit, station);
         };
     }
 }
