@@ -10,6 +10,7 @@ import quarterlight.ui.kit.StationScreen;
 import quarterlight.ui.marks.MarksScreen;
 import quarterlight.ui.pages.PagesScreen;
 import quarterlight.ui.photos.PhotosScreen;
+import quarterlight.ui.rust.RustScreen;
 
 /** The screens of a visit, one per station. */
 final class Stations {
@@ -27,7 +28,8 @@ final class Stations {
             case PAGES -> new PagesScreen(parts, visit);
             case GAUGE -> new GaugeScreen(parts, visit);
             case MARKS -> new MarksScreen(parts, visit);
-            case RUST, NOTES -> new HeldScreen(parts, visit, station);
+            case RUST -> new RustScreen(parts, visit);
+            case NOTES -> new HeldScreen(parts, visit, station);
         };
     }
 }
