@@ -50,7 +50,7 @@ final class RustRowsModel extends AbstractTableModel {
 
     int indexOf(ZoneId zone) {
         for (int i = 0; i < rows.size(); i++) {
-            if (rows.get(i).zone().equals(zone)) {
+            if (rows.get(i).zone().id().equals(zone)) {
                 return i;
             }
         }
@@ -76,7 +76,7 @@ final class RustRowsModel extends AbstractTableModel {
     public Object getValueAt(int index, int column) {
         ZoneRust zone = rows.get(index);
         return switch (column) {
-            case 0 -> visit.label(zone.zone());
+            case 0 -> zone.zone().label();
             case 1 ->
                 zone.rust()
                         .map(area -> Format.withUnit(area.mm2() / 100, 1, "cm\u00b2"))

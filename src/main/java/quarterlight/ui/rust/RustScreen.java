@@ -68,7 +68,7 @@ public final class RustScreen implements StationScreen {
     private void chosen() {
         int row = table.getSelectedRow();
         if (!showing && row >= 0) {
-            visit.selection().zones(Set.of(rows.row(row).zone()));
+            visit.selection().zones(Set.of(rows.row(row).zone().id()));
         }
     }
 
@@ -97,7 +97,7 @@ public final class RustScreen implements StationScreen {
         lines.addAll(zone.advice().cautions());
         lines.addAll(zone.remarks());
         visit.findings().ifPresent(found -> found.rust().traces().stream()
-                .filter(trace -> trace.zone().equals(zone.zone()))
+                .filter(trace -> trace.zone().equals(zone.zone().id()))
                 .forEach(trace -> lines.add(trace(trace))));
         return String.join("\n", lines);
     }
