@@ -28,14 +28,15 @@ public final class FuzzFiles {
 
     private FuzzFiles() {}
 
-    private record Sample(Path file, MediaType type, byte[] bytes) {}
+    /** The bytes are read again for each mutation; they stay in the system's cache. */
+    private record Sample(Path file, MediaType type) {}
 
     public static void main(String[] args) throws IOException {
         List<Sample> samples = new ArrayList<>();
         for (FolderScan.Found found :
                 FolderScan.of(List.of(Path.of(args[0])), Progress.NONE).media()) {
             if (Files.size(found.file()) <= MOST_BYTES) {
-                samples.add(new Sample(found.file(), found.type(), Files.readAllBytes(found.file())));
+                samples.add(new Sample(found.file(), found.type()));
             }
         }
         samples.sort(Comparator.comparing(sample -> sample.file().toString()));
@@ -47,7 +48,7 @@ public final class FuzzFiles {
         int faults = 0;
         for (int seed = first; seed < first + count; seed++) {
             Sample sample = samples.get(seed % samples.size());
-            Files.write(work, damaged(sample.bytes(), seed));
+            Files.write(work, damaged(Files.readAllBytes(sample.file()), seed));
             long start = THREADS.getCurrentThreadCpuTime();
             int[] counts = shown.computeIfAbsent(sample.type(), type -> new int[2]);
             try {

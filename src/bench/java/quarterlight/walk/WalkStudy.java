@@ -53,15 +53,20 @@ public final class WalkStudy {
             Map<PhotoId, List<ZoneId>> pins = new HashMap<>();
             Random random = new Random(2);
             List<Long> times = new ArrayList<>();
+            List<Long> shown = new ArrayList<>();
             for (int k = 0; k < 300; k++) {
                 int i = inOrder ? k : random.nextInt(photos);
                 pins.put(new PhotoId(i + 1L), List.of(snaps.get(i).zone()));
                 long start = System.nanoTime();
                 line.pins(pins);
+                line.suggestions(new PhotoId(Math.min(photos, i + 2L)));
+                shown.add(System.nanoTime() - start);
                 line.suggestions();
                 times.add(System.nanoTime() - start);
             }
-            report(photos + " photos, a pin " + (inOrder ? "in order" : "anywhere"), times);
+            String where = photos + " photos, a pin " + (inOrder ? "in order" : "anywhere");
+            report(where + ", the next photo", shown);
+            report(where + ", all photos", times);
         }
     }
 

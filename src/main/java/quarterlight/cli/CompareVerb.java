@@ -188,6 +188,12 @@ final class CompareVerb implements Verb {
                 .put("holes", car.holes())
                 .put("needs", needs)
                 .put("gaps", car.gaps().size())
+                .put("dates_judged", car.datesJudged())
+                .put(
+                        "date_contradictions",
+                        car.dateContradictions().stream()
+                                .map(DatesVerb::contradiction)
+                                .toList())
                 .put("only_here", car.onlyHere().stream().map(zone -> zone.id()).toList());
     }
 
@@ -221,6 +227,8 @@ final class CompareVerb implements Verb {
         out.append(table.text()).append('\n');
         out.append(words("refinished", comparison, comparison.refinished()));
         out.append(words("repaired over filler", comparison, comparison.repaired()));
+        dates(out, "A", comparison.a());
+        dates(out, "B", comparison.b());
         speaks(out, "A", comparison.speakingFor(Side.A), Side.A);
         speaks(out, "B", comparison.speakingFor(Side.B), Side.B);
         out.append('\n').append(String.join(" ", FinishCautions.texts())).append('\n');
@@ -258,6 +266,18 @@ final class CompareVerb implements Verb {
 
     private static String percent(double share) {
         return Shown.number(100 * share, 0) + " %";
+    }
+
+    private static void dates(StringBuilder out, String name, CarSummary car) {
+        out.append("Dates, numbers and features on ")
+                .append(name)
+                .append(": ")
+                .append(car.datesJudged())
+                .append(" judged, ")
+                .append(Shown.count(car.dateContradictions().size(), "contradiction", "contradictions"))
+                .append(".\n");
+        car.dateContradictions()
+                .forEach(c -> out.append("  ").append(c.sentence()).append('\n'));
     }
 
     private static void speaks(StringBuilder out, String name, List<ComparedZone> zones, Side side) {

@@ -1,11 +1,13 @@
 package quarterlight.cli;
 
 import java.nio.file.Path;
+import quarterlight.coverage.TrialList;
 import quarterlight.edit.VisitWork;
 import quarterlight.findings.Findings;
 import quarterlight.marks.code.DatePatterns;
 import quarterlight.table.DatePatternTable;
 import quarterlight.table.TableUnreadable;
+import quarterlight.table.TrialTable;
 import quarterlight.visit.VisitRecord;
 
 /** What the user's own lists, which lie beside the log in the folder of settings, add to what the program carries. */
@@ -19,6 +21,14 @@ final class OwnLists {
     static DatePatterns patterns(Surroundings around) throws CallRefused {
         try {
             return DatePatternTable.load(folder(around));
+        } catch (TableUnreadable e) {
+            throw new CallRefused(e.getMessage());
+        }
+    }
+
+    static TrialList trials(Surroundings around) throws CallRefused {
+        try {
+            return TrialTable.load(folder(around));
         } catch (TableUnreadable e) {
             throw new CallRefused(e.getMessage());
         }

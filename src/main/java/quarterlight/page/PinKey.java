@@ -54,6 +54,9 @@ public final class PinKey {
             String file,
             Pin value) {}
 
+    /** The key of a visit without pins. */
+    public static final PinKey NONE = new PinKey(List.of());
+
     private final List<Entry> entries;
 
     private PinKey(List<Entry> entries) {

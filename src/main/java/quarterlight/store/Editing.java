@@ -5,7 +5,9 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.HashSet;
 import java.util.Optional;
+import java.util.Set;
 import quarterlight.store.rows.LogEntry;
 import quarterlight.store.rows.LogTable;
 
@@ -20,6 +22,7 @@ final class Editing {
     private final Clock clock;
     private final Deque<Step> undo = new ArrayDeque<>();
     private final Deque<Step> redo = new ArrayDeque<>();
+    private final Set<String> touched = new HashSet<>();
 
     /**
      * One labelled step.
@@ -94,6 +97,13 @@ final class Editing {
         }
     }
 
+    /** The tables changed since this was asked last. */
+    Set<String> takeTouched() {
+        Set<String> tables = Set.copyOf(touched);
+        touched.clear();
+        return tables;
+    }
+
     Optional<String> undoLabel() {
         return Optional.ofNullable(undo.peek()).map(Step::label);
     }
@@ -127,6 +137,7 @@ final class Editing {
     }
 
     private boolean record(String label, long before) throws SQLException {
+        touched.addAll(journal.tables(before));
         log.add(new LogEntry(clock.instant(), label, journal.summary(before)));
         return true;
     }

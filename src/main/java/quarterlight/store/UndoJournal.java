@@ -104,6 +104,21 @@ final class UndoJournal {
         return Database.askNumber(connection, "SELECT coalesce(max(seq), 0) FROM temp.undo_journal");
     }
 
+    /** The tables changed by the entries above {@code after}. */
+    List<String> tables(long after) throws SQLException {
+        List<String> found = new ArrayList<>();
+        try (PreparedStatement select =
+                connection.prepareStatement("SELECT DISTINCT changed FROM temp.undo_journal WHERE seq > ?")) {
+            select.setLong(1, after);
+            try (ResultSet result = select.executeQuery()) {
+                while (result.next()) {
+                    found.add(result.getString(1));
+                }
+            }
+        }
+        return found;
+    }
+
     /** The rows changed by the entries above {@code after} in words: {@code pin added 3, photo changed 1}. */
     String summary(long after) throws SQLException {
         List<String> parts = new ArrayList<>();

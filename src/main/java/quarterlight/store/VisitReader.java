@@ -7,34 +7,47 @@ import quarterlight.store.rows.ClockTable;
 import quarterlight.store.rows.FactsTable;
 import quarterlight.store.rows.PhotoTable;
 import quarterlight.store.rows.RowTable;
+import quarterlight.visit.Photo;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitRecord;
 
-/** Reads all that a visit holds within the present transaction. */
+/** Reads all that a visit holds within the present transaction, save what was kept of an earlier reading. */
 final class VisitReader {
     private VisitReader() {}
 
+    /** Reads everything anew. */
     static VisitRecord read(Connection connection) throws SQLException {
-        return new VisitRecord(
-                new FactsTable(connection).read(),
-                new PhotoTable(connection).all(),
-                rows(connection, RecordKind.PINS),
-                rows(connection, RecordKind.READINGS),
-                rows(connection, RecordKind.GAUGE),
-                rows(connection, RecordKind.SIGNS),
-                rows(connection, RecordKind.TRACES),
-                rows(connection, RecordKind.MARKS),
-                rows(connection, RecordKind.TRIALS),
-                rows(connection, RecordKind.STATEMENTS),
-                rows(connection, RecordKind.FEATURES),
-                new ClockTable(connection).all(),
-                rows(connection, RecordKind.PHOTO_NOTES),
-                rows(connection, RecordKind.HIDDEN),
-                rows(connection, RecordKind.COVERAGE),
-                rows(connection, RecordKind.LEFT_OUT));
+        return read(connection, new KeptRows());
     }
 
-    private static <T> List<Recorded<T>> rows(Connection connection, RecordKind<T> kind) throws SQLException {
-        return new RowTable<>(connection, kind.shape()).all();
+    /** Reads what changed since {@code kept} was filled; what did not is the same list as before. */
+    static VisitRecord read(Connection connection, KeptRows kept) throws SQLException {
+        kept.begin(connection);
+        return new VisitRecord(
+                new FactsTable(connection).read(),
+                photos(connection, kept),
+                rows(connection, kept, RecordKind.PINS),
+                rows(connection, kept, RecordKind.READINGS),
+                rows(connection, kept, RecordKind.GAUGE),
+                rows(connection, kept, RecordKind.SIGNS),
+                rows(connection, kept, RecordKind.TRACES),
+                rows(connection, kept, RecordKind.MARKS),
+                rows(connection, kept, RecordKind.TRIALS),
+                rows(connection, kept, RecordKind.STATEMENTS),
+                rows(connection, kept, RecordKind.FEATURES),
+                new ClockTable(connection).all(),
+                rows(connection, kept, RecordKind.PHOTO_NOTES),
+                rows(connection, kept, RecordKind.HIDDEN),
+                rows(connection, kept, RecordKind.COVERAGE),
+                rows(connection, kept, RecordKind.LEFT_OUT));
+    }
+
+    private static List<Photo> photos(Connection connection, KeptRows kept) throws SQLException {
+        return kept.of(KeptRows.PHOTOS, () -> new PhotoTable(connection).all());
+    }
+
+    private static <T> List<Recorded<T>> rows(Connection connection, KeptRows kept, RecordKind<T> kind)
+            throws SQLException {
+        return kept.of(kind.shape().table(), () -> new RowTable<>(connection, kind.shape()).all());
     }
 }

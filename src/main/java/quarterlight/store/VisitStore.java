@@ -30,6 +30,7 @@ public final class VisitStore implements AutoCloseable {
     private final Optional<EditLock> lock;
     private final Optional<Editing> editing;
     private final ReentrantLock turn = new ReentrantLock();
+    private final KeptRows kept = new KeptRows();
     private final List<Consumer<VisitChange>> listeners = new CopyOnWriteArrayList<>();
 
     /** A visit open for reading has neither lock nor editing. */
@@ -77,9 +78,9 @@ public final class VisitStore implements AutoCloseable {
         return editing.isPresent();
     }
 
-    /** All that the visit holds at this moment. */
+    /** All that the visit holds at this moment. Lists that did not change are the same lists as at the last reading. */
     public VisitRecord read() throws VisitUnreadable {
-        return query(VisitReader::read);
+        return query(c -> VisitReader.read(c, kept));
     }
 
     /** What changed when, oldest first. */
@@ -207,7 +208,9 @@ public final class VisitStore implements AutoCloseable {
         Editing open = editing.orElseThrow(() -> new IllegalStateException("the visit is open for reading only"));
         take();
         try {
-            return writing.run(open);
+            T outcome = writing.run(open);
+            kept.forget(open.takeTouched());
+            return outcome;
         } catch (SQLException e) {
             throw refused(e);
         } catch (Failed e) {

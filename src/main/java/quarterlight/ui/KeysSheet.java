@@ -70,7 +70,9 @@ final class KeysSheet {
 
     private static String words(KeyStroke stroke) {
         String modifiers = InputEvent.getModifiersExText(stroke.getModifiers());
-        String key = java.awt.event.KeyEvent.getKeyText(stroke.getKeyCode());
+        boolean typed = stroke.getKeyCode() == java.awt.event.KeyEvent.VK_UNDEFINED;
+        String key =
+                typed ? String.valueOf(stroke.getKeyChar()) : java.awt.event.KeyEvent.getKeyText(stroke.getKeyCode());
         return modifiers.isEmpty() ? key : modifiers + "+" + key;
     }
 }

@@ -5,6 +5,7 @@ import javax.swing.JCheckBoxMenuItem;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
+import javax.swing.SwingUtilities;
 import javax.swing.event.MenuEvent;
 import javax.swing.event.MenuListener;
 import quarterlight.ui.diagram.Layer;
@@ -57,9 +58,10 @@ final class MainMenu extends JMenuBar {
                 filling.fill(menu);
             }
 
+            /** Keys of items that stay in a closed menu would go on working, also for a station that is not in front. */
             @Override
             public void menuDeselected(MenuEvent e) {
-                // filled anew next time
+                SwingUtilities.invokeLater(menu::removeAll);
             }
 
             @Override
@@ -79,6 +81,7 @@ final class MainMenu extends JMenuBar {
         menu.add(actions.facts());
         menu.add(actions.takeIn());
         menu.add(actions.addTable());
+        menu.add(actions.twoCars());
         menu.addSeparator();
         menu.add(actions.closeVisit());
         menu.add(actions.quit());

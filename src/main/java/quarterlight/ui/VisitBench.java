@@ -11,6 +11,7 @@ import javax.swing.JPanel;
 import javax.swing.JSplitPane;
 import javax.swing.SwingUtilities;
 import quarterlight.ui.diagram.DiagramSide;
+import quarterlight.ui.diagram.Layer;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
@@ -90,6 +91,7 @@ final class VisitBench extends JPanel {
                 .filter(command -> command.getValue(Command.ACCELERATOR_KEY) != null)
                 .forEach(command -> command.bindTo(this));
         screen.shown();
+        diagram.show(Layer.PINS, next == Station.PHOTOS);
         diagram.say();
         screen.first().requestFocusInWindow();
     }
@@ -110,6 +112,7 @@ final class VisitBench extends JPanel {
     /** Stops what runs for this visit; the bench is not used after that. */
     void leave() {
         front().ifPresent(StationScreen::hidden);
+        screens.values().forEach(StationScreen::closed);
         diagram.diagram().stop();
         int width = Math.max(1, split.getWidth());
         parts.settings().change(s -> s.with(DIVIDER, 1000 * split.getDividerLocation() / width));

@@ -10,7 +10,7 @@ import java.util.Arrays;
  */
 final class WalkChain {
     /** A message that changes by less than this is the same. */
-    private static final double SAME = 1e-8;
+    private static final double SAME = 1e-6;
 
     private final JumpMatrix jumps;
     private final double[] moving;

@@ -39,6 +39,8 @@ class WalkLineTest {
         }
 
         same(line.suggestions(), SUGGESTIONS.suggest(shots(snaps, pins)));
+        line.suggestions()
+                .forEach((photo, list) -> assertThat(line.suggestions(photo)).isEqualTo(list));
     }
 
     @Test
@@ -91,9 +93,9 @@ class WalkLineTest {
         List<Shot> shots =
                 List.of(new Shot(new PhotoId(1), 0, List.of(HOOD, DOOR), Optional.empty()), shot(2, 0.4), shot(3, 60));
 
-        assertThat(SUGGESTIONS.suggest(shots).get(new PhotoId(2)))
-                .extracting(Suggestion::zone)
-                .startsWith(HOOD, DOOR);
+        List<Suggestion> suggested = SUGGESTIONS.suggest(shots).get(new PhotoId(2));
+        assertThat(suggested.subList(0, 2)).extracting(Suggestion::zone).containsExactlyInAnyOrder(HOOD, DOOR);
+        assertThat(suggested.get(0).p()).isCloseTo(suggested.get(1).p(), within(0.05));
     }
 
     private static void same(Map<PhotoId, List<Suggestion>> found, Map<PhotoId, List<Suggestion>> wanted) {
@@ -102,7 +104,7 @@ class WalkLineTest {
             for (int i = 0; i < list.size(); i++) {
                 assertThat(found.get(photo).get(i).p())
                         .as("%s", photo)
-                        .isCloseTo(list.get(i).p(), within(1e-5));
+                        .isCloseTo(list.get(i).p(), within(1e-4));
             }
         });
     }

@@ -14,13 +14,13 @@ class WalkReferenceTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvSource({
-        "NEXT_DOOR, 0, 0, 0",
-        "BURSTS, 0, 0, 0",
-        "TWO_LAPS, 0, 0, 0",
-        "WANDERING, 0, 0, 0",
-        "TWO_CAMERAS, 0, 0, 0",
-        "SUBJECTS, 0, 0, 0",
-        "STATIONS, 0, 0, 0",
+        "NEXT_DOOR, 6, 70, 76",
+        "BURSTS, 0.3, 77.5, 91.5",
+        "TWO_LAPS, 5, 55, 74.5",
+        "WANDERING, -1.2, 51.5, 71.5",
+        "TWO_CAMERAS, 0, 61, 81.5",
+        "SUBJECTS, -0.6, 43, 84",
+        "STATIONS, -1, 47.3, 82.7",
     })
     void theTrueZoneIsAmongTheFirst(WalkKind kind, double overRule, double firstThree, double afterThreeVisits) {
         WalkScores scores = WalkScores.of(kind, 8, 1, 220, COUPE);

@@ -10,7 +10,6 @@ import java.io.IOException;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Supplier;
 import javax.swing.AbstractAction;
@@ -25,6 +24,7 @@ import quarterlight.ui.kit.PhotoTransfer;
 import quarterlight.ui.kit.Selection;
 import quarterlight.ui.kit.StationScreen;
 import quarterlight.visit.PhotoId;
+import quarterlight.visit.RecordId;
 
 /** What mouse, keys and drops on the diagram do: hover, select, choose for the station in front, move pins. Event thread only. */
 public final class DiagramGestures {
@@ -58,14 +58,12 @@ public final class DiagramGestures {
     }
 
     private Optional<PinKey.Entry> pin(Point p) {
-        OptionalInt number = panel.layers().contains(Layer.PINS)
-                ? panel.scene().map(scene -> scene.pinAt(p.getX(), p.getY())).orElse(OptionalInt.empty())
-                : OptionalInt.empty();
-        return number.isPresent()
-                ? panel.pins().entries().stream()
-                        .filter(entry -> entry.number() == number.getAsInt())
-                        .findFirst()
-                : Optional.empty();
+        return panel.layers().contains(Layer.PINS) ? panel.pinLayer().pinAt(p) : Optional.empty();
+    }
+
+    /** The photos of a pile of pins under a point. */
+    private List<PhotoId> pile(Point p) {
+        return panel.layers().contains(Layer.PINS) ? panel.pinLayer().pileAt(p) : List.of();
     }
 
     private void choose(ZoneId zone, DiagramScene.Hit hit) {
@@ -80,6 +78,9 @@ public final class DiagramGestures {
 
         @Override
         public void mouseMoved(MouseEvent e) {
+            if (panel.layers().contains(Layer.PINS) && panel.pinLayer().pointer(e.getPoint())) {
+                panel.repaint();
+            }
             Optional<PinKey.Entry> pin = pin(e.getPoint());
             Optional<ZoneId> zone = hit(e.getPoint()).flatMap(DiagramScene.Hit::zone);
             selection().hover(zone, pin.map(PinKey.Entry::photo));
@@ -116,12 +117,14 @@ public final class DiagramGestures {
             Optional<DiagramScene.Hit> hit = hit(e.getPoint());
             Optional<ZoneId> zone = hit.flatMap(DiagramScene.Hit::zone);
             if (dragging && pressed.isPresent()) {
-                int number = pressed.get().number();
+                RecordId moved = pressed.get().pin();
                 zone.ifPresent(to -> front.get()
-                        .ifPresent(station ->
-                                station.pinMoved(number, to, hit.get().point())));
+                        .ifPresent(
+                                station -> station.pinMoved(moved, to, hit.get().point())));
             } else if (pressed.isPresent()) {
                 selection().photos(List.of(pressed.get().photo()));
+            } else if (!pile(e.getPoint()).isEmpty()) {
+                selection().photos(pile(e.getPoint()));
             } else if (e.getClickCount() == 2 && zone.isEmpty()) {
                 enlarge(e.getPoint());
             } else if (zone.isPresent()) {

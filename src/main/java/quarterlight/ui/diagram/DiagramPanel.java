@@ -24,6 +24,7 @@ import java.util.Set;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
+import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
 import quarterlight.diagram.ink.DiagramInk;
@@ -32,26 +33,32 @@ import quarterlight.diagram.ink.Highlight;
 import quarterlight.diagram.ink.InkPalette;
 import quarterlight.page.PinKey;
 import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.LatestWork;
 import quarterlight.ui.kit.Listeners;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.Palette;
 import quarterlight.visit.PhotoId;
+import quarterlight.visit.VisitRecord;
 
 /**
  * The body diagram in the middle of the window: values, pins, selection. The scene is laid out and painted in the background; the event
  * thread copies the picture and paints what the pointer and the selection mark. Event thread only.
  */
 public final class DiagramPanel extends JComponent {
-    private static final double RING_PX = 13;
+    private static final double CARRIED_PX = 12;
 
     private final transient DeskParts parts;
     private final transient OpenVisit visit;
     private final transient SceneWork work;
     private final transient List<Listeners.Registration> registrations = new ArrayList<>();
+    private final transient LatestWork<PinWish, PinKey> pinWork;
+    private final transient PinLayer pinLayer = new PinLayer();
     private final Set<Layer> layers = EnumSet.of(Layer.THICKNESS, Layer.LIKELIHOOD, Layer.RUST);
     private transient Optional<View> view = Optional.empty();
     private transient Optional<SceneWork.Painted> painted = Optional.empty();
-    private transient PinKey pins;
+    private transient PinKey pins = PinKey.NONE;
+    private transient Optional<OpenVisit.Drawing> drawn = Optional.empty();
     private transient Highlight shown = Highlight.NONE;
     private transient Optional<Point2D> carried = Optional.empty();
 
@@ -59,7 +66,7 @@ public final class DiagramPanel extends JComponent {
         this.parts = parts;
         this.visit = visit;
         this.work = new SceneWork(parts, this::arrived);
-        this.pins = pinKey();
+        this.pinWork = new LatestWork<>("quarterlight-pins", this::pinKey, this::pinsArrived, parts.problems()::failed);
         setName("diagram");
         setOpaque(true);
         setFocusable(true);
@@ -89,8 +96,9 @@ public final class DiagramPanel extends JComponent {
     public void addNotify() {
         super.addNotify();
         registrations.add(visit.onVisit(this::visitChanged));
+        pinWork.request(new PinWish(visit.visit(), visit.times(), visit.drawing()));
         registrations.add(visit.onFindings(this::redraw));
-        registrations.add(visit.selection().onSelected(this::mark));
+        registrations.add(visit.selection().onSelected(this::selectionChanged));
         registrations.add(visit.selection().onHovered(this::mark));
         redraw();
     }
@@ -113,6 +121,7 @@ public final class DiagramPanel extends JComponent {
     /** Ends the work in the background; the panel is not used after that. */
     public void stop() {
         work.stop();
+        pinWork.stop();
     }
 
     public Set<Layer> layers() {
@@ -120,9 +129,10 @@ public final class DiagramPanel extends JComponent {
     }
 
     public void show(Layer layer, boolean on) {
-        if (on ? layers.add(layer) : layers.remove(layer)) {
+        if ((on ? layers.add(layer) : layers.remove(layer)) && layer != Layer.PINS) {
             redraw();
         }
+        repaint();
     }
 
     /** The view shown large; empty for all eight. */
@@ -151,14 +161,34 @@ public final class DiagramPanel extends JComponent {
         return visit;
     }
 
+    /** What the pins are numbered by. */
+    private record PinWish(VisitRecord visit, CorrectedTimes times, OpenVisit.Drawing drawing) {}
+
     private void visitChanged() {
-        pins = pinKey();
-        redraw();
+        pinWork.request(new PinWish(visit.visit(), visit.times(), visit.drawing()));
+        if (!drawn.equals(Optional.of(visit.drawing()))) {
+            redraw();
+        }
     }
 
-    private PinKey pinKey() {
-        OpenVisit.Drawing drawing = visit.drawing();
-        return PinKey.of(visit.visit(), visit.times(), parts.catalog(), drawing.diagram(), drawing.places());
+    private PinKey pinKey(PinWish wish) {
+        OpenVisit.Drawing drawing = wish.drawing();
+        return PinKey.of(wish.visit(), wish.times(), parts.catalog(), drawing.diagram(), drawing.places());
+    }
+
+    private void pinsArrived(PinKey fresh) {
+        pins = fresh;
+        pinLayer.pins(fresh.entries());
+        openPile();
+        repaint();
+    }
+
+    PinLayer pinLayer() {
+        return pinLayer;
+    }
+
+    private void openPile() {
+        pinLayer.openZone(visit.selection().zone().map(visit::label));
     }
 
     /** Asks for a new picture; the old one stays until it is there. */
@@ -166,10 +196,11 @@ public final class DiagramPanel extends JComponent {
         if (getWidth() == 0 || getHeight() == 0) {
             return;
         }
+        drawn = Optional.of(visit.drawing());
         Map<ZoneId, String> names = new HashMap<>();
         visit.zones().forEach(zone -> names.put(zone, visit.label(zone)));
         DiagramInk ink = LayerInk.of(
-                visit.findings(), layers, parts.settings().settings().unit(), pins.marks(), names);
+                visit.findings(), layers, parts.settings().settings().unit(), List.of(), names);
         work.request(
                 new SceneWork.Wish(visit.drawing(), ink, inkPalette(), getWidth(), getHeight(), deviceScale(), view));
     }
@@ -186,6 +217,8 @@ public final class DiagramPanel extends JComponent {
 
     private void arrived(SceneWork.Painted fresh) {
         painted = Optional.of(fresh);
+        pinLayer.scene(fresh.scene());
+        openPile();
         shown = highlight();
         repaint();
     }
@@ -199,31 +232,26 @@ public final class DiagramPanel extends JComponent {
         Highlight next = highlight();
         painted.ifPresent(p -> p.painter().dirty(shown, next).forEach(this::repaint));
         shown = next;
-        ringed().forEach(center -> repaint(around(center)));
-        if (lastRings.size() > 0) {
-            lastRings.forEach(center -> repaint(around(center)));
+        if (layers.contains(Layer.PINS)) {
+            repaint();
         }
-        lastRings = ringed();
     }
 
-    private transient List<Point2D> lastRings = List.of();
+    private void selectionChanged() {
+        openPile();
+        mark();
+    }
 
     private static Rectangle around(Point2D center) {
-        int r = (int) RING_PX + 3;
+        int r = (int) CARRIED_PX + 3;
         return new Rectangle((int) center.getX() - r, (int) center.getY() - r, 2 * r, 2 * r);
     }
 
-    /** Centers of the pins of photos that are hovered or in hand. */
-    private List<Point2D> ringed() {
-        if (painted.isEmpty() || !layers.contains(Layer.PINS)) {
-            return List.of();
-        }
+    /** Photos that are hovered or in hand. */
+    private Set<PhotoId> marked() {
         Set<PhotoId> photos = new java.util.HashSet<>(visit.selection().photos());
         visit.selection().hoveredPhoto().ifPresent(photos::add);
-        return pins.entries().stream()
-                .filter(entry -> photos.contains(entry.photo()))
-                .flatMap(entry -> painted.get().scene().pinCenter(entry.number()).stream())
-                .toList();
+        return photos;
     }
 
     /** Where a pin that is dragged along is drawn; empty when none is. */
@@ -243,7 +271,10 @@ public final class DiagramPanel extends JComponent {
             g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
             g.setColor(Look.palette().accent());
             g.setStroke(new BasicStroke(2));
-            ringed().forEach(center -> g.draw(disc(center, RING_PX)));
+            if (layers.contains(Layer.PINS)) {
+                pinLayer.paint(g, marked());
+                g.setColor(Palette.mix(Look.palette().accent(), Look.palette().ink(), 0.3));
+            }
             carried.ifPresent(center -> g.fill(disc(center, 9)));
             if (isFocusOwner()) {
                 g.setStroke(new BasicStroke(2));

@@ -117,6 +117,11 @@ public final class PhotoImages {
         });
     }
 
+    /** The thumbnail, made if need be; waits for it, so it is never asked for on the event thread. */
+    public Optional<BufferedImage> thumbnailNow(PhotoFile photo) {
+        return load(photo);
+    }
+
     private Optional<BufferedImage> load(PhotoFile photo) {
         ThumbnailStore store = cache();
         try {

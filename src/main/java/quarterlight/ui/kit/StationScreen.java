@@ -5,6 +5,7 @@ import java.util.Optional;
 import javax.swing.JComponent;
 import quarterlight.car.ZoneId;
 import quarterlight.visit.PhotoId;
+import quarterlight.visit.RecordId;
 import quarterlight.visit.ViewPoint;
 
 /** What a station puts beside the diagram, and what gestures on the diagram mean while it is in front. Event thread only. */
@@ -26,14 +27,17 @@ public interface StationScreen {
     /** Photos were dropped on a zone of the diagram. */
     default void photosDropped(List<PhotoId> photos, ZoneId zone, ViewPoint point) {}
 
-    /** A pin was dragged along to another point; {@code pin} is its number in the key of pins. */
-    default void pinMoved(int pin, ZoneId zone, ViewPoint point) {}
+    /** A pin was dragged along to another point. */
+    default void pinMoved(RecordId pin, ZoneId zone, ViewPoint point) {}
 
     /** The station has come to the front. */
     default void shown() {}
 
     /** Another station has come to the front, or the visit is closing. */
     default void hidden() {}
+
+    /** The visit is closing; work in the background ends. */
+    default void closed() {}
 
     /** Thickness is shown in the other unit from now on. */
     default void unitChanged() {}

@@ -45,6 +45,7 @@ final class StoreThread {
     private final VisitStore store;
     private final AtomicBoolean readingQueued = new AtomicBoolean();
     private volatile Consumer<State> listener = state -> {};
+    private Optional<State> last = Optional.empty();
     private long number;
     private boolean editing;
     private boolean changed;
@@ -121,7 +122,17 @@ final class StoreThread {
                 .collect(Collectors.groupingBy(
                         pin -> pin.photo(),
                         Collectors.mapping(pin -> pin.zone(), Collectors.toCollection(LinkedHashSet::new))));
-        return new State(number, visit, CorrectedTimes.of(visit), pins, store.undoLabel(), store.redoLabel());
+        last = Optional.of(new State(number, visit, times(visit), pins, store.undoLabel(), store.redoLabel()));
+        return last.get();
+    }
+
+    /** Times are worked out anew only if photos or clocks are others than at the last reading. */
+    private CorrectedTimes times(VisitRecord visit) {
+        return last.filter(state -> state.visit().photos().equals(visit.photos())
+                        && state.visit().clocks().equals(visit.clocks())
+                        && state.visit().facts().timezone().equals(visit.facts().timezone()))
+                .map(State::times)
+                .orElseGet(() -> CorrectedTimes.of(visit));
     }
 
     void close(Runnable closed) {

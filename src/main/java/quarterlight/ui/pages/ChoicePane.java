@@ -37,7 +37,7 @@ final class ChoicePane extends JPanel {
     private boolean showing;
 
     ChoicePane(DeskParts parts, OpenVisit visit, PagesActions actions) {
-        super(new MigLayout("insets 8 16 16 16, wrap 1, gapy 6, fillx", "[grow,fill]"));
+        super(new MigLayout("insets 8 16 16 24, wrap 1, gapy 6, fillx", "[grow,fill,0::]"));
         this.visit = visit;
         this.actions = actions;
         this.texts = parts.texts();

@@ -28,8 +28,7 @@ public final class PagesScreen implements StationScreen {
     private final OpenVisit visit;
     private final Texts texts;
     private final PagesModel model = new PagesModel();
-    private final JPanel side =
-            new JPanel(new MigLayout("insets 0, gap 0, wrap 2", "[grow,fill][260!,fill]", "[][grow,fill]"));
+    private final JPanel side = new JPanel(new MigLayout("insets 0, gap 0, wrap 2", "[grow,fill,0::][248!,fill]", "[][grow,fill]"));
     private final PagesActions actions;
     private final PreviewPane preview;
     private final JButton make;
@@ -49,8 +48,7 @@ public final class PagesScreen implements StationScreen {
         pages.setBorder(null);
         side.add(pages);
         JScrollPane choices = new JScrollPane(new ChoicePane(parts, visit, actions));
-        choices.setBorder(
-                BorderFactory.createMatteBorder(0, 1, 0, 0, Look.palette().line()));
+        choices.setBorder(BorderFactory.createMatteBorder(0, 1, 0, 0, Look.palette().line()));
         choices.getVerticalScrollBar().setUnitIncrement(16);
         choices.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         side.add(choices);
@@ -65,7 +63,7 @@ public final class PagesScreen implements StationScreen {
     }
 
     private JPanel tools() {
-        JPanel bar = new JPanel(new MigLayout("insets 8 16 8 16, gap 8, fillx, wrap 8", "[][][grow][][][][][]"));
+        JPanel bar = new JPanel(new MigLayout("insets 8 16 8 16, gapy 4, fillx, wrap 1, hidemode 2", "[grow,fill]"));
         JComboBox<String> paper = new JComboBox<>();
         for (Paper one : Paper.values()) {
             paper.addItem(texts.get("pages.paper." + one.word()));
@@ -76,19 +74,27 @@ public final class PagesScreen implements StationScreen {
         make.putClientProperty("JButton.buttonType", "default");
         Look.named(file, texts.get("pages.file"));
         file.addActionListener(e -> fileChosen());
-        bar.add(make);
-        bar.add(paper);
-        bar.add(file, "growx, wmin 90");
-        bar.add(new JButton(actions.back()));
-        bar.add(number, "w 64!, align center");
-        bar.add(new JButton(actions.next()));
-        bar.add(new JButton(actions.openIt()));
-        bar.add(new JButton(actions.printIt()));
-        bar.add(new JButton(actions.archive()), "span 2, split 2");
-        bar.add(new JButton(actions.archiveForBuyer()));
-        bar.add(Look.secondary(note), "span 5, growx, wmin 0");
-        bar.add(new JButton(actions.exportIt()));
+        JPanel first = row();
+        first.add(make);
+        first.add(paper);
+        first.add(file, "growx, pushx, wmin 90");
+        first.add(new JButton(actions.back()));
+        first.add(number, "w 56!, align center");
+        first.add(new JButton(actions.next()));
+        JPanel second = row();
+        second.add(new JButton(actions.openIt()));
+        second.add(new JButton(actions.printIt()));
+        second.add(new JButton(actions.archive()));
+        second.add(new JButton(actions.archiveForBuyer()));
+        second.add(new JButton(actions.exportIt()));
+        bar.add(first);
+        bar.add(second);
+        bar.add(Look.secondary(note), "wmin 0");
         return bar;
+    }
+
+    private static JPanel row() {
+        return new JPanel(new MigLayout("insets 0, gap 8, nogrid"));
     }
 
     private void fileChosen() {

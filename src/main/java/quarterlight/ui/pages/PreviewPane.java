@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
-import javax.swing.JComponent;
+import javax.swing.JPanel;
 import javax.swing.Scrollable;
 import javax.swing.SwingUtilities;
 import quarterlight.page.PagePreview;
@@ -17,7 +17,7 @@ import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Look;
 
 /** One page as it will be on paper, as wide as the room. Drawn in the background. Event thread only. */
-final class PreviewPane extends JComponent implements Scrollable {
+final class PreviewPane extends JPanel implements Scrollable {
     private static final int EDGE = 16;
 
     private final transient DeskParts parts;

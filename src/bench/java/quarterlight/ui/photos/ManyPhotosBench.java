@@ -1,0 +1,363 @@
+package quarterlight.ui.photos;
+
+import java.awt.BorderLayout;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Random;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import javax.swing.JButton;
+import javax.swing.JFrame;
+import javax.swing.JSplitPane;
+import javax.swing.JViewport;
+import javax.swing.RepaintManager;
+import javax.swing.SwingUtilities;
+import quarterlight.car.ZoneId;
+import quarterlight.diagram.ink.Ramp;
+import quarterlight.diagram.ink.TextMeasure;
+import quarterlight.edit.FactEdits;
+import quarterlight.photo.Pictures;
+import quarterlight.store.RecordKind;
+import quarterlight.store.ThumbnailStore;
+import quarterlight.store.VisitStore;
+import quarterlight.table.ZoneTable;
+import quarterlight.ui.diagram.DiagramSide;
+import quarterlight.ui.kit.Command;
+import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.Palette;
+import quarterlight.ui.kit.Problems;
+import quarterlight.ui.kit.SettingsFile;
+import quarterlight.ui.kit.SwingJobRunner;
+import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.VisitDoor;
+import quarterlight.visit.CameraId;
+import quarterlight.visit.CaptureSource;
+import quarterlight.visit.CaptureTime;
+import quarterlight.visit.MediaKind;
+import quarterlight.visit.PhotoFile;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.Pin;
+import quarterlight.visit.Sha256;
+
+/**
+ * The Photos station with thousands of photos: from the start of the program to the painted contact sheet, the frames of a scroll, and from
+ * a pin's key to the pin on the screen; with the load of the machine. Needs a display.
+ * <p>Arguments: a folder for the made visit (made if it is not there), and how many photos, 5000 unless given.
+ */
+public final class ManyPhotosBench {
+    private static final int FRAMES = 200;
+    private static final int PINS = 40;
+
+    private ManyPhotosBench() {}
+
+    public static void main(String[] arguments) throws Exception {
+        Path folder = Path.of(arguments[0]);
+        int photos = arguments.length > 1 ? Integer.parseInt(arguments[1]) : 5000;
+        if (!Files.exists(folder)) {
+            make(folder, photos);
+            say("made %d photos; start again to measure", photos);
+            return;
+        }
+        long start = ManagementFactory.getRuntimeMXBean().getStartTime();
+        Window window = Window.open(folder);
+        say("start of the program to the painted sheet: %d ms", System.currentTimeMillis() - start);
+        say("processor time until then: %d ms", processMillis());
+        threads();
+        Thread.sleep(8000);
+        scroll(window, "first scroll, thumbnails still coming");
+        scroll(window, "second scroll");
+        pins(window);
+        say("load of the machine: %.1f on %d processors",
+                ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage(),
+                Runtime.getRuntime().availableProcessors());
+        System.exit(0);
+    }
+
+    private static long processMillis() {
+        return ManagementFactory.getOperatingSystemMXBean() instanceof com.sun.management.OperatingSystemMXBean os
+                ? os.getProcessCpuTime() / 1_000_000
+                : -1;
+    }
+
+    private static long threadNanos() {
+        return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+    }
+
+    /** Which threads took the processor. */
+    private static void threads() {
+        var threads = ManagementFactory.getThreadMXBean();
+        for (long id : threads.getAllThreadIds()) {
+            long ms = threads.getThreadCpuTime(id) / 1_000_000;
+            if (ms > 50) {
+                say("  %s: %d ms", threads.getThreadInfo(id).getThreadName(), ms);
+            }
+        }
+    }
+
+    private static long cpuMillis(String name) {
+        var threads = ManagementFactory.getThreadMXBean();
+        return Arrays.stream(threads.getAllThreadIds())
+                .filter(id -> threads.getThreadInfo(id) != null
+                        && threads.getThreadInfo(id).getThreadName().equals(name))
+                .map(id -> threads.getThreadCpuTime(id) / 1_000_000)
+                .sum();
+    }
+
+    private static void say(String format, Object... values) {
+        System.out.println(String.format(Locale.US, format, values));
+    }
+
+    /** The station in a frame as the window shows it. */
+    private record Window(JFrame frame, OpenVisit visit, PhotosScreen screen) {
+        static Window open(Path folder) throws Exception {
+            CountDownLatch shown = new CountDownLatch(1);
+            List<Window> made = new ArrayList<>();
+            SwingUtilities.invokeAndWait(() -> {
+                Look.install(Palette.LIGHT);
+                DeskParts parts = parts(folder);
+                new VisitDoor(parts).open(folder, visit -> {
+                    PhotosScreen screen =
+                            new PhotosScreen(parts, visit, Command.of(parts.texts(), "do.take-in", () -> {}));
+                    JFrame frame = new JFrame();
+                    DiagramSide diagram = new DiagramSide(parts, visit, () -> Optional.of(screen));
+                    diagram.show(quarterlight.ui.diagram.Layer.PINS, true);
+                    JSplitPane split =
+                            new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, true, diagram, screen.side());
+                    split.setDividerLocation(760);
+                    frame.getContentPane().add(split, BorderLayout.CENTER);
+                    frame.setSize(1900, 1000);
+                    frame.setVisible(true);
+                    screen.shown();
+                    made.add(new Window(frame, visit, screen));
+                    SwingUtilities.invokeLater(() -> {
+                        RepaintManager.currentManager(frame).paintDirtyRegions();
+                        shown.countDown();
+                    });
+                });
+            });
+            shown.await();
+            return made.get(0);
+        }
+    }
+
+    private static DeskParts parts(Path folder) {
+        Problems problems = new Problems() {
+            @Override
+            public void tell(String sentence) {
+                say("told: %s", sentence);
+            }
+
+            @Override
+            public void remark(String sentence) {
+                say("remark: %s", sentence);
+            }
+
+            @Override
+            public void failed(Throwable failure) {
+                failure.printStackTrace();
+            }
+
+            @Override
+            public boolean confirm(String question, String goOn) {
+                return true;
+            }
+        };
+        SwingJobRunner.Display display = new SwingJobRunner.Display() {
+            @Override
+            public void started(String title, quarterlight.task.JobRunner.Cancel cancel) {
+                // nothing is shown
+            }
+
+            @Override
+            public void report(int done, int total, String what) {
+                // nothing is shown
+            }
+
+            @Override
+            public void ended() {
+                // nothing is shown
+            }
+        };
+        return new DeskParts(
+                Texts.load(),
+                Clock.systemUTC(),
+                ZoneTable.load(),
+                (visit, facts) -> Map.of(),
+                SettingsFile.read(folder.resolveSibling("bench-settings/settings.properties"), task -> {}),
+                new SwingJobRunner(Executors.newFixedThreadPool(3), display),
+                problems,
+                Ramp.load(),
+                TextMeasure.bundled());
+    }
+
+    private static void scroll(Window window, String what) throws Exception {
+        List<Double> ms = new ArrayList<>();
+        for (int i = 0; i < FRAMES; i++) {
+            int frame = i;
+            SwingUtilities.invokeAndWait(() -> {
+                JViewport view = (JViewport) window.screen().first().getParent();
+                int way = view.getView().getHeight() - view.getHeight();
+                view.setViewPosition(new Point(0, Math.min(way, frame * 96)));
+                long before = threadNanos();
+                window.screen().first().paintImmediately(view.getViewRect());
+                ms.add((threadNanos() - before) / 1e6);
+            });
+            Thread.sleep(8);
+        }
+        report(what + ", processor time of a frame painted whole", ms);
+    }
+
+    private static void report(String what, List<Double> ms) {
+        double[] sorted = ms.stream().mapToDouble(Double::doubleValue).sorted().toArray();
+        long within = Arrays.stream(sorted).filter(x -> x <= 16).count();
+        say(
+                "%s: median %.1f ms, 95th percentile %.1f ms, most %.1f ms, within 16 ms %.1f of 100",
+                what,
+                sorted[sorted.length / 2],
+                sorted[(int) (sorted.length * 0.95)],
+                sorted[sorted.length - 1],
+                100.0 * within / sorted.length);
+    }
+
+    private static void pins(Window window) throws Exception {
+        List<Double> ms = new ArrayList<>();
+        CountDownLatch[] arrived = {new CountDownLatch(1)};
+        SwingUtilities.invokeAndWait(() -> window.visit().onVisit(() -> {
+            Rectangle seen = window.screen().first().getVisibleRect();
+            window.screen().first().paintImmediately(seen);
+            arrived[0].countDown();
+        }));
+        long event = cpuMillis("AWT-EventQueue-0");
+        long store = cpuMillis("quarterlight-store");
+        for (int i = 0; i < PINS; i++) {
+            arrived[0] = new CountDownLatch(1);
+            int row = 1 + i % 5;
+            long before = System.nanoTime();
+            SwingUtilities.invokeAndWait(() -> button(window.frame(), "photos-row-" + row).doClick(0));
+            if (arrived[0].await(5, TimeUnit.SECONDS)) {
+                ms.add((System.nanoTime() - before) / 1e6);
+            }
+            Thread.sleep(120);
+        }
+        report("from a key to the pin on the contact sheet, by the clock", ms);
+        say(
+                "processor time of a pin: event thread %.1f ms, store thread %.1f ms",
+                (cpuMillis("AWT-EventQueue-0") - event) / (double) ms.size(),
+                (cpuMillis("quarterlight-store") - store) / (double) ms.size());
+    }
+
+    private static JButton button(java.awt.Container parent, String name) {
+        for (java.awt.Component child : parent.getComponents()) {
+            if (child instanceof JButton found && name.equals(child.getName())) {
+                return found;
+            }
+            if (child instanceof java.awt.Container inner) {
+                JButton found = button(inner, name);
+                if (found.getName() != null) {
+                    return found;
+                }
+            }
+        }
+        return new JButton();
+    }
+
+    private static void make(Path folder, int photos) throws Exception {
+        Random random = new Random(5);
+        Map<String, String> facts = Map.of("car", "Made for measuring", "style", "coupe", "timezone", "UTC");
+        List<ZoneId> zones = ZoneTable.load().zonesOf(new FactEdits(ZoneTable.load())
+                        .start(facts, ZoneOffset.UTC)
+                        .car()
+                        .body())
+                .stream()
+                .map(zone -> zone.id())
+                .toList();
+        try (VisitStore store = VisitStore.create(
+                        folder, new FactEdits(ZoneTable.load()).start(facts, ZoneOffset.UTC), Clock.systemUTC());
+                ThumbnailStore thumbs = ThumbnailStore.open(store.folder())) {
+            List<PhotoFile> files = new ArrayList<>();
+            LocalDateTime at = LocalDateTime.of(2026, 3, 2, 8, 0);
+            for (int i = 0; i < photos; i++) {
+                at = at.plusSeconds(random.nextInt(12) == 0 ? 70 + random.nextInt(200) : 2 + random.nextInt(20));
+                files.add(photo(folder, thumbs, i, at, random));
+            }
+            store.change("take in", tx -> files.forEach(tx::addPhoto));
+            List<Pin> pins = new ArrayList<>();
+            for (int i = 0; i < photos; i += 3) {
+                pins.add(new Pin(
+                        new PhotoId(i + 1),
+                        zones.get(i * zones.size() / photos),
+                        OptionalDouble.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty()));
+            }
+            store.edit("pin", tx -> tx.addAll(RecordKind.PINS, pins));
+        }
+    }
+
+    private static PhotoFile photo(Path folder, ThumbnailStore thumbs, int number, LocalDateTime at, Random random)
+            throws IOException {
+        BufferedImage image = new BufferedImage(320, 240, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = image.createGraphics();
+        for (int i = 0; i < 12; i++) {
+            g.setColor(new Color(random.nextInt(0x1000000)));
+            g.fillOval(random.nextInt(320) - 60, random.nextInt(240) - 60, 40 + random.nextInt(160), 40 + random.nextInt(160));
+        }
+        g.dispose();
+        byte[] jpeg = Pictures.jpeg(image);
+        Sha256 hash = sha256(jpeg);
+        String stored = "originals/" + hash.prefix() + "-P" + number + ".jpg";
+        Files.createDirectories(folder.resolve("originals"));
+        Files.write(folder.resolve(stored), jpeg);
+        thumbs.put(hash, Pictures.THUMBNAIL, jpeg);
+        return new PhotoFile(
+                "P" + number + ".jpg",
+                stored,
+                hash,
+                jpeg.length,
+                MediaKind.PHOTO,
+                "JPEG",
+                Optional.of(new CaptureTime(at, "", Optional.empty(), CaptureSource.ORIGINAL, false)),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(new CameraId(number % 3 == 0 ? "made-two" : "made-one")),
+                OptionalInt.of(320),
+                OptionalInt.of(240),
+                1,
+                OptionalDouble.empty(),
+                OptionalDouble.of(100 + random.nextInt(1500)),
+                List.of(),
+                Optional.empty());
+    }
+
+    private static Sha256 sha256(byte[] bytes) {
+        try {
+            return new Sha256(java.util.HexFormat.of()
+                    .formatHex(java.security.MessageDigest.getInstance("SHA-256").digest(bytes)));
+        } catch (java.security.NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
+    }
+}

@@ -1,0 +1,246 @@
+package quarterlight.ui.diagram;
+
+import java.awt.BasicStroke;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.Rectangle;
+import java.awt.RenderingHints;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import quarterlight.diagram.ink.DiagramScene;
+import quarterlight.diagram.ink.PinPlacement;
+import quarterlight.page.PinKey;
+import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.Palette;
+import quarterlight.visit.PhotoId;
+
+/**
+ * The pins over the diagram: pins at one place are one pile that tells how many, and opens as a fan of numbered discs where the pointer
+ * or the selection is. Laid out without the drawing beneath, so that a fresh pin shows at once. Event thread only.
+ */
+final class PinLayer {
+    private static final double PLACE_PX = 16;
+    private static final double DISC = PinPlacement.DISC;
+    private static final double RING = 3;
+
+    /** Pins at one place. */
+    private record Pile(Point2D tip, Point2D center, List<PinKey.Entry> entries) {
+        boolean isOne() {
+            return entries.size() == 1;
+        }
+    }
+
+    /** One disc of an open pile. */
+    private record Disc(PinKey.Entry entry, Point2D tip, Point2D center) {}
+
+    /** Where the grid of places puts a point. */
+    private record Place(quarterlight.car.View view, int column, int row) {}
+
+    private List<PinKey.Entry> entries = List.of();
+    private Optional<DiagramScene> scene = Optional.empty();
+    private List<Pile> piles = List.of();
+    private List<Disc> fan = List.of();
+    private Optional<Pile> open = Optional.empty();
+
+    void pins(List<PinKey.Entry> fresh) {
+        entries = fresh;
+        arrange();
+    }
+
+    void scene(DiagramScene fresh) {
+        scene = Optional.of(fresh);
+        arrange();
+    }
+
+    private void arrange() {
+        if (scene.isEmpty()) {
+            return;
+        }
+        Map<Place, List<PinKey.Entry>> places = new LinkedHashMap<>();
+        Map<Place, Point2D> tips = new LinkedHashMap<>();
+        for (PinKey.Entry entry : entries) {
+            entry.point().ifPresent(point -> scene.get().px(point).ifPresent(px -> {
+                Place place = new Place(point.view(), (int) (px.getX() / PLACE_PX), (int) (px.getY() / PLACE_PX));
+                places.computeIfAbsent(place, key -> new ArrayList<>()).add(entry);
+                tips.putIfAbsent(place, px);
+            }));
+        }
+        List<PinPlacement.Wish> wishes = new ArrayList<>();
+        tips.values().forEach(tip -> wishes.add(new PinPlacement.Wish(wishes.size() + 1, tip)));
+        Rectangle2D frame = new Rectangle2D.Double(
+                0, 0, scene.get().layout().width(), scene.get().layout().height());
+        List<Point2D> centers = piles.stream().map(Pile::tip).toList().equals(List.copyOf(tips.values()))
+                ? piles.stream().map(Pile::center).toList()
+                : PinPlacement.place(wishes, frame, List.of()).stream()
+                        .map(PinPlacement.Placed::center)
+                        .toList();
+        List<Pile> fresh = new ArrayList<>();
+        for (Map.Entry<Place, List<PinKey.Entry>> place : places.entrySet()) {
+            fresh.add(new Pile(tips.get(place.getKey()), centers.get(fresh.size()), List.copyOf(place.getValue())));
+        }
+        Optional<Point2D> was = open.map(Pile::tip);
+        piles = List.copyOf(fresh);
+        open(piles.stream().filter(pile -> was.equals(Optional.of(pile.tip()))).findFirst());
+    }
+
+    private void open(Optional<Pile> pile) {
+        open = pile.filter(p -> !p.isOne());
+        fan = open.map(this::fanned).orElse(List.of());
+    }
+
+    /** Discs on rings round the pile, nearest ring first. */
+    private List<Disc> fanned(Pile pile) {
+        List<Disc> discs = new ArrayList<>();
+        Rectangle2D frame = new Rectangle2D.Double(
+                0, 0, scene.orElseThrow().layout().width(), scene.get().layout().height());
+        double radius = 30;
+        while (discs.size() < pile.entries().size()) {
+            int seats = (int) (2 * Math.PI * radius / (DISC + 3));
+            for (int seat = 0; seat < seats && discs.size() < pile.entries().size(); seat++) {
+                double angle = -Math.PI / 2 + 2 * Math.PI * seat / seats;
+                Point2D center = new Point2D.Double(
+                        pile.center().getX() + radius * Math.cos(angle),
+                        pile.center().getY() + radius * Math.sin(angle));
+                if (frame.contains(center.getX() - DISC / 2, center.getY() - DISC / 2, DISC, DISC)) {
+                    discs.add(new Disc(pile.entries().get(discs.size()), pile.center(), center));
+                }
+            }
+            radius += DISC + 3;
+            if (radius > 2 * Math.max(frame.getWidth(), frame.getHeight())) {
+                break;
+            }
+        }
+        return List.copyOf(discs);
+    }
+
+    /** The pointer has moved; true if the layer must be painted again. */
+    boolean pointer(Point2D p) {
+        Optional<Pile> under = piles.stream()
+                .filter(pile -> pile.center().distance(p) <= DISC / 2 + 2)
+                .findFirst();
+        if (under.isPresent()) {
+            return opened(under);
+        }
+        boolean within = open.isPresent() && bounds(open.get()).contains(p);
+        return !within && opened(Optional.empty());
+    }
+
+    private boolean opened(Optional<Pile> pile) {
+        boolean other = !pile.filter(p -> !p.isOne()).equals(open);
+        if (other) {
+            open(pile);
+        }
+        return other;
+    }
+
+    private Rectangle bounds(Pile pile) {
+        Rectangle2D r =
+                new Rectangle2D.Double(pile.center().getX(), pile.center().getY(), 0, 0);
+        fan.forEach(disc -> r.add(disc.center()));
+        return new Rectangle(
+                (int) r.getX() - 16, (int) r.getY() - 16, (int) r.getWidth() + 32, (int) r.getHeight() + 32);
+    }
+
+    /** Opens the largest pile of a zone, by its name; true if the layer must be painted again. */
+    boolean openZone(Optional<String> zone) {
+        return opened(zone.flatMap(name -> piles.stream()
+                .filter(pile -> pile.entries().get(0).zone().equals(name))
+                .max(java.util.Comparator.comparingInt(pile -> pile.entries().size()))));
+    }
+
+    /** The pin whose own disc lies under a point; a pile of several has none. */
+    Optional<PinKey.Entry> pinAt(Point2D p) {
+        return fan.stream()
+                .filter(disc -> disc.center().distance(p) <= DISC / 2)
+                .map(Disc::entry)
+                .findFirst()
+                .or(() -> piles.stream()
+                        .filter(pile -> pile.isOne() && pile.center().distance(p) <= DISC / 2)
+                        .map(pile -> pile.entries().get(0))
+                        .findFirst());
+    }
+
+    /** The photos of the pile under a point. */
+    List<PhotoId> pileAt(Point2D p) {
+        return piles.stream()
+                .filter(pile -> pile.center().distance(p) <= DISC / 2)
+                .findFirst()
+                .map(pile -> pile.entries().stream()
+                        .map(PinKey.Entry::photo)
+                        .distinct()
+                        .toList())
+                .orElse(List.of());
+    }
+
+    void paint(Graphics2D g, Set<PhotoId> marked) {
+        Palette p = Look.palette();
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        for (Pile pile : piles) {
+            boolean ringed = pile.entries().stream().anyMatch(entry -> marked.contains(entry.photo()));
+            leader(g, p, pile.tip(), pile.center());
+            if (!pile.isOne()) {
+                disc(
+                        g,
+                        p,
+                        new Point2D.Double(
+                                pile.center().getX() + 3, pile.center().getY() - 3),
+                        "",
+                        false);
+            }
+            String text = Integer.toString(
+                    pile.isOne()
+                            ? pile.entries().get(0).number()
+                            : pile.entries().size());
+            disc(g, p, pile.center(), text, ringed);
+        }
+        open.ifPresent(pile -> {
+            fan.forEach(disc -> leader(g, p, disc.tip(), disc.center()));
+            disc(g, p, pile.center(), Integer.toString(pile.entries().size()), false);
+            fan.forEach(disc -> disc(
+                    g,
+                    p,
+                    disc.center(),
+                    Integer.toString(disc.entry().number()),
+                    marked.contains(disc.entry().photo())));
+        });
+    }
+
+    private static void leader(Graphics2D g, Palette p, Point2D tip, Point2D center) {
+        g.setColor(p.accent());
+        g.setStroke(new BasicStroke(1));
+        g.draw(new Line2D.Double(tip, center));
+        g.fill(new Ellipse2D.Double(tip.getX() - 2, tip.getY() - 2, 4, 4));
+    }
+
+    private static void disc(Graphics2D g, Palette p, Point2D center, String text, boolean ringed) {
+        double r = DISC / 2;
+        Ellipse2D disc = new Ellipse2D.Double(center.getX() - r, center.getY() - r, DISC, DISC);
+        g.setColor(p.accent());
+        g.fill(disc);
+        g.setColor(p.sheet());
+        g.setStroke(new BasicStroke(1));
+        g.draw(disc);
+        if (ringed) {
+            double out = r + RING;
+            g.setColor(p.ink());
+            g.setStroke(new BasicStroke(2));
+            g.draw(new Ellipse2D.Double(center.getX() - out, center.getY() - out, 2 * out, 2 * out));
+        }
+        Font base = javax.swing.UIManager.getFont("defaultFont");
+        g.setFont(base.deriveFont(Font.BOLD, text.length() > 2 ? 9f : 11f));
+        g.setColor(p.onAccent());
+        double width = g.getFontMetrics().stringWidth(text);
+        g.drawString(text, (float) (center.getX() - width / 2), (float)
+                (center.getY() + g.getFont().getSize2D() * 0.35));
+    }
+}

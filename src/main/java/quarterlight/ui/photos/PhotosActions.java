@@ -1,0 +1,42 @@
+package quarterlight.ui.photos;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntConsumer;
+import quarterlight.ui.kit.Command;
+import quarterlight.ui.kit.Texts;
+
+/** The commands of the Photos station, each made once. Event thread only. */
+final class PhotosActions {
+    private final List<Command> commands = new ArrayList<>();
+    private final Texts texts;
+
+    PhotosActions(Texts texts) {
+        this.texts = texts;
+    }
+
+    PhotosActions with(String key, String stroke, Runnable work) {
+        commands.add(Command.of(texts, key, work).key(stroke));
+        return this;
+    }
+
+    PhotosActions withMenuKey(String key, String stroke, Runnable work) {
+        commands.add(Command.of(texts, key, work).menuKey(stroke));
+        return this;
+    }
+
+    /** A command for each of some digits, from 1. */
+    PhotosActions digits(int count, String key, IntConsumer work) {
+        for (int digit = 1; digit <= count; digit++) {
+            int at = digit;
+            Command command = Command.of(texts, key, () -> work.accept(at - 1));
+            command.rename(texts.get(key, digit));
+            commands.add(command.key("typed " + digit));
+        }
+        return this;
+    }
+
+    List<Command> all() {
+        return List.copyOf(commands);
+    }
+}

@@ -1,0 +1,288 @@
+package quarterlight.ui.photos;
+
+import java.awt.BorderLayout;
+import java.awt.CardLayout;
+import java.awt.Component;
+import java.awt.KeyEventPostProcessor;
+import java.awt.KeyboardFocusManager;
+import java.awt.event.KeyEvent;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JOptionPane;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.SwingUtilities;
+import javax.swing.text.JTextComponent;
+import net.miginfocom.swing.MigLayout;
+import quarterlight.car.ZoneId;
+import quarterlight.ui.kit.Command;
+import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.Station;
+import quarterlight.ui.kit.StationScreen;
+import quarterlight.ui.kit.Texts;
+import quarterlight.ui.photos.clock.ClockPanel;
+import quarterlight.ui.photos.list.PhotoFilter;
+import quarterlight.ui.photos.list.PhotosModel;
+import quarterlight.ui.photos.pins.PinBox;
+import quarterlight.ui.photos.pins.PinTable;
+import quarterlight.ui.photos.pins.PinWork;
+import quarterlight.ui.photos.sheet.ContactSheet;
+import quarterlight.ui.photos.sheet.FilterBar;
+import quarterlight.ui.photos.view.LargeView;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.RecordId;
+import quarterlight.visit.ViewPoint;
+
+/** The Photos station: the contact sheet, the photo in hand from near, and where it is pinned. Event thread only. */
+public final class PhotosScreen implements StationScreen {
+    private static final String DIVIDER = "photos.divider";
+    private static final int USUAL_SHARE = 420;
+
+    private final DeskParts parts;
+    private final Texts texts;
+    private final OpenVisit visit;
+    private final PhotosModel model;
+    private final PinWork work;
+    private final ContactSheet sheet;
+    private final FilterBar filter;
+    private final LargeView large;
+    private final PinBox pinBox;
+    private final PinTable pinTable;
+    private final SuggestionWork suggestions;
+    private final HintWork hints;
+    private final AsideMenu aside;
+    private final ClockPanel clocks;
+    private final PhotosActions actions;
+    private final JPanel side = new JPanel(new BorderLayout());
+    private final CardLayout cards = new CardLayout();
+    private final JPanel sheets = new JPanel(cards);
+    private final ShareSplit split;
+    private final KeyEventPostProcessor typing = this::typed;
+
+    /** @param takeIn takes in photos; offered while there are none */
+    public PhotosScreen(DeskParts parts, OpenVisit visit, Command takeIn) {
+        this.parts = parts;
+        this.texts = parts.texts();
+        this.visit = visit;
+        this.model = new PhotosModel(visit);
+        this.work = new PinWork(parts, model);
+        this.sheet = new ContactSheet(texts, model);
+        this.filter = new FilterBar(parts, model, sheet);
+        this.large = new LargeView(texts, model, this::askLine);
+        this.pinBox = new PinBox(parts, model, work, sheet::requestFocusInWindow);
+        this.pinTable = new PinTable(parts, model, work);
+        this.suggestions = new SuggestionWork(parts, model::suggestions);
+        this.hints = new HintWork(visit.images(), model::hints);
+        this.aside = new AsideMenu(texts, model, work);
+        this.clocks = new ClockPanel(parts, model);
+        this.actions = commandsOfStation();
+        this.split = laidOut(takeIn);
+        model.onList(this::listChanged);
+        model.onHints(this::askAgain);
+        listChanged();
+        model.all().items().stream()
+                .filter(item -> item.isOpen())
+                .findFirst()
+                .or(() -> model.all().items().stream().findFirst())
+                .ifPresent(item -> model.select(item.id()));
+    }
+
+    private ShareSplit laidOut(Command takeIn) {
+        JScrollPane scroll =
+                new JScrollPane(sheet, JScrollPane.VERTICAL_SCROLLBAR_ALWAYS, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        scroll.setBorder(null);
+        scroll.getVerticalScrollBar().setUnitIncrement(48);
+        sheets.add(scroll, "photos");
+        sheets.add(empty("photos.empty", new JButton(takeIn)), "empty");
+        JButton all = new JButton(texts.get("photos.none.all"));
+        all.addActionListener(e -> model.filter(PhotoFilter.ALL));
+        sheets.add(empty("photos.none", all), "none");
+        JPanel near = new JPanel(new BorderLayout());
+        near.add(large, BorderLayout.CENTER);
+        near.add(new PinStrip(pinBox, pinTable), BorderLayout.SOUTH);
+        int permille = parts.settings().settings().number(DIVIDER, USUAL_SHARE);
+        ShareSplit pane = new ShareSplit(sheets, near, Math.min(850, Math.max(150, permille)) / 1000.0);
+        side.add(filter, BorderLayout.NORTH);
+        side.add(pane, BorderLayout.CENTER);
+        return pane;
+    }
+
+    private JPanel empty(String key, JButton button) {
+        JPanel panel = new JPanel(new MigLayout("wrap 1, insets 24, ax center, ay center"));
+        panel.add(new JLabel(texts.get(key)), "ax center");
+        panel.add(button, "ax center");
+        return panel;
+    }
+
+    private PhotosActions commandsOfStation() {
+        return new PhotosActions(texts)
+                .digits(5, "photos.do.take", pinBox::take)
+                .with("photos.do.next", "alt RIGHT", () -> model.step(1))
+                .with("photos.do.previous", "alt LEFT", () -> model.step(-1))
+                .with(
+                        "photos.do.next-unpinned",
+                        "F8",
+                        () -> model.goOnAfter(visit.selection().photos()))
+                .with("photos.do.next-in-group", "F7", model::nextInGroup)
+                .with("photos.do.unpinned", "F9", filter::toggleUnpinned)
+                .with("photos.do.of-zone", "F10", filter::toggleZones)
+                .withMenuKey("photos.do.search", "F", () -> filter.name().requestFocusInWindow())
+                .with("photos.do.caption", "F2", pinTable::editLast)
+                .withMenuKey("photos.do.draw", "D", () -> large.notes().begin(Optional.empty()))
+                .with("photos.do.aside", "DELETE", this::setAsideOrRemoveNote)
+                .with("photos.do.leave", "ESCAPE", this::leaveDrawing)
+                .with("photos.do.back", "shift DELETE", work::takeBack)
+                .with("photos.do.zoom-in", "typed +", () -> large.canvas().zoom(1.25))
+                .with("photos.do.zoom-out", "typed -", () -> large.canvas().zoom(0.8))
+                .with("photos.do.whole", "typed 0", () -> large.canvas().toggleWhole())
+                .withMenuKey("photos.do.clocks", "L", () -> clocks.show(SwingUtilities.getWindowAncestor(side)))
+                .withMenuKey("photos.do.turn", "R", () -> large.canvas().turn(1))
+                .withMenuKey(
+                        "photos.do.turn-back", "shift R", () -> large.canvas().turn(-1));
+    }
+
+    private void listChanged() {
+        boolean none = model.all().size() == 0;
+        cards.show(sheets, none ? "empty" : model.shown().size() == 0 ? "none" : "photos");
+        hints.request(visit.visit().photos());
+        ask();
+    }
+
+    private transient Object asked = new Object();
+
+    /** Asks for suggestions if pins, times or near-duplicates are others than before. */
+    private void ask() {
+        if (asked != model.all()) {
+            asked = model.all();
+            suggestions.request(visit, model.hints());
+        }
+    }
+
+    private Object askedHints = new Object();
+
+    private void askAgain() {
+        if (askedHints != model.hints()) {
+            askedHints = model.hints();
+            suggestions.request(visit, model.hints());
+        }
+    }
+
+    private void setAsideOrRemoveNote() {
+        if (!large.notes().isDrawing()) {
+            aside.show(sheet);
+        } else {
+            large.notes().removeChosen();
+        }
+    }
+
+    private void leaveDrawing() {
+        large.notes().end();
+        sheet.requestFocusInWindow();
+    }
+
+    private Optional<String> askLine(String question) {
+        return Optional.ofNullable(JOptionPane.showInputDialog(
+                        SwingUtilities.getWindowAncestor(side),
+                        question,
+                        texts.get("photos.tool.draw"),
+                        JOptionPane.PLAIN_MESSAGE))
+                .map(String::strip)
+                .filter(line -> !line.isEmpty());
+    }
+
+    /** Letters typed anywhere in the station that nothing else wanted begin a search for a zone. */
+    private boolean typed(KeyEvent e) {
+        Component focus = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        boolean letter = e.getID() == KeyEvent.KEY_TYPED
+                && Character.isLetter(e.getKeyChar())
+                && !e.isControlDown()
+                && !e.isAltDown()
+                && !e.isMetaDown();
+        if (letter
+                && !e.isConsumed()
+                && focus != null
+                && !(focus instanceof JTextComponent)
+                && SwingUtilities.getWindowAncestor(focus) == SwingUtilities.getWindowAncestor(side)) {
+            if (large.notes().isDrawing()) {
+                return large.notes().type(e.getKeyChar());
+            }
+            pinBox.type(e.getKeyChar());
+            return true;
+        }
+        return false;
+    }
+
+    @Override
+    public Station station() {
+        return Station.PHOTOS;
+    }
+
+    @Override
+    public JComponent side() {
+        return side;
+    }
+
+    @Override
+    public JComponent first() {
+        return sheet;
+    }
+
+    @Override
+    public List<Command> commands() {
+        return actions.all();
+    }
+
+    @Override
+    public void zoneChosen(ZoneId zone, ViewPoint point) {
+        if (!model.filter().zonesOnly()) {
+            work.pinSelected(zone, Optional.of(point));
+        }
+    }
+
+    @Override
+    public void photosDropped(List<PhotoId> photos, ZoneId zone, ViewPoint point) {
+        if (work.pin(photos, zone, Optional.of(point))
+                && photos.equals(visit.selection().photos())) {
+            model.goOnAfter(photos);
+        }
+    }
+
+    @Override
+    public void pinMoved(RecordId pin, ZoneId zone, ViewPoint point) {
+        work.move(pin, zone, point);
+    }
+
+    @Override
+    public void shown() {
+        KeyboardFocusManager.getCurrentKeyboardFocusManager().addKeyEventPostProcessor(typing);
+    }
+
+    @Override
+    public void hidden() {
+        KeyboardFocusManager.getCurrentKeyboardFocusManager().removeKeyEventPostProcessor(typing);
+        int share = (int) Math.round(1000 * split.share());
+        parts.settings().change(s -> s.with(DIVIDER, share));
+    }
+
+    @Override
+    public void closed() {
+        suggestions.stop(visit);
+        hints.stop();
+        sheet.stop();
+    }
+
+    @Override
+    public Optional<String> hint() {
+        int count = visit.selection().photos().size();
+        return Optional.of(
+                count == 0
+                        ? texts.get("photos.click.none")
+                        : model.filter().zonesOnly()
+                                ? texts.get("photos.click.filter")
+                                : texts.get("photos.click.pin", count));
+    }
+}

@@ -1,0 +1,69 @@
+package quarterlight.ui.photos;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Dimension;
+import java.awt.LayoutManager;
+import javax.swing.BorderFactory;
+import javax.swing.JPanel;
+import quarterlight.ui.kit.Look;
+
+/** Two parts below the large view: beside each other where there is room, else one below the other. Event thread only. */
+final class PinStrip extends JPanel {
+    private static final int ROOM = 540;
+
+    PinStrip(Component first, Component second) {
+        add(first);
+        add(second);
+        setLayout(new ByWidth());
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        setBorder(BorderFactory.createMatteBorder(1, 0, 0, 0, Look.palette().line()));
+    }
+
+    /** Beside or below, by the width at hand. */
+    private static final class ByWidth implements LayoutManager {
+        private static final int STACKED_TABLE = 112;
+
+        @Override
+        public void addLayoutComponent(String name, Component comp) {
+            // the two parts are known
+        }
+
+        @Override
+        public void removeLayoutComponent(Component comp) {
+            // the two parts stay
+        }
+
+        @Override
+        public Dimension preferredLayoutSize(Container parent) {
+            int first = parent.getComponent(0).getPreferredSize().height;
+            int second = parent.getComponent(1).getPreferredSize().height;
+            boolean beside = parent.getWidth() >= ROOM;
+            return new Dimension(300, 1 + (beside ? Math.max(first, second) : first + STACKED_TABLE));
+        }
+
+        @Override
+        public Dimension minimumLayoutSize(Container parent) {
+            return new Dimension(200, preferredLayoutSize(parent).height);
+        }
+
+        @Override
+        public void layoutContainer(Container parent) {
+            int width = parent.getWidth();
+            int height = parent.getHeight() - 1;
+            if (width >= ROOM) {
+                int half = width * 45 / 100;
+                parent.getComponent(0).setBounds(0, 1, half, height);
+                parent.getComponent(1).setBounds(half, 1, width - half, height);
+            } else {
+                int first = Math.max(0, height - STACKED_TABLE);
+                parent.getComponent(0).setBounds(0, 1, width, first);
+                parent.getComponent(1).setBounds(0, 1 + first, width, height - first);
+            }
+        }
+    }
+}

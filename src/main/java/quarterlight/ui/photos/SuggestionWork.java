@@ -1,0 +1,91 @@
+package quarterlight.ui.photos;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import quarterlight.capture.NearDuplicates;
+import quarterlight.car.ZoneId;
+import quarterlight.diagram.Neighbors;
+import quarterlight.edit.Habits;
+import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.LatestWork;
+import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.photos.list.PhotoHints;
+import quarterlight.visit.ClockSetting;
+import quarterlight.visit.Photo;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.VisitRecord;
+import quarterlight.walk.Suggestion;
+import quarterlight.walk.WalkLine;
+import quarterlight.walk.WalkModel;
+import quarterlight.walk.WalkShots;
+import quarterlight.walk.ZoneSuggestions;
+
+/**
+ * Works out the likely zones of unpinned photos in the background after each change. The walk is laid out once; after a pin only its
+ * surroundings are computed again.
+ */
+final class SuggestionWork {
+    private static final System.Logger LOG = System.getLogger(SuggestionWork.class.getName());
+
+    /** What is known when the question is asked. */
+    private record Question(VisitRecord visit, NearDuplicates alike, OpenVisit.Drawing drawing, List<ZoneId> zones) {}
+
+    /** What the walk was laid out by. */
+    private record Ground(
+            List<Photo> photos,
+            List<ClockSetting> clocks,
+            java.time.ZoneId timezone,
+            NearDuplicates alike,
+            OpenVisit.Drawing drawing) {
+        static Ground of(Question q) {
+            return new Ground(
+                    q.visit().photos(), q.visit().clocks(), q.visit().facts().timezone(), q.alike(), q.drawing());
+        }
+    }
+
+    private final Habits habits;
+    private final LatestWork<Question, Map<PhotoId, List<Suggestion>>> work;
+    private Optional<Ground> ground = Optional.empty();
+    private Optional<WalkLine> line = Optional.empty();
+
+    /** @param arrived told on the event thread */
+    SuggestionWork(DeskParts parts, Consumer<Map<PhotoId, List<Suggestion>>> arrived) {
+        this.habits = new Habits(parts.settings().folder());
+        this.work = new LatestWork<>("quarterlight-suggestions", this::answer, arrived, parts.problems()::failed);
+    }
+
+    void request(OpenVisit visit, PhotoHints hints) {
+        work.request(new Question(visit.visit(), hints.duplicates(), visit.drawing(), visit.zones()));
+    }
+
+    /** On the thread of the work alone. */
+    private Map<PhotoId, List<Suggestion>> answer(Question q) {
+        Ground now = Ground.of(q);
+        if (ground.equals(Optional.of(now))) {
+            line.orElseThrow().pins(WalkShots.pins(q.visit()));
+        } else {
+            Habits.Known known = habits.of(q.visit());
+            known.remarks().forEach(remark -> LOG.log(System.Logger.Level.INFO, remark));
+            ZoneSuggestions suggestions = new ZoneSuggestions(
+                    q.zones(), Neighbors.of(q.drawing().diagram()).map(), known.habits(), WalkModel.V2);
+            line = Optional.of(
+                    suggestions.line(WalkShots.of(q.visit(), q.alike().sets())));
+            ground = Optional.of(now);
+        }
+        return line.orElseThrow().suggestions();
+    }
+
+    /** Ends the work; what this walk tells of the user's habits is kept for the next visit. */
+    void stop(OpenVisit visit) {
+        work.stop();
+        if (visit.isEditable()) {
+            VisitRecord last = visit.visit();
+            new Thread(
+                            () -> habits.learn(last).forEach(remark -> LOG.log(System.Logger.Level.WARNING, remark)),
+                            "quarterlight-habits")
+                    .start();
+        }
+    }
+}

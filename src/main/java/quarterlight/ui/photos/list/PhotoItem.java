@@ -1,0 +1,62 @@
+package quarterlight.ui.photos.list;
+
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import quarterlight.visit.MediaKind;
+import quarterlight.visit.Photo;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.Pin;
+import quarterlight.visit.Recorded;
+
+/**
+ * A photo or film as the station lists it.
+ *
+ * @param at when it was taken, corrected; empty without a recorded time
+ * @param local the same as local time at the visit
+ * @param group number of the group between two pauses, from 1
+ * @param pins its pins in the order in which they were made
+ * @param noted true if something was drawn or said on it
+ */
+public record PhotoItem(
+        Photo photo,
+        Optional<Instant> at,
+        Optional<LocalDateTime> local,
+        OptionalInt group,
+        List<Recorded<Pin>> pins,
+        boolean noted) {
+    public PhotoItem {
+        pins = List.copyOf(pins);
+    }
+
+    PhotoItem with(List<Recorded<Pin>> otherPins, boolean isNoted) {
+        return new PhotoItem(photo, at, local, group, otherPins, isNoted);
+    }
+
+    public PhotoId id() {
+        return photo.id();
+    }
+
+    public String name() {
+        return photo.file().name();
+    }
+
+    public boolean isPinned() {
+        return !pins.isEmpty();
+    }
+
+    public boolean isAside() {
+        return photo.setAside().isPresent();
+    }
+
+    /** True for a photo that still wants a pin. */
+    public boolean isOpen() {
+        return !isPinned() && !isAside();
+    }
+
+    public boolean isFilm() {
+        return photo.file().kind() == MediaKind.FILM;
+    }
+}

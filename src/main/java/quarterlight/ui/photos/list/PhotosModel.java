@@ -1,0 +1,195 @@
+package quarterlight.ui.photos.list;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import quarterlight.capture.CorrectedTimes;
+import quarterlight.car.ZoneId;
+import quarterlight.ui.kit.Listeners;
+import quarterlight.ui.kit.OpenVisit;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.VisitRecord;
+import quarterlight.walk.Suggestion;
+
+/** What the Photos station shows: the list, the filter, the hints and the photo in hand. Event thread only. */
+public final class PhotosModel {
+    private final OpenVisit visit;
+    private final Listeners listChanged = new Listeners();
+    private final Listeners hintsChanged = new Listeners();
+    private final Set<PhotoId> underWay = new HashSet<>();
+    private PhotoList all = PhotoList.EMPTY;
+    private PhotoList shown = PhotoList.EMPTY;
+    private Optional<VisitRecord> read = Optional.empty();
+    private CorrectedTimes timesRead;
+    private PhotoFilter filter = PhotoFilter.ALL;
+    private PhotoHints hints = PhotoHints.NONE;
+    private Map<PhotoId, List<Suggestion>> suggestions = Map.of();
+
+    public PhotosModel(OpenVisit visit) {
+        this.visit = Objects.requireNonNull(visit, "visit");
+        this.timesRead = visit.times();
+        visit.onVisit(this::visitChanged);
+        visit.selection().onSelected(() -> {
+            if (filter.zonesOnly()) {
+                narrow();
+            }
+        });
+        visitChanged();
+    }
+
+    private void visitChanged() {
+        boolean samePhotos = read.map(
+                        before -> before.photos().equals(visit.visit().photos()))
+                .orElse(false);
+        all = samePhotos && timesRead == visit.times()
+                ? all.with(visit.visit())
+                : PhotoList.of(visit.visit(), visit.times());
+        read = Optional.of(visit.visit());
+        timesRead = visit.times();
+        narrow();
+    }
+
+    private void narrow() {
+        Set<ZoneId> zones = visit.selection().zones();
+        shown = new PhotoList(all.items().stream()
+                .filter(item -> filter.takes(item, hints, zones))
+                .toList());
+        listChanged.tell();
+    }
+
+    /** Every photo of the visit. */
+    public PhotoList all() {
+        return all;
+    }
+
+    /** The photos that the filter lets through. */
+    public PhotoList shown() {
+        return shown;
+    }
+
+    public PhotoFilter filter() {
+        return filter;
+    }
+
+    public void filter(PhotoFilter next) {
+        if (!next.equals(filter)) {
+            filter = next;
+            narrow();
+        }
+    }
+
+    /** How many photos a choice would show, whatever else the filter says. */
+    public int count(Showing showing) {
+        return (int)
+                all.items().stream().filter(item -> showing.takes(item, hints)).count();
+    }
+
+    public PhotoHints hints() {
+        return hints;
+    }
+
+    public void hints(PhotoHints fresh) {
+        hints = fresh;
+        narrow();
+        hintsChanged.tell();
+    }
+
+    /** Likely zones of a photo, best first. */
+    public List<Suggestion> suggestions(PhotoId photo) {
+        return suggestions.getOrDefault(photo, List.of());
+    }
+
+    public void suggestions(Map<PhotoId, List<Suggestion>> fresh) {
+        suggestions = Map.copyOf(fresh);
+        hintsChanged.tell();
+    }
+
+    /** The photo in hand. */
+    public Optional<PhotoItem> inHand() {
+        return visit.selection().photo().flatMap(all::find);
+    }
+
+    /** The selected photos, the one in hand first. */
+    public List<PhotoItem> selected() {
+        return visit.selection().photos().stream()
+                .flatMap(id -> all.find(id).stream())
+                .toList();
+    }
+
+    public void select(PhotoId photo) {
+        visit.selection().photos(List.of(photo));
+    }
+
+    /** Photos whose pin or setting aside is on its way to the visit count as done already. */
+    public void begin(Collection<PhotoId> photos) {
+        underWay.addAll(photos);
+    }
+
+    public void end(Collection<PhotoId> photos) {
+        underWay.removeAll(photos);
+    }
+
+    /** Brings up the next photo that still wants a pin: the first after the given ones in time, else the first of all. */
+    public void goOnAfter(List<PhotoId> done) {
+        int from = done.stream()
+                .map(all::placeOf)
+                .filter(OptionalInt::isPresent)
+                .mapToInt(OptionalInt::getAsInt)
+                .max()
+                .orElse(-1);
+        List<PhotoItem> later = new ArrayList<>(all.items().subList(from + 1, all.size()));
+        later.addAll(all.items().subList(0, from + 1));
+        later.stream()
+                .filter(item -> item.isOpen() && !underWay.contains(item.id()) && !done.contains(item.id()))
+                .filter(this::comesUp)
+                .findFirst()
+                .ifPresent(item -> select(item.id()));
+    }
+
+    /** The next unpinned photo comes from what is shown, save that pins do not count against it. */
+    private boolean comesUp(PhotoItem item) {
+        return filter.withZonesOnly(false)
+                .with(filter.showing() == Showing.ALL ? Showing.ALL : Showing.UNPINNED)
+                .takes(item, hints, Set.of());
+    }
+
+    /** Goes by a number of photos along what is shown. */
+    public void step(int by) {
+        int size = shown.size();
+        if (size > 0) {
+            OptionalInt here = inHand().map(item -> shown.placeOf(item.id())).orElse(OptionalInt.empty());
+            int next = here.isPresent() ? here.getAsInt() + by : by > 0 ? 0 : size - 1;
+            select(shown.items().get(Math.max(0, Math.min(size - 1, next))).id());
+        }
+    }
+
+    /** Goes to the next photo of the same group, from the last to the first. */
+    public void nextInGroup() {
+        inHand().filter(item -> item.group().isPresent()).ifPresent(item -> {
+            List<PhotoItem> group = all.items().stream()
+                    .filter(other -> other.group().equals(item.group()))
+                    .toList();
+            select(group.get((group.indexOf(item) + 1) % group.size()).id());
+        });
+    }
+
+    public OpenVisit visit() {
+        return visit;
+    }
+
+    /** Told when the list or what is shown of it changed. */
+    public Listeners.Registration onList(Runnable listener) {
+        return listChanged.add(listener);
+    }
+
+    /** Told when hints or suggestions changed. */
+    public Listeners.Registration onHints(Runnable listener) {
+        return hintsChanged.add(listener);
+    }
+}

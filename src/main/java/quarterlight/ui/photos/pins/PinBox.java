@@ -1,0 +1,197 @@
+package quarterlight.ui.photos.pins;
+
+import java.awt.event.ActionEvent;
+import java.awt.event.KeyAdapter;
+import java.awt.event.KeyEvent;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javax.swing.AbstractAction;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import javax.swing.KeyStroke;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import net.miginfocom.swing.MigLayout;
+import quarterlight.car.Zone;
+import quarterlight.car.ZoneFinder;
+import quarterlight.car.ZoneId;
+import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.Texts;
+import quarterlight.ui.photos.list.PhotosModel;
+import quarterlight.visit.PhotoId;
+import quarterlight.walk.Suggestion;
+
+/**
+ * Where a photo is pinned from: a field that finds zones by a few letters, and five rows that show what was found, or the likely zones
+ * while nothing is typed. The digits 1 to 5 take a row, Enter the marked one. Event thread only.
+ */
+public final class PinBox extends JPanel {
+    static final int ROWS = 5;
+
+    private final transient DeskParts parts;
+    private final transient Texts texts;
+    private final transient PhotosModel model;
+    private final transient PinWork work;
+    private final transient Runnable leave;
+    private final JTextField finder = new JTextField();
+    private final List<ZoneRow> rows = new ArrayList<>();
+    private final JLabel hint = new JLabel(" ");
+    private int marked;
+
+    /** @param leave gives the keyboard back to where it was */
+    public PinBox(DeskParts parts, PhotosModel model, PinWork work, Runnable leave) {
+        super(new MigLayout("insets 6 10 6 10, gapy 0, fillx, wrap 1, hidemode 3", "[grow,fill]"));
+        this.parts = parts;
+        this.texts = parts.texts();
+        this.model = model;
+        this.work = work;
+        this.leave = leave;
+        finder.setName("photos-finder");
+        finder.putClientProperty("JTextField.placeholderText", texts.get("photos.pin.find"));
+        finder.putClientProperty("JTextField.showClearButton", true);
+        add(Look.named(finder, texts.get("photos.pin.find")), "h 28!, gapbottom 4");
+        for (int i = 0; i < ROWS; i++) {
+            ZoneRow row = new ZoneRow(i + 1);
+            int at = i;
+            row.addActionListener(e -> take(at));
+            rows.add(row);
+            add(row, "h 24!");
+        }
+        add(Look.secondary(hint), "wmin 0, gapleft 4");
+        listen();
+        model.onHints(this::fill);
+        model.onList(this::fill);
+        model.visit().selection().onSelected(this::fill);
+        fill();
+    }
+
+    private void listen() {
+        finder.getDocument().addDocumentListener(new DocumentListener() {
+            @Override
+            public void insertUpdate(DocumentEvent e) {
+                marked = 0;
+                fill();
+            }
+
+            @Override
+            public void removeUpdate(DocumentEvent e) {
+                insertUpdate(e);
+            }
+
+            @Override
+            public void changedUpdate(DocumentEvent e) {
+                insertUpdate(e);
+            }
+        });
+        finder.addKeyListener(new KeyAdapter() {
+            @Override
+            public void keyTyped(KeyEvent e) {
+                int digit = e.getKeyChar() - '0';
+                if (digit >= 1 && digit <= ROWS) {
+                    e.consume();
+                    take(digit - 1);
+                }
+            }
+        });
+        bind("ENTER", () -> take(marked));
+        bind("ESCAPE", this::clear);
+        bind("DOWN", () -> mark(marked + 1));
+        bind("UP", () -> mark(marked - 1));
+    }
+
+    private void bind(String key, Runnable task) {
+        finder.getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke(key), key);
+        finder.getActionMap().put(key, new AbstractAction() {
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                task.run();
+            }
+        });
+    }
+
+    private void mark(int row) {
+        marked = Math.max(0, Math.min(ROWS - 1, row));
+        fill();
+    }
+
+    /** A letter typed elsewhere in the station begins a search. */
+    public void type(char letter) {
+        finder.requestFocusInWindow();
+        finder.setText(finder.getText() + letter);
+        finder.setCaretPosition(finder.getText().length());
+    }
+
+    /** The field that finds zones. */
+    public JTextField finder() {
+        return finder;
+    }
+
+    /** Pins the selected photos to the zone of a row, from 0; nothing if the row is empty. */
+    public void take(int row) {
+        rows.get(row).zone().ifPresent(zone -> {
+            boolean typed = !finder.getText().isEmpty() || finder.isFocusOwner();
+            finder.setText("");
+            work.pinSelected(zone, Optional.empty());
+            if (typed) {
+                leave.run();
+            }
+        });
+    }
+
+    private void clear() {
+        finder.setText("");
+        leave.run();
+    }
+
+    private void fill() {
+        Optional<PhotoId> hand = model.visit().selection().photo();
+        List<Suggestion> suggested = hand.map(model::suggestions).orElse(List.of());
+        String typed = finder.getText().strip();
+        if (typed.isEmpty()) {
+            for (int i = 0; i < ROWS; i++) {
+                boolean there = i < suggested.size();
+                show(
+                        i,
+                        there ? Optional.of(suggested.get(i).zone()) : Optional.empty(),
+                        there ? OptionalDouble.of(suggested.get(i).p()) : OptionalDouble.empty(),
+                        false);
+            }
+            say(hand.isEmpty() ? "photos.pin.none-selected" : suggested.isEmpty() ? "photos.pin.no-suggestion" : "");
+        } else {
+            Map<ZoneId, Double> likely = new HashMap<>();
+            suggested.forEach(one -> likely.put(one.zone(), one.p()));
+            List<Zone> found = finderOf().matches(typed, zone -> likely.getOrDefault(zone, 0.0));
+            for (int i = 0; i < ROWS; i++) {
+                Optional<ZoneId> zone =
+                        i < found.size() ? Optional.of(found.get(i).id()) : Optional.empty();
+                Double p = zone.map(likely::get).orElse(-1.0);
+                show(i, zone, p == null || p < 0 ? OptionalDouble.empty() : OptionalDouble.of(p), i == marked);
+            }
+            say(found.isEmpty() ? "photos.pin.not-found" : "");
+        }
+    }
+
+    private ZoneFinder finderOf() {
+        var car = model.visit().visit().facts().car();
+        return new ZoneFinder(parts.catalog().zonesOf(car.body()), car.drive());
+    }
+
+    private void show(int row, Optional<ZoneId> zone, OptionalDouble p, boolean taken) {
+        rows.get(row).show(zone, zone.map(model.visit()::label).orElse(""), p, taken);
+        rows.get(row).setVisible(zone.isPresent() || row > 0);
+    }
+
+    private void say(String key) {
+        hint.setVisible(!key.isEmpty());
+        rows.get(0).setVisible(key.isEmpty());
+        hint.setText(key.isEmpty() ? " " : texts.get(key));
+        hint.setToolTipText(hint.getText());
+    }
+}

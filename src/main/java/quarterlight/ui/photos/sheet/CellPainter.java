@@ -1,0 +1,179 @@
+package quarterlight.ui.photos.sheet;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.FontMetrics;
+import java.awt.Graphics2D;
+import java.awt.Rectangle;
+import java.awt.Stroke;
+import java.awt.geom.AffineTransform;
+import java.awt.image.BufferedImage;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import quarterlight.ui.kit.Format;
+import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.Palette;
+import quarterlight.ui.kit.Texts;
+import quarterlight.ui.photos.list.PhotoHints;
+import quarterlight.ui.photos.list.PhotoItem;
+
+/** Paints one photo of the contact sheet: picture, time, where it is pinned, and what to look at twice. Event thread only. */
+final class CellPainter {
+    private static final Stroke THIN = new BasicStroke(1);
+    private static final Stroke THICK = new BasicStroke(2);
+
+    /** How a cell stands out. */
+    record State(boolean selected, boolean inHand, boolean hovered, boolean focused) {}
+
+    private final Texts texts;
+    private final OpenVisit visit;
+    private final CellPictures pictures;
+
+    CellPainter(Texts texts, OpenVisit visit, CellPictures pictures) {
+        this.texts = texts;
+        this.visit = visit;
+        this.pictures = pictures;
+    }
+
+    void paint(Graphics2D g, PhotoItem item, PhotoHints hints, Rectangle cell, int pictureHeight, State state) {
+        Palette p = Look.palette();
+        Rectangle box = new Rectangle(cell.x, cell.y, cell.width, pictureHeight);
+        if (state.selected() || state.hovered()) {
+            g.setColor(Palette.mix(p.paper(), p.accent(), state.selected() ? 0.22 : 0.12));
+            g.fillRect(cell.x - 4, cell.y - 4, cell.width + 8, cell.height + 8);
+        }
+        g.setColor(p.sheet());
+        g.fill(box);
+        picture(g, item, box);
+        if (item.isAside()) {
+            aside(g, box, p);
+        }
+        if (state.inHand()) {
+            g.setColor(p.accent());
+            g.setStroke(THICK);
+            g.drawRect(cell.x - 3, cell.y - 3, cell.width + 6, cell.height + 6);
+            if (state.focused()) {
+                g.setColor(p.paper());
+                g.setStroke(THIN);
+                g.drawRect(cell.x - 1, cell.y - 1, cell.width + 2, cell.height + 2);
+            }
+        }
+        words(g, item, hints, cell, pictureHeight, p);
+    }
+
+    private void picture(Graphics2D g, PhotoItem item, Rectangle box) {
+        double scale = g.getTransform().getScaleX();
+        Optional<BufferedImage> image = pictures.fitting(
+                item.photo().file(), (int) Math.round(box.width * scale), (int) Math.round(box.height * scale));
+        if (image.isPresent()) {
+            AffineTransform before = g.getTransform();
+            double w = image.get().getWidth() / scale;
+            double h = image.get().getHeight() / scale;
+            g.translate(Math.floor(box.x + (box.width - w) / 2), Math.floor(box.y + (box.height - h) / 2));
+            g.scale(1 / scale, 1 / scale);
+            g.drawImage(image.get(), 0, 0, null);
+            g.setTransform(before);
+        } else if (visit.images().cannotShow(item.photo().file())) {
+            g.setColor(Look.palette().secondInk());
+            g.setFont(small(g));
+            String text =
+                    texts.get("photos.cell.no-picture", item.photo().file().type());
+            g.drawString(shortened(text, g.getFontMetrics(), box.width - 8), box.x + 4, box.y + box.height / 2);
+        }
+    }
+
+    private static void aside(Graphics2D g, Rectangle box, Palette p) {
+        g.setColor(new Color(p.paper().getRed(), p.paper().getGreen(), p.paper().getBlue(), 170));
+        g.fill(box);
+        g.setColor(p.secondInk());
+        g.setStroke(THIN);
+        g.drawLine(box.x, box.y + box.height, box.x + box.width, box.y);
+    }
+
+    private void words(Graphics2D g, PhotoItem item, PhotoHints hints, Rectangle cell, int pictureHeight, Palette p) {
+        g.setFont(small(g));
+        FontMetrics metrics = g.getFontMetrics();
+        int first = cell.y + pictureHeight + 14;
+        String time = item.local().map(Format::clock).orElse(texts.get("photos.cell.no-time"));
+        g.setColor(p.secondInk());
+        g.drawString(shortened(time, metrics, cell.width), cell.x, first);
+        String marks = String.join(" ", marks(item, hints));
+        int left = cell.x + metrics.stringWidth(time) + 6;
+        if (!marks.isEmpty() && left < cell.x + cell.width - 12) {
+            String shown = shortened(marks, metrics, cell.x + cell.width - left);
+            g.drawString(shown, cell.x + cell.width - metrics.stringWidth(shown), first);
+        }
+        boolean open = item.isOpen();
+        g.setColor(open ? p.secondInk() : p.ink());
+        String where = item.photo()
+                .setAside()
+                .map(why -> texts.get("photos.cell.aside", why))
+                .orElseGet(() -> open ? texts.get("photos.cell.unpinned") : zones(item));
+        if (!open && !item.isAside()) {
+            g.setColor(p.accent());
+            g.fillOval(cell.x, first + 8, 6, 6);
+            g.setColor(p.ink());
+            g.drawString(shortened(where, metrics, cell.width - 10), cell.x + 10, first + 15);
+        } else {
+            g.drawString(shortened(where, metrics, cell.width), cell.x, first + 15);
+        }
+    }
+
+    private String zones(PhotoItem item) {
+        return item.pins().stream()
+                .map(pin -> visit.label(pin.value().zone()))
+                .distinct()
+                .collect(Collectors.joining(", "));
+    }
+
+    private List<String> marks(PhotoItem item, PhotoHints hints) {
+        List<String> marks = new ArrayList<>();
+        if (item.isFilm()) {
+            marks.add(texts.get("photos.mark.film"));
+        }
+        if (item.noted()) {
+            marks.add(texts.get("photos.mark.noted"));
+        }
+        if (hints.isSoft(item.id())) {
+            marks.add(texts.get("photos.mark.soft"));
+        }
+        if (hints.alike(item.id()).isPresent()) {
+            marks.add(texts.get("photos.mark.alike"));
+        }
+        if (hints.isDark(item.id())) {
+            marks.add(texts.get("photos.mark.dark"));
+        }
+        if (hints.isBright(item.id())) {
+            marks.add(texts.get("photos.mark.bright"));
+        }
+        return marks;
+    }
+
+    private static Font small(Graphics2D g) {
+        Font font = g.getFont();
+        Font base = javax.swing.UIManager.getFont("defaultFont");
+        Font wanted = base == null ? font : base;
+        return wanted.deriveFont(wanted.getSize2D() - 2);
+    }
+
+    private static String shortened(String text, FontMetrics metrics, int width) {
+        if (metrics.stringWidth(text) <= width) {
+            return text;
+        }
+        int low = 0;
+        int high = text.length();
+        while (low < high) {
+            int middle = (low + high + 1) / 2;
+            if (metrics.stringWidth(text.substring(0, middle) + "\u2026") <= width) {
+                low = middle;
+            } else {
+                high = middle - 1;
+            }
+        }
+        return text.substring(0, low) + "\u2026";
+    }
+}

@@ -1,0 +1,123 @@
+package quarterlight.ui.photos.view;
+
+import java.awt.image.BufferedImage;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.Timer;
+import quarterlight.photo.Pictures;
+import quarterlight.ui.kit.PhotoImages;
+import quarterlight.visit.PhotoFile;
+import quarterlight.visit.Sha256;
+
+/**
+ * The best picture of a photo at hand: at once the thumbnail, soon one that fills the screen, and every pixel when that is needed. What
+ * was passed over quickly is not decoded. Event thread only.
+ */
+final class LargePictures {
+    private static final int PAUSE_MS = 60;
+    private static final int MOST_KEPT = 4;
+    private static final int WHOLE = Integer.MAX_VALUE;
+
+    private final PhotoImages images;
+    private final Runnable ready;
+    private final Consumer<String> unreadable;
+    private final Timer pause;
+    private final Map<Sha256, BufferedImage> screens = new LinkedHashMap<>(8, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Sha256, BufferedImage> eldest) {
+            return size() > MOST_KEPT;
+        }
+    };
+    private Optional<PhotoFile> wanted = Optional.empty();
+    private Optional<BufferedImage> whole = Optional.empty();
+    private boolean wholeAsked;
+
+    /**
+     * @param ready told when a better picture has come
+     * @param unreadable told why the picture cannot be shown
+     */
+    LargePictures(PhotoImages images, Runnable ready, Consumer<String> unreadable) {
+        this.images = images;
+        this.ready = ready;
+        this.unreadable = unreadable;
+        this.pause = new Timer(PAUSE_MS, e -> wanted.ifPresent(this::fetchScreen));
+        pause.setRepeats(false);
+        images.onReady(ready);
+    }
+
+    void show(Optional<PhotoFile> photo) {
+        if (!photo.map(PhotoFile::sha256).equals(wanted.map(PhotoFile::sha256))) {
+            whole = Optional.empty();
+            wholeAsked = false;
+            pause.restart();
+        }
+        wanted = photo;
+    }
+
+    /** The best picture there is now. */
+    Optional<BufferedImage> best() {
+        if (wanted.isEmpty()) {
+            return Optional.empty();
+        }
+        return whole.or(() -> Optional.ofNullable(screens.get(wanted.get().sha256())))
+                .or(() -> images.thumbnail(wanted.get()));
+    }
+
+    private boolean isWanted(PhotoFile photo) {
+        return wanted.map(PhotoFile::sha256).equals(Optional.of(photo.sha256()));
+    }
+
+    private void fetchScreen(PhotoFile photo) {
+        if (screens.containsKey(photo.sha256())) {
+            return;
+        }
+        images.large(
+                photo,
+                Pictures.SCREEN,
+                picture -> {
+                    screens.put(photo.sha256(), picture);
+                    if (isWanted(photo)) {
+                        ready.run();
+                    }
+                },
+                problem -> {
+                    if (isWanted(photo)) {
+                        unreadable.accept(problem.getMessage());
+                    }
+                });
+    }
+
+    /** Fetches every pixel if the picture shown has fewer than the zoom can show. */
+    void need(double scale) {
+        if (wanted.isEmpty() || wholeAsked) {
+            return;
+        }
+        PhotoFile photo = wanted.get();
+        int longSide = Math.max(photo.width().orElse(0), photo.height().orElse(0));
+        if (longSide <= Pictures.SCREEN || scale * longSide <= Pictures.SCREEN * 1.1) {
+            return;
+        }
+        wholeAsked = true;
+        images.large(
+                photo,
+                WHOLE,
+                picture -> {
+                    if (isWanted(photo)) {
+                        whole = Optional.of(picture);
+                        ready.run();
+                    }
+                },
+                problem -> {
+                    if (isWanted(photo)) {
+                        unreadable.accept(problem.getMessage());
+                    }
+                });
+    }
+
+    /** True while the whole picture is on its way. */
+    boolean isFetchingWhole() {
+        return wholeAsked && whole.isEmpty();
+    }
+}

@@ -1,0 +1,130 @@
+package quarterlight.ui.photos.view;
+
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import quarterlight.visit.HiddenRegion;
+import quarterlight.visit.NoteShape;
+import quarterlight.visit.Outline;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.PhotoNote;
+import quarterlight.visit.PhotoScale;
+import quarterlight.visit.PixelPoint;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.VisitRecord;
+
+/** Notes and hidden regions as shapes on a photo: made of two points, found under a point, moved. Pure functions. */
+final class NoteShapes {
+    private NoteShapes() {}
+
+    static List<Recorded<PhotoNote>> notes(VisitRecord visit, PhotoId photo) {
+        return visit.photoNotes().stream()
+                .filter(row -> row.value().photo().equals(photo))
+                .toList();
+    }
+
+    static List<Recorded<HiddenRegion>> hidden(VisitRecord visit, PhotoId photo) {
+        return visit.hidden().stream()
+                .filter(row -> row.value().photo().equals(photo))
+                .toList();
+    }
+
+    /** The scale that was set on a photo last, for a note or a trace. */
+    static Optional<PhotoScale> scale(VisitRecord visit, PhotoId photo) {
+        return Stream.concat(
+                        visit.traces().stream()
+                                .filter(row -> row.value().photo().equals(photo))
+                                .map(row -> row.value().scale()),
+                        notes(visit, photo).stream().flatMap(row -> row.value().scale().stream()))
+                .reduce((earlier, later) -> later);
+    }
+
+    static PhotoNote note(
+            PhotoId photo, NoteShape shape, Point2D a, Point2D b, Optional<String> text, Optional<PhotoScale> scale) {
+        List<PixelPoint> points = shape.points() == 1 ? List.of(pixel(a)) : List.of(pixel(a), pixel(b));
+        return new PhotoNote(photo, Optional.empty(), shape, points, text, scale);
+    }
+
+    static PixelPoint pixel(Point2D p) {
+        return new PixelPoint(p.getX(), p.getY());
+    }
+
+    static HiddenRegion region(PhotoId photo, Point2D a, Point2D b) {
+        Rectangle2D box = box(a, b);
+        return new HiddenRegion(
+                photo,
+                new Outline(
+                        List.of(
+                                new PixelPoint(box.getMinX(), box.getMinY()),
+                                new PixelPoint(box.getMaxX(), box.getMinY()),
+                                new PixelPoint(box.getMaxX(), box.getMaxY()),
+                                new PixelPoint(box.getMinX(), box.getMaxY())),
+                        List.of()),
+                Optional.empty());
+    }
+
+    static Rectangle2D box(Point2D a, Point2D b) {
+        Rectangle2D box = new Rectangle2D.Double();
+        box.setFrameFromDiagonal(a, b);
+        return box;
+    }
+
+    static Path2D path(Outline outline) {
+        Path2D path = new Path2D.Double(Path2D.WIND_EVEN_ODD);
+        List<List<PixelPoint>> rings = new ArrayList<>(List.of(outline.shell()));
+        rings.addAll(outline.holes());
+        for (List<PixelPoint> ring : rings) {
+            path.moveTo(ring.get(0).x(), ring.get(0).y());
+            ring.stream().skip(1).forEach(p -> path.lineTo(p.x(), p.y()));
+            path.closePath();
+        }
+        return path;
+    }
+
+    /** True if a note is drawn within a distance of a point, in pixels of the photo. */
+    static boolean lies(PhotoNote note, Point2D p, double within) {
+        PixelPoint a = note.points().get(0);
+        if (note.shape() == NoteShape.TEXT) {
+            return new Rectangle2D.Double(a.x() - within, a.y() - within, 12 * within, 4 * within).contains(p);
+        }
+        PixelPoint b = note.points().get(1);
+        if (note.shape() == NoteShape.BOX) {
+            Rectangle2D box = box(new Point2D.Double(a.x(), a.y()), new Point2D.Double(b.x(), b.y()));
+            Rectangle2D outer = grown(box, within);
+            Rectangle2D inner = grown(box, -within);
+            return outer.contains(p) && !(inner.getWidth() > 0 && inner.getHeight() > 0 && inner.contains(p));
+        }
+        return Line2D.ptSegDist(a.x(), a.y(), b.x(), b.y(), p.getX(), p.getY()) <= within;
+    }
+
+    private static Rectangle2D grown(Rectangle2D box, double by) {
+        return new Rectangle2D.Double(
+                box.getX() - by, box.getY() - by, box.getWidth() + 2 * by, box.getHeight() + 2 * by);
+    }
+
+    static PhotoNote moved(PhotoNote note, double dx, double dy) {
+        return new PhotoNote(
+                note.photo(), note.atSeconds(), note.shape(), moved(note.points(), dx, dy), note.text(), note.scale());
+    }
+
+    static HiddenRegion moved(HiddenRegion region, double dx, double dy) {
+        Outline old = region.outline();
+        return new HiddenRegion(
+                region.photo(),
+                new Outline(
+                        moved(old.shell(), dx, dy),
+                        old.holes().stream().map(hole -> moved(hole, dx, dy)).toList()),
+                region.why());
+    }
+
+    private static List<PixelPoint> moved(List<PixelPoint> points, double dx, double dy) {
+        return points.stream()
+                .map(p -> new PixelPoint(p.x() + dx, p.y() + dy))
+                .toList();
+    }
+}

@@ -1,0 +1,279 @@
+package quarterlight.ui.photos.view;
+
+import java.awt.BasicStroke;
+import java.awt.Cursor;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.awt.event.FocusEvent;
+import java.awt.event.FocusListener;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Point2D;
+import java.awt.image.BufferedImage;
+import java.util.Optional;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
+import javax.swing.JComponent;
+import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.Palette;
+import quarterlight.ui.kit.Texts;
+import quarterlight.ui.photos.list.PhotoItem;
+import quarterlight.visit.PhotoFile;
+
+/** One photo in its frame, with what is drawn on it; zoomed, moved and turned for viewing only. Event thread only. */
+public final class PhotoCanvas extends JComponent {
+    /** What is painted above the photo and may take the mouse. */
+    public interface Overlay {
+        /** @param g one unit is one pixel of the photo; {@code scale} is device pixels per pixel of the photo */
+        void paint(Graphics2D g, PhotoItem photo, double scale);
+
+        /** True if the pointer belongs to the overlay now and the photo is not moved by it. */
+        boolean takesMouse();
+    }
+
+    private final transient Texts texts;
+    private final transient LargePictures pictures;
+    private transient Optional<PhotoItem> photo = Optional.empty();
+    private transient Optional<ViewTransform> transform = Optional.empty();
+    private transient Optional<Overlay> overlay = Optional.empty();
+    private transient Optional<String> problem = Optional.empty();
+    private transient Optional<Fitted> fitted = Optional.empty();
+
+    /** A picture drawn once at the size of the frame. */
+    private record Fitted(BufferedImage source, AffineTransform transform, BufferedImage picture) {}
+
+    public PhotoCanvas(Texts texts, OpenVisit visit) {
+        this.texts = texts;
+        this.pictures = new LargePictures(visit.images(), this::repaint, why -> {
+            problem = Optional.of(why);
+            repaint();
+        });
+        setOpaque(true);
+        setFocusable(true);
+        setMinimumSize(new Dimension(120, 90));
+        setPreferredSize(new Dimension(400, 300));
+        Look.named(this, texts.get("photos.large.name"));
+        CanvasMouse.install(this);
+        addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent e) {
+                transform = transform.map(t -> t.inFrame(deviceWidth(), deviceHeight()));
+                repaint();
+            }
+        });
+        addFocusListener(new FocusListener() {
+            @Override
+            public void focusGained(FocusEvent e) {
+                repaint();
+            }
+
+            @Override
+            public void focusLost(FocusEvent e) {
+                repaint();
+            }
+        });
+    }
+
+    public void overlay(Overlay above) {
+        overlay = Optional.of(above);
+        repaint();
+    }
+
+    Optional<Overlay> overlay() {
+        return overlay;
+    }
+
+    /** Shows a photo, fitted if it is another than before. */
+    public void show(Optional<PhotoItem> item) {
+        boolean other = !item.map(PhotoItem::id).equals(photo.map(PhotoItem::id));
+        photo = item;
+        pictures.show(item.map(i -> i.photo().file()));
+        if (other) {
+            problem = Optional.empty();
+            transform = Optional.empty();
+            fitted = Optional.empty();
+        }
+        Look.named(
+                this, item.map(i -> texts.get("photos.large.named", i.name())).orElse(texts.get("photos.large.name")));
+        repaint();
+    }
+
+    public Optional<PhotoItem> photo() {
+        return photo;
+    }
+
+    double deviceScale() {
+        return getGraphicsConfiguration() == null
+                ? 1
+                : getGraphicsConfiguration().getDefaultTransform().getScaleX();
+    }
+
+    private double deviceWidth() {
+        return Math.max(1, getWidth() * deviceScale());
+    }
+
+    private double deviceHeight() {
+        return Math.max(1, getHeight() * deviceScale());
+    }
+
+    /** How the photo lies; empty while nothing of it is known. */
+    Optional<ViewTransform> transform() {
+        if (transform.isEmpty() && photo.isPresent()) {
+            transform =
+                    photoSize().map(size -> ViewTransform.fit(size.width, size.height, deviceWidth(), deviceHeight()));
+        }
+        return transform;
+    }
+
+    private Optional<Dimension> photoSize() {
+        PhotoFile file = photo.orElseThrow().photo().file();
+        if (file.width().isPresent()
+                && file.height().isPresent()
+                && file.width().getAsInt() > 0) {
+            return Optional.of(
+                    new Dimension(file.width().getAsInt(), file.height().getAsInt()));
+        }
+        return pictures.best().map(picture -> new Dimension(picture.getWidth(), picture.getHeight()));
+    }
+
+    void transform(ViewTransform next) {
+        transform = Optional.of(next);
+        pictures.need(next.scale());
+        setCursor(Cursor.getPredefinedCursor(next.isFit() ? Cursor.DEFAULT_CURSOR : Cursor.MOVE_CURSOR));
+        repaint();
+    }
+
+    /** Zooms about the middle. */
+    public void zoom(double factor) {
+        transform().ifPresent(t -> transform(t.zoomed(factor, t.viewWidth() / 2, t.viewHeight() / 2)));
+    }
+
+    /** Shows every pixel as one, or the whole photo again. */
+    public void toggleWhole() {
+        transform().ifPresent(t -> transform(t.isFit() ? t.at(1, t.viewWidth() / 2, t.viewHeight() / 2) : t.fitted()));
+    }
+
+    public void turn(int quarters) {
+        transform().ifPresent(t -> transform(t.turned(quarters)));
+    }
+
+    /** Device pixels per pixel of the photo; empty while nothing is shown. */
+    public Optional<Double> zoom() {
+        return transform().map(ViewTransform::scale);
+    }
+
+    /** The pixel of the photo under a point of the component. */
+    public Optional<Point2D> photoPoint(Point2D p) {
+        double scale = deviceScale();
+        return transform().map(t -> t.toPhoto(p.getX() * scale, p.getY() * scale));
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        Graphics2D g = (Graphics2D) graphics.create();
+        try {
+            Palette p = Look.palette();
+            g.setColor(p.sheet());
+            g.fillRect(0, 0, getWidth(), getHeight());
+            if (photo.isPresent()) {
+                paintPhoto(g, p);
+            }
+            if (isFocusOwner()) {
+                g.setColor(p.accent());
+                g.setStroke(new BasicStroke(2));
+                g.drawRect(1, 1, getWidth() - 2, getHeight() - 2);
+            }
+        } finally {
+            g.dispose();
+        }
+    }
+
+    private void paintPhoto(Graphics2D g, Palette p) {
+        Optional<BufferedImage> picture = pictures.best();
+        if (picture.isPresent() && transform().isPresent()) {
+            ViewTransform t = transform().get();
+            Graphics2D device = (Graphics2D) g.create();
+            double scale = deviceScale();
+            device.scale(1 / scale, 1 / scale);
+            draw(device, picture.get(), t);
+            device.transform(t.toView());
+            device.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+            overlay.ifPresent(above -> above.paint(device, photo.get(), t.scale()));
+            device.dispose();
+            if (pictures.isFetchingWhole()) {
+                line(g, p, texts.get("photos.large.fetching"));
+            }
+        } else {
+            line(
+                    g,
+                    p,
+                    problem.map(why -> texts.get("photos.large.unreadable", why))
+                            .orElse(texts.get("photos.large.fetching")));
+        }
+    }
+
+    private void draw(Graphics2D g, BufferedImage picture, ViewTransform t) {
+        AffineTransform whole = new AffineTransform(t.toView());
+        whole.scale(t.photoWidth() / picture.getWidth(), t.photoHeight() / picture.getHeight());
+        if (fitted.isEmpty()
+                || fitted.get().source() != picture
+                || !fitted.get().transform().equals(whole)
+                || fitted.get().picture().getWidth() != (int) t.viewWidth()
+                || fitted.get().picture().getHeight() != (int) t.viewHeight()) {
+            fitted = Optional.of(new Fitted(picture, whole, drawn(picture, t, whole)));
+        }
+        g.drawImage(fitted.get().picture(), 0, 0, null);
+    }
+
+    private static BufferedImage drawn(BufferedImage picture, ViewTransform t, AffineTransform whole) {
+        BufferedImage frame = new BufferedImage((int) t.viewWidth(), (int) t.viewHeight(), BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = frame.createGraphics();
+        try {
+            g.setColor(Look.palette().sheet());
+            g.fillRect(0, 0, frame.getWidth(), frame.getHeight());
+            boolean enlarged = whole.getScaleX() * whole.getScaleX() + whole.getShearX() * whole.getShearX() >= 4;
+            g.setRenderingHint(
+                    RenderingHints.KEY_INTERPOLATION,
+                    enlarged
+                            ? RenderingHints.VALUE_INTERPOLATION_NEAREST_NEIGHBOR
+                            : RenderingHints.VALUE_INTERPOLATION_BILINEAR);
+            g.drawImage(picture, whole, null);
+        } finally {
+            g.dispose();
+        }
+        return frame;
+    }
+
+    private void line(Graphics2D g, Palette p, String sentence) {
+        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        g.setFont(javax.swing.UIManager.getFont("defaultFont"));
+        g.setColor(p.sheet());
+        int width = g.getFontMetrics().stringWidth(sentence);
+        g.fillRect(8, getHeight() - 32, width + 16, 24);
+        g.setColor(p.secondInk());
+        g.drawString(sentence, 16, getHeight() - 15);
+    }
+
+    @Override
+    public void updateUI() {
+        fitted = Optional.empty();
+        repaint();
+    }
+
+    @Override
+    public AccessibleContext getAccessibleContext() {
+        if (accessibleContext == null) {
+            accessibleContext = new AccessibleJComponent() {
+                @Override
+                public AccessibleRole getAccessibleRole() {
+                    return AccessibleRole.CANVAS;
+                }
+            };
+        }
+        return accessibleContext;
+    }
+}
