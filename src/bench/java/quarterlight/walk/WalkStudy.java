@@ -1,74 +1,83 @@
 package quarterlight.walk;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
-import java.util.Set;
-import quarterlight.car.Body;
-import quarterlight.car.BodyStyle;
-import quarterlight.car.Zone;
 import quarterlight.car.ZoneId;
-import quarterlight.diagram.DiagramFile;
-import quarterlight.diagram.Neighbors;
-import quarterlight.table.ZoneTable;
+import quarterlight.visit.PhotoId;
 
 /**
- * Study of the suggestions on simulated walks: per kind of walk, the rule of the nearest pin, the model without habits, and the model
- * after three earlier visits of the same inspector. Arguments: inspectors a kind (40), first seed (1), photos a visit (220).
+ * Study of the suggestions on simulated walks, and how long they take. Run by hand; results stand in docs/performance.md.
+ * <p>Arguments: inspectors a kind (40), first seed (1), photos a visit (220).
  */
 public final class WalkStudy {
     private WalkStudy() {}
 
-    public static void main(String[] arguments) throws Exception {
+    public static void main(String[] arguments) {
         int inspectors = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 40;
         long seed = arguments.length > 1 ? Long.parseLong(arguments[1]) : 1;
         int photos = arguments.length > 2 ? Integer.parseInt(arguments[2]) : 220;
-        Body coupe = Body.usual(BodyStyle.COUPE);
-        List<ZoneId> zones =
-                ZoneTable.load().zonesOf(coupe).stream().map(Zone::id).toList();
-        Map<ZoneId, Set<ZoneId>> nextDoor =
-                Neighbors.of(DiagramFile.shipped(coupe)).map();
+        WalkScores.Place coupe = WalkScores.Place.coupe();
+        System.out.println("kind, then first and first three: rule | model | model after three visits");
         for (WalkKind kind : WalkKind.values()) {
-            List<Yardstick> rule = new ArrayList<>();
-            List<Yardstick> fresh = new ArrayList<>();
-            List<Yardstick> learnt = new ArrayList<>();
-            double stops = 0;
-            for (int i = 0; i < inspectors; i++) {
-                Walker walker = kind.inspector(photos, nextDoor, seed + i);
-                Random random = new Random(1000 + seed + i);
-                WalkHabits habits = WalkHabits.NONE;
-                for (int earlier = 0; earlier < 3; earlier++) {
-                    habits = habits.plus(WalkHabits.of(Yardstick.allPinned(walker.visit(random))));
-                }
-                List<Snap> snaps = walker.visit(random);
-                rule.add(Yardstick.ofNearest(snaps));
-                fresh.add(suggest(zones, nextDoor, WalkHabits.NONE, snaps));
-                learnt.add(suggest(zones, nextDoor, habits, snaps));
-                stops += stops(snaps);
+            WalkScores scores = WalkScores.of(kind, inspectors, seed, photos, coupe);
+            System.out.printf("%-12s %s | %s | %s%n", kind, scores.rule(), scores.fresh(), scores.learnt());
+        }
+        time(coupe, 1000);
+        time(coupe, 5000);
+    }
+
+    /** All at once, and pin by pin in the order of the photos and at random places. */
+    private static void time(WalkScores.Place coupe, int photos) {
+        List<Snap> snaps = WalkKind.NEXT_DOOR
+                .inspector(photos, coupe.nextDoor(), 1)
+                .visit(new Random(1))
+                .subList(0, photos);
+        ZoneSuggestions suggestions = coupe.suggestions(WalkHabits.NONE);
+        for (int run = 0; run < 3; run++) {
+            long start = System.nanoTime();
+            suggestions.suggest(Yardstick.pinned(snaps));
+            report(photos + " photos at once", List.of(System.nanoTime() - start));
+        }
+        for (boolean inOrder : new boolean[] {true, false}) {
+            List<Shot> open = new ArrayList<>();
+            for (int i = 0; i < photos; i++) {
+                open.add(new Shot(new PhotoId(i + 1L), snaps.get(i).seconds(), List.of(), Optional.empty()));
             }
-            System.out.printf(
-                    "%-12s photos %d stops %.0f  rule %s  model %s  after three %s%n",
-                    kind,
-                    rule.stream().mapToInt(Yardstick::photos).sum() / inspectors,
-                    stops / inspectors,
-                    Yardstick.mean(rule),
-                    Yardstick.mean(fresh),
-                    Yardstick.mean(learnt));
+            WalkLine line = suggestions.line(open);
+            Map<PhotoId, List<ZoneId>> pins = new HashMap<>();
+            Random random = new Random(2);
+            List<Long> times = new ArrayList<>();
+            List<Long> shown = new ArrayList<>();
+            for (int k = 0; k < 300; k++) {
+                int i = inOrder ? k : random.nextInt(photos);
+                pins.put(new PhotoId(i + 1L), List.of(snaps.get(i).zone()));
+                long start = System.nanoTime();
+                line.pins(pins);
+                line.suggestions(new PhotoId(Math.min(photos, i + 2L)));
+                shown.add(System.nanoTime() - start);
+                line.suggestions();
+                times.add(System.nanoTime() - start);
+            }
+            String where = photos + " photos, a pin " + (inOrder ? "in order" : "anywhere");
+            report(where + ", the next photo", shown);
+            report(where + ", all photos", times);
         }
     }
 
-    private static int stops(List<Snap> snaps) {
-        int stops = 1;
-        for (int i = 1; i < snaps.size(); i++) {
-            stops += snaps.get(i).zone().equals(snaps.get(i - 1).zone()) ? 0 : 1;
-        }
-        return stops;
-    }
-
-    private static Yardstick suggest(
-            List<ZoneId> zones, Map<ZoneId, Set<ZoneId>> nextDoor, WalkHabits habits, List<Snap> snaps) {
-        ZoneSuggestions suggestions = new ZoneSuggestions(zones, nextDoor, habits, WalkModel.V2);
-        return Yardstick.of(snaps, suggestions.suggest(Yardstick.pinned(snaps)));
+    private static void report(String what, List<Long> nanos) {
+        double[] ms = nanos.stream().mapToDouble(n -> n / 1e6).sorted().toArray();
+        System.out.printf(
+                Locale.ROOT,
+                "%s: median %.1f ms, 95 of 100 within %.1f ms, most %.1f ms%n",
+                what,
+                ms[ms.length / 2],
+                ms[(int) (ms.length * 0.95)],
+                Arrays.stream(ms).max().orElse(0));
     }
 }

@@ -8,7 +8,7 @@ package quarterlight.capture;
  */
 public final class Sharpness {
     /** Every picture is brought to this length of its long side first, pixels, so that scores of different cameras can be compared. */
-    public static final int LONG_SIDE = 640;
+    public static final int LONG_SIDE = 480;
 
     private Sharpness() {}
 

@@ -15,18 +15,15 @@ import quarterlight.compare.CountComparison;
 import quarterlight.compare.CountSummary;
 import quarterlight.compare.Side;
 import quarterlight.compare.ZoneFacts;
-import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.DiagramRefused;
-import quarterlight.diagram.VisitDiagram;
+import quarterlight.edit.VisitWork;
 import quarterlight.findings.Findings;
 import quarterlight.finish.FinishCautions;
 import quarterlight.finish.ZoneHistory;
-import quarterlight.page.ComparisonPages;
 import quarterlight.page.Paper;
 import quarterlight.rust.RepairNeed;
 import quarterlight.rust.ZoneRust;
 import quarterlight.store.VisitProblem;
-import quarterlight.table.CoverageTable;
 import quarterlight.table.JsonObject;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.units.Area;
@@ -54,9 +51,9 @@ final class CompareVerb implements Verb {
         Path visitB = Words.pathAt(call, 1);
         Findings a = findings(visitA);
         Findings b = findings(visitB);
-        Comparison comparison = Comparison.of(a, b, CoverageTable.load());
+        Comparison comparison = VisitWork.compared(a, b);
         List<Path> made = call.hasMatchedOption("--out")
-                ? pages(visitA, a, visitB, b, comparison, call.matchedOptionValue("--out", Path.of("")))
+                ? pages(visitA, a, visitB, b, call.matchedOptionValue("--out", Path.of("")))
                 : List.of();
         if (Words.isJson(call)) {
             around.console().print(json(comparison).put("made", made).text());
@@ -69,25 +66,19 @@ final class CompareVerb implements Verb {
 
     /** Makes the comparison of two visits as pages in a folder. */
     List<Path> pages(Path visitA, Path visitB, Path out) throws CallRefused, VisitProblem, IOException {
-        Findings a = findings(visitA);
-        Findings b = findings(visitB);
-        return pages(visitA, a, visitB, b, Comparison.of(a, b, CoverageTable.load()), out);
+        return pages(visitA, findings(visitA), visitB, findings(visitB), out);
     }
 
-    private static List<Path> pages(Path visitA, Findings a, Path visitB, Findings b, Comparison comparison, Path out)
+    private List<Path> pages(Path visitA, Findings a, Path visitB, Findings b, Path out)
             throws CallRefused, IOException {
         if (Files.exists(out) && !Files.isDirectory(out)) {
             throw new CallRefused(out + " is a file; name a folder for the pages");
         }
         try {
-            return new ComparisonPages(a, diagram(visitA, a), b, diagram(visitB, b), comparison).write(out, Paper.A4);
+            return OwnLists.work(around).comparisonPages(visitA, a, visitB, b, out, Paper.A4);
         } catch (DiagramRefused e) {
             throw new CallRefused(e.getMessage());
         }
-    }
-
-    private static BodyDiagram diagram(Path visit, Findings car) throws DiagramRefused {
-        return VisitDiagram.of(visit, car.visit().facts());
     }
 
     Findings findings(Path visit) throws VisitProblem, CallRefused {
@@ -197,6 +188,12 @@ final class CompareVerb implements Verb {
                 .put("holes", car.holes())
                 .put("needs", needs)
                 .put("gaps", car.gaps().size())
+                .put("dates_judged", car.datesJudged())
+                .put(
+                        "date_contradictions",
+                        car.dateContradictions().stream()
+                                .map(DatesVerb::contradiction)
+                                .toList())
                 .put("only_here", car.onlyHere().stream().map(zone -> zone.id()).toList());
     }
 
@@ -230,6 +227,8 @@ final class CompareVerb implements Verb {
         out.append(table.text()).append('\n');
         out.append(words("refinished", comparison, comparison.refinished()));
         out.append(words("repaired over filler", comparison, comparison.repaired()));
+        dates(out, "A", comparison.a());
+        dates(out, "B", comparison.b());
         speaks(out, "A", comparison.speakingFor(Side.A), Side.A);
         speaks(out, "B", comparison.speakingFor(Side.B), Side.B);
         out.append('\n').append(String.join(" ", FinishCautions.texts())).append('\n');
@@ -267,6 +266,18 @@ final class CompareVerb implements Verb {
 
     private static String percent(double share) {
         return Shown.number(100 * share, 0) + " %";
+    }
+
+    private static void dates(StringBuilder out, String name, CarSummary car) {
+        out.append("Dates, numbers and features on ")
+                .append(name)
+                .append(": ")
+                .append(car.datesJudged())
+                .append(" judged, ")
+                .append(Shown.count(car.dateContradictions().size(), "contradiction", "contradictions"))
+                .append(".\n");
+        car.dateContradictions()
+                .forEach(c -> out.append("  ").append(c.sentence()).append('\n'));
     }
 
     private static void speaks(StringBuilder out, String name, List<ComparedZone> zones, Side side) {

@@ -136,7 +136,7 @@ final class DatesVerb implements Verb {
                 .put("would_belong", feature.instead());
     }
 
-    private static JsonObject contradiction(Contradiction contradiction) {
+    static JsonObject contradiction(Contradiction contradiction) {
         return new JsonObject()
                 .put("kind", contradiction.kind().word())
                 .put("what", contradiction.what())

@@ -1,11 +1,17 @@
 package quarterlight.cli;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.car.ZoneCatalog;
+import quarterlight.car.ZoneId;
 import quarterlight.coverage.Coverage;
 import quarterlight.coverage.Gap;
+import quarterlight.coverage.TrialItem;
+import quarterlight.coverage.TrialList;
+import quarterlight.coverage.ZoneCoverage;
 import quarterlight.rust.RustReport;
 import quarterlight.store.VisitProblem;
 import quarterlight.table.CoverageTable;
@@ -29,17 +35,50 @@ final class GapsVerb implements Verb {
     }
 
     @Override
-    public int run(ParseResult call) throws VisitProblem {
+    public int run(ParseResult call) throws VisitProblem, CallRefused {
         VisitRecord visit = Visits.read(Words.pathAt(call, 0));
         ZoneCatalog catalog = around.zones().get();
-        RustReport rust = RustReport.of(visit, catalog, around.areas().of(Words.pathAt(call, 0), visit.facts()));
-        List<Gap> gaps = Coverage.gaps(visit, catalog, ThicknessSurvey.of(visit, catalog), rust, CoverageTable.load());
-        around.console().print(Words.isJson(call) ? json(gaps).text() : table(gaps));
+        RustReport rust =
+                RustReport.of(visit, catalog, around.areas().of(Words.pathAt(call, 0), visit.facts()));
+        List<ZoneCoverage> zones =
+                Coverage.zones(visit, catalog, ThicknessSurvey.of(visit, catalog), rust, CoverageTable.load());
+        TrialList trials = OwnLists.trials(around);
+        Set<ZoneId> there = zones.stream().map(zone -> zone.zone().id()).collect(Collectors.toSet());
+        List<TrialItem> untried =
+                trials.untried(visit, there, trials.runs(visit).orElse(true));
+        around.console().print(Words.isJson(call) ? json(zones, untried).text() : table(gaps(zones)) + words(untried));
         return Exit.DONE;
     }
 
-    private static JsonObject json(List<Gap> gaps) {
-        return new JsonObject().put("gaps", gaps.stream().map(GapsVerb::gap).toList());
+    private static List<Gap> gaps(List<ZoneCoverage> zones) {
+        return zones.stream().flatMap(zone -> zone.gaps().stream()).toList();
+    }
+
+    private static JsonObject json(List<ZoneCoverage> zones, List<TrialItem> untried) {
+        return new JsonObject()
+                .put("gaps", gaps(zones).stream().map(GapsVerb::gap).toList())
+                .put(
+                        "zones",
+                        zones.stream()
+                                .map(zone -> new JsonObject()
+                                        .put("zone", zone.zone().id())
+                                        .put("state", zone.state().word()))
+                                .toList())
+                .put(
+                        "untried",
+                        untried.stream()
+                                .map(item -> new JsonObject()
+                                        .put("group", item.group().word())
+                                        .put("item", item.item()))
+                                .toList());
+    }
+
+    private static String words(List<TrialItem> untried) {
+        return untried.isEmpty()
+                ? ""
+                : "Without a trial of the usual list: "
+                        + untried.stream().map(TrialItem::item).collect(Collectors.joining("; ")) + ".\n"
+                        + TrialList.CAUTION + "\n";
     }
 
     static JsonObject gap(Gap gap) {

@@ -1,5 +1,6 @@
 package quarterlight.cli;
 
+import quarterlight.edit.VisitThumbnails;
 import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
@@ -56,7 +57,7 @@ final class IntakeVerb implements Verb {
 
     IntakeResult run(VisitStore store, List<Path> folders, Progress progress)
             throws CallRefused, OriginalsUnwritable, VisitProblem {
-        try (Thumbnails thumbnails = Thumbnails.of(store.folder())) {
+        try (VisitThumbnails thumbnails = VisitThumbnails.of(store.folder())) {
             return new Intake(store, around.clock(), thumbnails).run(folders, progress);
         } catch (IntakeRefused e) {
             throw new CallRefused(e.getMessage());

@@ -1,10 +1,13 @@
 package quarterlight.cli;
 
 import java.nio.file.Path;
+import quarterlight.coverage.TrialList;
+import quarterlight.edit.VisitWork;
 import quarterlight.findings.Findings;
 import quarterlight.marks.code.DatePatterns;
 import quarterlight.table.DatePatternTable;
 import quarterlight.table.TableUnreadable;
+import quarterlight.table.TrialTable;
 import quarterlight.visit.VisitRecord;
 
 /** What the user's own lists, which lie beside the log in the folder of settings, add to what the program carries. */
@@ -23,8 +26,24 @@ final class OwnLists {
         }
     }
 
+    static TrialList trials(Surroundings around) throws CallRefused {
+        try {
+            return TrialTable.load(folder(around));
+        } catch (TableUnreadable e) {
+            throw new CallRefused(e.getMessage());
+        }
+    }
+
+    static VisitWork work(Surroundings around) {
+        return new VisitWork(around.zones().get(), around.areas()::of, folder(around));
+    }
+
     /** All that can be worked out of a visit that lies in a folder. */
     static Findings findings(Surroundings around, Path folder, VisitRecord visit) throws CallRefused {
-        return Findings.of(visit, around.zones().get(), around.areas().of(folder, visit.facts()), patterns(around));
+        try {
+            return work(around).findings(folder, visit);
+        } catch (TableUnreadable e) {
+            throw new CallRefused(e.getMessage());
+        }
     }
 }

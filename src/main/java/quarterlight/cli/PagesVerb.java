@@ -3,34 +3,18 @@ package quarterlight.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
-import quarterlight.coverage.Coverage;
-import quarterlight.coverage.Gap;
-import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.DiagramRefused;
-import quarterlight.diagram.VisitDiagram;
-import quarterlight.diagram.ZonePlaces;
-import quarterlight.edit.VisitPixels;
-import quarterlight.findings.Findings;
-import quarterlight.findings.Matter;
-import quarterlight.findings.MatterWeights;
-import quarterlight.findings.WhatMatters;
 import quarterlight.page.Paper;
-import quarterlight.page.VisitPages;
-import quarterlight.page.report.BuyerPictures;
-import quarterlight.page.report.ReportPages;
-import quarterlight.photo.Pictures;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
-import quarterlight.table.CoverageTable;
 import quarterlight.table.JsonObject;
+import quarterlight.table.TableUnreadable;
 import quarterlight.table.cell.Quoted;
 import quarterlight.task.Progress;
 import quarterlight.units.Worded;
-import quarterlight.visit.VisitRecord;
 
 /** {@code pages}: makes the pages for the buyer. */
 final class PagesVerb implements Verb {
@@ -86,23 +70,9 @@ final class PagesVerb implements Verb {
 
     List<Path> make(VisitStore store, Path out, Paper paper, Progress progress)
             throws CallRefused, VisitProblem, IOException {
-        VisitRecord record = store.read();
-        Findings findings = OwnLists.findings(around, store.folder().root(), record);
-        try (Thumbnails thumbnails = Thumbnails.of(store.folder())) {
-            List<Matter> matters = WhatMatters.of(findings, MatterWeights.V1);
-            BodyDiagram diagram = VisitDiagram.of(store.folder().root(), record.facts());
-            BuyerPictures pictures =
-                    new BuyerPictures(record, new VisitPixels(store.folder().root(), record, Pictures.usual()));
-            ZonePlaces places = ZonePlaces.of(diagram);
-            List<Path> made = new ArrayList<>(
-                    new VisitPages(findings, diagram, places, pictures.thumbnails(thumbnails.by(record)), matters)
-                            .write(out, paper, progress));
-            List<Gap> gaps = Coverage.gaps(
-                    record, findings.catalog(), findings.thickness(), findings.rust(), CoverageTable.load());
-            made.addAll(
-                    new ReportPages(findings, diagram, places, gaps, matters, pictures).write(out, paper, progress));
-            return made;
-        } catch (DiagramRefused e) {
+        try {
+            return OwnLists.work(around).pages(store, out, paper, progress);
+        } catch (DiagramRefused | TableUnreadable e) {
             throw new CallRefused(e.getMessage());
         }
     }

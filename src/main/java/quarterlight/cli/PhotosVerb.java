@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.capture.CameraClock;
+import quarterlight.capture.Companions;
 import quarterlight.capture.CorrectedTime;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.capture.PhotoGroups;
@@ -21,6 +22,7 @@ import quarterlight.visit.CaptureSource;
 import quarterlight.visit.CaptureTime;
 import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoFile;
+import quarterlight.visit.PhotoId;
 import quarterlight.visit.Pin;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitRecord;
@@ -54,11 +56,15 @@ final class PhotosVerb implements Verb {
 
     static JsonObject json(VisitRecord visit, CorrectedTimes times) {
         PhotoGroups groups = PhotoGroups.of(visit, times);
+        Companions companions = Companions.of(visit, times);
         return new JsonObject()
                 .put(
                         "photos",
                         visit.photos().stream()
-                                .map(photo -> photo(photo, visit, times, groups))
+                                .map(photo -> photo(photo, visit, times, groups)
+                                        .put(
+                                                "companion",
+                                                companions.of(photo.id()).map(PhotoId::value)))
                                 .toList())
                 .put("cameras", times.cameras().stream().map(PhotosVerb::camera).toList());
     }
@@ -156,6 +162,7 @@ final class PhotosVerb implements Verb {
         if (visit.photos().isEmpty()) {
             return "No photos yet. Take them in with: intake VISIT FOLDER\n";
         }
+        Companions companions = Companions.of(visit, times);
         TextTable table = new TextTable()
                 .right("id")
                 .left("file", "hash", "taken", "offset from", "camera")
@@ -180,7 +187,7 @@ final class PhotosVerb implements Verb {
                             .map(pin -> pin.value().zone().value())
                             .distinct()
                             .collect(Collectors.joining(" ")),
-                    remarks(photo));
+                    remarks(photo, companions.of(photo.id())));
         }
         StringBuilder out = new StringBuilder(table.text()).append('\n');
         for (CameraClock clock : times.cameras()) {
@@ -193,9 +200,12 @@ final class PhotosVerb implements Verb {
         return out.toString();
     }
 
-    private static String remarks(Photo photo) {
+    private static String remarks(Photo photo, Optional<PhotoId> companion) {
         StringBuilder text = new StringBuilder();
-        photo.setAside().ifPresent(reason -> text.append("set aside: ").append(reason));
+        companion.ifPresent(other -> text.append("belongs to ").append(other));
+        photo.setAside().ifPresent(reason -> text.append(text.isEmpty() ? "" : "; ")
+                .append("set aside: ")
+                .append(reason));
         if (photo.file().captured().map(CaptureTime::suspect).orElse(false)) {
             text.append(text.isEmpty() ? "" : "; ").append("time suspect");
         }

@@ -3,6 +3,7 @@ package quarterlight.cli;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
+import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -66,6 +67,13 @@ public final class Program {
         } catch (IOException e) {
             around.console().complain(sentence(e));
             LOG.log(System.Logger.Level.WARNING, "a file could not be read or written", e);
+            return Exit.UNUSABLE;
+        } catch (InvalidPathException e) {
+            around.console()
+                    .complain(e.getInput() + " holds letters that this computer's setting for file names ("
+                            + System.getProperty("sun.jnu.encoding")
+                            + ") does not know; choose a UTF-8 locale, such as LC_ALL=C.UTF-8, and call again");
+            LOG.log(System.Logger.Level.WARNING, "a file cannot be named", e);
             return Exit.UNUSABLE;
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
             LOG.log(System.Logger.Level.ERROR, "a fault of the program", e);

@@ -18,6 +18,7 @@ import quarterlight.diagram.DiagramRefused;
 import quarterlight.diagram.Neighbors;
 import quarterlight.diagram.VisitDiagram;
 import quarterlight.edit.Habits;
+import quarterlight.edit.VisitThumbnails;
 import quarterlight.photo.PictureMeasures;
 import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.Pictures;
@@ -54,7 +55,7 @@ final class SuggestVerb implements Verb {
         VisitRecord visit;
         List<Shot> shots;
         try (VisitStore store = VisitStore.openForReading(Words.pathAt(call, 0));
-                Thumbnails thumbnails = Thumbnails.of(store.folder())) {
+                VisitThumbnails thumbnails = VisitThumbnails.of(store.folder())) {
             visit = store.read();
             shots = shots(visit, thumbnails.by(visit));
         }

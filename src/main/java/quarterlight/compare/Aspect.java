@@ -8,5 +8,6 @@ public enum Aspect implements Worded {
     REFINISH,
     REPAIR,
     RUST,
-    NEED
+    NEED,
+    DATES
 }

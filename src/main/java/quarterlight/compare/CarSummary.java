@@ -7,6 +7,7 @@ import java.util.Objects;
 import quarterlight.car.Zone;
 import quarterlight.coverage.Gap;
 import quarterlight.findings.Findings;
+import quarterlight.marks.Contradiction;
 import quarterlight.rust.RepairNeed;
 import quarterlight.rust.ZoneRust;
 
@@ -20,6 +21,8 @@ import quarterlight.rust.ZoneRust;
  * @param holes holes found
  * @param needs zones by repair need; a need that no zone has is absent
  * @param gaps evidence that the visit lacks
+ * @param datesJudged marks whose dates or numbers could be judged, and features
+ * @param dateContradictions what of its dates, numbers and features does not go together with the car as claimed
  * @param onlyHere zones that the other car does not have
  */
 public record CarSummary(
@@ -30,11 +33,14 @@ public record CarSummary(
         int holes,
         Map<RepairNeed, Integer> needs,
         List<Gap> gaps,
+        int datesJudged,
+        List<Contradiction> dateContradictions,
         List<Zone> onlyHere) {
     public CarSummary {
         Objects.requireNonNull(name, "name");
         needs = Map.copyOf(needs);
         gaps = List.copyOf(gaps);
+        dateContradictions = List.copyOf(dateContradictions);
         onlyHere = List.copyOf(onlyHere);
     }
 
@@ -61,6 +67,8 @@ public record CarSummary(
                 holes,
                 needs,
                 gaps,
+                car.marks().judged(place -> true),
+                car.marks().contradictions(),
                 onlyHere);
     }
 }

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import quarterlight.finish.ZoneHistory;
+import quarterlight.marks.Contradiction;
 import quarterlight.rust.RepairNeed;
 import quarterlight.rust.ZoneRust;
 import quarterlight.thickness.MeanDifference;
@@ -19,6 +21,8 @@ import quarterlight.thickness.ZoneThickness;
  *   <li>repair likelihood: below 20 on one side and above 50 on the other.
  *   <li>rust: the shares differ by more than 2 standard deviations from the marking, and the grades differ.
  *   <li>repair need: the needs differ.
+ *   <li>dates: one side has dates, numbers or features that do not go together with the car; it speaks for the other if
+ *       dates were judged there too, else that is evidence which the other lacks.
  * </ul>
  */
 final class ZoneContrasts {
@@ -45,6 +49,7 @@ final class ZoneContrasts {
         contrasts.finish();
         contrasts.rust();
         contrasts.need();
+        contrasts.dates();
         return contrasts.found;
     }
 
@@ -183,6 +188,27 @@ final class ZoneContrasts {
                 Aspect.NEED,
                 Optional.of(left.get().compareTo(right.get()) < 0 ? Side.A : Side.B),
                 "repair need " + left.get().word() + " on A, " + right.get().word() + " on B");
+    }
+
+    private void dates() {
+        int left = a.dateContradictions().size();
+        int right = b.dateContradictions().size();
+        if (left == right) {
+            return;
+        }
+        Side better = left < right ? Side.A : Side.B;
+        ZoneFacts other = better == Side.A ? a : b;
+        if (other.datesJudged() == 0) {
+            missing(Aspect.DATES, better, "no date read on " + better + ", " + contradicts(better.other()));
+        } else {
+            difference(Aspect.DATES, Optional.of(better), contradicts(better.other()));
+        }
+    }
+
+    private String contradicts(Side side) {
+        ZoneFacts worse = side == Side.A ? a : b;
+        return "on " + side + " does not go together with the car: "
+                + worse.dateContradictions().stream().map(Contradiction::what).collect(Collectors.joining(", "));
     }
 
     private void difference(Aspect aspect, Optional<Side> speaksFor, String text) {

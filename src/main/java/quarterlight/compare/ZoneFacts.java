@@ -8,6 +8,7 @@ import quarterlight.coverage.Gap;
 import quarterlight.findings.Findings;
 import quarterlight.finish.ZoneEvidence;
 import quarterlight.finish.ZoneHistory;
+import quarterlight.marks.Contradiction;
 import quarterlight.rust.ZoneRust;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.visit.Recorded;
@@ -20,6 +21,8 @@ import quarterlight.visit.Statement;
  * @param history if it is an outer panel
  * @param finishEvidence true if the panel has evidence of its own: a spot, a sign or a look for rust
  * @param gaps evidence it lacks
+ * @param datesJudged dates and features of the zone that could be judged
+ * @param dateContradictions what of its dates, numbers and features does not go together with the car
  */
 public record ZoneFacts(
         Optional<ZoneThickness> thickness,
@@ -27,13 +30,16 @@ public record ZoneFacts(
         boolean finishEvidence,
         Optional<ZoneRust> rust,
         List<Statement> statements,
-        List<Gap> gaps) {
+        List<Gap> gaps,
+        int datesJudged,
+        List<Contradiction> dateContradictions) {
     public ZoneFacts {
         Objects.requireNonNull(thickness, "thickness");
         Objects.requireNonNull(history, "history");
         Objects.requireNonNull(rust, "rust");
         statements = List.copyOf(statements);
         gaps = List.copyOf(gaps);
+        dateContradictions = List.copyOf(dateContradictions);
     }
 
     static ZoneFacts of(Findings car, ZoneId zone, List<Gap> gaps) {
@@ -46,7 +52,12 @@ public record ZoneFacts(
                         .map(Recorded::value)
                         .filter(statement -> statement.zone().equals(zone))
                         .toList(),
-                gaps.stream().filter(gap -> gap.zone().id().equals(zone)).toList());
+                gaps.stream().filter(gap -> gap.zone().id().equals(zone)).toList(),
+                car.marks().judged(place -> place.filter(zone::equals).isPresent()),
+                car.marks().contradictions().stream()
+                        .filter(contradiction ->
+                                contradiction.zone().filter(zone::equals).isPresent())
+                        .toList());
     }
 
     private static boolean some(ZoneEvidence evidence) {

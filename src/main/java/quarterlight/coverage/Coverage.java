@@ -14,11 +14,13 @@ import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneGroup;
 import quarterlight.car.ZoneId;
+import quarterlight.coverage.CoverageRules.Asked;
 import quarterlight.rust.RustReport;
 import quarterlight.rust.ZoneRust;
 import quarterlight.thickness.GaugeReach;
 import quarterlight.thickness.ThicknessSurvey;
 import quarterlight.thickness.ZoneThickness;
+import quarterlight.visit.CoverageWish;
 import quarterlight.visit.Mark;
 import quarterlight.visit.MarkKind;
 import quarterlight.visit.Photo;
@@ -40,8 +42,13 @@ public final class Coverage {
     private final CoverageRules rules;
     private final ThicknessSurvey survey;
     private final RustReport rust;
+    private final List<CoverageWish> wishes;
     private final Map<ZoneId, Set<PhotoId>> photos = new HashMap<>();
     private final Map<String, Set<PhotoId>> views = new HashMap<>();
+    /** Kinds of evidence asked of the zone at hand, and those of which there is some. */
+    private int asked;
+
+    private int met;
 
     private Coverage(VisitRecord visit, ThicknessSurvey survey, RustReport rust, CoverageRules rules) {
         this.visit = visit;
@@ -49,6 +56,7 @@ public final class Coverage {
         this.rules = rules;
         this.survey = survey;
         this.rust = rust;
+        this.wishes = visit.coverage().stream().map(Recorded::value).toList();
         countPhotos();
     }
 
@@ -61,16 +69,33 @@ public final class Coverage {
      */
     public static List<Gap> gaps(
             VisitRecord visit, ZoneCatalog catalog, ThicknessSurvey survey, RustReport rust, CoverageRules rules) {
+        return zones(visit, catalog, survey, rust, rules).stream()
+                .flatMap(zone -> zone.gaps().stream())
+                .toList();
+    }
+
+    /**
+     * How far each zone of the car is covered, in the order of the walk.
+     *
+     * @param survey statistics of the visit's readings
+     * @param rust the visit's rust
+     */
+    public static List<ZoneCoverage> zones(
+            VisitRecord visit, ZoneCatalog catalog, ThicknessSurvey survey, RustReport rust, CoverageRules rules) {
         Coverage coverage = new Coverage(visit, survey, rust, rules);
         List<Zone> walk = new ArrayList<>(catalog.zonesOf(coverage.body));
         walk.sort(Comparator.comparingInt(zone -> rules.place(zone.id())));
+        return walk.stream().map(coverage::zone).toList();
+    }
+
+    private ZoneCoverage zone(Zone zone) {
         List<Gap> gaps = new ArrayList<>();
-        for (Zone zone : walk) {
-            if (!coverage.stated(zone, StatementKind.MISSING)) {
-                coverage.addGaps(zone, gaps);
-            }
+        asked = 0;
+        met = 0;
+        if (!stated(zone, StatementKind.MISSING)) {
+            addGaps(zone, gaps);
         }
-        return List.copyOf(gaps);
+        return new ZoneCoverage(zone, asked, met, gaps);
     }
 
     private void addGaps(Zone zone, List<Gap> gaps) {
@@ -86,19 +111,23 @@ public final class Coverage {
     }
 
     private void addGap(Zone zone, Want want, int have, List<Gap> gaps) {
-        rules.most(want, zone, body)
-                .filter(rule -> have < rule.number())
-                .ifPresent(rule ->
-                        gaps.add(new Gap(zone, want, rule.number(), have, Optional.empty(), excuse(zone), rule.why())));
+        rules.asked(want, zone, body, wishes).ifPresent(rule -> add(zone, want, rule, have, Optional.empty(), gaps));
+    }
+
+    private void add(Zone zone, Want want, Asked rule, int have, Optional<String> part, List<Gap> gaps) {
+        asked++;
+        met += have > 0 ? 1 : 0;
+        if (have < rule.number()) {
+            gaps.add(new Gap(zone, want, rule.number(), have, part, excuse(zone), rule.why()));
+        }
     }
 
     /** Every identity mark of the zone wants its views; a mark without a zone belongs with the papers and plates. */
     private void addMarkViews(Zone zone, List<Gap> gaps) {
-        Optional<CoverageRule> asked = rules.most(Want.MARK_VIEWS, zone, body);
-        if (asked.isEmpty()) {
+        Optional<Asked> rule = rules.asked(Want.MARK_VIEWS, zone, body, wishes);
+        if (rule.isEmpty()) {
             return;
         }
-        CoverageRule rule = asked.get();
         List<String> parts = visit.marks().stream()
                 .map(Recorded::value)
                 .filter(Coverage::tellsWhichCar)
@@ -108,10 +137,7 @@ public final class Coverage {
                 .toList();
         for (String part : parts) {
             int have = views.getOrDefault(part, Set.of()).size();
-            if (have < rule.number()) {
-                gaps.add(new Gap(
-                        zone, Want.MARK_VIEWS, rule.number(), have, Optional.of(part), excuse(zone), rule.why()));
-            }
+            add(zone, Want.MARK_VIEWS, rule.get(), have, Optional.of(part), gaps);
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import quarterlight.car.Body;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneId;
+import quarterlight.visit.CoverageWish;
 
 /**
  * What a visit must bring, and the order in which one walks round a car. Immutable. Common practice without a published
@@ -32,6 +33,30 @@ public record CoverageRules(List<CoverageRule> rules, List<ZoneId> walk) {
         }
         return Optional.ofNullable(most);
     }
+
+    /**
+     * How much of a kind of evidence this visit must bring of a zone: a wish for the zone itself, else a wish for every zone that the
+     * usual rule asks, else the usual rule; of wishes for the same the last one holds.
+     *
+     * @return empty if nothing is asked for
+     */
+    Optional<Asked> asked(Want want, Zone zone, Body body, List<CoverageWish> wishes) {
+        Optional<Asked> usual = most(want, zone, body).map(rule -> new Asked(rule.number(), rule.why()));
+        Optional<Asked> wished = Optional.empty();
+        boolean own = false;
+        for (CoverageWish wish : wishes) {
+            boolean here = wish.zone().filter(zone.id()::equals).isPresent();
+            boolean everywhere = wish.zone().isEmpty() && usual.isPresent() && !own;
+            if (wish.evidence().equals(want.word()) && (here || everywhere)) {
+                own |= here;
+                wished = Optional.of(new Asked(wish.want(), "Asked for by the inspector for this visit."));
+            }
+        }
+        return wished.or(() -> usual).filter(asked -> asked.number() > 0);
+    }
+
+    /** What is asked of a zone. */
+    record Asked(int number, String why) {}
 
     /** Place of a zone in the walk; those that are not in it come last. */
     int place(ZoneId zone) {

@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import quarterlight.archive.BagWriter;
 import quarterlight.archive.Digested;
 import quarterlight.archive.Packing;
+import quarterlight.diagram.VisitDiagram;
 import quarterlight.store.VisitFolder;
 import quarterlight.task.Progress;
 import quarterlight.visit.Photo;
@@ -74,18 +75,30 @@ final class BaggedFiles {
                 && file.toRealPath().startsWith(root.toRealPath());
     }
 
+    /** The visit's own body diagram, if it has one. */
+    void diagram(Path root) throws IOException {
+        Path file = root.resolve(VisitDiagram.FILE);
+        if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+            put(VisitDiagram.FILE, file);
+        }
+    }
+
+    /** A plain file; anything else stays out and is named. */
+    private void put(String path, Path file) throws IOException {
+        if (Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) && BagWriter.accepts(path)) {
+            try (InputStream in = Files.newInputStream(file, LinkOption.NOFOLLOW_LINKS)) {
+                bag.put(path, Packing.SMALLER, in, progress);
+            }
+        } else {
+            unnamed.add(path);
+        }
+    }
+
     /** Every plain file of a folder of pages, below {@code pages/}. */
     void pages(Path folder) throws IOException {
         for (Path file : files(folder)) {
             progress.checkCancelled();
-            String path = "pages/" + relative(folder, file);
-            if (Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) && BagWriter.accepts(path)) {
-                try (InputStream in = Files.newInputStream(file, LinkOption.NOFOLLOW_LINKS)) {
-                    bag.put(path, Packing.SMALLER, in, progress);
-                }
-            } else {
-                unnamed.add(path);
-            }
+            put("pages/" + relative(folder, file), file);
         }
     }
 

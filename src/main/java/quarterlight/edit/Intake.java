@@ -64,7 +64,9 @@ public final class Intake {
         progress.report(0, 0, "looking through the folders");
         FolderScan scan = FolderScan.of(folders, Optional.of(visitFolder), progress);
         VisitRecord before = store.read();
-        Taking taking = new Taking(visitFolder, new MetadataReader(clock), Pictures.usual());
+        OriginalsFolder originals = new OriginalsFolder(visitFolder);
+        Taking taking = new Taking(visitFolder, new MetadataReader(clock), Pictures.usual(), originals.unfinished());
+        originals.discardUnfinished();
         try (IntakeWorkers workers = new IntakeWorkers(taking)) {
             Newcomers newcomers = Newcomers.among(scan.media(), before.photos(), workers, progress);
             Batches batches = new Batches(newcomers.files().size());
@@ -73,6 +75,8 @@ public final class Intake {
             takeIn(newcomers.files(), workers, batches, refused, progress);
             return new IntakeResult(
                     batches.added, newcomers.alreadyPresent() + batches.foundPresent, refused, scan.notPhotos());
+        } finally {
+            originals.discardUnfinished();
         }
     }
 

@@ -20,19 +20,26 @@ import quarterlight.visit.Sha256;
 /** The threads that copy files and look at them during one intake. */
 final class IntakeWorkers implements AutoCloseable {
     /** Files in the works at once, so that two threads never wait for each other. */
-    static final int AHEAD = 8;
+    static final int AHEAD = 12;
 
     private static final int THREADS = 2;
     private static final int LONGEST_FILE_SECONDS = 60;
 
     private final Taking taking;
     private final ExecutorService threads;
+    /** Waits for the disk, so that the other threads need not. */
+    private final ExecutorService disk;
 
     IntakeWorkers(Taking taking) {
         this.taking = taking;
+        this.threads = pool("intake-", THREADS);
+        this.disk = pool("intake-disk-", 1);
+    }
+
+    private static ExecutorService pool(String name, int size) {
         AtomicInteger number = new AtomicInteger();
-        this.threads = Executors.newFixedThreadPool(THREADS, work -> {
-            Thread thread = new Thread(work, "intake-" + number.incrementAndGet());
+        return Executors.newFixedThreadPool(size, work -> {
+            Thread thread = new Thread(work, name + number.incrementAndGet());
             thread.setDaemon(true);
             return thread;
         });
@@ -42,11 +49,15 @@ final class IntakeWorkers implements AutoCloseable {
     record Outcome(Optional<Taking.Taken> taken, Optional<Refusal> refusal) {}
 
     Future<Outcome> take(Found found) {
-        return threads.submit(() -> {
+        Future<Taking.Seen> seen = threads.submit(() -> taking.look(found));
+        return disk.submit(() -> {
             try {
-                return new Outcome(Optional.of(taking.look(found, taking.keep(found))), Optional.empty());
-            } catch (OriginalNotKept e) {
-                return new Outcome(Optional.empty(), Optional.of(new Refusal(e.file(), e.reason())));
+                return new Outcome(Optional.of(taking.settle(seen.get())), Optional.empty());
+            } catch (ExecutionException e) {
+                if (e.getCause() instanceof OriginalNotKept lost) {
+                    return new Outcome(Optional.empty(), Optional.of(new Refusal(lost.file(), lost.reason())));
+                }
+                throw e;
             }
         });
     }
@@ -66,10 +77,11 @@ final class IntakeWorkers implements AutoCloseable {
         try {
             return work.get();
         } catch (ExecutionException e) {
-            if (e.getCause() instanceof OriginalsUnwritable disk) {
-                throw disk;
+            Throwable cause = e.getCause() instanceof ExecutionException inner ? inner.getCause() : e.getCause();
+            if (cause instanceof OriginalsUnwritable full) {
+                throw full;
             }
-            throw new IllegalStateException("taking in a file failed", e.getCause());
+            throw new IllegalStateException("taking in a file failed", cause);
         }
     }
 
@@ -77,8 +89,10 @@ final class IntakeWorkers implements AutoCloseable {
     @Override
     public void close() {
         threads.shutdownNow();
+        disk.shutdownNow();
         try {
-            if (!threads.awaitTermination(LONGEST_FILE_SECONDS, TimeUnit.SECONDS)) {
+            if (!threads.awaitTermination(LONGEST_FILE_SECONDS, TimeUnit.SECONDS)
+                    || !disk.awaitTermination(LONGEST_FILE_SECONDS, TimeUnit.SECONDS)) {
                 throw new IllegalStateException("a file is still being taken in");
             }
         } catch (InterruptedException e) {

@@ -14,6 +14,7 @@ import quarterlight.archive.BagCheck;
 import quarterlight.archive.BagFile;
 import quarterlight.archive.BagRefused;
 import quarterlight.archive.Unfinished;
+import quarterlight.diagram.VisitDiagram;
 import quarterlight.store.StoreAudit;
 import quarterlight.store.VisitFolder;
 import quarterlight.store.VisitProblem;
@@ -26,6 +27,7 @@ import quarterlight.visit.PhotoFile;
 public final class Restoring {
     private static final String PAYLOAD = "data/";
     private static final String DATABASE = PAYLOAD + Archiving.DATABASE;
+    private static final List<String> FILES = List.of(DATABASE, PAYLOAD + VisitDiagram.FILE);
     private static final List<String> FOLDERS = List.of(PAYLOAD + "originals/", PAYLOAD + "pages/");
 
     private Restoring() {}
@@ -118,7 +120,7 @@ public final class Restoring {
 
     /** Where a file of the payload belongs in the visit; tables are only checked, since the database holds them. */
     private static Optional<OutputStream> place(Path making, String path) throws IOException {
-        boolean wanted = path.equals(DATABASE) || FOLDERS.stream().anyMatch(path::startsWith);
+        boolean wanted = FILES.contains(path) || FOLDERS.stream().anyMatch(path::startsWith);
         if (!wanted) {
             return Optional.empty();
         }

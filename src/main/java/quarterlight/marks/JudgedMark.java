@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import quarterlight.marks.code.DateCandidate;
 import quarterlight.visit.Mark;
+import quarterlight.visit.MarkKind;
 import quarterlight.visit.RecordId;
 
 /**
@@ -41,6 +42,15 @@ public record JudgedMark(
     /** The likeliest date, if it can mean one. */
     public Optional<DateCandidate> likeliest() {
         return candidates.stream().findFirst();
+    }
+
+    /** True if it was held against the car: by its date, its rule, or a number that it must agree with. */
+    public boolean isJudged() {
+        return switch (verdict) {
+            case FITS, TOO_LATE, UNUSUALLY_EARLY -> true;
+            case MALFORMED -> mark.kind() == MarkKind.VIN || !matches.isEmpty();
+            case CANNOT_TELL, NOT_APPLICABLE -> !matches.isEmpty();
+        };
     }
 
     /** The same with more in its reason. */

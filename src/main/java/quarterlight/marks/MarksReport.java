@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import quarterlight.car.ZoneId;
 import quarterlight.marks.code.DatePattern;
 import quarterlight.marks.code.DatePatterns;
 import quarterlight.marks.code.Unread;
@@ -38,6 +40,19 @@ public record MarksReport(
         marks = List.copyOf(marks);
         features = List.copyOf(features);
         contradictions = List.copyOf(contradictions);
+    }
+
+    /** How many marks and features were held against the car, tires apart. */
+    public int judged(Predicate<Optional<ZoneId>> zones) {
+        long dated = marks.stream()
+                .filter(mark -> mark.isJudged() && mark.mark().kind() != MarkKind.TIRE)
+                .filter(mark -> zones.test(mark.mark().zone()))
+                .count();
+        long fitted = features.stream()
+                .filter(feature -> feature.verdict() != FeatureVerdict.CANNOT_TELL)
+                .filter(feature -> zones.test(feature.feature().zone()))
+                .count();
+        return (int) (dated + fitted);
     }
 
     /** Works out the report of a visit. */

@@ -20,14 +20,14 @@ public record UsualLeads(int leadDays, int shippedDays, int soldDays, int builtT
     /** How many days the date of a mark may lie before the car's build. */
     int before(Mark mark) {
         boolean afterwards = mark.stage().filter(UsualLeads::isAfterBuild).isPresent();
-        return afterwards ? 0 : leadDays;
+        return afterwards ? 0 : mark.leadDays().orElse(leadDays);
     }
 
     /** How many days the date of a mark may lie after the car's build. */
     int after(Mark mark) {
         return mark.stage()
                 .filter(UsualLeads::isAfterBuild)
-                .map(stage -> stage == MarkStage.SHIPPED ? shippedDays : soldDays)
+                .map(stage -> mark.leadDays().orElse(stage == MarkStage.SHIPPED ? shippedDays : soldDays))
                 .orElse(0);
     }
 

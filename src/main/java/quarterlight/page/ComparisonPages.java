@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import quarterlight.compare.CarSummary;
 import quarterlight.compare.ComparedTrial;
 import quarterlight.compare.ComparedZone;
 import quarterlight.compare.Comparison;
@@ -25,6 +26,7 @@ import quarterlight.diagram.ink.SheetLayout;
 import quarterlight.findings.Findings;
 import quarterlight.finish.FinishCautions;
 import quarterlight.finish.ZoneHistory;
+import quarterlight.marks.MarksReport;
 import quarterlight.rust.RepairNeed;
 import quarterlight.rust.ZoneRust;
 import quarterlight.visit.Trial;
@@ -93,6 +95,8 @@ public final class ComparisonPages {
         model.put("forA", sentences(contrast -> contrast.speaksFor().equals(Optional.of(Side.A))));
         model.put("forB", sentences(contrast -> contrast.speaksFor().equals(Optional.of(Side.B))));
         model.put("other", sentences(contrast -> contrast.speaksFor().isEmpty()));
+        model.put("dates", List.of(dates("A", comparison.a()), dates("B", comparison.b())));
+        model.put("datesCaution", MarksReport.CAUTION);
         model.put(
                 "zones",
                 comparison.zones().stream()
@@ -142,9 +146,22 @@ public final class ComparisonPages {
         for (ComparedZone zone : comparison.zones()) {
             zone.contrasts().stream()
                     .filter(wanted)
-                    .forEach(contrast -> all.add(Map.of("zone", zone.zone().label(), "text", contrast.text())));
+                    .forEach(contrast ->
+                            all.add(Map.of("zone", zone.zone().label(), "text", XmlText.clean(contrast.text()))));
         }
         return all;
+    }
+
+    private static Map<String, Object> dates(String side, CarSummary car) {
+        return Map.of(
+                "side",
+                side,
+                "judged",
+                car.datesJudged(),
+                "sentences",
+                car.dateContradictions().stream()
+                        .map(contradiction -> XmlText.clean(contradiction.sentence()))
+                        .toList());
     }
 
     private static boolean isKnown(ComparedZone zone) {

@@ -45,7 +45,7 @@ final class ContainerDecoder implements PictureDecoder {
         try {
             return switch (type) {
                 case WEBP -> webp(file, atLeast);
-                case HEIC, AVIF -> still(file, type, atLeast);
+                case HEIC, AVIF -> still(file, atLeast);
                 case MP4, MOV, THREE_GP -> FilmFrames.poster(file).picture();
                 case JPEG, PNG, TIFF -> throw new IllegalArgumentException(type + " is read by others");
             };
@@ -83,7 +83,7 @@ final class ContainerDecoder implements PictureDecoder {
         }
     }
 
-    private BufferedImage still(Path file, MediaType type, int atLeast) throws IOException, PictureUnreadable {
+    private BufferedImage still(Path file, int atLeast) throws IOException, PictureUnreadable {
         HeifHeader.Facts header;
         try (ByteView view = ByteView.open(file)) {
             header = HeifHeader.facts(view);

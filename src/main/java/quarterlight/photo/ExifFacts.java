@@ -11,6 +11,7 @@ import com.drew.metadata.exif.ExifReader;
 import com.drew.metadata.exif.ExifSubIFDDirectory;
 import com.drew.metadata.exif.ExifThumbnailDirectory;
 import com.drew.metadata.exif.GpsDirectory;
+import com.drew.metadata.exif.makernotes.AppleMakernoteDirectory;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
@@ -37,6 +38,7 @@ record ExifFacts(
         Optional<CameraId> camera,
         int orientation,
         Optional<Preview> preview,
+        Optional<String> contentId,
         List<String> notes) {
     private static final int MOST_PREVIEW_BYTES = 4 << 20;
 
@@ -66,6 +68,7 @@ record ExifFacts(
                 camera(metadata),
                 orientation(metadata),
                 preview(metadata, blocks),
+                first(metadata, AppleMakernoteDirectory.class, AppleMakernoteDirectory.TAG_CONTENT_IDENTIFIER),
                 notes);
     }
 

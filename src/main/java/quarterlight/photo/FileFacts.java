@@ -22,6 +22,7 @@ import quarterlight.visit.Position;
  * @param seconds length of a film
  * @param notes what was odd, in sentences
  * @param preview the small JPEG that the file carries, in stored orientation, if any
+ * @param contentId what ties a photo to its short film: both files carry it
  */
 public record FileFacts(
         MediaType type,
@@ -34,7 +35,8 @@ public record FileFacts(
         int orientation,
         OptionalDouble seconds,
         List<String> notes,
-        Optional<Preview> preview) {
+        Optional<Preview> preview,
+        Optional<String> contentId) {
     public FileFacts {
         Objects.requireNonNull(type, "type");
         notes = List.copyOf(notes);
@@ -61,6 +63,6 @@ public record FileFacts(
                 seconds,
                 sharpness,
                 all,
-                Optional.empty());
+                contentId);
     }
 }

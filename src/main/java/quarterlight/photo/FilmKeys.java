@@ -67,6 +67,11 @@ record FilmKeys(Map<String, String> texts) {
         return CameraId.of(text("make"), text("model"), Optional.empty());
     }
 
+    /** What ties the film to the photo it was taken with. */
+    Optional<String> contentId() {
+        return text("content.identifier");
+    }
+
     Optional<Position> position() {
         return text("location.ISO6709").flatMap(place -> {
             Matcher form = PLACE.matcher(place);

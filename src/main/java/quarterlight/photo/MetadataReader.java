@@ -116,7 +116,8 @@ public final class MetadataReader {
                 1,
                 header.seconds(),
                 notes,
-                Optional.empty());
+                Optional.empty(),
+                header.keys().contentId());
     }
 
     /** A header's reading, or the given value if the file's data breaks off; failures of the disk are passed on. */
@@ -143,6 +144,7 @@ public final class MetadataReader {
                 exif.orientation(),
                 OptionalDouble.empty(),
                 notes,
-                exif.preview());
+                exif.preview(),
+                exif.contentId());
     }
 }

@@ -84,8 +84,8 @@ enum Orientation {
         int across = swapped ? height : width;
         int down = swapped ? width : height;
         BufferedImage upright = new BufferedImage(across, down, BufferedImage.TYPE_INT_RGB);
-        int[] stored = image.getRGB(0, 0, width, height, null, 0, width);
-        int[] shown = new int[stored.length];
+        int[] stored = RgbPixels.of(image);
+        int[] shown = RgbPixels.of(upright);
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
                 int right = swapped ? y : x;
@@ -95,7 +95,6 @@ enum Orientation {
                 shown[row * across + column] = stored[y * width + x];
             }
         }
-        upright.setRGB(0, 0, across, down, shown, 0, across);
         return upright;
     }
 }

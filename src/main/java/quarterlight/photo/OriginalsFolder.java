@@ -6,14 +6,19 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.security.MessageDigest;
+import java.util.HashSet;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import quarterlight.visit.Sha256;
 
@@ -40,6 +45,14 @@ public final class OriginalsFolder {
     }
 
     /**
+     * A copy that is proved but still bears a temporary name; {@link #settle} makes it count.
+     *
+     * @param file where it lies
+     * @param name its name when it came
+     */
+    record Copy(Path file, String name, Sha256 sha256, long bytes) {}
+
+    /**
      * Copies a file in and proves the copy.
      *
      * @return where it lies; the same again if its content lies there already under the same name
@@ -47,8 +60,14 @@ public final class OriginalsFolder {
      * @throws OriginalsUnwritable if the disk of the visit takes no more
      */
     public StoredOriginal keep(Path source) throws OriginalNotKept, OriginalsUnwritable {
+        return settle(copy(source));
+    }
+
+    /** The first half of {@link #keep}: copies, reads back, compares. */
+    Copy copy(Path source) throws OriginalNotKept, OriginalsUnwritable {
         String name = nameOf(source);
         Path unfinished = folder.resolve(UUID.randomUUID() + UNFINISHED);
+        boolean proved = false;
         try {
             Files.createDirectories(folder);
             MessageDigest digest = Digests.sha256();
@@ -60,13 +79,59 @@ public final class OriginalsFolder {
             if (!Digests.of(unfinished).equals(sha256)) {
                 throw new OriginalNotKept(source, "the copy read back is not the same; check the disk of the visit");
             }
-            String stored = storedName(sha256, name);
-            move(unfinished, folder.resolve(stored));
-            return new StoredOriginal(name, FOLDER + "/" + stored, sha256, bytes);
+            proved = true;
+            return new Copy(unfinished, name, sha256, bytes);
         } catch (IOException e) {
             throw new OriginalsUnwritable(folder, e);
         } finally {
-            discard(unfinished);
+            if (!proved) {
+                discard(unfinished);
+            }
+        }
+    }
+
+    /** The second half of {@link #keep}: waits until the disk has the copy, then gives it its name. */
+    StoredOriginal settle(Copy copy) throws OriginalsUnwritable {
+        try {
+            try (FileChannel channel = FileChannel.open(copy.file(), StandardOpenOption.WRITE)) {
+                channel.force(false);
+            }
+            String stored = storedName(copy.sha256(), copy.name());
+            move(copy.file(), folder.resolve(stored));
+            return new StoredOriginal(copy.name(), FOLDER + "/" + stored, copy.sha256(), copy.bytes());
+        } catch (IOException e) {
+            throw new OriginalsUnwritable(folder, e);
+        } finally {
+            discard(copy.file());
+        }
+    }
+
+    /**
+     * What lay in the works when an earlier intake broke off: one of these files may have been why. To be called only by the one process that edits
+     * the visit, before it copies.
+     */
+    public Set<Sha256> unfinished() {
+        Set<Sha256> found = new HashSet<>();
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, "*" + UNFINISHED)) {
+            for (Path file : files) {
+                found.add(Digests.of(file));
+            }
+        } catch (NoSuchFileException e) {
+            LOG.log(System.Logger.Level.DEBUG, "no originals yet");
+        } catch (IOException | DirectoryIteratorException e) {
+            LOG.log(System.Logger.Level.WARNING, "unfinished copies could not be read in " + folder, e);
+        }
+        return found;
+    }
+
+    /** Removes the copies that an interrupted intake left unfinished; to be called only by the one process that edits the visit. */
+    public void discardUnfinished() {
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, "*" + UNFINISHED)) {
+            files.forEach(OriginalsFolder::discard);
+        } catch (NoSuchFileException e) {
+            LOG.log(System.Logger.Level.DEBUG, "no originals yet");
+        } catch (IOException | DirectoryIteratorException e) {
+            LOG.log(System.Logger.Level.WARNING, "unfinished copies could not be removed from " + folder, e);
         }
     }
 
@@ -119,7 +184,6 @@ public final class OriginalsFolder {
                 }
                 bytes += got;
             }
-            channel.force(false);
             return bytes;
         }
     }

@@ -32,7 +32,12 @@ public final class PictureMeasures {
     private static GreyPicture grey(BufferedImage picture) {
         int width = picture.getWidth();
         int height = picture.getHeight();
-        return GreyPicture.ofSrgb(width, height, picture.getRGB(0, 0, width, height, null, 0, width));
+        return GreyPicture.ofSrgb(
+                width,
+                height,
+                picture.getType() == BufferedImage.TYPE_INT_RGB
+                        ? RgbPixels.of(picture)
+                        : picture.getRGB(0, 0, width, height, null, 0, width));
     }
 
     private static BufferedImage scaled(BufferedImage picture, int longSide) {

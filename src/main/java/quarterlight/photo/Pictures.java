@@ -16,7 +16,6 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
-import net.coobird.thumbnailator.resizers.Resizers;
 import quarterlight.visit.PhotoFile;
 
 /**
@@ -43,6 +42,11 @@ public final class Pictures {
                 new ScaledJpegDecoder(PictureBounds.USUAL, platform),
                 platform,
                 new ContainerDecoder(PictureBounds.USUAL)));
+    }
+
+    /** With the readers of the Java platform alone: no native code that a damaged file could bring down. */
+    public static Pictures careful() {
+        return new Pictures(List.of(new ImageIoDecoder(PictureBounds.USUAL)));
     }
 
     /** A photo of the visit, upright, its long side at most {@code longSide} pixels. */
@@ -124,13 +128,9 @@ public final class Pictures {
             return image;
         }
         double scale = (double) longSide / longest;
-        BufferedImage small = new BufferedImage(
-                Math.max(1, (int) Math.round(image.getWidth() * scale)),
-                Math.max(1, (int) Math.round(image.getHeight() * scale)),
-                BufferedImage.TYPE_INT_RGB);
-        BufferedImage source = image.getType() == BufferedImage.TYPE_INT_RGB ? image : plain(image);
-        Resizers.PROGRESSIVE.resize(source, small);
-        return small;
+        return RgbPixels.reduced(
+                plain(image), Math.max(1, (int) Math.round(image.getWidth() * scale)), Math.max(1, (int)
+                        Math.round(image.getHeight() * scale)));
     }
 
     /** In sRGB, see-through parts on white. */

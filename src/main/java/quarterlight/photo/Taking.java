@@ -8,20 +8,26 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import quarterlight.capture.Sharpness;
 import quarterlight.visit.MediaKind;
 import quarterlight.visit.PhotoFile;
+import quarterlight.visit.Sha256;
 
 /** Takes one file in: a proven copy in the originals, what it says of itself, a thumbnail and its sharpness. Safe for several threads. */
 public final class Taking {
-    private final Path visitFolder;
+    /** What the platform puts where a name's bytes are no text in its character set. */
+    private static final char UNKNOWN_LETTER = '\uFFFD';
+
     private final OriginalsFolder originals;
     private final MetadataReader metadata;
     private final Pictures pictures;
+    private final Set<Sha256> suspects;
 
-    public Taking(Path visitFolder, MetadataReader metadata, Pictures pictures) {
-        this.visitFolder = Objects.requireNonNull(visitFolder, "visitFolder");
-        this.originals = new OriginalsFolder(visitFolder);
+    /** @param suspects files that are looked at without native code, since an intake broke off while they were in the works */
+    public Taking(Path visitFolder, MetadataReader metadata, Pictures pictures, Set<Sha256> suspects) {
+        this.suspects = Set.copyOf(suspects);
+        this.originals = new OriginalsFolder(Objects.requireNonNull(visitFolder, "visitFolder"));
         this.metadata = Objects.requireNonNull(metadata, "metadata");
         this.pictures = Objects.requireNonNull(pictures, "pictures");
     }
@@ -34,38 +40,71 @@ public final class Taking {
     public record Taken(PhotoFile file, Optional<Thumbnail> thumbnail) {}
 
     /**
-     * Copies the file and proves the copy.
+     * A file that is copied and was looked at; it counts once it is settled.
+     *
+     * @param thumbnail JPEG, upright, sRGB; empty if the picture cannot be shown
+     */
+    public static final class Seen {
+        private final OriginalsFolder.Copy copy;
+        private final FileFacts facts;
+        private final OptionalDouble sharpness;
+        private final List<String> notes;
+        private final Optional<Thumbnail> thumbnail;
+
+        private Seen(
+                OriginalsFolder.Copy copy,
+                FileFacts facts,
+                OptionalDouble sharpness,
+                List<String> notes,
+                Optional<Thumbnail> thumbnail) {
+            this.copy = copy;
+            this.facts = facts;
+            this.sharpness = sharpness;
+            this.notes = notes;
+            this.thumbnail = thumbnail;
+        }
+    }
+
+    /**
+     * Copies the file, proves the copy, and reads it. A picture that cannot be shown is a note, with the camera's own small picture in its place
+     * if there is one.
      *
      * @throws OriginalNotKept if the file cannot be read or proved
      * @throws OriginalsUnwritable if the disk of the visit takes no more
      */
-    public StoredOriginal keep(FolderScan.Found found) throws OriginalNotKept, OriginalsUnwritable {
-        return originals.keep(found.file());
-    }
-
-    /** Reads a file that is kept. A picture that cannot be shown is a note, with the camera's own small picture in its place if there is one. */
-    public Taken look(FolderScan.Found found, StoredOriginal original) throws OriginalsUnwritable {
-        Path file = visitFolder.resolve(original.stored());
+    public Seen look(FolderScan.Found found) throws OriginalNotKept, OriginalsUnwritable {
+        OriginalsFolder.Copy copy = originals.copy(found.file());
+        List<String> notes = new ArrayList<>();
+        if (copy.name().indexOf(UNKNOWN_LETTER) >= 0) {
+            notes.add(
+                    "Its name holds letters that this computer's setting for file names does not know; they are lost.");
+        }
         FileFacts facts;
         try {
-            facts = metadata.read(file, found.type());
+            facts = metadata.read(copy.file(), found.type());
         } catch (IOException e) {
-            throw new OriginalsUnwritable(file, e);
+            throw new OriginalsUnwritable(copy.file(), e);
         }
         try {
-            BufferedImage picture = pictures.upright(file, facts.type(), facts.orientation(), Sharpness.LONG_SIDE);
+            Pictures able = suspects.contains(copy.sha256()) ? Pictures.careful() : pictures;
+            BufferedImage picture = able.upright(copy.file(), facts.type(), facts.orientation(), Sharpness.LONG_SIDE);
             OptionalDouble sharpness = facts.type().kind() == MediaKind.FILM
                     ? OptionalDouble.empty()
                     : OptionalDouble.of(PictureMeasures.sharpness(picture));
             BufferedImage small = Pictures.fitted(picture, Pictures.THUMBNAIL);
-            return new Taken(facts.asPhotoFile(original, sharpness, List.of()), Optional.of(Thumbnail.of(small)));
+            return new Seen(copy, facts, sharpness, notes, Optional.of(Thumbnail.of(small)));
         } catch (PictureUnreadable e) {
-            List<String> notes = new ArrayList<>();
             if (facts.notes().stream().noneMatch(note -> note.contains("cannot be shown"))) {
                 notes.add("The file is kept, but not shown: " + e.reason() + ".");
             }
-            return new Taken(facts.asPhotoFile(original, OptionalDouble.empty(), notes), previewOf(facts));
+            return new Seen(copy, facts, OptionalDouble.empty(), notes, previewOf(facts));
         }
+    }
+
+    /** Waits until the disk has the copy, and gives it its name among the originals. */
+    public Taken settle(Seen seen) throws OriginalsUnwritable {
+        StoredOriginal original = originals.settle(seen.copy);
+        return new Taken(seen.facts.asPhotoFile(original, seen.sharpness, seen.notes), seen.thumbnail);
     }
 
     private Optional<Thumbnail> previewOf(FileFacts facts) {

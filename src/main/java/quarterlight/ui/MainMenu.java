@@ -81,6 +81,7 @@ final class MainMenu extends JMenuBar {
         menu.add(actions.facts());
         menu.add(actions.takeIn());
         menu.add(actions.addTable());
+        menu.add(actions.twoCars());
         menu.addSeparator();
         menu.add(actions.closeVisit());
         menu.add(actions.quit());

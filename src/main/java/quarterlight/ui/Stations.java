@@ -1,12 +1,14 @@
 package quarterlight.ui;
 
-import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
+import java.util.stream.Stream;
+import quarterlight.ui.gauge.GaugeScreen;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Station;
 import quarterlight.ui.kit.StationScreen;
+import quarterlight.ui.marks.MarksScreen;
+import quarterlight.ui.pages.PagesScreen;
 import quarterlight.ui.photos.PhotosScreen;
 
 /** The screens of a visit, one per station. */
@@ -14,11 +16,18 @@ final class Stations {
     private Stations() {}
 
     static List<StationScreen> of(DeskParts parts, OpenVisit visit, DeskActions actions) {
-        List<StationScreen> screens = new ArrayList<>();
-        screens.add(new PhotosScreen(parts, visit, actions.takeIn()));
-        for (Station station : EnumSet.complementOf(EnumSet.of(Station.PHOTOS))) {
-            screens.add(new HeldScreen(parts, visit, station));
-        }
-        return screens;
+        return Stream.of(Station.values())
+                .map(station -> screen(station, parts, visit, actions))
+                .toList();
+    }
+
+    private static StationScreen screen(Station station, DeskParts parts, OpenVisit visit, DeskActions actions) {
+        return switch (station) {
+            case PHOTOS -> new PhotosScreen(parts, visit, actions.takeIn());
+            case PAGES -> new PagesScreen(parts, visit);
+            case GAUGE -> new GaugeScreen(parts, visit);
+            case MARKS -> new MarksScreen(parts, visit);
+            case RUST, NOTES -> new HeldScreen(parts, visit, station);
+        };
     }
 }

@@ -48,6 +48,34 @@ public record VisitRecord(
                 List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
     }
 
+    /** The facts and the clocks of this visit with other photos and nothing else. */
+    public VisitRecord holding(List<Photo> others) {
+        return new VisitRecord(
+                facts, others, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
+                List.of(), clocks, List.of(), List.of(), List.of(), List.of());
+    }
+
+    /** The same visit with other marks. */
+    public VisitRecord withMarks(List<Recorded<Mark>> others) {
+        return new VisitRecord(
+                facts,
+                photos,
+                pins,
+                readings,
+                gaugeChecks,
+                signs,
+                traces,
+                others,
+                trials,
+                statements,
+                features,
+                clocks,
+                photoNotes,
+                hidden,
+                coverage,
+                leftOut);
+    }
+
     public Optional<Photo> photo(PhotoId id) {
         return photos.stream().filter(photo -> photo.id().equals(id)).findFirst();
     }

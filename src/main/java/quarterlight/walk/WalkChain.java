@@ -10,7 +10,7 @@ import java.util.Arrays;
  */
 final class WalkChain {
     /** A message that changes by less than this is the same. */
-    private static final double SAME = 1e-8;
+    private static final double SAME = 1e-6;
 
     private final JumpMatrix jumps;
     private final double[] moving;
@@ -105,7 +105,9 @@ final class WalkChain {
                 all += arrive[i] + remain[i];
             }
             logSeen[t] = Math.log(all);
-            changing = store(arrive, come[t], 1 / all) | store(remain, stayed[t], 1 / all);
+            changing = store(arrive, come[t], 1 / all);
+            boolean stays = store(remain, stayed[t], 1 / all);
+            changing = changing || stays;
         }
     }
 
@@ -131,7 +133,9 @@ final class WalkChain {
                 mix[i] = stayed1 * moved[i] + (1 - stayed1) * rest[i];
                 sum += ifCame[i] + mix[i];
             }
-            changing = store(ifCame, laterIfCome[t - 1], 2 / sum) | store(mix, laterIfStayed[t - 1], 2 / sum);
+            changing = store(ifCame, laterIfCome[t - 1], 2 / sum);
+            boolean stays = store(mix, laterIfStayed[t - 1], 2 / sum);
+            changing = changing || stays;
         }
     }
 

@@ -25,6 +25,9 @@ public final class WalkLine {
     private final List<List<Shot>> moments;
     private final Map<PhotoId, Integer> momentOf = new LinkedHashMap<>();
     private final Map<PhotoId, List<ZoneId>> pins = new HashMap<>();
+    /** Zones pinned at each moment, of all its photos. */
+    private final List<List<ZoneId>> pinnedAt = new ArrayList<>();
+
     private final double[][] seen;
     private final double[] nothingSeen;
     private final List<WalkChain> chains = new ArrayList<>();
@@ -45,6 +48,7 @@ public final class WalkLine {
                 }
             }
             seen[t] = evidence(moments.get(t));
+            pinnedAt.add(zonesOf(moments.get(t)));
         }
         if (moments.isEmpty()) {
             return;
@@ -71,6 +75,7 @@ public final class WalkLine {
             pins.put(photo.getKey(), after);
             int t = photo.getValue();
             seen[t] = evidence(moments.get(t));
+            pinnedAt.set(t, zonesOf(moments.get(t)));
             first = Math.min(first, t);
             last = Math.max(last, t);
         }
@@ -84,29 +89,40 @@ public final class WalkLine {
     /** At most five suggestions for each photo that is not pinned, best first; none if nothing is pinned at all. */
     public Map<PhotoId, List<Suggestion>> suggestions() {
         Map<PhotoId, List<Suggestion>> answer = new LinkedHashMap<>();
-        if (pins.values().stream().allMatch(List::isEmpty)) {
+        if (pinnedAt.stream().allMatch(List::isEmpty)) {
             return answer;
         }
         double[] weights = weights();
         int[] nearest = nearestPinned();
-        double[] chances = new double[zones.size()];
         for (int t = 0; t < moments.size(); t++) {
             List<PhotoId> open = moments.get(t).stream()
                     .map(Shot::photo)
                     .filter(photo -> pins.getOrDefault(photo, List.of()).isEmpty())
                     .toList();
-            if (open.isEmpty()) {
-                continue;
+            if (!open.isEmpty()) {
+                List<Suggestion> best = at(t, weights, nearest[t]);
+                open.forEach(photo -> answer.put(photo, best));
             }
-            Arrays.fill(chances, 0);
-            for (int k = 0; k < weights.length; k++) {
-                chains.get(k).addChances(t, weights[k], chances);
-            }
-            favor(zonesOf(moments.get(nearest[t])), chances);
-            List<Suggestion> best = best(chances);
-            open.forEach(photo -> answer.put(photo, best));
         }
         return answer;
+    }
+
+    /** The suggestions for one photo, at once; pinned or not. None if nothing is pinned at all or the photo is not on the line. */
+    public List<Suggestion> suggestions(PhotoId photo) {
+        Optional<Integer> moment = Optional.ofNullable(momentOf.get(photo));
+        if (moment.isEmpty() || pinnedAt.stream().allMatch(List::isEmpty)) {
+            return List.of();
+        }
+        return at(moment.get(), weights(), nearestPinned()[moment.get()]);
+    }
+
+    private List<Suggestion> at(int t, double[] weights, int nearest) {
+        double[] chances = new double[zones.size()];
+        for (int k = 0; k < weights.length; k++) {
+            chains.get(k).addChances(t, weights[k], chances);
+        }
+        favor(pinnedAt.get(nearest), chances);
+        return best(chances);
     }
 
     /** For each moment the pinned moment nearest in time, the earlier of two equally near; only if some photo is pinned. */
@@ -114,12 +130,12 @@ public final class WalkLine {
         int[] nearest = new int[moments.size()];
         int before = -1;
         for (int t = 0; t < nearest.length; t++) {
-            before = zonesOf(moments.get(t)).isEmpty() ? before : t;
+            before = pinnedAt.get(t).isEmpty() ? before : t;
             nearest[t] = before;
         }
         int after = -1;
         for (int t = nearest.length - 1; t >= 0; t--) {
-            after = zonesOf(moments.get(t)).isEmpty() ? after : t;
+            after = pinnedAt.get(t).isEmpty() ? after : t;
             if (nearest[t] < 0 || after >= 0 && seconds(after) - seconds(t) < seconds(t) - seconds(nearest[t])) {
                 nearest[t] = after;
             }

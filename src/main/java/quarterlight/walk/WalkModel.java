@@ -31,7 +31,7 @@ public record WalkModel(
         double priorMoves,
         int habitGaps) {
     public static final WalkModel V2 =
-            new WalkModel(List.of(3.0, 6.0), 1.5, 0.95, List.of(0.06, 0.5), 0.08, 0.5, 1.3, 0.97, 1.3, 0.8, 40);
+            new WalkModel(List.of(3.5, 7.0), 1.5, 0.95, List.of(0.06, 0.9), 0.08, 0.6, 1.2, 0.97, 1.3, 0.8, 40);
 
     public WalkModel {
         photosPerStop = List.copyOf(photosPerStop);

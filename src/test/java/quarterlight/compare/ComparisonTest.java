@@ -23,6 +23,8 @@ import quarterlight.table.ZoneTable;
 import quarterlight.units.Area;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.visit.GaugeValue;
+import quarterlight.visit.Mark;
+import quarterlight.visit.MarkKind;
 import quarterlight.visit.MediaKind;
 import quarterlight.visit.Outline;
 import quarterlight.visit.PhotoId;
@@ -49,6 +51,7 @@ class ComparisonTest {
         private final List<Trace> traces = new ArrayList<>();
         private final List<Statement> statements = new ArrayList<>();
         private final List<Trial> trials = new ArrayList<>();
+        private final List<Mark> marks = new ArrayList<>();
 
         Told(BodyStyle style) {
             this.style = style;
@@ -100,6 +103,11 @@ class ComparisonTest {
             return this;
         }
 
+        Told stamped(Mark mark) {
+            marks.add(mark);
+            return this;
+        }
+
         Told tried(String item, TrialResult result) {
             trials.add(new Trial(item, result, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()));
             return this;
@@ -109,6 +117,7 @@ class ComparisonTest {
             VisitRecord visit = new VisitParts(TestVisits.facts(style))
                     .photos(List.of(TestVisits.photo(1, MediaKind.PHOTO, 4000, 3000)))
                     .readings(TestVisits.rows(readings))
+                    .marks(TestVisits.rows(marks))
                     .traces(TestVisits.rows(traces))
                     .trials(TestVisits.rows(trials))
                     .statements(TestVisits.rows(statements))
@@ -220,7 +229,44 @@ class ComparisonTest {
                 true,
                 Optional.empty(),
                 List.of(),
+                List.of(),
+                0,
                 List.of());
+    }
+
+    private static Mark stamp(String text, String expected) {
+        return new Mark(
+                "Body stamp",
+                MarkKind.STAMP,
+                text,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(expected),
+                Optional.of(HOOD),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    @Test
+    void aNumberThatDoesNotMatchSpeaksForTheOtherCarIfThereOneWasRead() {
+        Told wrong = coupe().stamped(stamp("H71C2A10447", "H71C2A10448"));
+        Told right = coupe().stamped(stamp("H71C2A1044?", "H71C2A10448"));
+        assertThat(hood(wrong, right)).singleElement().satisfies(contrast -> {
+            assertThat(contrast.aspect()).isEqualTo(Aspect.DATES);
+            assertThat(contrast.speaksFor()).contains(Side.B);
+            assertThat(contrast.text()).contains("Body stamp");
+        });
+        assertThat(hood(wrong, coupe())).singleElement().satisfies(contrast -> {
+            assertThat(contrast.speaksFor()).isEmpty();
+            assertThat(contrast.missing()).contains(Side.B);
+        });
+        assertThat(hood(right, right)).isEmpty();
+        Comparison both = compare(wrong, right);
+        assertThat(both.a().dateContradictions()).hasSize(1);
+        assertThat(both.b().dateContradictions()).isEmpty();
+        assertThat(both.b().datesJudged()).isEqualTo(1);
     }
 
     @Test

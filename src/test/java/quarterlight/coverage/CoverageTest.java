@@ -24,6 +24,7 @@ import quarterlight.table.CoverageTable;
 import quarterlight.table.ZoneTable;
 import quarterlight.thickness.ThicknessSurvey;
 import quarterlight.units.ThicknessUnit;
+import quarterlight.visit.CoverageWish;
 import quarterlight.visit.GaugeValue;
 import quarterlight.visit.Mark;
 import quarterlight.visit.MarkKind;
@@ -48,21 +49,27 @@ class CoverageTest {
     private final List<Reading> readings = new ArrayList<>();
     private final List<Mark> marks = new ArrayList<>();
     private final List<Statement> statements = new ArrayList<>();
+    private final List<CoverageWish> wishes = new ArrayList<>();
 
     private List<Gap> gaps() {
         return gaps(BodyStyle.COUPE);
     }
 
     private List<Gap> gaps(BodyStyle style) {
-        VisitRecord visit = new VisitParts(TestVisits.facts(style))
+        VisitRecord visit = visit(style);
+        return Coverage.gaps(
+                visit, CATALOG, ThicknessSurvey.of(visit, CATALOG), RustReport.of(visit, CATALOG, Map.of()), RULES);
+    }
+
+    private VisitRecord visit(BodyStyle style) {
+        return new VisitParts(TestVisits.facts(style))
                 .photos(photos)
                 .pins(TestVisits.rows(pins))
                 .readings(TestVisits.rows(readings))
                 .marks(TestVisits.rows(marks))
                 .statements(TestVisits.rows(statements))
+                .coverage(TestVisits.rows(wishes))
                 .record();
-        return Coverage.gaps(
-                visit, CATALOG, ThicknessSurvey.of(visit, CATALOG), RustReport.of(visit, CATALOG, Map.of()), RULES);
     }
 
     private List<Gap> gaps(String zone) {
@@ -232,5 +239,67 @@ class CoverageTest {
             assertThat(rule.why()).endsWith(".");
         });
         assertThat(RULES.walk()).containsAll(named);
+    }
+
+    private void wish(String zone, String evidence, int want) {
+        wishes.add(new CoverageWish(Optional.of(zone).filter(z -> !z.isEmpty()).map(ZoneId::new), evidence, want));
+    }
+
+    private List<Integer> wanted(String zone, Want want) {
+        return gaps(zone).stream()
+                .filter(gap -> gap.lacks() == want)
+                .map(Gap::want)
+                .toList();
+    }
+
+    @Test
+    void aWishTakesThePlaceOfTheUsualRule() {
+        assertThat(wanted("hood", Want.SPOTS)).containsExactly(3);
+        wish("hood", "spots", 5);
+        assertThat(wanted("hood", Want.SPOTS)).containsExactly(5);
+        assertThat(wanted("roof", Want.SPOTS)).containsExactly(3);
+        wish("hood", "spots", 0);
+        assertThat(wanted("hood", Want.SPOTS)).as("the last wish holds").isEmpty();
+    }
+
+    @Test
+    void aWishForEveryZoneReachesThoseThatTheRuleAsksAndYieldsToOneForAZone() {
+        wish("hood", "spots", 1);
+        wish("", "spots", 6);
+        assertThat(wanted("roof", Want.SPOTS)).containsExactly(6);
+        assertThat(wanted("hood", Want.SPOTS)).containsExactly(1);
+        assertThat(wanted("engine", Want.SPOTS)).as("no spots are asked of it").isEmpty();
+        wish("engine", "photo", 4);
+        assertThat(wanted("engine", Want.PHOTO)).containsExactly(4);
+    }
+
+    private ZoneCoverage.State state(String zone) {
+        VisitRecord visit = visit(BodyStyle.COUPE);
+        return Coverage.zones(
+                        visit,
+                        CATALOG,
+                        ThicknessSurvey.of(visit, CATALOG),
+                        RustReport.of(visit, CATALOG, Map.of()),
+                        RULES)
+                .stream()
+                .filter(covered -> covered.zone().id().equals(new ZoneId(zone)))
+                .findFirst()
+                .orElseThrow()
+                .state();
+    }
+
+    @Test
+    void aZoneIsMissingPartlyOrFullyCovered() {
+        assertThat(state("hood")).isEqualTo(ZoneCoverage.State.MISSING);
+        pin(1, "hood", Optional.empty());
+        assertThat(state("hood")).isEqualTo(ZoneCoverage.State.PARTLY);
+        reading("hood", um(100));
+        reading("hood", um(110));
+        assertThat(state("hood")).isEqualTo(ZoneCoverage.State.PARTLY);
+        reading("hood", um(120));
+        assertThat(state("hood")).isEqualTo(ZoneCoverage.State.FULL);
+        assertThat(state("vinyl-roof")).as("nothing is asked").isEqualTo(ZoneCoverage.State.NOT_ASKED);
+        says("fender-left", StatementKind.MISSING, "gone");
+        assertThat(state("fender-left")).isEqualTo(ZoneCoverage.State.NOT_ASKED);
     }
 }

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -56,12 +57,12 @@ class DamagedFilesPropertyTest {
 
     private void survives(byte[] bytes, MediaType type, String what) throws IOException {
         Path file = Files.write(folder.resolve("damaged"), bytes);
-        Taking taking = new Taking(folder, new MetadataReader(Clock.systemUTC()), Pictures.usual());
+        Taking taking = new Taking(folder, new MetadataReader(Clock.systemUTC()), Pictures.usual(), Set.of());
         Taking.Taken taken = Assertions.assertTimeoutPreemptively(
                 HANG,
                 () -> {
                     FolderScan.Found found = new FolderScan.Found(file, type);
-                    return taking.look(found, taking.keep(found));
+                    return taking.settle(taking.look(found));
                 },
                 what);
         assertThat(taken.file().bytes()).as(what).isEqualTo(bytes.length);

@@ -90,6 +90,38 @@ class OriginalsTest {
     }
 
     @Test
+    void aCopyCountsOnlyWhenItIsSettled() throws Exception {
+        OriginalsFolder.Copy copy = originals.copy(written("1.jpg", "abc"));
+        assertThat(namesInOriginals()).singleElement().satisfies(name -> assertThat(name)
+                .endsWith(".part"));
+        OriginalsFolder.Copy interrupted = originals.copy(written("2.jpg", "abd"));
+        assertThat(originals.settle(copy).stored()).isEqualTo("originals/ba7816bf8f01-1.jpg");
+        assertThat(originals.unfinished()).containsExactly(interrupted.sha256());
+        Taking careful = new Taking(
+                visit, new MetadataReader(Clock.systemUTC()), new Pictures(List.of()), originals.unfinished());
+        byte[] jpeg = SamplePictures.jpeg(64, 48, 1);
+        Path photo = Files.write(folder.resolve("3.jpg"), jpeg);
+        Path twin = Files.write(visit.resolve("originals/left.part"), jpeg);
+        Taking suspicious = new Taking(
+                visit, new MetadataReader(Clock.systemUTC()), new Pictures(List.of()), originals.unfinished());
+        FolderScan.Found found = new FolderScan.Found(photo, MediaType.JPEG);
+        assertThat(careful.settle(careful.look(found)).thumbnail())
+                .as("no decoder at all")
+                .isEmpty();
+        assertThat(suspicious.settle(suspicious.look(found)).thumbnail())
+                .as("a suspect is read by the platform alone")
+                .isPresent();
+        Files.delete(visit.resolve("originals")
+                .resolve(namesInOriginals().stream()
+                        .filter(name -> name.endsWith("3.jpg"))
+                        .findFirst()
+                        .orElseThrow()));
+        Files.delete(twin);
+        originals.discardUnfinished();
+        assertThat(namesInOriginals()).containsExactly("ba7816bf8f01-1.jpg");
+    }
+
+    @Test
     void aFileThatNoRowNamesIsNoFault() throws IOException {
         Files.createDirectories(visit.resolve("originals"));
         Files.writeString(visit.resolve("originals/stray.txt"), "?");

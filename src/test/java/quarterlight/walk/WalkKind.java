@@ -34,7 +34,7 @@ public enum WalkKind {
         Random habits = new Random(seed);
         return switch (this) {
             case NEXT_DOOR ->
-                new NextDoorWalker(nextDoor, new NextDoorWalker.Habit(Pace.EVEN, photos, 0.75, 0.06, 0.04), habits);
+                new NextDoorWalker(nextDoor, new NextDoorWalker.Habit(Pace.EVEN, photos, 0.9, 0.06, 0.04), habits);
             case BURSTS -> route(List.of(), stroll(nextDoor, photos * 4 / 6.5, habits), Pace.BURSTS, 0.06, 0);
             case TWO_LAPS ->
                 route(

@@ -61,14 +61,14 @@ final class MarkTexts {
         String name = "Time line of the dates that the marks can mean; the table below says the same in words";
         String size = String.format(
                 Locale.ROOT,
-                " alt=\"%s\" style=\"width: %.1fmm; height: %.1fmm\">",
-                name,
+                " style=\"width: %.1fmm; height: %.1fmm; ",
                 WIDTH_MM,
                 WIDTH_MM * drawing.heightPx() / WIDTH_PX);
         String element = TimeLineSvg.element(drawing, name);
         int end = element.indexOf('>');
         String head = element.substring(0, end).replaceAll(" (?:width|height|role)=\"[^\"]*\"", "");
-        return head + " role=\"img\"" + size + element.substring(end + 1);
+        String sized = head.contains(" style=\"") ? head.replace(" style=\"", size) : head + size + "\"";
+        return sized + " role=\"img\" alt=\"" + name + "\">" + element.substring(end + 1);
     }
 
     private ReportContent.MarkRow row(JudgedMark judged) {

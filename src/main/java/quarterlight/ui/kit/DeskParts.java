@@ -9,6 +9,7 @@ import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.diagram.ink.Ramp;
 import quarterlight.diagram.ink.TextMeasure;
+import quarterlight.edit.VisitWork;
 import quarterlight.task.JobRunner;
 import quarterlight.units.Area;
 import quarterlight.visit.VisitFacts;
@@ -39,5 +40,10 @@ public record DeskParts(
         Objects.requireNonNull(problems, "problems");
         Objects.requireNonNull(ramp, "ramp");
         Objects.requireNonNull(measure, "measure");
+    }
+
+    /** What works out findings and makes pages. */
+    public VisitWork work() {
+        return new VisitWork(catalog, areas, settings.folder());
     }
 }

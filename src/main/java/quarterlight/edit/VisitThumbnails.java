@@ -1,15 +1,13 @@
-package quarterlight.cli;
+package quarterlight.edit;
 
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import quarterlight.edit.ThumbnailShelf;
 import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.Pictures;
 import quarterlight.store.ThumbnailStore;
 import quarterlight.store.VisitFolder;
-import quarterlight.visit.MediaKind;
 import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoFile;
 import quarterlight.visit.PhotoId;
@@ -17,17 +15,17 @@ import quarterlight.visit.Sha256;
 import quarterlight.visit.VisitRecord;
 
 /** The thumbnails of one visit: from its cache, else made from the original and kept there. */
-final class Thumbnails implements ThumbnailShelf, AutoCloseable {
+public final class VisitThumbnails implements ThumbnailShelf, AutoCloseable {
     private final VisitFolder folder;
     private Optional<ThumbnailStore> opened = Optional.empty();
     private final Pictures pictures = Pictures.usual();
 
-    private Thumbnails(VisitFolder folder) {
+    private VisitThumbnails(VisitFolder folder) {
         this.folder = folder;
     }
 
-    static Thumbnails of(VisitFolder folder) {
-        return new Thumbnails(folder);
+    public static VisitThumbnails of(VisitFolder folder) {
+        return new VisitThumbnails(folder);
     }
 
     /** The cache, opened when the first picture is asked for or kept. */
@@ -44,14 +42,14 @@ final class Thumbnails implements ThumbnailShelf, AutoCloseable {
     }
 
     /** The thumbnail of each photo by its number; empty for what cannot be shown. */
-    Function<PhotoId, Optional<byte[]>> by(VisitRecord visit) {
+    public Function<PhotoId, Optional<byte[]>> by(VisitRecord visit) {
         Map<PhotoId, PhotoFile> files = visit.photos().stream().collect(Collectors.toMap(Photo::id, Photo::file));
         return id -> Optional.ofNullable(files.get(id)).flatMap(this::thumbnail);
     }
 
     private Optional<byte[]> thumbnail(PhotoFile photo) {
         Optional<byte[]> kept = cache().get(photo.sha256(), Pictures.THUMBNAIL);
-        if (kept.isPresent() || photo.kind() != MediaKind.PHOTO) {
+        if (kept.isPresent()) {
             return kept;
         }
         try {

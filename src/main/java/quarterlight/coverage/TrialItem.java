@@ -1,0 +1,24 @@
+package quarterlight.coverage;
+
+import java.util.Objects;
+import java.util.Optional;
+import quarterlight.car.ZoneId;
+
+/**
+ * A function worth trying.
+ *
+ * @param item as the trial is to be named
+ * @param unit of its value, if it has one
+ * @param zone where it is noted
+ * @param onlyRunning true if the car must run for it
+ */
+public record TrialItem(TrialGroup group, String item, Optional<String> unit, ZoneId zone, boolean onlyRunning) {
+    public TrialItem {
+        Objects.requireNonNull(group, "group");
+        Objects.requireNonNull(unit, "unit");
+        Objects.requireNonNull(zone, "zone");
+        if (item.isBlank()) {
+            throw new IllegalArgumentException("a function to try has a name");
+        }
+    }
+}

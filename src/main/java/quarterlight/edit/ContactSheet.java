@@ -1,0 +1,102 @@
+package quarterlight.edit;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import quarterlight.capture.CorrectedTime;
+import quarterlight.capture.CorrectedTimes;
+import quarterlight.photo.FolderScan;
+import quarterlight.photo.Glance;
+import quarterlight.photo.MetadataReader;
+import quarterlight.photo.Refusal;
+import quarterlight.task.Progress;
+import quarterlight.visit.Photo;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.VisitRecord;
+
+/**
+ * What folders hold, in the order of corrected time, before any of it is taken in: only the beginnings of files are read, so it is there within
+ * seconds while copying has hardly begun. Files without a time come last, by name.
+ *
+ * @param refused files that cannot be read
+ */
+public record ContactSheet(List<Glance> glances, List<Refusal> refused) {
+    private static final int THREADS = 2;
+
+    public ContactSheet {
+        glances = List.copyOf(glances);
+        refused = List.copyOf(refused);
+    }
+
+    /**
+     * @param visit whose zone and camera clocks put the photos in order
+     * @throws java.util.concurrent.CancellationException if the progress is cancelled
+     */
+    public static ContactSheet of(VisitRecord visit, List<Path> folders, Clock clock, Progress progress)
+            throws InterruptedException {
+        FolderScan scan = FolderScan.of(folders, progress);
+        List<Refusal> refused = new ArrayList<>(scan.refused());
+        List<Glance> glances = new ArrayList<>();
+        MetadataReader reader = new MetadataReader(clock);
+        Glance.Numbers numbers = new Glance.Numbers();
+        ExecutorService threads = Executors.newFixedThreadPool(THREADS, work -> {
+            Thread thread = new Thread(work, "contact-sheet");
+            thread.setDaemon(true);
+            return thread;
+        });
+        try {
+            List<Future<Glance>> looks = scan.media().stream()
+                    .map(found -> threads.submit(() -> Glance.at(found, reader, numbers)))
+                    .toList();
+            for (int i = 0; i < looks.size(); i++) {
+                progress.checkCancelled();
+                Path file = scan.media().get(i).file();
+                progress.report(i, looks.size(), String.valueOf(file.getFileName()));
+                try {
+                    glances.add(looks.get(i).get());
+                } catch (ExecutionException e) {
+                    if (!(e.getCause() instanceof IOException)) {
+                        throw new IllegalStateException("looking at " + file + " failed", e.getCause());
+                    }
+                    refused.add(new Refusal(file, "the file is no longer there, or cannot be read"));
+                }
+            }
+        } finally {
+            threads.shutdownNow();
+        }
+        return new ContactSheet(sorted(visit, glances), refused);
+    }
+
+    private static List<Glance> sorted(VisitRecord visit, List<Glance> glances) {
+        List<Photo> photos = new ArrayList<>();
+        for (int i = 0; i < glances.size(); i++) {
+            photos.add(new Photo(new PhotoId(i + 1), glances.get(i).provisional(), Optional.empty()));
+        }
+        CorrectedTimes times = CorrectedTimes.of(visit.holding(photos));
+        Map<PhotoId, Instant> taken = photos.stream()
+                .flatMap(photo -> times.of(photo.id()).stream().map(time -> Map.entry(photo.id(), instant(time))))
+                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
+        Function<Photo, Instant> order = photo -> taken.getOrDefault(photo.id(), Instant.MAX);
+        return photos.stream()
+                .sorted(Comparator.comparing(order)
+                        .thenComparing(photo -> photo.file().name()))
+                .map(photo -> glances.get((int) photo.id().value() - 1))
+                .toList();
+    }
+
+    private static Instant instant(CorrectedTime time) {
+        return time.utc().toInstant();
+    }
+}

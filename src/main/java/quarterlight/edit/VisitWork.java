@@ -1,0 +1,117 @@
+package quarterlight.edit;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.BiFunction;
+import quarterlight.car.ZoneCatalog;
+import quarterlight.car.ZoneId;
+import quarterlight.compare.Comparison;
+import quarterlight.coverage.Coverage;
+import quarterlight.coverage.Gap;
+import quarterlight.coverage.TrialList;
+import quarterlight.coverage.ZoneCoverage;
+import quarterlight.diagram.BodyDiagram;
+import quarterlight.diagram.DiagramRefused;
+import quarterlight.diagram.VisitDiagram;
+import quarterlight.diagram.ZonePlaces;
+import quarterlight.findings.Findings;
+import quarterlight.findings.Matter;
+import quarterlight.findings.MatterWeights;
+import quarterlight.findings.WhatMatters;
+import quarterlight.marks.code.DatePatterns;
+import quarterlight.page.ComparisonPages;
+import quarterlight.page.Paper;
+import quarterlight.page.VisitPages;
+import quarterlight.page.report.BuyerPictures;
+import quarterlight.page.report.ReportPages;
+import quarterlight.photo.Pictures;
+import quarterlight.store.VisitProblem;
+import quarterlight.store.VisitStore;
+import quarterlight.table.CoverageTable;
+import quarterlight.table.DatePatternTable;
+import quarterlight.table.TableUnreadable;
+import quarterlight.table.TrialTable;
+import quarterlight.task.Progress;
+import quarterlight.units.Area;
+import quarterlight.visit.VisitFacts;
+import quarterlight.visit.VisitRecord;
+
+/** What is worked out of visits and the pages made of it, the same for the window and the command line. Immutable. */
+public final class VisitWork {
+    private final ZoneCatalog catalog;
+    private final BiFunction<Path, VisitFacts, Map<ZoneId, Area>> areas;
+    private final Path settings;
+
+    /**
+     * @param areas nominal areas of the zones of a visit in a folder
+     * @param settings folder of the user's own lists
+     */
+    public VisitWork(ZoneCatalog catalog, BiFunction<Path, VisitFacts, Map<ZoneId, Area>> areas, Path settings) {
+        this.catalog = Objects.requireNonNull(catalog, "catalog");
+        this.areas = Objects.requireNonNull(areas, "areas");
+        this.settings = Objects.requireNonNull(settings, "settings");
+    }
+
+    /** @throws TableUnreadable if the user's own list of date patterns cannot be read */
+    public Findings findings(Path folder, VisitRecord visit) throws TableUnreadable {
+        return Findings.of(visit, catalog, areas.apply(folder, visit.facts()), DatePatternTable.load(settings));
+    }
+
+    /** How far each zone is covered by what a visit holds now, in the order of the walk. */
+    public static List<ZoneCoverage> coverage(Findings findings, VisitRecord visit) {
+        return Coverage.zones(visit, findings.catalog(), findings.thickness(), findings.rust(), CoverageTable.load());
+    }
+
+    /** What date codes are read by: the program's patterns and the inspector's own. */
+    public DatePatterns patterns() throws TableUnreadable {
+        return DatePatternTable.load(settings);
+    }
+
+    /** The functions worth trying: the inspector's own list, else the program's. */
+    public TrialList trials() throws TableUnreadable {
+        return TrialTable.load(settings);
+    }
+
+    /** Makes the diagram page and the report of a visit in a folder; what was made. */
+    public List<Path> pages(VisitStore store, Path out, Paper paper, Progress progress)
+            throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
+        VisitRecord visit = store.read();
+        Path folder = store.folder().root();
+        Findings findings = findings(folder, visit);
+        try (VisitThumbnails thumbnails = VisitThumbnails.of(store.folder())) {
+            List<Matter> matters = WhatMatters.of(findings, MatterWeights.V1);
+            BodyDiagram diagram = VisitDiagram.of(folder, visit.facts());
+            ZonePlaces places = ZonePlaces.of(diagram);
+            BuyerPictures pictures = new BuyerPictures(visit, new VisitPixels(folder, visit, Pictures.usual()));
+            List<Path> made = new ArrayList<>(
+                    new VisitPages(findings, diagram, places, pictures.thumbnails(thumbnails.by(visit)), matters)
+                            .write(out, paper, progress));
+            List<Gap> gaps =
+                    Coverage.gaps(visit, catalog, findings.thickness(), findings.rust(), CoverageTable.load());
+            made.addAll(
+                    new ReportPages(findings, diagram, places, gaps, matters, pictures).write(out, paper, progress));
+            return made;
+        }
+    }
+
+    /** Two cars side by side. */
+    public static Comparison compared(Findings a, Findings b) {
+        return Comparison.of(a, b, CoverageTable.load());
+    }
+
+    /** Makes the page of two cars in a folder; what was made. */
+    public List<Path> comparisonPages(Path folderA, Findings a, Path folderB, Findings b, Path out, Paper paper)
+            throws DiagramRefused, IOException {
+        return new ComparisonPages(
+                        a,
+                        VisitDiagram.of(folderA, a.visit().facts()),
+                        b,
+                        VisitDiagram.of(folderB, b.visit().facts()),
+                        compared(a, b))
+                .write(out, paper);
+    }
+}

@@ -1,0 +1,54 @@
+package quarterlight.photo;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.atomic.AtomicLong;
+import quarterlight.visit.PhotoFile;
+import quarterlight.visit.Sha256;
+
+/**
+ * A first look at a file that is not taken in yet: what its header says, and the small picture in it; neither hashed nor decoded.
+ *
+ * @param found the file
+ * @param provisional what its record will say, save the hash, the place and the sharpness, which are made up
+ * @param preview the camera's small picture, as stored in the file
+ */
+public record Glance(FolderScan.Found found, PhotoFile provisional, Optional<Preview> preview) {
+    public Glance {
+        Objects.requireNonNull(found, "found");
+        Objects.requireNonNull(provisional, "provisional");
+        Objects.requireNonNull(preview, "preview");
+    }
+
+    /** Numbers for the hashes that are made up, so that no two are the same. */
+    public static final class Numbers {
+        private final AtomicLong last = new AtomicLong();
+
+        private Sha256 next() {
+            return new Sha256(String.format("%064x", last.incrementAndGet()));
+        }
+    }
+
+    /** @throws IOException if the file cannot be read */
+    public static Glance at(FolderScan.Found found, MetadataReader reader, Numbers numbers) throws IOException {
+        FileFacts facts = reader.read(found.file(), found.type());
+        String name = String.valueOf(found.file().getFileName());
+        StoredOriginal none = new StoredOriginal(name, name, numbers.next(), 0);
+        return new Glance(found, facts.asPhotoFile(none, OptionalDouble.empty(), java.util.List.of()), facts.preview());
+    }
+
+    /** The small picture upright; empty if the file carries none that can be read. */
+    public Optional<BufferedImage> picture() {
+        if (preview.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(Pictures.usual().upright(preview.get(), provisional.orientation()));
+        } catch (PictureUnreadable e) {
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,90 @@
+package quarterlight.ui;
+
+import java.awt.Frame;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JDialog;
+import javax.swing.JFileChooser;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.KeyStroke;
+import net.miginfocom.swing.MigLayout;
+import quarterlight.ui.compare.TwoCarsWindow;
+import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.Look;
+
+/** Asks which two visits are laid side by side. Event thread only. */
+final class TwoVisits {
+    private final DeskParts parts;
+    private final Frame owner;
+
+    TwoVisits(DeskParts parts, Frame owner) {
+        this.parts = parts;
+        this.owner = owner;
+    }
+
+    /** @param open the visit at hand, offered as the first */
+    void ask(Optional<Path> open) {
+        List<Path> known = new ArrayList<>(parts.settings().settings().recent());
+        open.ifPresent(visit -> {
+            known.remove(visit.toAbsolutePath().normalize());
+            known.add(0, visit.toAbsolutePath().normalize());
+        });
+        JDialog dialog = new JDialog(owner, parts.texts().get("do.two-cars"), true);
+        dialog.setName("two-visits");
+        JPanel form = new JPanel(new MigLayout("insets 16, gap 8, wrap 3", "[right][420!,fill][]"));
+        JComboBox<Path> first = box(form, "A", known, 0);
+        JComboBox<Path> second = box(form, "B", known, 1);
+        JButton go = new JButton(parts.texts().get("two.go"));
+        JButton cancel = new JButton(parts.texts().get("choice.cancel"));
+        go.addActionListener(e -> {
+            if (first.getSelectedItem() instanceof Path a && second.getSelectedItem() instanceof Path b) {
+                dialog.dispose();
+                TwoCarsWindow.open(parts, a, b);
+            }
+        });
+        cancel.addActionListener(e -> dialog.dispose());
+        form.add(cancel, "span, split 2, right, gaptop 8");
+        form.add(go);
+        dialog.getRootPane().setDefaultButton(go);
+        dialog.getRootPane()
+                .registerKeyboardAction(
+                        e -> dialog.dispose(), KeyStroke.getKeyStroke("ESCAPE"), JComponent.WHEN_IN_FOCUSED_WINDOW);
+        dialog.add(form);
+        dialog.pack();
+        dialog.setLocationRelativeTo(owner);
+        dialog.setVisible(true);
+    }
+
+    private JComboBox<Path> box(JPanel form, String name, List<Path> known, int chosen) {
+        JComboBox<Path> box = new JComboBox<>(known.toArray(Path[]::new));
+        box.setName("two-" + name);
+        Look.named(box, parts.texts().get("two.visit", name));
+        box.setSelectedIndex(Math.min(chosen, known.size() - 1));
+        JButton choose = new JButton(parts.texts().get("two.choose"));
+        Look.named(choose, parts.texts().get("two.choose.name", name));
+        choose.addActionListener(e -> choose(box));
+        JLabel label = new JLabel(name);
+        label.setLabelFor(box);
+        form.add(label);
+        form.add(box);
+        form.add(choose);
+        return box;
+    }
+
+    private void choose(JComboBox<Path> box) {
+        JFileChooser chooser =
+                new JFileChooser(box.getSelectedItem() instanceof Path visit ? visit.toString() : null);
+        chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
+        if (chooser.showDialog(owner, parts.texts().get("choice.choose")) == JFileChooser.APPROVE_OPTION) {
+            Path visit = chooser.getSelectedFile().toPath();
+            box.addItem(visit);
+            box.setSelectedItem(visit);
+        }
+    }
+}

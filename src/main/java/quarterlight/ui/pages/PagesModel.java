@@ -1,0 +1,100 @@
+package quarterlight.ui.pages;
+
+import java.awt.image.BufferedImage;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import quarterlight.page.Paper;
+import quarterlight.ui.kit.Listeners;
+
+/** What the Pages station shows: the files made, the one in the preview and its page. Event thread only. */
+final class PagesModel {
+    /**
+     * The state shown.
+     *
+     * @param file the file in the preview
+     * @param page from 0
+     * @param pages how many there are; 0 while it is not known
+     * @param picture the page; empty while it is drawn
+     */
+    record State(
+            List<MadeFile> files,
+            Optional<MadeFile> file,
+            int page,
+            int pages,
+            Optional<BufferedImage> picture,
+            Paper paper,
+            boolean older) {
+        State {
+            files = List.copyOf(files);
+        }
+    }
+
+    private final Listeners listeners = new Listeners();
+    private State state =
+            new State(List.of(), Optional.empty(), 0, 0, Optional.empty(), Paper.A4, false);
+
+    State state() {
+        return state;
+    }
+
+    Listeners.Registration onChange(Runnable listener) {
+        return listeners.add(listener);
+    }
+
+    private void set(State next) {
+        state = next;
+        listeners.tell();
+    }
+
+    /** The files as they lie on the disk; the one in the preview stays if it is still there. */
+    void files(List<MadeFile> files) {
+        List<MadeFile> pdfs = new ArrayList<>(files);
+        pdfs.removeIf(file -> !file.isPdf());
+        Optional<MadeFile> kept = state.file()
+                .flatMap(old -> pdfs.stream()
+                        .filter(file -> file.path().equals(old.path()))
+                        .findFirst())
+                .or(() -> pdfs.stream().findFirst());
+        set(new State(
+                files, kept, kept.equals(state.file()) ? state.page() : 0, 0, Optional.empty(), state.paper(), false));
+    }
+
+    void choose(MadeFile file) {
+        set(new State(state.files(), Optional.of(file), 0, 0, Optional.empty(), state.paper(), state.older()));
+    }
+
+    void turnTo(int page) {
+        if (page >= 0 && page < state.pages() && page != state.page()) {
+            set(new State(
+                    state.files(), state.file(), page, state.pages(), state.picture(), state.paper(), state.older()));
+        }
+    }
+
+    /** A page was drawn; dropped if another is wanted by now. */
+    void drawn(MadeFile file, int page, int pages, BufferedImage picture) {
+        if (state.file().equals(Optional.of(file)) && (state.page() == page || state.pages() == 0)) {
+            set(new State(
+                    state.files(),
+                    state.file(),
+                    Math.min(state.page(), pages - 1),
+                    pages,
+                    Optional.of(picture),
+                    state.paper(),
+                    state.older()));
+        }
+    }
+
+    void paper(Paper paper) {
+        set(new State(
+                state.files(), state.file(), state.page(), state.pages(), state.picture(), paper, state.older()));
+    }
+
+    /** The visit was changed after the pages were made. */
+    void visitChanged() {
+        if (!state.older() && !state.files().isEmpty()) {
+            set(new State(
+                    state.files(), state.file(), state.page(), state.pages(), state.picture(), state.paper(), true));
+        }
+    }
+}

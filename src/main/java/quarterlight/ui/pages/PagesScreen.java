@@ -1,0 +1,163 @@
+package quarterlight.ui.pages;
+
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import net.miginfocom.swing.MigLayout;
+import quarterlight.page.Paper;
+import quarterlight.ui.kit.Command;
+import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.Format;
+import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.Station;
+import quarterlight.ui.kit.StationScreen;
+import quarterlight.ui.kit.Texts;
+
+/** The Pages station: what the buyer gets is chosen, made, looked at page by page, opened, printed and archived. Event thread only. */
+public final class PagesScreen implements StationScreen {
+    private final OpenVisit visit;
+    private final Texts texts;
+    private final PagesModel model = new PagesModel();
+    private final JPanel side = new JPanel(new MigLayout("insets 0, gap 0, wrap 2", "[grow,fill,0::][248!,fill]", "[][grow,fill]"));
+    private final PagesActions actions;
+    private final PreviewPane preview;
+    private final JButton make;
+    private final JComboBox<String> file = new JComboBox<>();
+    private final JLabel number = new JLabel(" ");
+    private final JLabel note = new JLabel(" ");
+    private boolean showing;
+
+    public PagesScreen(DeskParts parts, OpenVisit visit) {
+        this.visit = visit;
+        this.texts = parts.texts();
+        this.actions = new PagesActions(parts, visit, model, side);
+        this.preview = new PreviewPane(parts, model);
+        this.make = new JButton(actions.makeIt());
+        side.add(tools(), "span 2");
+        JScrollPane pages = new JScrollPane(preview);
+        pages.setBorder(null);
+        side.add(pages);
+        JScrollPane choices = new JScrollPane(new ChoicePane(parts, visit, actions));
+        choices.setBorder(BorderFactory.createMatteBorder(0, 1, 0, 0, Look.palette().line()));
+        choices.getVerticalScrollBar().setUnitIncrement(16);
+        choices.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        side.add(choices);
+        side.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent e) {
+                preview.refresh();
+            }
+        });
+        model.onChange(this::render);
+        visit.onVisit(model::visitChanged);
+    }
+
+    private JPanel tools() {
+        JPanel bar = new JPanel(new MigLayout("insets 8 16 8 16, gapy 4, fillx, wrap 1, hidemode 2", "[grow,fill]"));
+        JComboBox<String> paper = new JComboBox<>();
+        for (Paper one : Paper.values()) {
+            paper.addItem(texts.get("pages.paper." + one.word()));
+        }
+        Look.named(paper, texts.get("pages.paper"));
+        paper.addActionListener(e -> model.paper(List.of(Paper.values()).get(paper.getSelectedIndex())));
+        make.setName("pages-make");
+        make.putClientProperty("JButton.buttonType", "default");
+        Look.named(file, texts.get("pages.file"));
+        file.addActionListener(e -> fileChosen());
+        JPanel first = row();
+        first.add(make);
+        first.add(paper);
+        first.add(file, "growx, pushx, wmin 90");
+        first.add(new JButton(actions.back()));
+        first.add(number, "w 56!, align center");
+        first.add(new JButton(actions.next()));
+        JPanel second = row();
+        second.add(new JButton(actions.openIt()));
+        second.add(new JButton(actions.printIt()));
+        second.add(new JButton(actions.archive()));
+        second.add(new JButton(actions.archiveForBuyer()));
+        second.add(new JButton(actions.exportIt()));
+        bar.add(first);
+        bar.add(second);
+        bar.add(Look.secondary(note), "wmin 0");
+        return bar;
+    }
+
+    private static JPanel row() {
+        return new JPanel(new MigLayout("insets 0, gap 8, nogrid"));
+    }
+
+    private void fileChosen() {
+        if (!showing && file.getSelectedIndex() >= 0) {
+            pdfs().stream().skip(file.getSelectedIndex()).findFirst().ifPresent(model::choose);
+        }
+    }
+
+    private List<MadeFile> pdfs() {
+        return model.state().files().stream().filter(MadeFile::isPdf).toList();
+    }
+
+    private void render() {
+        showing = true;
+        PagesModel.State state = model.state();
+        file.removeAllItems();
+        pdfs().forEach(one -> file.addItem(one.name()));
+        state.file().ifPresent(one -> file.setSelectedItem(one.name()));
+        number.setText(state.pages() == 0 ? " " : texts.get("pages.number", state.page() + 1, state.pages()));
+        note.setText(note(state));
+        note.setToolTipText(note.getText());
+        showing = false;
+        actions.enable();
+        preview.refresh();
+    }
+
+    private String note(PagesModel.State state) {
+        if (state.file().isEmpty()) {
+            return texts.get("pages.none");
+        }
+        LocalDateTime made = LocalDateTime.ofInstant(
+                state.file().get().made(), visit.visit().facts().timezone());
+        String when = texts.get("pages.made", Format.day(made), Format.clock(made));
+        return state.older() ? when + " " + texts.get("pages.older") : when;
+    }
+
+    @Override
+    public Station station() {
+        return Station.PAGES;
+    }
+
+    @Override
+    public JComponent side() {
+        return side;
+    }
+
+    @Override
+    public JComponent first() {
+        return make;
+    }
+
+    @Override
+    public List<Command> commands() {
+        return actions.commands();
+    }
+
+    @Override
+    public void shown() {
+        actions.look();
+    }
+
+    @Override
+    public Optional<String> hint() {
+        return Optional.of(texts.get("pages.hint"));
+    }
+}

@@ -1,0 +1,121 @@
+package quarterlight.ui.pages;
+
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Rectangle;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicInteger;
+import javax.swing.JPanel;
+import javax.swing.Scrollable;
+import javax.swing.SwingUtilities;
+import quarterlight.page.PagePreview;
+import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.Look;
+
+/** One page as it will be on paper, as wide as the room. Drawn in the background. Event thread only. */
+final class PreviewPane extends JPanel implements Scrollable {
+    private static final int EDGE = 16;
+
+    private final transient DeskParts parts;
+    private final transient PagesModel model;
+    private final AtomicInteger wish = new AtomicInteger();
+    private final transient ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
+        Thread thread = new Thread(work, "quarterlight-preview");
+        thread.setDaemon(true);
+        return thread;
+    });
+    private transient Optional<Asked> asked = Optional.empty();
+
+    private record Asked(MadeFile file, int page, int width) {}
+
+    PreviewPane(DeskParts parts, PagesModel model) {
+        this.parts = parts;
+        this.model = model;
+        setFocusable(true);
+        Look.named(this, parts.texts().get("pages.preview"));
+    }
+
+    /** Asks for the page of the state shown if it is not drawn yet at this width. */
+    void refresh() {
+        PagesModel.State state = model.state();
+        int width = Math.max(200, visibleWidth() - 2 * EDGE);
+        Optional<Asked> next = state.file().map(file -> new Asked(file, state.page(), width));
+        if (!next.equals(asked)) {
+            asked = next;
+            int number = wish.incrementAndGet();
+            next.ifPresent(one -> worker.execute(() -> draw(one, number)));
+        }
+        revalidate();
+        repaint();
+    }
+
+    private int visibleWidth() {
+        return getParent() == null ? getWidth() : getParent().getWidth();
+    }
+
+    private void draw(Asked one, int number) {
+        if (wish.get() != number) {
+            return;
+        }
+        try (PagePreview preview = PagePreview.open(one.file().path())) {
+            int pages = preview.count();
+            BufferedImage picture = preview.page(Math.min(one.page(), pages - 1), one.width());
+            SwingUtilities.invokeLater(() -> model.drawn(one.file(), one.page(), pages, picture));
+        } catch (IOException e) {
+            SwingUtilities.invokeLater(() -> parts.problems().failed(e));
+        }
+    }
+
+    void stop() {
+        worker.shutdownNow();
+    }
+
+    @Override
+    protected void paintComponent(Graphics g) {
+        g.setColor(Look.palette().paper());
+        g.fillRect(0, 0, getWidth(), getHeight());
+        model.state().picture().ifPresent(picture -> {
+            int x = Math.max(EDGE, (getWidth() - picture.getWidth()) / 2);
+            g.drawImage(picture, x, EDGE, null);
+            g.setColor(isFocusOwner() ? Look.palette().accent() : Look.palette().line());
+            g.drawRect(x - 1, EDGE - 1, picture.getWidth() + 1, picture.getHeight() + 1);
+        });
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        return model.state()
+                .picture()
+                .map(picture -> new Dimension(picture.getWidth() + 2 * EDGE, picture.getHeight() + 2 * EDGE))
+                .orElse(new Dimension(300, 400));
+    }
+
+    @Override
+    public Dimension getPreferredScrollableViewportSize() {
+        return getPreferredSize();
+    }
+
+    @Override
+    public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
+        return 24;
+    }
+
+    @Override
+    public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
+        return visible.height - 24;
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportWidth() {
+        return true;
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportHeight() {
+        return false;
+    }
+}

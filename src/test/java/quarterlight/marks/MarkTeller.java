@@ -1,0 +1,124 @@
+package quarterlight.marks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import quarterlight.car.Body;
+import quarterlight.car.BodyStyle;
+import quarterlight.car.Car;
+import quarterlight.car.Dimensions;
+import quarterlight.car.DriveSide;
+import quarterlight.car.FinishProfile;
+import quarterlight.car.PartialDate;
+import quarterlight.car.Substrate;
+import quarterlight.car.ZoneId;
+import quarterlight.table.DatePatternTable;
+import quarterlight.visit.Feature;
+import quarterlight.visit.Mark;
+import quarterlight.visit.MarkKind;
+import quarterlight.visit.MarkStage;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.VisitParts;
+
+/** A car and its marks, told in few words. */
+final class MarkTeller {
+    private final Car car;
+    private final List<Mark> marks = new ArrayList<>();
+    private final List<Feature> features = new ArrayList<>();
+
+    private MarkTeller(OptionalInt modelYear, Optional<PartialDate> built) {
+        car = new Car(
+                "Test car",
+                Body.usual(BodyStyle.COUPE),
+                DriveSide.LEFT,
+                FinishProfile.UNKNOWN,
+                modelYear,
+                built,
+                Substrate.STEEL,
+                Map.of(),
+                Dimensions.NOT_GIVEN);
+    }
+
+    static MarkTeller built(String date) {
+        return new MarkTeller(OptionalInt.empty(), PartialDate.parse(date));
+    }
+
+    static MarkTeller modelYear(int year) {
+        return new MarkTeller(OptionalInt.of(year), Optional.empty());
+    }
+
+    static MarkTeller undated() {
+        return new MarkTeller(OptionalInt.empty(), Optional.empty());
+    }
+
+    MarkTeller mark(String part, MarkKind kind, String text) {
+        return add(part, kind, text, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    MarkTeller stage(String part, MarkKind kind, String text, MarkStage stage) {
+        return add(part, kind, text, Optional.of(stage), Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    MarkTeller pattern(String part, String text, String pattern) {
+        return add(
+                part, MarkKind.STAMP, text, Optional.empty(), Optional.of(pattern), Optional.empty(), Optional.empty());
+    }
+
+    MarkTeller expected(String part, MarkKind kind, String text, String expected) {
+        return add(part, kind, text, Optional.empty(), Optional.empty(), Optional.of(expected), Optional.empty());
+    }
+
+    MarkTeller lead(String part, String text, int days) {
+        return add(
+                part, MarkKind.CASTING, text, Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(days));
+    }
+
+    MarkTeller feature(String name, String from, String to, boolean fitted) {
+        features.add(new Feature(
+                name,
+                PartialDate.parse(from).orElseThrow(),
+                PartialDate.parse(to).orElseThrow(),
+                Optional.of(fitted),
+                Optional.of(new ZoneId("quarter-left")),
+                Optional.empty()));
+        return this;
+    }
+
+    private MarkTeller add(
+            String part,
+            MarkKind kind,
+            String text,
+            Optional<MarkStage> stage,
+            Optional<String> pattern,
+            Optional<String> expected,
+            Optional<Integer> lead) {
+        marks.add(new Mark(
+                part,
+                kind,
+                text,
+                stage,
+                pattern,
+                expected,
+                Optional.of(new ZoneId("engine")),
+                Optional.empty(),
+                Optional.of(new PhotoId(marks.size() + 1L)),
+                Optional.empty(),
+                lead));
+        return this;
+    }
+
+    MarksReport report() {
+        return MarksReport.of(
+                new VisitParts(VisitParts.facts(car, java.time.ZoneId.of("UTC")))
+                        .marks(VisitParts.rows(marks))
+                        .features(VisitParts.rows(features))
+                        .record(),
+                DatePatternTable.load());
+    }
+
+    JudgedMark first() {
+        return report().marks().get(0);
+    }
+}

@@ -1,0 +1,111 @@
+package quarterlight.walk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import quarterlight.car.ZoneId;
+
+/** The messages of the chain against the sum over every path there is. */
+class WalkChainTest {
+    private static final List<ZoneId> ZONES = List.of(new ZoneId("a"), new ZoneId("b"), new ZoneId("c"));
+    private static final Map<ZoneId, Set<ZoneId>> NEXT_DOOR = Map.of(
+            ZONES.get(0), Set.of(ZONES.get(1)),
+            ZONES.get(1), Set.of(ZONES.get(0), ZONES.get(2)),
+            ZONES.get(2), Set.of(ZONES.get(1)));
+    private static final WalkModel MODEL = WalkModel.V2;
+    private static final int MOMENTS = 5;
+
+    private final JumpMatrix jumps = new JumpMatrix(ZONES, NEXT_DOOR, WalkHabits.NONE, 0.1, MODEL);
+
+    @Test
+    void chancesAndLikelihoodEqualTheSumOverAllPaths() {
+        for (long seed = 1; seed <= 20; seed++) {
+            Random random = new Random(seed);
+            double[] moving = random.doubles(MOMENTS - 1, 0.02, 0.7).toArray();
+            double[][] seen = random.doubles(MOMENTS)
+                    .mapToObj(x -> random.doubles(ZONES.size(), 0.05, 1).toArray())
+                    .toArray(double[][]::new);
+
+            agrees(seed, new WalkChain(jumps, moving, seen, MODEL), moving, seen);
+        }
+    }
+
+    @Test
+    void afterAChangeTheyStillDo() {
+        for (long seed = 1; seed <= 20; seed++) {
+            Random random = new Random(seed);
+            double[] moving = random.doubles(MOMENTS - 1, 0.02, 0.7).toArray();
+            double[][] seen = new double[MOMENTS][];
+            java.util.Arrays.fill(seen, new double[] {1, 1, 1});
+            WalkChain chain = new WalkChain(jumps, moving, seen, MODEL);
+            int t = random.nextInt(MOMENTS);
+            seen[t] = new double[] {0.02, 0.9, 0.08};
+            chain.update(t, t);
+
+            agrees(seed, chain, moving, seen);
+        }
+    }
+
+    @Test
+    void fromAZoneItGoesNextDoorMostlyAndAnywhereSeldom() {
+        double[] from = {1, 0, 0};
+        double[] to = new double[3];
+
+        jumps.forward(from, to);
+
+        // one step: b by 0.9 + 0.1/3, a and c by 0.1/3; two steps in 8 moves of 100, all from the same rows
+        double near = 0.9 + 0.1 / 3;
+        double far = 0.1 / 3;
+        double half = 0.45 + 0.1 / 3;
+        assertThat(to[1]).isCloseTo(0.92 * near + 0.08 * (far * near + near * far + far * near), within(1e-12));
+        assertThat(to[2]).isCloseTo(0.92 * far + 0.08 * (far * far + near * half + far * far), within(1e-12));
+        assertThat(to[0] + to[1] + to[2]).isCloseTo(1, within(1e-12));
+    }
+
+    private void agrees(long seed, WalkChain chain, double[] moving, double[][] seen) {
+        double[][] sums = new double[MOMENTS][3];
+        double all = paths(new int[MOMENTS], new boolean[MOMENTS], 0, 1, moving, seen, sums);
+        assertThat(chain.logLikelihood()).as("seed %d", seed).isCloseTo(Math.log(all), within(1e-6));
+        for (int t = 0; t < MOMENTS; t++) {
+            double[] chances = new double[3];
+            chain.addChances(t, 1, chances);
+            for (int i = 0; i < 3; i++) {
+                assertThat(chances[i]).as("seed %d, moment %d", seed, t).isCloseTo(sums[t][i] / all, within(1e-6));
+            }
+        }
+    }
+
+    /** Adds the probability of every path of zones and of "has just come" from moment {@code t} on. */
+    private double paths(
+            int[] zone, boolean[] come, int t, double p, double[] moving, double[][] seen, double[][] sums) {
+        if (t == MOMENTS) {
+            for (int k = 0; k < MOMENTS; k++) {
+                sums[k][zone[k]] += p;
+            }
+            return p;
+        }
+        double all = 0;
+        for (zone[t] = 0; zone[t] < 3; zone[t]++) {
+            for (boolean fresh : new boolean[] {true, false}) {
+                come[t] = fresh;
+                double step = t == 0 ? 1 / 6.0 : step(zone[t - 1], come[t - 1], zone[t], fresh, moving[t - 1]);
+                all += paths(zone, come, t + 1, p * step * seen[t][zone[t]], moving, seen, sums);
+            }
+        }
+        return all;
+    }
+
+    private double step(int from, boolean justCome, int to, boolean moves, double moving) {
+        double chance = justCome ? MODEL.restless() * moving : Math.min(0.98, MODEL.settled() * moving);
+        double[] at = new double[3];
+        at[from] = 1;
+        double[] next = new double[3];
+        jumps.forward(at, next);
+        return moves ? chance * next[to] : from == to ? 1 - chance : 0;
+    }
+}

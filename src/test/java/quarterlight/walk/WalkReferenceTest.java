@@ -1,0 +1,37 @@
+package quarterlight.walk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * The suggestions on simulated walks, a little below what was measured (docs/performance.md, 8 inspectors from seed 1). The full study is
+ * {@code WalkStudy} in the benches.
+ */
+class WalkReferenceTest {
+    private static final WalkScores.Place COUPE = WalkScores.Place.coupe();
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({
+        "NEXT_DOOR, 6, 70, 76",
+        "BURSTS, 0.3, 77.5, 91.5",
+        "TWO_LAPS, 5, 55, 74.5",
+        "WANDERING, -1.2, 51.5, 71.5",
+        "TWO_CAMERAS, 0, 61, 81.5",
+        "SUBJECTS, -0.6, 43, 84",
+        "STATIONS, -1, 47.3, 82.7",
+    })
+    void theTrueZoneIsAmongTheFirst(WalkKind kind, double overRule, double firstThree, double afterThreeVisits) {
+        WalkScores scores = WalkScores.of(kind, 8, 1, 220, COUPE);
+
+        assertThat(100 * (scores.fresh().first() - scores.rule().first()))
+                .as("%s", scores)
+                .isGreaterThan(overRule);
+        assertThat(100 * scores.fresh().firstThree()).as("%s", scores).isGreaterThan(firstThree);
+        assertThat(100 * scores.learnt().firstThree()).as("%s", scores).isGreaterThan(afterThreeVisits);
+        assertThat(scores.learnt().first())
+                .as("%s", scores)
+                .isGreaterThan(scores.rule().first());
+    }
+}

@@ -1,0 +1,63 @@
+package quarterlight.walk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import quarterlight.car.Body;
+import quarterlight.car.BodyStyle;
+import quarterlight.car.Zone;
+import quarterlight.car.ZoneId;
+import quarterlight.diagram.DiagramFile;
+import quarterlight.diagram.DiagramRefused;
+import quarterlight.diagram.Neighbors;
+import quarterlight.table.ZoneTable;
+
+/**
+ * The scores of one kind of walk over many inspectors.
+ *
+ * @param rule the rule of the pinned photo nearest in time
+ * @param fresh the model, knowing no earlier visit
+ * @param learnt the model after three earlier visits of the same inspector
+ */
+public record WalkScores(Yardstick rule, Yardstick fresh, Yardstick learnt) {
+    /** A usual coupe. */
+    public record Place(List<ZoneId> zones, Map<ZoneId, Set<ZoneId>> nextDoor) {
+        public static Place coupe() {
+            Body coupe = Body.usual(BodyStyle.COUPE);
+            try {
+                return new Place(
+                        ZoneTable.load().zonesOf(coupe).stream().map(Zone::id).toList(),
+                        Neighbors.of(DiagramFile.shipped(coupe)).map());
+            } catch (DiagramRefused e) {
+                throw new AssertionError(e);
+            }
+        }
+
+        public ZoneSuggestions suggestions(WalkHabits habits) {
+            return new ZoneSuggestions(zones, nextDoor, habits, WalkModel.V2);
+        }
+    }
+
+    /** @param photos about how many a visit */
+    public static WalkScores of(WalkKind kind, int inspectors, long seed, int photos, Place place) {
+        List<Yardstick> rule = new ArrayList<>();
+        List<Yardstick> fresh = new ArrayList<>();
+        List<Yardstick> learnt = new ArrayList<>();
+        for (int i = 0; i < inspectors; i++) {
+            Walker walker = kind.inspector(photos, place.nextDoor(), seed + i);
+            Random random = new Random(1000 + seed + i);
+            WalkHabits habits = WalkHabits.NONE;
+            for (int earlier = 0; earlier < 3; earlier++) {
+                habits = habits.plus(WalkHabits.of(Yardstick.allPinned(walker.visit(random))));
+            }
+            List<Snap> snaps = walker.visit(random);
+            List<Shot> shots = Yardstick.pinned(snaps);
+            rule.add(Yardstick.ofNearest(snaps));
+            fresh.add(Yardstick.of(snaps, place.suggestions(WalkHabits.NONE).suggest(shots)));
+            learnt.add(Yardstick.of(snaps, place.suggestions(habits).suggest(shots)));
+        }
+        return new WalkScores(Yardstick.mean(rule), Yardstick.mean(fresh), Yardstick.mean(learnt));
+    }
+}
