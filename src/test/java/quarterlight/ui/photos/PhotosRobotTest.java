@@ -126,6 +126,9 @@ class PhotosRobotTest extends DeskRobot {
     }
 
     private void menuKey(int key) {
-        window.pressAndReleaseKey(KeyPressInfo.keyCode(key).modifiers(java.awt.event.InputEvent.CTRL_DOWN_MASK));
+        robot.focusAndWaitForFocusGain(sheet());
+        robot.pressKey(KeyEvent.VK_CONTROL);
+        robot.pressAndReleaseKeys(key);
+        robot.releaseKey(KeyEvent.VK_CONTROL);
     }
 }

@@ -10,7 +10,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import javax.swing.JComponent;
+import javax.swing.JPanel;
 import javax.swing.UIManager;
 import quarterlight.capture.CameraClock;
 import quarterlight.ui.kit.Format;
@@ -25,7 +25,7 @@ import quarterlight.visit.PhotoId;
  * Every camera's line on one time axis: a tick above the line where its clock recorded a photo, one below where the photo was taken by
  * the corrected time. Event thread only.
  */
-final class ClockLines extends JComponent {
+final class ClockLines extends JPanel {
     private static final int ROW = 64;
     private static final int LEFT = 12;
     private static final int AXIS = 28;
