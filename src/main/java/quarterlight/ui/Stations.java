@@ -7,6 +7,7 @@ import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Station;
 import quarterlight.ui.kit.StationScreen;
 import quarterlight.ui.marks.MarksScreen;
+import quarterlight.ui.notes.NotesScreen;
 import quarterlight.ui.pages.PagesScreen;
 import quarterlight.ui.photos.PhotosScreen;
 
@@ -25,7 +26,8 @@ final class Stations {
             case PHOTOS -> new PhotosScreen(parts, visit, actions.takeIn());
             case PAGES -> new PagesScreen(parts, visit);
             case MARKS -> new MarksScreen(parts, visit);
-            case GAUGE, RUST, NOTES -> new HeldScreen(parts, visit, station);
+            case NOTES -> new NotesScreen(parts, visit);
+            case GAUGE, RUST -> new HeldScreen(parts, visit, station);
         };
     }
 }
