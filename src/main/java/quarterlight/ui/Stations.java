@@ -8,6 +8,7 @@ import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Station;
 import quarterlight.ui.kit.StationScreen;
 import quarterlight.ui.marks.MarksScreen;
+import quarterlight.ui.notes.NotesScreen;
 import quarterlight.ui.pages.PagesScreen;
 import quarterlight.ui.photos.PhotosScreen;
 import quarterlight.ui.rust.RustScreen;
@@ -29,7 +30,7 @@ final class Stations {
             case GAUGE -> new GaugeScreen(parts, visit);
             case MARKS -> new MarksScreen(parts, visit);
             case RUST -> new RustScreen(parts, visit);
-            case NOTES -> new HeldScreen(parts, visit, station);
+            case NOTES -> new NotesScreen(parts, visit);
         };
     }
 }
