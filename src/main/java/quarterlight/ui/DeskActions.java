@@ -51,7 +51,7 @@ final class DeskActions {
         twoCars = always(
                         "do.two-cars",
                         () -> new TwoVisits(parts, window.frame()).ask(visit().map(OpenVisit::folder)))
-                .menuKey("D");
+                .menuKey("shift C");
         quit = always("do.quit", window::quit).menuKey("Q");
         facts = always("do.facts", this::editFacts).menuKey("I");
         takeIn = always("do.take-in", this::choosePhotos).menuKey("T");
