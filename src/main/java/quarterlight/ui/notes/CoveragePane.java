@@ -68,7 +68,8 @@ final class CoveragePane extends JPanel {
         usual.addActionListener(e -> actions.remove(
                 RecordKind.COVERAGE,
                 visit.visit().coverage().stream().map(Recorded::id).toList()));
-        why.addActionListener(e -> table.chosen().ifPresent(gap -> excuse.accept(gap.zone().id())));
+        why.addActionListener(
+                e -> table.chosen().ifPresent(gap -> excuse.accept(gap.zone().id())));
         add(Look.secondary(head), "h 32!, gapx 16 16, wmin 0");
         JScrollPane scroll = new JScrollPane(table);
         scroll.setBorder(null);
@@ -105,10 +106,11 @@ final class CoveragePane extends JPanel {
     }
 
     private void wish(boolean onlyHere) {
-        table.chosen().ifPresent(gap -> actions.wish(new CoverageWish(
-                onlyHere ? Optional.of(gap.zone().id()) : Optional.empty(),
-                gap.lacks().word(),
-                ((Number) want.getValue()).intValue())));
+        table.chosen()
+                .ifPresent(gap -> actions.wish(new CoverageWish(
+                        onlyHere ? Optional.of(gap.zone().id()) : Optional.empty(),
+                        gap.lacks().word(),
+                        ((Number) want.getValue()).intValue())));
     }
 
     private void allow() {
@@ -123,9 +125,8 @@ final class CoveragePane extends JPanel {
     }
 
     void render() {
-        List<Gap> gaps = visit.coverage().stream()
-                .flatMap(zone -> zone.gaps().stream())
-                .toList();
+        List<Gap> gaps =
+                visit.coverage().stream().flatMap(zone -> zone.gaps().stream()).toList();
         table.show(gaps);
         long zones = gaps.stream().map(gap -> gap.zone().id()).distinct().count();
         head.setText(
