@@ -1,6 +1,5 @@
 package quarterlight.cli;
 
-import quarterlight.edit.VisitThumbnails;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
@@ -19,6 +18,7 @@ import quarterlight.diagram.DiagramRefused;
 import quarterlight.diagram.Neighbors;
 import quarterlight.diagram.VisitDiagram;
 import quarterlight.edit.Habits;
+import quarterlight.edit.VisitThumbnails;
 import quarterlight.photo.PictureMeasures;
 import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.Pictures;

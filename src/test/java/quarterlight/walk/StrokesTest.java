@@ -48,8 +48,7 @@ class StrokesTest {
                 continue;
             }
             ZoneId truth = snaps.get(i).zone();
-            List<Suggestion> likely =
-                    line.suggestions(shots.get(i).photo());
+            List<Suggestion> likely = line.suggestions(shots.get(i).photo());
             boolean suggested = likely.stream().anyMatch(one -> one.zone().equals(truth));
             strokes += suggested ? 1 : typed(truth, likely);
             pins.putAll(withTwins(shots, i, truth));

@@ -202,7 +202,10 @@ public final class DiagramPanel extends JComponent {
         DiagramInk ink = LayerInk.of(
                 visit.findings(),
                 visit.coverage(),
-                layers, parts.settings().settings().unit(), List.of(), names);
+                layers,
+                parts.settings().settings().unit(),
+                List.of(),
+                names);
         work.request(
                 new SceneWork.Wish(visit.drawing(), ink, inkPalette(), getWidth(), getHeight(), deviceScale(), view));
     }

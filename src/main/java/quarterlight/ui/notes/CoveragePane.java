@@ -29,7 +29,6 @@ final class CoveragePane extends JPanel {
     private final transient OpenVisit visit;
     private final transient NotesActions actions;
     private final transient Texts texts;
-    private final transient Consumer<ZoneId> excuse;
     private final FactTable<Gap> table;
     private final JLabel head = new JLabel(" ");
     private final JSpinner want = new JSpinner(new SpinnerNumberModel(1, 0, CoverageWish.MOST, 1));
@@ -43,7 +42,6 @@ final class CoveragePane extends JPanel {
         super(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[][grow,fill][]"));
         this.visit = visit;
         this.actions = actions;
-        this.excuse = excuse;
         this.texts = parts.texts();
         table = new FactTable<>(
                 texts.get("notes.tab.coverage"),
@@ -61,6 +59,8 @@ final class CoveragePane extends JPanel {
         usual = new JButton(texts.get("notes.wish.usual"));
         why = new JButton(texts.get("notes.wish.excuse"));
         Look.named(want, texts.get("notes.wish.want"));
+        want.setName("wish-want");
+        here.setName("wish-here");
         table.onChosen(this::chosen);
         table.onKey("ENTER", this::chosen);
         here.addActionListener(e -> wish(true));
@@ -68,7 +68,8 @@ final class CoveragePane extends JPanel {
         usual.addActionListener(e -> actions.remove(
                 RecordKind.COVERAGE,
                 visit.visit().coverage().stream().map(Recorded::id).toList()));
-        why.addActionListener(e -> table.chosen().ifPresent(gap -> excuse.accept(gap.zone().id())));
+        why.addActionListener(
+                e -> table.chosen().ifPresent(gap -> excuse.accept(gap.zone().id())));
         add(Look.secondary(head), "h 32!, gapx 16 16, wmin 0");
         JScrollPane scroll = new JScrollPane(table);
         scroll.setBorder(null);
@@ -105,10 +106,11 @@ final class CoveragePane extends JPanel {
     }
 
     private void wish(boolean onlyHere) {
-        table.chosen().ifPresent(gap -> actions.wish(new CoverageWish(
-                onlyHere ? Optional.of(gap.zone().id()) : Optional.empty(),
-                gap.lacks().word(),
-                ((Number) want.getValue()).intValue())));
+        table.chosen()
+                .ifPresent(gap -> actions.wish(new CoverageWish(
+                        onlyHere ? Optional.of(gap.zone().id()) : Optional.empty(),
+                        gap.lacks().word(),
+                        ((Number) want.getValue()).intValue())));
     }
 
     private void allow() {
@@ -123,9 +125,8 @@ final class CoveragePane extends JPanel {
     }
 
     void render() {
-        List<Gap> gaps = visit.coverage().stream()
-                .flatMap(zone -> zone.gaps().stream())
-                .toList();
+        List<Gap> gaps =
+                visit.coverage().stream().flatMap(zone -> zone.gaps().stream()).toList();
         table.show(gaps);
         long zones = gaps.stream().map(gap -> gap.zone().id()).distinct().count();
         head.setText(

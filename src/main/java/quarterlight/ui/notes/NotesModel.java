@@ -70,21 +70,28 @@ final class NotesModel {
     List<TrialLine> trials(VisitRecord visit, List<quarterlight.car.ZoneId> zones) {
         List<TrialLine> lines = new ArrayList<>();
         List<Recorded<Trial>> rest = new ArrayList<>(visit.trials());
-        lists.trials().groups(runs(visit)).values().forEach(group -> group.forEach(item -> {
-            List<Recorded<Trial>> kept =
-                    rest.stream().filter(row -> same(row.value().item(), item.item())).toList();
-            rest.removeAll(kept);
-            if (kept.isEmpty() && zones.contains(item.zone())) {
-                lines.add(new TrialLine(item.item(), Optional.of(item), Optional.empty()));
-            }
-            kept.forEach(row -> lines.add(new TrialLine(item.item(), Optional.of(item), Optional.of(row))));
-        }));
-        rest.forEach(row -> lines.add(new TrialLine(row.value().item(), listed(row.value().item()), Optional.of(row))));
+        lists.trials()
+                .groups(runs(visit))
+                .values()
+                .forEach(group -> group.forEach(item -> {
+                    List<Recorded<Trial>> kept = rest.stream()
+                            .filter(row -> same(row.value().item(), item.item()))
+                            .toList();
+                    rest.removeAll(kept);
+                    if (kept.isEmpty() && zones.contains(item.zone())) {
+                        lines.add(new TrialLine(item.item(), Optional.of(item), Optional.empty()));
+                    }
+                    kept.forEach(row -> lines.add(new TrialLine(item.item(), Optional.of(item), Optional.of(row))));
+                }));
+        rest.forEach(row ->
+                lines.add(new TrialLine(row.value().item(), listed(row.value().item()), Optional.of(row))));
         return Collections.unmodifiableList(lines);
     }
 
     private Optional<TrialItem> listed(String item) {
-        return lists.trials().items().stream().filter(one -> same(one.item(), item)).findFirst();
+        return lists.trials().items().stream()
+                .filter(one -> same(one.item(), item))
+                .findFirst();
     }
 
     private static boolean same(String a, String b) {

@@ -64,7 +64,8 @@ final class OdometerPane extends JPanel {
         label("notes.odometer." + name, words);
         words.putClientProperty("JTextField.placeholderText", texts.get("notes.odometer.tip." + name));
         JComboBox<String> answer = new JComboBox<>();
-        ANSWERS.forEach(kind -> answer.addItem(texts.get("notes.odometer.answer." + kind.name().toLowerCase(java.util.Locale.ROOT))));
+        ANSWERS.forEach(kind ->
+                answer.addItem(texts.get("notes.odometer.answer." + kind.name().toLowerCase(java.util.Locale.ROOT))));
         Look.named(answer, texts.get("notes.odometer." + name));
         add(answer);
         add(words, "wmin 0");
@@ -117,6 +118,9 @@ final class OdometerPane extends JPanel {
     }
 
     private static String escaped(List<String> lines) {
-        return String.join("\n", lines).replace("&", "&amp;").replace("<", "&lt;").replace("\n", "<br>");
+        return String.join("\n", lines)
+                .replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace("\n", "<br>");
     }
 }

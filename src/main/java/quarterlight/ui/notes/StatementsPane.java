@@ -78,7 +78,8 @@ final class StatementsPane extends JPanel {
         zone = new ZoneField(parts, visit);
         zone.field().setName(notLookedAt ? "not-zone" : "note-zone");
         keep = new JButton(texts.get("notes.keep"));
-        table = new FactTable<>(texts.get(notLookedAt ? "notes.tab.not" : "notes.tab.statements"), columns(), Recorded::id);
+        table = new FactTable<>(
+                texts.get(notLookedAt ? "notes.tab.not" : "notes.tab.statements"), columns(), Recorded::id);
         table.setName(notLookedAt ? "not-looked-at" : "statements");
         table.onChosen(this::fill);
         table.onKey("DELETE", this::remove);
@@ -98,7 +99,8 @@ final class StatementsPane extends JPanel {
         }
         columns.add(column("text", 260, Statement::text));
         if (!notLookedAt) {
-            columns.add(column("severity", 64, s -> s.severity().map(Severity::word).orElse("")));
+            columns.add(
+                    column("severity", 64, s -> s.severity().map(Severity::word).orElse("")));
             columns.add(column("basis", 80, s -> s.basis().map(Basis::word).orElse("")));
         }
         columns.add(column("photo", 90, s -> s.photo()
@@ -167,6 +169,7 @@ final class StatementsPane extends JPanel {
                 offer();
             }
         });
+        zone.then(text);
         zone.onChange(() -> visit.selection().zones(zone.zones()));
         model.onChange(this::offer);
     }
@@ -234,10 +237,15 @@ final class StatementsPane extends JPanel {
                     RecordKind.STATEMENTS,
                     old.get().id(),
                     new Statement(
-                            where, chosen, words, severity.chosen(), basis.chosen(), shown(before), before.atSeconds()));
+                            where,
+                            chosen,
+                            words,
+                            severity.chosen(),
+                            basis.chosen(),
+                            shown(before),
+                            before.atSeconds()));
         } else {
-            actions.state(
-                    List.copyOf(zone.zones()), chosen, words, severity.chosen(), basis.chosen(), inHand());
+            actions.state(List.copyOf(zone.zones()), chosen, words, severity.chosen(), basis.chosen(), inHand());
         }
         fresh();
         zone.field().requestFocusInWindow();
@@ -297,7 +305,7 @@ final class StatementsPane extends JPanel {
             zone.zones(new LinkedHashSet<>(visit.selection().zones()));
         }
         photo.setEnabled(visit.isEditable() && visit.selection().photo().isPresent());
-        photo.setSelected(photo.isEnabled() && table.chosen().isEmpty());
+        photo.setSelected(photo.isEnabled() && photo.isSelected());
     }
 
     void render() {

@@ -58,17 +58,30 @@ final class TrialsPane extends JPanel {
         table = new FactTable<>(
                 texts.get("notes.tab.trials"),
                 List.of(
-                        column("group", 76, line -> line.listed().map(TrialItem::group).map(g -> g.word()).orElse("")),
+                        column("group", 76, line -> line.listed()
+                                .map(TrialItem::group)
+                                .map(g -> g.word())
+                                .orElse("")),
                         column("item", 200, NotesModel.TrialLine::item),
-                        column("result", 120, line -> of(line, one -> one.result().word())),
-                        column("value", 60, line -> of(line, one -> one.value().map(BigDecimal::toPlainString).orElse(""))),
+                        column(
+                                "result",
+                                120,
+                                line -> of(line, one -> one.result().word())),
+                        column(
+                                "value",
+                                60,
+                                line -> of(line, one -> one.value()
+                                        .map(BigDecimal::toPlainString)
+                                        .orElse(""))),
                         column("unit", 44, line -> of(line, one -> one.unit().orElse(""))),
                         column("note", 200, line -> of(line, one -> one.note().orElse("")))),
-                line -> line.item() + line.kept().map(row -> row.id().toString()).orElse(""));
+                line -> line.item()
+                        + line.kept().map(row -> row.id().toString()).orElse(""));
         table.setName("trials");
         table.onChosen(this::fill);
         for (TrialResult one : TrialResult.values()) {
-            table.onKey(texts.get("notes.trial.key." + one.name().toLowerCase(java.util.Locale.ROOT)), () -> quick(one));
+            table.onKey(
+                    texts.get("notes.trial.key." + one.name().toLowerCase(java.util.Locale.ROOT)), () -> quick(one));
         }
         table.onKey("ENTER", value::requestFocusInWindow);
         table.onKey("DELETE", this::remove);
@@ -132,10 +145,15 @@ final class TrialsPane extends JPanel {
             Optional<Trial> kept = line.kept().map(Recorded::value);
             item.setText(line.item());
             result.choose(kept.map(Trial::result).or(() -> Optional.of(TrialResult.WORKS)));
-            value.setText(of(line, one -> one.value().map(BigDecimal::toPlainString).orElse("")));
-            unit.setText(kept.flatMap(Trial::unit).or(() -> line.listed().flatMap(TrialItem::unit)).orElse(""));
+            value.setText(
+                    of(line, one -> one.value().map(BigDecimal::toPlainString).orElse("")));
+            unit.setText(kept.flatMap(Trial::unit)
+                    .or(() -> line.listed().flatMap(TrialItem::unit))
+                    .orElse(""));
             note.setText(of(line, one -> one.note().orElse("")));
-            line.listed().map(TrialItem::zone).or(() -> kept.flatMap(Trial::zone))
+            line.listed()
+                    .map(TrialItem::zone)
+                    .or(() -> kept.flatMap(Trial::zone))
                     .filter(visit.zones()::contains)
                     .ifPresent(zone -> visit.selection().zones(java.util.Set.of(zone)));
         });
@@ -159,7 +177,8 @@ final class TrialsPane extends JPanel {
     }
 
     private Optional<ZoneId> zone(NotesModel.TrialLine line) {
-        return line.kept().flatMap(row -> row.value().zone())
+        return line.kept()
+                .flatMap(row -> row.value().zone())
                 .or(() -> line.listed().map(TrialItem::zone).filter(visit.zones()::contains));
     }
 
