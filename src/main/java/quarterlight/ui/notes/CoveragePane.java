@@ -29,7 +29,6 @@ final class CoveragePane extends JPanel {
     private final transient OpenVisit visit;
     private final transient NotesActions actions;
     private final transient Texts texts;
-    private final transient Consumer<ZoneId> excuse;
     private final FactTable<Gap> table;
     private final JLabel head = new JLabel(" ");
     private final JSpinner want = new JSpinner(new SpinnerNumberModel(1, 0, CoverageWish.MOST, 1));
@@ -43,7 +42,6 @@ final class CoveragePane extends JPanel {
         super(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[][grow,fill][]"));
         this.visit = visit;
         this.actions = actions;
-        this.excuse = excuse;
         this.texts = parts.texts();
         table = new FactTable<>(
                 texts.get("notes.tab.coverage"),
@@ -61,6 +59,8 @@ final class CoveragePane extends JPanel {
         usual = new JButton(texts.get("notes.wish.usual"));
         why = new JButton(texts.get("notes.wish.excuse"));
         Look.named(want, texts.get("notes.wish.want"));
+        want.setName("wish-want");
+        here.setName("wish-here");
         table.onChosen(this::chosen);
         table.onKey("ENTER", this::chosen);
         here.addActionListener(e -> wish(true));

@@ -111,7 +111,7 @@ final class NotesActions {
                         progress -> new NotesModel.Lists(
                                 parts.work().trials(),
                                 new PhraseFile(parts.settings().folder()).read()),
-                        loaded::accept,
+                        loaded,
                         parts.problems()::failed);
     }
 }

@@ -41,11 +41,11 @@ public final class NotesScreen implements StationScreen {
         trials = new TrialsPane(parts, visit, model, actions);
         odometer = new OdometerPane(parts, visit, actions);
         coverage = new CoveragePane(parts, visit, actions, this::excuse);
-        tab("statements", statements, statements.first(), "S");
-        tab("not", not, not.first(), "O");
-        tab("trials", trials, trials.first(), "T");
-        tab("odometer", odometer, odometer, "M");
-        tab("coverage", coverage, coverage.first(), "C");
+        tab("statements", statements, statements.first(), "1");
+        tab("not", not, not.first(), "2");
+        tab("trials", trials, trials.first(), "3");
+        tab("odometer", odometer, odometer, "4");
+        tab("coverage", coverage, coverage.first(), "5");
         tabs.setName("notes-tabs");
         side.add(tabs);
         visit.onVisit(this::render);

@@ -169,6 +169,7 @@ final class StatementsPane extends JPanel {
                 offer();
             }
         });
+        zone.then(text);
         zone.onChange(() -> visit.selection().zones(zone.zones()));
         model.onChange(this::offer);
     }
@@ -304,7 +305,7 @@ final class StatementsPane extends JPanel {
             zone.zones(new LinkedHashSet<>(visit.selection().zones()));
         }
         photo.setEnabled(visit.isEditable() && visit.selection().photo().isPresent());
-        photo.setSelected(photo.isEnabled() && table.chosen().isEmpty());
+        photo.setSelected(photo.isEnabled() && photo.isSelected());
     }
 
     void render() {
