@@ -150,6 +150,7 @@ class SuggestVerbTest {
                 1,
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
-                List.of());
+                List.of(),
+                Optional.empty());
     }
 }

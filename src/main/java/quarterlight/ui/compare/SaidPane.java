@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
+import javax.swing.text.DefaultCaret;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.compare.CarSummary;
 import quarterlight.compare.ComparedZone;
@@ -73,6 +74,9 @@ final class SaidPane extends JPanel {
         area.setWrapStyleWord(true);
         area.setEditable(false);
         area.setOpaque(false);
+        if (area.getCaret() instanceof DefaultCaret caret) {
+            caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+        }
         area.setBorder(null);
         area.setFont(new javax.swing.JLabel().getFont());
         Look.named(area, sentence);
