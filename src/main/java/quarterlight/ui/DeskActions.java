@@ -49,11 +49,7 @@ final class DeskActions {
         openVisit = always("do.open", this::chooseVisit).menuKey("O");
         closeVisit = always("do.close", window::closeVisit).menuKey("W");
         twoCars = always("do.two-cars", () -> new TwoVisits(parts, window.frame()).ask(visit().map(OpenVisit::folder)))
-<<<<<<< HEAD
                 .menuKey("shift C");
-=======
-                .menuKey("D");
->>>>>>> ui-marks
         quit = always("do.quit", window::quit).menuKey("Q");
         facts = always("do.facts", this::editFacts).menuKey("I");
         takeIn = always("do.take-in", this::choosePhotos).menuKey("T");

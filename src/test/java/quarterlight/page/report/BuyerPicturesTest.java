@@ -77,16 +77,7 @@ class BuyerPicturesTest {
         for (long seed : new long[] {1, 2, 3}) {
             assertThat(of(hidden(), seed).print(FRAME).orElseThrow().jpeg())
                     .isEqualTo(of(hidden(), 99).print(FRAME).orElseThrow().jpeg());
-<<<<<<< HEAD
             assertThat(thumbnail(seed)).isEqualTo(thumbnail(99));
-=======
-            assertThat(of(hidden(), seed)
-                            .thumbnails(photo -> Optional.of(new byte[] {1}))
-                            .apply(PHOTO))
-                    .isEqualTo(of(hidden(), 99)
-                            .thumbnails(photo -> Optional.empty())
-                            .apply(PHOTO));
->>>>>>> ui-marks
         }
         assertThat(of(visit().record(), 1).print(FRAME).orElseThrow().jpeg())
                 .as("without a region the pictures differ, so the comparison can fail")
