@@ -12,6 +12,8 @@ import quarterlight.car.ZoneId;
 import quarterlight.compare.Comparison;
 import quarterlight.coverage.Coverage;
 import quarterlight.coverage.Gap;
+import quarterlight.coverage.TrialList;
+import quarterlight.coverage.ZoneCoverage;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.DiagramRefused;
 import quarterlight.diagram.VisitDiagram;
@@ -20,6 +22,7 @@ import quarterlight.findings.Findings;
 import quarterlight.findings.Matter;
 import quarterlight.findings.MatterWeights;
 import quarterlight.findings.WhatMatters;
+import quarterlight.marks.code.DatePatterns;
 import quarterlight.page.ComparisonPages;
 import quarterlight.page.Paper;
 import quarterlight.page.VisitPages;
@@ -31,6 +34,7 @@ import quarterlight.store.VisitStore;
 import quarterlight.table.CoverageTable;
 import quarterlight.table.DatePatternTable;
 import quarterlight.table.TableUnreadable;
+import quarterlight.table.TrialTable;
 import quarterlight.task.Progress;
 import quarterlight.units.Area;
 import quarterlight.visit.VisitFacts;
@@ -57,6 +61,21 @@ public final class VisitWork {
         return Findings.of(visit, catalog, areas.apply(folder, visit.facts()), DatePatternTable.load(settings));
     }
 
+    /** How far each zone is covered by what a visit holds now, in the order of the walk. */
+    public static List<ZoneCoverage> coverage(Findings findings, VisitRecord visit) {
+        return Coverage.zones(visit, findings.catalog(), findings.thickness(), findings.rust(), CoverageTable.load());
+    }
+
+    /** What date codes are read by: the program's patterns and the inspector's own. */
+    public DatePatterns patterns() throws TableUnreadable {
+        return DatePatternTable.load(settings);
+    }
+
+    /** The functions worth trying: the inspector's own list, else the program's. */
+    public TrialList trials() throws TableUnreadable {
+        return TrialTable.load(settings);
+    }
+
     /** Makes the diagram page and the report of a visit in a folder; what was made. */
     public List<Path> pages(VisitStore store, Path out, Paper paper, Progress progress)
             throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
@@ -71,8 +90,7 @@ public final class VisitWork {
             List<Path> made = new ArrayList<>(
                     new VisitPages(findings, diagram, places, pictures.thumbnails(thumbnails.by(visit)), matters)
                             .write(out, paper, progress));
-            List<Gap> gaps =
-                    Coverage.gaps(visit, catalog, findings.thickness(), findings.rust(), CoverageTable.load());
+            List<Gap> gaps = Coverage.gaps(visit, catalog, findings.thickness(), findings.rust(), CoverageTable.load());
             made.addAll(
                     new ReportPages(findings, diagram, places, gaps, matters, pictures).write(out, paper, progress));
             return made;

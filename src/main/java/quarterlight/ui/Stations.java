@@ -2,12 +2,16 @@ package quarterlight.ui;
 
 import java.util.List;
 import java.util.stream.Stream;
+import quarterlight.ui.gauge.GaugeScreen;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Station;
 import quarterlight.ui.kit.StationScreen;
+import quarterlight.ui.marks.MarksScreen;
+import quarterlight.ui.notes.NotesScreen;
 import quarterlight.ui.pages.PagesScreen;
 import quarterlight.ui.photos.PhotosScreen;
+import quarterlight.ui.rust.RustScreen;
 
 /** The screens of a visit, one per station. */
 final class Stations {
@@ -23,7 +27,10 @@ final class Stations {
         return switch (station) {
             case PHOTOS -> new PhotosScreen(parts, visit, actions.takeIn());
             case PAGES -> new PagesScreen(parts, visit);
-            case GAUGE, RUST, MARKS, NOTES -> new HeldScreen(parts, visit, station);
+            case GAUGE -> new GaugeScreen(parts, visit);
+            case MARKS -> new MarksScreen(parts, visit);
+            case RUST -> new RustScreen(parts, visit);
+            case NOTES -> new NotesScreen(parts, visit);
         };
     }
 }

@@ -55,6 +55,27 @@ public record VisitRecord(
                 List.of(), clocks, List.of(), List.of(), List.of(), List.of());
     }
 
+    /** The same visit with other marks. */
+    public VisitRecord withMarks(List<Recorded<Mark>> others) {
+        return new VisitRecord(
+                facts,
+                photos,
+                pins,
+                readings,
+                gaugeChecks,
+                signs,
+                traces,
+                others,
+                trials,
+                statements,
+                features,
+                clocks,
+                photoNotes,
+                hidden,
+                coverage,
+                leftOut);
+    }
+
     public Optional<Photo> photo(PhotoId id) {
         return photos.stream().filter(photo -> photo.id().equals(id)).findFirst();
     }

@@ -90,8 +90,8 @@ class WhatMattersTest {
 
     @Test
     void whatIsOnlyToldWeighsHalfAndWhatSaysThatAllIsWellWeighsNothing() {
-        say("hood", StatementKind.DAMAGED, "told", Severity.GRAVE, Basis.TOLD);
-        say("roof", StatementKind.DAMAGED, "seen", Severity.MAJOR, Basis.SEEN);
+        say("hood", StatementKind.WORN, "told", Severity.GRAVE, Basis.TOLD);
+        say("roof", StatementKind.WORN, "seen", Severity.MAJOR, Basis.SEEN);
         say("engine", StatementKind.SOUND, "well", Severity.GRAVE, Basis.SEEN);
         say("decklid", StatementKind.NOT_LOOKED_AT, "covered", Severity.GRAVE, Basis.SEEN);
         say("cowl", StatementKind.WORN, "a note", Severity.NOTE, Basis.SEEN);
@@ -100,7 +100,7 @@ class WhatMattersTest {
 
     @Test
     void allOfOneZoneIsOneMatterWithEveryPieceOfItsEvidence() {
-        say("hood", StatementKind.DAMAGED, "dent", Severity.MAJOR, Basis.SEEN);
+        say("hood", StatementKind.WORN, "dent", Severity.MAJOR, Basis.SEEN);
         say("hood", StatementKind.DOES_NOT_BELONG, "vent of another car", Severity.MINOR, Basis.FROM_PAPERS);
         assertThat(matters()).singleElement().satisfies(matter -> {
             assertThat(matter.weight()).isEqualTo(60 + 3);

@@ -8,7 +8,7 @@ import quarterlight.finish.FinishReason;
 import quarterlight.finish.ZoneHistory;
 
 /** The likelihoods of a panel in words, with every reason that moved them. */
-final class LikelihoodTexts {
+public final class LikelihoodTexts {
     private static final double TOO_SMALL = 0.05;
 
     private LikelihoodTexts() {}
@@ -34,6 +34,14 @@ final class LikelihoodTexts {
                         Math.abs(reason.log10Refinish()) >= TOO_SMALL || Math.abs(reason.log10Repair()) >= TOO_SMALL)
                 .forEach(reason -> reasons.add(new ReportContent.Fact(what(reason), effect(reason))));
         return new ReportContent.LikelihoodText(figures, strength, reasons);
+    }
+
+    /** The same as sentences: the figures, the strength of the zone's own evidence, each reason. */
+    public static List<String> sentences(ZoneHistory zone) {
+        ReportContent.LikelihoodText text = of(zone);
+        List<String> sentences = new ArrayList<>(List.of(text.figures(), text.strength()));
+        text.reasons().forEach(reason -> sentences.add(reason.label() + ": " + reason.text()));
+        return sentences;
     }
 
     static String what(FinishReason reason) {

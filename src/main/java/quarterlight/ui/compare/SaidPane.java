@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
+import javax.swing.text.DefaultCaret;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.compare.CarSummary;
 import quarterlight.compare.ComparedZone;
@@ -20,7 +21,8 @@ final class SaidPane extends JPanel {
     SaidPane(Texts texts, Comparison comparison) {
         super(new MigLayout("insets 12 16 16 16, wrap 1, gapy 4, fillx", "[grow,fill,0::]"));
         this.texts = texts;
-        add(new CountBars(texts, texts.get("compare.refinished", comparison.counted().size()), comparison.refinished()));
+        add(new CountBars(
+                texts, texts.get("compare.refinished", comparison.counted().size()), comparison.refinished()));
         add(new CountBars(texts, texts.get("compare.repaired"), comparison.repaired()), "gaptop 8");
         for (Side side : Side.values()) {
             CarSummary car = side == Side.A ? comparison.a() : comparison.b();
@@ -72,6 +74,9 @@ final class SaidPane extends JPanel {
         area.setWrapStyleWord(true);
         area.setEditable(false);
         area.setOpaque(false);
+        if (area.getCaret() instanceof DefaultCaret caret) {
+            caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+        }
         area.setBorder(null);
         area.setFont(new javax.swing.JLabel().getFont());
         Look.named(area, sentence);

@@ -7,13 +7,15 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.atomic.AtomicReference;
-import java.util.function.Consumer;
+import java.util.function.BiConsumer;
 import javax.swing.SwingUtilities;
+import quarterlight.coverage.ZoneCoverage;
+import quarterlight.edit.VisitWork;
 import quarterlight.findings.Findings;
 import quarterlight.table.TableUnreadable;
 import quarterlight.visit.VisitRecord;
 
-/** Works out the findings of the last state of the visit in the background; states that were overtaken are left out. */
+/** Works out the findings and the coverage of the last state of the visit in the background; states that were overtaken are left out. */
 final class FindingsWork {
     private static final System.Logger LOG = System.getLogger(FindingsWork.class.getName());
 
@@ -24,12 +26,14 @@ final class FindingsWork {
     });
     private final DeskParts parts;
     private final Path folder;
-    private final Consumer<Findings> arrived;
+    private final BiConsumer<Findings, List<ZoneCoverage>> arrived;
     private final AtomicReference<Optional<VisitRecord>> wanted = new AtomicReference<>(Optional.empty());
     private Optional<List<Object>> last = Optional.empty();
+    private Optional<Findings> made = Optional.empty();
+    private List<ZoneCoverage> coverage = List.of();
 
-    /** @param arrived told on the event thread */
-    FindingsWork(DeskParts parts, Path folder, Consumer<Findings> arrived) {
+    /** @param arrived told on the event thread; the same findings again if only the coverage changed */
+    FindingsWork(DeskParts parts, Path folder, BiConsumer<Findings, List<ZoneCoverage>> arrived) {
         this.parts = parts;
         this.folder = folder;
         this.arrived = arrived;
@@ -48,13 +52,18 @@ final class FindingsWork {
     private void work() {
         VisitRecord visit = wanted.getAndSet(Optional.empty()).orElseThrow();
         List<Object> evidence = evidence(visit);
-        if (last.map(evidence::equals).orElse(false)) {
-            return;
-        }
         try {
-            Findings findings = parts.work().findings(folder, visit);
-            last = Optional.of(evidence);
-            SwingUtilities.invokeLater(() -> arrived.accept(findings));
+            boolean fresh = made.isEmpty() || !last.map(evidence::equals).orElse(false);
+            if (fresh) {
+                made = Optional.of(parts.work().findings(folder, visit));
+                last = Optional.of(evidence);
+            }
+            Findings findings = made.get();
+            List<ZoneCoverage> covered = VisitWork.coverage(findings, visit);
+            if (fresh || !covered.equals(coverage)) {
+                coverage = covered;
+                SwingUtilities.invokeLater(() -> arrived.accept(findings, covered));
+            }
         } catch (TableUnreadable | RuntimeException e) {
             SwingUtilities.invokeLater(() -> parts.problems().failed(e));
         }

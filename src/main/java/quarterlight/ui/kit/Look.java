@@ -82,6 +82,9 @@ public final class Look {
         map.put("Button.background", hex(p.sheet()));
         map.put("Button.default.background", hex(p.accent()));
         map.put("Button.default.foreground", hex(p.onAccent()));
+        map.put("Button.default.focusedBackground", hex(p.accent()));
+        map.put("Button.default.hoverBackground", hex(Palette.mix(p.accent(), p.ink(), 0.15)));
+        map.put("Button.default.pressedBackground", hex(Palette.mix(p.accent(), p.ink(), 0.3)));
         map.put("Button.minimumHeight", "26");
         map.put("Separator.foreground", hex(p.line()));
         map.put("SplitPane.background", hex(p.line()));

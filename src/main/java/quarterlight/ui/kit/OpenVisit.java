@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.ZoneId;
+import quarterlight.coverage.ZoneCoverage;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.ZonePlaces;
 import quarterlight.findings.Findings;
@@ -37,6 +38,7 @@ public final class OpenVisit {
     private StoreThread.State state;
     private Drawing drawing;
     private Optional<Findings> findings = Optional.empty();
+    private List<ZoneCoverage> coverage = List.of();
 
     /** The diagram of the car and the middles of its zones. */
     public record Drawing(BodyDiagram diagram, ZonePlaces places) {}
@@ -67,6 +69,11 @@ public final class OpenVisit {
     /** What is worked out of the visit; of an earlier state while the work on the last change goes on, empty before the first is done. */
     public Optional<Findings> findings() {
         return findings;
+    }
+
+    /** How far the zones are covered, in the order of the walk; empty before it was worked out. Told with the findings. */
+    public List<ZoneCoverage> coverage() {
+        return coverage;
     }
 
     public Drawing drawing() {
@@ -153,8 +160,9 @@ public final class OpenVisit {
         visitListeners.tell();
     }
 
-    private void findingsArrived(Findings fresh) {
+    private void findingsArrived(Findings fresh, List<ZoneCoverage> covered) {
         findings = Optional.of(fresh);
+        coverage = covered;
         findingsListeners.tell();
     }
 

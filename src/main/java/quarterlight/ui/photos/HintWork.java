@@ -27,6 +27,9 @@ import quarterlight.visit.Sha256;
 /** Looks at every picture once, slowly in the background, for near-duplicates and exposure. */
 final class HintWork {
     private static final System.Logger LOG = System.getLogger(HintWork.class.getName());
+    /** The window comes first. */
+    private static final long FIRST_WAIT_MS = 1500;
+
     private static final long TELL_EVERY_NS = 3_000_000_000L;
 
     /** What one picture measures. */
@@ -62,6 +65,12 @@ final class HintWork {
     }
 
     private void look(List<Photo> photos) {
+        try {
+            Thread.sleep(known.isEmpty() ? FIRST_WAIT_MS : 0);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return;
+        }
         long told = System.nanoTime();
         for (Photo photo : photos) {
             if (wanted != photos || Thread.currentThread().isInterrupted()) {

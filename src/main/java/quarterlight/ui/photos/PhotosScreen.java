@@ -24,6 +24,7 @@ import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Station;
 import quarterlight.ui.kit.StationScreen;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.photos.clock.ClockPanel;
 import quarterlight.ui.photos.list.PhotoFilter;
 import quarterlight.ui.photos.list.PhotosModel;
 import quarterlight.ui.photos.pins.PinBox;
@@ -54,6 +55,7 @@ public final class PhotosScreen implements StationScreen {
     private final SuggestionWork suggestions;
     private final HintWork hints;
     private final AsideMenu aside;
+    private final ClockPanel clocks;
     private final PhotosActions actions;
     private final JPanel side = new JPanel(new BorderLayout());
     private final CardLayout cards = new CardLayout();
@@ -76,6 +78,7 @@ public final class PhotosScreen implements StationScreen {
         this.suggestions = new SuggestionWork(parts, model::suggestions);
         this.hints = new HintWork(visit.images(), model::hints);
         this.aside = new AsideMenu(texts, model, work);
+        this.clocks = new ClockPanel(parts, model);
         this.actions = commandsOfStation();
         this.split = laidOut(takeIn);
         model.onList(this::listChanged);
@@ -136,6 +139,7 @@ public final class PhotosScreen implements StationScreen {
                 .with("photos.do.zoom-in", "typed +", () -> large.canvas().zoom(1.25))
                 .with("photos.do.zoom-out", "typed -", () -> large.canvas().zoom(0.8))
                 .with("photos.do.whole", "typed 0", () -> large.canvas().toggleWhole())
+                .withMenuKey("photos.do.clocks", "L", () -> clocks.show(SwingUtilities.getWindowAncestor(side)))
                 .withMenuKey("photos.do.turn", "R", () -> large.canvas().turn(1))
                 .withMenuKey(
                         "photos.do.turn-back", "shift R", () -> large.canvas().turn(-1));

@@ -5,11 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Component;
 import java.awt.Point;
 import java.awt.event.KeyEvent;
+import java.time.Duration;
 import java.util.List;
 import org.assertj.swing.core.KeyPressInfo;
 import org.assertj.swing.core.MouseButton;
+import org.assertj.swing.finder.WindowFinder;
+import org.assertj.swing.fixture.DialogFixture;
 import org.junit.jupiter.api.Test;
 import quarterlight.ui.DeskRobot;
+import quarterlight.visit.NoteShape;
 import quarterlight.visit.Pin;
 
 /** The evening after a visit: photos are selected, pinned, worded and set aside by keyboard and mouse. */
@@ -52,7 +56,8 @@ class PhotosRobotTest extends DeskRobot {
         robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
         until("three photos are pinned", () -> pins().size() == 3);
         assertThat(pins()).allMatch(pin -> pin.zone().value().equals("door-front-left"));
-        window.pressAndReleaseKey(KeyPressInfo.keyCode(KeyEvent.VK_Z).modifiers(java.awt.event.InputEvent.CTRL_MASK));
+        window.pressAndReleaseKey(
+                KeyPressInfo.keyCode(KeyEvent.VK_Z).modifiers(java.awt.event.InputEvent.CTRL_DOWN_MASK));
         until("all three are taken back", () -> pins().isEmpty());
     }
 
@@ -85,5 +90,45 @@ class PhotosRobotTest extends DeskRobot {
         robot.releaseKey(KeyEvent.VK_SHIFT);
         until("it is taken back", () -> held().photos().stream()
                 .noneMatch(photo -> photo.setAside().isPresent()));
+    }
+
+    @Test
+    void anArrowIsDrawnAboveThePhotoThenChosenAndRemoved() {
+        inSheet(KeyEvent.VK_HOME);
+        menuKey(KeyEvent.VK_D);
+        robot.type('a');
+        Component photo = robot.finder().findByName("photos-large");
+        Point from = new Point(photo.getWidth() / 2 - 40, photo.getHeight() / 2);
+        Point to = new Point(photo.getWidth() / 2 + 40, photo.getHeight() / 2 + 20);
+        robot.pressMouse(photo, from);
+        robot.moveMouse(photo, to);
+        robot.releaseMouseButtons();
+        until("an arrow is kept", () -> held().photoNotes().size() == 1);
+        assertThat(held().photoNotes().get(0).value().shape()).isEqualTo(NoteShape.ARROW);
+
+        robot.pressAndReleaseKeys(KeyEvent.VK_ESCAPE);
+        menuKey(KeyEvent.VK_D);
+        robot.click(photo, new Point((from.x + to.x) / 2, (from.y + to.y) / 2), MouseButton.LEFT_BUTTON, 1);
+        robot.pressAndReleaseKeys(KeyEvent.VK_DELETE);
+        until("the arrow is removed", () -> held().photoNotes().isEmpty());
+        assertThat(held().photos()).allMatch(held -> held.setAside().isEmpty());
+    }
+
+    @Test
+    void aCameraIsShiftedInTheClockPanel() {
+        menuKey(KeyEvent.VK_L);
+        DialogFixture clocks = WindowFinder.findDialog("clocks").using(robot);
+        clocks.textBox("clock-shift").setText("-01:00:00");
+        clocks.button("clock.by-shift.do").click();
+        until("the clock is set", () -> held().clocks().size() == 1);
+        assertThat(held().clocks().get(0).shift()).isEqualTo(Duration.ofHours(-1));
+        clocks.close();
+    }
+
+    private void menuKey(int key) {
+        robot.focusAndWaitForFocusGain(sheet());
+        robot.pressKey(KeyEvent.VK_CONTROL);
+        robot.pressAndReleaseKeys(key);
+        robot.releaseKey(KeyEvent.VK_CONTROL);
     }
 }

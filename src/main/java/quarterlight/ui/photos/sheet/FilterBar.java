@@ -1,6 +1,7 @@
 package quarterlight.ui.photos.sheet;
 
 import java.awt.Dimension;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,6 +17,7 @@ import javax.swing.JToggleButton;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
+import quarterlight.capture.CorrectedTimes;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Look;
@@ -38,7 +40,10 @@ public final class FilterBar extends JPanel {
     private final JTextField name = new JTextField();
     private final JLabel count = new JLabel(" ");
     private transient List<CameraId> known = List.of();
+    private transient Optional<CorrectedTimes> timesKnown = Optional.empty();
     private int groupsKnown;
+    private int photosKnown = -1;
+    private String[] shownChoices = {};
     private boolean filling;
 
     public FilterBar(DeskParts parts, PhotosModel model, ContactSheet sheet) {
@@ -132,18 +137,30 @@ public final class FilterBar extends JPanel {
     private void fill() {
         filling = true;
         try {
-            DefaultComboBoxModel<String> choices = new DefaultComboBoxModel<>();
-            for (Showing one : Showing.values()) {
-                choices.addElement(texts.get(one.textKey(), model.count(one)));
+            String[] choices = Arrays.stream(Showing.values())
+                    .map(one -> texts.get(one.textKey(), model.count(one)))
+                    .toArray(String[]::new);
+            if (!Arrays.equals(choices, shownChoices)) {
+                shownChoices = choices;
+                showing.setModel(new DefaultComboBoxModel<>(choices));
             }
-            showing.setModel(choices);
             showing.setSelectedIndex(model.filter().showing().ordinal());
             zones.setSelected(model.filter().zonesOnly());
-            fillCameras();
-            fillGroups();
+            fillPlaces();
             count.setText(texts.get("photos.filter.count", model.shown().size()));
         } finally {
             filling = false;
+        }
+    }
+
+    /** Cameras and groups follow from photos and times alone. */
+    private void fillPlaces() {
+        CorrectedTimes times = model.visit().times();
+        if (photosKnown != model.all().size() || timesKnown.isEmpty() || timesKnown.get() != times) {
+            photosKnown = model.all().size();
+            timesKnown = Optional.of(times);
+            fillCameras();
+            fillGroups();
         }
     }
 

@@ -37,6 +37,7 @@ public final class LargeView extends JPanel {
         this.model = model;
         this.first = new PhotoCanvas(texts, model.visit());
         this.second = new PhotoCanvas(texts, model.visit());
+        first.setName("photos-large");
         this.notes = new NoteDesk(texts, model.visit(), first, ask);
         second.overlay(notes.shownOnly());
         JPanel words = new JPanel(new MigLayout("insets 4 10 6 10, gapy 0, gapx 12, fillx", "[grow,fill][]"));

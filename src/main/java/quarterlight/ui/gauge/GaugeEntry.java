@@ -1,0 +1,86 @@
+package quarterlight.ui.gauge;
+
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
+import quarterlight.car.ZoneId;
+import quarterlight.visit.GaugeValue;
+import quarterlight.visit.Reading;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.ViewPoint;
+import quarterlight.visit.VisitRecord;
+
+/**
+ * Where the next reading goes: the zone, the point if one was clicked, and the spot it joins. Event thread only.
+ * <p>Each reading is a spot of its own unless several are taken at a place; then that many in a row make one spot.
+ */
+final class GaugeEntry {
+    private Optional<ZoneId> zone = Optional.empty();
+    private Optional<ViewPoint> point = Optional.empty();
+    private int atEachPlace = 1;
+    private int inSpot;
+    private Optional<String> spot = Optional.empty();
+
+    Optional<ZoneId> zone() {
+        return zone;
+    }
+
+    int atEachPlace() {
+        return atEachPlace;
+    }
+
+    /** Goes to a zone, at a point if one was clicked; a new spot begins. */
+    void go(ZoneId next, Optional<ViewPoint> at) {
+        zone = Optional.of(next);
+        point = at;
+        inSpot = 0;
+        spot = Optional.empty();
+    }
+
+    /** @param readings how many readings make one spot, 1 or more */
+    void takeAtEachPlace(int readings) {
+        atEachPlace = Math.max(1, readings);
+        inSpot = 0;
+        spot = Optional.empty();
+    }
+
+    /** The reading to keep for a value; the next one joins its spot or begins a new one. */
+    Optional<Reading> next(GaugeValue value, VisitRecord visit, LocalDateTime now) {
+        if (zone.isEmpty()) {
+            return Optional.empty();
+        }
+        if (atEachPlace > 1 && inSpot == 0) {
+            spot = Optional.of(fresh(visit));
+        }
+        Reading reading = new Reading(
+                zone.get(), value, Optional.of(now), spot, point, Optional.empty(), Optional.empty(), Optional.empty());
+        inSpot = (inSpot + 1) % atEachPlace;
+        if (inSpot == 0) {
+            spot = Optional.empty();
+        }
+        return Optional.of(reading);
+    }
+
+    /** A label that no spot of the zone bears. */
+    private String fresh(VisitRecord visit) {
+        Set<String> used = visit.readings().stream()
+                .map(Recorded::value)
+                .filter(reading -> reading.zone().equals(zone.orElseThrow()))
+                .flatMap(reading -> reading.spot().stream())
+                .collect(Collectors.toSet());
+        OptionalInt number = java.util.stream.IntStream.rangeClosed(1, used.size() + 1)
+                .filter(n -> !used.contains(Integer.toString(n)))
+                .findFirst();
+        return Integer.toString(number.orElseThrow());
+    }
+
+    /** The readings of the zone in hand, in the order of the visit. */
+    List<Recorded<Reading>> here(VisitRecord visit) {
+        return visit.readings().stream()
+                .filter(row -> zone.filter(row.value().zone()::equals).isPresent())
+                .toList();
+    }
+}

@@ -1,0 +1,329 @@
+package quarterlight.ui.gauge;
+
+import java.awt.Font;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JOptionPane;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JSpinner;
+import javax.swing.JTable;
+import javax.swing.JTextArea;
+import javax.swing.JTextField;
+import javax.swing.SpinnerNumberModel;
+import net.miginfocom.swing.MigLayout;
+import quarterlight.car.ZoneId;
+import quarterlight.edit.EditRefused;
+import quarterlight.edit.RowEdits;
+import quarterlight.edit.TypedReading;
+import quarterlight.store.RecordKind;
+import quarterlight.thickness.GaugeQuality;
+import quarterlight.ui.kit.Command;
+import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.Format;
+import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.Station;
+import quarterlight.ui.kit.StationScreen;
+import quarterlight.ui.kit.Texts;
+import quarterlight.visit.GaugeValue;
+import quarterlight.visit.Reading;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.ViewPoint;
+
+/**
+ * The Gauge station: readings typed at the pace of the gauge, zone after zone, with the statistics and the finish history of the zone
+ * beside them and every zone on one axis. Event thread only.
+ */
+public final class GaugeScreen implements StationScreen {
+    private final DeskParts parts;
+    private final OpenVisit visit;
+    private final Texts texts;
+    private final GaugeEntry entry = new GaugeEntry();
+    private final JPanel side = new JPanel(new MigLayout(
+            "insets 12 16 12 16, gapx 16, gapy 6, wrap 2",
+            "[260!,fill][grow,fill,0::]",
+            "[][][][grow,fill][grow,fill]"));
+    private final JLabel zone = new JLabel(" ");
+    private final JTextField field = new JTextField();
+    private final JLabel unit = new JLabel(" ");
+    private final JLabel trouble = new JLabel(" ");
+    private final JLabel check = new JLabel(" ");
+    private final JSpinner atEachPlace = new JSpinner(new SpinnerNumberModel(1, 1, 9, 1));
+    private final ReadingRowsModel rows;
+    private final JTable table;
+    private final JTextArea words = new JTextArea();
+    private final StripChart chart;
+    private final List<Command> commands = new ArrayList<>();
+    private final Command next;
+    private final Command exclude;
+    private final Command remove;
+    private final Command route;
+
+    public GaugeScreen(DeskParts parts, OpenVisit visit) {
+        this.parts = parts;
+        this.visit = visit;
+        this.texts = parts.texts();
+        rows = new ReadingRowsModel(texts);
+        table = new JTable(rows);
+        chart = new StripChart(parts, visit);
+        next = add("gauge.next", this::nextZone).menuKey("ENTER");
+        exclude = add("gauge.exclude", this::exclude).menuKey("X");
+        remove = add("gauge.remove", this::remove).menuKey("BACK_SPACE");
+        route = add("gauge.route", this::keepRoute);
+        lay();
+        visit.onVisit(this::render);
+        visit.onFindings(this::render);
+        visit.selection().onSelected(this::selected);
+        table.getSelectionModel().addListSelectionListener(e -> enable());
+        render();
+    }
+
+    private Command add(String key, Runnable work) {
+        Command command = Command.of(texts, key, work);
+        commands.add(command);
+        return command;
+    }
+
+    private void lay() {
+        zone.putClientProperty("FlatLaf.styleClass", "h3");
+        field.setName("gauge-entry");
+        field.setFont(field.getFont().deriveFont(Font.PLAIN, 22f));
+        field.setHorizontalAlignment(JTextField.TRAILING);
+        field.addActionListener(e -> typed());
+        Look.named(field, texts.get("gauge.entry"));
+        Look.named(atEachPlace, texts.get("gauge.at-each-place"));
+        atEachPlace.addChangeListener(e -> entry.takeAtEachPlace((Integer) atEachPlace.getValue()));
+        trouble.setForeground(Look.palette().caution());
+        words.setEditable(false);
+        words.setLineWrap(true);
+        words.setWrapStyleWord(true);
+        words.setOpaque(false);
+        words.setFont(new JLabel().getFont());
+        Look.named(words, texts.get("gauge.words"));
+        Look.named(table, texts.get("gauge.table"));
+        side.add(zone);
+        side.add(check, "wmin 0");
+        side.add(entryRow());
+        side.add(trouble, "wmin 0");
+        side.add(tools(), "span 2");
+        side.add(new JScrollPane(table));
+        JScrollPane said = new JScrollPane(words);
+        said.setBorder(null);
+        said.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        side.add(said);
+        JScrollPane strip = new JScrollPane(chart);
+        strip.setBorder(null);
+        strip.getVerticalScrollBar().setUnitIncrement(20);
+        chart.setToolTipText("");
+        side.add(strip, "span 2");
+    }
+
+    private JPanel entryRow() {
+        JPanel row = new JPanel(new MigLayout("insets 0, gap 8", "[grow,fill][]"));
+        row.add(field, "h 40!");
+        row.add(Look.secondary(unit));
+        return row;
+    }
+
+    private JPanel tools() {
+        JPanel row = new JPanel(new MigLayout("insets 0, gap 8, nogrid"));
+        row.add(new JButton(next));
+        row.add(new JButton(exclude));
+        row.add(new JButton(remove));
+        row.add(new JButton(route));
+        JLabel label = new JLabel(texts.get("gauge.at-each-place"));
+        label.setLabelFor(atEachPlace);
+        row.add(label);
+        row.add(atEachPlace);
+        return row;
+    }
+
+    /** Takes what was typed: a value, or nothing, which goes on to the next zone. */
+    private void typed() {
+        String text = field.getText();
+        if (text.isBlank()) {
+            nextZone();
+            return;
+        }
+        if (!visit.isEditable()) {
+            trouble.setText(texts.get("visit.reading.only"));
+            return;
+        }
+        try {
+            GaugeValue value = TypedReading.of(
+                    text,
+                    parts.settings().settings().unit(),
+                    visit.visit().facts().gaugeRange());
+            LocalDateTime now = LocalDateTime.ofInstant(
+                            parts.clock().instant(), visit.visit().facts().timezone())
+                    .withNano(0);
+            Optional<Reading> reading = entry.next(value, visit.visit(), now);
+            if (reading.isEmpty()) {
+                trouble.setText(texts.get("gauge.no-zone"));
+                return;
+            }
+            field.setText("");
+            trouble.setText(" ");
+            visit.edit(
+                    store -> new RowEdits(store).add(RecordKind.READINGS, List.of(reading.get())),
+                    added -> {},
+                    failure -> {
+                        field.setText(text);
+                        parts.problems().failed(failure);
+                    });
+        } catch (EditRefused refused) {
+            trouble.setText(refused.getMessage());
+            trouble.setToolTipText(refused.getMessage());
+            field.selectAll();
+        }
+    }
+
+    private void nextZone() {
+        List<ZoneId> way =
+                Route.of(visit.visit(), parts.catalog(), parts.settings().settings());
+        Optional<ZoneId> after = Route.after(way, entry.zone());
+        if (after.isEmpty()) {
+            trouble.setText(texts.get("gauge.route.end"));
+        } else {
+            trouble.setText(" ");
+            entry.go(after.get(), Optional.empty());
+            visit.selection().zones(Set.of(after.get()));
+            render();
+        }
+        field.requestFocusInWindow();
+    }
+
+    private void keepRoute() {
+        parts.settings().change(settings -> Route.asRead(visit.visit(), settings));
+        trouble.setText(texts.get("gauge.route.kept"));
+    }
+
+    private List<Recorded<Reading>> chosen() {
+        List<Recorded<Reading>> chosen = new ArrayList<>();
+        for (int row : table.getSelectedRows()) {
+            chosen.add(rows.row(row));
+        }
+        return chosen;
+    }
+
+    private void exclude() {
+        List<Recorded<Reading>> readings = chosen();
+        boolean back = readings.stream().allMatch(row -> row.value().exclude().isPresent());
+        Optional<String> reason = back
+                ? Optional.empty()
+                : Optional.ofNullable(
+                                JOptionPane.showInputDialog(side, texts.get("gauge.exclude.why"), "factory joint"))
+                        .map(String::strip)
+                        .filter(text -> !text.isEmpty());
+        if (back || reason.isPresent()) {
+            visit.edit(
+                    store -> {
+                        RowEdits edits = new RowEdits(store);
+                        for (Recorded<Reading> row : readings) {
+                            edits.update(RecordKind.READINGS, row.id(), with(row.value(), reason));
+                        }
+                        return true;
+                    },
+                    done -> {});
+        }
+    }
+
+    private static Reading with(Reading r, Optional<String> exclude) {
+        return new Reading(r.zone(), r.value(), r.time(), r.spot(), r.point(), r.mode(), exclude, r.note());
+    }
+
+    private void remove() {
+        List<Recorded<Reading>> readings = chosen();
+        visit.edit(
+                store -> {
+                    new RowEdits(store)
+                            .remove(
+                                    RecordKind.READINGS,
+                                    readings.stream().map(Recorded::id).toList());
+                    return true;
+                },
+                done -> {});
+    }
+
+    private void selected() {
+        visit.selection()
+                .zone()
+                .filter(chosen -> entry.zone().filter(chosen::equals).isEmpty())
+                .ifPresent(chosen -> entry.go(chosen, Optional.empty()));
+        render();
+    }
+
+    private void render() {
+        zone.setText(entry.zone().map(visit::label).orElse(texts.get("gauge.choose-zone")));
+        unit.setText(Format.unit(parts.settings().settings().unit()));
+        field.setEnabled(visit.isEditable());
+        rows.show(entry.here(visit.visit()));
+        check.setText(texts.get(
+                "gauge.check." + GaugeQuality.of(visit.visit()).summary().name().toLowerCase(java.util.Locale.ROOT)));
+        words.setText(entry.zone()
+                .flatMap(here -> visit.findings()
+                        .map(found -> String.join(
+                                "\n",
+                                ZoneWords.of(
+                                        texts,
+                                        found,
+                                        here,
+                                        parts.settings().settings().unit()))))
+                .orElse(""));
+        words.setCaretPosition(0);
+        chart.revalidate();
+        chart.repaint();
+        enable();
+    }
+
+    private void enable() {
+        boolean some = visit.isEditable() && table.getSelectedRowCount() > 0;
+        exclude.setEnabled(some);
+        remove.setEnabled(some);
+        route.setEnabled(!visit.visit().readings().isEmpty());
+    }
+
+    @Override
+    public void zoneChosen(ZoneId chosen, ViewPoint point) {
+        entry.go(chosen, Optional.of(point));
+        render();
+        field.requestFocusInWindow();
+    }
+
+    @Override
+    public Station station() {
+        return Station.GAUGE;
+    }
+
+    @Override
+    public JComponent side() {
+        return side;
+    }
+
+    @Override
+    public JComponent first() {
+        return field;
+    }
+
+    @Override
+    public List<Command> commands() {
+        return List.copyOf(commands);
+    }
+
+    @Override
+    public void unitChanged() {
+        render();
+    }
+
+    @Override
+    public Optional<String> hint() {
+        return Optional.of(texts.get("gauge.hint"));
+    }
+}

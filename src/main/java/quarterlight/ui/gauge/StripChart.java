@@ -1,0 +1,176 @@
+package quarterlight.ui.gauge;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Dimension;
+import java.awt.FontMetrics;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.awt.geom.Ellipse2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JPanel;
+import quarterlight.findings.Findings;
+import quarterlight.page.ThicknessRamp;
+import quarterlight.thickness.ZoneThickness;
+import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.Format;
+import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.Palette;
+import quarterlight.units.Thickness;
+
+/** Every zone's spots on one axis, with the car's level and its band: what stands apart is seen at a glance. Event thread only. */
+final class StripChart extends JPanel {
+    private static final int ROW = 20;
+    private static final int HEAD = 26;
+    private static final int NAMES = 150;
+    private static final double BAND_SD = 2;
+
+    private final transient DeskParts parts;
+    private final transient OpenVisit visit;
+
+    StripChart(DeskParts parts, OpenVisit visit) {
+        this.parts = parts;
+        this.visit = visit;
+        Look.named(this, parts.texts().get("gauge.strip"));
+        addMouseListener(new MouseAdapter() {
+            @Override
+            public void mousePressed(MouseEvent e) {
+                int row = (e.getY() - HEAD) / ROW;
+                List<ZoneThickness> rows = rows();
+                if (e.getY() >= HEAD && row < rows.size()) {
+                    visit.selection().zones(java.util.Set.of(rows.get(row).zone()));
+                }
+            }
+        });
+    }
+
+    private List<ZoneThickness> rows() {
+        return visit.findings()
+                .map(found -> found.thickness().zones().stream()
+                        .filter(zone -> zone.spotsUm().length > 0)
+                        .toList())
+                .orElse(List.of());
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        return new Dimension(480, HEAD + ROW * rows().size() + 8);
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        super.paintComponent(graphics);
+        Optional<Findings> findings = visit.findings();
+        if (findings.isEmpty()) {
+            return;
+        }
+        Graphics2D g = (Graphics2D) graphics.create();
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        ThicknessRamp ramp = ThicknessRamp.of(
+                List.of(findings.get()), parts.settings().settings().unit());
+        List<ZoneThickness> rows = rows();
+        level(g, findings.get(), ramp, HEAD + ROW * rows.size());
+        axis(g, ramp, HEAD + ROW * rows.size());
+        for (int i = 0; i < rows.size(); i++) {
+            row(g, rows.get(i), ramp, HEAD + ROW * i);
+        }
+        g.dispose();
+    }
+
+    private double x(ThicknessRamp ramp, double um) {
+        return NAMES + 12 + ramp.share(um) * (getWidth() - NAMES - 28);
+    }
+
+    private void level(Graphics2D g, Findings car, ThicknessRamp ramp, int bottom) {
+        double level = car.history().carLevel().um();
+        double sd = car.history().carLevelSd().um();
+        Palette palette = Look.palette();
+        int from = (int) x(ramp, Math.max(1, level - BAND_SD * sd));
+        int to = (int) x(ramp, level + BAND_SD * sd);
+        g.setColor(Palette.mix(palette.paper(), palette.accent(), 0.16));
+        g.fillRect(from, HEAD - 4, Math.max(2, to - from), bottom - HEAD + 8);
+        g.setColor(palette.accent());
+        g.drawLine((int) x(ramp, level), HEAD - 4, (int) x(ramp, level), bottom + 4);
+    }
+
+    private void axis(Graphics2D g, ThicknessRamp ramp, int bottom) {
+        Palette palette = Look.palette();
+        g.setFont(getFont().deriveFont(getFont().getSize2D() - 2));
+        FontMetrics metrics = g.getFontMetrics();
+        for (double value : ticks(ramp)) {
+            int x = (int) x(ramp, ramp.unit().toUm(value));
+            g.setColor(palette.line());
+            g.drawLine(x, HEAD - 4, x, bottom);
+            String text = Format.number(value, 0);
+            g.setColor(palette.secondInk());
+            g.drawString(text, x - metrics.stringWidth(text) / 2, HEAD - 8);
+        }
+        g.drawString(ramp.unitName(), NAMES - metrics.stringWidth(ramp.unitName()), HEAD - 8);
+    }
+
+    private static List<Double> ticks(ThicknessRamp ramp) {
+        List<Double> ticks = new ArrayList<>();
+        for (int i = 0; i <= ramp.doublings(); i++) {
+            ticks.add(ramp.low() * (1 << i));
+        }
+        return ticks;
+    }
+
+    private void row(Graphics2D g, ZoneThickness zone, ThicknessRamp ramp, int top) {
+        Palette palette = Look.palette();
+        boolean chosen = visit.selection().zones().contains(zone.zone());
+        if (chosen) {
+            g.setColor(Palette.mix(palette.paper(), palette.accent(), 0.12));
+            g.fillRect(0, top, getWidth(), ROW);
+        }
+        g.setFont(getFont());
+        g.setColor(palette.ink());
+        FontMetrics metrics = g.getFontMetrics();
+        g.drawString(fitted(metrics, visit.label(zone.zone()), NAMES), 0, top + (ROW + metrics.getAscent()) / 2 - 2);
+        int middle = top + ROW / 2;
+        g.setColor(palette.line());
+        g.drawLine(NAMES + 12, middle, getWidth() - 16, middle);
+        double[] spots = zone.spotsUm();
+        g.setStroke(new BasicStroke(1.2f));
+        for (double um : spots) {
+            Color ground = Palette.mix(palette.paper(), palette.ink(), 0.35);
+            g.setColor(ground);
+            g.fill(new Ellipse2D.Double(x(ramp, um) - 3, middle - 3, 6, 6));
+        }
+        g.setColor(palette.ink());
+        zone.meanUm().ifPresent(mean -> {
+            int x = (int) x(ramp, mean);
+            g.drawLine(x, middle - 7, x, middle + 7);
+        });
+    }
+
+    private static String fitted(FontMetrics metrics, String text, int width) {
+        String shown = text;
+        while (metrics.stringWidth(shown) > width && shown.length() > 2) {
+            shown = shown.substring(0, shown.length() - 2) + "\u2026";
+        }
+        return shown;
+    }
+
+    /** The mean of a zone in words, for the tool tip. */
+    @Override
+    public String getToolTipText(MouseEvent e) {
+        int row = (e.getY() - HEAD) / ROW;
+        List<ZoneThickness> rows = rows();
+        if (e.getY() < HEAD || row >= rows.size() || rows.get(row).meanUm().isEmpty()) {
+            return null;
+        }
+        ZoneThickness zone = rows.get(row);
+        return visit.label(zone.zone()) + "  "
+                + Format.thicknessWithUnit(
+                        new Thickness(zone.meanUm().getAsDouble()),
+                        parts.settings().settings().unit());
+    }
+}

@@ -1,0 +1,70 @@
+package quarterlight.ui.gauge;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import quarterlight.car.ZoneId;
+import quarterlight.findings.Findings;
+import quarterlight.finish.FinishCautions;
+import quarterlight.finish.ZoneHistory;
+import quarterlight.page.report.LikelihoodTexts;
+import quarterlight.thickness.Outlier;
+import quarterlight.thickness.ZoneThickness;
+import quarterlight.ui.kit.Format;
+import quarterlight.ui.kit.Texts;
+import quarterlight.units.Thickness;
+import quarterlight.units.ThicknessUnit;
+
+/** What the statistics and the finish history of one zone say, line by line. Pure functions. */
+final class ZoneWords {
+    private ZoneWords() {}
+
+    static List<String> of(Texts texts, Findings car, ZoneId zone, ThicknessUnit unit) {
+        List<String> lines = new ArrayList<>();
+        car.thickness().zone(zone).ifPresent(thickness -> statistics(texts, thickness, unit, lines));
+        if (lines.isEmpty()) {
+            lines.add(texts.get("gauge.no-readings"));
+        }
+        Optional<ZoneHistory> history = car.history().zone(zone);
+        history.ifPresent(found -> history(texts, car, found, lines));
+        return lines;
+    }
+
+    private static void statistics(Texts texts, ZoneThickness zone, ThicknessUnit unit, List<String> lines) {
+        if (!zone.readable()) {
+            lines.add(texts.get("gauge.not-readable"));
+        }
+        lines.add(texts.get(
+                "gauge.counts", zone.readings(), zone.valueSpots(), zone.noMetal(), zone.overRange(), zone.excluded()));
+        lines.add(texts.get(
+                "gauge.mean",
+                shown(zone.meanUm(), unit),
+                shown(zone.sdUm(), unit),
+                shown(zone.ci95LowUm(), unit),
+                shown(zone.ci95HighUm(), unit)));
+        lines.add(texts.get(
+                "gauge.median",
+                shown(zone.medianUm(), unit),
+                shown(zone.madUm(), unit),
+                shown(zone.minUm(), unit),
+                shown(zone.maxUm(), unit),
+                Format.unit(unit)));
+        for (Outlier outlier : zone.outliers()) {
+            lines.add(texts.get(
+                    "gauge.outlier",
+                    shown(OptionalDouble.of(outlier.um()), unit),
+                    outlier.rule().word()));
+        }
+    }
+
+    private static String shown(OptionalDouble um, ThicknessUnit unit) {
+        return um.isPresent() ? Format.thickness(new Thickness(um.getAsDouble()), unit) : "\u2013";
+    }
+
+    private static void history(Texts texts, Findings car, ZoneHistory zone, List<String> lines) {
+        lines.addAll(LikelihoodTexts.sentences(zone));
+        lines.add(texts.get("gauge.profile", car.history().profile().word()));
+        lines.add(FinishCautions.texts().get(0));
+    }
+}

@@ -1,0 +1,5 @@
+/**
+ * Answers: what did the gauge read, how good is it, and what does it say of the finish?
+ * <p>The Gauge station. Read {@link quarterlight.ui.gauge.GaugeScreen} first.
+ */
+package quarterlight.ui.gauge;

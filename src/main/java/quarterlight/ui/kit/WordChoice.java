@@ -1,0 +1,37 @@
+package quarterlight.ui.kit;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import javax.swing.JComboBox;
+import quarterlight.units.Worded;
+
+/** A choice among the words of a closed list, with or without "not said". Event thread only. */
+public final class WordChoice<E extends Enum<E> & Worded> extends JComboBox<String> {
+    private final transient List<E> constants;
+    private final boolean mayLack;
+
+    /** @param lacking what stands for no choice; empty if one of the words must be chosen */
+    public WordChoice(Class<E> type, String name, Optional<String> lacking) {
+        this(type, name, lacking, one -> true);
+    }
+
+    /** @param wanted which of the words are offered */
+    public WordChoice(Class<E> type, String name, Optional<String> lacking, Predicate<E> wanted) {
+        constants = List.of(type.getEnumConstants()).stream().filter(wanted).toList();
+        mayLack = lacking.isPresent();
+        lacking.ifPresent(this::addItem);
+        constants.forEach(one -> addItem(one.word()));
+        setMaximumRowCount(16);
+        Look.named(this, name);
+    }
+
+    public Optional<E> chosen() {
+        int at = getSelectedIndex() - (mayLack ? 1 : 0);
+        return at < 0 || at >= constants.size() ? Optional.empty() : Optional.of(constants.get(at));
+    }
+
+    public void choose(Optional<E> one) {
+        setSelectedIndex(one.map(constants::indexOf).orElse(mayLack ? -1 : 0) + (mayLack ? 1 : 0));
+    }
+}

@@ -1,0 +1,197 @@
+package quarterlight.ui.marks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextField;
+import net.miginfocom.swing.MigLayout;
+import quarterlight.car.PartialDate;
+import quarterlight.edit.RowEdits;
+import quarterlight.marks.JudgedFeature;
+import quarterlight.marks.MarksReport;
+import quarterlight.store.RecordKind;
+import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.FactTable;
+import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.Texts;
+import quarterlight.visit.Feature;
+import quarterlight.visit.RecordId;
+import quarterlight.visit.Recorded;
+
+/** Features by the range of builds that have them, against this car: which do not belong, and what would. Event thread only. */
+final class FeaturesPane extends JPanel {
+    /** A feature of the visit with what is said of it, once that is worked out. */
+    private record Row(Recorded<Feature> row, Optional<JudgedFeature> judged) {}
+
+    private static final List<Optional<Boolean>> SEEN =
+            List.of(Optional.empty(), Optional.of(true), Optional.of(false));
+
+    private final transient DeskParts parts;
+    private final transient OpenVisit visit;
+    private final transient Texts texts;
+    private final FactTable<Row> table;
+    private final JTextField feature = new JTextField();
+    private final JTextField from = new JTextField(8);
+    private final JTextField to = new JTextField(8);
+    private final JComboBox<String> fitted = new JComboBox<>();
+    private final JButton keep;
+    private final JButton remove;
+
+    FeaturesPane(DeskParts parts, OpenVisit visit) {
+        super(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[grow,fill][]"));
+        this.parts = parts;
+        this.visit = visit;
+        this.texts = parts.texts();
+        table = new FactTable<>(
+                texts.get("marks.features"),
+                List.of(
+                        column("feature", 190, row -> row.row().value().feature()),
+                        column("from", 70, row -> row.row().value().from().text()),
+                        column("to", 70, row -> row.row().value().to().text()),
+                        column("fitted", 90, row -> seen(row.row().value().fitted())),
+                        column("verdict", 110, row -> row.judged()
+                                .map(j -> j.verdict().word())
+                                .orElse("")),
+                        column("why", 260, row -> row.judged().map(this::why).orElse(""))),
+                row -> row.row().id());
+        table.setName("features");
+        for (Optional<Boolean> one : SEEN) {
+            fitted.addItem(seen(one));
+        }
+        keep = new JButton(texts.get("marks.feature.keep"));
+        remove = new JButton(texts.get("marks.feature.remove"));
+        table.onChosen(this::fill);
+        table.onKey("DELETE", this::remove);
+        table.onKey("Y", () -> mark(Optional.of(true)));
+        table.onKey("N", () -> mark(Optional.of(false)));
+        table.onKey("ESCAPE", table::clearSelection);
+        keep.addActionListener(e -> keep());
+        remove.addActionListener(e -> remove());
+        List.of(feature, from, to).forEach(field -> field.addActionListener(e -> keep()));
+        JScrollPane scroll = new JScrollPane(table);
+        scroll.setBorder(null);
+        add(scroll);
+        add(form());
+    }
+
+    private JPanel form() {
+        JPanel form = new JPanel(new MigLayout("insets 8 16 8 16, gap 8, fillx", "[grow,fill][][][][][]"));
+        label(form, "feature", feature, "growx, wmin 80");
+        label(form, "from", from, "w 80!");
+        label(form, "to", to, "w 80!");
+        Look.named(fitted, texts.get("marks.column.fitted"));
+        form.add(fitted);
+        form.add(keep);
+        form.add(remove, "wrap");
+        form.add(Look.secondary(new JLabel(texts.get("marks.features.hint"))), "span, wmin 0");
+        return form;
+    }
+
+    private void label(JPanel form, String name, JTextField field, String place) {
+        String words = texts.get("marks.column." + name);
+        Look.named(field, words);
+        field.setName("feature-" + name);
+        field.putClientProperty("JTextField.placeholderText", words);
+        form.add(field, place);
+    }
+
+    private FactTable.Column<Row> column(String name, int width, java.util.function.Function<Row, String> text) {
+        return new FactTable.Column<>(texts.get("marks.column." + name), width, text);
+    }
+
+    private String seen(Optional<Boolean> fitted) {
+        return texts.get("marks.fitted." + fitted.map(yes -> yes ? "yes" : "no").orElse("open"));
+    }
+
+    private String why(JudgedFeature judged) {
+        return judged.instead().isEmpty()
+                ? judged.why()
+                : judged.why() + " " + texts.get("marks.instead", String.join("; ", judged.instead()));
+    }
+
+    void render(Optional<MarksReport> report) {
+        List<Recorded<Feature>> kept = visit.visit().features();
+        List<JudgedFeature> judged = report.map(MarksReport::features).orElse(List.of());
+        List<Row> rows = new ArrayList<>();
+        for (int i = 0; i < kept.size(); i++) {
+            Recorded<Feature> one = kept.get(i);
+            rows.add(new Row(
+                    one,
+                    judged.stream()
+                            .filter(said -> said.feature().equals(one.value()))
+                            .findFirst()));
+        }
+        table.show(rows);
+        keep.setEnabled(visit.isEditable());
+        remove.setEnabled(visit.isEditable());
+    }
+
+    private void fill() {
+        Optional<Feature> chosen = table.chosen().map(row -> row.row().value());
+        feature.setText(chosen.map(Feature::feature).orElse(""));
+        from.setText(chosen.map(one -> one.from().text()).orElse(""));
+        to.setText(chosen.map(one -> one.to().text()).orElse(""));
+        fitted.setSelectedIndex(SEEN.indexOf(chosen.map(Feature::fitted).orElse(Optional.empty())));
+        chosen.flatMap(Feature::zone).ifPresent(zone -> visit.selection().zones(java.util.Set.of(zone)));
+    }
+
+    private void keep() {
+        Optional<PartialDate> first = PartialDate.parse(from.getText());
+        Optional<PartialDate> last = PartialDate.parse(to.getText());
+        if (feature.getText().isBlank() || first.isEmpty() || last.isEmpty()) {
+            parts.problems().remark(texts.get("marks.feature.needs"));
+            return;
+        }
+        Optional<Feature> old = table.chosen().map(row -> row.row().value());
+        Feature written = new Feature(
+                feature.getText().strip(),
+                first.get(),
+                last.get(),
+                SEEN.get(Math.max(0, fitted.getSelectedIndex())),
+                old.flatMap(Feature::zone).or(() -> visit.selection().zone()),
+                old.flatMap(Feature::note));
+        Optional<RecordId> id = table.chosen().map(row -> row.row().id());
+        if (id.isPresent()) {
+            update(id.get(), written);
+        } else {
+            visit.edit(store -> new RowEdits(store).add(RecordKind.FEATURES, List.of(written)), added -> {
+                feature.setText("");
+                feature.requestFocusInWindow();
+            });
+        }
+    }
+
+    private void mark(Optional<Boolean> seen) {
+        table.chosen().filter(row -> visit.isEditable()).ifPresent(row -> {
+            Feature old = row.row().value();
+            update(row.row().id(), new Feature(old.feature(), old.from(), old.to(), seen, old.zone(), old.note()));
+        });
+    }
+
+    private void update(RecordId id, Feature value) {
+        visit.edit(
+                store -> {
+                    new RowEdits(store).update(RecordKind.FEATURES, id, value);
+                    return id;
+                },
+                done -> {});
+    }
+
+    private void remove() {
+        table.chosen().filter(row -> visit.isEditable()).ifPresent(row -> {
+            RecordId id = row.row().id();
+            visit.edit(
+                    store -> {
+                        new RowEdits(store).remove(RecordKind.FEATURES, List.of(id));
+                        return id;
+                    },
+                    done -> {});
+        });
+    }
+}

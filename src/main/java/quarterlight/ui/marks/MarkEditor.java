@@ -1,0 +1,193 @@
+package quarterlight.ui.marks;
+
+import java.awt.event.ActionEvent;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.AbstractAction;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JTextField;
+import javax.swing.KeyStroke;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import net.miginfocom.swing.MigLayout;
+import quarterlight.car.ZoneId;
+import quarterlight.marks.code.DatePattern;
+import quarterlight.marks.code.DatePatterns;
+import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.TallPanel;
+import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.WordChoice;
+import quarterlight.ui.kit.ZoneField;
+import quarterlight.visit.MarkKind;
+import quarterlight.visit.MarkStage;
+import quarterlight.visit.Photo;
+
+/** The fields of one mark; every letter typed is read at once. Event thread only. */
+final class MarkEditor extends TallPanel {
+    private final transient OpenVisit visit;
+    private final transient MarksModel model;
+    private final transient MarksActions actions;
+    private final transient Texts texts;
+    private final JTextField part = field("part");
+    private final JTextField text = field("text");
+    private final JTextField expected = field("expected");
+    private final JTextField lead = field("lead");
+    private final JTextField note = field("note");
+    private final WordChoice<MarkKind> kind;
+    private final WordChoice<MarkStage> stage;
+    private final JComboBox<String> pattern = new JComboBox<>();
+    private final ZoneField zone;
+    private final JLabel photo = new JLabel(" ");
+    private boolean filling;
+
+    MarkEditor(DeskParts parts, OpenVisit visit, MarksModel model, MarksActions actions) {
+        super(new MigLayout("insets 12 16 12 12, gapx 8, gapy 5, wrap 2, fillx", "[][grow,fill]"));
+        this.visit = visit;
+        this.model = model;
+        this.actions = actions;
+        this.texts = parts.texts();
+        String open = texts.get("marks.unsaid");
+        kind = new WordChoice<>(MarkKind.class, texts.get("marks.field.kind"), Optional.empty());
+        stage = new WordChoice<>(MarkStage.class, texts.get("marks.field.stage"), Optional.of(open));
+        zone = new ZoneField(parts, visit);
+        pattern.setEditable(true);
+        pattern.setPrototypeDisplayValue("0000000000");
+        text.putClientProperty("FlatLaf.style", "font: +5");
+        row("part", part);
+        row("kind", kind);
+        row("text", text);
+        row("stage", stage);
+        row("pattern", pattern);
+        row("expected", expected);
+        row("lead", lead);
+        add(new JLabel(texts.get("marks.field.zone")), "aligny top, gaptop 5");
+        add(zone, "wmin 0");
+        add(new JLabel(texts.get("marks.field.photo")));
+        add(Look.secondary(photo), "split 2, growx, wmin 0");
+        add(new JButton(actions.tieIt()), "growx 0");
+        row("note", note);
+        kind.addActionListener(e -> written());
+        stage.addActionListener(e -> written());
+        pattern.addActionListener(e -> written());
+        if (pattern.getEditor().getEditorComponent() instanceof JTextField typed) {
+            listen(typed);
+        }
+        zone.onChange(() -> {
+            model.write(model.state().draft().at(zone.zones().stream().findFirst(), Optional.empty()));
+            visit.selection().zones(zone.zones());
+        });
+        actions.onBegin(() -> (part.getText().isEmpty() ? part : text).requestFocusInWindow());
+    }
+
+    private JTextField field(String name) {
+        JTextField made = new JTextField();
+        made.setName("mark-" + name);
+        listen(made);
+        made.getInputMap().put(KeyStroke.getKeyStroke("ENTER"), "keep");
+        made.getActionMap().put("keep", new AbstractAction() {
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                actions.keep();
+            }
+        });
+        return made;
+    }
+
+    private void listen(JTextField made) {
+        made.getDocument().addDocumentListener(new DocumentListener() {
+            @Override
+            public void insertUpdate(DocumentEvent e) {
+                written();
+            }
+
+            @Override
+            public void removeUpdate(DocumentEvent e) {
+                written();
+            }
+
+            @Override
+            public void changedUpdate(DocumentEvent e) {
+                written();
+            }
+        });
+    }
+
+    private void row(String name, JComponent control) {
+        JLabel label = new JLabel(texts.get("marks.field." + name));
+        label.setLabelFor(control);
+        Look.named(control, texts.get("marks.field." + name));
+        control.setToolTipText(texts.get("marks.tip." + name));
+        add(label);
+        add(control, "wmin 0");
+    }
+
+    /** The patterns to choose from. */
+    void patterns(DatePatterns patterns) {
+        filling = true;
+        Object before = pattern.getSelectedItem();
+        pattern.removeAllItems();
+        pattern.addItem("");
+        pattern.addItem(DatePattern.NONE);
+        patterns.all().stream().map(DatePattern::name).forEach(pattern::addItem);
+        pattern.setSelectedItem(before);
+        filling = false;
+    }
+
+    private String chosenPattern() {
+        return pattern.getEditor().getItem() instanceof String typed ? typed : "";
+    }
+
+    private void written() {
+        if (!filling) {
+            MarkDraft old = model.state().draft();
+            model.write(new MarkDraft(
+                    part.getText(),
+                    kind.chosen().orElse(old.kind()),
+                    text.getText(),
+                    stage.chosen(),
+                    chosenPattern(),
+                    expected.getText(),
+                    lead.getText(),
+                    old.zone(),
+                    old.point(),
+                    old.photo(),
+                    note.getText()));
+        }
+    }
+
+    void render() {
+        filling = true;
+        MarkDraft draft = model.state().draft();
+        fill(part, draft.part());
+        fill(text, draft.text());
+        fill(expected, draft.expected());
+        fill(lead, draft.leadDays());
+        fill(note, draft.note());
+        kind.choose(Optional.of(draft.kind()));
+        stage.choose(draft.stage());
+        if (!chosenPattern().equals(draft.pattern())) {
+            pattern.setSelectedItem(draft.pattern());
+        }
+        List<ZoneId> zones = draft.zone().stream().toList();
+        zone.zones(java.util.Set.copyOf(zones));
+        photo.setText(draft.photo()
+                .flatMap(id -> visit.visit().photo(id))
+                .map(Photo::file)
+                .map(file -> file.name())
+                .orElse(texts.get("marks.photo.none")));
+        List.of(part, text, expected, lead, note).forEach(field -> field.setEditable(visit.isEditable()));
+        List.of(kind, stage, pattern, zone).forEach(control -> control.setEnabled(visit.isEditable()));
+        filling = false;
+    }
+
+    private static void fill(JTextField field, String words) {
+        if (!field.getText().equals(words)) {
+            field.setText(words);
+        }
+    }
+}

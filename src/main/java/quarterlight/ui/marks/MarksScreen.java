@@ -1,0 +1,250 @@
+package quarterlight.ui.marks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JSplitPane;
+import javax.swing.JTabbedPane;
+import net.miginfocom.swing.MigLayout;
+import quarterlight.car.ZoneId;
+import quarterlight.findings.Findings;
+import quarterlight.marks.DateText;
+import quarterlight.marks.JudgedMark;
+import quarterlight.marks.MarksReport;
+import quarterlight.ui.kit.Command;
+import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.FactTable;
+import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.Station;
+import quarterlight.ui.kit.StationScreen;
+import quarterlight.ui.kit.Texts;
+import quarterlight.visit.Mark;
+import quarterlight.visit.RecordId;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.ViewPoint;
+
+/** The Marks station: marks as read, what they mean, the time line of the car, its features. Event thread only. */
+public final class MarksScreen implements StationScreen {
+    /** A mark of the visit with what is said of it, once that is worked out. */
+    private record Row(Recorded<Mark> mark, Optional<JudgedMark> judged) {}
+
+    private final DeskParts parts;
+    private final OpenVisit visit;
+    private final Texts texts;
+    private final MarksModel model = new MarksModel();
+    private final MarksActions actions;
+    private final LiveReading live;
+    private final JPanel side = new JPanel(new MigLayout("insets 0, gap 0, wrap 1", "[grow,fill]", "[][grow,fill]"));
+    private final JLabel head = new JLabel(" ");
+    private final FactTable<Row> table;
+    private final MarkEditor editor;
+    private final ReadingPane reading;
+    private final TimeLinePane line;
+    private final FeaturesPane features;
+
+    public MarksScreen(DeskParts parts, OpenVisit visit) {
+        this.parts = parts;
+        this.visit = visit;
+        this.texts = parts.texts();
+        this.actions = new MarksActions(parts, visit, model);
+        this.live = new LiveReading(parts, model::read);
+        this.table = new FactTable<>(
+                texts.get("station.marks"),
+                List.of(
+                        column("part", 190, row -> row.mark().value().part()),
+                        column("kind", 64, row -> row.mark().value().kind().word()),
+                        column("text", 130, row -> row.mark().value().text()),
+                        column("date", 130, MarksScreen::date),
+                        column("verdict", 100, row -> row.judged()
+                                .map(j -> j.verdict().word())
+                                .orElse("")),
+                        column("why", 240, row -> row.judged()
+                                .map(JudgedMark::why)
+                                .orElse(""))),
+                row -> row.mark().id());
+        table.setName("marks");
+        this.editor = new MarkEditor(parts, visit, model, actions);
+        this.reading = new ReadingPane(texts);
+        this.line = new TimeLinePane(parts);
+        this.features = new FeaturesPane(parts, visit);
+        table.onChosen(this::chosen);
+        table.onKey("DELETE", actions::remove);
+        table.onKey("ENTER", () -> editor.requestFocusInWindow());
+        JPanel tools = new JPanel(new MigLayout("insets 8 16 8 16, gap 8, fillx", "[][][][grow,fill]"));
+        JButton begin = new JButton(actions.beginIt());
+        begin.setName("marks-begin");
+        tools.add(begin);
+        tools.add(new JButton(actions.keepIt()));
+        tools.add(new JButton(actions.removeIt()));
+        tools.add(Look.secondary(head), "wmin 0");
+        side.add(tools);
+        side.add(split());
+        model.onChange(this::render);
+        visit.onVisit(this::visitChanged);
+        visit.onFindings(this::showRows);
+        visit.selection().onSelected(actions::enable);
+        showRows();
+        render();
+    }
+
+    private FactTable.Column<Row> column(String name, int width, Function<Row, String> text) {
+        return new FactTable.Column<>(texts.get("marks.column." + name), width, text);
+    }
+
+    private static String date(Row row) {
+        return row.judged().flatMap(JudgedMark::likeliest).map(DateText::of).orElse("");
+    }
+
+    private JSplitPane split() {
+        JPanel mark = new JPanel(new MigLayout("insets 0, gap 0, fill", "[50%,fill][50%,fill]", "[grow,fill]"));
+        mark.add(bare(editor), "w 50%, wmin 0");
+        JScrollPane said = bare(reading);
+        said.setBorder(
+                BorderFactory.createMatteBorder(0, 1, 0, 0, Look.palette().line()));
+        mark.add(said, "w 50%, wmin 0");
+        JTabbedPane tabs = new JTabbedPane();
+        tabs.setName("marks-tabs");
+        tabs.addTab(texts.get("marks.tab.mark"), mark);
+        tabs.addTab(texts.get("marks.tab.line"), bare(line));
+        tabs.addTab(texts.get("marks.tab.features"), features);
+        JSplitPane split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, true, bare(table), tabs);
+        split.setBorder(null);
+        split.setDividerSize(5);
+        split.setResizeWeight(0.45);
+        split.setDividerLocation(250);
+        return split;
+    }
+
+    private static JScrollPane bare(JComponent inside) {
+        JScrollPane scroll = new JScrollPane(inside);
+        scroll.setBorder(null);
+        scroll.getVerticalScrollBar().setUnitIncrement(16);
+        scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        return scroll;
+    }
+
+    private void chosen() {
+        Optional<RecordId> inHand = model.state().row();
+        table.chosen()
+                .filter(row -> !inHand.equals(Optional.of(row.mark().id())))
+                .ifPresent(row -> {
+                    if (model.state().isChanged()
+                            && model.state().draft().problem().isEmpty()) {
+                        actions.keep();
+                    }
+                    model.take(row.mark());
+                    row.mark().value().zone().ifPresent(zone -> visit.selection()
+                            .zones(Set.of(zone)));
+                    row.mark().value().photo().ifPresent(photo -> visit.selection()
+                            .photos(List.of(photo)));
+                });
+    }
+
+    private void visitChanged() {
+        model.follow(visit.visit().marks());
+        showRows();
+        ask();
+    }
+
+    private void showRows() {
+        List<JudgedMark> judged =
+                visit.findings().map(Findings::marks).map(MarksReport::marks).orElse(List.of());
+        List<Row> rows = new ArrayList<>();
+        for (Recorded<Mark> mark : visit.visit().marks()) {
+            rows.add(new Row(
+                    mark,
+                    judged.stream()
+                            .filter(said ->
+                                    said.row().equals(mark.id()) && said.mark().equals(mark.value()))
+                            .findFirst()));
+        }
+        table.show(rows);
+        visit.findings().map(Findings::marks).ifPresent(line::show);
+        features.render(visit.findings().map(Findings::marks));
+        head.setText(visit.findings().map(Findings::marks).map(this::summary).orElse(texts.get("marks.empty")));
+        head.setToolTipText(head.getText());
+    }
+
+    private String summary(MarksReport report) {
+        if (report.marks().isEmpty()) {
+            return texts.get("marks.empty");
+        }
+        String built = report.window()
+                .map(window -> texts.get("marks.built", DateText.of(window)))
+                .orElse(texts.get("marks.built.unknown"));
+        return texts.get(
+                "marks.summary", report.marks().size(), report.contradictions().size(), built);
+    }
+
+    private void ask() {
+        MarksModel.State state = model.state();
+        live.request(visit.visit(), state.row(), state.draft());
+    }
+
+    private void render() {
+        editor.render();
+        reading.show(model.state());
+        Optional<RecordId> row = model.state().row();
+        if (row.isEmpty()) {
+            table.clearSelection();
+        } else if (!table.chosen().map(one -> one.mark().id()).equals(row)) {
+            table.choose(one -> one.mark().id().equals(row.get()));
+        }
+        actions.enable();
+        if (!model.state()
+                .reading()
+                .map(JudgedMark::mark)
+                .equals(model.state().draft().mark())) {
+            ask();
+        }
+    }
+
+    @Override
+    public Station station() {
+        return Station.MARKS;
+    }
+
+    @Override
+    public JComponent side() {
+        return side;
+    }
+
+    @Override
+    public JComponent first() {
+        return table;
+    }
+
+    @Override
+    public List<Command> commands() {
+        return actions.commands();
+    }
+
+    @Override
+    public void zoneChosen(ZoneId zone, ViewPoint point) {
+        model.write(model.state().draft().at(Optional.of(zone), Optional.of(point)));
+    }
+
+    @Override
+    public void shown() {
+        parts.jobs()
+                .start(
+                        texts.get("marks.patterns"),
+                        progress -> parts.work().patterns(),
+                        editor::patterns,
+                        parts.problems()::failed);
+    }
+
+    @Override
+    public Optional<String> hint() {
+        return Optional.of(texts.get("marks.hint"));
+    }
+}
