@@ -86,7 +86,7 @@ public final class FilterBar extends JPanel {
     private void listen() {
         showing.addActionListener(e -> {
             if (!filling && showing.getSelectedIndex() >= 0) {
-                model.filter(model.filter().with(Showing.values()[showing.getSelectedIndex()]));
+                model.filter(model.filter().with(List.of(Showing.values()).get(showing.getSelectedIndex())));
             }
         });
         zones.addActionListener(e -> model.filter(model.filter().withZonesOnly(zones.isSelected())));
@@ -144,7 +144,7 @@ public final class FilterBar extends JPanel {
                 shownChoices = choices;
                 showing.setModel(new DefaultComboBoxModel<>(choices));
             }
-            showing.setSelectedIndex(model.filter().showing().ordinal());
+            showing.setSelectedIndex(List.of(Showing.values()).indexOf(model.filter().showing()));
             zones.setSelected(model.filter().zonesOnly());
             fillPlaces();
             count.setText(texts.get("photos.filter.count", model.shown().size()));
