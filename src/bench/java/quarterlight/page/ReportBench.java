@@ -49,8 +49,7 @@ public final class ReportBench {
                                 car,
                                 diagram,
                                 ZonePlaces.of(diagram),
-                                Coverage.gaps(
-                                        record, car.catalog(), car.thickness(), car.rust(), CoverageTable.load()),
+                                Coverage.gaps(record, car.catalog(), car.thickness(), car.rust(), CoverageTable.load()),
                                 WhatMatters.of(car, MatterWeights.V1),
                                 new BuyerPictures(record, new VisitPixels(folder, record, Pictures.usual())))
                         .write(out, Paper.A4, Progress.NONE);

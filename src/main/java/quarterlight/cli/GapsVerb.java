@@ -38,8 +38,7 @@ final class GapsVerb implements Verb {
     public int run(ParseResult call) throws VisitProblem, CallRefused {
         VisitRecord visit = Visits.read(Words.pathAt(call, 0));
         ZoneCatalog catalog = around.zones().get();
-        RustReport rust =
-                RustReport.of(visit, catalog, around.areas().of(Words.pathAt(call, 0), visit.facts()));
+        RustReport rust = RustReport.of(visit, catalog, around.areas().of(Words.pathAt(call, 0), visit.facts()));
         List<ZoneCoverage> zones =
                 Coverage.zones(visit, catalog, ThicknessSurvey.of(visit, catalog), rust, CoverageTable.load());
         TrialList trials = OwnLists.trials(around);

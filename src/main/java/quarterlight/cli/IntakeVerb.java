@@ -1,6 +1,5 @@
 package quarterlight.cli;
 
-import quarterlight.edit.VisitThumbnails;
 import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
@@ -8,6 +7,7 @@ import picocli.CommandLine.ParseResult;
 import quarterlight.edit.Intake;
 import quarterlight.edit.IntakeRefused;
 import quarterlight.edit.IntakeResult;
+import quarterlight.edit.VisitThumbnails;
 import quarterlight.photo.OriginalsUnwritable;
 import quarterlight.photo.Refusal;
 import quarterlight.store.VisitProblem;

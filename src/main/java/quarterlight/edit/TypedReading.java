@@ -11,7 +11,8 @@ import quarterlight.visit.GaugeValue;
 
 /** A reading as it is typed, or as a gauge types it: a number with point or comma, a unit if it is not the usual one, or a word. */
 public final class TypedReading {
-    private static final Pattern NUMBER = Pattern.compile("([+-]?\\d{1,7}(?:[.,]\\d{1,4})?)\\s*(mil|mils|um|\u00b5m|\u03bcm)?");
+    private static final Pattern NUMBER =
+            Pattern.compile("([+-]?\\d{1,7}(?:[.,]\\d{1,4})?)\\s*(mil|mils|um|\u00b5m|\u03bcm)?");
 
     private TypedReading() {}
 
@@ -34,7 +35,8 @@ public final class TypedReading {
         if (!number.matches()) {
             throw new EditRefused(
                     "reading",
-                    "\"" + typed.strip() + "\" is no reading. Type a number, n for no metal found, or o for beyond the range.");
+                    "\"" + typed.strip()
+                            + "\" is no reading. Type a number, n for no metal found, or o for beyond the range.");
         }
         ThicknessUnit unit = Optional.ofNullable(number.group(2))
                 .map(word -> word.startsWith("mil") ? ThicknessUnit.MIL : ThicknessUnit.UM)

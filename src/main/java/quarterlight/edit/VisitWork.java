@@ -90,8 +90,7 @@ public final class VisitWork {
             List<Path> made = new ArrayList<>(
                     new VisitPages(findings, diagram, places, pictures.thumbnails(thumbnails.by(visit)), matters)
                             .write(out, paper, progress));
-            List<Gap> gaps =
-                    Coverage.gaps(visit, catalog, findings.thickness(), findings.rust(), CoverageTable.load());
+            List<Gap> gaps = Coverage.gaps(visit, catalog, findings.thickness(), findings.rust(), CoverageTable.load());
             made.addAll(
                     new ReportPages(findings, diagram, places, gaps, matters, pictures).write(out, paper, progress));
             return made;

@@ -63,7 +63,8 @@ public final class PagePreview implements AutoCloseable {
             job.print(wishes);
             return true;
         } catch (java.awt.print.PrinterException e) {
-            throw new IOException("The printer does not take the pages: " + e.getMessage() + ". Check it and print again.", e);
+            throw new IOException(
+                    "The printer does not take the pages: " + e.getMessage() + ". Check it and print again.", e);
         }
     }
 

@@ -79,8 +79,10 @@ public final class PdfDocument {
     /** What the regular cut can show; the others are cut from the same set. */
     private static IntPredicate glyphs() {
         Font font = TextMeasure.bundled().regular();
-        // a font says that it can display a format character, which turns or joins what stands around it, and draws nothing
-        return c -> c == '\n' || c == '\r' || c == '\t' || (font.canDisplay(c) && Character.getType(c) != Character.FORMAT);
+        // a font says that it can display a format character, which turns or joins what stands around it, and draws
+        // nothing
+        return c ->
+                c == '\n' || c == '\r' || c == '\t' || (font.canDisplay(c) && Character.getType(c) != Character.FORMAT);
     }
 
     /** A picture in memory, as the renderer reads it. */

@@ -48,9 +48,7 @@ final class DeskActions {
         newVisit = always("do.new", this::makeVisit).menuKey("N");
         openVisit = always("do.open", this::chooseVisit).menuKey("O");
         closeVisit = always("do.close", window::closeVisit).menuKey("W");
-        twoCars = always(
-                        "do.two-cars",
-                        () -> new TwoVisits(parts, window.frame()).ask(visit().map(OpenVisit::folder)))
+        twoCars = always("do.two-cars", () -> new TwoVisits(parts, window.frame()).ask(visit().map(OpenVisit::folder)))
                 .menuKey("shift C");
         quit = always("do.quit", window::quit).menuKey("Q");
         facts = always("do.facts", this::editFacts).menuKey("I");
@@ -90,8 +88,8 @@ final class DeskActions {
 
     /** Every command, in the order of the menus. */
     List<Command> all() {
-        List<Command> all =
-                new ArrayList<>(List.of(newVisit, openVisit, facts, takeIn, addTable, twoCars, closeVisit, quit, undo, redo));
+        List<Command> all = new ArrayList<>(
+                List.of(newVisit, openVisit, facts, takeIn, addTable, twoCars, closeVisit, quit, undo, redo));
         all.addAll(stations.values());
         all.addAll(List.of(unit, brightness, manual, keys));
         return all;

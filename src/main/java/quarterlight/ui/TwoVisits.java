@@ -78,8 +78,7 @@ final class TwoVisits {
     }
 
     private void choose(JComboBox<Path> box) {
-        JFileChooser chooser =
-                new JFileChooser(box.getSelectedItem() instanceof Path visit ? visit.toString() : null);
+        JFileChooser chooser = new JFileChooser(box.getSelectedItem() instanceof Path visit ? visit.toString() : null);
         chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
         if (chooser.showDialog(owner, parts.texts().get("choice.choose")) == JFileChooser.APPROVE_OPTION) {
             Path visit = chooser.getSelectedFile().toPath();

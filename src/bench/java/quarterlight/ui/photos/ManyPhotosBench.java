@@ -66,8 +66,8 @@ import quarterlight.visit.Sha256;
  * <p>Arguments: a folder for the made visit (made if it is not there), and how many photos, 5000 unless given.
  */
 public final class ManyPhotosBench {
-    private static final int FRAMES = 200;
-    private static final int PINS = 40;
+    private static final int FRAMES = 120;
+    private static final int PINS = 80;
 
     private ManyPhotosBench() {}
 
@@ -88,7 +88,8 @@ public final class ManyPhotosBench {
         scroll(window, "first scroll, thumbnails still coming");
         scroll(window, "second scroll");
         pins(window);
-        say("load of the machine: %.1f on %d processors",
+        say(
+                "load of the machine: %.1f on %d processors",
                 ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage(),
                 Runtime.getRuntime().availableProcessors());
         System.exit(0);
@@ -142,8 +143,7 @@ public final class ManyPhotosBench {
                     JFrame frame = new JFrame();
                     DiagramSide diagram = new DiagramSide(parts, visit, () -> Optional.of(screen));
                     diagram.show(quarterlight.ui.diagram.Layer.PINS, true);
-                    JSplitPane split =
-                            new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, true, diagram, screen.side());
+                    JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, true, diagram, screen.side());
                     split.setDividerLocation(760);
                     frame.getContentPane().add(split, BorderLayout.CENTER);
                     frame.setSize(1900, 1000);
@@ -254,7 +254,8 @@ public final class ManyPhotosBench {
             arrived[0] = new CountDownLatch(1);
             int row = 1 + i % 5;
             long before = System.nanoTime();
-            SwingUtilities.invokeAndWait(() -> button(window.frame(), "photos-row-" + row).doClick(0));
+            SwingUtilities.invokeAndWait(
+                    () -> button(window.frame(), "photos-row-" + row).doClick(0));
             if (arrived[0].await(5, TimeUnit.SECONDS)) {
                 ms.add((System.nanoTime() - before) / 1e6);
             }
@@ -285,13 +286,15 @@ public final class ManyPhotosBench {
     private static void make(Path folder, int photos) throws Exception {
         Random random = new Random(5);
         Map<String, String> facts = Map.of("car", "Made for measuring", "style", "coupe", "timezone", "UTC");
-        List<ZoneId> zones = ZoneTable.load().zonesOf(new FactEdits(ZoneTable.load())
-                        .start(facts, ZoneOffset.UTC)
-                        .car()
-                        .body())
-                .stream()
-                .map(zone -> zone.id())
-                .toList();
+        List<ZoneId> zones =
+                ZoneTable.load()
+                        .zonesOf(new FactEdits(ZoneTable.load())
+                                .start(facts, ZoneOffset.UTC)
+                                .car()
+                                .body())
+                        .stream()
+                        .map(zone -> zone.id())
+                        .toList();
         try (VisitStore store = VisitStore.create(
                         folder, new FactEdits(ZoneTable.load()).start(facts, ZoneOffset.UTC), Clock.systemUTC());
                 ThumbnailStore thumbs = ThumbnailStore.open(store.folder())) {
@@ -323,7 +326,11 @@ public final class ManyPhotosBench {
         Graphics2D g = image.createGraphics();
         for (int i = 0; i < 12; i++) {
             g.setColor(new Color(random.nextInt(0x1000000)));
-            g.fillOval(random.nextInt(320) - 60, random.nextInt(240) - 60, 40 + random.nextInt(160), 40 + random.nextInt(160));
+            g.fillOval(
+                    random.nextInt(320) - 60,
+                    random.nextInt(240) - 60,
+                    40 + random.nextInt(160),
+                    40 + random.nextInt(160));
         }
         g.dispose();
         byte[] jpeg = Pictures.jpeg(image);
@@ -355,7 +362,8 @@ public final class ManyPhotosBench {
     private static Sha256 sha256(byte[] bytes) {
         try {
             return new Sha256(java.util.HexFormat.of()
-                    .formatHex(java.security.MessageDigest.getInstance("SHA-256").digest(bytes)));
+                    .formatHex(
+                            java.security.MessageDigest.getInstance("SHA-256").digest(bytes)));
         } catch (java.security.NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java platform has SHA-256", e);
         }

@@ -21,7 +21,8 @@ final class SaidPane extends JPanel {
     SaidPane(Texts texts, Comparison comparison) {
         super(new MigLayout("insets 12 16 16 16, wrap 1, gapy 4, fillx", "[grow,fill,0::]"));
         this.texts = texts;
-        add(new CountBars(texts, texts.get("compare.refinished", comparison.counted().size()), comparison.refinished()));
+        add(new CountBars(
+                texts, texts.get("compare.refinished", comparison.counted().size()), comparison.refinished()));
         add(new CountBars(texts, texts.get("compare.repaired"), comparison.repaired()), "gaptop 8");
         for (Side side : Side.values()) {
             CarSummary car = side == Side.A ? comparison.a() : comparison.b();

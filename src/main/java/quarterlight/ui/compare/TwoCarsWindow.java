@@ -91,7 +91,8 @@ public final class TwoCarsWindow {
     }
 
     private Component content() {
-        JPanel sheets = new JPanel(new MigLayout("insets 0, gap 1, fill", "[grow,fill,sg][grow,fill,sg]", "[grow,fill]"));
+        JPanel sheets =
+                new JPanel(new MigLayout("insets 0, gap 1, fill", "[grow,fill,sg][grow,fill,sg]", "[grow,fill]"));
         sheets.add(sheetA);
         sheets.add(sheetB);
         JScrollPane below = new JScrollPane(table);

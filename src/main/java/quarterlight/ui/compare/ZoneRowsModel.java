@@ -88,7 +88,10 @@ final class ZoneRowsModel extends AbstractTableModel {
     private static String gaps(ZoneFacts facts) {
         return facts.gaps().isEmpty()
                 ? DASH
-                : facts.gaps().stream().map(gap -> gap.lacks().word()).distinct().collect(Collectors.joining(", "));
+                : facts.gaps().stream()
+                        .map(gap -> gap.lacks().word())
+                        .distinct()
+                        .collect(Collectors.joining(", "));
     }
 
     /** The zone of a row. */

@@ -47,7 +47,9 @@ public final class GaugeScreen implements StationScreen {
     private final Texts texts;
     private final GaugeEntry entry = new GaugeEntry();
     private final JPanel side = new JPanel(new MigLayout(
-            "insets 12 16 12 16, gapx 16, gapy 6, wrap 2", "[260!,fill][grow,fill,0::]", "[][][][grow,fill][grow,fill]"));
+            "insets 12 16 12 16, gapx 16, gapy 6, wrap 2",
+            "[260!,fill][grow,fill,0::]",
+            "[][][][grow,fill][grow,fill]"));
     private final JLabel zone = new JLabel(" ");
     private final JTextField field = new JTextField();
     private final JLabel unit = new JLabel(" ");
@@ -156,7 +158,9 @@ public final class GaugeScreen implements StationScreen {
         }
         try {
             GaugeValue value = TypedReading.of(
-                    text, parts.settings().settings().unit(), visit.visit().facts().gaugeRange());
+                    text,
+                    parts.settings().settings().unit(),
+                    visit.visit().facts().gaugeRange());
             LocalDateTime now = LocalDateTime.ofInstant(
                             parts.clock().instant(), visit.visit().facts().timezone())
                     .withNano(0);
@@ -261,14 +265,17 @@ public final class GaugeScreen implements StationScreen {
         unit.setText(Format.unit(parts.settings().settings().unit()));
         field.setEnabled(visit.isEditable());
         rows.show(entry.here(visit.visit()));
-        check.setText(texts.get("gauge.check." + GaugeQuality.of(visit.visit())
-                .summary()
-                .name()
-                .toLowerCase(java.util.Locale.ROOT)));
+        check.setText(texts.get(
+                "gauge.check." + GaugeQuality.of(visit.visit()).summary().name().toLowerCase(java.util.Locale.ROOT)));
         words.setText(entry.zone()
                 .flatMap(here -> visit.findings()
                         .map(found -> String.join(
-                                "\n", ZoneWords.of(texts, found, here, parts.settings().settings().unit()))))
+                                "\n",
+                                ZoneWords.of(
+                                        texts,
+                                        found,
+                                        here,
+                                        parts.settings().settings().unit()))))
                 .orElse(""));
         words.setCaretPosition(0);
         chart.revalidate();

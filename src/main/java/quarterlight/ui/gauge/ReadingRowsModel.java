@@ -16,7 +16,10 @@ final class ReadingRowsModel extends AbstractTableModel {
 
     ReadingRowsModel(Texts texts) {
         titles = List.of(
-                texts.get("gauge.value"), texts.get("gauge.spot"), texts.get("gauge.time"), texts.get("gauge.excluded"));
+                texts.get("gauge.value"),
+                texts.get("gauge.spot"),
+                texts.get("gauge.time"),
+                texts.get("gauge.excluded"));
     }
 
     void show(List<Recorded<Reading>> readings) {
@@ -59,7 +62,8 @@ final class ReadingRowsModel extends AbstractTableModel {
     /** The value as it was typed. */
     private static String value(GaugeValue value) {
         if (value instanceof GaugeValue.Measured measured) {
-            return measured.typed().toPlainString() + "\u2009" + (measured.unit() == ThicknessUnit.MIL ? "mil" : "\u00b5m");
+            return measured.typed().toPlainString() + "\u2009"
+                    + (measured.unit() == ThicknessUnit.MIL ? "mil" : "\u00b5m");
         }
         return value instanceof GaugeValue.NoMetal ? "no metal" : "beyond range";
     }

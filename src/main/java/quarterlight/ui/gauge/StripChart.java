@@ -73,8 +73,8 @@ final class StripChart extends JPanel {
         Graphics2D g = (Graphics2D) graphics.create();
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-        ThicknessRamp ramp =
-                ThicknessRamp.of(List.of(findings.get()), parts.settings().settings().unit());
+        ThicknessRamp ramp = ThicknessRamp.of(
+                List.of(findings.get()), parts.settings().settings().unit());
         List<ZoneThickness> rows = rows();
         level(g, findings.get(), ramp, HEAD + ROW * rows.size());
         axis(g, ramp, HEAD + ROW * rows.size());

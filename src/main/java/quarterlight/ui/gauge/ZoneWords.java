@@ -51,7 +51,10 @@ final class ZoneWords {
                 shown(zone.maxUm(), unit),
                 Format.unit(unit)));
         for (Outlier outlier : zone.outliers()) {
-            lines.add(texts.get("gauge.outlier", shown(OptionalDouble.of(outlier.um()), unit), outlier.rule().word()));
+            lines.add(texts.get(
+                    "gauge.outlier",
+                    shown(OptionalDouble.of(outlier.um()), unit),
+                    outlier.rule().word()));
         }
     }
 

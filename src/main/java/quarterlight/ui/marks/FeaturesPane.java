@@ -29,7 +29,8 @@ final class FeaturesPane extends JPanel {
     /** A feature of the visit with what is said of it, once that is worked out. */
     private record Row(Recorded<Feature> row, Optional<JudgedFeature> judged) {}
 
-    private static final List<Optional<Boolean>> SEEN = List.of(Optional.empty(), Optional.of(true), Optional.of(false));
+    private static final List<Optional<Boolean>> SEEN =
+            List.of(Optional.empty(), Optional.of(true), Optional.of(false));
 
     private final transient DeskParts parts;
     private final transient OpenVisit visit;
@@ -54,7 +55,9 @@ final class FeaturesPane extends JPanel {
                         column("from", 70, row -> row.row().value().from().text()),
                         column("to", 70, row -> row.row().value().to().text()),
                         column("fitted", 90, row -> seen(row.row().value().fitted())),
-                        column("verdict", 110, row -> row.judged().map(j -> j.verdict().word()).orElse("")),
+                        column("verdict", 110, row -> row.judged()
+                                .map(j -> j.verdict().word())
+                                .orElse("")),
                         column("why", 260, row -> row.judged().map(this::why).orElse(""))),
                 row -> row.row().id());
         table.setName("features");
@@ -167,9 +170,7 @@ final class FeaturesPane extends JPanel {
     private void mark(Optional<Boolean> seen) {
         table.chosen().filter(row -> visit.isEditable()).ifPresent(row -> {
             Feature old = row.row().value();
-            update(
-                    row.row().id(),
-                    new Feature(old.feature(), old.from(), old.to(), seen, old.zone(), old.note()));
+            update(row.row().id(), new Feature(old.feature(), old.from(), old.to(), seen, old.zone(), old.note()));
         });
     }
 

@@ -89,7 +89,8 @@ final class LetterMatch extends JPanel {
             g.setStroke(
                     differs
                             ? new BasicStroke(1.6f)
-                            : new BasicStroke(1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 4, new float[] {3, 3}, 0));
+                            : new BasicStroke(
+                                    1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 4, new float[] {3, 3}, 0));
             g.drawRect(x, y, wide - 3, ROW - 1);
         }
         g.setColor(ink);

@@ -52,7 +52,8 @@ final class LiveReading {
     private void work(Wish wish) {
         try {
             RecordId id = wish.row().orElse(FRESH);
-            MarksReport report = MarksReport.of(wish.visit().withMarks(marks(wish, id)), parts.work().patterns());
+            MarksReport report = MarksReport.of(
+                    wish.visit().withMarks(marks(wish, id)), parts.work().patterns());
             report.marks().stream()
                     .filter(mark -> mark.row().equals(id))
                     .findFirst()

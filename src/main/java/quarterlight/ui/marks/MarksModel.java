@@ -69,8 +69,9 @@ final class MarksModel {
         if (state.row().isEmpty()) {
             return;
         }
-        Optional<Recorded<Mark>> now =
-                marks.stream().filter(mark -> state.row().get().equals(mark.id())).findFirst();
+        Optional<Recorded<Mark>> now = marks.stream()
+                .filter(mark -> state.row().get().equals(mark.id()))
+                .findFirst();
         if (now.isEmpty()) {
             begin(state.isChanged() ? state.draft() : MarkDraft.EMPTY);
         } else if (!state.isChanged() || MarkDraft.of(now.get().value()).equals(state.draft())) {

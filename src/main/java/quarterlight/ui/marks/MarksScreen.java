@@ -64,8 +64,12 @@ public final class MarksScreen implements StationScreen {
                         column("kind", 64, row -> row.mark().value().kind().word()),
                         column("text", 130, row -> row.mark().value().text()),
                         column("date", 130, MarksScreen::date),
-                        column("verdict", 100, row -> row.judged().map(j -> j.verdict().word()).orElse("")),
-                        column("why", 240, row -> row.judged().map(JudgedMark::why).orElse(""))),
+                        column("verdict", 100, row -> row.judged()
+                                .map(j -> j.verdict().word())
+                                .orElse("")),
+                        column("why", 240, row -> row.judged()
+                                .map(JudgedMark::why)
+                                .orElse(""))),
                 row -> row.mark().id());
         table.setName("marks");
         this.editor = new MarkEditor(parts, visit, model, actions);
@@ -104,7 +108,8 @@ public final class MarksScreen implements StationScreen {
         JPanel mark = new JPanel(new MigLayout("insets 0, gap 0, fill", "[50%,fill][50%,fill]", "[grow,fill]"));
         mark.add(bare(editor), "w 50%, wmin 0");
         JScrollPane said = bare(reading);
-        said.setBorder(BorderFactory.createMatteBorder(0, 1, 0, 0, Look.palette().line()));
+        said.setBorder(
+                BorderFactory.createMatteBorder(0, 1, 0, 0, Look.palette().line()));
         mark.add(said, "w 50%, wmin 0");
         JTabbedPane tabs = new JTabbedPane();
         tabs.setName("marks-tabs");
@@ -129,14 +134,19 @@ public final class MarksScreen implements StationScreen {
 
     private void chosen() {
         Optional<RecordId> inHand = model.state().row();
-        table.chosen().filter(row -> !inHand.equals(Optional.of(row.mark().id()))).ifPresent(row -> {
-            if (model.state().isChanged() && model.state().draft().problem().isEmpty()) {
-                actions.keep();
-            }
-            model.take(row.mark());
-            row.mark().value().zone().ifPresent(zone -> visit.selection().zones(Set.of(zone)));
-            row.mark().value().photo().ifPresent(photo -> visit.selection().photos(List.of(photo)));
-        });
+        table.chosen()
+                .filter(row -> !inHand.equals(Optional.of(row.mark().id())))
+                .ifPresent(row -> {
+                    if (model.state().isChanged()
+                            && model.state().draft().problem().isEmpty()) {
+                        actions.keep();
+                    }
+                    model.take(row.mark());
+                    row.mark().value().zone().ifPresent(zone -> visit.selection()
+                            .zones(Set.of(zone)));
+                    row.mark().value().photo().ifPresent(photo -> visit.selection()
+                            .photos(List.of(photo)));
+                });
     }
 
     private void visitChanged() {
@@ -146,14 +156,15 @@ public final class MarksScreen implements StationScreen {
     }
 
     private void showRows() {
-        List<JudgedMark> judged = visit.findings().map(Findings::marks).map(MarksReport::marks).orElse(List.of());
+        List<JudgedMark> judged =
+                visit.findings().map(Findings::marks).map(MarksReport::marks).orElse(List.of());
         List<Row> rows = new ArrayList<>();
         for (Recorded<Mark> mark : visit.visit().marks()) {
             rows.add(new Row(
                     mark,
                     judged.stream()
-                            .filter(said -> said.row().equals(mark.id())
-                                    && said.mark().equals(mark.value()))
+                            .filter(said ->
+                                    said.row().equals(mark.id()) && said.mark().equals(mark.value()))
                             .findFirst()));
         }
         table.show(rows);
@@ -170,7 +181,8 @@ public final class MarksScreen implements StationScreen {
         String built = report.window()
                 .map(window -> texts.get("marks.built", DateText.of(window)))
                 .orElse(texts.get("marks.built.unknown"));
-        return texts.get("marks.summary", report.marks().size(), report.contradictions().size(), built);
+        return texts.get(
+                "marks.summary", report.marks().size(), report.contradictions().size(), built);
     }
 
     private void ask() {
@@ -188,7 +200,10 @@ public final class MarksScreen implements StationScreen {
             table.choose(one -> one.mark().id().equals(row.get()));
         }
         actions.enable();
-        if (!model.state().reading().map(JudgedMark::mark).equals(model.state().draft().mark())) {
+        if (!model.state()
+                .reading()
+                .map(JudgedMark::mark)
+                .equals(model.state().draft().mark())) {
             ask();
         }
     }

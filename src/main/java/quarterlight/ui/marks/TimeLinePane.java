@@ -58,7 +58,8 @@ final class TimeLinePane extends JPanel implements Scrollable {
 
     @Override
     public Dimension getPreferredSize() {
-        int width = Math.max(LEAST_WIDTH + 2 * EDGE, getParent() == null ? 0 : getParent().getWidth());
+        int width = Math.max(
+                LEAST_WIDTH + 2 * EDGE, getParent() == null ? 0 : getParent().getWidth());
         double height = drawing(width).map(TimeLineDrawing::heightPx).orElse(24.0);
         return new Dimension(width, (int) height + 2 * EDGE + LINE * undated().size());
     }

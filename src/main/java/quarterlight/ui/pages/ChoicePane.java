@@ -136,9 +136,10 @@ final class ChoicePane extends JPanel {
             box.setEnabled(visit.isEditable());
         });
         long left = out.stream().filter(one -> one.photo().isPresent()).count();
-        photos.setText(texts.get("pages.photos.out", left, visit.selection().photos().size()));
-        length.setSelectedIndex(
-                List.of(ReportLength.values()).indexOf(visit.visit().facts().choices().length()));
+        photos.setText(
+                texts.get("pages.photos.out", left, visit.selection().photos().size()));
+        length.setSelectedIndex(List.of(ReportLength.values())
+                .indexOf(visit.visit().facts().choices().length()));
         length.setEnabled(visit.isEditable());
         show(terms, "terms");
         show(limits, "limits");

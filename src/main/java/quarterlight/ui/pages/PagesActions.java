@@ -205,8 +205,11 @@ final class PagesActions {
         String base = String.valueOf(visit.folder().getFileName());
         target(buyer ? "pages.archive-buyer" : "pages.archive", base + (buyer ? "-buyer.zip" : ".zip"))
                 .ifPresent(file -> parts.jobs()
-                        .start(texts.get("pages.archiving"), archiving(file, buyer), this::archived, parts.problems()
-                                ::failed));
+                        .start(
+                                texts.get("pages.archiving"),
+                                archiving(file, buyer),
+                                this::archived,
+                                parts.problems()::failed));
     }
 
     private Job<Archived> archiving(Path file, boolean buyer) {
@@ -237,20 +240,19 @@ final class PagesActions {
 
     private void export() {
         String base = String.valueOf(visit.folder().getFileName());
-        target("pages.export", base + "-export")
-                .ifPresent(folder -> parts.jobs()
-                        .start(
-                                texts.get("pages.exporting"),
-                                progress -> {
-                                    var record = visit.store().read();
-                                    String drawing = DiagramDrawing.svg(
-                                            parts.work().findings(visit.folder(), record),
-                                            VisitDiagram.of(visit.folder(), record.facts()));
-                                    return new Exporting(parts.catalog(), held -> drawing)
-                                            .write(visit.store(), folder, false, progress);
-                                },
-                                made -> parts.problems().remark(texts.get("pages.exported", made.size(), folder)),
-                                parts.problems()::failed));
+        target("pages.export", base + "-export").ifPresent(folder -> parts.jobs()
+                .start(
+                        texts.get("pages.exporting"),
+                        progress -> {
+                            var record = visit.store().read();
+                            String drawing = DiagramDrawing.svg(
+                                    parts.work().findings(visit.folder(), record),
+                                    VisitDiagram.of(visit.folder(), record.facts()));
+                            return new Exporting(parts.catalog(), held -> drawing)
+                                    .write(visit.store(), folder, false, progress);
+                        },
+                        made -> parts.problems().remark(texts.get("pages.exported", made.size(), folder)),
+                        parts.problems()::failed));
     }
 
     /** Leaves things out of the report, or takes them in again if all of them are out already. */

@@ -31,8 +31,7 @@ final class PagesModel {
     }
 
     private final Listeners listeners = new Listeners();
-    private State state =
-            new State(List.of(), Optional.empty(), 0, 0, Optional.empty(), Paper.A4, false);
+    private State state = new State(List.of(), Optional.empty(), 0, 0, Optional.empty(), Paper.A4, false);
 
     State state() {
         return state;
@@ -86,8 +85,7 @@ final class PagesModel {
     }
 
     void paper(Paper paper) {
-        set(new State(
-                state.files(), state.file(), state.page(), state.pages(), state.picture(), paper, state.older()));
+        set(new State(state.files(), state.file(), state.page(), state.pages(), state.picture(), paper, state.older()));
     }
 
     /** The visit was changed after the pages were made. */

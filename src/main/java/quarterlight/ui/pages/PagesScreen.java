@@ -28,7 +28,8 @@ public final class PagesScreen implements StationScreen {
     private final OpenVisit visit;
     private final Texts texts;
     private final PagesModel model = new PagesModel();
-    private final JPanel side = new JPanel(new MigLayout("insets 0, gap 0, wrap 2", "[grow,fill,0::][248!,fill]", "[][grow,fill]"));
+    private final JPanel side =
+            new JPanel(new MigLayout("insets 0, gap 0, wrap 2", "[grow,fill,0::][248!,fill]", "[][grow,fill]"));
     private final PagesActions actions;
     private final PreviewPane preview;
     private final JButton make;
@@ -48,7 +49,8 @@ public final class PagesScreen implements StationScreen {
         pages.setBorder(null);
         side.add(pages);
         JScrollPane choices = new JScrollPane(new ChoicePane(parts, visit, actions));
-        choices.setBorder(BorderFactory.createMatteBorder(0, 1, 0, 0, Look.palette().line()));
+        choices.setBorder(
+                BorderFactory.createMatteBorder(0, 1, 0, 0, Look.palette().line()));
         choices.getVerticalScrollBar().setUnitIncrement(16);
         choices.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         side.add(choices);

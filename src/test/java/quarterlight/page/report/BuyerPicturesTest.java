@@ -28,7 +28,11 @@ class BuyerPicturesTest {
     private static final Frame FRAME = new Frame(PHOTO, OptionalDouble.empty());
     /** Hidden on a photo of 1200 x 900: from 300, 300 to 600, 600. */
     private static final Outline SQUARE = new Outline(
-            List.of(new PixelPoint(300, 300), new PixelPoint(600, 300), new PixelPoint(600, 600), new PixelPoint(300, 600)),
+            List.of(
+                    new PixelPoint(300, 300),
+                    new PixelPoint(600, 300),
+                    new PixelPoint(600, 600),
+                    new PixelPoint(300, 600)),
             List.of());
 
     private static VisitParts visit() {
@@ -83,7 +87,9 @@ class BuyerPicturesTest {
     @Test
     void aPhotoWithoutHiddenRegionsKeepsItsStoredThumbnail() {
         byte[] stored = {1, 2, 3};
-        assertThat(of(visit().record(), 1).thumbnails(photo -> Optional.of(stored)).apply(PHOTO))
+        assertThat(of(visit().record(), 1)
+                        .thumbnails(photo -> Optional.of(stored))
+                        .apply(PHOTO))
                 .contains(stored);
     }
 
@@ -107,9 +113,11 @@ class BuyerPicturesTest {
                 visit().photoNotes(VisitParts.rows(List.of(note))).record(),
                 (photo, at, longSide) ->
                         Optional.of(new BufferedImage(longSide, longSide * 3 / 4, BufferedImage.TYPE_INT_RGB)));
-        BufferedImage drawn = ImageIO.read(new ByteArrayInputStream(
-                pictures.print(FRAME).orElseThrow().jpeg()));
-        assertThat(drawn.getRGB(560, 200) & 0xFF).as("on the left side of the box").isGreaterThan(60);
+        BufferedImage drawn = ImageIO.read(
+                new ByteArrayInputStream(pictures.print(FRAME).orElseThrow().jpeg()));
+        assertThat(drawn.getRGB(560, 200) & 0xFF)
+                .as("on the left side of the box")
+                .isGreaterThan(60);
         assertThat(drawn.getRGB(100, 600) & 0xFF).as("far from it").isLessThan(20);
         assertThat(pictures.words(FRAME)).containsExactly("weld beads");
     }

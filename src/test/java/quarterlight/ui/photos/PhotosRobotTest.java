@@ -56,7 +56,8 @@ class PhotosRobotTest extends DeskRobot {
         robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
         until("three photos are pinned", () -> pins().size() == 3);
         assertThat(pins()).allMatch(pin -> pin.zone().value().equals("door-front-left"));
-        window.pressAndReleaseKey(KeyPressInfo.keyCode(KeyEvent.VK_Z).modifiers(java.awt.event.InputEvent.CTRL_DOWN_MASK));
+        window.pressAndReleaseKey(
+                KeyPressInfo.keyCode(KeyEvent.VK_Z).modifiers(java.awt.event.InputEvent.CTRL_DOWN_MASK));
         until("all three are taken back", () -> pins().isEmpty());
     }
 

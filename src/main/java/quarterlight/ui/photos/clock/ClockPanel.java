@@ -150,7 +150,11 @@ public final class ClockPanel {
         List<PhotoItem> two = model.selected();
         return two.size() == 2
                         && two.stream().allMatch(ClockPanel::hasClock)
-                        && !two.get(0).photo().file().camera().equals(two.get(1).photo().file().camera())
+                        && !two.get(0)
+                                .photo()
+                                .file()
+                                .camera()
+                                .equals(two.get(1).photo().file().camera())
                 ? Optional.of(new Moment(two.get(0), two.get(1)))
                 : Optional.empty();
     }
@@ -160,8 +164,7 @@ public final class ClockPanel {
     }
 
     private void fillShift() {
-        shift.setText(ClockWords.shift(chosen()
-                .flatMap(id -> visit.times().cameras().stream()
+        shift.setText(ClockWords.shift(chosen().flatMap(id -> visit.times().cameras().stream()
                         .filter(clock -> clock.camera().equals(id))
                         .findFirst())
                 .map(CameraClock::shift)
@@ -171,8 +174,8 @@ public final class ClockPanel {
     private void byShift() {
         try {
             Duration by = ClockEdits.shift(shift.getText());
-            chosen().ifPresent(id -> visit.edit(
-                    store -> new ClockEdits(store).shift(id, by, Optional.empty()), done -> fillShift()));
+            chosen().ifPresent(id ->
+                    visit.edit(store -> new ClockEdits(store).shift(id, by, Optional.empty()), done -> fillShift()));
         } catch (EditRefused e) {
             parts.problems().tell(e.getMessage());
         }
@@ -191,22 +194,19 @@ public final class ClockPanel {
         model.inHand().filter(ClockPanel::hasClock).ifPresent(item -> {
             Optional<LocalDateTime> shows =
                     ClockWords.shown(shown.getText(), item.local().orElseThrow().toLocalDate());
-            shows.ifPresentOrElse(
-                    time -> set(item, time),
-                    () -> parts.problems().tell(texts.get("clock.not-a-time", shown.getText())));
+            shows.ifPresentOrElse(time -> set(item, time), () -> parts.problems()
+                    .tell(texts.get("clock.not-a-time", shown.getText())));
         });
     }
 
     /** The wrong camera is set so that its photo falls on the moment of the other one. */
     private void byPair() {
-        pairOf().ifPresent(
-                        moment -> set(moment.wrong(), moment.right().local().orElseThrow()));
+        pairOf().ifPresent(moment -> set(moment.wrong(), moment.right().local().orElseThrow()));
     }
 
     private void set(PhotoItem item, LocalDateTime shows) {
         CameraId id = item.photo().file().camera().orElseThrow();
         visit.edit(
-                store -> new ClockEdits(store).fromPhoto(id, item.id(), shows, Optional.empty()),
-                done -> fillShift());
+                store -> new ClockEdits(store).fromPhoto(id, item.id(), shows, Optional.empty()), done -> fillShift());
     }
 }

@@ -127,8 +127,9 @@ public final class NoteDesk implements PhotoCanvas.Overlay {
         double height = photo.photo().file().height().orElse(1);
         double unit = 1 / scale;
         NoteShapes.hidden(visit.visit(), photo.id()).forEach(row -> cover(g, row.value(), unit));
-        List<PhotoNote> notes =
-                NoteShapes.notes(visit.visit(), photo.id()).stream().map(Recorded::value).toList();
+        List<PhotoNote> notes = NoteShapes.notes(visit.visit(), photo.id()).stream()
+                .map(Recorded::value)
+                .toList();
         painter.paint(g, notes, width, height, unit);
         if (canvas.photo().map(PhotoItem::id).equals(Optional.of(photo.id()))) {
             chosen(g, unit);
@@ -240,8 +241,7 @@ public final class NoteDesk implements PhotoCanvas.Overlay {
                 ask.apply(texts.get("photos.tool.text.ask"))
                         .ifPresent(words -> add(
                                 RecordKind.PHOTO_NOTES,
-                                NoteShapes.note(
-                                        photo, NoteShape.TEXT, a, b, Optional.of(words), Optional.empty())));
+                                NoteShapes.note(photo, NoteShape.TEXT, a, b, Optional.of(words), Optional.empty())));
             case MEASURE -> measure(photo, a, b);
             case HIDE -> add(RecordKind.HIDDEN, NoteShapes.region(photo, a, b));
         }
@@ -260,7 +260,8 @@ public final class NoteDesk implements PhotoCanvas.Overlay {
 
     private static Optional<Double> millimeters(String typed) {
         try {
-            return Optional.of(Double.parseDouble(typed.replace("mm", "").strip().replace(',', '.')))
+            return Optional.of(
+                            Double.parseDouble(typed.replace("mm", "").strip().replace(',', '.')))
                     .filter(mm -> mm > 0 && Double.isFinite(mm));
         } catch (NumberFormatException e) {
             return Optional.empty();
@@ -289,7 +290,8 @@ public final class NoteDesk implements PhotoCanvas.Overlay {
             region = note.isPresent()
                     ? Optional.empty()
                     : NoteShapes.hidden(visit.visit(), photo).stream()
-                            .filter(row -> NoteShapes.path(row.value().outline()).contains(p))
+                            .filter(row ->
+                                    NoteShapes.path(row.value().outline()).contains(p))
                             .reduce((a, b) -> b);
             canvas.repaint();
         }

@@ -123,8 +123,6 @@ final class NoteShapes {
     }
 
     private static List<PixelPoint> moved(List<PixelPoint> points, double dx, double dy) {
-        return points.stream()
-                .map(p -> new PixelPoint(p.x() + dx, p.y() + dy))
-                .toList();
+        return points.stream().map(p -> new PixelPoint(p.x() + dx, p.y() + dy)).toList();
     }
 }
