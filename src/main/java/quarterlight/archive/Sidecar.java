@@ -39,7 +39,7 @@ public record Sidecar(
         Objects.requireNonNull(place, "place");
     }
 
-    /** The document. Text stands as typed; characters that no XML may hold become the replacement character. */
+    /** The document. Text stands as typed; characters that no XML may hold stand as their number. */
     public String xml() {
         StringWriter out = new StringWriter();
         try {

@@ -24,10 +24,15 @@ public final class Phrases {
      *     written, then the latest
      */
     public static List<String> phrases(List<Statement> earlier, String typed) {
+        return offered(earlier.stream().map(Statement::text).toList(), typed);
+    }
+
+    /** The same of the bare sentences, the oldest first. */
+    public static List<String> offered(List<String> earlier, String typed) {
         String wanted = key(typed);
         Map<String, Phrase> found = new LinkedHashMap<>();
         for (int i = 0; i < earlier.size(); i++) {
-            String text = earlier.get(i).text().strip();
+            String text = earlier.get(i).strip();
             String key = key(text);
             boolean begins = key.startsWith(wanted);
             if (!text.isEmpty() && !key.equals(wanted) && (begins || key.contains(" " + wanted))) {

@@ -94,7 +94,7 @@ record ZonePieces(Zone zone, List<Piece> pieces, boolean refinished, boolean str
 
     private static void addNeed(ZoneRust rust, MatterWeights weights, List<Piece> pieces) {
         rust.need().ifPresent(need -> {
-            String reasons = String.join("; ", rust.advice().reasons());
+            String reasons = String.join("; ", rust.advice().reasons()).replace(" mm2", "\u2009mm\u00b2");
             String sentence = "Repair need " + need.word() + (reasons.isEmpty() ? "" : ": " + reasons) + ".";
             pieces.add(Piece.found(weights.needs().get(need), sentence, sentence));
         });

@@ -8,8 +8,10 @@ import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Station;
 import quarterlight.ui.kit.StationScreen;
 import quarterlight.ui.marks.MarksScreen;
+import quarterlight.ui.notes.NotesScreen;
 import quarterlight.ui.pages.PagesScreen;
 import quarterlight.ui.photos.PhotosScreen;
+import quarterlight.ui.rust.RustScreen;
 
 /** The screens of a visit, one per station. */
 final class Stations {
@@ -27,7 +29,8 @@ final class Stations {
             case PAGES -> new PagesScreen(parts, visit);
             case GAUGE -> new GaugeScreen(parts, visit);
             case MARKS -> new MarksScreen(parts, visit);
-            case RUST, NOTES -> new HeldScreen(parts, visit, station);
+            case RUST -> new RustScreen(parts, visit);
+            case NOTES -> new NotesScreen(parts, visit);
         };
     }
 }

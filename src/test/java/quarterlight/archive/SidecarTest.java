@@ -58,7 +58,7 @@ class SidecarTest {
                 Optional.of("one\r\ntwo\rthree"),
                 Optional.empty(),
                 Optional.empty()));
-        assertThat(odd.getArrayItem(DC, "subject", 1).getValue()).isEqualTo("a\ufffdb\ufffdc\ufffdd\ufffde");
+        assertThat(odd.getArrayItem(DC, "subject", 1).getValue()).isEqualTo("a[U+0000]b[U+0008]c[U+D800]d[U+FFFF]e");
         assertThat(odd.getLocalizedText(DC, "description", null, "x-default").getValue())
                 .isEqualTo("one\ntwo\nthree");
         assertThat(odd.doesPropertyExist(EXIF, "GPSLatitude")).isFalse();

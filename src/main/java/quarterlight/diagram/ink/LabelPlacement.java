@@ -143,6 +143,9 @@ final class LabelPlacement {
                 continue;
             }
             Placed candidate = new Placed(wish.zone(), wish.text(), box, wish.anchor(), false);
+            if (candidate.leaderStart().distance(candidate.anchor()) >= least) {
+                continue; // the length alone costs more, so the rest need not be looked at
+            }
             double cost = cost(candidate, placed, onCar);
             if (cost < least) {
                 least = cost;

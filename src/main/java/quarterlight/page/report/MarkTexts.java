@@ -66,7 +66,8 @@ final class MarkTexts {
                 WIDTH_MM * drawing.heightPx() / WIDTH_PX);
         String element = TimeLineSvg.element(drawing, name);
         int end = element.indexOf('>');
-        String head = element.substring(0, end).replaceAll(" (?:width|height|role)=\"[^\"]*\"", "");
+        String head = element.substring(0, end)
+                .replaceAll(" (?:width|height|role|contentScriptType|contentStyleType)=\"[^\"]*\"", "");
         String sized = head.contains(" style=\"") ? head.replace(" style=\"", size) : head + size + "\"";
         return sized + " role=\"img\" alt=\"" + name + "\">" + element.substring(end + 1);
     }

@@ -1,6 +1,7 @@
 package quarterlight.page.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +18,6 @@ import quarterlight.page.PageFacts;
 import quarterlight.page.Selection;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.thickness.ZoneThickness;
-import quarterlight.units.Worded;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.Trial;
 import quarterlight.visit.VisitChoices;
@@ -89,10 +89,7 @@ final class ReportBuilder {
                         .map(Recorded::value)
                         .map(this::row)
                         .toList(),
-                gaps.stream()
-                        .filter(gap -> selection.shows(gap.zone().id()))
-                        .map(ReportBuilder::row)
-                        .toList(),
+                missing(),
                 new GaugeTexts(car, ramp).text(),
                 MethodTexts.method(car, ramp),
                 MethodTexts.cautions(car),
@@ -205,11 +202,30 @@ final class ReportBuilder {
                 trial.note().orElse(""));
     }
 
-    private static ReportContent.GapRow row(Gap gap) {
-        Worded lacks = gap.lacks();
-        String what = lacks.word() + gap.part().map(part -> " of " + part).orElse("") + ": " + gap.have() + " of "
-                + gap.want();
-        String why = gap.excuse().map(excuse -> "Not looked at: " + excuse).orElse(gap.why());
-        return new ReportContent.GapRow(gap.zone().label(), what, why);
+    /** Gaps of one kind together, their zones in the order of the walk. */
+    private List<ReportContent.GapRow> missing() {
+        Map<String, List<Gap>> kinds = new LinkedHashMap<>();
+        for (Gap gap : gaps) {
+            if (selection.shows(gap.zone().id())) {
+                kinds.computeIfAbsent(gap.lacks().word() + "\n" + gap.why(), kind -> new ArrayList<>())
+                        .add(gap);
+            }
+        }
+        return kinds.values().stream()
+                .map(same -> new ReportContent.GapRow(
+                        same.get(0).lacks().word(),
+                        same.get(0).why(),
+                        same.stream().map(ReportBuilder::named).collect(Collectors.joining("; "))))
+                .toList();
+    }
+
+    private static String named(Gap gap) {
+        List<String> more = new ArrayList<>();
+        gap.part().ifPresent(more::add);
+        if (gap.want() > 1) {
+            more.add(gap.have() + " of " + gap.want());
+        }
+        gap.excuse().ifPresent(excuse -> more.add("not looked at: " + excuse));
+        return gap.zone().label() + (more.isEmpty() ? "" : " (" + String.join(", ", more) + ")");
     }
 }

@@ -73,9 +73,10 @@ public record ReportContent(
             List<SignText> signs,
             Optional<RustText> rust,
             List<PhotoText> photos) {
-        /** True if there is more than photos. */
-        public boolean hasWords() {
-            return !statements.isEmpty() || readings.isPresent() || !signs.isEmpty() || rust.isPresent();
+        /** True if there are so many words that photos look well beside them, and no table that needs the whole width. */
+        public boolean hasRoomBeside() {
+            return readings.isPresent()
+                    && rust.map(RustText::traces).map(List::isEmpty).orElse(true);
         }
     }
 
@@ -106,6 +107,7 @@ public record ReportContent(
      * @param source address of the picture; empty if none can be shown
      * @param widthMm on paper
      * @param instead what stands where no picture can be shown, or where it was shown already
+     * @param again true if it was shown already
      */
     public record PhotoText(
             int number,
@@ -114,6 +116,7 @@ public record ReportContent(
             String widthMm,
             String heightMm,
             String instead,
+            boolean again,
             String alt,
             String shows,
             String caption,
@@ -141,8 +144,8 @@ public record ReportContent(
     /** A function that was tried. */
     public record TrialRow(String item, String result, String value, String zone, String note) {}
 
-    /** What evidence a zone lacks. */
-    public record GapRow(String zone, String lacks, String why) {}
+    /** A kind of evidence that zones lack, why it is wanted, and which zones. */
+    public record GapRow(String lacks, String why, String zones) {}
 
     /** The gauge check: a row each, what it comes to, and how far the gauge moved. */
     public record GaugeText(List<List<String>> rows, List<String> sentences) {}

@@ -28,7 +28,7 @@ final class StripPlot {
     private static final double NARROW = 455;
     private static final double LEFT = 26;
     private static final double RIGHT = 30;
-    private static final double ROW = 24;
+    private static final double ROW = 18;
     private static final double AXIS = 22;
     private static final int MOST_DOUBLINGS = 10;
     private static final double RADIUS = 4.2;
@@ -167,7 +167,7 @@ final class StripPlot {
                 circle(spot.um().getAsDouble(), y, isOutlier(zone, spot.um().getAsDouble()));
             }
         }
-        zone.meanUm().ifPresent(mean -> line(x(mean), y - 9, x(mean), y + 9, ACCENT, 2));
+        zone.meanUm().ifPresent(mean -> line(x(mean), y - 8, x(mean), y + 8, ACCENT, 2));
     }
 
     private static boolean isOutlier(ZoneThickness zone, double um) {

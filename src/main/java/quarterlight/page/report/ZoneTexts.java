@@ -149,6 +149,7 @@ final class ZoneTexts {
                 picture.map(p -> mm(p.width() * scale)).orElse(""),
                 picture.map(p -> mm(p.height() * scale)).orElse(""),
                 picture.isPresent() ? "" : instead(shot, first),
+                !first.equals(shot) && pictures.of(shot.frame()).isPresent(),
                 "Photo " + shot.number()
                         + shot.zone().map(zone -> ", " + label(zone)).orElse("") + (what.isEmpty() ? "" : ": " + what),
                 shot.shows(),

@@ -200,7 +200,12 @@ public final class DiagramPanel extends JComponent {
         Map<ZoneId, String> names = new HashMap<>();
         visit.zones().forEach(zone -> names.put(zone, visit.label(zone)));
         DiagramInk ink = LayerInk.of(
-                visit.findings(), layers, parts.settings().settings().unit(), List.of(), names);
+                visit.findings(),
+                visit.coverage(),
+                layers,
+                parts.settings().settings().unit(),
+                List.of(),
+                names);
         work.request(
                 new SceneWork.Wish(visit.drawing(), ink, inkPalette(), getWidth(), getHeight(), deviceScale(), view));
     }

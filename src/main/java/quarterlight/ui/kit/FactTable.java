@@ -9,6 +9,7 @@ import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import javax.swing.AbstractAction;
 import javax.swing.JComponent;
+import javax.swing.JLabel;
 import javax.swing.JTable;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
@@ -67,6 +68,9 @@ public final class FactTable<T> extends JTable {
         setFillsViewportHeight(true);
         setAutoCreateRowSorter(true);
         getTableHeader().setReorderingAllowed(false);
+        if (getTableHeader().getDefaultRenderer() instanceof JLabel label) {
+            label.setHorizontalAlignment(JLabel.LEADING);
+        }
         for (int i = 0; i < columns.size(); i++) {
             getColumnModel().getColumn(i).setPreferredWidth(columns.get(i).width());
         }

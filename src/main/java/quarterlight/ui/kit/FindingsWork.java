@@ -30,6 +30,7 @@ final class FindingsWork {
     private final AtomicReference<Optional<VisitRecord>> wanted = new AtomicReference<>(Optional.empty());
     private Optional<List<Object>> last = Optional.empty();
     private Optional<Findings> made = Optional.empty();
+    private List<ZoneCoverage> coverage = List.of();
 
     /** @param arrived told on the event thread; the same findings again if only the coverage changed */
     FindingsWork(DeskParts parts, Path folder, BiConsumer<Findings, List<ZoneCoverage>> arrived) {
@@ -52,13 +53,17 @@ final class FindingsWork {
         VisitRecord visit = wanted.getAndSet(Optional.empty()).orElseThrow();
         List<Object> evidence = evidence(visit);
         try {
-            if (made.isEmpty() || !last.map(evidence::equals).orElse(false)) {
+            boolean fresh = made.isEmpty() || !last.map(evidence::equals).orElse(false);
+            if (fresh) {
                 made = Optional.of(parts.work().findings(folder, visit));
                 last = Optional.of(evidence);
             }
             Findings findings = made.get();
-            List<ZoneCoverage> coverage = VisitWork.coverage(findings, visit);
-            SwingUtilities.invokeLater(() -> arrived.accept(findings, coverage));
+            List<ZoneCoverage> covered = VisitWork.coverage(findings, visit);
+            if (fresh || !covered.equals(coverage)) {
+                coverage = covered;
+                SwingUtilities.invokeLater(() -> arrived.accept(findings, covered));
+            }
         } catch (TableUnreadable | RuntimeException e) {
             SwingUtilities.invokeLater(() -> parts.problems().failed(e));
         }

@@ -161,12 +161,9 @@ public final class OpenVisit {
     }
 
     private void findingsArrived(Findings fresh, List<ZoneCoverage> covered) {
-        boolean others = !findings.map(old -> old == fresh).orElse(false) || !covered.equals(coverage);
         findings = Optional.of(fresh);
         coverage = covered;
-        if (others) {
-            findingsListeners.tell();
-        }
+        findingsListeners.tell();
     }
 
     /** Closes the visit once the work of the store is done; {@code closed} runs on the event thread. */

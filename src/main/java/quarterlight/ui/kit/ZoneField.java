@@ -1,9 +1,11 @@
 package quarterlight.ui.kit;
 
+import java.awt.Component;
 import java.awt.event.ActionEvent;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import javax.swing.AbstractAction;
@@ -34,6 +36,7 @@ public final class ZoneField extends JPanel {
     private transient Set<ZoneId> zones = Set.of();
     private transient List<Zone> found = List.of();
     private transient int at;
+    private transient Optional<Component> next = Optional.empty();
 
     public ZoneField(DeskParts parts, OpenVisit visit) {
         super(new MigLayout("insets 0, gap 0, wrap 1, fillx", "[grow,fill]", "[26!][18!]"));
@@ -78,6 +81,11 @@ public final class ZoneField extends JPanel {
         });
     }
 
+    /** Where the keyboard goes when a zone was taken; to the next control unless this says otherwise. */
+    public void then(Component other) {
+        next = Optional.of(other);
+    }
+
     /** The field that takes the keyboard. */
     public JTextField field() {
         return field;
@@ -117,18 +125,22 @@ public final class ZoneField extends JPanel {
     private void take(boolean beside) {
         if (found.isEmpty()) {
             if (field.getText().isBlank() && !zones.isEmpty()) {
-                field.transferFocus();
+                goOn();
             }
             return;
         }
-        Set<ZoneId> next = beside ? new LinkedHashSet<>(zones) : new LinkedHashSet<>();
-        next.add(found.get(at).id());
-        zones = java.util.Collections.unmodifiableSet(next);
+        Set<ZoneId> taken = beside ? new LinkedHashSet<>(zones) : new LinkedHashSet<>();
+        taken.add(found.get(at).id());
+        zones = java.util.Collections.unmodifiableSet(taken);
         field.setText("");
         changed.tell();
         if (!beside) {
-            field.transferFocus();
+            goOn();
         }
+    }
+
+    private void goOn() {
+        next.ifPresentOrElse(Component::requestFocusInWindow, field::transferFocus);
     }
 
     private void clear() {

@@ -60,11 +60,11 @@ public final class MarksScreen implements StationScreen {
         this.table = new FactTable<>(
                 texts.get("station.marks"),
                 List.of(
-                        column("part", 190, row -> row.mark().value().part()),
+                        column("part", 176, row -> row.mark().value().part()),
                         column("kind", 64, row -> row.mark().value().kind().word()),
                         column("text", 130, row -> row.mark().value().text()),
                         column("date", 130, MarksScreen::date),
-                        column("verdict", 100, row -> row.judged()
+                        column("verdict", 124, row -> row.judged()
                                 .map(j -> j.verdict().word())
                                 .orElse("")),
                         column("why", 240, row -> row.judged()

@@ -1,0 +1,117 @@
+package quarterlight.ui.notes;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import quarterlight.car.ZoneId;
+import quarterlight.edit.FactEdits;
+import quarterlight.edit.RowEdits;
+import quarterlight.settings.PhraseFile;
+import quarterlight.store.RecordKind;
+import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.OpenVisit;
+import quarterlight.visit.Basis;
+import quarterlight.visit.CoverageWish;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.RecordId;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.Severity;
+import quarterlight.visit.Statement;
+import quarterlight.visit.StatementKind;
+import quarterlight.visit.Trial;
+
+/** What can be done in the Notes station: keep statements, trials, facts and wishes. Each is one step of undo. Event thread only. */
+final class NotesActions {
+    private final DeskParts parts;
+    private final OpenVisit visit;
+    private final NotesModel model;
+
+    NotesActions(DeskParts parts, OpenVisit visit, NotesModel model) {
+        this.parts = parts;
+        this.visit = visit;
+        this.model = model;
+    }
+
+    /** Adds one statement of the same words for every zone. */
+    void state(
+            List<ZoneId> zones,
+            StatementKind kind,
+            String text,
+            Optional<Severity> severity,
+            Optional<Basis> basis,
+            Optional<PhotoId> photo) {
+        List<Statement> rows = zones.stream()
+                .map(zone -> new Statement(zone, kind, text, severity, basis, photo, Optional.empty()))
+                .toList();
+        visit.edit(
+                store -> {
+                    RowEdits.Added added = new RowEdits(store).add(RecordKind.STATEMENTS, rows);
+                    new PhraseFile(parts.settings().folder()).keep(text);
+                    return added;
+                },
+                added -> model.wrote(text));
+    }
+
+    <T> void update(RecordKind<T> kind, RecordId id, T value) {
+        visit.edit(
+                store -> {
+                    new RowEdits(store).update(kind, id, value);
+                    return id;
+                },
+                done -> {});
+    }
+
+    <T> void add(RecordKind<T> kind, List<T> rows) {
+        visit.edit(store -> new RowEdits(store).add(kind, rows), done -> {});
+    }
+
+    <T> void remove(RecordKind<T> kind, List<RecordId> ids) {
+        if (visit.isEditable() && !ids.isEmpty()) {
+            visit.edit(
+                    store -> {
+                        new RowEdits(store).remove(kind, ids);
+                        return ids;
+                    },
+                    done -> {});
+        }
+    }
+
+    /** Keeps the outcome of a trial in place of the one that the visit has of the same function. */
+    void tried(Optional<RecordId> old, Trial trial) {
+        if (old.isPresent()) {
+            update(RecordKind.TRIALS, old.get(), trial);
+        } else {
+            add(RecordKind.TRIALS, List.of(trial));
+        }
+    }
+
+    void fact(String key, String value) {
+        visit.edit(store -> new FactEdits(parts.catalog()).set(store, Map.of(key, value)), done -> {});
+    }
+
+    /** Asks for so much of a kind of evidence of a zone (of every zone if empty) in this visit, in place of the usual. */
+    void wish(CoverageWish wish) {
+        Optional<Recorded<CoverageWish>> old = visit.visit().coverage().stream()
+                .filter(row -> row.value().zone().equals(wish.zone())
+                        && row.value().evidence().equals(wish.evidence()))
+                .findFirst();
+        if (old.isPresent()) {
+            update(RecordKind.COVERAGE, old.get().id(), wish);
+        } else {
+            add(RecordKind.COVERAGE, List.of(wish));
+        }
+    }
+
+    /** Reads what lies outside the visit: the functions to try and the sentences of earlier visits. */
+    void load(Consumer<NotesModel.Lists> loaded) {
+        parts.jobs()
+                .start(
+                        parts.texts().get("notes.loading"),
+                        progress -> new NotesModel.Lists(
+                                parts.work().trials(),
+                                new PhraseFile(parts.settings().folder()).read()),
+                        loaded,
+                        parts.problems()::failed);
+    }
+}

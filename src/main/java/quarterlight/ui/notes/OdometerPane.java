@@ -1,0 +1,126 @@
+package quarterlight.ui.notes;
+
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import net.miginfocom.swing.MigLayout;
+import quarterlight.car.ZoneId;
+import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.Texts;
+import quarterlight.visit.Basis;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.Statement;
+import quarterlight.visit.StatementKind;
+
+/** The odometer held against the papers and against the wear; each answer becomes a statement. Event thread only. */
+final class OdometerPane extends JPanel {
+    private static final ZoneId PAPERS = new ZoneId("identity-papers");
+    private static final ZoneId WEAR = new ZoneId("pedals");
+    private static final List<StatementKind> ANSWERS =
+            List.of(StatementKind.SOUND, StatementKind.DOES_NOT_BELONG, StatementKind.NOT_LOOKED_AT);
+
+    private final transient DeskParts parts;
+    private final transient OpenVisit visit;
+    private final transient NotesActions actions;
+    private final transient Texts texts;
+    private final JTextField reading = new JTextField();
+    private final JLabel said = new JLabel(" ");
+
+    OdometerPane(DeskParts parts, OpenVisit visit, NotesActions actions) {
+        super(new MigLayout("insets 16, gap 8, fillx, wrap 4", "[][][grow,fill][]"));
+        this.parts = parts;
+        this.visit = visit;
+        this.actions = actions;
+        this.texts = parts.texts();
+        add(Look.secondary(new JLabel(texts.get("notes.odometer.hint"))), "span, wmin 0");
+        JButton keep = new JButton(texts.get("notes.keep"));
+        label("notes.odometer.reading", reading);
+        reading.setName("odometer");
+        add(reading, "span 2, growx, wmin 0");
+        add(keep);
+        keep.addActionListener(e -> keepReading());
+        reading.addActionListener(e -> keepReading());
+        row("papers", PAPERS, Basis.FROM_PAPERS);
+        row("wear", WEAR, Basis.SEEN);
+        add(Look.secondary(said), "span, wmin 0, gaptop 8");
+    }
+
+    private void label(String key, JTextField field) {
+        JLabel label = new JLabel(texts.get(key));
+        label.setLabelFor(field);
+        Look.named(field, texts.get(key));
+        add(label);
+    }
+
+    private void row(String name, ZoneId zone, Basis basis) {
+        JTextField words = new JTextField();
+        words.setName("odometer-" + name);
+        label("notes.odometer." + name, words);
+        words.putClientProperty("JTextField.placeholderText", texts.get("notes.odometer.tip." + name));
+        JComboBox<String> answer = new JComboBox<>();
+        ANSWERS.forEach(kind ->
+                answer.addItem(texts.get("notes.odometer.answer." + kind.name().toLowerCase(java.util.Locale.ROOT))));
+        Look.named(answer, texts.get("notes.odometer." + name));
+        add(answer);
+        add(words, "wmin 0");
+        JButton keep = new JButton(texts.get("notes.keep"));
+        add(keep);
+        Runnable work = () -> keep(name, zone, basis, ANSWERS.get(answer.getSelectedIndex()), words);
+        words.addActionListener(e -> work.run());
+        keep.addActionListener(e -> work.run());
+    }
+
+    private void keepReading() {
+        String typed = reading.getText().strip();
+        if (visit.isEditable() && !typed.equals(visit.visit().facts().odometer().orElse(""))) {
+            actions.fact("odometer", typed);
+        }
+    }
+
+    private void keep(String name, ZoneId zone, Basis basis, StatementKind kind, JTextField words) {
+        if (!visit.isEditable() || words.getText().isBlank()) {
+            parts.problems().remark(texts.get("notes.needs.text"));
+            return;
+        }
+        String sentence = texts.get(
+                "notes.odometer.sentence." + name,
+                visit.visit().facts().odometer().orElse(texts.get("notes.odometer.unread")),
+                words.getText().strip());
+        actions.state(
+                List.of(zone),
+                kind,
+                sentence,
+                Optional.empty(),
+                Optional.of(kind == StatementKind.NOT_LOOKED_AT ? Basis.NOT_ESTABLISHED : basis),
+                visit.selection().photo());
+        words.setText("");
+    }
+
+    void render() {
+        String kept = visit.visit().facts().odometer().orElse("");
+        if (!reading.isFocusOwner() && !reading.getText().equals(kept)) {
+            reading.setText(kept);
+        }
+        reading.setEditable(visit.isEditable());
+        List<String> held = visit.visit().statements().stream()
+                .map(Recorded::value)
+                .filter(row -> row.zone().equals(PAPERS) || row.zone().equals(WEAR))
+                .map(Statement::text)
+                .filter(text -> text.startsWith(texts.get("notes.odometer.begin")))
+                .toList();
+        said.setText(held.isEmpty() ? texts.get("notes.odometer.none") : "<html>" + escaped(held) + "</html>");
+    }
+
+    private static String escaped(List<String> lines) {
+        return String.join("\n", lines)
+                .replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace("\n", "<br>");
+    }
+}

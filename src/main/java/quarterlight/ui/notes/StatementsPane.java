@@ -1,0 +1,319 @@
+package quarterlight.ui.notes;
+
+import java.awt.event.ActionEvent;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import javax.swing.AbstractAction;
+import javax.swing.DefaultListModel;
+import javax.swing.JButton;
+import javax.swing.JCheckBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextField;
+import javax.swing.KeyStroke;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import net.miginfocom.swing.MigLayout;
+import quarterlight.car.ZoneId;
+import quarterlight.store.RecordKind;
+import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.FactTable;
+import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.WordChoice;
+import quarterlight.ui.kit.ZoneField;
+import quarterlight.visit.Basis;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.Severity;
+import quarterlight.visit.Statement;
+import quarterlight.visit.StatementKind;
+
+/** Statements by zone: pick zones, type, Enter; sentences of earlier visits are offered below. Event thread only. */
+final class StatementsPane extends JPanel {
+    private final transient DeskParts parts;
+    private final transient OpenVisit visit;
+    private final transient NotesModel model;
+    private final transient NotesActions actions;
+    private final transient Texts texts;
+    private final boolean notLookedAt;
+    private final FactTable<Recorded<Statement>> table;
+    private final ZoneField zone;
+    private final JTextField text = new JTextField();
+    private final WordChoice<StatementKind> kind;
+    private final WordChoice<Severity> severity;
+    private final WordChoice<Basis> basis;
+    private final JCheckBox photo;
+    private final DefaultListModel<String> offered = new DefaultListModel<>();
+    private final JList<String> phrases = new JList<>(offered);
+    private final JButton keep;
+    private boolean filling;
+
+    /** @param notLookedAt true for what was not looked at and why, false for all else */
+    StatementsPane(DeskParts parts, OpenVisit visit, NotesModel model, NotesActions actions, boolean notLookedAt) {
+        super(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[][grow,fill]"));
+        this.parts = parts;
+        this.visit = visit;
+        this.model = model;
+        this.actions = actions;
+        this.texts = parts.texts();
+        this.notLookedAt = notLookedAt;
+        kind = new WordChoice<>(
+                StatementKind.class,
+                texts.get("notes.kind"),
+                Optional.empty(),
+                one -> notLookedAt == (one == StatementKind.NOT_LOOKED_AT));
+        severity = new WordChoice<>(
+                Severity.class, texts.get("notes.severity"), Optional.of(texts.get("notes.severity.unsaid")));
+        basis = new WordChoice<>(Basis.class, texts.get("notes.basis"), Optional.of(texts.get("notes.basis.unsaid")));
+        photo = new JCheckBox(texts.get("notes.photo"));
+        zone = new ZoneField(parts, visit);
+        zone.field().setName(notLookedAt ? "not-zone" : "note-zone");
+        keep = new JButton(texts.get("notes.keep"));
+        table = new FactTable<>(
+                texts.get(notLookedAt ? "notes.tab.not" : "notes.tab.statements"), columns(), Recorded::id);
+        table.setName(notLookedAt ? "not-looked-at" : "statements");
+        table.onChosen(this::fill);
+        table.onKey("DELETE", this::remove);
+        table.onKey("ESCAPE", this::fresh);
+        JScrollPane scroll = new JScrollPane(table);
+        scroll.setBorder(null);
+        add(entry());
+        add(scroll);
+        wire();
+    }
+
+    private List<FactTable.Column<Recorded<Statement>>> columns() {
+        List<FactTable.Column<Recorded<Statement>>> columns = new ArrayList<>();
+        columns.add(column("zone", 140, s -> visit.label(s.zone())));
+        if (!notLookedAt) {
+            columns.add(column("kind", 90, s -> s.kind().word()));
+        }
+        columns.add(column("text", 260, Statement::text));
+        if (!notLookedAt) {
+            columns.add(
+                    column("severity", 64, s -> s.severity().map(Severity::word).orElse("")));
+            columns.add(column("basis", 80, s -> s.basis().map(Basis::word).orElse("")));
+        }
+        columns.add(column("photo", 90, s -> s.photo()
+                .flatMap(id -> visit.visit().photo(id))
+                .map(one -> one.file().name())
+                .orElse("")));
+        return columns;
+    }
+
+    private FactTable.Column<Recorded<Statement>> column(String name, int width, Function<Statement, String> words) {
+        return new FactTable.Column<>(texts.get("notes.column." + name), width, row -> words.apply(row.value()));
+    }
+
+    private JComponent entry() {
+        JPanel entry = new JPanel(new MigLayout("insets 12 16 8 16, gap 8, fillx, hidemode 3", "[grow,fill]"));
+        if (notLookedAt) {
+            entry.add(Look.secondary(new JLabel(texts.get("notes.not.hint"))), "wmin 0, wrap");
+        }
+        entry.add(zone, "wmin 0, wrap");
+        if (!notLookedAt) {
+            entry.add(kind, "split 4, growx, wmin 60");
+            entry.add(severity, "growx, wmin 60");
+            entry.add(basis, "growx, wmin 60");
+            entry.add(photo, "growx 0, wrap");
+        }
+        entry.add(text, "split 2, growx, wmin 0");
+        entry.add(keep, "growx 0, wrap");
+        phrases.setVisibleRowCount(4);
+        phrases.setOpaque(false);
+        Look.secondary(phrases);
+        Look.named(phrases, texts.get("notes.phrases"));
+        entry.add(phrases, "wmin 0, h 72!");
+        return entry;
+    }
+
+    private void wire() {
+        Look.named(text, texts.get("notes.column.text"));
+        text.setName(notLookedAt ? "not-text" : "note-text");
+        text.putClientProperty(
+                "JTextField.placeholderText", texts.get(notLookedAt ? "notes.not.text" : "notes.text.hint"));
+        text.addActionListener(e -> enter());
+        keep.addActionListener(e -> keep());
+        key(text, "DOWN", () -> step(1));
+        key(text, "UP", () -> step(-1));
+        key(text, "ESCAPE", this::fresh);
+        phrases.setFocusable(false);
+        phrases.addMouseListener(new java.awt.event.MouseAdapter() {
+            @Override
+            public void mousePressed(java.awt.event.MouseEvent e) {
+                takePhrase();
+            }
+        });
+        text.getDocument().addDocumentListener(new DocumentListener() {
+            @Override
+            public void insertUpdate(DocumentEvent e) {
+                offer();
+            }
+
+            @Override
+            public void removeUpdate(DocumentEvent e) {
+                offer();
+            }
+
+            @Override
+            public void changedUpdate(DocumentEvent e) {
+                offer();
+            }
+        });
+        zone.then(text);
+        zone.onChange(() -> visit.selection().zones(zone.zones()));
+        model.onChange(this::offer);
+    }
+
+    private static void key(JComponent component, String stroke, Runnable work) {
+        component.getInputMap().put(KeyStroke.getKeyStroke(stroke), stroke);
+        component.getActionMap().put(stroke, new AbstractAction() {
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                work.run();
+            }
+        });
+    }
+
+    private void offer() {
+        if (!filling) {
+            offered.clear();
+            model.phrases(visit.visit(), text.getText()).stream().limit(4).forEach(offered::addElement);
+        }
+    }
+
+    private void step(int by) {
+        if (!offered.isEmpty()) {
+            phrases.setSelectedIndex(Math.floorMod(phrases.getSelectedIndex() + by, offered.size()));
+        }
+    }
+
+    private void takePhrase() {
+        Optional.ofNullable(phrases.getSelectedValue()).ifPresent(words -> {
+            phrases.clearSelection();
+            text.setText(words);
+            text.requestFocusInWindow();
+        });
+    }
+
+    private void enter() {
+        if (phrases.getSelectedIndex() >= 0) {
+            takePhrase();
+        } else {
+            keep();
+        }
+    }
+
+    private void keep() {
+        String words = text.getText().strip();
+        if (!visit.isEditable()) {
+            return;
+        }
+        if (zone.zones().isEmpty()) {
+            parts.problems().remark(texts.get("notes.needs.zone"));
+            zone.field().requestFocusInWindow();
+            return;
+        }
+        if (words.isEmpty()) {
+            parts.problems().remark(texts.get("notes.needs.text"));
+            text.requestFocusInWindow();
+            return;
+        }
+        Optional<Recorded<Statement>> old = table.chosen();
+        StatementKind chosen = kind.chosen().orElse(StatementKind.SOUND);
+        if (old.isPresent()) {
+            Statement before = old.get().value();
+            ZoneId where = zone.zones().iterator().next();
+            actions.update(
+                    RecordKind.STATEMENTS,
+                    old.get().id(),
+                    new Statement(
+                            where,
+                            chosen,
+                            words,
+                            severity.chosen(),
+                            basis.chosen(),
+                            shown(before),
+                            before.atSeconds()));
+        } else {
+            actions.state(List.copyOf(zone.zones()), chosen, words, severity.chosen(), basis.chosen(), inHand());
+        }
+        fresh();
+        zone.field().requestFocusInWindow();
+    }
+
+    private Optional<PhotoId> inHand() {
+        return photo.isSelected() ? visit.selection().photo() : Optional.empty();
+    }
+
+    /** The photo that was tied to it stays, unless another is taken. */
+    private Optional<PhotoId> shown(Statement before) {
+        return inHand().or(before::photo);
+    }
+
+    /** Ready for the next one: the zones stay. */
+    private void fresh() {
+        table.clearSelection();
+        phrases.clearSelection();
+        text.setText("");
+        severity.choose(Optional.empty());
+        keep.setText(texts.get("notes.keep"));
+    }
+
+    private void fill() {
+        table.chosen().map(Recorded::value).ifPresent(one -> {
+            filling = true;
+            zone.zones(Set.of(one.zone()));
+            visit.selection().zones(Set.of(one.zone()));
+            one.photo().ifPresent(id -> visit.selection().photos(List.of(id)));
+            text.setText(one.text());
+            kind.choose(Optional.of(one.kind()));
+            severity.choose(one.severity());
+            basis.choose(one.basis());
+            keep.setText(texts.get("notes.change"));
+            offered.clear();
+            filling = false;
+        });
+    }
+
+    private void remove() {
+        table.chosen().ifPresent(row -> actions.remove(RecordKind.STATEMENTS, List.of(row.id())));
+        fresh();
+    }
+
+    /** What takes the keyboard first. */
+    JComponent first() {
+        return zone.field();
+    }
+
+    /** A zone was clicked on the diagram: the keyboard goes on to the words. */
+    void zoneChosen() {
+        text.requestFocusInWindow();
+    }
+
+    void selected() {
+        if (table.chosen().isEmpty()) {
+            zone.zones(new LinkedHashSet<>(visit.selection().zones()));
+        }
+        photo.setEnabled(visit.isEditable() && visit.selection().photo().isPresent());
+        photo.setSelected(photo.isEnabled() && photo.isSelected());
+    }
+
+    void render() {
+        table.show(visit.visit().statements().stream()
+                .filter(row -> notLookedAt == (row.value().kind() == StatementKind.NOT_LOOKED_AT))
+                .toList());
+        keep.setEnabled(visit.isEditable());
+        text.setEditable(visit.isEditable());
+        offer();
+    }
+}

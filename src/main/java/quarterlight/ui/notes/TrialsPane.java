@@ -1,0 +1,237 @@
+package quarterlight.ui.notes;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import javax.swing.JButton;
+import javax.swing.JCheckBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
+import javax.swing.JTextField;
+import net.miginfocom.swing.MigLayout;
+import quarterlight.car.ZoneId;
+import quarterlight.coverage.TrialItem;
+import quarterlight.coverage.TrialList;
+import quarterlight.store.RecordKind;
+import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.FactTable;
+import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.WordChoice;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.Trial;
+import quarterlight.visit.TrialResult;
+
+/** The functions to try by groups and what was found: a letter in the list says the result. Event thread only. */
+final class TrialsPane extends JPanel {
+    private final transient DeskParts parts;
+    private final transient OpenVisit visit;
+    private final transient NotesModel model;
+    private final transient NotesActions actions;
+    private final transient Texts texts;
+    private final FactTable<NotesModel.TrialLine> table;
+    private final JTextField item = new JTextField();
+    private final WordChoice<TrialResult> result;
+    private final JTextField value = new JTextField(6);
+    private final JTextField unit = new JTextField(4);
+    private final JTextField note = new JTextField();
+    private final JCheckBox runs;
+    private final JButton keep;
+
+    TrialsPane(DeskParts parts, OpenVisit visit, NotesModel model, NotesActions actions) {
+        super(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[][grow,fill][]"));
+        this.parts = parts;
+        this.visit = visit;
+        this.model = model;
+        this.actions = actions;
+        this.texts = parts.texts();
+        result = new WordChoice<>(TrialResult.class, texts.get("notes.column.result"), Optional.empty());
+        runs = new JCheckBox(texts.get("notes.runs"));
+        runs.setName("trials-runs");
+        keep = new JButton(texts.get("notes.keep"));
+        table = new FactTable<>(
+                texts.get("notes.tab.trials"),
+                List.of(
+                        column("group", 76, line -> line.listed()
+                                .map(TrialItem::group)
+                                .map(g -> g.word())
+                                .orElse("")),
+                        column("item", 200, NotesModel.TrialLine::item),
+                        column(
+                                "result",
+                                120,
+                                line -> of(line, one -> one.result().word())),
+                        column(
+                                "value",
+                                60,
+                                line -> of(line, one -> one.value()
+                                        .map(BigDecimal::toPlainString)
+                                        .orElse(""))),
+                        column("unit", 44, line -> of(line, one -> one.unit().orElse(""))),
+                        column("note", 200, line -> of(line, one -> one.note().orElse("")))),
+                line -> line.item()
+                        + line.kept().map(row -> row.id().toString()).orElse(""));
+        table.setName("trials");
+        table.onChosen(this::fill);
+        for (TrialResult one : TrialResult.values()) {
+            table.onKey(
+                    texts.get("notes.trial.key." + one.name().toLowerCase(java.util.Locale.ROOT)), () -> quick(one));
+        }
+        table.onKey("ENTER", value::requestFocusInWindow);
+        table.onKey("DELETE", this::remove);
+        runs.addActionListener(e -> model.runs(runs.isSelected()));
+        List.of(item, value, unit, note).forEach(field -> field.addActionListener(e -> keep()));
+        keep.addActionListener(e -> keep());
+        add(head());
+        JScrollPane scroll = new JScrollPane(table);
+        scroll.setBorder(null);
+        add(scroll);
+        add(form());
+    }
+
+    private FactTable.Column<NotesModel.TrialLine> column(
+            String name, int width, Function<NotesModel.TrialLine, String> words) {
+        return new FactTable.Column<>(texts.get("notes.column." + name), width, words);
+    }
+
+    private static String of(NotesModel.TrialLine line, Function<Trial, String> words) {
+        return line.kept().map(Recorded::value).map(words).orElse("");
+    }
+
+    private JComponent head() {
+        JPanel head = new JPanel(new MigLayout("insets 8 16 8 16, gap 8, fillx", "[][grow,fill]"));
+        head.add(runs);
+        JTextArea caution = new JTextArea(TrialList.CAUTION);
+        caution.setEditable(false);
+        caution.setFocusable(false);
+        caution.setOpaque(false);
+        caution.setLineWrap(true);
+        caution.setWrapStyleWord(true);
+        head.add(Look.secondary(caution), "wmin 0");
+        return head;
+    }
+
+    private JComponent form() {
+        JPanel form = new JPanel(new MigLayout("insets 8 16 8 16, gap 8, fillx", "[grow 60,fill][][][][grow,fill][]"));
+        named(item, "item");
+        named(value, "value");
+        named(unit, "unit");
+        named(note, "note");
+        form.add(item, "wmin 60");
+        form.add(result);
+        form.add(value, "w 64!");
+        form.add(unit, "w 48!");
+        form.add(note, "wmin 60");
+        form.add(keep, "wrap");
+        form.add(Look.secondary(new JLabel(texts.get("notes.trial.hint"))), "span, wmin 0");
+        return form;
+    }
+
+    private void named(JTextField field, String name) {
+        String words = texts.get("notes.column." + name);
+        Look.named(field, words);
+        field.setName("trial-" + name);
+        field.putClientProperty("JTextField.placeholderText", words);
+    }
+
+    private void fill() {
+        table.chosen().ifPresent(line -> {
+            Optional<Trial> kept = line.kept().map(Recorded::value);
+            item.setText(line.item());
+            result.choose(kept.map(Trial::result).or(() -> Optional.of(TrialResult.WORKS)));
+            value.setText(
+                    of(line, one -> one.value().map(BigDecimal::toPlainString).orElse("")));
+            unit.setText(kept.flatMap(Trial::unit)
+                    .or(() -> line.listed().flatMap(TrialItem::unit))
+                    .orElse(""));
+            note.setText(of(line, one -> one.note().orElse("")));
+            line.listed()
+                    .map(TrialItem::zone)
+                    .or(() -> kept.flatMap(Trial::zone))
+                    .filter(visit.zones()::contains)
+                    .ifPresent(zone -> visit.selection().zones(java.util.Set.of(zone)));
+        });
+    }
+
+    /** Says the result alone; value and note stay as they were. */
+    private void quick(TrialResult said) {
+        table.chosen().filter(line -> visit.isEditable()).ifPresent(line -> {
+            Optional<Trial> old = line.kept().map(Recorded::value);
+            actions.tried(
+                    line.kept().map(Recorded::id),
+                    new Trial(
+                            line.item(),
+                            said,
+                            old.flatMap(Trial::value),
+                            old.flatMap(Trial::unit),
+                            zone(line),
+                            old.flatMap(Trial::note)));
+            table.requestFocusInWindow();
+        });
+    }
+
+    private Optional<ZoneId> zone(NotesModel.TrialLine line) {
+        return line.kept()
+                .flatMap(row -> row.value().zone())
+                .or(() -> line.listed().map(TrialItem::zone).filter(visit.zones()::contains));
+    }
+
+    private void keep() {
+        String name = item.getText().strip();
+        if (!visit.isEditable()) {
+            return;
+        }
+        Optional<BigDecimal> number = number();
+        if (name.isEmpty() || !value.getText().isBlank() && number.isEmpty()) {
+            parts.problems().remark(texts.get(name.isEmpty() ? "notes.trial.needs" : "notes.trial.number"));
+            return;
+        }
+        Optional<NotesModel.TrialLine> line =
+                table.chosen().filter(one -> one.item().equalsIgnoreCase(name));
+        actions.tried(
+                line.flatMap(NotesModel.TrialLine::kept).map(Recorded::id),
+                new Trial(
+                        name,
+                        result.chosen().orElse(TrialResult.WORKS),
+                        number,
+                        number.isPresent() ? filled(unit) : Optional.empty(),
+                        line.isPresent() ? zone(line.get()) : visit.selection().zone(),
+                        filled(note)));
+        table.requestFocusInWindow();
+    }
+
+    private Optional<BigDecimal> number() {
+        String typed = value.getText().strip().replace(',', '.').replace('\u2212', '-');
+        return typed.matches("-?[0-9]{1,9}(\\.[0-9]{1,6})?") ? Optional.of(new BigDecimal(typed)) : Optional.empty();
+    }
+
+    private static Optional<String> filled(JTextField field) {
+        return Optional.of(field.getText().strip()).filter(words -> !words.isEmpty());
+    }
+
+    private void remove() {
+        table.chosen()
+                .flatMap(NotesModel.TrialLine::kept)
+                .ifPresent(row -> actions.remove(RecordKind.TRIALS, List.of(row.id())));
+    }
+
+    JComponent first() {
+        return table;
+    }
+
+    void render() {
+        runs.setSelected(model.runs(visit.visit()));
+        Optional<String> name = table.chosen().map(NotesModel.TrialLine::item);
+        table.show(new ArrayList<>(model.trials(visit.visit(), visit.zones())));
+        if (table.chosen().isEmpty()) {
+            name.ifPresent(was -> table.choose(line -> line.item().equals(was)));
+        }
+        keep.setEnabled(visit.isEditable());
+    }
+}

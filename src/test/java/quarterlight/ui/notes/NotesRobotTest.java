@@ -1,0 +1,107 @@
+package quarterlight.ui.notes;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.awt.event.KeyEvent;
+import java.util.List;
+import javax.swing.JTable;
+import org.junit.jupiter.api.Test;
+import quarterlight.ui.DeskRobot;
+import quarterlight.visit.Statement;
+import quarterlight.visit.StatementKind;
+import quarterlight.visit.TrialResult;
+
+/** Notes by keyboard: zones by a few letters, a sentence, Enter; trials by one letter; wishes of coverage. */
+class NotesRobotTest extends DeskRobot {
+    private void station() {
+        window.toggleButton("station-5").click();
+    }
+
+    private void type(String field, String words) {
+        robot.focusAndWaitForFocusGain(window.textBox(field).target());
+        robot.enterText(words);
+    }
+
+    private void tab(int key) {
+        robot.focusAndWaitForFocusGain(robot.finder().findByName("diagram"));
+        robot.pressKey(KeyEvent.VK_ALT);
+        robot.pressAndReleaseKeys(key);
+        robot.releaseKey(KeyEvent.VK_ALT);
+    }
+
+    private JTable table(String name) {
+        Component found = robot.finder().findByName(name, true);
+        return (JTable) found;
+    }
+
+    private List<Statement> statements() {
+        return held().statements().stream().map(row -> row.value()).toList();
+    }
+
+    @Test
+    void oneSentenceIsSaidOfTwoZonesAndOfferedAgain() {
+        station();
+        type("note-zone", "hood");
+        robot.pressKey(KeyEvent.VK_SHIFT);
+        robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
+        robot.releaseKey(KeyEvent.VK_SHIFT);
+        type("note-zone", "decklid");
+        robot.pressKey(KeyEvent.VK_SHIFT);
+        robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
+        robot.releaseKey(KeyEvent.VK_SHIFT);
+        type("note-text", "gap wider at the front");
+        robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
+        until("both statements are there", () -> statements().size() == 2);
+        assertThat(statements()).extracting(one -> one.zone().value()).containsExactlyInAnyOrder("hood", "decklid");
+        assertThat(statements()).allMatch(one -> one.text().equals("gap wider at the front"));
+
+        type("note-text", "wid");
+        robot.pressAndReleaseKeys(KeyEvent.VK_DOWN, KeyEvent.VK_ENTER);
+        until(
+                "the sentence is offered",
+                () -> window.textBox("note-text").text().equals("gap wider at the front"));
+    }
+
+    @Test
+    void whatWasNotLookedAtIsSaidWithItsReason() {
+        station();
+        tab(KeyEvent.VK_2);
+        type("not-zone", "trunk floor");
+        robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
+        type("not-text", "mat glued down");
+        robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
+        until("it is kept", () -> statements().size() == 1);
+        assertThat(statements().get(0).kind()).isEqualTo(StatementKind.NOT_LOOKED_AT);
+        assertThat(statements().get(0).zone().value()).isEqualTo("trunk-floor");
+    }
+
+    @Test
+    void aLetterSaysTheResultOfATrial() {
+        station();
+        tab(KeyEvent.VK_3);
+        until("the usual list is there", () -> table("trials").getRowCount() > 20);
+        int all = table("trials").getRowCount();
+        robot.focusAndWaitForFocusGain(table("trials"));
+        robot.pressAndReleaseKeys(KeyEvent.VK_HOME, KeyEvent.VK_DOWN, KeyEvent.VK_F);
+        until("the trial is kept", () -> held().trials().size() == 1);
+        assertThat(held().trials().get(0).value().result()).isEqualTo(TrialResult.WORKS_WITH_A_FAULT);
+
+        window.checkBox("trials-runs").click();
+        until("what needs a running car is folded away", () -> table("trials").getRowCount() < all - 5);
+    }
+
+    @Test
+    void gapsAreListedAndAWishTakesOneAway() {
+        station();
+        tab(KeyEvent.VK_5);
+        until("gaps are listed", () -> table("gaps").getRowCount() > 20);
+        int before = table("gaps").getRowCount();
+        robot.focusAndWaitForFocusGain(table("gaps"));
+        robot.pressAndReleaseKeys(KeyEvent.VK_HOME, KeyEvent.VK_DOWN);
+        window.spinner("wish-want").select(0);
+        window.button("wish-here").click();
+        until("the wish is kept", () -> held().coverage().size() == 1);
+        until("one gap less", () -> table("gaps").getRowCount() == before - 1);
+    }
+}
