@@ -66,8 +66,8 @@ import quarterlight.visit.Sha256;
  * <p>Arguments: a folder for the made visit (made if it is not there), and how many photos, 5000 unless given.
  */
 public final class ManyPhotosBench {
-    private static final int FRAMES = 200;
-    private static final int PINS = 40;
+    private static final int FRAMES = 120;
+    private static final int PINS = 80;
 
     private ManyPhotosBench() {}
 

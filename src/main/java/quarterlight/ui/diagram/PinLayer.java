@@ -10,6 +10,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -56,6 +57,7 @@ final class PinLayer {
     }
 
     void scene(DiagramScene fresh) {
+        piles = List.of();
         scene = Optional.of(fresh);
         arrange();
     }
@@ -73,15 +75,7 @@ final class PinLayer {
                 tips.putIfAbsent(place, px);
             }));
         }
-        List<PinPlacement.Wish> wishes = new ArrayList<>();
-        tips.values().forEach(tip -> wishes.add(new PinPlacement.Wish(wishes.size() + 1, tip)));
-        Rectangle2D frame = new Rectangle2D.Double(
-                0, 0, scene.get().layout().width(), scene.get().layout().height());
-        List<Point2D> centers = piles.stream().map(Pile::tip).toList().equals(List.copyOf(tips.values()))
-                ? piles.stream().map(Pile::center).toList()
-                : PinPlacement.place(wishes, frame, List.of()).stream()
-                        .map(PinPlacement.Placed::center)
-                        .toList();
+        List<Point2D> centers = centers(List.copyOf(tips.values()));
         List<Pile> fresh = new ArrayList<>();
         for (Map.Entry<Place, List<PinKey.Entry>> place : places.entrySet()) {
             fresh.add(new Pile(tips.get(place.getKey()), centers.get(fresh.size()), List.copyOf(place.getValue())));
@@ -89,6 +83,26 @@ final class PinLayer {
         Optional<Point2D> was = open.map(Pile::tip);
         piles = List.copyOf(fresh);
         open(piles.stream().filter(pile -> was.equals(Optional.of(pile.tip()))).findFirst());
+    }
+
+    /** Where the discs of these points go; one that has its place keeps it, only new ones look for theirs. */
+    private List<Point2D> centers(List<Point2D> tips) {
+        Map<Point2D, Point2D> placed = new HashMap<>();
+        piles.forEach(pile -> placed.put(pile.tip(), pile.center()));
+        placed.keySet().retainAll(Set.copyOf(tips));
+        List<Rectangle2D> taken = placed.values().stream().map(PinLayer::around).toList();
+        List<PinPlacement.Wish> wishes = new ArrayList<>();
+        tips.stream()
+                .filter(tip -> !placed.containsKey(tip))
+                .forEach(tip -> wishes.add(new PinPlacement.Wish(wishes.size() + 1, tip)));
+        Rectangle2D frame = new Rectangle2D.Double(
+                0, 0, scene.orElseThrow().layout().width(), scene.get().layout().height());
+        PinPlacement.place(wishes, frame, taken).forEach(disc -> placed.put(disc.tip(), disc.center()));
+        return tips.stream().map(placed::get).toList();
+    }
+
+    private static Rectangle2D around(Point2D center) {
+        return new Rectangle2D.Double(center.getX() - DISC / 2, center.getY() - DISC / 2, DISC, DISC);
     }
 
     private void open(Optional<Pile> pile) {

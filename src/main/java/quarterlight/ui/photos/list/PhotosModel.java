@@ -1,7 +1,7 @@
 package quarterlight.ui.photos.list;
 
-import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +22,7 @@ public final class PhotosModel {
     private final OpenVisit visit;
     private final Listeners listChanged = new Listeners();
     private final Listeners hintsChanged = new Listeners();
+    private final Listeners suggestionsChanged = new Listeners();
     private final Set<PhotoId> underWay = new HashSet<>();
     private PhotoList all = PhotoList.EMPTY;
     private PhotoList shown = PhotoList.EMPTY;
@@ -84,10 +85,16 @@ public final class PhotosModel {
         }
     }
 
-    /** How many photos a choice would show, whatever else the filter says. */
-    public int count(Showing showing) {
-        return (int)
-                all.items().stream().filter(item -> showing.takes(item, hints)).count();
+    /** How many photos each choice would show, whatever else the filter says; in the order of the choices. */
+    public int[] counts() {
+        Showing[] choices = Showing.values();
+        int[] counts = new int[choices.length];
+        for (PhotoItem item : all.items()) {
+            for (int i = 0; i < choices.length; i++) {
+                counts[i] += choices[i].takes(item, hints) ? 1 : 0;
+            }
+        }
+        return counts;
     }
 
     public PhotoHints hints() {
@@ -106,8 +113,8 @@ public final class PhotosModel {
     }
 
     public void suggestions(Map<PhotoId, List<Suggestion>> fresh) {
-        suggestions = Map.copyOf(fresh);
-        hintsChanged.tell();
+        suggestions = Collections.unmodifiableMap(fresh);
+        suggestionsChanged.tell();
     }
 
     /** The photo in hand. */
@@ -143,13 +150,14 @@ public final class PhotosModel {
                 .mapToInt(OptionalInt::getAsInt)
                 .max()
                 .orElse(-1);
-        List<PhotoItem> later = new ArrayList<>(all.items().subList(from + 1, all.size()));
-        later.addAll(all.items().subList(0, from + 1));
-        later.stream()
-                .filter(item -> item.isOpen() && !underWay.contains(item.id()) && !done.contains(item.id()))
-                .filter(this::comesUp)
-                .findFirst()
-                .ifPresent(item -> select(item.id()));
+        List<PhotoItem> items = all.items();
+        for (int i = 1; i <= items.size(); i++) {
+            PhotoItem item = items.get((from + i) % items.size());
+            if (item.isOpen() && !underWay.contains(item.id()) && !done.contains(item.id()) && comesUp(item)) {
+                select(item.id());
+                return;
+            }
+        }
     }
 
     /** The next unpinned photo comes from what is shown, save that pins do not count against it. */
@@ -188,7 +196,12 @@ public final class PhotosModel {
         return listChanged.add(listener);
     }
 
-    /** Told when hints or suggestions changed. */
+    /** Told when suggestions changed. */
+    public Listeners.Registration onSuggestions(Runnable listener) {
+        return suggestionsChanged.add(listener);
+    }
+
+    /** Told when hints changed. */
     public Listeners.Registration onHints(Runnable listener) {
         return hintsChanged.add(listener);
     }

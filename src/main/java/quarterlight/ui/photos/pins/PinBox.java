@@ -66,7 +66,7 @@ public final class PinBox extends JPanel {
         }
         add(Look.secondary(hint), "wmin 0, gapleft 4");
         listen();
-        model.onHints(this::fill);
+        model.onSuggestions(this::fill);
         model.onList(this::fill);
         model.visit().selection().onSelected(this::fill);
         fill();

@@ -43,7 +43,7 @@ public final class FilterBar extends JPanel {
     private transient Optional<CorrectedTimes> timesKnown = Optional.empty();
     private int groupsKnown;
     private int photosKnown = -1;
-    private String[] shownChoices = {};
+    private int[] shownCounts = {};
     private boolean filling;
 
     public FilterBar(DeskParts parts, PhotosModel model, ContactSheet sheet) {
@@ -137,12 +137,12 @@ public final class FilterBar extends JPanel {
     private void fill() {
         filling = true;
         try {
-            String[] choices = Arrays.stream(Showing.values())
-                    .map(one -> texts.get(one.textKey(), model.count(one)))
-                    .toArray(String[]::new);
-            if (!Arrays.equals(choices, shownChoices)) {
-                shownChoices = choices;
-                showing.setModel(new DefaultComboBoxModel<>(choices));
+            int[] counts = model.counts();
+            if (!Arrays.equals(counts, shownCounts)) {
+                shownCounts = counts;
+                showing.setModel(new DefaultComboBoxModel<>(Arrays.stream(Showing.values())
+                        .map(one -> texts.get(one.textKey(), counts[one.ordinal()]))
+                        .toArray(String[]::new)));
             }
             showing.setSelectedIndex(List.of(Showing.values()).indexOf(model.filter().showing()));
             zones.setSelected(model.filter().zonesOnly());
