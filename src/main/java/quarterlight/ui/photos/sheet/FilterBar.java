@@ -144,7 +144,8 @@ public final class FilterBar extends JPanel {
                         .map(one -> texts.get(one.textKey(), counts[one.ordinal()]))
                         .toArray(String[]::new)));
             }
-            showing.setSelectedIndex(List.of(Showing.values()).indexOf(model.filter().showing()));
+            showing.setSelectedIndex(
+                    List.of(Showing.values()).indexOf(model.filter().showing()));
             zones.setSelected(model.filter().zonesOnly());
             fillPlaces();
             count.setText(texts.get("photos.filter.count", model.shown().size()));
