@@ -141,7 +141,8 @@ public final class FilterBar extends JPanel {
             if (!Arrays.equals(counts, shownCounts)) {
                 shownCounts = counts;
                 showing.setModel(new DefaultComboBoxModel<>(Arrays.stream(Showing.values())
-                        .map(one -> texts.get(one.textKey(), counts[one.ordinal()]))
+                        .map(one -> texts.get(
+                                one.textKey(), counts[List.of(Showing.values()).indexOf(one)]))
                         .toArray(String[]::new)));
             }
             showing.setSelectedIndex(
