@@ -45,12 +45,6 @@ class ProgramTest {
         assertThat(bench.run("--help").done().out()).contains(verb);
     }
 
-    @ParameterizedTest
-    @ValueSource(strings = {"archive", "restore"})
-    void aVerbOfALaterTimeSaysSo(String verb) {
-        bench.run(verb, "anything", "--at-all").complains(2, "the verb " + verb + " is not built yet");
-    }
-
     @Test
     void aDiagramOfOnesOwnIsCheckedOrRefused() {
         bench.run("diagram", "draw", "x.svg").complains(2, "write diagram check FILE.svg");
