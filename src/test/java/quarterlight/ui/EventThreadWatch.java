@@ -12,7 +12,13 @@ import java.util.concurrent.ConcurrentSkipListSet;
  */
 public final class EventThreadWatch implements AutoCloseable {
     private static final List<String> SLOW = List.of(
-            "org.sqlite.", "sun.nio.fs.UnixNativeDispatcher", "sun.nio.ch.", "java.io.FileInputStream", "javax.imageio.", "com.drew.", "com.sun.imageio.");
+            "org.sqlite.",
+            "sun.nio.fs.UnixNativeDispatcher",
+            "sun.nio.ch.",
+            "java.io.FileInputStream",
+            "javax.imageio.",
+            "com.drew.",
+            "com.sun.imageio.");
 
     private final Set<String> caught = new ConcurrentSkipListSet<>();
     private final Thread watcher = new Thread(this::watch, "event-thread-watch");

@@ -41,7 +41,6 @@ final class HintWork {
     private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
         Thread thread = new Thread(work, "quarterlight-hints");
         thread.setDaemon(true);
-        thread.setPriority(Thread.MIN_PRIORITY);
         return thread;
     });
     private volatile List<Photo> wanted = List.of();
