@@ -7,7 +7,6 @@ import java.awt.Point;
 import java.awt.event.KeyEvent;
 import java.time.Duration;
 import java.util.List;
-import org.assertj.swing.core.KeyPressInfo;
 import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.DialogFixture;
@@ -56,8 +55,7 @@ class PhotosRobotTest extends DeskRobot {
         robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
         until("three photos are pinned", () -> pins().size() == 3);
         assertThat(pins()).allMatch(pin -> pin.zone().value().equals("door-front-left"));
-        window.pressAndReleaseKey(
-                KeyPressInfo.keyCode(KeyEvent.VK_Z).modifiers(java.awt.event.InputEvent.CTRL_DOWN_MASK));
+        menuKey(KeyEvent.VK_Z);
         until("all three are taken back", () -> pins().isEmpty());
     }
 
