@@ -119,6 +119,16 @@ public abstract class DeskRobot {
         }
     }
 
+    /** Presses a key while the control key is down. */
+    protected void withControl(int key) {
+        robot.pressKey(java.awt.event.KeyEvent.VK_CONTROL);
+        try {
+            robot.pressAndReleaseKeys(key);
+        } finally {
+            robot.releaseKey(java.awt.event.KeyEvent.VK_CONTROL);
+        }
+    }
+
     /** Waits until something holds, at most half a minute. */
     protected static void until(String what, BooleanSupplier holds) {
         Pause.pause(

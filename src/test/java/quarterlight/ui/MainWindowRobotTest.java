@@ -3,7 +3,6 @@ package quarterlight.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.event.KeyEvent;
-import org.assertj.swing.core.KeyPressInfo;
 import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.DialogFixture;
 import org.junit.jupiter.api.Test;
@@ -49,6 +48,6 @@ class MainWindowRobotTest extends DeskRobot {
     }
 
     private void press(int key) {
-        window.pressAndReleaseKey(KeyPressInfo.keyCode(key).modifiers(java.awt.event.InputEvent.CTRL_DOWN_MASK));
+        withControl(key);
     }
 }

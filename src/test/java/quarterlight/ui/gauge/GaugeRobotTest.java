@@ -2,10 +2,8 @@ package quarterlight.ui.gauge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.List;
-import org.assertj.swing.core.KeyPressInfo;
 import org.junit.jupiter.api.Test;
 import quarterlight.ui.DeskRobot;
 import quarterlight.visit.GaugeValue;
@@ -15,7 +13,7 @@ import quarterlight.visit.Recorded;
 class GaugeRobotTest extends DeskRobot {
     @Test
     void valuesAreTypedZoneAfterZone() {
-        window.pressAndReleaseKey(KeyPressInfo.keyCode(KeyEvent.VK_2).modifiers(InputEvent.CTRL_DOWN_MASK));
+        withControl(KeyEvent.VK_2);
         window.textBox("gauge-entry").requireVisible();
         enter("");
         enter("5.2");

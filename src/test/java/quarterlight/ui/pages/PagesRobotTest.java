@@ -2,10 +2,8 @@ package quarterlight.ui.pages;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
-import org.assertj.swing.core.KeyPressInfo;
 import org.junit.jupiter.api.Test;
 import quarterlight.ui.DeskRobot;
 import quarterlight.visit.ReportLength;
@@ -14,7 +12,7 @@ import quarterlight.visit.ReportLength;
 class PagesRobotTest extends DeskRobot {
     @Test
     void thePagesAreMadeWithTheInspectorsTerms() {
-        window.pressAndReleaseKey(KeyPressInfo.keyCode(KeyEvent.VK_6).modifiers(InputEvent.CTRL_DOWN_MASK));
+        withControl(KeyEvent.VK_6);
         window.textBox("terms").setText("Seen in daylight only.");
         window.button("pages-make").focus();
         until("the terms are kept", () -> held().facts().choices().terms().isPresent());

@@ -55,7 +55,7 @@ class PhotosRobotTest extends DeskRobot {
         robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
         until("three photos are pinned", () -> pins().size() == 3);
         assertThat(pins()).allMatch(pin -> pin.zone().value().equals("door-front-left"));
-        menuKey(KeyEvent.VK_Z);
+        withControl(KeyEvent.VK_Z);
         until("all three are taken back", () -> pins().isEmpty());
     }
 
