@@ -80,6 +80,7 @@ public final class ManyPhotosBench {
             return;
         }
         long start = ManagementFactory.getRuntimeMXBean().getStartTime();
+        say("start of the program to its first line: %d ms", System.currentTimeMillis() - start);
         Window window = Window.open(folder);
         say("start of the program to the painted sheet: %d ms", System.currentTimeMillis() - start);
         say("processor time until then: %d ms", processMillis());
@@ -93,6 +94,10 @@ public final class ManyPhotosBench {
                 ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage(),
                 Runtime.getRuntime().availableProcessors());
         System.exit(0);
+    }
+
+    private static long sinceStart() {
+        return System.currentTimeMillis() - ManagementFactory.getRuntimeMXBean().getStartTime();
     }
 
     private static long processMillis() {
@@ -137,7 +142,9 @@ public final class ManyPhotosBench {
             SwingUtilities.invokeAndWait(() -> {
                 Look.install(Palette.LIGHT);
                 DeskParts parts = parts(folder);
+                say("at the door after %d ms", sinceStart());
                 new VisitDoor(parts).open(folder, visit -> {
+                    say("visit open after %d ms", sinceStart());
                     PhotosScreen screen =
                             new PhotosScreen(parts, visit, Command.of(parts.texts(), "do.take-in", () -> {}));
                     JFrame frame = new JFrame();

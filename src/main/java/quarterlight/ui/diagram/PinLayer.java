@@ -5,10 +5,12 @@ import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.RenderingHints;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -42,6 +44,9 @@ final class PinLayer {
     /** One disc of an open pile. */
     private record Disc(PinKey.Entry entry, Point2D tip, Point2D center) {}
 
+    /** The picture of all piles, and what it was made for. */
+    private record Base(Palette palette, double scale, BufferedImage picture) {}
+
     /** Where the grid of places puts a point. */
     private record Place(quarterlight.car.View view, int column, int row) {}
 
@@ -50,6 +55,7 @@ final class PinLayer {
     private List<Pile> piles = List.of();
     private List<Disc> fan = List.of();
     private Optional<Pile> open = Optional.empty();
+    private Optional<Base> base = Optional.empty();
 
     void pins(List<PinKey.Entry> fresh) {
         entries = fresh;
@@ -82,6 +88,7 @@ final class PinLayer {
         }
         Optional<Point2D> was = open.map(Pile::tip);
         piles = List.copyOf(fresh);
+        base = Optional.empty();
         open(piles.stream().filter(pile -> was.equals(Optional.of(pile.tip()))).findFirst());
     }
 
@@ -196,27 +203,21 @@ final class PinLayer {
 
     void paint(Graphics2D g, Set<PhotoId> marked) {
         Palette p = Look.palette();
-        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-        for (Pile pile : piles) {
-            boolean ringed = pile.entries().stream().anyMatch(entry -> marked.contains(entry.photo()));
-            leader(g, p, pile.tip(), pile.center());
-            if (!pile.isOne()) {
-                disc(
-                        g,
-                        p,
-                        new Point2D.Double(
-                                pile.center().getX() + 3, pile.center().getY() - 3),
-                        "",
-                        false);
-            }
-            String text = Integer.toString(
-                    pile.isOne()
-                            ? pile.entries().get(0).number()
-                            : pile.entries().size());
-            disc(g, p, pile.center(), text, ringed);
+        if (scene.isEmpty()) {
+            return;
         }
+        double scale = g.getTransform().getScaleX();
+        if (base.isEmpty() || !base.get().palette().equals(p) || base.get().scale() != scale) {
+            base = Optional.of(new Base(p, scale, picture(p, scale)));
+        }
+        AffineTransform before = g.getTransform();
+        g.scale(1 / scale, 1 / scale);
+        g.drawImage(base.get().picture(), 0, 0, null);
+        g.setTransform(before);
+        smooth(g);
+        piles.stream()
+                .filter(pile -> pile.entries().stream().anyMatch(entry -> marked.contains(entry.photo())))
+                .forEach(pile -> ring(g, p, pile.center()));
         open.ifPresent(pile -> {
             fan.forEach(disc -> leader(g, p, disc.tip(), disc.center()));
             disc(g, p, pile.center(), Integer.toString(pile.entries().size()), false);
@@ -227,6 +228,51 @@ final class PinLayer {
                     Integer.toString(disc.entry().number()),
                     marked.contains(disc.entry().photo())));
         });
+    }
+
+    /** All piles in one picture, since they change seldom and are painted often. */
+    private BufferedImage picture(Palette p, double scale) {
+        BufferedImage picture = new BufferedImage(
+                (int) Math.ceil(scene.orElseThrow().layout().width() * scale),
+                (int) Math.ceil(scene.get().layout().height() * scale),
+                BufferedImage.TYPE_INT_ARGB);
+        Graphics2D g = picture.createGraphics();
+        try {
+            smooth(g);
+            g.scale(scale, scale);
+            for (Pile pile : piles) {
+                leader(g, p, pile.tip(), pile.center());
+                if (!pile.isOne()) {
+                    disc(
+                            g,
+                            p,
+                            new Point2D.Double(
+                                    pile.center().getX() + 3, pile.center().getY() - 3),
+                            "",
+                            false);
+                }
+                int number = pile.isOne()
+                        ? pile.entries().get(0).number()
+                        : pile.entries().size();
+                disc(g, p, pile.center(), Integer.toString(number), false);
+            }
+        } finally {
+            g.dispose();
+        }
+        return picture;
+    }
+
+    private static void smooth(Graphics2D g) {
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+    }
+
+    private static void ring(Graphics2D g, Palette p, Point2D center) {
+        double out = DISC / 2 + RING;
+        g.setColor(p.ink());
+        g.setStroke(new BasicStroke(2));
+        g.draw(new Ellipse2D.Double(center.getX() - out, center.getY() - out, 2 * out, 2 * out));
     }
 
     private static void leader(Graphics2D g, Palette p, Point2D tip, Point2D center) {
@@ -245,10 +291,7 @@ final class PinLayer {
         g.setStroke(new BasicStroke(1));
         g.draw(disc);
         if (ringed) {
-            double out = r + RING;
-            g.setColor(p.ink());
-            g.setStroke(new BasicStroke(2));
-            g.draw(new Ellipse2D.Double(center.getX() - out, center.getY() - out, 2 * out, 2 * out));
+            ring(g, p, center);
         }
         Font base = javax.swing.UIManager.getFont("defaultFont");
         g.setFont(base.deriveFont(Font.BOLD, text.length() > 2 ? 9f : 11f));

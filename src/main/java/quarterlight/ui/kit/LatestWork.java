@@ -8,6 +8,7 @@ import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
 
 /**
@@ -44,6 +45,14 @@ public final class LatestWork<Q, A> {
             made.setDaemon(true);
             return made;
         });
+    }
+
+    /** Works out one thing in the background; its thread ends with it. */
+    public static <A> void once(
+            String thread, Supplier<A> work, Consumer<? super A> arrived, Consumer<? super RuntimeException> failed) {
+        LatestWork<String, A> only = new LatestWork<>(thread, question -> work.get(), arrived, failed);
+        only.request(thread);
+        only.worker.shutdown();
     }
 
     public void request(Q question) {

@@ -15,6 +15,7 @@ import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.SwingUtilities;
+import javax.swing.Timer;
 import javax.swing.text.JTextComponent;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
@@ -26,6 +27,8 @@ import quarterlight.ui.kit.StationScreen;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.photos.clock.ClockPanel;
 import quarterlight.ui.photos.list.PhotoFilter;
+import quarterlight.ui.photos.list.PhotoHints;
+import quarterlight.ui.photos.list.PhotoList;
 import quarterlight.ui.photos.list.PhotosModel;
 import quarterlight.ui.photos.pins.PinBox;
 import quarterlight.ui.photos.pins.PinTable;
@@ -40,6 +43,7 @@ import quarterlight.visit.ViewPoint;
 /** The Photos station: the contact sheet, the photo in hand from near, and where it is pinned. Event thread only. */
 public final class PhotosScreen implements StationScreen {
     private static final String DIVIDER = "photos.divider";
+    private static final int FIRST_ASK_MS = 400;
     private static final int USUAL_SHARE = 420;
 
     private final DeskParts parts;
@@ -62,6 +66,11 @@ public final class PhotosScreen implements StationScreen {
     private final JPanel sheets = new JPanel(cards);
     private final ShareSplit split;
     private final KeyEventPostProcessor typing = this::typed;
+    private Optional<Asked> asked = Optional.empty();
+    private boolean open;
+
+    /** What the last suggestions were asked for; equal if it is the same list and the same hints. */
+    private record Asked(PhotoList list, PhotoHints hints) {}
 
     /** @param takeIn takes in photos; offered while there are none */
     public PhotosScreen(DeskParts parts, OpenVisit visit, Command takeIn) {
@@ -82,8 +91,11 @@ public final class PhotosScreen implements StationScreen {
         this.actions = commandsOfStation();
         this.split = laidOut(takeIn);
         model.onList(this::listChanged);
-        model.onHints(this::askAgain);
+        model.onHints(this::ask);
         listChanged();
+        Timer first = new Timer(FIRST_ASK_MS, e -> begin());
+        first.setRepeats(false);
+        first.start();
         model.all().items().stream()
                 .filter(item -> item.isOpen())
                 .findFirst()
@@ -152,23 +164,18 @@ public final class PhotosScreen implements StationScreen {
         ask();
     }
 
-    private transient Object asked = new Object();
-
-    /** Asks for suggestions if pins, times or near-duplicates are others than before. */
+    /** Asks for suggestions if pins, times or near-duplicates are others than before; the window comes first. */
     private void ask() {
-        if (asked != model.all()) {
-            asked = model.all();
+        Asked now = new Asked(model.all(), model.hints());
+        if (open && !asked.equals(Optional.of(now))) {
+            asked = Optional.of(now);
             suggestions.request(visit, model.hints());
         }
     }
 
-    private Object askedHints = new Object();
-
-    private void askAgain() {
-        if (askedHints != model.hints()) {
-            askedHints = model.hints();
-            suggestions.request(visit, model.hints());
-        }
+    private void begin() {
+        open = true;
+        ask();
     }
 
     private void setAsideOrRemoveNote() {

@@ -2,6 +2,7 @@ package quarterlight.ui.photos.list;
 
 import java.util.Collection;
 import java.util.Collections;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -86,13 +87,14 @@ public final class PhotosModel {
     }
 
     /** How many photos each choice would show, whatever else the filter says; in the order of the choices. */
-    public int[] counts() {
-        Showing[] choices = Showing.values();
-        int[] counts = new int[choices.length];
-        for (PhotoItem item : all.items()) {
-            for (int i = 0; i < choices.length; i++) {
-                counts[i] += choices[i].takes(item, hints) ? 1 : 0;
+    public Map<Showing, Integer> counts() {
+        Map<Showing, Integer> counts = new EnumMap<>(Showing.class);
+        for (Showing choice : Showing.values()) {
+            int count = 0;
+            for (PhotoItem item : all.items()) {
+                count += choice.takes(item, hints) ? 1 : 0;
             }
+            counts.put(choice, count);
         }
         return counts;
     }

@@ -24,6 +24,7 @@ import quarterlight.car.ZoneId;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.photos.list.PhotoItem;
 import quarterlight.ui.photos.list.PhotosModel;
 import quarterlight.visit.PhotoId;
 import quarterlight.walk.Suggestion;
@@ -163,7 +164,14 @@ public final class PinBox extends JPanel {
                         there ? OptionalDouble.of(suggested.get(i).p()) : OptionalDouble.empty(),
                         false);
             }
-            say(hand.isEmpty() ? "photos.pin.none-selected" : suggested.isEmpty() ? "photos.pin.no-suggestion" : "");
+            say(
+                    hand.isEmpty()
+                            ? "photos.pin.none-selected"
+                            : !suggested.isEmpty()
+                                    ? ""
+                                    : model.inHand().map(PhotoItem::isPinned).orElse(false)
+                                            ? "photos.pin.pinned"
+                                            : "photos.pin.no-suggestion");
         } else {
             Map<ZoneId, Double> likely = new HashMap<>();
             suggested.forEach(one -> likely.put(one.zone(), one.p()));

@@ -23,6 +23,7 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.table.ShownTable;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Format;
+import quarterlight.ui.kit.LatestWork;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.photos.list.PhotoItem;
@@ -40,7 +41,7 @@ public final class PinTable extends JPanel {
     private final transient Texts texts;
     private final transient PhotosModel model;
     private final transient PinWork work;
-    private final transient ShownWords words = ShownTable.load();
+    private transient ShownWords words = new ShownWords(List.of());
     private final Rows rows;
     private final JTable table;
     private final JLabel heading = new JLabel(" ");
@@ -67,6 +68,7 @@ public final class PinTable extends JPanel {
         scroll.setPreferredSize(new Dimension(300, 112));
         scroll.setMinimumSize(new Dimension(100, 54));
         add(scroll, BorderLayout.CENTER);
+        LatestWork.once("quarterlight-words", ShownTable::load, loaded -> words = loaded, parts.problems()::failed);
         model.onList(this::refresh);
         model.visit().selection().onSelected(this::refresh);
         refresh();

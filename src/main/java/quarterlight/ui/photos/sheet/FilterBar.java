@@ -1,7 +1,6 @@
 package quarterlight.ui.photos.sheet;
 
 import java.awt.Dimension;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,6 +28,7 @@ import quarterlight.visit.CameraId;
 
 /** The bar above the contact sheet: which photos are shown, and how large. Event thread only. */
 public final class FilterBar extends JPanel {
+    private static final List<Showing> CHOICES = List.of(Showing.values());
     private static final String CELL = "photos.cell";
 
     private final transient PhotosModel model;
@@ -43,7 +43,7 @@ public final class FilterBar extends JPanel {
     private transient Optional<CorrectedTimes> timesKnown = Optional.empty();
     private int groupsKnown;
     private int photosKnown = -1;
-    private int[] shownCounts = {};
+    private transient Map<Showing, Integer> shownCounts = Map.of();
     private boolean filling;
 
     public FilterBar(DeskParts parts, PhotosModel model, ContactSheet sheet) {
@@ -86,7 +86,7 @@ public final class FilterBar extends JPanel {
     private void listen() {
         showing.addActionListener(e -> {
             if (!filling && showing.getSelectedIndex() >= 0) {
-                model.filter(model.filter().with(List.of(Showing.values()).get(showing.getSelectedIndex())));
+                model.filter(model.filter().with(CHOICES.get(showing.getSelectedIndex())));
             }
         });
         zones.addActionListener(e -> model.filter(model.filter().withZonesOnly(zones.isSelected())));
@@ -137,16 +137,14 @@ public final class FilterBar extends JPanel {
     private void fill() {
         filling = true;
         try {
-            int[] counts = model.counts();
-            if (!Arrays.equals(counts, shownCounts)) {
+            Map<Showing, Integer> counts = model.counts();
+            if (!counts.equals(shownCounts)) {
                 shownCounts = counts;
-                showing.setModel(new DefaultComboBoxModel<>(Arrays.stream(Showing.values())
-                        .map(one -> texts.get(
-                                one.textKey(), counts[List.of(Showing.values()).indexOf(one)]))
+                showing.setModel(new DefaultComboBoxModel<>(CHOICES.stream()
+                        .map(one -> texts.get(one.textKey(), counts.get(one)))
                         .toArray(String[]::new)));
             }
-            showing.setSelectedIndex(
-                    List.of(Showing.values()).indexOf(model.filter().showing()));
+            showing.setSelectedIndex(CHOICES.indexOf(model.filter().showing()));
             zones.setSelected(model.filter().zonesOnly());
             fillPlaces();
             count.setText(texts.get("photos.filter.count", model.shown().size()));

@@ -16,6 +16,7 @@ import quarterlight.edit.RowEdits;
 import quarterlight.page.photo.NoteInk;
 import quarterlight.page.photo.PhotoNotePainter;
 import quarterlight.store.RecordKind;
+import quarterlight.ui.kit.LatestWork;
 import quarterlight.ui.kit.Listeners;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
@@ -34,14 +35,15 @@ import quarterlight.visit.Recorded;
  * photo's file is never touched. Event thread only.
  */
 public final class NoteDesk implements PhotoCanvas.Overlay {
+    private static final System.Logger LOG = System.getLogger(NoteDesk.class.getName());
     private static final double NEAR_PX = 7;
 
     private final Texts texts;
     private final OpenVisit visit;
     private final PhotoCanvas canvas;
     private final Function<String, Optional<String>> ask;
-    private final PhotoNotePainter painter = new PhotoNotePainter(NoteInk.ofPages());
     private final Listeners changed = new Listeners();
+    private Optional<PhotoNotePainter> painter = Optional.empty();
     private boolean drawing;
     private Optional<NoteTool> tool = Optional.empty();
     private Optional<Point2D> start = Optional.empty();
@@ -58,8 +60,18 @@ public final class NoteDesk implements PhotoCanvas.Overlay {
         Mouse mouse = new Mouse();
         canvas.addMouseListener(mouse);
         canvas.addMouseMotionListener(mouse);
+        LatestWork.once(
+                "quarterlight-note-ink",
+                () -> new PhotoNotePainter(NoteInk.ofPages()),
+                this::ready,
+                failure -> LOG.log(System.Logger.Level.WARNING, "notes cannot be painted", failure));
         canvas.overlay(this);
         visit.onVisit(canvas::repaint);
+    }
+
+    private void ready(PhotoNotePainter loaded) {
+        painter = Optional.of(loaded);
+        canvas.repaint();
     }
 
     /** True while letters are tools and dragging draws. */
@@ -130,7 +142,7 @@ public final class NoteDesk implements PhotoCanvas.Overlay {
         List<PhotoNote> notes = NoteShapes.notes(visit.visit(), photo.id()).stream()
                 .map(Recorded::value)
                 .toList();
-        painter.paint(g, notes, width, height, unit);
+        painter.ifPresent(p -> p.paint(g, notes, width, height, unit));
         if (canvas.photo().map(PhotoItem::id).equals(Optional.of(photo.id()))) {
             chosen(g, unit);
             preview(g, photo, width, height, unit);
@@ -170,7 +182,7 @@ public final class NoteDesk implements PhotoCanvas.Overlay {
         }
         switch (tool.get()) {
             case ARROW, BOX ->
-                painter.paint(
+                painter.ifPresent(p -> p.paint(
                         g,
                         List.of(NoteShapes.note(
                                 photo.id(),
@@ -181,7 +193,7 @@ public final class NoteDesk implements PhotoCanvas.Overlay {
                                 Optional.empty())),
                         width,
                         height,
-                        unit);
+                        unit));
             case HIDE -> cover(g, NoteShapes.region(photo.id(), start.get(), end.get()), unit);
             case MEASURE, TEXT -> {
                 g.setColor(Look.palette().accent());
