@@ -22,6 +22,7 @@ import quarterlight.ui.kit.ProgressLine;
 import quarterlight.ui.kit.SettingsFile;
 import quarterlight.ui.kit.SwingJobRunner;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.Typeface;
 import quarterlight.units.Area;
 import quarterlight.visit.VisitFacts;
 
@@ -65,6 +66,7 @@ public final class Desktop {
         ZoneCatalog catalog = zones.get();
         Ramp ramp = Ramp.load();
         TextMeasure measure = TextMeasure.bundled();
+        Typeface.register();
         try {
             SwingUtilities.invokeLater(() -> start(settings, catalog, ramp, measure, visit, closed));
         } catch (java.awt.AWTError e) {

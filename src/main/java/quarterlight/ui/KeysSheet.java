@@ -34,7 +34,7 @@ final class KeysSheet {
         dialog.setName("keys");
         JScrollPane scroll = new JScrollPane(sheet);
         scroll.getVerticalScrollBar().setUnitIncrement(16);
-        scroll.setBorder(null);
+        Look.bare(scroll);
         dialog.add(scroll);
         dialog.getRootPane()
                 .registerKeyboardAction(

@@ -3,12 +3,12 @@ package quarterlight.ui;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.Consumer;
-import javax.swing.BorderFactory;
 import javax.swing.ButtonGroup;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import javax.swing.SwingConstants;
 import net.miginfocom.swing.MigLayout;
+import quarterlight.ui.kit.Hairline;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.Station;
 import quarterlight.ui.kit.Texts;
@@ -19,6 +19,7 @@ final class Rail extends JPanel {
 
     Rail(Texts texts, Consumer<Station> chosen) {
         super(new MigLayout("insets 8 4 8 4, flowy, gap 4", "[72!]"));
+        setBorder(new Hairline(Hairline.Side.RIGHT));
         ButtonGroup group = new ButtonGroup();
         for (Station station : Station.values()) {
             String name = texts.get(station.textKey());
@@ -38,11 +39,5 @@ final class Rail extends JPanel {
 
     void show(Station station) {
         buttons.get(station).setSelected(true);
-    }
-
-    @Override
-    public void updateUI() {
-        super.updateUI();
-        setBorder(BorderFactory.createMatteBorder(0, 0, 0, 1, Look.palette().line()));
     }
 }

@@ -200,7 +200,7 @@ final class VisitForm {
                 .registerKeyboardAction(
                         e -> dialog.dispose(), KeyStroke.getKeyStroke("ESCAPE"), JComponent.WHEN_IN_FOCUSED_WINDOW);
         JScrollPane scroll = new JScrollPane(form);
-        scroll.setBorder(null);
+        Look.bare(scroll);
         dialog.add(scroll, java.awt.BorderLayout.CENTER);
         dialog.add(buttons, java.awt.BorderLayout.SOUTH);
         dialog.pack();

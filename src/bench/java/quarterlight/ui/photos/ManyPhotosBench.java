@@ -50,6 +50,7 @@ import quarterlight.ui.kit.Problems;
 import quarterlight.ui.kit.SettingsFile;
 import quarterlight.ui.kit.SwingJobRunner;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.Typeface;
 import quarterlight.ui.kit.VisitDoor;
 import quarterlight.visit.CameraId;
 import quarterlight.visit.CaptureSource;
@@ -140,6 +141,7 @@ public final class ManyPhotosBench {
             CountDownLatch shown = new CountDownLatch(1);
             List<Window> made = new ArrayList<>();
             SwingUtilities.invokeAndWait(() -> {
+                Typeface.register();
                 Look.install(Palette.LIGHT);
                 DeskParts parts = parts(folder);
                 say("at the door after %d ms", sinceStart());

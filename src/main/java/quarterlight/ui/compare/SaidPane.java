@@ -2,7 +2,6 @@ package quarterlight.ui.compare;
 
 import java.util.List;
 import java.util.Optional;
-import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.text.DefaultCaret;
 import net.miginfocom.swing.MigLayout;
@@ -12,10 +11,11 @@ import quarterlight.compare.Comparison;
 import quarterlight.compare.Side;
 import quarterlight.finish.FinishCautions;
 import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.TallPanel;
 import quarterlight.ui.kit.Texts;
 
 /** In sentences: what speaks for each car, what one side lacks, dates and trials. No car is declared the better one. Event thread only. */
-final class SaidPane extends JPanel {
+final class SaidPane extends TallPanel {
     private final transient Texts texts;
 
     SaidPane(Texts texts, Comparison comparison) {
@@ -77,7 +77,7 @@ final class SaidPane extends JPanel {
         if (area.getCaret() instanceof DefaultCaret caret) {
             caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
         }
-        area.setBorder(null);
+        Look.bare(area);
         area.setFont(new javax.swing.JLabel().getFont());
         Look.named(area, sentence);
         return area;

@@ -22,10 +22,12 @@ import javax.swing.KeyStroke;
 import javax.swing.WindowConstants;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
+import quarterlight.compare.ComparedZone;
 import quarterlight.diagram.ink.Highlight;
 import quarterlight.page.Paper;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.FactTable;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.Texts;
 
@@ -37,8 +39,7 @@ public final class TwoCarsWindow {
     private final JFrame frame;
     private final CarSheet sheetA;
     private final CarSheet sheetB;
-    private final JTable table;
-    private final ZoneRowsModel rows;
+    private final FactTable<ComparedZone> table;
 
     private TwoCarsWindow(DeskParts parts, Pair pair) {
         this.parts = parts;
@@ -49,8 +50,7 @@ public final class TwoCarsWindow {
                 parts.settings().settings().unit());
         sheetA = new CarSheet(parts, pair.a(), ramp, this::hovered);
         sheetB = new CarSheet(parts, pair.b(), ramp, this::hovered);
-        rows = new ZoneRowsModel(texts, pair.comparison(), ramp);
-        table = table();
+        table = table(ramp);
         frame = new JFrame(texts.get("compare.title", pair.a().name(), pair.b().name()));
         frame.setName("two-cars");
         frame.setDefaultCloseOperation(WindowConstants.DISPOSE_ON_CLOSE);
@@ -98,27 +98,24 @@ public final class TwoCarsWindow {
         JScrollPane below = new JScrollPane(table);
         JSplitPane left = new JSplitPane(JSplitPane.VERTICAL_SPLIT, true, sheets, below);
         left.setResizeWeight(0.62);
-        left.setBorder(null);
+        Look.bare(left);
         JScrollPane said = new JScrollPane(new SaidPane(texts, pair.comparison()));
         said.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         said.getVerticalScrollBar().setUnitIncrement(16);
         said.setPreferredSize(new Dimension(380, 400));
-        said.setBorder(null);
+        Look.bare(said);
         JSplitPane all = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, true, left, said);
         all.setResizeWeight(0.78);
-        all.setBorder(null);
+        Look.bare(all);
         return all;
     }
 
-    private JTable table() {
-        JTable made = new JTable(rows);
+    private FactTable<ComparedZone> table(ThicknessRamp ramp) {
+        FactTable<ComparedZone> made =
+                new FactTable<>(texts.get("compare.table"), ZoneColumns.of(texts, ramp), ComparedZone::zone);
         made.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
-        int[] widths = {150, 110, 110, 110, 110, 180, 180, 80, 80, 120, 120, 420};
-        for (int i = 0; i < widths.length; i++) {
-            made.getColumnModel().getColumn(i).setPreferredWidth(widths[i]);
-        }
-        Look.named(made, texts.get("compare.table"));
-        made.getSelectionModel().addListSelectionListener(e -> mark(Optional.empty()));
+        made.show(ZoneColumns.known(pair.comparison()));
+        made.onChosen(() -> mark(Optional.empty()));
         return made;
     }
 
@@ -128,8 +125,8 @@ public final class TwoCarsWindow {
 
     /** Marks the zone of the selected row, and the one under the pointer, on both cars. */
     private void mark(Optional<ZoneId> hovered) {
-        int row = table.getSelectedRow();
-        Set<ZoneId> selected = row < 0 ? Set.of() : Set.of(rows.zone(row).zone().id());
+        Set<ZoneId> selected =
+                table.chosen().map(row -> Set.of(row.zone().id())).orElse(Set.of());
         Highlight marked = new Highlight(selected, hovered);
         sheetA.show(marked);
         sheetB.show(marked);

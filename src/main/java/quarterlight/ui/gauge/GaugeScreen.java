@@ -13,9 +13,9 @@ import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSpinner;
-import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
+import javax.swing.ListSelectionModel;
 import javax.swing.SpinnerNumberModel;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
@@ -26,6 +26,7 @@ import quarterlight.store.RecordKind;
 import quarterlight.thickness.GaugeQuality;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.FactTable;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
@@ -56,8 +57,7 @@ public final class GaugeScreen implements StationScreen {
     private final JLabel trouble = new JLabel(" ");
     private final JLabel check = new JLabel(" ");
     private final JSpinner atEachPlace = new JSpinner(new SpinnerNumberModel(1, 1, 9, 1));
-    private final ReadingRowsModel rows;
-    private final JTable table;
+    private final FactTable<Recorded<Reading>> table;
     private final JTextArea words = new JTextArea();
     private final StripChart chart;
     private final List<Command> commands = new ArrayList<>();
@@ -70,8 +70,8 @@ public final class GaugeScreen implements StationScreen {
         this.parts = parts;
         this.visit = visit;
         this.texts = parts.texts();
-        rows = new ReadingRowsModel(texts);
-        table = new JTable(rows);
+        table = new FactTable<>(texts.get("gauge.table"), ReadingColumns.of(texts), Recorded::id);
+        table.setSelectionMode(ListSelectionModel.MULTIPLE_INTERVAL_SELECTION);
         chart = new StripChart(parts, visit);
         next = add("gauge.next", this::nextZone).menuKey("ENTER");
         exclude = add("gauge.exclude", this::exclude).menuKey("X");
@@ -107,22 +107,21 @@ public final class GaugeScreen implements StationScreen {
         words.setOpaque(false);
         words.setFont(new JLabel().getFont());
         Look.named(words, texts.get("gauge.words"));
-        Look.named(table, texts.get("gauge.table"));
         side.add(zone);
         side.add(check, "wmin 0");
         side.add(entryRow());
         side.add(trouble, "wmin 0");
-        side.add(tools(), "span 2");
+        side.add(tools(), "span 2, wmin 0");
         side.add(new JScrollPane(table));
         JScrollPane said = new JScrollPane(words);
-        said.setBorder(null);
+        Look.bare(said);
         said.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-        side.add(said);
+        side.add(said, "wmin 0");
         JScrollPane strip = new JScrollPane(chart);
-        strip.setBorder(null);
+        Look.bare(strip);
         strip.getVerticalScrollBar().setUnitIncrement(20);
         chart.setToolTipText("");
-        side.add(strip, "span 2");
+        side.add(strip, "span 2, wmin 0");
     }
 
     private JPanel entryRow() {
@@ -140,7 +139,7 @@ public final class GaugeScreen implements StationScreen {
         row.add(new JButton(route));
         JLabel label = new JLabel(texts.get("gauge.at-each-place"));
         label.setLabelFor(atEachPlace);
-        row.add(label);
+        row.add(label, "newline");
         row.add(atEachPlace);
         return row;
     }
@@ -205,16 +204,8 @@ public final class GaugeScreen implements StationScreen {
         trouble.setText(texts.get("gauge.route.kept"));
     }
 
-    private List<Recorded<Reading>> chosen() {
-        List<Recorded<Reading>> chosen = new ArrayList<>();
-        for (int row : table.getSelectedRows()) {
-            chosen.add(rows.row(row));
-        }
-        return chosen;
-    }
-
     private void exclude() {
-        List<Recorded<Reading>> readings = chosen();
+        List<Recorded<Reading>> readings = table.allChosen();
         boolean back = readings.stream().allMatch(row -> row.value().exclude().isPresent());
         Optional<String> reason = back
                 ? Optional.empty()
@@ -240,7 +231,7 @@ public final class GaugeScreen implements StationScreen {
     }
 
     private void remove() {
-        List<Recorded<Reading>> readings = chosen();
+        List<Recorded<Reading>> readings = table.allChosen();
         visit.edit(
                 store -> {
                     new RowEdits(store)
@@ -264,7 +255,10 @@ public final class GaugeScreen implements StationScreen {
         zone.setText(entry.zone().map(visit::label).orElse(texts.get("gauge.choose-zone")));
         unit.setText(Format.unit(parts.settings().settings().unit()));
         field.setEnabled(visit.isEditable());
-        rows.show(entry.here(visit.visit()));
+        List<Recorded<Reading>> readings = entry.here(visit.visit());
+        if (!readings.equals(table.rows())) {
+            table.show(readings);
+        }
         check.setText(texts.get(
                 "gauge.check." + GaugeQuality.of(visit.visit()).summary().name().toLowerCase(java.util.Locale.ROOT)));
         words.setText(entry.zone()

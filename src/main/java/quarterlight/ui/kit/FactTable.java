@@ -111,6 +111,15 @@ public final class FactTable<T> extends JTable {
                 : Optional.of(values.get(convertRowIndexToModel(row)));
     }
 
+    /** Every row chosen, where several may be. */
+    public List<T> allChosen() {
+        return IntStream.of(getSelectedRows())
+                .map(this::convertRowIndexToModel)
+                .filter(row -> row < values.size())
+                .mapToObj(values::get)
+                .toList();
+    }
+
     /** Chooses the first row that suits; none if none does. */
     public void choose(Predicate<T> wanted) {
         IntStream.range(0, values.size())

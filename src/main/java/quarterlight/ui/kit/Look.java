@@ -8,6 +8,7 @@ import java.awt.Component;
 import java.awt.Font;
 import java.util.Map;
 import java.util.TreeMap;
+import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.UIManager;
@@ -19,9 +20,8 @@ public final class Look {
 
     private Look() {}
 
-    /** Installs the look; windows that are open change at once. */
+    /** Installs the look; windows that are open change at once. The typeface was registered before, off the event thread. */
     public static void install(Palette palette) {
-        Typeface.register();
         FlatLaf.setPreferredFontFamily(Typeface.FAMILY);
         FlatLaf.setPreferredSemiboldFontFamily(Typeface.FAMILY + " SemiBold");
         FlatLaf.setGlobalExtraDefaults(defaults(palette));
@@ -51,6 +51,12 @@ public final class Look {
         JLabel label = new JLabel(text);
         label.putClientProperty("FlatLaf.styleClass", "h3");
         return label;
+    }
+
+    /** Takes the frame off a component, in light and dark alike. */
+    public static <C extends JComponent> C bare(C component) {
+        component.setBorder(BorderFactory.createEmptyBorder());
+        return component;
     }
 
     /** Gives a component the name that a screen reader speaks. */

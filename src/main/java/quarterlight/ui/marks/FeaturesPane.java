@@ -75,7 +75,7 @@ final class FeaturesPane extends JPanel {
         remove.addActionListener(e -> remove());
         List.of(feature, from, to).forEach(field -> field.addActionListener(e -> keep()));
         JScrollPane scroll = new JScrollPane(table);
-        scroll.setBorder(null);
+        Look.bare(scroll);
         add(scroll);
         add(form());
     }

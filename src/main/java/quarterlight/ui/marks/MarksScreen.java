@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -22,6 +21,7 @@ import quarterlight.marks.MarksReport;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.FactTable;
+import quarterlight.ui.kit.Hairline;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Station;
@@ -108,16 +108,16 @@ public final class MarksScreen implements StationScreen {
         JPanel mark = new JPanel(new MigLayout("insets 0, gap 0, fill", "[50%,fill][50%,fill]", "[grow,fill]"));
         mark.add(bare(editor), "w 50%, wmin 0");
         JScrollPane said = bare(reading);
-        said.setBorder(
-                BorderFactory.createMatteBorder(0, 1, 0, 0, Look.palette().line()));
+        said.setBorder(new Hairline(Hairline.Side.LEFT));
         mark.add(said, "w 50%, wmin 0");
         JTabbedPane tabs = new JTabbedPane();
+        tabs.setOpaque(true);
         tabs.setName("marks-tabs");
         tabs.addTab(texts.get("marks.tab.mark"), mark);
         tabs.addTab(texts.get("marks.tab.line"), bare(line));
         tabs.addTab(texts.get("marks.tab.features"), features);
         JSplitPane split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, true, bare(table), tabs);
-        split.setBorder(null);
+        Look.bare(split);
         split.setDividerSize(5);
         split.setResizeWeight(0.45);
         split.setDividerLocation(250);
@@ -126,7 +126,7 @@ public final class MarksScreen implements StationScreen {
 
     private static JScrollPane bare(JComponent inside) {
         JScrollPane scroll = new JScrollPane(inside);
-        scroll.setBorder(null);
+        Look.bare(scroll);
         scroll.getVerticalScrollBar().setUnitIncrement(16);
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         return scroll;

@@ -72,7 +72,7 @@ final class CoveragePane extends JPanel {
                 e -> table.chosen().ifPresent(gap -> excuse.accept(gap.zone().id())));
         add(Look.secondary(head), "h 32!, gapx 16 16, wmin 0");
         JScrollPane scroll = new JScrollPane(table);
-        scroll.setBorder(null);
+        Look.bare(scroll);
         add(scroll);
         add(form());
     }

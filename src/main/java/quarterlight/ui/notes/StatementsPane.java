@@ -85,7 +85,7 @@ final class StatementsPane extends JPanel {
         table.onKey("DELETE", this::remove);
         table.onKey("ESCAPE", this::fresh);
         JScrollPane scroll = new JScrollPane(table);
-        scroll.setBorder(null);
+        Look.bare(scroll);
         add(entry());
         add(scroll);
         wire();

@@ -90,7 +90,7 @@ final class TrialsPane extends JPanel {
         keep.addActionListener(e -> keep());
         add(head());
         JScrollPane scroll = new JScrollPane(table);
-        scroll.setBorder(null);
+        Look.bare(scroll);
         add(scroll);
         add(form());
     }

@@ -10,7 +10,6 @@ import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
-import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
@@ -19,12 +18,13 @@ import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Listeners;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.TallPanel;
 import quarterlight.ui.kit.Texts;
 import quarterlight.visit.LeftOut;
 import quarterlight.visit.ReportLength;
 
 /** What goes into the report: short or full, which zones, which photos, the inspector's terms and limits. Event thread only. */
-final class ChoicePane extends JPanel {
+final class ChoicePane extends TallPanel {
     private final transient OpenVisit visit;
     private final transient PagesActions actions;
     private final transient Texts texts;

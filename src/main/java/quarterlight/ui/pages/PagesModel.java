@@ -55,8 +55,15 @@ final class PagesModel {
                         .filter(file -> file.path().equals(old.path()))
                         .findFirst())
                 .or(() -> pdfs.stream().findFirst());
+        boolean same = kept.equals(state.file());
         set(new State(
-                files, kept, kept.equals(state.file()) ? state.page() : 0, 0, Optional.empty(), state.paper(), false));
+                files,
+                kept,
+                same ? state.page() : 0,
+                same ? state.pages() : 0,
+                same ? state.picture() : Optional.empty(),
+                state.paper(),
+                false));
     }
 
     void choose(MadeFile file) {

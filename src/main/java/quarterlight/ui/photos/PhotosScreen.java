@@ -21,6 +21,7 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Station;
 import quarterlight.ui.kit.StationScreen;
@@ -106,7 +107,7 @@ public final class PhotosScreen implements StationScreen {
     private ShareSplit laidOut(Command takeIn) {
         JScrollPane scroll =
                 new JScrollPane(sheet, JScrollPane.VERTICAL_SCROLLBAR_ALWAYS, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-        scroll.setBorder(null);
+        Look.bare(scroll);
         scroll.getVerticalScrollBar().setUnitIncrement(48);
         sheets.add(scroll, "photos");
         sheets.add(empty("photos.empty", new JButton(takeIn)), "empty");

@@ -4,9 +4,8 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.LayoutManager;
-import javax.swing.BorderFactory;
 import javax.swing.JPanel;
-import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.Hairline;
 
 /** Two parts below the large view: beside each other where there is room, else one below the other. Event thread only. */
 final class PinStrip extends JPanel {
@@ -21,7 +20,7 @@ final class PinStrip extends JPanel {
     @Override
     public void updateUI() {
         super.updateUI();
-        setBorder(BorderFactory.createMatteBorder(1, 0, 0, 0, Look.palette().line()));
+        setBorder(new Hairline(Hairline.Side.TOP));
     }
 
     /** Beside or below, by the width at hand. */

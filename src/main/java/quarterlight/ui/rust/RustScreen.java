@@ -8,14 +8,14 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.JTable;
 import javax.swing.JTextArea;
-import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
+import quarterlight.car.ZoneId;
 import quarterlight.rust.TraceArea;
 import quarterlight.rust.ZoneRust;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.FactTable;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
@@ -33,8 +33,7 @@ public final class RustScreen implements StationScreen {
     private final Texts texts;
     private final JPanel side = new JPanel(
             new MigLayout("insets 12 16 12 16, gapy 8, wrap 1", "[grow,fill,0::]", "[][grow,fill][grow,fill]"));
-    private final RustRowsModel rows;
-    private final JTable table;
+    private final FactTable<ZoneRust> table;
     private final JLabel head = new JLabel(" ");
     private final JTextArea words = new JTextArea();
     private boolean showing;
@@ -42,11 +41,7 @@ public final class RustScreen implements StationScreen {
     public RustScreen(DeskParts parts, OpenVisit visit) {
         this.visit = visit;
         this.texts = parts.texts();
-        rows = new RustRowsModel(texts, visit);
-        table = new JTable(rows);
-        table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        Look.named(table, texts.get("rust.table"));
-        table.getColumnModel().getColumn(0).setPreferredWidth(180);
+        table = new FactTable<>(texts.get("rust.table"), RustColumns.of(texts), ZoneRust::zone);
         words.setEditable(false);
         words.setLineWrap(true);
         words.setWrapStyleWord(true);
@@ -56,9 +51,9 @@ public final class RustScreen implements StationScreen {
         side.add(head);
         side.add(new JScrollPane(table));
         JScrollPane said = new JScrollPane(words);
-        said.setBorder(null);
+        Look.bare(said);
         side.add(said);
-        table.getSelectionModel().addListSelectionListener(e -> chosen());
+        table.onChosen(this::chosen);
         visit.onFindings(this::render);
         visit.onVisit(this::render);
         visit.selection().onSelected(this::render);
@@ -66,26 +61,27 @@ public final class RustScreen implements StationScreen {
     }
 
     private void chosen() {
-        int row = table.getSelectedRow();
-        if (!showing && row >= 0) {
-            visit.selection().zones(Set.of(rows.row(row).zone().id()));
-        }
+        table.chosen().filter(zone -> !showing).ifPresent(zone -> visit.selection()
+                .zones(Set.of(zone.zone().id())));
     }
 
     private void render() {
         showing = true;
-        rows.refresh();
-        int row = visit.selection().zone().map(rows::indexOf).orElse(-1);
-        if (row >= 0) {
-            table.setRowSelectionInterval(row, row);
-        } else {
-            table.clearSelection();
+        List<ZoneRust> zones = visit.findings()
+                .map(found -> found.rust().zones().stream()
+                        .filter(zone -> zone.lookedAt() || zone.need().isPresent())
+                        .toList())
+                .orElse(List.of());
+        if (!zones.equals(table.rows())) {
+            table.show(zones);
         }
+        Optional<ZoneId> selected = visit.selection().zone();
+        table.choose(zone -> selected.filter(zone.zone().id()::equals).isPresent());
         head.setText(
-                rows.getRowCount() == 0
+                zones.isEmpty()
                         ? texts.get("rust.none")
-                        : texts.get("rust.head", visit.visit().traces().size(), rows.getRowCount()));
-        words.setText(row >= 0 ? sentences(rows.row(row)) : texts.get("rust.choose"));
+                        : texts.get("rust.head", visit.visit().traces().size(), zones.size()));
+        words.setText(table.chosen().map(this::sentences).orElse(texts.get("rust.choose")));
         words.setCaretPosition(0);
         showing = false;
     }

@@ -80,7 +80,7 @@ public final class ClockPanel {
         dialog.setDefaultCloseOperation(JDialog.DISPOSE_ON_CLOSE);
         dialog.setName("clocks");
         JScrollPane scroll = new JScrollPane(lines);
-        scroll.setBorder(null);
+        Look.bare(scroll);
         dialog.add(scroll, BorderLayout.CENTER);
         dialog.add(controls(), BorderLayout.SOUTH);
         dialog.getRootPane()

@@ -64,7 +64,7 @@ public final class PinTable extends JPanel {
         add(head, BorderLayout.NORTH);
         setUpTable();
         JScrollPane scroll = new JScrollPane(table);
-        scroll.setBorder(null);
+        Look.bare(scroll);
         scroll.setPreferredSize(new Dimension(300, 112));
         scroll.setMinimumSize(new Dimension(100, 54));
         add(scroll, BorderLayout.CENTER);

@@ -1,0 +1,39 @@
+package quarterlight.ui.gauge;
+
+import java.util.List;
+import quarterlight.ui.kit.FactTable;
+import quarterlight.ui.kit.Format;
+import quarterlight.ui.kit.Texts;
+import quarterlight.visit.GaugeValue;
+import quarterlight.visit.Reading;
+import quarterlight.visit.Recorded;
+
+/** What the table of readings says of one. Pure functions. */
+final class ReadingColumns {
+    private ReadingColumns() {}
+
+    static List<FactTable.Column<Recorded<Reading>>> of(Texts texts) {
+        return List.of(
+                new FactTable.Column<>(
+                        texts.get("gauge.value"),
+                        80,
+                        row -> value(texts, row.value().value())),
+                new FactTable.Column<>(
+                        texts.get("gauge.spot"), 40, row -> row.value().spot().orElse("")),
+                new FactTable.Column<>(
+                        texts.get("gauge.time"),
+                        64,
+                        row -> row.value().time().map(Format::clock).orElse("")),
+                new FactTable.Column<>(texts.get("gauge.excluded"), 90, row -> row.value()
+                        .exclude()
+                        .orElse("")));
+    }
+
+    /** The value as it was typed. */
+    private static String value(Texts texts, GaugeValue value) {
+        if (value instanceof GaugeValue.Measured measured) {
+            return measured.typed().toPlainString() + "\u2009" + Format.unit(measured.unit());
+        }
+        return texts.get(value instanceof GaugeValue.NoMetal ? "gauge.no-metal" : "gauge.beyond");
+    }
+}

@@ -1,0 +1,48 @@
+package quarterlight.ui.rust;
+
+import java.util.List;
+import java.util.function.Function;
+import quarterlight.rust.ZoneRust;
+import quarterlight.ui.kit.FactTable;
+import quarterlight.ui.kit.Format;
+import quarterlight.ui.kit.Texts;
+import quarterlight.units.Worded;
+
+/** What the table of rust says of a zone. Pure functions. */
+final class RustColumns {
+    private static final String DASH = "\u2013";
+
+    private RustColumns() {}
+
+    static List<FactTable.Column<ZoneRust>> of(Texts texts) {
+        return List.of(
+                column(texts.get("rust.zone"), 180, zone -> zone.zone().label()),
+                column(texts.get("rust.area"), 90, zone -> zone.rust()
+                        .map(area -> Format.withUnit(area.mm2() / 100, 1, "cm\u00b2"))
+                        .orElse(DASH)),
+                column(
+                        texts.get("rust.percent"),
+                        90,
+                        zone -> zone.percent().isPresent()
+                                ? Format.number(zone.percent().getAsDouble(), 2)
+                                : DASH),
+                column(texts.get("rust.grade"), 90, zone -> zone.gradeInWords().orElse(DASH)),
+                column(
+                        texts.get("rust.ri"),
+                        90,
+                        zone -> zone.ri().isPresent() ? "Ri " + zone.ri().getAsInt() : DASH),
+                column(
+                        texts.get("rust.holes"),
+                        60,
+                        zone -> zone.holes().isPresent()
+                                ? Integer.toString(zone.holes().getAsInt())
+                                : DASH),
+                column(texts.get("rust.need"), 100, zone -> zone.need()
+                        .map(Worded::word)
+                        .orElse(DASH)));
+    }
+
+    private static FactTable.Column<ZoneRust> column(String title, int width, Function<ZoneRust, String> text) {
+        return new FactTable.Column<>(title, width, text);
+    }
+}
