@@ -49,18 +49,23 @@ public final class EventThreadWatch implements AutoCloseable {
     }
 
     private void look(StackTraceElement[] stack) {
-        boolean slow = Arrays.stream(stack).anyMatch(frame -> SLOW.stream().anyMatch(frame.getClassName()::startsWith));
+        // classes, words and glyphs are loaded by the platform itself when first used; nobody can load them elsewhere
         boolean loading = Arrays.stream(stack)
                 .anyMatch(frame -> frame.getMethodName().equals("loadClass")
                         || frame.getMethodName().equals("createFont")
+                        || frame.getClassName().startsWith("sun.font.")
                         || frame.getClassName().startsWith("java.util.ResourceBundle")
                         || frame.getClassName().startsWith("javax.swing.JFileChooser"));
-        if (slow && !loading) {
-            Arrays.stream(stack)
-                    .filter(frame -> frame.getClassName().startsWith("quarterlight."))
-                    .findFirst()
-                    .ifPresent(frame -> caught.add(frame.toString()));
+        if (loading) {
+            return;
         }
+        Arrays.stream(stack)
+                .filter(frame -> SLOW.stream().anyMatch(frame.getClassName()::startsWith))
+                .findFirst()
+                .ifPresent(waiting -> Arrays.stream(stack)
+                        .filter(frame -> frame.getClassName().startsWith("quarterlight."))
+                        .findFirst()
+                        .ifPresent(frame -> caught.add(frame + " in " + waiting)));
     }
 
     /** The places found so far; empty if the event thread never waited. */

@@ -14,11 +14,14 @@ import quarterlight.visit.VisitFacts;
 /** Opens and makes visits for the window, in the background. Event thread only. */
 public final class VisitDoor {
     private final DeskParts parts;
-    private final VisitOpening opening;
 
     public VisitDoor(DeskParts parts) {
         this.parts = parts;
-        this.opening = VisitOpening.by(parts.clock()).guardedBy(VisitDoor::refuseEventThread);
+    }
+
+    /** Reads the schema that the program carries, so it is asked for in the background. */
+    private VisitOpening opening() {
+        return VisitOpening.by(parts.clock()).guardedBy(VisitDoor::refuseEventThread);
     }
 
     /** The guard of the store: the window must not wait for the disk. */
@@ -32,16 +35,16 @@ public final class VisitDoor {
     public void open(Path folder, Consumer<OpenVisit> opened) {
         begin(folder, opened, () -> {
             try {
-                return opening.forEditing(folder);
+                return opening().forEditing(folder);
             } catch (VisitLocked e) {
-                return opening.forReading(folder);
+                return opening().forReading(folder);
             }
         });
     }
 
     /** Makes a visit and opens it. */
     public void create(Path folder, VisitFacts facts, Consumer<OpenVisit> opened) {
-        begin(folder, opened, () -> opening.create(folder, facts));
+        begin(folder, opened, () -> opening().create(folder, facts));
     }
 
     private interface Opening {
