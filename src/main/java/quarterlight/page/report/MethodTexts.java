@@ -43,7 +43,7 @@ final class MethodTexts {
         return new ReportContent.Paragraph("Coating thickness", sentences);
     }
 
-    private static ReportContent.Paragraph finish(Findings car, ThicknessRamp ramp) {
+    static ReportContent.Paragraph finish(Findings car, ThicknessRamp ramp) {
         FinishHistory history = car.history();
         LogNormal level = history.model().levels().get(history.profile());
         List<String> sentences = new ArrayList<>();
