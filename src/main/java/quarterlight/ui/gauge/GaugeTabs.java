@@ -15,6 +15,7 @@ final class GaugeTabs {
     private final JTabbedPane tabs = new JTabbedPane();
     private final List<JComponent> firsts = new ArrayList<>();
     private final List<Command> commands = new ArrayList<>();
+    private final PanelsPane panels;
     private final HistoryPane history;
     private final SignsPane signs;
     private final CheckPane check;
@@ -24,6 +25,8 @@ final class GaugeTabs {
         history = new HistoryPane(parts, visit, entry::mode);
         tab("readings", readings, field);
         signs = new SignsPane(parts, visit);
+        panels = new PanelsPane(parts, visit);
+        tab("panels", panels, panels);
         tab("history", history, history.first());
         check = new CheckPane(parts, visit, entry);
         tab("signs", signs, signs.first());
@@ -60,6 +63,9 @@ final class GaugeTabs {
 
     /** Brings what is in front up to date. */
     void refresh() {
+        if (panels.isShowing()) {
+            panels.refresh();
+        }
         if (history.isShowing()) {
             history.refresh();
         }

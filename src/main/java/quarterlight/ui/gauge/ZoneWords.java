@@ -22,7 +22,7 @@ final class ZoneWords {
 
     static List<String> of(Texts texts, Findings car, ZoneId zone, ThicknessUnit unit) {
         List<String> lines = new ArrayList<>();
-        car.thickness().zone(zone).ifPresent(thickness -> statistics(texts, thickness, unit, lines));
+        car.thickness().zone(zone).ifPresent(thickness -> lines.addAll(statistics(texts, thickness, unit)));
         if (lines.isEmpty()) {
             lines.add(texts.get("gauge.no-readings"));
         }
@@ -31,7 +31,9 @@ final class ZoneWords {
         return lines;
     }
 
-    private static void statistics(Texts texts, ZoneThickness zone, ThicknessUnit unit, List<String> lines) {
+    /** The statistics alone. */
+    static List<String> statistics(Texts texts, ZoneThickness zone, ThicknessUnit unit) {
+        List<String> lines = new ArrayList<>();
         if (!zone.readable()) {
             lines.add(texts.get("gauge.not-readable"));
         }
@@ -56,6 +58,7 @@ final class ZoneWords {
                     shown(OptionalDouble.of(outlier.um()), unit),
                     outlier.rule().word()));
         }
+        return lines;
     }
 
     private static String shown(OptionalDouble um, ThicknessUnit unit) {

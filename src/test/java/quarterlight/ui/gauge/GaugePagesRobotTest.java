@@ -48,7 +48,7 @@ class GaugePagesRobotTest extends DeskRobot {
 
     @Test
     void signsAreNotedAllRoundExceptOne() {
-        tab(KeyEvent.VK_3);
+        tab(KeyEvent.VK_4);
         cell("sign-grid", 0, 1);
         robot.pressAndReleaseKeys(KeyEvent.VK_S);
         until("the first is noted", () -> signs().size() == 1);
@@ -70,7 +70,7 @@ class GaugePagesRobotTest extends DeskRobot {
         window.textBox("gauge-entry").pressAndReleaseKeys(KeyEvent.VK_ENTER);
         window.textBox("gauge-entry").enterText("5.1").pressAndReleaseKeys(KeyEvent.VK_ENTER);
         until("a reading is kept", () -> held().readings().size() == 1);
-        tab(KeyEvent.VK_2);
+        tab(KeyEvent.VK_3);
         until(
                 "the zone can be judged",
                 () -> window.textBox("what-if-reading").target().isEnabled());
@@ -90,7 +90,7 @@ class GaugePagesRobotTest extends DeskRobot {
 
     @Test
     void theGaugeCheckIsTypedIntoTheTable() {
-        tab(KeyEvent.VK_4);
+        tab(KeyEvent.VK_5);
         window.textBox("check.percent").deleteText().enterText("3");
         window.textBox("check.um").deleteText().enterText("3").pressAndReleaseKeys(KeyEvent.VK_ENTER);
         cell("gauge-checks", 0, 2);
