@@ -19,9 +19,11 @@ import quarterlight.page.ThicknessRamp;
 import quarterlight.page.XmlText;
 import quarterlight.page.panel.PanelProfile;
 import quarterlight.page.panel.PanelProfileDrawing;
+import quarterlight.thickness.MeanUncertainty;
 import quarterlight.thickness.Outlier;
 import quarterlight.thickness.Spot;
 import quarterlight.thickness.ZoneThickness;
+import quarterlight.visit.GaugeCheck;
 import quarterlight.visit.GaugeValue;
 import quarterlight.visit.Reading;
 import quarterlight.visit.RecordId;
@@ -115,6 +117,7 @@ final class ReadingTexts {
                     + ramp.number(zone.minUm().getAsDouble()) + " to " + length(zone.maxUm()) + ", median "
                     + length(zone.medianUm()));
         }
+        uncertainty(zone).ifPresent(parts::add);
         if (zone.noMetal() > 0) {
             parts.add("no metal found on " + count(zone.noMetal(), "spot"));
         }
@@ -125,6 +128,15 @@ final class ReadingTexts {
             parts.add(count(zone.excluded(), "reading") + " excluded, see below");
         }
         return parts;
+    }
+
+    private Optional<String> uncertainty(ZoneThickness zone) {
+        List<GaugeCheck> checks =
+                car.visit().gaugeChecks().stream().map(Recorded::value).toList();
+        return MeanUncertainty.of(zone, car.thickness().correction(), checks)
+                .filter(known -> full && zone.readable())
+                .map(known -> "with what is stated of gauge and shims the mean is known to \u00b1\u2009"
+                        + length(OptionalDouble.of(known.expandedUm())) + " (95\u2009%)");
     }
 
     private String substrate(ZoneThickness zone) {

@@ -11,6 +11,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
 import javax.swing.text.DefaultCaret;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.edit.EditRefused;
@@ -40,6 +41,7 @@ final class HistoryPane extends JPanel {
     private final transient Texts texts;
     private final transient HistoryModel model = new HistoryModel();
     private final transient HistoryActions actions;
+    private final JScrollPane scroll = new JScrollPane();
     private final JLabel zone = Look.heading(" ");
     private final JTextArea strength;
     private final ChanceBars chances;
@@ -118,7 +120,7 @@ final class HistoryPane extends JPanel {
         JScrollPane list = new JScrollPane(next);
         all.add(list, "wmin 0, h " + (26 * (NEXT_ROWS + 1) + 6) + "!");
         all.add(Look.secondary(basis), "wmin 0");
-        JScrollPane scroll = new JScrollPane(all);
+        scroll.setViewportView(all);
         Look.bare(scroll);
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         add(scroll);
@@ -173,6 +175,9 @@ final class HistoryPane extends JPanel {
 
     /** The pane has come to the front, or what it rests on has changed while it is there. */
     void refresh() {
+        if (!visit.selection().zone().equals(model.whatIf().map(WhatIf::zone))) {
+            SwingUtilities.invokeLater(() -> scroll.getVerticalScrollBar().setValue(0));
+        }
         model.zone(visit.selection().zone());
         visit.findings().ifPresent(model::kept);
         actions.ask();

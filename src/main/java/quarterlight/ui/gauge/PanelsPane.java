@@ -8,12 +8,14 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
+import javax.swing.SwingUtilities;
 import javax.swing.text.DefaultCaret;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
 import quarterlight.findings.Findings;
 import quarterlight.page.panel.PanelProfile;
 import quarterlight.thickness.CarThickness;
+import quarterlight.thickness.MeanUncertainty;
 import quarterlight.thickness.VarianceComponents;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.ui.kit.DeskParts;
@@ -24,12 +26,14 @@ import quarterlight.ui.kit.TallPanel;
 import quarterlight.ui.kit.Texts;
 import quarterlight.units.Thickness;
 import quarterlight.units.ThicknessUnit;
+import quarterlight.visit.Recorded;
 
 /** The zone in hand seen from its edge, and the panels set against one another. Event thread only. */
 final class PanelsPane extends JPanel {
     private final transient DeskParts parts;
     private final transient OpenVisit visit;
     private final transient Texts texts;
+    private final JScrollPane scroll = new JScrollPane();
     private final JLabel zone = Look.heading(" ");
     private final JTextArea figures = words("panels.figures");
     private final PanelPlot plot;
@@ -38,6 +42,7 @@ final class PanelsPane extends JPanel {
     private final DifferenceBars sides;
     private final DifferenceBars against;
     private final JTextArea scatter = words("panels.scatter");
+    private transient Optional<ZoneId> shown = Optional.empty();
     private transient Optional<Findings> compared = Optional.empty();
     private transient Optional<CarThickness> car = Optional.empty();
 
@@ -66,7 +71,7 @@ final class PanelsPane extends JPanel {
         all.add(against, "wmin 0");
         all.add(Look.heading(texts.get("panels.scatter")));
         all.add(scatter, "wmin 0");
-        JScrollPane scroll = new JScrollPane(all);
+        scroll.setViewportView(all);
         Look.bare(scroll);
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         setFocusable(true);
@@ -97,6 +102,10 @@ final class PanelsPane extends JPanel {
         }
         ThicknessUnit unit = parts.settings().settings().unit();
         Optional<ZoneId> here = visit.selection().zone();
+        if (!here.equals(shown)) {
+            shown = here;
+            SwingUtilities.invokeLater(() -> scroll.getVerticalScrollBar().setValue(0));
+        }
         zone.setText(here.map(visit::label).orElse(texts.get("history.choose")));
         plot.show(here.flatMap(id ->
                 findings.flatMap(found -> PanelProfile.of(found, visit.drawing().diagram(), id))));
@@ -138,6 +147,14 @@ final class PanelsPane extends JPanel {
             return texts.get("gauge.no-readings");
         }
         List<String> lines = new ArrayList<>(ZoneWords.statistics(texts, thickness.get(), unit));
+        findings.flatMap(found -> MeanUncertainty.of(
+                        thickness.get(),
+                        found.thickness().correction(),
+                        found.visit().gaugeChecks().stream()
+                                .map(Recorded::value)
+                                .toList()))
+                .ifPresent(known -> lines.add(
+                        texts.get("panels.uncertainty", shown(known.meanUm(), unit), shown(known.expandedUm(), unit))));
         lines.add(texts.get(plot.isVisible() ? "panels.key" : "panels.no-places"));
         return String.join("\n", lines);
     }
