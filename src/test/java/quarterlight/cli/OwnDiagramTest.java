@@ -2,13 +2,17 @@ package quarterlight.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterlight.car.BodyStyle;
+import quarterlight.car.View;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.DiagramFile;
 import quarterlight.diagram.PlainDiagram;
@@ -48,13 +52,59 @@ class OwnDiagramTest {
     void oneFromTheFolderOfOwnDiagramsIsChosenByItsName() throws Exception {
         bench.run("set", visit, "diagram=mine").done();
         assertThat(facts().choices().diagram()).contains("mine");
-        assertThat(Path.of(visit, "diagram.svg")).hasSameBinaryContentAs(folder.resolve("settings/diagrams/mine.svg"));
+        assertThat(Path.of(visit, "diagrams/mine.svg"))
+                .hasSameBinaryContentAs(folder.resolve("settings/diagrams/mine.svg"));
         assertThat(diagram().views().get(0).widthMm())
                 .isEqualTo(PlainDiagram.file(BodyStyle.WAGON).views().get(0).widthMm());
         Files.delete(folder.resolve("settings/diagrams/mine.svg"));
         assertThat(diagram().zones())
                 .as("the visit needs nothing outside itself")
                 .isNotEmpty();
+        assertThat(bench.run("audit", visit, "--json").done().json().get("unreferenced"))
+                .isEmpty();
+    }
+
+    @Test
+    void areasAndPagesComeFromIt() throws Exception {
+        bench.run("set", visit, "diagram=mine").done();
+        double hood = 0;
+        for (JsonNode zone : bench.run("rust", visit, "--json").done().json().get("zones")) {
+            if (zone.get("zone").asText().equals("hood")) {
+                hood = zone.get("zone_mm2").asDouble();
+            }
+        }
+        Rectangle2D cell = diagram().view(View.TOP).orElseThrow().zones().stream()
+                .filter(shape -> shape.zone().orElseThrow().value().equals("hood"))
+                .findFirst()
+                .orElseThrow()
+                .path()
+                .getBounds2D();
+        assertThat(hood)
+                .as("a cell of the grid, times the factor for crown and edge in diagrams/zone-areas.csv")
+                .isCloseTo(1.03 * cell.getWidth() * cell.getHeight(), Percentage.withPercentage(0.01));
+        bench.run("pages", visit).done();
+        String page = Files.readString(Path.of(visit, "pages/diagram.svg"));
+        assertThat(page.split("Z\"", -1).length).as("outlines of rectangles").isGreaterThan(50);
+        assertThat(Path.of(visit, "pages/diagram.pdf")).isNotEmptyFile();
+    }
+
+    @Test
+    void undoBringsBackTheDrawingOfBeforeAlsoUnderTheSameName() throws Exception {
+        bench.run("set", visit, "diagram=mine").done();
+        Path other = Files.createDirectories(folder.resolve("elsewhere")).resolve("mine.svg");
+        Files.writeString(
+                other,
+                Files.readString(Path.of(System.getProperty("quarterlight.basedir", "."), "diagrams/wagon.svg")));
+        bench.run("set", visit, "diagram=" + other).done();
+        assertThat(facts().choices().diagram()).contains("mine-2");
+        double second = diagram().views().get(0).widthMm();
+        bench.run("undo", visit).done();
+        double first = diagram().views().get(0).widthMm();
+        assertThat(first)
+                .isEqualTo(PlainDiagram.file(BodyStyle.WAGON).views().get(0).widthMm())
+                .isNotEqualTo(second);
+        bench.run("redo", visit).done();
+        assertThat(diagram().views().get(0).widthMm()).isEqualTo(second);
         assertThat(bench.run("audit", visit, "--json").done().json().get("unreferenced"))
                 .isEmpty();
     }
@@ -73,7 +123,7 @@ class OwnDiagramTest {
     @Test
     void aRefusedDiagramSaysWhatIsMissingAndChangesNothing() throws Exception {
         bench.run("set", visit, "diagram=mine").done();
-        byte[] before = Files.readAllBytes(Path.of(visit, "diagram.svg"));
+        byte[] before = Files.readAllBytes(Path.of(visit, "diagrams/mine.svg"));
         String state = bench.state(visit);
         Path lacking = Files.writeString(
                 folder.resolve("lacking.svg"),
@@ -87,14 +137,15 @@ class OwnDiagramTest {
                 .complains(Exit.UNUSABLE, "no diagram \"nowhere\"", "mine", "shipped");
         bench.run("set", visit, "diagram=mine", "year=never").complains(Exit.UNUSABLE, "year");
         assertThat(bench.state(visit)).isEqualTo(state);
-        assertThat(Files.readAllBytes(Path.of(visit, "diagram.svg"))).isEqualTo(before);
+        assertThat(Files.readAllBytes(Path.of(visit, "diagrams/mine.svg"))).isEqualTo(before);
         assertThat(facts().client()).isEmpty();
     }
 
     @Test
     void aChosenDiagramThatIsGoneIsToldInOneSentence() throws Exception {
         bench.run("set", visit, "diagram=mine").done();
-        Files.delete(Path.of(visit, "diagram.svg"));
-        bench.run("suggest", visit).complains(Exit.UNUSABLE, "diagram.svg", "\"mine\" was chosen", "diagram=shipped");
+        Files.delete(Path.of(visit, "diagrams/mine.svg"));
+        bench.run("suggest", visit)
+                .complains(Exit.UNUSABLE, "diagrams/mine.svg", "\"mine\" was chosen", "diagram=shipped");
     }
 }
