@@ -2,22 +2,28 @@ package quarterlight.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Map;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterlight.car.BodyStyle;
 import quarterlight.car.View;
+import quarterlight.car.ZoneId;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.DiagramFile;
+import quarterlight.diagram.NominalAreas;
 import quarterlight.diagram.PlainDiagram;
 import quarterlight.diagram.VisitDiagram;
+import quarterlight.edit.DiagramEdits;
+import quarterlight.edit.FactEdits;
 import quarterlight.store.VisitStore;
+import quarterlight.table.ZoneTable;
 import quarterlight.visit.VisitFacts;
 
 /** A body diagram of one's own: chosen by name or path, checked, copied into the visit, used, and left again. */
@@ -67,12 +73,9 @@ class OwnDiagramTest {
     @Test
     void areasAndPagesComeFromIt() throws Exception {
         bench.run("set", visit, "diagram=mine").done();
-        double hood = 0;
-        for (JsonNode zone : bench.run("rust", visit, "--json").done().json().get("zones")) {
-            if (zone.get("zone").asText().equals("hood")) {
-                hood = zone.get("zone_mm2").asDouble();
-            }
-        }
+        double hood = NominalAreas.of(diagram(), facts().car().dimensions())
+                .get(new ZoneId("hood"))
+                .mm2();
         Rectangle2D cell = diagram().view(View.TOP).orElseThrow().zones().stream()
                 .filter(shape -> shape.zone().orElseThrow().value().equals("hood"))
                 .findFirst()
@@ -90,23 +93,36 @@ class OwnDiagramTest {
 
     @Test
     void undoBringsBackTheDrawingOfBeforeAlsoUnderTheSameName() throws Exception {
-        bench.run("set", visit, "diagram=mine").done();
         Path other = Files.createDirectories(folder.resolve("elsewhere")).resolve("mine.svg");
-        Files.writeString(
-                other,
-                Files.readString(Path.of(System.getProperty("quarterlight.basedir", "."), "diagrams/wagon.svg")));
-        bench.run("set", visit, "diagram=" + other).done();
-        assertThat(facts().choices().diagram()).contains("mine-2");
-        double second = diagram().views().get(0).widthMm();
-        bench.run("undo", visit).done();
-        double first = diagram().views().get(0).widthMm();
-        assertThat(first)
-                .isEqualTo(PlainDiagram.file(BodyStyle.WAGON).views().get(0).widthMm())
-                .isNotEqualTo(second);
-        bench.run("redo", visit).done();
-        assertThat(diagram().views().get(0).widthMm()).isEqualTo(second);
+        Files.copy(Path.of(System.getProperty("quarterlight.basedir", "."), "diagrams/wagon.svg"), other);
+        DiagramEdits edits = new DiagramEdits(folder.resolve("settings/diagrams"), ZoneTable.load());
+        FactEdits facts = new FactEdits(ZoneTable.load());
+        double plain = PlainDiagram.file(BodyStyle.WAGON).views().get(0).widthMm();
+        try (VisitStore store = VisitStore.openForEditing(Path.of(visit), Clock.systemUTC())) {
+            edits.set(store, facts, Map.of(DiagramEdits.KEY, "mine"));
+            assertThat(width(store)).isEqualTo(plain);
+            edits.set(store, facts, Map.of(DiagramEdits.KEY, other.toString()));
+            assertThat(store.read().facts().choices().diagram()).contains("mine-2");
+            double second = width(store);
+            assertThat(second).isNotEqualTo(plain);
+            store.undo();
+            assertThat(width(store)).isEqualTo(plain);
+            store.redo();
+            assertThat(width(store)).isEqualTo(second);
+            edits.set(store, facts, Map.of(DiagramEdits.KEY, "mine"));
+            assertThat(store.read().facts().choices().diagram())
+                    .as("the same drawing once more")
+                    .contains("mine");
+        }
         assertThat(bench.run("audit", visit, "--json").done().json().get("unreferenced"))
                 .isEmpty();
+    }
+
+    private static double width(VisitStore store) throws Exception {
+        return VisitDiagram.of(store.folder().root(), store.read().facts())
+                .views()
+                .get(0)
+                .widthMm();
     }
 
     @Test
