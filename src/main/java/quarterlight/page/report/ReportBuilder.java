@@ -61,7 +61,7 @@ final class ReportBuilder {
 
     /** @param drawing the body diagram as an element of the page */
     ReportContent content(String drawing) {
-        ThicknessRamp spots = StripPlot.scale(car, ramp);
+        ThicknessRamp spots = ramp.holdingSpots(car);
         ReadingTexts readings = new ReadingTexts(car, ramp, spots, selection.full(), diagram);
         ZoneTexts chapters = new ZoneTexts(car, shots, pictures, readings, words);
         List<ReportContent.ZoneText> zones = zones().stream()

@@ -1,13 +1,16 @@
 package quarterlight.ui.gauge;
 
 import java.awt.Component;
+import java.awt.event.ActionEvent;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import javax.swing.AbstractAction;
 import javax.swing.DefaultCellEditor;
 import javax.swing.JLabel;
 import javax.swing.JTable;
 import javax.swing.JTextField;
+import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
@@ -134,6 +137,20 @@ final class CheckTable extends JTable {
         }
         setFocusTraversalKeys(java.awt.KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
         Look.named(this, texts.get("check.table"));
+        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("DELETE"), "take back");
+        getActionMap().put("take back", new AbstractAction() {
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                takeBack();
+            }
+        });
+    }
+
+    /** Takes what stands in the cell back. */
+    private void takeBack() {
+        if (getSelectedRow() >= 0 && isCellEditable(getSelectedRow(), getSelectedColumn())) {
+            put(sheet.rows().get(getSelectedRow()), getSelectedColumn(), "");
+        }
     }
 
     void show(CheckSheet fresh, GaugeQuality judged, ThicknessUnit shown) {

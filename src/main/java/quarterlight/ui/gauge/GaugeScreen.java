@@ -50,7 +50,7 @@ public final class GaugeScreen implements StationScreen {
     private final JPanel side = new JPanel(new MigLayout(
             "insets 12 16 12 16, gapx 16, gapy 6, wrap 2",
             "[260!,fill][grow,fill,0::]",
-            "[][][][grow,fill][grow,fill]"));
+            "[][][][120:210:230,fill][grow,fill]"));
     private final JLabel zone = new JLabel(" ");
     private final JTextField field = new JTextField();
     private final JLabel unit = new JLabel(" ");

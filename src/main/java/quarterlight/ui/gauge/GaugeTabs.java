@@ -26,7 +26,7 @@ final class GaugeTabs {
         tab("readings", readings, field);
         signs = new SignsPane(parts, visit);
         panels = new PanelsPane(parts, visit);
-        tab("panels", panels, panels);
+        tab("panels", panels, panels.first());
         tab("history", history, history.first());
         check = new CheckPane(parts, visit, entry);
         tab("signs", signs, signs.first());

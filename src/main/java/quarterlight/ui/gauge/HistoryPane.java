@@ -50,6 +50,7 @@ final class HistoryPane extends JPanel {
     private final WordChoice<SignKind> sign;
     private final JTextArea supposed;
     private final JTextArea basis;
+    private final JTextArea nextWords;
     private final FactTable<NextMeasurement> next;
     private final Command seen;
     private final Command notSeen;
@@ -66,6 +67,7 @@ final class HistoryPane extends JPanel {
         strength = words("history.strength");
         supposed = words("history.supposed");
         basis = words("history.basis");
+        nextWords = words("history.next.words");
         chances = new ChanceBars(texts);
         reasons = new ReasonBars(texts);
         sign = new WordChoice<>(SignKind.class, texts.get("history.sign"), Optional.empty());
@@ -107,7 +109,9 @@ final class HistoryPane extends JPanel {
 
     private void lay() {
         TallPanel all = new TallPanel(new MigLayout(
-                "insets 12 16 12 16, gapy 8, wrap 1, hidemode 3", "[grow,fill,0::]", "[][][]16[][]16[][][]16[][]16[]"));
+                "insets 12 16 12 16, gapy 8, wrap 1, hidemode 3",
+                "[grow,fill,0::]",
+                "[][][]16[][]16[][][]16[][][]16[]"));
         all.add(zone);
         all.add(chances, "wmin 0");
         all.add(strength, "wmin 0");
@@ -119,6 +123,7 @@ final class HistoryPane extends JPanel {
         all.add(Look.heading(texts.get("history.next")));
         JScrollPane list = new JScrollPane(next);
         all.add(list, "wmin 0, h " + (26 * (NEXT_ROWS + 1) + 6) + "!");
+        all.add(Look.secondary(nextWords), "wmin 0");
         all.add(Look.secondary(basis), "wmin 0");
         scroll.setViewportView(all);
         Look.bare(scroll);
@@ -213,6 +218,10 @@ final class HistoryPane extends JPanel {
         if (!best.equals(next.rows())) {
             next.show(best);
         }
+        nextWords.setText(texts.get(
+                model.next().isEmpty()
+                        ? "history.next.working"
+                        : best.isEmpty() ? "history.next.none" : "history.next.meaning"));
         basis.setText(basisWords());
     }
 

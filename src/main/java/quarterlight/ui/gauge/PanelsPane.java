@@ -1,9 +1,13 @@
 package quarterlight.ui.gauge;
 
+import java.awt.event.FocusEvent;
+import java.awt.event.FocusListener;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import javax.swing.BorderFactory;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -34,6 +38,7 @@ final class PanelsPane extends JPanel {
     private final transient OpenVisit visit;
     private final transient Texts texts;
     private final JScrollPane scroll = new JScrollPane();
+    private final TallPanel all;
     private final JLabel zone = Look.heading(" ");
     private final JTextArea figures = words("panels.figures");
     private final PanelPlot plot;
@@ -60,8 +65,21 @@ final class PanelsPane extends JPanel {
                 texts, texts.get("panels.sides"), zones -> visit.selection().zones(zones));
         against = new DifferenceBars(
                 texts, texts.get("panels.against"), zones -> visit.selection().zones(zones));
-        TallPanel all = new TallPanel(new MigLayout(
+        all = new TallPanel(new MigLayout(
                 "insets 12 16 12 16, gapy 8, wrap 1, hidemode 3", "[grow,fill,0::]", "[][][]20[][]20[][]20[][]"));
+        all.setFocusable(true);
+        Look.named(all, texts.get("gauge.tab.panels"));
+        all.addFocusListener(new FocusListener() {
+            @Override
+            public void focusGained(FocusEvent e) {
+                scroll.setBorder(BorderFactory.createLineBorder(Look.palette().accent()));
+            }
+
+            @Override
+            public void focusLost(FocusEvent e) {
+                scroll.setBorder(BorderFactory.createEmptyBorder(1, 1, 1, 1));
+            }
+        });
         all.add(zone);
         all.add(plot, "wmin 0");
         all.add(figures, "wmin 0");
@@ -72,10 +90,14 @@ final class PanelsPane extends JPanel {
         all.add(Look.heading(texts.get("panels.scatter")));
         all.add(scatter, "wmin 0");
         scroll.setViewportView(all);
-        Look.bare(scroll);
+        scroll.setBorder(BorderFactory.createEmptyBorder(1, 1, 1, 1));
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-        setFocusable(true);
         add(scroll);
+    }
+
+    /** What takes the keyboard: Page Up and Page Down scroll. */
+    JComponent first() {
+        return all;
     }
 
     private static JTextArea words(String name) {

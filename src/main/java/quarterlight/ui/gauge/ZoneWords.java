@@ -16,7 +16,7 @@ import quarterlight.ui.kit.Texts;
 import quarterlight.units.Thickness;
 import quarterlight.units.ThicknessUnit;
 
-/** What the statistics and the finish history of one zone say, line by line. Pure functions. */
+/** What the statistics and, in short, the finish history of one zone say, line by line. Pure functions. */
 final class ZoneWords {
     private ZoneWords() {}
 
@@ -66,7 +66,7 @@ final class ZoneWords {
     }
 
     private static void history(Texts texts, Findings car, ZoneHistory zone, List<String> lines) {
-        lines.addAll(LikelihoodTexts.sentences(zone));
+        lines.addAll(LikelihoodTexts.sentences(zone).subList(0, 2));
         lines.add(texts.get("gauge.profile", car.history().profile().word()));
         lines.add(FinishCautions.texts().get(0));
     }
