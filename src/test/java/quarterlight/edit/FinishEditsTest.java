@@ -23,6 +23,7 @@ import quarterlight.visit.GaugeMode;
 import quarterlight.visit.GaugeMoment;
 import quarterlight.visit.GaugeSurface;
 import quarterlight.visit.GaugeValue;
+import quarterlight.visit.PhotoId;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.Sign;
 import quarterlight.visit.SignKind;
@@ -90,6 +91,17 @@ class FinishEditsTest {
         assertThat(signs().get(0).speaksFor()).contains(ROOF);
         edits.speakFor(jamb, Optional.empty());
         assertThat(signs().get(0).speaksFor()).isEmpty();
+    }
+
+    @Test
+    void aPhotoIsTiedToNotedSignsAloneAndTakenOffAgain() throws Exception {
+        PhotoId photo = store.edit("take in", tx -> tx.addPhoto(SampleVisit.barePhoto(1)));
+        edits.note(Set.of(place(HOOD, SignKind.RIPPLE)), Optional.of(true));
+        Set<FinishEdits.Place> places = Set.of(place(HOOD, SignKind.RIPPLE), place(ROOF, SignKind.RIPPLE));
+        edits.photo(places, Optional.of(photo));
+        assertThat(signs()).singleElement().matches(sign -> sign.photo().equals(Optional.of(photo)));
+        edits.photo(places, Optional.empty());
+        assertThat(signs()).singleElement().matches(sign -> sign.photo().isEmpty());
     }
 
     @Test

@@ -89,6 +89,24 @@ class GaugePagesRobotTest extends DeskRobot {
     }
 
     @Test
+    void panelsAreSetAgainstOneAnother() {
+        tab(KeyEvent.VK_1);
+        for (String value : List.of("", "5.1", "5.4", "", "9.0", "9.4")) {
+            if (!value.isEmpty()) {
+                window.textBox("gauge-entry").enterText(value);
+            }
+            window.textBox("gauge-entry").pressAndReleaseKeys(KeyEvent.VK_ENTER);
+        }
+        until("the readings are kept", () -> held().readings().size() == 4);
+        tab(KeyEvent.VK_2);
+        until(
+                "each of two panels stands against the other",
+                () -> GuiActionRunner.execute(() -> robot.finder().findAll(c -> c instanceof DifferenceBars).stream()
+                        .map(c -> c.getAccessibleContext().getAccessibleDescription())
+                        .anyMatch(words -> words.contains("+4.0") || words.contains("+3.9"))));
+    }
+
+    @Test
     void theGaugeCheckIsTypedIntoTheTable() {
         tab(KeyEvent.VK_5);
         window.textBox("check.percent").deleteText().enterText("3");
