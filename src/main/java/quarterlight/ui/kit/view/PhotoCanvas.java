@@ -1,4 +1,4 @@
-package quarterlight.ui.photos.view;
+package quarterlight.ui.kit.view;
 
 import java.awt.BasicStroke;
 import java.awt.Cursor;
@@ -21,7 +21,7 @@ import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Palette;
 import quarterlight.ui.kit.Texts;
-import quarterlight.ui.photos.list.PhotoItem;
+import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoFile;
 
 /** One photo in its frame, with what is drawn on it; zoomed, moved and turned for viewing only. Event thread only. */
@@ -29,7 +29,7 @@ public final class PhotoCanvas extends JComponent {
     /** What is painted above the photo and may take the mouse. */
     public interface Overlay {
         /** @param g one unit is one pixel of the photo; {@code scale} is device pixels per pixel of the photo */
-        void paint(Graphics2D g, PhotoItem photo, double scale);
+        void paint(Graphics2D g, Photo photo, double scale);
 
         /** True if the pointer belongs to the overlay now and the photo is not moved by it. */
         boolean takesMouse();
@@ -37,7 +37,7 @@ public final class PhotoCanvas extends JComponent {
 
     private final transient Texts texts;
     private final transient LargePictures pictures;
-    private transient Optional<PhotoItem> photo = Optional.empty();
+    private transient Optional<Photo> photo = Optional.empty();
     private transient Optional<ViewTransform> transform = Optional.empty();
     private transient Optional<Overlay> overlay = Optional.empty();
     private transient Optional<String> problem = Optional.empty();
@@ -88,21 +88,21 @@ public final class PhotoCanvas extends JComponent {
     }
 
     /** Shows a photo, fitted if it is another than before. */
-    public void show(Optional<PhotoItem> item) {
-        boolean other = !item.map(PhotoItem::id).equals(photo.map(PhotoItem::id));
+    public void show(Optional<Photo> item) {
+        boolean other = !item.map(Photo::id).equals(photo.map(Photo::id));
         photo = item;
-        pictures.show(item.map(i -> i.photo().file()));
+        pictures.show(item.map(Photo::file));
         if (other) {
             problem = Optional.empty();
             transform = Optional.empty();
             fitted = Optional.empty();
         }
         Look.named(
-                this, item.map(i -> texts.get("photos.large.named", i.name())).orElse(texts.get("photos.large.name")));
+                this, item.map(i -> texts.get("photos.large.named", i.file().name())).orElse(texts.get("photos.large.name")));
         repaint();
     }
 
-    public Optional<PhotoItem> photo() {
+    public Optional<Photo> photo() {
         return photo;
     }
 
@@ -130,7 +130,7 @@ public final class PhotoCanvas extends JComponent {
     }
 
     private Optional<Dimension> photoSize() {
-        PhotoFile file = photo.orElseThrow().photo().file();
+        PhotoFile file = photo.orElseThrow().file();
         if (file.width().isPresent()
                 && file.height().isPresent()
                 && file.width().getAsInt() > 0) {
