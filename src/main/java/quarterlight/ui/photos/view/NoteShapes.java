@@ -34,7 +34,9 @@ final class NoteShapes {
 
     static PhotoNote note(
             PhotoId photo, NoteShape shape, Point2D a, Point2D b, Optional<String> text, Optional<PhotoScale> scale) {
-        List<PixelPoint> points = shape.points() == 1 ? List.of(PhotoShapes.pixel(a)) : List.of(PhotoShapes.pixel(a), PhotoShapes.pixel(b));
+        List<PixelPoint> points = shape.points() == 1
+                ? List.of(PhotoShapes.pixel(a))
+                : List.of(PhotoShapes.pixel(a), PhotoShapes.pixel(b));
         return new PhotoNote(photo, Optional.empty(), shape, points, text, scale);
     }
 
