@@ -24,6 +24,11 @@ import quarterlight.visit.Statement;
 import quarterlight.visit.StatementKind;
 import quarterlight.visit.Trace;
 import quarterlight.visit.TraceKind;
+import quarterlight.ui.rust.draw.RustModel;
+import quarterlight.ui.rust.draw.TraceDraft;
+import quarterlight.ui.rust.draw.ScaleWish;
+import quarterlight.ui.rust.draw.RustTool;
+import quarterlight.ui.rust.draw.ShareModel;
 
 /** What can be done in the Rust station: draw, keep, change and remove outlines, state that a zone is clean. Event thread only. */
 final class RustActions {

@@ -32,6 +32,12 @@ import quarterlight.visit.RecordId;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.Trace;
 import quarterlight.visit.ViewPoint;
+import quarterlight.ui.rust.draw.RustModel;
+import quarterlight.ui.rust.draw.TraceDraft;
+import quarterlight.ui.rust.draw.RustTool;
+import quarterlight.ui.rust.draw.ShareModel;
+import quarterlight.ui.rust.draw.TraceDesk;
+import quarterlight.ui.rust.draw.TraceKeys;
 
 /**
  * The Rust station: the photo with its outlines and its scale, what the outline in hand comes to, every zone with grade and need, all
@@ -39,6 +45,7 @@ import quarterlight.visit.ViewPoint;
  */
 public final class RustScreen implements StationScreen {
     private static final int ZONES_TAB = 1;
+    private static final int SHARE_TAB = 3;
 
     private final DeskParts parts;
     private final OpenVisit visit;
@@ -57,6 +64,8 @@ public final class RustScreen implements StationScreen {
     private final JLabel figure = Look.heading(" ");
     private final JLabel next = new JLabel(" ");
     private final Map<RustTool, JToggleButton> tools = new EnumMap<>(RustTool.class);
+    private boolean drawn;
+    private int before = ZONES_TAB;
 
     public RustScreen(DeskParts parts, OpenVisit visit) {
         this.parts = parts;
@@ -172,7 +181,20 @@ public final class RustScreen implements StationScreen {
         return visit.selection().photo().flatMap(id -> visit.visit().photo(id));
     }
 
+    /** What is known of an outline comes to the front while it is drawn; what was there before, once it is not. */
+    private void turnTabs() {
+        boolean drawing = model.draft().isPresent();
+        if (drawing && !drawn && tabs.getSelectedIndex() != SHARE_TAB) {
+            before = tabs.getSelectedIndex();
+            tabs.setSelectedIndex(0);
+        } else if (!drawing && drawn && tabs.getSelectedIndex() == 0) {
+            tabs.setSelectedIndex(before);
+        }
+        drawn = drawing;
+    }
+
     private void render() {
+        turnTabs();
         Optional<Photo> photo = photo();
         canvas.show(photo);
         desk.chosen(actions.chosen().map(Recorded::id));

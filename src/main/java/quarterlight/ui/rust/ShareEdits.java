@@ -13,6 +13,9 @@ import quarterlight.ui.kit.OpenVisit;
 import quarterlight.visit.Outline;
 import quarterlight.visit.RecordId;
 import quarterlight.visit.Trace;
+import quarterlight.ui.rust.draw.RustModel;
+import quarterlight.ui.rust.draw.TraceDraft;
+import quarterlight.ui.rust.draw.ShareWork;
 
 /** What is made of a color share once the inspector confirms it: a note, or outlines in place of the region. Event thread only. */
 final class ShareEdits {

@@ -14,6 +14,9 @@ import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.TallPanel;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.rust.draw.RustTool;
+import quarterlight.ui.rust.draw.ShareModel;
+import quarterlight.ui.rust.draw.ShareWork;
 
 /** The share of the region that looks like rust: a suggestion with its traps beside it, to be confirmed. Event thread only. */
 final class SharePane extends TallPanel {

@@ -15,6 +15,7 @@ import quarterlight.visit.Photo;
 import quarterlight.visit.RecordId;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.Trace;
+import quarterlight.ui.rust.draw.TraceDraft;
 
 /** What is said of an outline while it is drawn: its area with what the marks leave open, and what to beware of. Pure functions. */
 final class TraceWords {

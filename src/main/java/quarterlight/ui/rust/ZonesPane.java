@@ -127,8 +127,11 @@ final class ZonesPane extends JPanel {
         lines.addAll(rust.remarks());
         rust.largestHole().ifPresent(hole -> lines.add(texts.get("rust.largest", TraceWords.area(hole))));
         rust.zoneArea().ifPresent(area -> lines.add(texts.get("rust.zone-area", TraceWords.area(area))));
+        if (rust.ri().isPresent()) {
+            lines.add(texts.get("rust.ri", rust.ri().getAsInt(), RiDegree.RULE));
+        }
         if (rust.lookedAt()) {
-            lines.add(texts.get("rust.rule", RiDegree.RULE));
+            lines.add(texts.get("rust.rule"));
         } else {
             lines.add(texts.get("rust.not-looked.why"));
         }

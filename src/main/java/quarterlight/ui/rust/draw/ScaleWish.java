@@ -1,4 +1,4 @@
-package quarterlight.ui.rust;
+package quarterlight.ui.rust.draw;
 
 import java.util.List;
 import java.util.Objects;
@@ -16,9 +16,9 @@ import quarterlight.visit.PixelPoint;
  * @param widthMm length, first side or diameter
  * @param heightMm second side of a rectangle; else the same again
  */
-record ScaleWish(Shape shape, double widthMm, double heightMm) {
+public record ScaleWish(Shape shape, double widthMm, double heightMm) {
     /** How a thing is marked. */
-    enum Shape {
+    public enum Shape {
         LENGTH(2),
         RECTANGLE(4),
         COIN(Coin.LEAST_POINTS);
@@ -36,21 +36,21 @@ record ScaleWish(Shape shape, double widthMm, double heightMm) {
     }
 
     /** A card, by its edges: what most people have at hand. */
-    static final ScaleWish USUAL = of(KnownThing.all().get(0));
+    public static final ScaleWish USUAL = of(KnownThing.all().get(0));
 
-    ScaleWish {
+    public ScaleWish {
         Objects.requireNonNull(shape, "shape");
         if (!(widthMm > 0 && heightMm > 0 && Double.isFinite(widthMm) && Double.isFinite(heightMm))) {
             throw new IllegalArgumentException("a known size is above 0 mm");
         }
     }
 
-    static ScaleWish of(KnownThing thing) {
+    public static ScaleWish of(KnownThing thing) {
         return new ScaleWish(thing.round() ? Shape.COIN : Shape.RECTANGLE, thing.widthMm(), thing.heightMm());
     }
 
     /** The wish that a scale fulfils. */
-    static ScaleWish of(PhotoScale scale) {
+    public static ScaleWish of(PhotoScale scale) {
         if (scale instanceof KnownLength length) {
             return new ScaleWish(Shape.LENGTH, length.mm(), length.mm());
         }
@@ -62,12 +62,12 @@ record ScaleWish(Shape shape, double widthMm, double heightMm) {
     }
 
     /** True if so many marks are all that can be set. */
-    boolean isFull(int marks) {
+    public boolean isFull(int marks) {
         return shape != Shape.COIN && marks >= shape.marks();
     }
 
     /** The scale by these marks; empty while there are too few. */
-    Optional<PhotoScale> at(List<PixelPoint> marks) {
+    public Optional<PhotoScale> at(List<PixelPoint> marks) {
         if (marks.size() < shape.marks()) {
             return Optional.empty();
         }

@@ -1,4 +1,4 @@
-package quarterlight.ui.rust;
+package quarterlight.ui.rust.draw;
 
 import java.awt.image.BufferedImage;
 import java.util.BitSet;
@@ -14,12 +14,12 @@ import quarterlight.visit.PhotoId;
 import quarterlight.visit.PixelPoint;
 
 /** The color share of the region at hand: whether it is looked for, threshold, what was brushed away, and the answer. Event thread only. */
-final class ShareModel {
+public final class ShareModel {
     /** The long side at which colors are looked at, pixels. */
-    static final int LONG_SIDE_PX = 1600;
+    public static final int LONG_SIDE_PX = 1600;
 
     /** What lies over the photo, in pixels of the photo. */
-    record Cover(BufferedImage image, int width, int height) {}
+    public record Cover(BufferedImage image, int width, int height) {}
 
     private final BiConsumer<Photo, Consumer<BufferedImage>> fetch;
     private final LatestWork<ShareWork.Question, ShareWork.Answer> work;
@@ -36,50 +36,50 @@ final class ShareModel {
      * @param fetch fetches the picture of a photo in the background and brings it on the event thread
      * @param failed told when counting failed
      */
-    ShareModel(BiConsumer<Photo, Consumer<BufferedImage>> fetch, Consumer<? super RuntimeException> failed) {
+    public ShareModel(BiConsumer<Photo, Consumer<BufferedImage>> fetch, Consumer<? super RuntimeException> failed) {
         this.fetch = fetch;
         this.work = new LatestWork<>("quarterlight-color-share", ShareWork::answer, this::arrived, failed);
     }
 
-    Listeners.Registration onChange(Runnable listener) {
+    public Listeners.Registration onChange(Runnable listener) {
         return changed.add(listener);
     }
 
-    boolean isOn() {
+    public boolean isOn() {
         return on;
     }
 
-    double threshold() {
+    public double threshold() {
         return threshold;
     }
 
-    boolean hasRegion() {
+    public boolean hasRegion() {
         return region.isPresent();
     }
 
     /** The answer for the region as it is; empty while it is worked out. */
-    Optional<ShareWork.Answer> answer() {
+    public Optional<ShareWork.Answer> answer() {
         return on ? answer : Optional.empty();
     }
 
-    boolean isBrushed() {
+    public boolean isBrushed() {
         return !left.isEmpty();
     }
 
-    void switchTo(boolean wanted) {
+    public void switchTo(boolean wanted) {
         on = wanted;
         ask();
         changed.tell();
     }
 
-    void threshold(double least) {
+    public void threshold(double least) {
         threshold = least;
         ask();
         changed.tell();
     }
 
     /** The region to look at; another photo forgets what was brushed away. */
-    void look(Optional<Photo> at, Optional<Outline> outline) {
+    public void look(Optional<Photo> at, Optional<Outline> outline) {
         boolean other = !at.map(Photo::id).equals(photo.map(Photo::id));
         if (!other && outline.equals(region)) {
             return;
@@ -128,7 +128,7 @@ final class ShareModel {
     }
 
     /** Takes pixels under a round brush out of the count, or back in. */
-    void brush(PixelPoint p, double radiusPx, boolean away) {
+    public void brush(PixelPoint p, double radiusPx, boolean away) {
         if (picture.isEmpty()) {
             return;
         }
@@ -151,20 +151,20 @@ final class ShareModel {
         ask();
     }
 
-    void brushNothing() {
+    public void brushNothing() {
         left = new BitSet();
         ask();
         changed.tell();
     }
 
     /** What lies over a photo; empty if nothing is looked for on it. */
-    Optional<Cover> cover(PhotoId shown) {
+    public Optional<Cover> cover(PhotoId shown) {
         return answer().filter(a -> photo.map(Photo::id).equals(Optional.of(shown)))
                 .map(a -> new Cover(a.cover(), (int) Math.round(a.cover().getWidth() / perPhotoPixel()), (int)
                         Math.round(a.cover().getHeight() / perPhotoPixel())));
     }
 
-    void stop() {
+    public void stop() {
         work.stop();
     }
 }

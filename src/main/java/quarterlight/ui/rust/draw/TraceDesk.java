@@ -1,4 +1,4 @@
-package quarterlight.ui.rust;
+package quarterlight.ui.rust.draw;
 
 import java.awt.Graphics2D;
 import java.awt.event.InputEvent;
@@ -23,7 +23,7 @@ import quarterlight.visit.Recorded;
 import quarterlight.visit.Trace;
 
 /** The outlines above the photo in hand, and what the pointer does to them. Event thread only. */
-final class TraceDesk implements PhotoCanvas.Overlay {
+public final class TraceDesk implements PhotoCanvas.Overlay {
     private static final double NEAR_PX = 9;
     private static final double USUAL_BRUSH_PX = 14;
 
@@ -38,7 +38,7 @@ final class TraceDesk implements PhotoCanvas.Overlay {
     private List<PixelPoint> stroke = new ArrayList<>();
 
     /** @param choose told when a kept outline is clicked, or none */
-    TraceDesk(
+    public TraceDesk(
             OpenVisit visit,
             PhotoCanvas canvas,
             RustModel model,
@@ -64,7 +64,7 @@ final class TraceDesk implements PhotoCanvas.Overlay {
     }
 
     /** The kept outline that is chosen. */
-    void chosen(Optional<RecordId> trace) {
+    public void chosen(Optional<RecordId> trace) {
         chosen = trace;
         canvas.repaint();
     }
@@ -216,7 +216,7 @@ final class TraceDesk implements PhotoCanvas.Overlay {
             } else if (model.state().tool() == RustTool.EDIT) {
                 model.hold(Optional.empty());
             }
-            stroke = new ArrayList<>();
+            forgetStroke();
             canvas.repaint();
         }
 
@@ -233,6 +233,33 @@ final class TraceDesk implements PhotoCanvas.Overlay {
             pointer = Optional.empty();
             canvas.repaint();
         }
+    }
+
+    /** Draws freehand by keys: the first call puts the pen down, the next lifts it and closes the ring. */
+    void pen(PixelPoint at) {
+        if (stroke.isEmpty()) {
+            stroke = new ArrayList<>(List.of(at));
+        } else {
+            lift(0.5);
+        }
+    }
+
+    /** Goes on with the stroke while the pen is down. */
+    void drag(PixelPoint to) {
+        if (!stroke.isEmpty()) {
+            stroke.add(to);
+        }
+    }
+
+    /** Lifts the pen without a ring. */
+    void forgetStroke() {
+        stroke = new ArrayList<>();
+    }
+
+    private void lift(double tolerance) {
+        List<PixelPoint> ring = Freehand.thinned(stroke, tolerance / canvas.zoom().orElse(1.0));
+        forgetStroke();
+        pen.ring(ring);
     }
 
     /** Points set by keys follow the cross-hair, not the pointer. */

@@ -1,4 +1,4 @@
-package quarterlight.ui.rust;
+package quarterlight.ui.rust.draw;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -14,7 +14,7 @@ import quarterlight.visit.TraceKind;
  * What the Rust station works on: the outline being drawn, the tool, the cross-hair, and the steps that can be taken back while drawing.
  * An outline left unfinished stays with its photo. Event thread only.
  */
-final class RustModel {
+public final class RustModel {
     /**
      * The state shown. Immutable.
      *
@@ -22,7 +22,7 @@ final class RustModel {
      * @param held the point that moves with the cross-hair or the pointer
      * @param kind of the next outline
      */
-    record State(
+    public record State(
             Optional<TraceDraft> draft,
             RustTool tool,
             Optional<PixelPoint> cross,
@@ -39,15 +39,15 @@ final class RustModel {
     private State state = new State(
             Optional.empty(), RustTool.LOOK, Optional.empty(), Optional.empty(), ScaleWish.USUAL, TraceKind.SURFACE);
 
-    State state() {
+    public State state() {
         return state;
     }
 
-    Optional<TraceDraft> draft() {
+    public Optional<TraceDraft> draft() {
         return state.draft();
     }
 
-    Listeners.Registration onChange(Runnable listener) {
+    public Listeners.Registration onChange(Runnable listener) {
         return changed.add(listener);
     }
 
@@ -63,7 +63,7 @@ final class RustModel {
     }
 
     /** Changes the draft; one step to be taken back. */
-    void write(TraceDraft next) {
+    public void write(TraceDraft next) {
         if (!Optional.of(next).equals(state.draft())) {
             remember();
             set(with(Optional.of(next)));
@@ -71,7 +71,7 @@ final class RustModel {
     }
 
     /** Keeps the draft as it is now as a step, before a drag changes it many times. */
-    void remember() {
+    public void remember() {
         past.push(state.draft());
         future.clear();
         if (past.size() > MOST_STEPS) {
@@ -80,26 +80,26 @@ final class RustModel {
     }
 
     /** Changes the draft within a drag. */
-    void replace(TraceDraft next) {
+    public void replace(TraceDraft next) {
         set(with(Optional.of(next)));
     }
 
     /** Begins with a draft; steps of another one cannot be taken back any more. */
-    void begin(TraceDraft first, RustTool tool) {
+    public void begin(TraceDraft first, RustTool tool) {
         past.clear();
         future.clear();
         set(new State(Optional.of(first), tool, state.cross(), Optional.empty(), state.wish(), first.kind()));
     }
 
     /** Lets go of the draft, such as once it is kept. */
-    void end() {
+    public void end() {
         past.clear();
         future.clear();
         set(new State(Optional.empty(), RustTool.LOOK, state.cross(), Optional.empty(), state.wish(), state.kind()));
     }
 
     /** Puts the draft away; {@link #undo} brings it back. */
-    void drop() {
+    public void drop() {
         if (state.draft().isPresent()) {
             remember();
             set(new State(
@@ -108,7 +108,7 @@ final class RustModel {
     }
 
     /** Another photo is in hand: what was begun on the one before stays with it. */
-    void photo(Optional<PhotoId> photo) {
+    public void photo(Optional<PhotoId> photo) {
         Optional<PhotoId> old = state.draft().map(TraceDraft::photo);
         if (old.isPresent() && !old.equals(photo)) {
             TraceDraft left = state.draft().get();
@@ -124,20 +124,20 @@ final class RustModel {
     }
 
     /** Outlines begun and not kept, on photos that are not in hand. */
-    int unfinished() {
+    public int unfinished() {
         return parked.size();
     }
 
-    boolean canUndo() {
+    public boolean canUndo() {
         return !past.isEmpty();
     }
 
     /** Takes back one step of drawing; false if there is none. */
-    boolean undo() {
+    public boolean undo() {
         return step(past, future);
     }
 
-    boolean redo() {
+    public boolean redo() {
         return step(future, past);
     }
 
@@ -152,24 +152,24 @@ final class RustModel {
         return true;
     }
 
-    void tool(RustTool tool) {
+    public void tool(RustTool tool) {
         set(new State(state.draft(), tool, state.cross(), Optional.empty(), state.wish(), state.kind()));
     }
 
-    void cross(PixelPoint at) {
+    public void cross(PixelPoint at) {
         set(new State(state.draft(), state.tool(), Optional.of(at), state.held(), state.wish(), state.kind()));
     }
 
-    void hold(Optional<Handle> handle) {
+    public void hold(Optional<Handle> handle) {
         set(new State(state.draft(), state.tool(), state.cross(), handle, state.wish(), state.kind()));
     }
 
-    void wish(ScaleWish wish) {
+    public void wish(ScaleWish wish) {
         set(new State(state.draft(), state.tool(), state.cross(), state.held(), wish, state.kind()));
     }
 
     /** The kind of the draft, and of outlines to come. */
-    void kind(TraceKind kind) {
+    public void kind(TraceKind kind) {
         state.draft().ifPresent(draft -> write(draft.with(kind)));
         set(new State(state.draft(), state.tool(), state.cross(), state.held(), state.wish(), kind));
     }

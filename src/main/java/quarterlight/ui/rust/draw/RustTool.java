@@ -1,9 +1,9 @@
-package quarterlight.ui.rust;
+package quarterlight.ui.rust.draw;
 
 import java.util.Locale;
 
 /** What a click or Enter on the photo does. */
-enum RustTool {
+public enum RustTool {
     /** Nothing: dragging moves the photo, a click chooses an outline. */
     LOOK('v'),
     /** Sets the corners of a ring one by one. */
@@ -24,21 +24,21 @@ enum RustTool {
     }
 
     /** The letter that takes the tool. */
-    char key() {
+    public char key() {
         return key;
     }
 
     /** Text key of the name. */
-    String textKey() {
+    public String textKey() {
         return "trace.tool." + name().toLowerCase(Locale.ROOT);
     }
 
     /** Text key of what to do next with the tool. */
-    String hintKey() {
+    public String hintKey() {
         return "trace.next." + name().toLowerCase(Locale.ROOT);
     }
 
-    boolean draws() {
+    public boolean draws() {
         return this == OUTLINE || this == FREEHAND;
     }
 }

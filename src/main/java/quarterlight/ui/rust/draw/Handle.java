@@ -1,4 +1,4 @@
-package quarterlight.ui.rust;
+package quarterlight.ui.rust.draw;
 
 /**
  * A point that can be taken hold of.
@@ -6,7 +6,7 @@ package quarterlight.ui.rust;
  * @param ring number of a closed ring, {@link #OPEN} for the ring being drawn, {@link #SCALE} for the marks of the scale
  * @param at place within the ring
  */
-record Handle(int ring, int at) {
-    static final int OPEN = -1;
-    static final int SCALE = -2;
+public record Handle(int ring, int at) {
+    public static final int OPEN = -1;
+    public static final int SCALE = -2;
 }

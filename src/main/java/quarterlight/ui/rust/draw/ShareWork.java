@@ -1,4 +1,4 @@
-package quarterlight.ui.rust;
+package quarterlight.ui.rust.draw;
 
 import java.awt.image.BufferedImage;
 import java.util.BitSet;
@@ -12,7 +12,7 @@ import quarterlight.visit.Outline;
 import quarterlight.visit.PixelPoint;
 
 /** Counts what looks like rust in a region of a picture, and paints it as a cover for the photo. Runs off the event thread. */
-final class ShareWork {
+public final class ShareWork {
     private static final int FOUND_ALPHA = 170;
     private static final int LEFT_ALPHA = 130;
 
@@ -23,7 +23,7 @@ final class ShareWork {
      * @param perPhotoPixel pixels of the picture for one of the photo
      * @param left pixels of the picture that were brushed away
      */
-    record Question(BufferedImage picture, Outline outline, double perPhotoPixel, BitSet left, double threshold) {}
+    public record Question(BufferedImage picture, Outline outline, double perPhotoPixel, BitSet left, double threshold) {}
 
     /**
      * What came of it.
@@ -31,11 +31,11 @@ final class ShareWork {
      * @param cover as large as the picture; clear where nothing was found
      * @param found pixels of the picture that look like rust
      */
-    record Answer(Question question, OptionalDouble share, int pixels, BitSet found, BufferedImage cover) {}
+    public record Answer(Question question, OptionalDouble share, int pixels, BitSet found, BufferedImage cover) {}
 
     private ShareWork() {}
 
-    static Answer answer(Question question) {
+    public static Answer answer(Question question) {
         BufferedImage picture = question.picture();
         int width = picture.getWidth();
         int height = picture.getHeight();
@@ -64,13 +64,13 @@ final class ShareWork {
         return cover;
     }
 
-    static Outline scaled(Outline outline, double by) {
+    public static Outline scaled(Outline outline, double by) {
         return new Outline(
                 scaled(outline.shell(), by),
                 outline.holes().stream().map(hole -> scaled(hole, by)).toList());
     }
 
-    static List<PixelPoint> scaled(List<PixelPoint> ring, double by) {
+    public static List<PixelPoint> scaled(List<PixelPoint> ring, double by) {
         return ring.stream().map(p -> new PixelPoint(p.x() * by, p.y() * by)).toList();
     }
 }

@@ -1,4 +1,4 @@
-package quarterlight.ui.rust;
+package quarterlight.ui.rust.draw;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -24,7 +24,7 @@ import quarterlight.visit.TraceKind;
  * @param open points of the ring being drawn
  * @param marks of the scale being set
  */
-record TraceDraft(
+public record TraceDraft(
         Optional<RecordId> row,
         PhotoId photo,
         TraceKind kind,
@@ -36,9 +36,9 @@ record TraceDraft(
         Optional<String> patch,
         Optional<String> note) {
     /** Fewer points make no ring. */
-    static final int LEAST = 3;
+    public static final int LEAST = 3;
 
-    TraceDraft {
+    public TraceDraft {
         Objects.requireNonNull(photo, "photo");
         Objects.requireNonNull(kind, "kind");
         rings = rings.stream().map(List::copyOf).toList();
@@ -46,7 +46,7 @@ record TraceDraft(
         marks = List.copyOf(marks);
     }
 
-    static TraceDraft empty(PhotoId photo, TraceKind kind, Optional<ZoneId> zone, Optional<PhotoScale> scale) {
+    public static TraceDraft empty(PhotoId photo, TraceKind kind, Optional<ZoneId> zone, Optional<PhotoScale> scale) {
         return new TraceDraft(
                 Optional.empty(),
                 photo,
@@ -60,7 +60,7 @@ record TraceDraft(
                 Optional.empty());
     }
 
-    static TraceDraft of(Recorded<Trace> kept) {
+    public static TraceDraft of(Recorded<Trace> kept) {
         Trace trace = kept.value();
         List<List<PixelPoint>> rings = new ArrayList<>(List.of(trace.outline().shell()));
         rings.addAll(trace.outline().holes());
@@ -78,40 +78,40 @@ record TraceDraft(
     }
 
     /** True if nothing was drawn. */
-    boolean isBlank() {
+    public boolean isBlank() {
         return rings.isEmpty() && open.isEmpty() && marks.isEmpty();
     }
 
-    boolean isClosed() {
+    public boolean isClosed() {
         return !rings.isEmpty();
     }
 
     /** The closed rings as an outline. */
-    Optional<Outline> outline() {
+    public Optional<Outline> outline() {
         return rings.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Outline(rings.get(0), rings.subList(1, rings.size())));
     }
 
     /** What would be kept; empty while outline, scale or zone is lacking. */
-    Optional<Trace> trace() {
+    public Optional<Trace> trace() {
         return zone.flatMap(this::traceOn);
     }
 
     /** The trace as if it lay on a zone. */
-    Optional<Trace> traceOn(ZoneId on) {
+    public Optional<Trace> traceOn(ZoneId on) {
         return outline().flatMap(shape -> scale.map(known -> new Trace(photo, kind, shape, known, on, patch, note)));
     }
 
     /** Why the outline as drawn so far cannot be measured, if there is anything to say yet. */
-    Optional<String> problem(PhotoFile file) {
+    public Optional<String> problem(PhotoFile file) {
         return traceOn(zone.orElse(new ZoneId("hood")))
                 .map(trace -> TraceCheck.problem(trace, file))
                 .orElseGet(() -> outline().flatMap(TraceCheck::ofOutline));
     }
 
     /** The points of a closed ring, of the ring being drawn, or of the scale. */
-    List<PixelPoint> points(int ring) {
+    public List<PixelPoint> points(int ring) {
         return switch (ring) {
             case Handle.OPEN -> open;
             case Handle.SCALE -> scale.map(PhotoScale::marks).orElse(marks);
@@ -120,7 +120,7 @@ record TraceDraft(
     }
 
     /** With other points in a ring; a ring of too few points is taken away, with its inner rings if it is the outer one. */
-    TraceDraft with(int ring, List<PixelPoint> points) {
+    public TraceDraft with(int ring, List<PixelPoint> points) {
         if (ring == Handle.OPEN) {
             return drawn(rings, points);
         }
@@ -139,7 +139,7 @@ record TraceDraft(
     }
 
     /** With the ring being drawn closed; as it is if that has too few points. */
-    TraceDraft closed() {
+    public TraceDraft closed() {
         if (open.size() < LEAST) {
             return this;
         }
@@ -148,23 +148,23 @@ record TraceDraft(
         return drawn(more, List.of());
     }
 
-    TraceDraft drawn(List<List<PixelPoint>> closedRings, List<PixelPoint> openRing) {
+    public TraceDraft drawn(List<List<PixelPoint>> closedRings, List<PixelPoint> openRing) {
         return new TraceDraft(row, photo, kind, zone, closedRings, openRing, scale, marks, patch, note);
     }
 
-    TraceDraft with(Optional<PhotoScale> other, List<PixelPoint> setMarks) {
+    public TraceDraft with(Optional<PhotoScale> other, List<PixelPoint> setMarks) {
         return new TraceDraft(row, photo, kind, zone, rings, open, other, setMarks, patch, note);
     }
 
-    TraceDraft with(TraceKind other) {
+    public TraceDraft with(TraceKind other) {
         return new TraceDraft(row, photo, other, zone, rings, open, scale, marks, patch, note);
     }
 
-    TraceDraft on(Optional<ZoneId> other) {
+    public TraceDraft on(Optional<ZoneId> other) {
         return new TraceDraft(row, photo, kind, other, rings, open, scale, marks, patch, note);
     }
 
-    TraceDraft said(Optional<String> samePatch, Optional<String> words) {
+    public TraceDraft said(Optional<String> samePatch, Optional<String> words) {
         return new TraceDraft(row, photo, kind, zone, rings, open, scale, marks, samePatch, words);
     }
 }

@@ -1,22 +1,19 @@
-package quarterlight.ui.rust;
+package quarterlight.ui.rust.draw;
 
 import java.awt.event.ActionEvent;
 import java.awt.geom.Point2D;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.KeyStroke;
-import quarterlight.rust.plane.Freehand;
 import quarterlight.ui.kit.view.PhotoCanvas;
 import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoFile;
 import quarterlight.visit.PixelPoint;
 
 /** Draws by keys: arrows move the cross-hair, Enter sets a point or takes hold of one, Backspace takes the last back. Event thread only. */
-final class TraceKeys {
+public final class TraceKeys {
     private static final double STEP_PX = 8;
     private static final double LEAP_PX = 48;
 
@@ -25,10 +22,9 @@ final class TraceKeys {
     private final ShareModel share;
     private final TraceDesk desk;
     private final TracePen pen;
-    private List<PixelPoint> stroke = new ArrayList<>();
 
     /** @param deleteKept removes the kept outline that is chosen, when no corner is meant */
-    TraceKeys(PhotoCanvas canvas, RustModel model, ShareModel share, TraceDesk desk, Runnable deleteKept) {
+    public TraceKeys(PhotoCanvas canvas, RustModel model, ShareModel share, TraceDesk desk, Runnable deleteKept) {
         this.canvas = canvas;
         this.model = model;
         this.share = share;
@@ -96,9 +92,7 @@ final class TraceKeys {
         PixelPoint next = TracePen.within(new PixelPoint(old.x() + dx / zoom, old.y() + dy / zoom), file().get());
         model.cross(next);
         pen.move(next, file().get());
-        if (!stroke.isEmpty()) {
-            stroke.add(next);
-        }
+        desk.drag(next);
         canvas.bringIntoView(new Point2D.Double(next.x(), next.y()));
     }
 
@@ -110,7 +104,7 @@ final class TraceKeys {
         model.cross(at);
         switch (model.state().tool()) {
             case OUTLINE, SCALE -> pen.set(at, file().get(), true);
-            case FREEHAND -> freehand(at);
+            case FREEHAND -> desk.pen(at);
             case EDIT -> {
                 if (model.state().held().isPresent()) {
                     model.hold(Optional.empty());
@@ -123,17 +117,6 @@ final class TraceKeys {
         }
     }
 
-    /** The first Enter puts the pen down, the second lifts it and closes the ring. */
-    private void freehand(PixelPoint at) {
-        if (stroke.isEmpty()) {
-            stroke = new ArrayList<>(List.of(at));
-        } else {
-            List<PixelPoint> ring = Freehand.thinned(stroke, 0.5 / canvas.zoom().orElse(1.0));
-            stroke = new ArrayList<>();
-            pen.ring(ring);
-        }
-    }
-
     private void corner(int by) {
         pen.next(model.state().cross(), by).ifPresent(p -> {
             model.cross(p);
@@ -142,7 +125,7 @@ final class TraceKeys {
     }
 
     private void escape() {
-        stroke = new ArrayList<>();
+        desk.forgetStroke();
         pen.leave();
     }
 }
