@@ -19,10 +19,10 @@ import quarterlight.ui.kit.TallPanel;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.WordChoice;
 import quarterlight.ui.kit.ZoneField;
-import quarterlight.visit.TraceKind;
 import quarterlight.ui.rust.draw.RustModel;
-import quarterlight.ui.rust.draw.TraceDraft;
 import quarterlight.ui.rust.draw.RustTool;
+import quarterlight.ui.rust.draw.TraceDraft;
+import quarterlight.visit.TraceKind;
 
 /** What is known of the outline being drawn: kind, zone, scale, patch, note; and what it comes to. Event thread only. */
 final class DraftPane extends TallPanel {

@@ -13,6 +13,11 @@ import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.view.PhotoCanvas;
 import quarterlight.ui.kit.view.PhotoShapes;
+import quarterlight.ui.rust.draw.RustModel;
+import quarterlight.ui.rust.draw.RustTool;
+import quarterlight.ui.rust.draw.ScaleWish;
+import quarterlight.ui.rust.draw.ShareModel;
+import quarterlight.ui.rust.draw.TraceDraft;
 import quarterlight.visit.Basis;
 import quarterlight.visit.MediaKind;
 import quarterlight.visit.Photo;
@@ -24,11 +29,6 @@ import quarterlight.visit.Statement;
 import quarterlight.visit.StatementKind;
 import quarterlight.visit.Trace;
 import quarterlight.visit.TraceKind;
-import quarterlight.ui.rust.draw.RustModel;
-import quarterlight.ui.rust.draw.TraceDraft;
-import quarterlight.ui.rust.draw.ScaleWish;
-import quarterlight.ui.rust.draw.RustTool;
-import quarterlight.ui.rust.draw.ShareModel;
 
 /** What can be done in the Rust station: draw, keep, change and remove outlines, state that a zone is clean. Event thread only. */
 final class RustActions {

@@ -25,6 +25,12 @@ import quarterlight.ui.kit.Station;
 import quarterlight.ui.kit.StationScreen;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.view.PhotoCanvas;
+import quarterlight.ui.rust.draw.RustModel;
+import quarterlight.ui.rust.draw.RustTool;
+import quarterlight.ui.rust.draw.ShareModel;
+import quarterlight.ui.rust.draw.TraceDesk;
+import quarterlight.ui.rust.draw.TraceDraft;
+import quarterlight.ui.rust.draw.TraceKeys;
 import quarterlight.visit.Outline;
 import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoId;
@@ -32,12 +38,6 @@ import quarterlight.visit.RecordId;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.Trace;
 import quarterlight.visit.ViewPoint;
-import quarterlight.ui.rust.draw.RustModel;
-import quarterlight.ui.rust.draw.TraceDraft;
-import quarterlight.ui.rust.draw.RustTool;
-import quarterlight.ui.rust.draw.ShareModel;
-import quarterlight.ui.rust.draw.TraceDesk;
-import quarterlight.ui.rust.draw.TraceKeys;
 
 /**
  * The Rust station: the photo with its outlines and its scale, what the outline in hand comes to, every zone with grade and need, all

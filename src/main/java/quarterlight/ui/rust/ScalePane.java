@@ -13,9 +13,9 @@ import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.Texts;
-import quarterlight.visit.PhotoScale;
 import quarterlight.ui.rust.draw.RustModel;
 import quarterlight.ui.rust.draw.ScaleWish;
+import quarterlight.visit.PhotoScale;
 
 /** Chooses the thing of known size that lies on the photo: a length, a rectangle, or one of the list with its source. Event thread only. */
 final class ScalePane extends JPanel {

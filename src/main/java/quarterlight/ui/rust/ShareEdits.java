@@ -10,12 +10,12 @@ import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.LatestWork;
 import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.rust.draw.RustModel;
+import quarterlight.ui.rust.draw.ShareWork;
+import quarterlight.ui.rust.draw.TraceDraft;
 import quarterlight.visit.Outline;
 import quarterlight.visit.RecordId;
 import quarterlight.visit.Trace;
-import quarterlight.ui.rust.draw.RustModel;
-import quarterlight.ui.rust.draw.TraceDraft;
-import quarterlight.ui.rust.draw.ShareWork;
 
 /** What is made of a color share once the inspector confirms it: a note, or outlines in place of the region. Event thread only. */
 final class ShareEdits {

@@ -10,12 +10,12 @@ import quarterlight.rust.TraceArea;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.rust.draw.TraceDraft;
 import quarterlight.units.Area;
 import quarterlight.visit.Photo;
 import quarterlight.visit.RecordId;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.Trace;
-import quarterlight.ui.rust.draw.TraceDraft;
 
 /** What is said of an outline while it is drawn: its area with what the marks leave open, and what to beware of. Pure functions. */
 final class TraceWords {

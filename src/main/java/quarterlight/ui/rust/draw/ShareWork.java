@@ -23,7 +23,8 @@ public final class ShareWork {
      * @param perPhotoPixel pixels of the picture for one of the photo
      * @param left pixels of the picture that were brushed away
      */
-    public record Question(BufferedImage picture, Outline outline, double perPhotoPixel, BitSet left, double threshold) {}
+    public record Question(
+            BufferedImage picture, Outline outline, double perPhotoPixel, BitSet left, double threshold) {}
 
     /**
      * What came of it.

@@ -257,7 +257,8 @@ public final class TraceDesk implements PhotoCanvas.Overlay {
     }
 
     private void lift(double tolerance) {
-        List<PixelPoint> ring = Freehand.thinned(stroke, tolerance / canvas.zoom().orElse(1.0));
+        List<PixelPoint> ring =
+                Freehand.thinned(stroke, tolerance / canvas.zoom().orElse(1.0));
         forgetStroke();
         pen.ring(ring);
     }
