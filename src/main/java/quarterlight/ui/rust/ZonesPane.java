@@ -33,6 +33,7 @@ final class ZonesPane extends JPanel {
     private final JLabel need = Look.heading(" ");
     private final JTextArea reasons = Prose.area();
     private final JTextArea cautions = Prose.area();
+    private final JTextArea details = Prose.area();
     private final JLabel head = new JLabel(" ");
     private boolean showing;
 
@@ -49,6 +50,7 @@ final class ZonesPane extends JPanel {
         Look.named(which, texts.get("rust.which"));
         Look.named(reasons, texts.get("rust.words"));
         Look.named(cautions, texts.get("rust.cautions"));
+        Look.named(details, texts.get("rust.details"));
         JPanel tools = new JPanel(new MigLayout("insets 8 16 8 16, gap 8, fillx", "[][][grow,fill]"));
         tools.add(which);
         tools.add(new JButton(actions.cleanIt()));
@@ -59,6 +61,7 @@ final class ZonesPane extends JPanel {
         said.add(need, "wmin 0");
         said.add(reasons, "wmin 0");
         said.add(cautions, "wmin 0");
+        said.add(Look.secondary(details), "wmin 0");
         JScrollPane side = bare(new JScrollPane(said));
         side.setBorder(new Hairline(Hairline.Side.LEFT));
         side.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
@@ -114,6 +117,7 @@ final class ZonesPane extends JPanel {
             reasons.setText(
                     texts.get(table.rows().isEmpty() && which.getSelectedIndex() == 0 ? "rust.none" : "rust.choose"));
             cautions.setVisible(false);
+            details.setVisible(false);
             return;
         }
         ZoneRust rust = zone.get();
@@ -122,24 +126,32 @@ final class ZonesPane extends JPanel {
         boolean grave = rust.need().equals(Optional.of(RepairNeed.STRUCTURAL));
         need.putClientProperty(
                 "FlatLaf.style", grave ? "foreground: $quarterlight.grave" : "foreground: $Label.foreground");
-        List<String> lines = new ArrayList<>(List.of(rust.zone().label()));
-        lines.addAll(rust.advice().reasons().stream().map(ZonesPane::sentence).toList());
-        lines.addAll(rust.remarks());
+        List<String> why = new ArrayList<>(List.of(rust.zone().label()));
+        why.addAll(rust.advice().reasons().stream().map(ZonesPane::sentence).toList());
+        why.addAll(rust.remarks());
+        if (!rust.lookedAt()) {
+            why.add(texts.get("rust.not-looked.why"));
+        }
+        reasons.setText(String.join("\n", why));
+        cautions.setText(String.join("\n", rust.advice().cautions()));
+        cautions.putClientProperty(
+                "FlatLaf.style", "foreground: " + (grave ? "$quarterlight.grave" : "$quarterlight.caution"));
+        cautions.setVisible(!rust.advice().cautions().isEmpty());
+        details.setText(String.join("\n", details(rust)));
+        details.setVisible(!details.getText().isEmpty());
+    }
+
+    private List<String> details(ZoneRust rust) {
+        List<String> lines = new ArrayList<>();
         rust.largestHole().ifPresent(hole -> lines.add(texts.get("rust.largest", TraceWords.area(hole))));
         rust.zoneArea().ifPresent(area -> lines.add(texts.get("rust.zone-area", TraceWords.area(area))));
+        if (rust.lookedAt()) {
+            lines.add(texts.get("rust.rule"));
+        }
         if (rust.ri().isPresent()) {
             lines.add(texts.get("rust.ri", rust.ri().getAsInt(), RiDegree.RULE));
         }
-        if (rust.lookedAt()) {
-            lines.add(texts.get("rust.rule"));
-        } else {
-            lines.add(texts.get("rust.not-looked.why"));
-        }
-        reasons.setText(String.join("\n", lines));
-        cautions.setText(String.join("\n", rust.advice().cautions()));
-        cautions.setForeground(grave ? Look.palette().grave() : Look.palette().caution());
-        cautions.setVisible(!rust.advice().cautions().isEmpty());
-        reasons.setCaretPosition(0);
+        return lines;
     }
 
     private static String sentence(String reason) {
