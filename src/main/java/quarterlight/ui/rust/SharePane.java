@@ -47,6 +47,7 @@ final class SharePane extends TallPanel {
         this.note = Command.of(texts, "share.note", note);
         this.outlines = Command.of(texts, "share.outlines", outlines);
         threshold.setName("share-threshold");
+        figure.setName("share-figure");
         Look.named(threshold, texts.get("share.threshold"));
         Look.named(traps, texts.get("share.traps"));
         threshold.addChangeListener(e -> {
@@ -64,7 +65,9 @@ final class SharePane extends TallPanel {
         buttons.add(new JButton(actions.tool(RustTool.BRUSH)));
         buttons.add(new JButton(nothing));
         buttons.add(new JButton(this.note));
-        buttons.add(new JButton(this.outlines));
+        JButton confirm = new JButton(this.outlines);
+        confirm.setName("share-outlines");
+        buttons.add(confirm);
         add(buttons);
         add(figure, "wmin 0");
         add(traps, "wmin 0");

@@ -35,7 +35,8 @@ class MaskOutlinesPropertyTest {
             List<Polygon> shapes =
                     found.outlines().stream().map(OutlineShape::of).toList();
             for (int i = 0; i < WIDTH * HEIGHT; i++) {
-                Coordinate middle = new Coordinate(i % WIDTH + 0.5, (double) (i / WIDTH) + 0.5);
+                int row = i / WIDTH;
+                Coordinate middle = new Coordinate(i % WIDTH + 0.5, row + 0.5);
                 long holding = shapes.stream()
                         .filter(shape -> SimplePointInAreaLocator.locate(middle, shape) == Location.INTERIOR)
                         .count();

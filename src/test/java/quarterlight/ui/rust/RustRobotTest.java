@@ -206,6 +206,30 @@ class RustRobotTest extends DeskRobot {
     }
 
     @Test
+    void aWideRegionBecomesTheOutlineOfThePatchByItsColor() {
+        PhotoCanvas canvas = toPatch();
+        robot.pressAndReleaseKeys(KeyEvent.VK_O);
+        clickCorners(
+                canvas,
+                new Rectangle2D.Double(
+                        PATCH.getX() - 50, PATCH.getY() - 40, PATCH.getWidth() + 90, PATCH.getHeight() + 100));
+        robot.pressAndReleaseKeys(KeyEvent.VK_C);
+        clickCorners(canvas, CARD);
+        robot.pressAndReleaseKeys(KeyEvent.VK_R);
+        window.tabbedPane("rust-tabs").selectTab(3);
+        double share = 100 * 120 * 90 / ((120.0 + 90) * (90 + 100));
+        until(
+                "the share is counted",
+                () -> window.label("share-figure").text().matches("[0-9.]+\u2009% of the region.*"));
+        assertThat(Double.parseDouble(window.label("share-figure").text().split("\u2009", 2)[0]))
+                .isCloseTo(share, within(2.0));
+        window.button("share-outlines").click();
+        Trace trace = kept();
+        assertThat(mm2(trace)).isCloseTo(60 * 45, within(0.03 * 60 * 45));
+        assertThat(trace.note().orElseThrow()).contains("by color").contains("50 %");
+    }
+
+    @Test
     void oneKeyStatesThatAZoneIsCleanAndTheTableFollows() {
         toPatch();
         window.comboBox("rust-which").selectItem(1);

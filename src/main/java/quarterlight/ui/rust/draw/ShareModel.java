@@ -8,6 +8,7 @@ import java.util.function.Consumer;
 import quarterlight.rust.RustColor;
 import quarterlight.ui.kit.LatestWork;
 import quarterlight.ui.kit.Listeners;
+import quarterlight.ui.kit.Look;
 import quarterlight.visit.Outline;
 import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoId;
@@ -101,7 +102,7 @@ public final class ShareModel {
         }
         if (picture.isPresent()) {
             work.request(new ShareWork.Question(
-                    picture.get(), region.get(), perPhotoPixel(), (BitSet) left.clone(), threshold));
+                    picture.get(), region.get(), perPhotoPixel(), (BitSet) left.clone(), threshold, Look.palette()));
             return;
         }
         PhotoId asked = photo.get().id();

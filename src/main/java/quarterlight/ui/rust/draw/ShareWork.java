@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.OptionalDouble;
 import quarterlight.rust.ColorShare;
 import quarterlight.rust.RustColor;
-import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.Palette;
 import quarterlight.visit.Outline;
 import quarterlight.visit.PixelPoint;
@@ -22,9 +21,15 @@ public final class ShareWork {
      * @param outline in pixels of the photo
      * @param perPhotoPixel pixels of the picture for one of the photo
      * @param left pixels of the picture that were brushed away
+     * @param palette colors of the cover
      */
     public record Question(
-            BufferedImage picture, Outline outline, double perPhotoPixel, BitSet left, double threshold) {}
+            BufferedImage picture,
+            Outline outline,
+            double perPhotoPixel,
+            BitSet left,
+            double threshold,
+            Palette palette) {}
 
     /**
      * What came of it.
@@ -50,16 +55,16 @@ public final class ShareWork {
                 RustColor.V1,
                 question.threshold());
         BitSet found = share.mask();
-        return new Answer(question, share.share(), share.pixels(), found, cover(width, height, found, question.left()));
+        return new Answer(question, share.share(), share.pixels(), found, cover(width, height, found, question));
     }
 
-    private static BufferedImage cover(int width, int height, BitSet found, BitSet left) {
-        Palette p = Look.palette();
+    private static BufferedImage cover(int width, int height, BitSet found, Question question) {
+        Palette p = question.palette();
         BufferedImage cover = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB);
         int rust = FOUND_ALPHA << 24 | p.accent().getRGB() & 0xFFFFFF;
         int away = LEFT_ALPHA << 24 | p.secondInk().getRGB() & 0xFFFFFF;
         found.stream().forEach(i -> cover.setRGB(i % width, i / width, rust));
-        left.stream()
+        question.left().stream()
                 .filter(i -> (i % width + i / width) % 4 < 2)
                 .forEach(i -> cover.setRGB(i % width, i / width, away));
         return cover;

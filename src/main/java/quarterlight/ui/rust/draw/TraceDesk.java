@@ -164,7 +164,7 @@ public final class TraceDesk implements PhotoCanvas.Overlay {
                     if (e.getClickCount() == 2) {
                         pen.close();
                     } else {
-                        pen.set(p.get(), canvas.photo().get().file(), !e.isAltDown());
+                        pen.set(p.get(), canvas.photo().get().file(), !e.isShiftDown());
                     }
                 }
                 case FREEHAND -> stroke = new ArrayList<>(List.of(p.get()));

@@ -33,7 +33,8 @@ public final class TraceKeys {
         arrows("", STEP_PX);
         arrows("shift ", 1);
         arrows("ctrl ", LEAP_PX);
-        key("ENTER", this::enter);
+        key("ENTER", () -> enter(true));
+        key("shift ENTER", () -> enter(false));
         key("BACK_SPACE", pen::back);
         key("INSERT", () -> at(pen::take));
         key("DELETE", () -> {
@@ -96,14 +97,15 @@ public final class TraceKeys {
         canvas.bringIntoView(new Point2D.Double(next.x(), next.y()));
     }
 
-    private void enter() {
+    /** @param snapping false with Shift: a point is set freely, the brush brings back */
+    private void enter(boolean snapping) {
         if (file().isEmpty()) {
             return;
         }
         PixelPoint at = cross();
         model.cross(at);
         switch (model.state().tool()) {
-            case OUTLINE, SCALE -> pen.set(at, file().get(), true);
+            case OUTLINE, SCALE -> pen.set(at, file().get(), snapping);
             case FREEHAND -> desk.pen(at);
             case EDIT -> {
                 if (model.state().held().isPresent()) {
@@ -112,7 +114,7 @@ public final class TraceKeys {
                     pen.take(at);
                 }
             }
-            case BRUSH -> share.brush(at, desk.brushPx(), true);
+            case BRUSH -> share.brush(at, desk.brushPx(), snapping);
             case LOOK -> {}
         }
     }
