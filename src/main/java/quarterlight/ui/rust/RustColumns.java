@@ -16,7 +16,7 @@ final class RustColumns {
 
     static List<FactTable.Column<ZoneRust>> of(Texts texts) {
         return List.of(
-                column(texts.get("rust.zone"), 150, zone -> zone.zone().label()),
+                column(texts.get("rust.zone"), 132, zone -> zone.zone().label()),
                 column(texts.get("rust.area"), 62, zone -> zone.rust()
                         .map(area -> Format.withUnit(area.mm2() / 100, 1, "cm\u00b2"))
                         .orElse(DASH)),

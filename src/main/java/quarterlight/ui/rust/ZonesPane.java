@@ -68,7 +68,7 @@ final class ZonesPane extends JPanel {
         JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, true, bare(new JScrollPane(table)), side);
         Look.bare(split);
         split.setDividerSize(5);
-        split.setResizeWeight(0.55);
+        split.setResizeWeight(0.58);
         add(split, BorderLayout.CENTER);
         table.onChosen(this::chosen);
         which.addActionListener(e -> render());
