@@ -47,6 +47,7 @@ final class RustActions {
     private final Command color;
     private Optional<RecordId> chosen = Optional.empty();
     private Runnable zoneLacking = () -> {};
+    private Runnable chosenChanged = () -> {};
 
     RustActions(DeskParts parts, OpenVisit visit, RustModel model, ShareModel share, PhotoCanvas canvas) {
         this.parts = parts;
@@ -77,6 +78,12 @@ final class RustActions {
         add("trace.zoom-out", () -> canvas.zoom(0.8)).key("typed -");
         add("trace.whole", canvas::toggleWhole).key("typed 0");
         enable();
+    }
+
+    /** A command that brings a tab to the front. */
+    void tab(int digit, String name, Runnable bring) {
+        Command command = add("trace.tab.show", bring).key("alt " + digit);
+        command.rename(parts.texts().get("trace.tab.show", name));
     }
 
     private Command add(String key, Runnable work) {
@@ -124,8 +131,17 @@ final class RustActions {
 
     /** The kept outline that changing and removing mean. */
     void chosen(Optional<RecordId> trace) {
+        boolean other = !trace.equals(chosen);
         chosen = trace;
         enable();
+        if (other) {
+            chosenChanged.run();
+        }
+    }
+
+    /** Does something when another outline is chosen, or none. */
+    void onChosen(Runnable listener) {
+        chosenChanged = listener;
     }
 
     Optional<Recorded<Trace>> chosen() {

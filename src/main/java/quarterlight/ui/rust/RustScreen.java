@@ -91,7 +91,8 @@ public final class RustScreen implements StationScreen {
         draft.then(canvas);
         laidOut();
         undoWhileDrawing();
-        model.onChange(this::render);
+        model.onChange(this::renderDrawing);
+        actions.onChosen(this::render);
         visit.onVisit(this::render);
         visit.onFindings(this::render);
         visit.selection().onSelected(this::selected);
@@ -126,6 +127,10 @@ public final class RustScreen implements StationScreen {
         tabs.addTab(
                 texts.get("trace.tab.share"),
                 scrolled(new SharePane(texts, share, actions, this::noteShare, this::outlineShare)));
+        for (int i = 0; i < tabs.getTabCount(); i++) {
+            int at = i;
+            actions.tab(i + 1, tabs.getTitleAt(i), () -> tabs.setSelectedIndex(at));
+        }
         tabs.setSelectedIndex(ZONES_TAB);
         JSplitPane split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, true, photo, tabs);
         Look.bare(split);
@@ -169,7 +174,6 @@ public final class RustScreen implements StationScreen {
     private void choose(Optional<RecordId> trace) {
         actions.chosen(trace);
         actions.chosen().ifPresent(actions::show);
-        render();
     }
 
     private void selected() {
@@ -194,18 +198,23 @@ public final class RustScreen implements StationScreen {
     }
 
     private void render() {
-        turnTabs();
         Optional<Photo> photo = photo();
         canvas.show(photo);
         desk.chosen(actions.chosen().map(Recorded::id));
-        tools.forEach((tool, button) -> button.setSelected(model.state().tool() == tool));
         name.setText(photo.map(this::named).orElse(texts.get("trace.photo.none")));
-        say();
-        draft.render();
         zones.render();
         traces.render(actions.chosen().map(Recorded::id));
+        renderDrawing();
+    }
+
+    /** What changes with every point. */
+    private void renderDrawing() {
+        turnTabs();
+        tools.forEach((tool, button) -> button.setSelected(model.state().tool() == tool));
+        say();
+        draft.render();
         actions.enable();
-        share.look(photo, region());
+        share.look(photo(), region());
     }
 
     private void say() {
@@ -223,6 +232,7 @@ public final class RustScreen implements StationScreen {
                                 drawn.get().marks().size());
         String unfinished =
                 model.unfinished() == 0 ? "" : "  \u00b7  " + texts.get("trace.unfinished", model.unfinished());
+        canvas.getAccessibleContext().setAccessibleDescription(figure.getText() + " " + hint);
         next.setText(hint + unfinished);
         next.setToolTipText(hint);
     }
