@@ -5,7 +5,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import quarterlight.car.ZoneId;
 import quarterlight.edit.RowEdits;
 import quarterlight.store.RecordKind;
 import quarterlight.ui.kit.Command;
@@ -18,15 +17,11 @@ import quarterlight.ui.rust.draw.RustTool;
 import quarterlight.ui.rust.draw.ScaleWish;
 import quarterlight.ui.rust.draw.ShareModel;
 import quarterlight.ui.rust.draw.TraceDraft;
-import quarterlight.visit.Basis;
 import quarterlight.visit.MediaKind;
 import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoId;
 import quarterlight.visit.PhotoScale;
 import quarterlight.visit.RecordId;
 import quarterlight.visit.Recorded;
-import quarterlight.visit.Statement;
-import quarterlight.visit.StatementKind;
 import quarterlight.visit.Trace;
 import quarterlight.visit.TraceKind;
 
@@ -37,6 +32,7 @@ final class RustActions {
     private final RustModel model;
     private final ShareModel share;
     private final PhotoCanvas canvas;
+    private final PhotoSteps photos;
     private final List<Command> commands = new ArrayList<>();
     private final Map<RustTool, Command> tools = new EnumMap<>(RustTool.class);
     private final Command keep;
@@ -55,6 +51,7 @@ final class RustActions {
         this.model = model;
         this.share = share;
         this.canvas = canvas;
+        this.photos = new PhotoSteps(visit);
         for (RustTool tool : RustTool.values()) {
             Command command = add(tool.textKey(), () -> take(tool)).key("typed " + tool.key());
             command.tip(parts.texts().get(tool.textKey() + ".tip", String.valueOf(Character.toUpperCase(tool.key()))));
@@ -64,7 +61,7 @@ final class RustActions {
         drop = add("trace.drop", this::drop);
         change = add("trace.change", this::change).key("F2");
         remove = add("trace.remove", this::remove).menuKey("DELETE");
-        clean = add("trace.clean", this::clean).key("F9");
+        clean = add("trace.clean", () -> CleanZones.state(parts, visit)).key("F9");
         color = add("trace.color", () -> share.switchTo(!share.isOn())).key("typed r");
         int digit = 0;
         for (TraceKind kind : TraceKind.values()) {
@@ -72,8 +69,8 @@ final class RustActions {
             Command command = add("trace.kind.is", () -> model.kind(kind)).key("typed " + digit);
             command.rename(parts.texts().get("trace.kind.is", kind.word()));
         }
-        add("trace.photo.next", () -> step(1)).key("alt RIGHT");
-        add("trace.photo.previous", () -> step(-1)).key("alt LEFT");
+        add("trace.photo.next", () -> photos.step(1)).key("alt RIGHT");
+        add("trace.photo.previous", () -> photos.step(-1)).key("alt LEFT");
         add("trace.zoom-in", () -> canvas.zoom(1.25)).key("typed +");
         add("trace.zoom-out", () -> canvas.zoom(0.8)).key("typed -");
         add("trace.whole", canvas::toggleWhole).key("typed 0");
@@ -98,6 +95,11 @@ final class RustActions {
 
     Command tool(RustTool tool) {
         return tools.get(tool);
+    }
+
+    /** The photos that Alt and arrows go through. */
+    PhotoSteps photoSteps() {
+        return photos;
     }
 
     Command keepIt() {
@@ -275,59 +277,5 @@ final class RustActions {
                             return row.id();
                         },
                         done -> chosen(Optional.empty())));
-    }
-
-    /** States of every selected zone that it was looked at and bears no rust. */
-    private void clean() {
-        List<Statement> fresh = new ArrayList<>();
-        for (ZoneId zone : visit.selection().zones()) {
-            boolean stated = visit.visit().statements().stream()
-                    .anyMatch(row ->
-                            row.value().zone().equals(zone) && row.value().kind() == StatementKind.NO_RUST);
-            if (!stated) {
-                fresh.add(new Statement(
-                        zone,
-                        StatementKind.NO_RUST,
-                        parts.texts().get("trace.clean.said"),
-                        Optional.empty(),
-                        Optional.of(Basis.SEEN),
-                        visit.selection().photo().filter(id -> visit.zonesOf(id).contains(zone)),
-                        Optional.empty()));
-            }
-        }
-        if (fresh.isEmpty()) {
-            parts.problems().remark(parts.texts().get("trace.clean.already"));
-            return;
-        }
-        visit.edit(store -> new RowEdits(store).add(RecordKind.STATEMENTS, fresh), done -> {});
-    }
-
-    /** The photos that are gone through: those of the selected zone if it has any, else all; in the order of time. */
-    List<PhotoId> photos() {
-        List<PhotoId> all = visit.visit().photos().stream()
-                .filter(photo -> photo.setAside().isEmpty() && photo.file().kind() != MediaKind.FILM)
-                .sorted(java.util.Comparator.comparing(photo -> visit.times()
-                        .of(photo.id())
-                        .map(time -> time.local().toLocalDateTime())
-                        .orElse(java.time.LocalDateTime.MAX)))
-                .map(Photo::id)
-                .toList();
-        List<PhotoId> ofZone = visit.selection()
-                .zone()
-                .map(zone -> all.stream()
-                        .filter(id -> visit.zonesOf(id).contains(zone))
-                        .toList())
-                .orElse(List.of());
-        return ofZone.isEmpty() ? all : ofZone;
-    }
-
-    private void step(int by) {
-        List<PhotoId> list = photos();
-        if (list.isEmpty()) {
-            return;
-        }
-        int at = visit.selection().photo().map(list::indexOf).orElse(-1);
-        int next = at < 0 ? 0 : Math.floorMod(at + by, list.size());
-        visit.selection().photos(List.of(list.get(next)));
     }
 }

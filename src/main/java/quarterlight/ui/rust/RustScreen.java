@@ -2,20 +2,15 @@ package quarterlight.ui.rust;
 
 import java.awt.BorderLayout;
 import java.awt.event.ActionEvent;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import javax.swing.AbstractAction;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.JTabbedPane;
-import javax.swing.JToggleButton;
 import javax.swing.KeyStroke;
-import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
@@ -26,7 +21,6 @@ import quarterlight.ui.kit.StationScreen;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.view.PhotoCanvas;
 import quarterlight.ui.rust.draw.RustModel;
-import quarterlight.ui.rust.draw.RustTool;
 import quarterlight.ui.rust.draw.ShareModel;
 import quarterlight.ui.rust.draw.TraceDesk;
 import quarterlight.ui.rust.draw.TraceDraft;
@@ -60,10 +54,7 @@ public final class RustScreen implements StationScreen {
     private final TracesPane traces;
     private final JPanel side = new JPanel(new BorderLayout());
     private final JTabbedPane tabs = new JTabbedPane();
-    private final JLabel name = new JLabel(" ");
-    private final JLabel figure = Look.heading(" ");
-    private final JLabel next = new JLabel(" ");
-    private final Map<RustTool, JToggleButton> tools = new EnumMap<>(RustTool.class);
+    private final PhotoPane photoPane;
     private boolean drawn;
     private int before = ZONES_TAB;
 
@@ -89,6 +80,7 @@ public final class RustScreen implements StationScreen {
             draft.askZone();
         });
         draft.then(canvas);
+        this.photoPane = new PhotoPane(canvas, actions);
         laidOut();
         undoWhileDrawing();
         model.onChange(this::renderDrawing);
@@ -100,25 +92,6 @@ public final class RustScreen implements StationScreen {
     }
 
     private void laidOut() {
-        JPanel bar =
-                new JPanel(new MigLayout("insets 6 10 6 10, gap 2", "[][][][][][]push[grow 1,right,0::]", "[26!]"));
-        for (RustTool tool : RustTool.values()) {
-            JToggleButton button = new JToggleButton(actions.tool(tool));
-            button.putClientProperty("JButton.buttonType", "toolBarButton");
-            button.setName("rust-tool-" + tool.key());
-            tools.put(tool, button);
-            bar.add(button);
-        }
-        bar.add(Look.secondary(name), "wmin 0");
-        JPanel foot =
-                new JPanel(new MigLayout("insets 6 16 6 16, gapy 2, fillx, wrap 1", "[grow,fill,0::]", "[22!][16!]"));
-        figure.setName("rust-figure");
-        foot.add(figure, "wmin 0");
-        foot.add(Look.secondary(next), "wmin 0");
-        JPanel photo = new JPanel(new BorderLayout());
-        photo.add(bar, BorderLayout.NORTH);
-        photo.add(canvas, BorderLayout.CENTER);
-        photo.add(foot, BorderLayout.SOUTH);
         tabs.setName("rust-tabs");
         tabs.setOpaque(true);
         tabs.addTab(texts.get("trace.tab.outline"), scrolled(draft));
@@ -132,7 +105,7 @@ public final class RustScreen implements StationScreen {
             actions.tab(i + 1, tabs.getTitleAt(i), () -> tabs.setSelectedIndex(at));
         }
         tabs.setSelectedIndex(ZONES_TAB);
-        JSplitPane split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, true, photo, tabs);
+        JSplitPane split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, true, photoPane, tabs);
         Look.bare(split);
         split.setDividerSize(5);
         split.setResizeWeight(0.62);
@@ -201,7 +174,7 @@ public final class RustScreen implements StationScreen {
         Optional<Photo> photo = photo();
         canvas.show(photo);
         desk.chosen(actions.chosen().map(Recorded::id));
-        name.setText(photo.map(this::named).orElse(texts.get("trace.photo.none")));
+        photoPane.name(photo.map(this::named).orElse(texts.get("trace.photo.none")));
         zones.render();
         traces.render(actions.chosen().map(Recorded::id));
         renderDrawing();
@@ -210,7 +183,6 @@ public final class RustScreen implements StationScreen {
     /** What changes with every point. */
     private void renderDrawing() {
         turnTabs();
-        tools.forEach((tool, button) -> button.setSelected(model.state().tool() == tool));
         say();
         draft.render();
         actions.enable();
@@ -218,23 +190,14 @@ public final class RustScreen implements StationScreen {
     }
 
     private void say() {
-        Optional<TraceDraft> drawn = model.draft();
-        Optional<TraceWords.Said> said = drawn.map(one -> TraceWords.of(texts, visit, one));
-        figure.setText(said.map(TraceWords.Said::figure).orElseGet(this::figureOfChosen));
+        Optional<TraceWords.Said> said = model.draft().map(one -> TraceWords.of(texts, visit, one));
         draft.say(said.map(TraceWords.Said::sentences).orElse(List.of()));
-        String hint = drawn.isEmpty() && model.state().tool() == RustTool.LOOK
-                ? texts.get("trace.next.begin")
-                : drawn.isEmpty() || model.state().tool() != RustTool.SCALE
-                        ? texts.get(model.state().tool().hintKey())
-                        : texts.get(
-                                "trace.next.scale."
-                                        + model.state().wish().shape().name().toLowerCase(java.util.Locale.ROOT),
-                                drawn.get().marks().size());
         String unfinished =
                 model.unfinished() == 0 ? "" : "  \u00b7  " + texts.get("trace.unfinished", model.unfinished());
-        canvas.getAccessibleContext().setAccessibleDescription(figure.getText() + " " + hint);
-        next.setText(hint + unfinished);
-        next.setToolTipText(hint);
+        photoPane.say(
+                model.state().tool(),
+                said.map(TraceWords.Said::figure).orElseGet(this::figureOfChosen),
+                TraceWords.next(texts, model.state()) + unfinished);
     }
 
     private String figureOfChosen() {
@@ -248,7 +211,7 @@ public final class RustScreen implements StationScreen {
     }
 
     private String named(Photo photo) {
-        List<PhotoId> list = actions.photos();
+        List<PhotoId> list = actions.photoSteps().all();
         int at = list.indexOf(photo.id());
         return at < 0
                 ? photo.file().name()
@@ -306,7 +269,7 @@ public final class RustScreen implements StationScreen {
             visit.visit().traces().stream()
                     .map(row -> row.value().photo())
                     .findFirst()
-                    .or(() -> actions.photos().stream().findFirst())
+                    .or(() -> actions.photoSteps().all().stream().findFirst())
                     .ifPresent(id -> visit.selection().photos(List.of(id)));
         }
         render();

@@ -10,6 +10,8 @@ import quarterlight.rust.TraceArea;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.rust.draw.RustModel;
+import quarterlight.ui.rust.draw.RustTool;
 import quarterlight.ui.rust.draw.TraceDraft;
 import quarterlight.units.Area;
 import quarterlight.visit.Photo;
@@ -90,6 +92,18 @@ final class TraceWords {
 
     static String sentence(String words) {
         return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
+    }
+
+    /** What to do next. */
+    static String next(Texts texts, RustModel.State state) {
+        if (state.draft().isEmpty() && state.tool() == RustTool.LOOK) {
+            return texts.get("trace.next.begin");
+        }
+        return state.tool() == RustTool.SCALE && state.draft().isPresent()
+                ? texts.get(
+                        "trace.next.scale." + state.wish().shape().name().toLowerCase(Locale.ROOT),
+                        state.draft().get().marks().size())
+                : texts.get(state.tool().hintKey());
     }
 
     /** The zone an outline on a photo lies on, as far as it can be told. */
