@@ -100,15 +100,17 @@ final class ShareEdits {
                     old.ifPresent(id -> tx.remove(RecordKind.TRACES, id));
                     return tx.addAll(RecordKind.TRACES, fresh);
                 }),
-                done -> parts.problems()
-                        .remark(parts.texts()
-                                .get(
-                                        "share.outlines.done",
-                                        fresh.size(),
-                                        Format.number(
-                                                PERCENT
-                                                        * (double) found.leftPixels()
-                                                        / answer.found().cardinality(),
-                                                0))));
+                ids -> {
+                    actions.chosen(Optional.of(ids.get(0)));
+                    leftOut(
+                            fresh.size(),
+                            PERCENT * found.leftPixels() / answer.found().cardinality());
+                });
+    }
+
+    private void leftOut(int outlines, int percent) {
+        if (percent > 0) {
+            parts.problems().remark(parts.texts().get("share.outlines.done", outlines, percent));
+        }
     }
 }

@@ -216,7 +216,9 @@ class RustRobotTest extends DeskRobot {
         robot.pressAndReleaseKeys(KeyEvent.VK_C);
         clickCorners(canvas, CARD);
         robot.pressAndReleaseKeys(KeyEvent.VK_R);
-        window.tabbedPane("rust-tabs").selectTab(3);
+        robot.pressKey(KeyEvent.VK_ALT);
+        robot.pressAndReleaseKeys(KeyEvent.VK_4);
+        robot.releaseKey(KeyEvent.VK_ALT);
         double share = 100 * 120 * 90 / ((120.0 + 90) * (90 + 100));
         until(
                 "the share is counted",
@@ -225,6 +227,7 @@ class RustRobotTest extends DeskRobot {
                 .isCloseTo(share, within(2.0));
         window.button("share-outlines").click();
         Trace trace = kept();
+        assertThat(trace.kind()).as("Alt and 4 is not 4").isEqualTo(TraceKind.SURFACE);
         assertThat(mm2(trace)).isCloseTo(60 * 45, within(0.03 * 60 * 45));
         assertThat(trace.note().orElseThrow()).contains("by color").contains("50 %");
     }

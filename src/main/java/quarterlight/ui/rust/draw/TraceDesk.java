@@ -116,6 +116,9 @@ public final class TraceDesk implements PhotoCanvas.Overlay {
         for (Recorded<Trace> row : kept(photo.id())) {
             if (!draft.flatMap(TraceDraft::row).equals(Optional.of(row.id()))) {
                 boolean taken = chosen.equals(Optional.of(row.id()));
+                if (taken && !share.isOn()) {
+                    ink.ground(row.value().outline());
+                }
                 ink.kept(row.value(), taken);
                 if (taken && draft.isEmpty()) {
                     ink.scale(row.value().scale(), Optional.empty(), false);
@@ -133,6 +136,7 @@ public final class TraceDesk implements PhotoCanvas.Overlay {
         RustTool tool = model.state().tool();
         Optional<PixelPoint> next = pointer.or(() -> model.state().cross());
         boolean edits = tool == RustTool.EDIT;
+        draft.outline().filter(outline -> !share.isOn()).ifPresent(ink::ground);
         draft.scale().ifPresent(scale -> ink.scale(scale, model.state().held(), edits));
         ink.draft(
                 draft,

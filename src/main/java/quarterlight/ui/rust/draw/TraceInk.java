@@ -18,6 +18,7 @@ import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.Palette;
 import quarterlight.ui.kit.view.PhotoShapes;
+import quarterlight.visit.Outline;
 import quarterlight.visit.PhotoScale;
 import quarterlight.visit.PhotoScale.Coin;
 import quarterlight.visit.PhotoScale.KnownRectangle;
@@ -41,20 +42,20 @@ final class TraceInk {
 
     void kept(Trace trace, boolean chosen) {
         Path2D path = PhotoShapes.path(trace.outline());
-        if (chosen) {
-            g.setColor(faint(palette.accent(), 40));
-            g.fill(path);
-        }
         line(path, chosen ? palette.accent() : palette.ink(), chosen ? 2 : 1.4, false);
         Rectangle2D box = path.getBounds2D();
         label(trace.kind().word(), box.getMinX(), box.getMinY() - 4 * unit);
     }
 
+    /** A faint ground for what is drawn or chosen; left out where the colors of the photo are looked at. */
+    void ground(Outline outline) {
+        g.setColor(faint(palette.accent(), 40));
+        g.fill(PhotoShapes.path(outline));
+    }
+
     void draft(TraceDraft draft, Optional<Handle> held, Optional<PixelPoint> next, boolean handles) {
         draft.outline().ifPresent(outline -> {
             Path2D path = PhotoShapes.path(outline);
-            g.setColor(faint(palette.accent(), 40));
-            g.fill(path);
             line(path, palette.accent(), 2, false);
         });
         open(draft.open(), next.filter(p -> !draft.open().isEmpty()));
