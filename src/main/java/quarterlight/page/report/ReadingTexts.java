@@ -1,13 +1,13 @@
 package quarterlight.page.report;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Collectors;
 import quarterlight.car.ZoneId;
 import quarterlight.diagram.BodyDiagram;
@@ -19,6 +19,7 @@ import quarterlight.page.ThicknessRamp;
 import quarterlight.page.XmlText;
 import quarterlight.page.panel.PanelProfile;
 import quarterlight.page.panel.PanelProfileDrawing;
+import quarterlight.thickness.GaugeReach;
 import quarterlight.thickness.MeanUncertainty;
 import quarterlight.thickness.Outlier;
 import quarterlight.thickness.Spot;
@@ -153,7 +154,7 @@ final class ReadingTexts {
 
     /** Spot by spot, each reading as typed with its unit and its note. */
     private List<String> typed(ZoneThickness zone) {
-        Map<RecordId, Reading> rows = new HashMap<>();
+        Map<RecordId, Reading> rows = new LinkedHashMap<>();
         Map<String, List<String>> lines = new LinkedHashMap<>();
         for (Recorded<Reading> row : car.visit().readings()) {
             if (row.value().zone().equals(zone.zone())) {
@@ -180,7 +181,19 @@ final class ReadingTexts {
                 .filter(reading -> reading.exclude().isPresent())
                 .forEach(reading -> all.add("Excluded: " + typed(reading) + ", because: "
                         + reading.exclude().get()));
+        if (zone.readable()) {
+            rows.values().stream()
+                    .filter(reading -> reading.exclude().isEmpty() && !reads(zone, reading))
+                    .forEach(reading -> all.add("Left out: " + typed(reading)
+                            + ", because: the mode noted does not read " + substrate(zone)));
+        }
         return all;
+    }
+
+    private boolean reads(ZoneThickness zone, Reading reading) {
+        return GaugeReach.reads(
+                car.visit().facts().car().substrateOf(zone.zone()),
+                reading.mode().map(Set::of).orElse(Set.of()));
     }
 
     private static String typed(Reading reading) {

@@ -178,6 +178,12 @@ final class SignGrid extends JTable {
         }
     }
 
+    /** A click on a name chooses the row in the column in hand: names hold no sign. */
+    @Override
+    public void changeSelection(int row, int column, boolean toggle, boolean extend) {
+        super.changeSelection(row, column == 0 ? Math.max(1, getSelectedColumn()) : column, toggle, extend);
+    }
+
     private void clearRowsOnly() {
         getSelectionModel().clearSelection();
     }
