@@ -53,7 +53,7 @@ class FilmRobotTest extends DeskRobot {
         robot.type('.');
         until("the first frame", () -> time().startsWith("0:00.000"));
         robot.type('>');
-        until("a second on", () -> time().startsWith("0:01.000 of 0:02.000, taken 10:02:01.0"));
+        until("a second on", () -> time().startsWith("0:01.000 of 0:02.000  \u00b7  taken 10:02:01.0"));
         robot.type('.');
         robot.type('.');
         robot.type(',');

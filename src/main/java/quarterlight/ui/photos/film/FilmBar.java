@@ -86,7 +86,7 @@ public final class FilmBar extends JPanel {
         button.putClientProperty("JButton.buttonType", "toolBarButton");
         button.setToolTipText(texts.get(key));
         button.addActionListener(e -> work.run());
-        add(Look.named(button, texts.get(key)), "wmin 26");
+        add(Look.named(button, texts.get(key)), "wmin pref");
     }
 
     private void refresh() {
@@ -105,7 +105,7 @@ public final class FilmBar extends JPanel {
         }
         filling = false;
         time.setText(words(film.get()));
-        time.setToolTipText(time.getText());
+        time.setToolTipText(desk.problem().isPresent() ? time.getText() : texts.get("film.tip"));
         repaint();
     }
 
