@@ -3,6 +3,7 @@ package quarterlight.edit;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -10,6 +11,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneFinder;
@@ -18,7 +20,6 @@ import quarterlight.table.ForeignTable;
 import quarterlight.table.ReadingProfile;
 import quarterlight.table.TableRead.Refused;
 import quarterlight.table.cell.LooseMoment;
-import quarterlight.table.cell.Nearest;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.visit.GaugeValue;
 import quarterlight.visit.Reading;
@@ -92,6 +93,26 @@ public record ForeignReadings(
     }
 
     private static final class Reader {
+        /** Other words for panels; common practice, without a source. */
+        private static final Map<String, String> OTHER_WORDS = Map.ofEntries(
+                Map.entry("bonnet", "hood"),
+                Map.entry("motorhaube", "hood"),
+                Map.entry("boot", "decklid"),
+                Map.entry("kofferraum", "decklid"),
+                Map.entry("heckklappe", "decklid"),
+                Map.entry("wing", "fender"),
+                Map.entry("top", "roof"),
+                Map.entry("dach", "roof"),
+                Map.entry("schweller", "rocker"),
+                Map.entry("links", "left"),
+                Map.entry("rechts", "right"),
+                Map.entry("vorn", "front"),
+                Map.entry("hinten", "rear"),
+                Map.entry("lf", "left front"),
+                Map.entry("rf", "right front"),
+                Map.entry("lr", "left rear"),
+                Map.entry("rr", "right rear"));
+
         private final ForeignTable table;
         private final ReadingProfile profile;
         private final VisitRecord visit;
@@ -181,9 +202,10 @@ public record ForeignReadings(
         }
 
         private Optional<ZoneId> guess(String name) {
-            List<String> ids = zones.stream().map(zone -> zone.id().value()).toList();
-            return finder.matches(name).stream().findFirst().map(Zone::id).or(() -> Nearest.of(name, ids)
-                    .map(ZoneId::new));
+            String words = Arrays.stream(ForeignTable.tidy(name).split("[^\\p{L}\\p{N}]+"))
+                    .map(word -> OTHER_WORDS.getOrDefault(word, word))
+                    .collect(Collectors.joining(" "));
+            return finder.matches(words).stream().findFirst().map(Zone::id);
         }
 
         private GaugeValue value(ForeignTable.Line line) throws RowRefused {

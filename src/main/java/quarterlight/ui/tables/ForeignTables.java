@@ -80,7 +80,10 @@ public final class ForeignTables {
         }
         String sentence = parts.texts()
                 .get("take.added", RecordKind.READINGS.count(added.ids().size()));
-        int refused = answer.readings().refused().size();
+        int refused = answer.readings().refused().size()
+                + answer.readings().unknown().values().stream()
+                        .mapToInt(ForeignReadings.Unknown::rows)
+                        .sum();
         String rest = refused == 0 ? "" : " " + parts.texts().get("tables.left-out", refused);
         String equal = added.equalToOlder() == 0 ? "" : " " + parts.texts().get("tables.equal", added.equalToOlder());
         parts.problems().remark(sentence + equal + rest);
