@@ -3,8 +3,10 @@ package quarterlight.ui;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JSplitPane;
@@ -78,6 +80,11 @@ final class VisitBench extends JPanel {
             visit.tellAll();
         }
         return known;
+    }
+
+    /** All stations in their order; those not asked for yet are built. */
+    List<StationScreen> screens() {
+        return Stream.of(Station.values()).map(this::screen).toList();
     }
 
     void show(Station next) {
