@@ -70,6 +70,11 @@ final class VisitBench extends JPanel {
         return Optional.ofNullable(screens.get(station));
     }
 
+    /** Of every station, in their order. */
+    List<StationScreen> screens() {
+        return Stream.of(Station.values()).map(this::screen).toList();
+    }
+
     /** A station is built when it is first asked for, so that a visit opens sooner. */
     private StationScreen screen(Station wanted) {
         StationScreen known = screens.get(wanted);
@@ -80,11 +85,6 @@ final class VisitBench extends JPanel {
             visit.tellAll();
         }
         return known;
-    }
-
-    /** All stations in their order; those not asked for yet are built. */
-    List<StationScreen> screens() {
-        return Stream.of(Station.values()).map(this::screen).toList();
     }
 
     void show(Station next) {
