@@ -19,7 +19,9 @@ import javax.swing.ListSelectionModel;
 import javax.swing.SpinnerNumberModel;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
+import quarterlight.diagram.ViewScale;
 import quarterlight.edit.EditRefused;
+import quarterlight.edit.PointReading;
 import quarterlight.edit.RowEdits;
 import quarterlight.edit.TypedReading;
 import quarterlight.store.RecordKind;
@@ -50,7 +52,7 @@ public final class GaugeScreen implements StationScreen {
     private final JPanel side = new JPanel(new MigLayout(
             "insets 12 16 12 16, gapx 16, gapy 6, wrap 2",
             "[260!,fill][grow,fill,0::]",
-            "[][][][grow,fill][grow,fill]"));
+            "[][][][120:210:230,fill][grow,fill]"));
     private final JLabel zone = new JLabel(" ");
     private final JTextField field = new JTextField();
     private final JLabel unit = new JLabel(" ");
@@ -65,6 +67,7 @@ public final class GaugeScreen implements StationScreen {
     private final Command exclude;
     private final Command remove;
     private final Command route;
+    private final GaugeTabs tabs;
 
     public GaugeScreen(DeskParts parts, OpenVisit visit) {
         this.parts = parts;
@@ -78,6 +81,8 @@ public final class GaugeScreen implements StationScreen {
         remove = add("gauge.remove", this::remove).menuKey("BACK_SPACE");
         route = add("gauge.route", this::keepRoute);
         lay();
+        tabs = new GaugeTabs(parts, visit, side, field, entry);
+        commands.addAll(tabs.commands());
         visit.onVisit(this::render);
         visit.onFindings(this::render);
         visit.selection().onSelected(this::selected);
@@ -171,7 +176,9 @@ public final class GaugeScreen implements StationScreen {
             field.setText("");
             trouble.setText(" ");
             visit.edit(
-                    store -> new RowEdits(store).add(RecordKind.READINGS, List.of(reading.get())),
+                    store -> new PointReading(
+                                    store, new ViewScale(visit.drawing().diagram()))
+                            .add(reading.get()),
                     added -> {},
                     failure -> {
                         field.setText(text);
@@ -252,7 +259,10 @@ public final class GaugeScreen implements StationScreen {
     }
 
     private void render() {
-        zone.setText(entry.zone().map(visit::label).orElse(texts.get("gauge.choose-zone")));
+        zone.setText(entry.zone()
+                .map(visit::label)
+                .map(label -> entry.atPoint() ? texts.get("entry.at-point", label) : label)
+                .orElse(texts.get("gauge.choose-zone")));
         unit.setText(Format.unit(parts.settings().settings().unit()));
         field.setEnabled(visit.isEditable());
         List<Recorded<Reading>> readings = entry.here(visit.visit());
@@ -298,12 +308,22 @@ public final class GaugeScreen implements StationScreen {
 
     @Override
     public JComponent side() {
-        return side;
+        return tabs.component();
     }
 
     @Override
     public JComponent first() {
-        return field;
+        return tabs.first();
+    }
+
+    @Override
+    public void shown() {
+        tabs.refresh();
+    }
+
+    @Override
+    public void closed() {
+        tabs.closed();
     }
 
     @Override
@@ -314,6 +334,7 @@ public final class GaugeScreen implements StationScreen {
     @Override
     public void unitChanged() {
         render();
+        tabs.refresh();
     }
 
     @Override
