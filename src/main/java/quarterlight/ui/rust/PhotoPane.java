@@ -6,6 +6,7 @@ import java.util.Map;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.view.PhotoCanvas;
@@ -18,6 +19,7 @@ final class PhotoPane extends JPanel {
     private final JLabel figure = Look.heading(" ");
     private final JLabel next = new JLabel(" ");
     private final Map<RustTool, JToggleButton> tools = new EnumMap<>(RustTool.class);
+    private RustTool taken = RustTool.LOOK;
 
     PhotoPane(PhotoCanvas canvas, RustActions actions) {
         super(new BorderLayout());
@@ -28,6 +30,7 @@ final class PhotoPane extends JPanel {
             JToggleButton button = new JToggleButton(actions.tool(tool));
             button.putClientProperty("JButton.buttonType", "toolBarButton");
             button.setName("rust-tool-" + tool.key());
+            button.addActionListener(e -> SwingUtilities.invokeLater(this::select));
             tools.put(tool, button);
             bar.add(button);
         }
@@ -42,6 +45,11 @@ final class PhotoPane extends JPanel {
         add(foot, BorderLayout.SOUTH);
     }
 
+    /** A click on a tool that cannot be taken now leaves its button as it was. */
+    private void select() {
+        tools.forEach((one, button) -> button.setSelected(one == taken));
+    }
+
     void name(String words) {
         name.setText(words);
     }
@@ -53,7 +61,8 @@ final class PhotoPane extends JPanel {
      * @param hint what to do next
      */
     void say(RustTool tool, String area, String hint) {
-        tools.forEach((one, button) -> button.setSelected(one == tool));
+        taken = tool;
+        select();
         figure.setText(area);
         next.setText(hint);
         next.setToolTipText(hint);

@@ -217,11 +217,13 @@ final class RustActions {
         }
     }
 
+    /** An outline that undo took out of the visit while it was changed is added anew. */
     private void keep(Optional<RecordId> row, Trace trace) {
+        boolean stands = visit.visit().traces().stream().anyMatch(kept -> row.equals(Optional.of(kept.id())));
         visit.edit(
                 store -> {
                     RowEdits edits = new RowEdits(store);
-                    if (row.isPresent()) {
+                    if (row.isPresent() && stands) {
                         edits.update(RecordKind.TRACES, row.get(), trace);
                         return row.get();
                     }

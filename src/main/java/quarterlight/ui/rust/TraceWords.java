@@ -43,8 +43,7 @@ final class TraceWords {
         if (problem.isPresent()) {
             return new Said(texts.get("trace.said.problem"), List.of(sentence(problem.get())));
         }
-        Optional<Trace> trace =
-                draft.zone().or(() -> visit.zones().stream().findFirst()).flatMap(draft::traceOn);
+        Optional<Trace> trace = draft.measurable();
         if (trace.isEmpty()) {
             return new Said(texts.get("trace.said.scale"), List.of(texts.get("trace.said.scale.why")));
         }

@@ -1,6 +1,7 @@
 package quarterlight.ui.rust;
 
 import java.awt.BorderLayout;
+import java.awt.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -26,6 +27,8 @@ import quarterlight.ui.kit.Texts;
 
 /** Every zone with extent, grades and repair need, and why; those never looked at stand apart. Event thread only. */
 final class ZonesPane extends JPanel {
+    private static final int USUAL_WIDTH = 420;
+
     private final transient Texts texts;
     private final transient OpenVisit visit;
     private final FactTable<ZoneRust> table;
@@ -43,6 +46,7 @@ final class ZonesPane extends JPanel {
         this.visit = visit;
         table = new FactTable<>(texts.get("rust.table"), RustColumns.of(texts), ZoneRust::zone);
         table.setName("rust-zones");
+        table.setPreferredScrollableViewportSize(new Dimension(USUAL_WIDTH, USUAL_WIDTH));
         which.addItem(texts.get("rust.which.looked"));
         which.addItem(texts.get("rust.which.never"));
         which.addItem(texts.get("rust.which.all"));

@@ -38,6 +38,8 @@ public record TraceDraft(
     /** Fewer points make no ring. */
     public static final int LEAST = 3;
 
+    private static final ZoneId ANY = new ZoneId("any");
+
     public TraceDraft {
         Objects.requireNonNull(photo, "photo");
         Objects.requireNonNull(kind, "kind");
@@ -98,16 +100,20 @@ public record TraceDraft(
         return zone.flatMap(this::traceOn);
     }
 
+    /** The trace, on a zone that stands for none while its zone is not known: only for measuring. */
+    public Optional<Trace> measurable() {
+        return traceOn(zone.orElse(ANY));
+    }
+
     /** The trace as if it lay on a zone. */
-    public Optional<Trace> traceOn(ZoneId on) {
+    private Optional<Trace> traceOn(ZoneId on) {
         return outline().flatMap(shape -> scale.map(known -> new Trace(photo, kind, shape, known, on, patch, note)));
     }
 
-    /** Why the outline as drawn so far cannot be measured, if there is anything to say yet. */
+    /** Why the outline as drawn so far cannot be measured, if there is anything to say yet; its zone does not matter for that. */
     public Optional<String> problem(PhotoFile file) {
-        return traceOn(zone.orElse(new ZoneId("hood")))
-                .map(trace -> TraceCheck.problem(trace, file))
-                .orElseGet(() -> outline().flatMap(TraceCheck::ofOutline));
+        return measurable().map(trace -> TraceCheck.problem(trace, file)).orElseGet(() -> outline()
+                .flatMap(TraceCheck::ofOutline));
     }
 
     /** The points of a closed ring, of the ring being drawn, or of the scale. */
