@@ -15,6 +15,7 @@ import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.view.PhotoCanvas;
 import quarterlight.ui.photos.film.FilmBar;
 import quarterlight.ui.photos.film.FilmDesk;
 import quarterlight.ui.photos.list.PhotoItem;
@@ -86,10 +87,10 @@ public final class LargeView extends JPanel {
     private void refresh() {
         List<PhotoItem> selected = model.selected();
         Optional<PhotoItem> hand = selected.stream().findFirst();
-        first.show(hand);
+        first.show(hand.map(PhotoItem::photo));
         film.show(hand);
         boolean two = selected.size() == 2;
-        second.show(two ? Optional.of(selected.get(1)) : Optional.empty());
+        second.show(two ? Optional.of(selected.get(1).photo()) : Optional.empty());
         if (two != (second.getParent() == frames)) {
             if (two) {
                 frames.add(second);
