@@ -34,6 +34,8 @@ import quarterlight.visit.VisitRecord;
  */
 public record ContactSheet(List<Glance> glances, List<Refusal> refused) {
     private static final int THREADS = 2;
+    /** Leaves room for a million files between two sheets that begin a millisecond apart. */
+    private static final int SHEET_BITS = 20;
 
     public ContactSheet {
         glances = List.copyOf(glances);
@@ -50,7 +52,7 @@ public record ContactSheet(List<Glance> glances, List<Refusal> refused) {
         List<Refusal> refused = new ArrayList<>(scan.refused());
         List<Glance> glances = new ArrayList<>();
         MetadataReader reader = new MetadataReader(clock);
-        Glance.Numbers numbers = new Glance.Numbers();
+        Glance.Numbers numbers = new Glance.Numbers(clock.millis() << SHEET_BITS);
         ExecutorService threads = Executors.newFixedThreadPool(THREADS, work -> {
             Thread thread = new Thread(work, "contact-sheet");
             thread.setDaemon(true);

@@ -204,6 +204,7 @@ public record ForeignReadings(
         private Optional<ZoneId> guess(String name) {
             String words = Arrays.stream(ForeignTable.tidy(name).split("[^\\p{L}\\p{N}]+"))
                     .map(word -> OTHER_WORDS.getOrDefault(word, word))
+                    .distinct()
                     .collect(Collectors.joining(" "));
             return finder.matches(words).stream().findFirst().map(Zone::id);
         }

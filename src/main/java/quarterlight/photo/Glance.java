@@ -25,7 +25,16 @@ public record Glance(FolderScan.Found found, PhotoFile provisional, Optional<Pre
 
     /** Numbers for the hashes that are made up, so that no two are the same. */
     public static final class Numbers {
-        private final AtomicLong last = new AtomicLong();
+        private final AtomicLong last;
+
+        public Numbers() {
+            this(0);
+        }
+
+        /** @param after the numbers begin after this one */
+        public Numbers(long after) {
+            last = new AtomicLong(after);
+        }
 
         private Sha256 next() {
             return new Sha256(String.format("%064x", last.incrementAndGet()));

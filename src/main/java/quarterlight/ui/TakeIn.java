@@ -5,6 +5,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
 import javax.swing.JOptionPane;
+import javax.swing.SwingUtilities;
+import quarterlight.edit.ContactSheet;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.Intake;
 import quarterlight.edit.IntakeResult;
@@ -15,6 +17,7 @@ import quarterlight.table.TableRead;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.tables.ForeignTables;
+import quarterlight.visit.VisitRecord;
 
 /** Takes photos and tables into the visit at hand and says what came of it. Event thread only. */
 final class TakeIn {
@@ -41,12 +44,32 @@ final class TakeIn {
         dropped.tables().forEach(this::table);
     }
 
+    /** Shows what the folders hold, by the headers of the files, then takes it in while that is shown. */
     private void photos(List<Path> folders) {
+        VisitRecord before = visit.visit();
+        parts.jobs()
+                .start(
+                        parts.texts().get("coming.looking"),
+                        progress -> ContactSheet.of(before, folders, parts.clock(), progress),
+                        sheet -> {
+                            visit.coming(sheet.glances());
+                            takeIn(folders);
+                        },
+                        failure -> takeIn(folders));
+    }
+
+    private void takeIn(List<Path> folders) {
         Intake intake = new Intake(visit.store(), parts.clock(), visit.images().shelf());
         parts.jobs()
                 .start(
                         parts.texts().get("take.photos"),
-                        progress -> intake.run(folders, progress),
+                        progress -> {
+                            try {
+                                return intake.run(folders, progress);
+                            } finally {
+                                SwingUtilities.invokeLater(() -> visit.coming(List.of()));
+                            }
+                        },
                         this::say,
                         parts.problems()::failed);
     }

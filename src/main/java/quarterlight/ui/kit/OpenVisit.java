@@ -13,6 +13,7 @@ import quarterlight.coverage.ZoneCoverage;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.ZonePlaces;
 import quarterlight.findings.Findings;
+import quarterlight.photo.Glance;
 import quarterlight.store.VisitStore;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.VisitRecord;
@@ -38,6 +39,7 @@ public final class OpenVisit {
     private StoreThread.State state;
     private Drawing drawing;
     private Optional<Findings> findings = Optional.empty();
+    private List<Glance> coming = List.of();
     private List<ZoneCoverage> coverage = List.of();
 
     /** The diagram of the car and the middles of its zones. */
@@ -82,6 +84,18 @@ public final class OpenVisit {
 
     public Selection selection() {
         return selection;
+    }
+
+    /** Photos that are being taken in and are not held yet, in the order of time. */
+    public List<Glance> coming() {
+        return coming;
+    }
+
+    /** Shows photos that are being taken in; none when that has ended. */
+    public void coming(List<Glance> seen) {
+        coming = Coming.bounded(seen);
+        images.coming(coming);
+        visitListeners.tell();
     }
 
     public PhotoImages images() {

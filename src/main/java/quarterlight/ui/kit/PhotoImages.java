@@ -3,6 +3,7 @@ package quarterlight.ui.kit;
 import java.awt.image.BufferedImage;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -10,8 +11,10 @@ import java.util.concurrent.LinkedBlockingDeque;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import javax.swing.SwingUtilities;
 import quarterlight.edit.ThumbnailShelf;
+import quarterlight.photo.Glance;
 import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.Pictures;
 import quarterlight.store.ThumbnailStore;
@@ -48,6 +51,7 @@ public final class PhotoImages {
             return size() > MOST_IN_MEMORY;
         }
     };
+    private volatile Map<Sha256, Glance> coming = Map.of();
     private Optional<ThumbnailStore> cache = Optional.empty();
     private boolean closed;
 
@@ -69,6 +73,16 @@ public final class PhotoImages {
             forgetOldest();
         }
         return kept;
+    }
+
+    /** Shows the small pictures of files that are being taken in, in place of those before. */
+    void coming(List<Glance> glances) {
+        Set<Sha256> before = coming.keySet();
+        memory.keySet().removeAll(before);
+        cannot.removeAll(before);
+        coming = glances.stream()
+                .collect(Collectors.toUnmodifiableMap(
+                        glance -> glance.provisional().sha256(), glance -> glance));
     }
 
     /** True if the photo was tried and cannot be shown. */
@@ -123,6 +137,10 @@ public final class PhotoImages {
     }
 
     private Optional<BufferedImage> load(PhotoFile photo) {
+        Optional<Glance> glance = Optional.ofNullable(coming.get(photo.sha256()));
+        if (glance.isPresent()) {
+            return glance.get().picture();
+        }
         ThumbnailStore store = cache();
         try {
             Optional<byte[]> kept = store.get(photo.sha256(), Pictures.THUMBNAIL);

@@ -56,7 +56,10 @@ public final class Selection {
         }
     }
 
-    public void photos(List<PhotoId> chosen) {
+    /** Selects photos; those that are still on their way cannot be. */
+    public void photos(List<PhotoId> wanted) {
+        List<PhotoId> chosen =
+                wanted.stream().filter(photo -> !Coming.isComing(photo)).toList();
         if (!chosen.equals(photos)) {
             if (!chosen.stream().findFirst().equals(photo())) {
                 moment = OptionalDouble.empty();

@@ -5,6 +5,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import quarterlight.ui.kit.Coming;
 import quarterlight.visit.MediaKind;
 import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoId;
@@ -53,7 +54,12 @@ public record PhotoItem(
 
     /** True for a photo that still wants a pin. */
     public boolean isOpen() {
-        return !isPinned() && !isAside();
+        return !isPinned() && !isAside() && !isComing();
+    }
+
+    /** True while the file is being taken in. */
+    public boolean isComing() {
+        return Coming.isComing(id());
     }
 
     public boolean isFilm() {

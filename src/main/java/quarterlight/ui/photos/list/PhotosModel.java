@@ -1,5 +1,6 @@
 package quarterlight.ui.photos.list;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -12,8 +13,10 @@ import java.util.OptionalInt;
 import java.util.Set;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.ZoneId;
+import quarterlight.ui.kit.Coming;
 import quarterlight.ui.kit.Listeners;
 import quarterlight.ui.kit.OpenVisit;
+import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.VisitRecord;
 import quarterlight.walk.Suggestion;
@@ -46,6 +49,16 @@ public final class PhotosModel {
     }
 
     private void visitChanged() {
+        List<Photo> coming = Coming.photos(visit.coming(), visit.visit().photos());
+        if (!coming.isEmpty()) {
+            List<Photo> photos = new ArrayList<>(visit.visit().photos());
+            photos.addAll(coming);
+            VisitRecord both = visit.visit().holding(photos);
+            all = PhotoList.of(both, CorrectedTimes.of(both)).with(visit.visit());
+            read = Optional.empty();
+            narrow();
+            return;
+        }
         boolean samePhotos = read.map(
                         before -> before.photos().equals(visit.visit().photos()))
                 .orElse(false);
@@ -132,7 +145,9 @@ public final class PhotosModel {
     }
 
     public void select(PhotoId photo) {
-        visit.selection().photos(List.of(photo));
+        if (!Coming.isComing(photo)) {
+            visit.selection().photos(List.of(photo));
+        }
     }
 
     /** Photos whose pin or setting aside is on its way to the visit count as done already. */

@@ -77,7 +77,7 @@ final class CellPainter {
             g.scale(1 / scale, 1 / scale);
             g.drawImage(image.get(), 0, 0, null);
             g.setTransform(before);
-        } else if (visit.images().cannotShow(item.photo().file())) {
+        } else if (!item.isComing() && visit.images().cannotShow(item.photo().file())) {
             g.setColor(Look.palette().secondInk());
             g.setFont(small(g));
             String text =
@@ -107,12 +107,13 @@ final class CellPainter {
             String shown = shortened(marks, metrics, cell.x + cell.width - left);
             g.drawString(shown, cell.x + cell.width - metrics.stringWidth(shown), first);
         }
-        boolean open = item.isOpen();
+        boolean open = item.isOpen() || item.isComing();
         g.setColor(open ? p.secondInk() : p.ink());
         String where = item.photo()
                 .setAside()
                 .map(why -> texts.get("photos.cell.aside", why))
-                .orElseGet(() -> open ? texts.get("photos.cell.unpinned") : zones(item));
+                .orElseGet(
+                        () -> open ? texts.get(item.isComing() ? "coming.cell" : "photos.cell.unpinned") : zones(item));
         if (!open && !item.isAside()) {
             g.setColor(p.accent());
             g.fillOval(cell.x, first + 8, 6, 6);
