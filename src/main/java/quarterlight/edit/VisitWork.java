@@ -61,9 +61,10 @@ public final class VisitWork {
         return Findings.of(visit, catalog, areas.apply(folder, visit.facts()), DatePatternTable.load(settings));
     }
 
-    /** How far each zone is covered by what a visit holds now, in the order of the walk. */
-    public static List<ZoneCoverage> coverage(Findings findings, VisitRecord visit) {
-        return Coverage.zones(visit, findings.catalog(), findings.thickness(), findings.rust(), CoverageTable.load());
+    /** How far each zone is covered by what a visit holds now, in the order of the walk; asked for by the user's own lists if there are any. */
+    public List<ZoneCoverage> coverage(Findings findings, VisitRecord visit) throws TableUnreadable {
+        return Coverage.zones(
+                visit, findings.catalog(), findings.thickness(), findings.rust(), CoverageTable.load(settings));
     }
 
     /** What date codes are read by: the program's patterns and the inspector's own. */
@@ -90,7 +91,9 @@ public final class VisitWork {
             List<Path> made = new ArrayList<>(
                     new VisitPages(findings, diagram, places, pictures.thumbnails(thumbnails.by(visit)), matters)
                             .write(out, paper, progress));
-            List<Gap> gaps = Coverage.gaps(visit, catalog, findings.thickness(), findings.rust(), CoverageTable.load());
+            List<Gap> gaps = coverage(findings, visit).stream()
+                    .flatMap(zone -> zone.gaps().stream())
+                    .toList();
             made.addAll(
                     new ReportPages(findings, diagram, places, gaps, matters, pictures).write(out, paper, progress));
             return made;
@@ -98,13 +101,13 @@ public final class VisitWork {
     }
 
     /** Two cars side by side. */
-    public static Comparison compared(Findings a, Findings b) {
-        return Comparison.of(a, b, CoverageTable.load());
+    public Comparison compared(Findings a, Findings b) throws TableUnreadable {
+        return Comparison.of(a, b, CoverageTable.load(settings));
     }
 
     /** Makes the page of two cars in a folder; what was made. */
     public List<Path> comparisonPages(Path folderA, Findings a, Path folderB, Findings b, Path out, Paper paper)
-            throws DiagramRefused, IOException {
+            throws TableUnreadable, DiagramRefused, IOException {
         return new ComparisonPages(
                         a,
                         VisitDiagram.of(folderA, a.visit().facts()),

@@ -81,7 +81,11 @@ public record ReportContent(
     }
 
     /** A statement: what kind, how grave, how it is known, and the sentence. */
-    public record StatementText(String kind, String text, Optional<Link> photo) {}
+    public record StatementText(String kind, String text, List<Link> photos) {
+        public StatementText {
+            photos = List.copyOf(photos);
+        }
+    }
 
     /** Readings of a zone in words, as a plot, and as they were typed. */
     public record ReadingText(List<String> figures, String plot, List<String> spots, List<String> remarks) {}

@@ -10,7 +10,6 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BiConsumer;
 import javax.swing.SwingUtilities;
 import quarterlight.coverage.ZoneCoverage;
-import quarterlight.edit.VisitWork;
 import quarterlight.findings.Findings;
 import quarterlight.table.TableUnreadable;
 import quarterlight.visit.VisitRecord;
@@ -59,7 +58,7 @@ final class FindingsWork {
                 last = Optional.of(evidence);
             }
             Findings findings = made.get();
-            List<ZoneCoverage> covered = VisitWork.coverage(findings, visit);
+            List<ZoneCoverage> covered = parts.work().coverage(findings, visit);
             if (fresh || !covered.equals(coverage)) {
                 coverage = covered;
                 SwingUtilities.invokeLater(() -> arrived.accept(findings, covered));

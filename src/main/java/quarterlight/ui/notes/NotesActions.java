@@ -40,9 +40,10 @@ final class NotesActions {
             String text,
             Optional<Severity> severity,
             Optional<Basis> basis,
-            Optional<PhotoId> photo) {
+            Optional<PhotoId> photo,
+            List<PhotoId> more) {
         List<Statement> rows = zones.stream()
-                .map(zone -> new Statement(zone, kind, text, severity, basis, photo, Optional.empty()))
+                .map(zone -> new Statement(zone, kind, text, severity, basis, photo, Optional.empty(), more))
                 .toList();
         visit.edit(
                 store -> {
