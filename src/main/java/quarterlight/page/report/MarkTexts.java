@@ -67,7 +67,7 @@ final class MarkTexts {
         String element = TimeLineSvg.element(drawing, name);
         int end = element.indexOf('>');
         String head = element.substring(0, end)
-                .replaceAll(" (?:width|height|role|contentScriptType|contentStyleType)=\"[^\"]*\"", "");
+                .replaceAll(" (?:width|height|role|version|contentScriptType|contentStyleType)=\"[^\"]*\"", "");
         String sized = head.contains(" style=\"") ? head.replace(" style=\"", size) : head + size + "\"";
         return sized + " role=\"img\" alt=\"" + name + "\">" + element.substring(end + 1);
     }
