@@ -104,6 +104,11 @@ final class NotesActions {
         }
     }
 
+    /** Reads the lists again, after a change of the user's own. */
+    void reload() {
+        load(model::lists);
+    }
+
     /** Reads what lies outside the visit: the functions to try and the sentences of earlier visits. */
     void load(Consumer<NotesModel.Lists> loaded) {
         parts.jobs()

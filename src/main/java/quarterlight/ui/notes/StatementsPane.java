@@ -76,6 +76,7 @@ final class StatementsPane extends JPanel {
                 Severity.class, texts.get("notes.severity"), Optional.of(texts.get("notes.severity.unsaid")));
         basis = new WordChoice<>(Basis.class, texts.get("notes.basis"), Optional.of(texts.get("notes.basis.unsaid")));
         photo = new JCheckBox(texts.get("notes.photo", 0));
+        photo.setName("note-photos");
         zone = new ZoneField(parts, visit);
         zone.field().setName(notLookedAt ? "not-zone" : "note-zone");
         keep = new JButton(texts.get("notes.keep"));
@@ -133,7 +134,7 @@ final class StatementsPane extends JPanel {
         phrases.setOpaque(false);
         Look.secondary(phrases);
         Look.named(phrases, texts.get("notes.phrases"));
-        entry.add(phrases, "wmin 0, h 72!");
+        entry.add(phrases, "wmin 0, h 80!");
         return entry;
     }
 
@@ -188,7 +189,9 @@ final class StatementsPane extends JPanel {
     private void offer() {
         if (!filling) {
             offered.clear();
-            model.phrases(visit.visit(), text.getText()).stream().limit(4).forEach(offered::addElement);
+            model.phrases(visit.visit(), text.getText(), notLookedAt).stream()
+                    .limit(4)
+                    .forEach(offered::addElement);
         }
     }
 
