@@ -17,6 +17,7 @@ import quarterlight.cli.Surroundings;
 import quarterlight.diagram.DiagramRefused;
 import quarterlight.diagram.NominalAreas;
 import quarterlight.diagram.VisitDiagram;
+import quarterlight.edit.DiagramEdits;
 import quarterlight.table.ZoneTable;
 import quarterlight.ui.Desktop;
 import quarterlight.units.Area;
@@ -40,7 +41,7 @@ public final class Main {
                 Main::demoData,
                 visit -> desktop(log, settings).open(visit),
                 log.path(),
-                settings.resolve("diagrams"));
+                settings.resolve(DiagramEdits.OWN));
         int status = new Program(around).run(args);
         console.out().flush();
         System.exit(status);

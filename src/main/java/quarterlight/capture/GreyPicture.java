@@ -63,13 +63,19 @@ public final class GreyPicture {
     private double mean(double left, double right, double top, double bottom) {
         double sum = 0;
         double weight = 0;
+        int from = (int) left;
+        int to = (int) Math.min(width, Math.ceil(right)) - 1;
         for (int y = (int) top; y < Math.min(height, Math.ceil(bottom)); y++) {
             double tall = Math.min(y + 1, bottom) - Math.max(y, top);
-            for (int x = (int) left; x < Math.min(width, Math.ceil(right)); x++) {
-                double share = tall * (Math.min(x + 1, right) - Math.max(x, left));
-                sum += share * at(x, y);
-                weight += share;
+            double line = 0;
+            for (int x = from; x <= to; x++) {
+                line += at(x, y);
             }
+            // the two pixels on the borders count by their shares only
+            double before = left - from;
+            double after = to + 1 - Math.min(to + 1, right);
+            sum += tall * (line - before * at(from, y) - after * at(to, y));
+            weight += tall * (to + 1 - from - before - after);
         }
         return sum / weight;
     }

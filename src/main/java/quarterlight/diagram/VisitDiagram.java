@@ -10,10 +10,15 @@ import quarterlight.visit.VisitFacts;
  * car or takes areas and neighbors from a drawing asks here.
  */
 public final class VisitDiagram {
-    /** Name of the chosen diagram in the folder of the visit. */
-    public static final String FILE = "diagram.svg";
+    /** Folder in the folder of the visit that keeps every diagram that was ever chosen for it. */
+    public static final String FOLDER = "diagrams";
 
     private VisitDiagram() {}
+
+    /** Where the diagram of a name lies; within the folder of the visit whatever the name is. */
+    public static Path file(Path folder, String name) {
+        return folder.resolve(FOLDER).resolve(name.replace('/', '_').replace('\\', '_') + ".svg");
+    }
 
     /**
      * The diagram of the car of a visit with its driver on the right side. One's own was checked when it was chosen; here it must only be
@@ -27,13 +32,13 @@ public final class VisitDiagram {
         if (facts.choices().diagram().isEmpty()) {
             return DiagramFile.shipped(car.body().style()).of(car.body(), car.drive());
         }
-        Path file = folder.resolve(FILE);
+        String name = facts.choices().diagram().get();
+        Path file = file(folder, name);
         if (!Files.isRegularFile(file)) {
             throw new DiagramRefused(
-                    FILE,
+                    FOLDER + "/" + name + ".svg",
                     0,
-                    "the diagram \"" + facts.choices().diagram().get()
-                            + "\" was chosen, but the folder of the visit lacks it",
+                    "the diagram \"" + name + "\" was chosen, but the folder of the visit lacks it",
                     "choose it again, or set diagram=shipped");
         }
         return DiagramFile.read(file).ofStyle(car.body()).of(car.body(), car.drive());

@@ -1,24 +1,21 @@
 package quarterlight.diagram;
 
-import java.util.ArrayList;
+import java.awt.geom.Rectangle2D;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
-import org.locationtech.jts.geom.Geometry;
+import java.util.concurrent.ConcurrentHashMap;
 import org.locationtech.jts.geom.Point;
-import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.geom.util.GeometryFixer;
-import org.locationtech.jts.operation.union.UnaryUnionOp;
-import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
 import quarterlight.visit.ViewPoint;
 
-/** Where the middle of each zone is, as far as nothing lies over it. Immutable; computed once, about as costly as a redraw. */
+/** Where the middle of each zone is, as far as nothing lies over it. Immutable; computed once. */
 public final class ZonePlaces {
-    private static final double SIMPLER_MM = 4;
+    /** A zone of which no more than this share can be seen counts as hidden. */
+    private static final double HIDDEN = 0.02;
 
     private final Map<Key, Place> places;
 
@@ -29,28 +26,84 @@ public final class ZonePlaces {
      *
      * @param xMm center of the largest circle in the part that can be seen
      * @param radiusMm radius of that circle
-     * @param seen the part of the zone over which no other zone is drawn, mm of the view
+     * @param seen the part of the zone over which no other zone is drawn
      */
-    public record Place(double xMm, double yMm, double radiusMm, Geometry seen) {}
+    public record Place(double xMm, double yMm, double radiusMm, Seen seen) {}
+
+    /** The part of a zone over which no other zone is drawn, to the nearest few mm. Immutable. */
+    public static final class Seen {
+        private final SeenMap map;
+        private final int number;
+        private final Rectangle2D box;
+
+        private Seen(SeenMap map, int number, Rectangle2D box) {
+            this.map = map;
+            this.number = number;
+            this.box = box;
+        }
+
+        /** What it lies in, mm of the view. */
+        public Rectangle2D box() {
+            return box.getBounds2D();
+        }
+
+        /** Whether a rectangle in mm of the view lies wholly in it. */
+        public boolean covers(Rectangle2D rectangle) {
+            return map.covers(number, rectangle);
+        }
+    }
 
     private ZonePlaces(Map<Key, Place> places) {
         this.places = places;
     }
 
     public static ZonePlaces of(BodyDiagram diagram) {
-        Map<Key, Place> places = new HashMap<>();
-        for (ViewDrawing view : diagram.views()) {
-            List<DiagramShape> shapes = view.zones();
-            List<Geometry> areas = shapes.stream().map(ZonePlaces::simpler).toList();
-            for (int i = 0; i < shapes.size(); i++) {
-                Place place = place(seen(i, shapes, areas));
-                places.merge(
-                        new Key(view.view(), shapes.get(i).zone().orElseThrow()),
-                        place,
-                        (a, b) -> a.radiusMm() >= b.radiusMm() ? a : b);
-            }
-        }
+        Map<Key, Place> places = new ConcurrentHashMap<>();
+        diagram.views().parallelStream()
+                .forEach(view -> places(view).forEach((zone, place) -> places.put(new Key(view.view(), zone), place)));
         return new ZonePlaces(Map.copyOf(places));
+    }
+
+    private static Map<ZoneId, Place> places(ViewDrawing view) {
+        List<DiagramShape> shapes = view.zones();
+        List<ZoneId> zones = shapes.stream()
+                .map(shape -> shape.zone().orElseThrow())
+                .distinct()
+                .toList();
+        int[] numbers = shapes.stream()
+                .mapToInt(shape -> zones.indexOf(shape.zone().orElseThrow()) + 1)
+                .toArray();
+        SeenMap map = new SeenMap(view, shapes, numbers);
+        SeenMap.Part[] parts = map.parts(zones.size());
+        Map<ZoneId, Place> places = new HashMap<>();
+        for (int i = 0; i < zones.size(); i++) {
+            List<DiagramShape> own = view.outlinesOf(zones.get(i));
+            double whole =
+                    own.stream().mapToDouble(shape -> shape.outline().area()).sum();
+            places.put(
+                    zones.get(i),
+                    parts[i + 1].areaMm2() > HIDDEN * whole ? place(map, i + 1, parts[i + 1]) : alone(view, own));
+        }
+        return places;
+    }
+
+    private static Place place(SeenMap map, int number, SeenMap.Part part) {
+        return new Place(part.xMm(), part.yMm(), part.radiusMm(), new Seen(map, number, part.box()));
+    }
+
+    /** Of a zone that others hide: as if they were not there; of one thinner than a cell, a point on it. */
+    private static Place alone(ViewDrawing view, List<DiagramShape> own) {
+        int[] ones = new int[own.size()];
+        Arrays.fill(ones, 1);
+        SeenMap map = new SeenMap(view, own, ones);
+        SeenMap.Part part = map.parts(1)[1];
+        if (part.areaMm2() > 0) {
+            return place(map, 1, part);
+        }
+        Point point = own.get(0).outline().polygon().getInteriorPoint();
+        double x = point.isEmpty() ? 0 : point.getX();
+        double y = point.isEmpty() ? 0 : point.getY();
+        return new Place(x, y, 0, new Seen(map, 1, new Rectangle2D.Double(x, y, 0, 0)));
     }
 
     /** The middle of a zone in a view, if the view shows it. */
@@ -79,48 +132,5 @@ public final class ZonePlaces {
                         view.view(),
                         Math.min(1, Math.max(0, place.xMm() / view.widthMm())),
                         Math.min(1, Math.max(0, place.yMm() / view.heightMm()))));
-    }
-
-    private static Geometry simpler(DiagramShape shape) {
-        Geometry polygon = shape.outline().polygon();
-        Geometry simple = polygon.isValid() ? DouglasPeuckerSimplifier.simplify(polygon, SIMPLER_MM) : polygon;
-        if (simple.getArea() < 0.9 * polygon.getArea()) {
-            simple = polygon;
-        }
-        return simple.isValid() ? simple : GeometryFixer.fix(simple);
-    }
-
-    private static Geometry seen(int index, List<DiagramShape> shapes, List<Geometry> areas) {
-        Geometry own = areas.get(index);
-        List<Geometry> above = new ArrayList<>();
-        for (int i = index + 1; i < areas.size(); i++) {
-            boolean other = !shapes.get(i).zone().equals(shapes.get(index).zone());
-            if (other && areas.get(i).getEnvelopeInternal().intersects(own.getEnvelopeInternal())) {
-                above.add(areas.get(i));
-            }
-        }
-        if (above.isEmpty()) {
-            return own;
-        }
-        Geometry left = own.difference(UnaryUnionOp.union(above));
-        return left.getArea() > 0.02 * own.getArea() ? left : own;
-    }
-
-    private static Place place(Geometry seen) {
-        Geometry largest = seen;
-        for (int i = 0; i < seen.getNumGeometries(); i++) {
-            Geometry part = seen.getGeometryN(i);
-            if (i == 0 || part.getArea() > largest.getArea()) {
-                largest = part;
-            }
-        }
-        if (!(largest instanceof Polygon) || !(largest.getArea() > 0)) {
-            Point point = seen.isEmpty() ? seen.getFactory().createPoint() : seen.getInteriorPoint();
-            return new Place(point.isEmpty() ? 0 : point.getX(), point.isEmpty() ? 0 : point.getY(), 0, seen);
-        }
-        double tolerance = Math.max(1, Math.sqrt(largest.getArea()) / 40);
-        MaximumInscribedCircle circle = new MaximumInscribedCircle(largest, tolerance);
-        Point center = circle.getCenter();
-        return new Place(center.getX(), center.getY(), circle.getRadiusLine().getLength(), seen);
     }
 }

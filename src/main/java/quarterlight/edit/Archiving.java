@@ -98,7 +98,7 @@ public final class Archiving {
             bag.put(DATABASE, Packing.SMALLER, database, progress);
         }
         files.originals(visit.folder(), snapshot.store().read().photos());
-        files.diagram(visit.folder().root());
+        files.diagrams(visit.folder().root());
         files.pages(visit.folder().pages());
         return files;
     }

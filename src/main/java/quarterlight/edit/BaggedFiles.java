@@ -75,11 +75,11 @@ final class BaggedFiles {
                 && file.toRealPath().startsWith(root.toRealPath());
     }
 
-    /** The visit's own body diagram, if it has one. */
-    void diagram(Path root) throws IOException {
-        Path file = root.resolve(VisitDiagram.FILE);
-        if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-            put(VisitDiagram.FILE, file);
+    /** The body diagrams of one's own that were ever chosen for the visit. */
+    void diagrams(Path root) throws IOException {
+        Path folder = root.resolve(VisitDiagram.FOLDER);
+        for (Path file : files(folder)) {
+            put(VisitDiagram.FOLDER + "/" + relative(folder, file), file);
         }
     }
 

@@ -5,10 +5,10 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
 import quarterlight.car.Body;
 import quarterlight.car.ZoneCatalog;
@@ -28,6 +28,9 @@ public final class DiagramEdits {
     public static final String KEY = "diagram";
     /** The word for the program's own diagram. */
     public static final String SHIPPED = "shipped";
+
+    /** The folder of own diagrams within the folder of settings. */
+    public static final String OWN = "diagrams";
 
     private static final String ENDING = ".svg";
 
@@ -75,27 +78,43 @@ public final class DiagramEdits {
             throw new EditRefused(KEY, e.getMessage());
         }
         Map<String, String> named = new LinkedHashMap<>(values);
-        named.put(KEY, nameOf(file));
-        Path target = store.folder().root().resolve(VisitDiagram.FILE);
         try {
-            Optional<byte[]> before =
-                    Files.isRegularFile(target) ? Optional.of(Files.readAllBytes(target)) : Optional.empty();
-            place(Files.readAllBytes(file), target);
+            byte[] drawing = Files.readAllBytes(file);
+            String name = freeName(store.folder().root(), nameOf(file), drawing);
+            named.put(KEY, name);
+            Path target = VisitDiagram.file(store.folder().root(), name);
+            boolean isNew = !Files.exists(target);
+            if (isNew) {
+                place(drawing, target);
+            }
             boolean done = false;
             try {
                 List<String> remarks = facts.set(store, named);
                 done = true;
                 return remarks;
             } finally {
-                if (!done) {
-                    takeBack(before, target);
+                if (!done && isNew) {
+                    Files.deleteIfExists(target);
                 }
             }
         } catch (IOException e) {
             throw new EditRefused(
                     KEY,
-                    "The diagram cannot be copied to " + target
+                    "The diagram cannot be copied to "
+                            + store.folder().root().resolve(VisitDiagram.FOLDER)
                             + ". Check that there is room and that it may be written.");
+        }
+    }
+
+    /** The name, numbered where the visit keeps another drawing under it, so that undo brings back the drawing of before. */
+    private static String freeName(Path visit, String wanted, byte[] drawing) throws IOException {
+        String name = wanted;
+        for (int number = 2; ; number++) {
+            Path kept = VisitDiagram.file(visit, name);
+            if (!Files.exists(kept) || Arrays.equals(Files.readAllBytes(kept), drawing)) {
+                return name;
+            }
+            name = wanted + "-" + number;
         }
     }
 
@@ -131,20 +150,13 @@ public final class DiagramEdits {
 
     /** The file appears whole or not at all. */
     private static void place(byte[] bytes, Path target) throws IOException {
-        Path fresh = target.resolveSibling(VisitDiagram.FILE + ".new");
+        Files.createDirectories(target.getParent());
+        Path fresh = target.resolveSibling(target.getFileName() + ".new");
         try {
             Files.write(fresh, bytes);
             Files.move(fresh, target, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
         } finally {
             Files.deleteIfExists(fresh);
-        }
-    }
-
-    private static void takeBack(Optional<byte[]> before, Path target) throws IOException {
-        if (before.isPresent()) {
-            place(before.get(), target);
-        } else {
-            Files.deleteIfExists(target);
         }
     }
 }

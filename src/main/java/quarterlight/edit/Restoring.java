@@ -27,8 +27,8 @@ import quarterlight.visit.PhotoFile;
 public final class Restoring {
     private static final String PAYLOAD = "data/";
     private static final String DATABASE = PAYLOAD + Archiving.DATABASE;
-    private static final List<String> FILES = List.of(DATABASE, PAYLOAD + VisitDiagram.FILE);
-    private static final List<String> FOLDERS = List.of(PAYLOAD + "originals/", PAYLOAD + "pages/");
+    private static final List<String> FOLDERS =
+            List.of(PAYLOAD + "originals/", PAYLOAD + "pages/", PAYLOAD + VisitDiagram.FOLDER + "/");
 
     private Restoring() {}
 
@@ -120,7 +120,7 @@ public final class Restoring {
 
     /** Where a file of the payload belongs in the visit; tables are only checked, since the database holds them. */
     private static Optional<OutputStream> place(Path making, String path) throws IOException {
-        boolean wanted = FILES.contains(path) || FOLDERS.stream().anyMatch(path::startsWith);
+        boolean wanted = path.equals(DATABASE) || FOLDERS.stream().anyMatch(path::startsWith);
         if (!wanted) {
             return Optional.empty();
         }

@@ -2,7 +2,6 @@ package quarterlight.edit;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -77,8 +76,16 @@ public final class VisitWork {
         return TrialTable.load(settings);
     }
 
-    /** Makes the diagram page and the report of a visit in a folder; what was made. */
+    /** Makes the diagram page and the report of a visit in a folder, all of them or none; what was made. */
     public List<Path> pages(VisitStore store, Path out, Paper paper, Progress progress)
+            throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
+        try (PagesFolder folder = PagesFolder.in(out)) {
+            makePages(store, folder.making(), paper, progress);
+            return folder.take();
+        }
+    }
+
+    private void makePages(VisitStore store, Path out, Paper paper, Progress progress)
             throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
         VisitRecord visit = store.read();
         Path folder = store.folder().root();
@@ -88,15 +95,12 @@ public final class VisitWork {
             BodyDiagram diagram = VisitDiagram.of(folder, visit.facts());
             ZonePlaces places = ZonePlaces.of(diagram);
             BuyerPictures pictures = new BuyerPictures(visit, new VisitPixels(folder, visit, Pictures.usual()));
-            List<Path> made = new ArrayList<>(
-                    new VisitPages(findings, diagram, places, pictures.thumbnails(thumbnails.by(visit)), matters)
-                            .write(out, paper, progress));
+            new VisitPages(findings, diagram, places, pictures.thumbnails(thumbnails.by(visit)), matters)
+                    .write(out, paper, progress);
             List<Gap> gaps = coverage(findings, visit).stream()
                     .flatMap(zone -> zone.gaps().stream())
                     .toList();
-            made.addAll(
-                    new ReportPages(findings, diagram, places, gaps, matters, pictures).write(out, paper, progress));
-            return made;
+            new ReportPages(findings, diagram, places, gaps, matters, pictures).write(out, paper, progress);
         }
     }
 

@@ -26,13 +26,14 @@ final class RgbPixels {
         BufferedImage small = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
         int[] source = of(picture);
         int[] target = of(small);
+        Shares columns = new Shares(fromWidth, width);
         float[] line = new float[CHANNELS * width];
         float[] sums = new float[CHANNELS * width];
         double tall = (double) fromHeight / height;
         float area = (float) (tall * fromWidth / width);
         int row = 0;
         for (int y = 0; y < fromHeight; y++) {
-            across(source, y * fromWidth, fromWidth, line, width);
+            across(source, y * fromWidth, columns, line);
             double bottom = (row + 1) * tall;
             float above = (float) Math.min(1, bottom - y);
             add(sums, line, above);
@@ -48,31 +49,52 @@ final class RgbPixels {
         return small;
     }
 
-    private static void across(int[] source, int start, int fromWidth, float[] line, int width) {
-        float wide = (float) fromWidth / width;
-        int x = 0;
-        float left = 1;
-        for (int column = 0; column < width; column++) {
-            float red = 0;
-            float green = 0;
-            float blue = 0;
-            float missing = wide;
-            while (missing > 1e-4f && x < fromWidth) {
-                int rgb = source[start + x];
-                float share = Math.min(left, missing);
-                red += share * (rgb >> 16 & 255);
-                green += share * (rgb >> 8 & 255);
-                blue += share * (rgb & 255);
-                missing -= share;
-                left -= share;
-                if (left <= 1e-4f) {
-                    x++;
-                    left = 1;
-                }
+    private static void across(int[] source, int start, Shares columns, float[] line) {
+        int out = 0;
+        for (int column = 0; column < columns.first.length; column++) {
+            int from = start + columns.first[column];
+            int to = start + columns.last[column];
+            int rgb = source[from];
+            float share = columns.head[column];
+            float red = share * (rgb >> 16 & 255);
+            float green = share * (rgb >> 8 & 255);
+            float blue = share * (rgb & 255);
+            for (int x = from + 1; x < to; x++) {
+                rgb = source[x];
+                red += rgb >> 16 & 255;
+                green += rgb >> 8 & 255;
+                blue += rgb & 255;
             }
-            line[CHANNELS * column] = red;
-            line[CHANNELS * column + 1] = green;
-            line[CHANNELS * column + 2] = blue;
+            rgb = source[to];
+            share = columns.tail[column];
+            line[out++] = red + share * (rgb >> 16 & 255);
+            line[out++] = green + share * (rgb >> 8 & 255);
+            line[out++] = blue + share * (rgb & 255);
+        }
+    }
+
+    /** Which source pixels each column covers: the first by its share, those between in full, the last by its share (0 where it is the first). */
+    private static final class Shares {
+        private final int[] first;
+        private final int[] last;
+        private final float[] head;
+        private final float[] tail;
+
+        private Shares(int from, int to) {
+            first = new int[to];
+            last = new int[to];
+            head = new float[to];
+            tail = new float[to];
+            for (int column = 0; column < to; column++) {
+                // the borders are the quotients of whole numbers, so that rounding moves none of them over a pixel
+                double left = (double) ((long) column * from) / to;
+                double right = (double) ((long) (column + 1) * from) / to;
+                first[column] = (int) left;
+                last[column] = Math.max(first[column], (int) Math.ceil(right) - 1);
+                boolean one = first[column] == last[column];
+                head[column] = (float) (one ? right - left : first[column] + 1 - left);
+                tail[column] = (float) (one ? 0 : right - last[column]);
+            }
         }
     }
 

@@ -1,6 +1,7 @@
 package quarterlight.rust;
 
 import java.util.Locale;
+import java.util.Optional;
 import quarterlight.units.Area;
 
 /**
@@ -39,6 +40,11 @@ public enum EverydaySize {
             return figure;
         }
         return figure + ", " + compared(area.mm2());
+    }
+
+    /** Only the comparison: {@code about 3 quarter coins}; empty for no area. */
+    public static Optional<String> beside(Area area) {
+        return area.mm2() > 0 ? Optional.of(compared(area.mm2())) : Optional.empty();
     }
 
     private static String compared(double mm2) {

@@ -5,10 +5,14 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import quarterlight.car.ZoneId;
+import quarterlight.rust.plane.MarkedArea;
 import quarterlight.units.Area;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.RecordId;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.Trace;
 import quarterlight.visit.TraceKind;
+import quarterlight.visit.VisitRecord;
 
 /**
  * The area of one trace on its own.
@@ -33,5 +37,14 @@ public record TraceArea(
         Objects.requireNonNull(area, "area");
         Objects.requireNonNull(sdMm2, "sdMm2");
         remarks = List.copyOf(remarks);
+    }
+
+    /**
+     * The area of one trace, kept or still being drawn, with marks off as usual.
+     *
+     * @param visit holds the trace's photo
+     */
+    public static TraceArea of(Recorded<Trace> trace, VisitRecord visit) {
+        return TraceReading.of(trace, visit, MarkedArea.USUAL_MARK_PX).area();
     }
 }

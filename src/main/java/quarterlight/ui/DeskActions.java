@@ -31,6 +31,7 @@ final class DeskActions {
     private final Command twoCars;
     private final Command quit;
     private final Command facts;
+    private final Command drawing;
     private final Command takeIn;
     private final Command addTable;
     private final Command undo;
@@ -52,6 +53,7 @@ final class DeskActions {
                 .menuKey("shift C");
         quit = always("do.quit", window::quit).menuKey("Q");
         facts = always("do.facts", this::editFacts).menuKey("I");
+        drawing = always("do.drawing", () -> chooseDrawing(Optional.empty()));
         takeIn = always("do.take-in", this::choosePhotos).menuKey("T");
         addTable = always("do.add-table", this::chooseTable).menuKey("shift T");
         undo = always("do.undo", () -> visit().ifPresent(OpenVisit::undo)).menuKey("Z");
@@ -89,7 +91,7 @@ final class DeskActions {
     /** Every command, in the order of the menus. */
     List<Command> all() {
         List<Command> all = new ArrayList<>(
-                List.of(newVisit, openVisit, facts, takeIn, addTable, twoCars, closeVisit, quit, undo, redo));
+                List.of(newVisit, openVisit, facts, drawing, takeIn, addTable, twoCars, closeVisit, quit, undo, redo));
         all.addAll(stations.values());
         all.addAll(List.of(unit, brightness, manual, keys));
         return all;
@@ -99,7 +101,7 @@ final class DeskActions {
     void visitChanged() {
         Optional<OpenVisit> visit = visit();
         boolean editable = visit.map(OpenVisit::isEditable).orElse(false);
-        Set.of(facts, takeIn, addTable).forEach(command -> command.setEnabled(editable));
+        Set.of(facts, drawing, takeIn, addTable).forEach(command -> command.setEnabled(editable));
         closeVisit.setEnabled(visit.isPresent());
         stations.values().forEach(command -> command.setEnabled(visit.isPresent()));
         name(undo, "do.undo", visit.flatMap(OpenVisit::undoLabel));
@@ -123,6 +125,10 @@ final class DeskActions {
 
     private void editFacts() {
         visit().ifPresent(visit -> new VisitForm(parts, window.frame()).change(visit));
+    }
+
+    private void chooseDrawing(Optional<Path> dropped) {
+        visit().ifPresent(visit -> new ChooseDrawing(parts, window.frame(), visit).ask(dropped));
     }
 
     private void chooseVisit() {
@@ -167,7 +173,10 @@ final class DeskActions {
                         texts.get("take.looking"),
                         progress -> Dropped.sorted(paths),
                         dropped -> {
-                            if (dropped.visit().isPresent()) {
+                            if (dropped.drawing().isPresent()
+                                    && visit().filter(OpenVisit::isEditable).isPresent()) {
+                                chooseDrawing(dropped.drawing());
+                            } else if (dropped.visit().isPresent()) {
                                 window.open(dropped.visit().get());
                             } else {
                                 visit().ifPresentOrElse(
@@ -179,19 +188,23 @@ final class DeskActions {
     }
 
     /** What was dropped, by what is done with it. */
-    record Dropped(Optional<Path> visit, List<Path> tables, List<Path> photos) {
+    record Dropped(Optional<Path> visit, Optional<Path> drawing, List<Path> tables, List<Path> photos) {
         static Dropped sorted(List<Path> paths) {
             List<Path> tables = new ArrayList<>();
             List<Path> photos = new ArrayList<>();
             for (Path path : paths) {
                 if (paths.size() == 1 && Files.isRegularFile(path.resolve("visit.db"))) {
-                    return new Dropped(Optional.of(path), List.of(), List.of());
+                    return new Dropped(Optional.of(path), Optional.empty(), List.of(), List.of());
+                }
+                if (paths.size() == 1
+                        && path.toString().toLowerCase(java.util.Locale.ROOT).endsWith(".svg")) {
+                    return new Dropped(Optional.empty(), Optional.of(path), List.of(), List.of());
                 }
                 boolean table =
                         path.toString().toLowerCase(java.util.Locale.ROOT).matches(".*\\.(csv|tsv|txt)");
                 (table ? tables : photos).add(path);
             }
-            return new Dropped(Optional.empty(), tables, photos);
+            return new Dropped(Optional.empty(), Optional.empty(), tables, photos);
         }
     }
 
@@ -233,6 +246,10 @@ final class DeskActions {
 
     Command facts() {
         return facts;
+    }
+
+    Command drawing() {
+        return drawing;
     }
 
     Command takeIn() {

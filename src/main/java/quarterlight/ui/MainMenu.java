@@ -40,7 +40,7 @@ final class MainMenu extends JMenuBar {
 
     private JMenu menu(String key) {
         JMenu menu = new JMenu(texts.get(key));
-        menu.setMnemonic(texts.get(key).charAt(0));
+        menu.setMnemonic(texts.get(key + ".letter").charAt(0));
         return menu;
     }
 
@@ -79,6 +79,7 @@ final class MainMenu extends JMenuBar {
         menu.add(filled("menu.recent", this::fillRecent));
         menu.addSeparator();
         menu.add(actions.facts());
+        menu.add(actions.drawing());
         menu.add(actions.takeIn());
         menu.add(actions.addTable());
         menu.add(actions.twoCars());

@@ -1,7 +1,5 @@
 package quarterlight.ui;
 
-import java.util.List;
-import java.util.stream.Stream;
 import quarterlight.ui.gauge.GaugeScreen;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
@@ -17,13 +15,7 @@ import quarterlight.ui.rust.RustScreen;
 final class Stations {
     private Stations() {}
 
-    static List<StationScreen> of(DeskParts parts, OpenVisit visit, DeskActions actions) {
-        return Stream.of(Station.values())
-                .map(station -> screen(station, parts, visit, actions))
-                .toList();
-    }
-
-    private static StationScreen screen(Station station, DeskParts parts, OpenVisit visit, DeskActions actions) {
+    static StationScreen screen(Station station, DeskParts parts, OpenVisit visit, DeskActions actions) {
         return switch (station) {
             case PHOTOS -> new PhotosScreen(parts, visit, actions.takeIn());
             case PAGES -> new PagesScreen(parts, visit);

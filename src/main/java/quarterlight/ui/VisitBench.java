@@ -3,7 +3,6 @@ package quarterlight.ui;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.BorderFactory;
@@ -27,6 +26,7 @@ final class VisitBench extends JPanel {
     private final transient OpenVisit visit;
     private final transient Map<Station, StationScreen> screens = new EnumMap<>(Station.class);
     private final CardLayout cards = new CardLayout();
+    private final transient DeskActions actions;
     private final JPanel sides = new JPanel(cards);
     private final Rail rail;
     private final DiagramSide diagram;
@@ -36,14 +36,11 @@ final class VisitBench extends JPanel {
     VisitBench(DeskParts parts, OpenVisit visit, DeskActions actions) {
         super(new BorderLayout());
         this.parts = parts;
+        this.actions = actions;
         this.visit = visit;
         this.station = Station.PHOTOS;
         rail = new Rail(parts.texts(), this::show);
         diagram = new DiagramSide(parts, visit, this::front);
-        for (StationScreen screen : Stations.of(parts, visit, actions)) {
-            screens.put(screen.station(), screen);
-            sides.add(screen.side(), screen.station().name());
-        }
         split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, true, diagram, sides);
         split.setBorder(BorderFactory.createEmptyBorder());
         split.setDividerSize(5);
@@ -71,22 +68,27 @@ final class VisitBench extends JPanel {
         return Optional.ofNullable(screens.get(station));
     }
 
-    List<StationScreen> screens() {
-        return List.copyOf(screens.values());
+    /** A station is built when it is first asked for, so that a visit opens sooner. */
+    private StationScreen screen(Station wanted) {
+        StationScreen known = screens.get(wanted);
+        if (known == null) {
+            known = Stations.screen(wanted, parts, visit, actions);
+            screens.put(wanted, known);
+            sides.add(known.side(), wanted.name());
+            visit.tellAll();
+        }
+        return known;
     }
 
     void show(Station next) {
-        if (!screens.containsKey(next)) {
-            return;
-        }
         front().ifPresent(old -> {
             old.commands().forEach(this::unbind);
             old.hidden();
         });
         station = next;
         rail.show(next);
+        StationScreen screen = screen(next);
         cards.show(sides, next.name());
-        StationScreen screen = screens.get(next);
         screen.commands().stream()
                 .filter(command -> command.getValue(Command.ACCELERATOR_KEY) != null)
                 .forEach(command -> command.bindTo(this));

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.ByteArrayInputStream;
+import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -145,7 +146,9 @@ class DiagramReaderTest {
     @Test
     void aHugeOrEmptyOrCutFileIsRefusedWithASentence(@TempDir Path folder) throws Exception {
         Path huge = folder.resolve("huge.svg");
-        Files.write(huge, new byte[DiagramFile.MOST_BYTES + 1]);
+        try (RandomAccessFile file = new RandomAccessFile(huge.toFile(), "rw")) {
+            file.setLength(50L * 1024 * 1024);
+        }
         assertThatThrownBy(() -> DiagramFile.read(huge))
                 .isInstanceOf(DiagramRefused.class)
                 .hasMessageContaining("larger than 8 MB");

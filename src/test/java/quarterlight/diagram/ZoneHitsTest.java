@@ -76,7 +76,8 @@ class ZoneHitsTest {
         assertThat(places.place(View.LEFT, new ZoneId("drip-rail-left"))
                         .orElseThrow()
                         .radiusMm())
-                .isBetween(8.0, 10.0);
+                .as("half its width of 18 mm, to the nearest cell of 5 mm")
+                .isBetween(7.0, 11.0);
         assertThat(places.pointFor(diagram, new ZoneId("hood"))).isEqualTo(Optional.empty());
     }
 

@@ -82,7 +82,8 @@ class ArchivingTest {
             }
         }
         Files.writeString(visit.resolve("pages/report.html"), "a page");
-        Files.writeString(visit.resolve("diagram.svg"), "a diagram of one's own");
+        Files.createDirectories(visit.resolve("diagrams"));
+        Files.writeString(visit.resolve("diagrams/mine.svg"), "a diagram of one's own");
         return visit;
     }
 
@@ -137,7 +138,7 @@ class ArchivingTest {
         Path back = folder.resolve("back");
         assertThat(Restoring.restore(zip, back, Progress.NONE).ok()).isTrue();
         for (String file :
-                List.of("originals/100%-1.JPG", "originals/100%-2.JPG", "pages/report.html", "diagram.svg")) {
+                List.of("originals/100%-1.JPG", "originals/100%-2.JPG", "pages/report.html", "diagrams/mine.svg")) {
             assertThat(back.resolve(file)).hasSameBinaryContentAs(visit.resolve(file));
         }
         assertThat(everything(back)).isEqualTo(everything(visit));

@@ -13,6 +13,7 @@ import org.locationtech.jts.algorithm.locate.SimplePointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.union.UnaryUnionOp;
 import quarterlight.car.ZoneId;
 import quarterlight.rust.plane.OutlineShape;
 import quarterlight.table.ZoneTable;
@@ -44,6 +45,31 @@ class RustPatchesPropertyTest {
                     .mm2();
             double counted = counted(traces);
             assertThat(united).as("seed %d", seed).isCloseTo(counted, within(0.01 * counted));
+        }
+    }
+
+    /** At one scale the united area is that of the union of the geometry library times the area of a pixel. */
+    @Test
+    void atOneScaleTheUnitedAreaIsTheLibrarysUnion() {
+        for (long seed = 11; seed <= 30; seed++) {
+            Random random = new Random(seed);
+            PhotoScale scale = new KnownLength(new PixelPoint(0, 0), new PixelPoint(100, 0), 80);
+            List<Trace> traces = new ArrayList<>();
+            List<Polygon> shapes = new ArrayList<>();
+            for (int i = 0; i < 8; i++) {
+                Trace any = trace(random);
+                shapes.add(OutlineShape.of(any.outline()));
+                traces.add(new Trace(
+                        any.photo(), any.kind(), any.outline(), scale, HOOD, Optional.empty(), Optional.empty()));
+            }
+            double mm2 = UnaryUnionOp.union(shapes).getArea() * 0.8 * 0.8;
+            double united = RustReport.of(TestVisits.coupe(traces, List.of()), ZoneTable.load(), Map.of())
+                    .zone(HOOD)
+                    .orElseThrow()
+                    .rust()
+                    .orElseThrow()
+                    .mm2();
+            assertThat(united).as("seed %d", seed).isCloseTo(mm2, within(1e-6 * mm2));
         }
     }
 

@@ -49,6 +49,7 @@ class MessagesTest {
     private static boolean isBuiltFrom(String key, String text) {
         return text.endsWith(".") && key.startsWith(text)
                 || key.endsWith(".named") && key.equals(text + ".named")
+                || key.endsWith(".letter") && key.equals(text + ".letter")
                 || key.endsWith(".tip") && (key.equals(text + ".tip") || text.endsWith(".") && key.startsWith(text));
     }
 

@@ -9,8 +9,10 @@ import quarterlight.car.ZoneId;
 
 /** Kinds of simulated walks round a coupe: the one the method is written for, and others that break its assumptions. */
 public enum WalkKind {
-    /** From zone to zone next door by likings, about 4 a stop, pauses and detours. */
+    /** From zone to zone next door by firm likings, about 4 a stop, pauses, one stop in 17 a detour or a return. */
     NEXT_DOOR,
+    /** The same with looser likings: every tenth stop a detour or a return, another tenth anywhere next door. */
+    LOOSE,
     /** A route of one's own, 4 to 9 a stop in bursts, with looks in between as long as a step. */
     BURSTS,
     /** Once round the outside quickly, then again in detail. */
@@ -34,6 +36,8 @@ public enum WalkKind {
         Random habits = new Random(seed);
         return switch (this) {
             case NEXT_DOOR ->
+                new NextDoorWalker(nextDoor, new NextDoorWalker.Habit(Pace.EVEN, photos, 0.95, 0.04, 0.02), habits);
+            case LOOSE ->
                 new NextDoorWalker(nextDoor, new NextDoorWalker.Habit(Pace.EVEN, photos, 0.9, 0.06, 0.04), habits);
             case BURSTS -> route(List.of(), stroll(nextDoor, photos * 4 / 6.5, habits), Pace.BURSTS, 0.06, 0);
             case TWO_LAPS ->

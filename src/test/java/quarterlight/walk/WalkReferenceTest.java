@@ -6,15 +6,16 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * The suggestions on simulated walks, a little below what was measured (docs/performance.md, 8 inspectors from seed 1). The full study is
- * {@code WalkStudy} in the benches.
+ * The suggestions on simulated walks: on the first what the method asks for (75 and 85 of 100), on the others a little below what was
+ * measured (docs/performance.md, 8 inspectors from seed 1). The full study is {@code WalkStudy} in the benches.
  */
 class WalkReferenceTest {
     private static final WalkScores.Place COUPE = WalkScores.Place.coupe();
 
     @ParameterizedTest(name = "{0}")
     @CsvSource({
-        "NEXT_DOOR, 6, 70, 76",
+        "NEXT_DOOR, 6, 75, 85",
+        "LOOSE, 6, 70, 76",
         "BURSTS, 0.3, 77.5, 91.5",
         "TWO_LAPS, 5, 55, 74.5",
         "WANDERING, -1.2, 51.5, 71.5",

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import quarterlight.car.ZoneId;
 
 /**
@@ -33,6 +34,8 @@ public final class DiagramPainter {
 
     /** Above this many device pixels no picture is kept and the scene is drawn each time. */
     private static final double MOST_KEPT_PX = 40e6;
+
+    private static final int MOST_BANDS = 4;
 
     private final DiagramScene scene;
     private Optional<Kept> kept = Optional.empty();
@@ -97,15 +100,29 @@ public final class DiagramPainter {
     }
 
     private Kept drawnAt(double scaleX, double scaleY, Rectangle sheet) {
-        BufferedImage picture = new BufferedImage(
-                Math.max(1, (int) Math.ceil(sheet.width * scaleX)),
-                Math.max(1, (int) Math.ceil(sheet.height * scaleY)),
-                BufferedImage.TYPE_INT_RGB);
-        Graphics2D g = picture.createGraphics();
-        g.scale(scaleX, scaleY);
-        drawScene(g, sheet);
-        g.dispose();
-        return new Kept(scaleX, scaleY, picture);
+        int width = Math.max(1, (int) Math.ceil(sheet.width * scaleX));
+        int height = Math.max(1, (int) Math.ceil(sheet.height * scaleY));
+        return new Kept(scaleX, scaleY, picture(width, height, scaleX, scaleY));
+    }
+
+    /**
+     * The whole scene as a picture on its ground, drawn in bands by as many threads as there are processors. On any thread.
+     *
+     * @param width of the picture in device pixels; the scene is drawn from the upper left corner
+     */
+    public BufferedImage picture(int width, int height, double scaleX, double scaleY) {
+        BufferedImage picture = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        int bands = Math.min(Math.min(MOST_BANDS, Runtime.getRuntime().availableProcessors()), height);
+        IntStream.range(0, bands).parallel().forEach(band -> {
+            int top = height * band / bands;
+            int bottom = height * (band + 1) / bands;
+            Graphics2D g = picture.getSubimage(0, top, width, bottom - top).createGraphics();
+            g.translate(0, -top);
+            g.scale(scaleX, scaleY);
+            drawScene(g, new Rectangle2D.Double(0, top / scaleY, width / scaleX, (bottom - top) / scaleY).getBounds());
+            g.dispose();
+        });
+        return picture;
     }
 
     /** Draws the whole scene anew, without the kept picture. */

@@ -10,9 +10,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.geom.prep.PreparedGeometry;
-import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import quarterlight.car.ZoneId;
 import quarterlight.diagram.DiagramShape;
 import quarterlight.diagram.ShapeKind;
@@ -78,10 +75,9 @@ final class SceneLabels {
     }
 
     private LabelPlacement.Wish wish(ZoneId zone, String text, ZonePlaces.Place place) {
-        PreparedGeometry seen = PreparedGeometryFactory.prepare(place.seen());
         Point2D anchor = px(place.xMm(), place.yMm());
         List<Point2D> spots = new ArrayList<>(List.of(anchor));
-        Envelope box = place.seen().getEnvelopeInternal();
+        Rectangle2D box = place.seen().box();
         for (int i = 1; i < GRID; i++) {
             for (int j = 1; j < GRID; j++) {
                 spots.add(px(box.getMinX() + box.getWidth() * i / GRID, box.getMinY() + box.getHeight() * j / GRID));
@@ -95,10 +91,12 @@ final class SceneLabels {
                 measure.width(text, SIZE, true),
                 SIZE,
                 spots,
-                r -> seen.covers(place.seen()
-                        .getFactory()
-                        .toGeometry(
-                                new Envelope(mmX(r.getMinX()), mmX(r.getMaxX()), mmY(r.getMinY()), mmY(r.getMaxY())))),
+                r -> place.seen()
+                        .covers(new Rectangle2D.Double(
+                                mmX(r.getMinX()),
+                                mmY(r.getMinY()),
+                                mmX(r.getMaxX()) - mmX(r.getMinX()),
+                                mmY(r.getMaxY()) - mmY(r.getMinY()))),
                 key.numberOf(zone)
                         .map(number -> new LabelPlacement.Shorter(
                                 number, measure.width(number, NameKey.NUMBER_SIZE, true), NameKey.NUMBER_SIZE - 1)));

@@ -53,6 +53,7 @@ public final class DiagramPanel extends JComponent {
     private final transient SceneWork work;
     private final transient List<Listeners.Registration> registrations = new ArrayList<>();
     private final transient LatestWork<PinWish, PinKey> pinWork;
+    private transient Set<PhotoId> ringed = Set.of();
     private final transient PinLayer pinLayer = new PinLayer();
     private final Set<Layer> layers = EnumSet.of(Layer.THICKNESS, Layer.LIKELIHOOD, Layer.RUST);
     private transient Optional<View> view = Optional.empty();
@@ -178,9 +179,14 @@ public final class DiagramPanel extends JComponent {
 
     private void pinsArrived(PinKey fresh) {
         pins = fresh;
-        pinLayer.pins(fresh.entries());
+        boolean wasOpen = pinLayer.isOpen();
+        List<Rectangle> changed = pinLayer.pins(fresh.entries());
         openPile();
-        repaint();
+        if (wasOpen || pinLayer.isOpen()) {
+            repaint();
+        } else {
+            changed.forEach(this::repaint);
+        }
     }
 
     PinLayer pinLayer() {
@@ -237,14 +243,21 @@ public final class DiagramPanel extends JComponent {
         Highlight next = highlight();
         painted.ifPresent(p -> p.painter().dirty(shown, next).forEach(this::repaint));
         shown = next;
-        if (layers.contains(Layer.PINS)) {
-            repaint();
+        Set<PhotoId> fresh = marked();
+        if (layers.contains(Layer.PINS) && !fresh.equals(ringed)) {
+            pinLayer.around(ringed).forEach(this::repaint);
+            pinLayer.around(fresh).forEach(this::repaint);
+            ringed = fresh;
         }
     }
 
     private void selectionChanged() {
+        boolean wasOpen = pinLayer.isOpen();
         openPile();
         mark();
+        if (wasOpen || pinLayer.isOpen()) {
+            repaint();
+        }
     }
 
     private static Rectangle around(Point2D center) {

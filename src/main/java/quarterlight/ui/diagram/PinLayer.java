@@ -18,6 +18,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import quarterlight.diagram.ink.DiagramScene;
 import quarterlight.diagram.ink.PinPlacement;
 import quarterlight.page.PinKey;
@@ -39,7 +41,15 @@ final class PinLayer {
         boolean isOne() {
             return entries.size() == 1;
         }
+
+        /** Of its only pin, or how many there are. */
+        int number() {
+            return isOne() ? entries.get(0).number() : entries.size();
+        }
     }
+
+    /** What of a pile is painted. */
+    private record Sight(Point2D tip, Point2D center, int number, boolean one) {}
 
     /** One disc of an open pile. */
     private record Disc(PinKey.Entry entry, Point2D tip, Point2D center) {}
@@ -57,9 +67,43 @@ final class PinLayer {
     private Optional<Pile> open = Optional.empty();
     private Optional<Base> base = Optional.empty();
 
-    void pins(List<PinKey.Entry> fresh) {
+    /** @return where the layer must be painted again */
+    List<Rectangle> pins(List<PinKey.Entry> fresh) {
+        Set<Sight> before = sights();
         entries = fresh;
         arrange();
+        Set<Sight> after = sights();
+        return Stream.concat(
+                        before.stream().filter(sight -> !after.contains(sight)),
+                        after.stream().filter(sight -> !before.contains(sight)))
+                .map(sight -> extent(sight.tip(), sight.center()))
+                .toList();
+    }
+
+    private Set<Sight> sights() {
+        return piles.stream()
+                .map(pile -> new Sight(pile.tip(), pile.center(), pile.number(), pile.isOne()))
+                .collect(Collectors.toSet());
+    }
+
+    /** What the piles of these photos cover, with the rings round them. */
+    List<Rectangle> around(Set<PhotoId> photos) {
+        return piles.stream()
+                .filter(pile -> pile.entries().stream().anyMatch(entry -> photos.contains(entry.photo())))
+                .map(pile -> extent(pile.tip(), pile.center()))
+                .toList();
+    }
+
+    boolean isOpen() {
+        return open.isPresent();
+    }
+
+    private static Rectangle extent(Point2D tip, Point2D center) {
+        Rectangle2D r = around(center);
+        r.add(tip);
+        Rectangle grown = r.getBounds();
+        grown.grow((int) RING + 5, (int) RING + 5);
+        return grown;
     }
 
     void scene(DiagramScene fresh) {
@@ -212,7 +256,7 @@ final class PinLayer {
         }
         AffineTransform before = g.getTransform();
         g.scale(1 / scale, 1 / scale);
-        g.drawImage(base.get().picture(), 0, 0, null);
+        blit(g, base.get().picture());
         g.setTransform(before);
         smooth(g);
         piles.stream()
@@ -228,6 +272,17 @@ final class PinLayer {
                     Integer.toString(disc.entry().number()),
                     marked.contains(disc.entry().photo())));
         });
+    }
+
+    /** Puts down only what the clip shows: a picture that changed is sent to the screen anew, so less is sooner. */
+    private static void blit(Graphics2D g, BufferedImage picture) {
+        Rectangle whole = new Rectangle(picture.getWidth(), picture.getHeight());
+        Rectangle part = g.getClipBounds() == null ? whole : g.getClipBounds().intersection(whole);
+        if (!part.isEmpty()) {
+            int right = part.x + part.width;
+            int bottom = part.y + part.height;
+            g.drawImage(picture, part.x, part.y, right, bottom, part.x, part.y, right, bottom, null);
+        }
     }
 
     /** All piles in one picture, since they change seldom and are painted often. */
@@ -251,10 +306,7 @@ final class PinLayer {
                             "",
                             false);
                 }
-                int number = pile.isOne()
-                        ? pile.entries().get(0).number()
-                        : pile.entries().size();
-                disc(g, p, pile.center(), Integer.toString(number), false);
+                disc(g, p, pile.center(), Integer.toString(pile.number()), false);
             }
         } finally {
             g.dispose();

@@ -1,7 +1,5 @@
 package quarterlight.ui.diagram;
 
-import java.awt.Graphics2D;
-import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
@@ -64,16 +62,11 @@ final class SceneWork {
         try {
             DiagramScene scene = scene(wish);
             DiagramPainter painter = new DiagramPainter(scene);
-            BufferedImage picture = new BufferedImage(
+            BufferedImage picture = painter.picture(
                     Math.max(1, (int) Math.ceil(wish.width() * wish.scale())),
                     Math.max(1, (int) Math.ceil(wish.height() * wish.scale())),
-                    BufferedImage.TYPE_INT_RGB);
-            Graphics2D g = picture.createGraphics();
-            g.setColor(wish.palette().ground());
-            g.fillRect(0, 0, picture.getWidth(), picture.getHeight());
-            g.scale(wish.scale(), wish.scale());
-            painter.drawScene(g, new Rectangle(0, 0, wish.width(), wish.height()));
-            g.dispose();
+                    wish.scale(),
+                    wish.scale());
             SwingUtilities.invokeLater(() -> painted.accept(new Painted(scene, painter, picture)));
         } catch (RuntimeException e) {
             SwingUtilities.invokeLater(() -> parts.problems().failed(e));

@@ -2,6 +2,7 @@ package quarterlight.ui.kit;
 
 import java.awt.Toolkit;
 import java.awt.event.ActionEvent;
+import java.awt.event.KeyEvent;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.JComponent;
@@ -9,6 +10,8 @@ import javax.swing.KeyStroke;
 
 /** A command of the window: made once, shared by menu, button, right click and key. Event thread only. */
 public final class Command extends AbstractAction {
+    private static final int OTHER_COMMAND = ActionEvent.ALT_MASK | ActionEvent.CTRL_MASK | ActionEvent.META_MASK;
+
     private final transient Runnable work;
 
     private Command(String name, Runnable work) {
@@ -56,8 +59,13 @@ public final class Command extends AbstractAction {
         putValue(Action.NAME, name);
     }
 
+    /** A typed letter comes with Alt and Ctrl too, which mean another command. */
     @Override
     public void actionPerformed(ActionEvent e) {
-        work.run();
+        boolean typed =
+                getValue(ACCELERATOR_KEY) instanceof KeyStroke stroke && stroke.getKeyEventType() == KeyEvent.KEY_TYPED;
+        if (!typed || (e.getModifiers() & OTHER_COMMAND) == 0) {
+            work.run();
+        }
     }
 }

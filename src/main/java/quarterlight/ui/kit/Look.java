@@ -79,6 +79,8 @@ public final class Look {
         map.put("@selectionInactiveForeground", hex(p.ink()));
         map.put("quarterlight.secondInk", hex(p.secondInk()));
         map.put("quarterlight.line", hex(p.line()));
+        map.put("quarterlight.caution", hex(p.caution()));
+        map.put("quarterlight.grave", hex(p.grave()));
         map.put("Component.borderColor", hex(p.line()));
         map.put("Component.focusColor", hex(p.accent()));
         map.put("Component.focusWidth", "1");

@@ -141,6 +141,14 @@ public final class OpenVisit {
         return findingsListeners.add(listener);
     }
 
+    /** Tells every screen what stands now; for a screen that was built after the visit opened. */
+    public void tellAll() {
+        visitListeners.tell();
+        if (findings.isPresent()) {
+            findingsListeners.tell();
+        }
+    }
+
     private void arrived(StoreThread.State fresh) {
         if (fresh.number() <= state.number()) {
             return;

@@ -105,7 +105,7 @@ final class HintWork {
                 .filter(photo -> photo.file().sharpness().isPresent())
                 .collect(Collectors.toMap(
                         Photo::id, photo -> photo.file().sharpness().getAsDouble()));
-        PhotoHints hints = new PhotoHints(SharpnessRange.of(sharpness), NearDuplicates.of(hashes), exposures);
+        PhotoHints hints = PhotoHints.of(SharpnessRange.of(sharpness), NearDuplicates.of(hashes), exposures);
         SwingUtilities.invokeLater(() -> arrived.accept(hints));
     }
 

@@ -16,28 +16,24 @@ final class RustColumns {
 
     static List<FactTable.Column<ZoneRust>> of(Texts texts) {
         return List.of(
-                column(texts.get("rust.zone"), 180, zone -> zone.zone().label()),
-                column(texts.get("rust.area"), 90, zone -> zone.rust()
+                column(texts.get("rust.zone"), 132, zone -> zone.zone().label()),
+                column(texts.get("rust.area"), 62, zone -> zone.rust()
                         .map(area -> Format.withUnit(area.mm2() / 100, 1, "cm\u00b2"))
                         .orElse(DASH)),
                 column(
                         texts.get("rust.percent"),
-                        90,
+                        46,
                         zone -> zone.percent().isPresent()
                                 ? Format.number(zone.percent().getAsDouble(), 2)
                                 : DASH),
-                column(texts.get("rust.grade"), 90, zone -> zone.gradeInWords().orElse(DASH)),
-                column(
-                        texts.get("rust.ri"),
-                        90,
-                        zone -> zone.ri().isPresent() ? "Ri " + zone.ri().getAsInt() : DASH),
+                column(texts.get("rust.grade"), 78, zone -> zone.gradeInWords().orElse(DASH)),
                 column(
                         texts.get("rust.holes"),
-                        60,
+                        46,
                         zone -> zone.holes().isPresent()
                                 ? Integer.toString(zone.holes().getAsInt())
                                 : DASH),
-                column(texts.get("rust.need"), 100, zone -> zone.need()
+                column(texts.get("rust.need"), 76, zone -> zone.need()
                         .map(Worded::word)
                         .orElse(DASH)));
     }

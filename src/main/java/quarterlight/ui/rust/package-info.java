@@ -1,5 +1,6 @@
 /**
  * Answers: where does the car rust, how much of each zone, and what does it need?
- * <p>The Rust station; it shows what the visit holds. Read {@link quarterlight.ui.rust.RustScreen} first.
+ * <p>The Rust station: the panes about the photo, and what can be done; drawing itself is in {@code draw}. Read
+ * {@link quarterlight.ui.rust.RustScreen} first.
  */
 package quarterlight.ui.rust;

@@ -9,6 +9,7 @@ import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.StringReader;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -186,6 +187,22 @@ class DiagramSceneTest {
                 dirty.stream().mapToDouble(r -> (double) r.width * r.height).sum();
         assertThat(area).isLessThan(0.1 * whole.getWidth() * whole.getHeight());
         assertThat(painter.dirty(after, after)).isEmpty();
+    }
+
+    @Test
+    void aPictureDrawnInBandsIsTheSceneDrawnAtOnce() {
+        DiagramScene scene = scene(SheetLayout.ofWidth(diagram, 1200, true), ink());
+        int width = 1500;
+        int height = (int) Math.ceil(1.25 * scene.layout().height());
+        BufferedImage whole = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = whole.createGraphics();
+        g.scale(1.25, 1.25);
+        new DiagramPainter(scene).drawScene(g, new Rectangle(0, 0, 1200, height));
+        g.dispose();
+        BufferedImage bands = new DiagramPainter(scene).picture(width, height, 1.25, 1.25);
+        int[] expected = whole.getRGB(0, 0, width, height, null, 0, width);
+        assertThat(Arrays.stream(expected).distinct().count()).isGreaterThan(100);
+        assertThat(bands.getRGB(0, 0, width, height, null, 0, width)).isEqualTo(expected);
     }
 
     @Test

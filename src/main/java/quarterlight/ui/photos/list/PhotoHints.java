@@ -4,6 +4,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 import quarterlight.capture.Exposure;
 import quarterlight.capture.NearDuplicates;
 import quarterlight.capture.SharpnessRange;
@@ -14,15 +16,40 @@ import quarterlight.visit.PhotoId;
  *
  * @param sharpness the visit's range, and which photos fall below it
  * @param measured of photos whose pictures were looked at so far
+ * @param dark of these the underexposed
+ * @param bright of these the overexposed
  */
-public record PhotoHints(SharpnessRange sharpness, NearDuplicates duplicates, Map<PhotoId, Exposure> measured) {
+public record PhotoHints(
+        SharpnessRange sharpness,
+        NearDuplicates duplicates,
+        Map<PhotoId, Exposure> measured,
+        Set<PhotoId> dark,
+        Set<PhotoId> bright) {
     /** Before anything was looked at. */
-    public static final PhotoHints NONE = new PhotoHints(SharpnessRange.NONE, NearDuplicates.of(Map.of()), Map.of());
+    public static final PhotoHints NONE = of(SharpnessRange.NONE, NearDuplicates.of(Map.of()), Map.of());
 
     public PhotoHints {
         Objects.requireNonNull(sharpness, "sharpness");
         Objects.requireNonNull(duplicates, "duplicates");
         measured = Map.copyOf(measured);
+        dark = Set.copyOf(dark);
+        bright = Set.copyOf(bright);
+    }
+
+    public static PhotoHints of(SharpnessRange sharpness, NearDuplicates duplicates, Map<PhotoId, Exposure> measured) {
+        return new PhotoHints(
+                sharpness,
+                duplicates,
+                measured,
+                with(measured, Exposure.Hint.DARK),
+                with(measured, Exposure.Hint.BRIGHT));
+    }
+
+    private static Set<PhotoId> with(Map<PhotoId, Exposure> measured, Exposure.Hint hint) {
+        return measured.entrySet().stream()
+                .filter(entry -> entry.getValue().hint() == hint)
+                .map(Map.Entry::getKey)
+                .collect(Collectors.toSet());
     }
 
     public boolean isSoft(PhotoId photo) {
@@ -35,17 +62,11 @@ public record PhotoHints(SharpnessRange sharpness, NearDuplicates duplicates, Ma
     }
 
     public boolean isDark(PhotoId photo) {
-        return is(photo, Exposure.Hint.DARK);
+        return dark.contains(photo);
     }
 
     public boolean isBright(PhotoId photo) {
-        return is(photo, Exposure.Hint.BRIGHT);
-    }
-
-    private boolean is(PhotoId photo, Exposure.Hint hint) {
-        return Optional.ofNullable(measured.get(photo))
-                .map(e -> e.hint() == hint)
-                .orElse(false);
+        return bright.contains(photo);
     }
 
     /** Mean grey level 0 to 255 of a photo that was looked at. */

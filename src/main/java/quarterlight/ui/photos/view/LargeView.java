@@ -13,6 +13,7 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.view.PhotoCanvas;
 import quarterlight.ui.photos.list.PhotoItem;
 import quarterlight.ui.photos.list.PhotosModel;
 import quarterlight.ui.photos.sheet.HintWords;
@@ -71,9 +72,9 @@ public final class LargeView extends JPanel {
     private void refresh() {
         List<PhotoItem> selected = model.selected();
         Optional<PhotoItem> hand = selected.stream().findFirst();
-        first.show(hand);
+        first.show(hand.map(PhotoItem::photo));
         boolean two = selected.size() == 2;
-        second.show(two ? Optional.of(selected.get(1)) : Optional.empty());
+        second.show(two ? Optional.of(selected.get(1).photo()) : Optional.empty());
         if (two != (second.getParent() == frames)) {
             if (two) {
                 frames.add(second);

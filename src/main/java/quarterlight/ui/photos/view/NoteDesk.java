@@ -22,9 +22,11 @@ import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Palette;
 import quarterlight.ui.kit.Texts;
-import quarterlight.ui.photos.list.PhotoItem;
+import quarterlight.ui.kit.view.PhotoCanvas;
+import quarterlight.ui.kit.view.PhotoShapes;
 import quarterlight.visit.HiddenRegion;
 import quarterlight.visit.NoteShape;
+import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.PhotoNote;
 import quarterlight.visit.PhotoScale;
@@ -117,7 +119,7 @@ public final class NoteDesk implements PhotoCanvas.Overlay {
     PhotoCanvas.Overlay shownOnly() {
         return new PhotoCanvas.Overlay() {
             @Override
-            public void paint(Graphics2D g, PhotoItem photo, double scale) {
+            public void paint(Graphics2D g, Photo photo, double scale) {
                 NoteDesk.this.paint(g, photo, scale);
             }
 
@@ -134,23 +136,23 @@ public final class NoteDesk implements PhotoCanvas.Overlay {
     }
 
     @Override
-    public void paint(Graphics2D g, PhotoItem photo, double scale) {
-        double width = photo.photo().file().width().orElse(1);
-        double height = photo.photo().file().height().orElse(1);
+    public void paint(Graphics2D g, Photo photo, double scale) {
+        double width = photo.file().width().orElse(1);
+        double height = photo.file().height().orElse(1);
         double unit = 1 / scale;
         NoteShapes.hidden(visit.visit(), photo.id()).forEach(row -> cover(g, row.value(), unit));
         List<PhotoNote> notes = NoteShapes.notes(visit.visit(), photo.id()).stream()
                 .map(Recorded::value)
                 .toList();
         painter.ifPresent(p -> p.paint(g, notes, width, height, unit));
-        if (canvas.photo().map(PhotoItem::id).equals(Optional.of(photo.id()))) {
+        if (canvas.photo().map(Photo::id).equals(Optional.of(photo.id()))) {
             chosen(g, unit);
             preview(g, photo, width, height, unit);
         }
     }
 
     private void cover(Graphics2D g, HiddenRegion hidden, double unit) {
-        Path2D path = NoteShapes.path(hidden.outline());
+        Path2D path = PhotoShapes.path(hidden.outline());
         Palette p = Look.palette();
         Color ink = p.secondInk();
         g.setColor(new Color(ink.getRed(), ink.getGreen(), ink.getBlue(), 150));
@@ -173,10 +175,10 @@ public final class NoteDesk implements PhotoCanvas.Overlay {
         note.ifPresent(row -> row.value()
                 .points()
                 .forEach(p -> g.draw(new java.awt.geom.Rectangle2D.Double(p.x() - r, p.y() - r, 2 * r, 2 * r))));
-        region.ifPresent(row -> g.draw(NoteShapes.path(row.value().outline())));
+        region.ifPresent(row -> g.draw(PhotoShapes.path(row.value().outline())));
     }
 
-    private void preview(Graphics2D g, PhotoItem photo, double width, double height, double unit) {
+    private void preview(Graphics2D g, Photo photo, double width, double height, double unit) {
         if (tool.isEmpty() || start.isEmpty() || end.isEmpty()) {
             return;
         }
@@ -261,10 +263,10 @@ public final class NoteDesk implements PhotoCanvas.Overlay {
 
     /** By the scale set on the photo; the first line sets one. */
     private void measure(PhotoId photo, Point2D a, Point2D b) {
-        Optional<PhotoScale> scale = NoteShapes.scale(visit.visit(), photo)
+        Optional<PhotoScale> scale = PhotoShapes.scale(visit.visit(), photo)
                 .or(() -> ask.apply(texts.get("photos.tool.measure.ask"))
                         .flatMap(NoteDesk::millimeters)
-                        .map(mm -> new PhotoScale.KnownLength(NoteShapes.pixel(a), NoteShapes.pixel(b), mm)));
+                        .map(mm -> new PhotoScale.KnownLength(PhotoShapes.pixel(a), PhotoShapes.pixel(b), mm)));
         scale.ifPresent(known -> add(
                 RecordKind.PHOTO_NOTES,
                 NoteShapes.note(photo, NoteShape.MEASURE, a, b, Optional.empty(), Optional.of(known))));
@@ -303,7 +305,7 @@ public final class NoteDesk implements PhotoCanvas.Overlay {
                     ? Optional.empty()
                     : NoteShapes.hidden(visit.visit(), photo).stream()
                             .filter(row ->
-                                    NoteShapes.path(row.value().outline()).contains(p))
+                                    PhotoShapes.path(row.value().outline()).contains(p))
                             .reduce((a, b) -> b);
             canvas.repaint();
         }

@@ -1,13 +1,11 @@
 package quarterlight.ui.photos.view;
 
 import java.awt.geom.Line2D;
-import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import quarterlight.ui.kit.view.PhotoShapes;
 import quarterlight.visit.HiddenRegion;
 import quarterlight.visit.NoteShape;
 import quarterlight.visit.Outline;
@@ -34,24 +32,12 @@ final class NoteShapes {
                 .toList();
     }
 
-    /** The scale that was set on a photo last, for a note or a trace. */
-    static Optional<PhotoScale> scale(VisitRecord visit, PhotoId photo) {
-        return Stream.concat(
-                        visit.traces().stream()
-                                .filter(row -> row.value().photo().equals(photo))
-                                .map(row -> row.value().scale()),
-                        notes(visit, photo).stream().flatMap(row -> row.value().scale().stream()))
-                .reduce((earlier, later) -> later);
-    }
-
     static PhotoNote note(
             PhotoId photo, NoteShape shape, Point2D a, Point2D b, Optional<String> text, Optional<PhotoScale> scale) {
-        List<PixelPoint> points = shape.points() == 1 ? List.of(pixel(a)) : List.of(pixel(a), pixel(b));
+        List<PixelPoint> points = shape.points() == 1
+                ? List.of(PhotoShapes.pixel(a))
+                : List.of(PhotoShapes.pixel(a), PhotoShapes.pixel(b));
         return new PhotoNote(photo, Optional.empty(), shape, points, text, scale);
-    }
-
-    static PixelPoint pixel(Point2D p) {
-        return new PixelPoint(p.getX(), p.getY());
     }
 
     static HiddenRegion region(PhotoId photo, Point2D a, Point2D b) {
@@ -72,18 +58,6 @@ final class NoteShapes {
         Rectangle2D box = new Rectangle2D.Double();
         box.setFrameFromDiagonal(a, b);
         return box;
-    }
-
-    static Path2D path(Outline outline) {
-        Path2D path = new Path2D.Double(Path2D.WIND_EVEN_ODD);
-        List<List<PixelPoint>> rings = new ArrayList<>(List.of(outline.shell()));
-        rings.addAll(outline.holes());
-        for (List<PixelPoint> ring : rings) {
-            path.moveTo(ring.get(0).x(), ring.get(0).y());
-            ring.stream().skip(1).forEach(p -> path.lineTo(p.x(), p.y()));
-            path.closePath();
-        }
-        return path;
     }
 
     /** True if a note is drawn within a distance of a point, in pixels of the photo. */

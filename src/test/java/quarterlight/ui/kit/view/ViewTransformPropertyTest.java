@@ -1,4 +1,4 @@
-package quarterlight.ui.photos.view;
+package quarterlight.ui.kit.view;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

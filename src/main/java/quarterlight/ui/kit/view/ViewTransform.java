@@ -1,4 +1,4 @@
-package quarterlight.ui.photos.view;
+package quarterlight.ui.kit.view;
 
 import java.awt.geom.AffineTransform;
 import java.awt.geom.NoninvertibleTransformException;

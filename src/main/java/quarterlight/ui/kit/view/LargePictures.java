@@ -1,4 +1,4 @@
-package quarterlight.ui.photos.view;
+package quarterlight.ui.kit.view;
 
 import java.awt.image.BufferedImage;
 import java.util.LinkedHashMap;

@@ -1,4 +1,4 @@
-package quarterlight.ui.photos.view;
+package quarterlight.ui.kit.view;
 
 import java.awt.BasicStroke;
 import java.awt.Cursor;
@@ -21,15 +21,17 @@ import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Palette;
 import quarterlight.ui.kit.Texts;
-import quarterlight.ui.photos.list.PhotoItem;
+import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoFile;
 
 /** One photo in its frame, with what is drawn on it; zoomed, moved and turned for viewing only. Event thread only. */
 public final class PhotoCanvas extends JComponent {
+    private static final double EDGE_PX = 40;
+
     /** What is painted above the photo and may take the mouse. */
     public interface Overlay {
         /** @param g one unit is one pixel of the photo; {@code scale} is device pixels per pixel of the photo */
-        void paint(Graphics2D g, PhotoItem photo, double scale);
+        void paint(Graphics2D g, Photo photo, double scale);
 
         /** True if the pointer belongs to the overlay now and the photo is not moved by it. */
         boolean takesMouse();
@@ -37,7 +39,7 @@ public final class PhotoCanvas extends JComponent {
 
     private final transient Texts texts;
     private final transient LargePictures pictures;
-    private transient Optional<PhotoItem> photo = Optional.empty();
+    private transient Optional<Photo> photo = Optional.empty();
     private transient Optional<ViewTransform> transform = Optional.empty();
     private transient Optional<Overlay> overlay = Optional.empty();
     private transient Optional<String> problem = Optional.empty();
@@ -88,21 +90,22 @@ public final class PhotoCanvas extends JComponent {
     }
 
     /** Shows a photo, fitted if it is another than before. */
-    public void show(Optional<PhotoItem> item) {
-        boolean other = !item.map(PhotoItem::id).equals(photo.map(PhotoItem::id));
+    public void show(Optional<Photo> item) {
+        boolean other = !item.map(Photo::id).equals(photo.map(Photo::id));
         photo = item;
-        pictures.show(item.map(i -> i.photo().file()));
+        pictures.show(item.map(Photo::file));
         if (other) {
             problem = Optional.empty();
             transform = Optional.empty();
             fitted = Optional.empty();
         }
         Look.named(
-                this, item.map(i -> texts.get("photos.large.named", i.name())).orElse(texts.get("photos.large.name")));
+                this,
+                item.map(i -> texts.get("photos.large.named", i.file().name())).orElse(texts.get("photos.large.name")));
         repaint();
     }
 
-    public Optional<PhotoItem> photo() {
+    public Optional<Photo> photo() {
         return photo;
     }
 
@@ -130,7 +133,7 @@ public final class PhotoCanvas extends JComponent {
     }
 
     private Optional<Dimension> photoSize() {
-        PhotoFile file = photo.orElseThrow().photo().file();
+        PhotoFile file = photo.orElseThrow().file();
         if (file.width().isPresent()
                 && file.height().isPresent()
                 && file.width().getAsInt() > 0) {
@@ -143,8 +146,16 @@ public final class PhotoCanvas extends JComponent {
     void transform(ViewTransform next) {
         transform = Optional.of(next);
         pictures.need(next.scale());
-        setCursor(Cursor.getPredefinedCursor(next.isFit() ? Cursor.DEFAULT_CURSOR : Cursor.MOVE_CURSOR));
+        pointer();
         repaint();
+    }
+
+    /** Shows by the pointer what dragging does: draws, moves the photo, or nothing. Asked again when the overlay changed its mind. */
+    public void pointer() {
+        boolean taken = overlay.map(Overlay::takesMouse).orElse(false);
+        boolean moves = transform.map(t -> !t.isFit()).orElse(false);
+        setCursor(Cursor.getPredefinedCursor(
+                taken ? Cursor.CROSSHAIR_CURSOR : moves ? Cursor.MOVE_CURSOR : Cursor.DEFAULT_CURSOR));
     }
 
     /** Zooms about the middle. */
@@ -159,6 +170,24 @@ public final class PhotoCanvas extends JComponent {
 
     public void turn(int quarters) {
         transform().ifPresent(t -> transform(t.turned(quarters)));
+    }
+
+    /** Moves a zoomed photo so far that a pixel of it is seen. */
+    public void bringIntoView(Point2D pixel) {
+        transform().filter(t -> !t.isFit()).ifPresent(t -> {
+            Point2D seen = t.toView().transform(pixel, null);
+            double dx = away(seen.getX(), t.viewWidth());
+            double dy = away(seen.getY(), t.viewHeight());
+            if (dx != 0 || dy != 0) {
+                transform(t.moved(dx, dy));
+            }
+        });
+        repaint();
+    }
+
+    private static double away(double at, double size) {
+        double edge = Math.min(EDGE_PX, size / 4);
+        return at < edge ? edge - at : at > size - edge ? size - edge - at : 0;
     }
 
     /** Device pixels per pixel of the photo; empty while nothing is shown. */

@@ -1,0 +1,5 @@
+/**
+ * Answers: what does one photo look like from near, and what lies above it?
+ * <p>Shared by the screens that draw on photos. Read {@link quarterlight.ui.kit.view.PhotoCanvas} first.
+ */
+package quarterlight.ui.kit.view;

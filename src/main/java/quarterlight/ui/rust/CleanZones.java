@@ -1,0 +1,43 @@
+package quarterlight.ui.rust;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import quarterlight.car.ZoneId;
+import quarterlight.edit.RowEdits;
+import quarterlight.store.RecordKind;
+import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.OpenVisit;
+import quarterlight.visit.Basis;
+import quarterlight.visit.Statement;
+import quarterlight.visit.StatementKind;
+
+/** "Looked at and clean", which is a finding of its own. Event thread only. */
+final class CleanZones {
+    private CleanZones() {}
+
+    /** States of every selected zone that it was looked at and bears no rust. */
+    static void state(DeskParts parts, OpenVisit visit) {
+        List<Statement> fresh = new ArrayList<>();
+        for (ZoneId zone : visit.selection().zones()) {
+            boolean stated = visit.visit().statements().stream()
+                    .anyMatch(row ->
+                            row.value().zone().equals(zone) && row.value().kind() == StatementKind.NO_RUST);
+            if (!stated) {
+                fresh.add(new Statement(
+                        zone,
+                        StatementKind.NO_RUST,
+                        parts.texts().get("trace.clean.said"),
+                        Optional.empty(),
+                        Optional.of(Basis.SEEN),
+                        visit.selection().photo().filter(id -> visit.zonesOf(id).contains(zone)),
+                        Optional.empty()));
+            }
+        }
+        if (fresh.isEmpty()) {
+            parts.problems().remark(parts.texts().get("trace.clean.already"));
+            return;
+        }
+        visit.edit(store -> new RowEdits(store).add(RecordKind.STATEMENTS, fresh), done -> {});
+    }
+}

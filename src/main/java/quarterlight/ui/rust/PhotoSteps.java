@@ -1,0 +1,48 @@
+package quarterlight.ui.rust;
+
+import java.time.LocalDateTime;
+import java.util.Comparator;
+import java.util.List;
+import quarterlight.ui.kit.OpenVisit;
+import quarterlight.visit.MediaKind;
+import quarterlight.visit.Photo;
+import quarterlight.visit.PhotoId;
+
+/** Goes from photo to photo of the selected zone. Event thread only. */
+final class PhotoSteps {
+    private final OpenVisit visit;
+
+    PhotoSteps(OpenVisit visit) {
+        this.visit = visit;
+    }
+
+    /** The photos that are gone through: those of the selected zone if it has any, else all; in the order of time. */
+    List<PhotoId> all() {
+        List<PhotoId> all = visit.visit().photos().stream()
+                .filter(photo -> photo.setAside().isEmpty() && photo.file().kind() != MediaKind.FILM)
+                .sorted(Comparator.comparing(photo -> visit.times()
+                        .of(photo.id())
+                        .map(time -> time.local().toLocalDateTime())
+                        .orElse(LocalDateTime.MAX)))
+                .map(Photo::id)
+                .toList();
+        List<PhotoId> ofZone = visit.selection()
+                .zone()
+                .map(zone -> all.stream()
+                        .filter(id -> visit.zonesOf(id).contains(zone))
+                        .toList())
+                .orElse(List.of());
+        return ofZone.isEmpty() ? all : ofZone;
+    }
+
+    /** Brings the next photo into hand, round and round. */
+    void step(int by) {
+        List<PhotoId> list = all();
+        if (list.isEmpty()) {
+            return;
+        }
+        int at = visit.selection().photo().map(list::indexOf).orElse(-1);
+        int next = at < 0 ? 0 : Math.floorMod(at + by, list.size());
+        visit.selection().photos(List.of(list.get(next)));
+    }
+}

@@ -1,0 +1,5 @@
+/**
+ * Answers: how is an outline drawn on a photo, by pointer and by keys, with the scale beside it and the color share within it?
+ * <p>Read {@link quarterlight.ui.rust.draw.RustModel} first, then {@link quarterlight.ui.rust.draw.TracePen}.
+ */
+package quarterlight.ui.rust.draw;
