@@ -21,6 +21,7 @@ import quarterlight.visit.GaugeValue;
 public record ThicknessRamp(ThicknessUnit unit, double low, int doublings) {
     private static final double LEAST_MIL = 1;
     private static final double LEAST_UM = 25;
+    private static final int MOST_DOUBLINGS = 10;
 
     /** The scale that holds the zone means of all the cars; 1 to 16 mil if none was measured. */
     public static ThicknessRamp of(List<Findings> cars, ThicknessUnit unit) {
@@ -42,6 +43,29 @@ public record ThicknessRamp(ThicknessUnit unit, double low, int doublings) {
             doublings++;
         }
         return new ThicknessRamp(unit, low, doublings);
+    }
+
+    /** The same scale, wide enough for every spot of a car. */
+    public ThicknessRamp holdingSpots(Findings car) {
+        double[] values = car.thickness().zones().stream()
+                .filter(ZoneThickness::readable)
+                .flatMap(zone -> zone.spots().stream())
+                .flatMapToDouble(spot -> spot.um().stream())
+                .map(unit::fromUm)
+                .filter(value -> value > 0)
+                .toArray();
+        double from = low;
+        int steps = doublings;
+        double least = Arrays.stream(values).min().orElse(from);
+        while (from > least && steps < MOST_DOUBLINGS) {
+            from /= 2;
+            steps++;
+        }
+        double most = Arrays.stream(values).max().orElse(from);
+        while (from * (1 << steps) < most && steps < MOST_DOUBLINGS) {
+            steps++;
+        }
+        return new ThicknessRamp(unit, from, steps);
     }
 
     /** The unit in which most of a visit's readings were typed; mil if none was. */

@@ -67,7 +67,8 @@ public record ThicknessSurvey(List<ZoneThickness> zones, Set<GaugeMode> modes, G
         byZone.forEach((zone, readings) -> {
             if (!readings.isEmpty()) {
                 boolean readable = readable(visit, zone, readings, modes);
-                zones.add(zone(zone, readable, readings, correction));
+                Substrate made = visit.facts().car().substrateOf(zone);
+                zones.add(zone(zone, readable ? Optional.of(made) : Optional.empty(), readings, correction));
             }
         });
         return new ThicknessSurvey(zones, modes, correction);
@@ -95,10 +96,14 @@ public record ThicknessSurvey(List<ZoneThickness> zones, Set<GaugeMode> modes, G
         return !deaf && GaugeReach.reads(substrate, modes);
     }
 
+    /** @param made what the zone is made of; empty if the gauge cannot read it, and all that was typed is then counted */
     private static ZoneThickness zone(
-            ZoneId zone, boolean readable, List<Recorded<Reading>> all, GaugeCorrection correction) {
-        List<Recorded<Reading>> used =
-                all.stream().filter(r -> r.value().exclude().isEmpty()).toList();
+            ZoneId zone, Optional<Substrate> made, List<Recorded<Reading>> all, GaugeCorrection correction) {
+        boolean readable = made.isPresent();
+        List<Recorded<Reading>> used = all.stream()
+                .filter(r -> r.value().exclude().isEmpty())
+                .filter(r -> made.isEmpty() || GaugeReach.reads(made.get(), noted(r.value())))
+                .toList();
         List<Spot> spots = new Spots(correction).of(used);
         double[] readings = values(used)
                 .filter(GaugeValue.Measured.class::isInstance)
@@ -128,6 +133,10 @@ public record ThicknessSurvey(List<ZoneThickness> zones, Set<GaugeMode> modes, G
                 Arrays.stream(readings).min(),
                 Arrays.stream(readings).max(),
                 Outlier.among(ofSpots));
+    }
+
+    private static Set<GaugeMode> noted(Reading reading) {
+        return reading.mode().map(Set::of).orElse(Set.of());
     }
 
     private static Stream<GaugeValue> values(List<Recorded<Reading>> readings) {

@@ -11,7 +11,7 @@ import quarterlight.car.ZoneId;
  *
  * @param readable false if the gauge cannot read what the zone is made of; the statistics then say what was typed, no more
  * @param readings numbers used; those without metal, beyond the range or excluded are counted apart
- * @param excluded readings that take no part
+ * @param excluded readings that take no part: by a reason, or noted in a mode that does not read the zone's substrate
  * @param overRange readings beyond the gauge's range
  * @param spots every spot, those without a number too
  * @param ci95LowUm lower end of the 95 % Student interval of the mean

@@ -3,8 +3,10 @@ package quarterlight.ui;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JSplitPane;
@@ -66,6 +68,11 @@ final class VisitBench extends JPanel {
     /** The station in front. */
     Optional<StationScreen> front() {
         return Optional.ofNullable(screens.get(station));
+    }
+
+    /** Of every station, in their order. */
+    List<StationScreen> screens() {
+        return Stream.of(Station.values()).map(this::screen).toList();
     }
 
     /** A station is built when it is first asked for, so that a visit opens sooner. */

@@ -130,6 +130,20 @@ class ThicknessSurveyTest {
     }
 
     @Test
+    void aReadingInAModeThatDoesNotReadTheZoneTakesNoPart() {
+        visit.substrate("hood", Substrate.ALUMINUM)
+                .reading("hood", "120", "", "EDDY", "")
+                .reading("hood", "124", "", "EDDY", "")
+                .reading("hood", "900", "", "MAGNETIC", "")
+                .reading("hood", "none", "", "MAGNETIC", "");
+        ZoneThickness hood = zone("hood");
+        assertThat(hood.readable()).isTrue();
+        assertThat(hood.spotsUm()).containsExactly(120, 124);
+        assertThat(hood.noMetal()).isZero();
+        assertThat(hood.excluded()).isEqualTo(2);
+    }
+
+    @Test
     void aluminumThatGivesNothingButNoMetalIsNotReadByThisGauge() {
         visit.substrate("hood", Substrate.ALUMINUM).reading("hood", "none").reading("hood", "none");
         assertThat(zone("hood").readable()).isFalse();

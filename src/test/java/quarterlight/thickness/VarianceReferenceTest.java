@@ -61,6 +61,19 @@ class VarianceReferenceTest {
     }
 
     @Test
+    void theGroupsOfBoxAndTiaoHaveNoComponentBetween() {
+        // the documentation of R's lme4 (Dyestuff2) prints mean 5.6656, batch sd 0, residual sd 3.653 by maximum
+        // likelihood: all in one
+        List<double[]> groups = PublishedData.groups("dyestuff2.txt");
+        VarianceComponents found = VarianceComponents.of(groups);
+        assertThat(found.mean()).isCloseTo(5.6656, within(5e-5));
+        assertThat(found.meanSquareBetween()).isLessThan(found.meanSquareWithin());
+        assertThat(found.between()).isZero();
+        double squares = 5 * found.meanSquareBetween() + 24 * found.meanSquareWithin();
+        assertThat(Math.sqrt(squares / found.values())).isCloseTo(3.653, within(5e-4));
+    }
+
+    @Test
     void differenceOfMeansWithUnequalVariances() {
         // hand: 3 - 7 = -4; errors² 1/3·1 and 1/4·(20/3); df = 2²/((1/3)²/2 + (5/3)²/3) = 4.0755
         MeanDifference found = MeanDifference.of(new double[] {2, 3, 4}, new double[] {4, 6, 8, 10}, 0.95);

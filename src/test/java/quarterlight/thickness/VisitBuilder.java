@@ -25,6 +25,7 @@ import quarterlight.visit.RecordId;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.Sign;
 import quarterlight.visit.SignKind;
+import quarterlight.visit.ViewPoint;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
@@ -39,6 +40,16 @@ public final class VisitBuilder {
 
     /** {@code value} is a number, {@code none} or {@code over}; an empty text is no spot, mode or reason. */
     public VisitBuilder reading(String zone, String value, String spot, String mode, String exclude) {
+        return reading(zone, value, spot, Optional.empty(), mode, exclude);
+    }
+
+    /** A reading at a point of a view. */
+    public VisitBuilder readingAt(String zone, String value, ViewPoint point, String exclude) {
+        return reading(zone, value, "", Optional.of(point), "", exclude);
+    }
+
+    private VisitBuilder reading(
+            String zone, String value, String spot, Optional<ViewPoint> point, String mode, String exclude) {
         GaugeValue shown =
                 switch (value) {
                     case "none" -> new GaugeValue.NoMetal();
@@ -50,7 +61,7 @@ public final class VisitBuilder {
                 shown,
                 Optional.empty(),
                 filled(spot),
-                Optional.empty(),
+                point,
                 filled(mode).map(GaugeMode::valueOf),
                 filled(exclude),
                 Optional.empty())));

@@ -3,9 +3,12 @@ package quarterlight.page.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import quarterlight.findings.Findings;
 import quarterlight.finish.EvidenceStrength;
 import quarterlight.finish.FinishReason;
 import quarterlight.finish.ZoneHistory;
+import quarterlight.page.ThicknessRamp;
+import quarterlight.units.ThicknessUnit;
 
 /** The likelihoods of a panel in words, with every reason that moved them. */
 public final class LikelihoodTexts {
@@ -44,7 +47,13 @@ public final class LikelihoodTexts {
         return sentences;
     }
 
-    static String what(FinishReason reason) {
+    /** The model, the profile and the priors that the likelihoods of a car rest on. */
+    public static List<String> basis(Findings car, ThicknessUnit unit) {
+        return MethodTexts.finish(car, ThicknessRamp.of(List.of(car), unit)).sentences();
+    }
+
+    /** What a reason is about: {@code Tape edge, seen}. */
+    public static String what(FinishReason reason) {
         return switch (reason.source()) {
             case VALUES -> "Thickness values";
             case NO_METAL -> "Spots without metal";

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -16,6 +15,7 @@ import quarterlight.marks.JudgedMark;
 import quarterlight.marks.MarksReport;
 import quarterlight.marks.TimeLine;
 import quarterlight.marks.code.DateCandidate;
+import quarterlight.page.DrawnSvg;
 import quarterlight.page.line.TimeLineDrawing;
 import quarterlight.page.line.TimeLineSvg;
 import quarterlight.units.Worded;
@@ -59,17 +59,8 @@ final class MarkTexts {
     private static String line(TimeLine line) {
         TimeLineDrawing drawing = new TimeLineDrawing(line, InkPalette.LIGHT, TextMeasure.bundled(), WIDTH_PX);
         String name = "Time line of the dates that the marks can mean; the table below says the same in words";
-        String size = String.format(
-                Locale.ROOT,
-                " style=\"width: %.1fmm; height: %.1fmm; ",
-                WIDTH_MM,
-                WIDTH_MM * drawing.heightPx() / WIDTH_PX);
-        String element = TimeLineSvg.element(drawing, name);
-        int end = element.indexOf('>');
-        String head = element.substring(0, end)
-                .replaceAll(" (?:width|height|role|version|contentScriptType|contentStyleType)=\"[^\"]*\"", "");
-        String sized = head.contains(" style=\"") ? head.replace(" style=\"", size) : head + size + "\"";
-        return sized + " role=\"img\" alt=\"" + name + "\">" + element.substring(end + 1);
+        return DrawnSvg.sized(
+                TimeLineSvg.element(drawing, name), WIDTH_MM, WIDTH_MM * drawing.heightPx() / WIDTH_PX, name);
     }
 
     private ReportContent.MarkRow row(JudgedMark judged) {

@@ -23,10 +23,10 @@ final class MethodTexts {
     private MethodTexts() {}
 
     static List<ReportContent.Paragraph> method(Findings car, ThicknessRamp ramp) {
-        return List.of(thickness(car), finish(car, ramp), rust(), marks(), order(), photos(car));
+        return List.of(thickness(car, ramp), finish(car, ramp), rust(), marks(), order(), photos(car));
     }
 
-    private static ReportContent.Paragraph thickness(Findings car) {
+    private static ReportContent.Paragraph thickness(Findings car, ThicknessRamp ramp) {
         List<String> sentences = new ArrayList<>(List.of(
                 "Readings at one place are a spot and count by their mean; mean, standard deviation and interval are over spots, median"
                         + " and range over readings. Outliers are named, never dropped.",
@@ -40,10 +40,11 @@ final class MethodTexts {
         sentences.add("Zones are taken to be of "
                 + car.visit().facts().car().substrate().word()
                 + (other.isEmpty() ? "." : ", save " + String.join(", ", other) + "."));
+        sentences.addAll(PanelTexts.of(car, ramp));
         return new ReportContent.Paragraph("Coating thickness", sentences);
     }
 
-    private static ReportContent.Paragraph finish(Findings car, ThicknessRamp ramp) {
+    static ReportContent.Paragraph finish(Findings car, ThicknessRamp ramp) {
         FinishHistory history = car.history();
         LogNormal level = history.model().levels().get(history.profile());
         List<String> sentences = new ArrayList<>();

@@ -10,11 +10,20 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import quarterlight.car.ZoneId;
+import quarterlight.diagram.BodyDiagram;
+import quarterlight.diagram.ink.InkPalette;
+import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.findings.Findings;
+import quarterlight.page.DrawnSvg;
 import quarterlight.page.ThicknessRamp;
+import quarterlight.page.XmlText;
+import quarterlight.page.panel.PanelProfile;
+import quarterlight.page.panel.PanelProfileDrawing;
+import quarterlight.thickness.MeanUncertainty;
 import quarterlight.thickness.Outlier;
 import quarterlight.thickness.Spot;
 import quarterlight.thickness.ZoneThickness;
+import quarterlight.visit.GaugeCheck;
 import quarterlight.visit.GaugeValue;
 import quarterlight.visit.Reading;
 import quarterlight.visit.RecordId;
@@ -22,20 +31,26 @@ import quarterlight.visit.Recorded;
 
 /** The readings of a zone: figures in words, the plot, and every reading as it was typed. */
 final class ReadingTexts {
+    private static final double PROFILE_PX = 455;
+    private static final double MM_PER_PX = 178.0 / 720;
+
     private final Findings car;
     private final ThicknessRamp ramp;
     private final ThicknessRamp spots;
     private final boolean full;
+    private final BodyDiagram diagram;
 
     /**
      * @param ramp for numbers
      * @param spots wide enough for every spot
+     * @param diagram where the panels' outlines are drawn
      */
-    ReadingTexts(Findings car, ThicknessRamp ramp, ThicknessRamp spots, boolean full) {
+    ReadingTexts(Findings car, ThicknessRamp ramp, ThicknessRamp spots, boolean full, BodyDiagram diagram) {
         this.car = car;
         this.ramp = ramp;
         this.spots = spots;
         this.full = full;
+        this.diagram = diagram;
     }
 
     Optional<ReportContent.ReadingText> of(ZoneId zone, String name) {
@@ -45,9 +60,43 @@ final class ReadingTexts {
                         figures(thickness),
                         thickness.readable() && thickness.valueSpots() + thickness.overSpots() + thickness.noMetal() > 0
                                 ? StripPlot.one(car, spots, thickness, name)
+                                        + (full && isOdd(thickness) ? profile(zone, name) : "")
                                 : "",
                         full ? typed(thickness) : List.of(),
                         remarks(thickness)));
+    }
+
+    /** True if where the spots lie tells more than their values: spots that stand apart or show no number, a likely refinish. */
+    private boolean isOdd(ZoneThickness zone) {
+        boolean refinished = car.history()
+                .zone(zone.zone())
+                .map(history -> history.notFactory() > 0.5)
+                .orElse(false);
+        return refinished || !zone.outliers().isEmpty() || zone.noMetal() + zone.overSpots() + zone.excluded() > 0;
+    }
+
+    /** The panel seen from its edge, if the places of two spots at least are known. */
+    private String profile(ZoneId zone, String name) {
+        return PanelProfile.of(car, diagram, zone)
+                .filter(found -> found.points().size() > 1)
+                .map(found -> {
+                    PanelProfileDrawing drawing = new PanelProfileDrawing(
+                            found,
+                            ramp.unit(),
+                            InkPalette.LIGHT,
+                            TextMeasure.bundled(),
+                            PROFILE_PX,
+                            PanelProfileDrawing.Room.PAGE);
+                    String words =
+                            XmlText.escaped(name + " from its edge, along the panel from the left: " + drawing.words());
+                    String element = DrawnSvg.element(
+                            drawing.widthPx(), drawing.heightPx(), drawing::draw, name + " from its edge");
+                    return "<div class=\"whole\">"
+                            + DrawnSvg.sized(
+                                    element, MM_PER_PX * drawing.widthPx(), MM_PER_PX * drawing.heightPx(), words)
+                            + "</div>";
+                })
+                .orElse("");
     }
 
     private List<String> figures(ZoneThickness zone) {
@@ -68,6 +117,7 @@ final class ReadingTexts {
                     + ramp.number(zone.minUm().getAsDouble()) + " to " + length(zone.maxUm()) + ", median "
                     + length(zone.medianUm()));
         }
+        uncertainty(zone).ifPresent(parts::add);
         if (zone.noMetal() > 0) {
             parts.add("no metal found on " + count(zone.noMetal(), "spot"));
         }
@@ -78,6 +128,15 @@ final class ReadingTexts {
             parts.add(count(zone.excluded(), "reading") + " excluded, see below");
         }
         return parts;
+    }
+
+    private Optional<String> uncertainty(ZoneThickness zone) {
+        List<GaugeCheck> checks =
+                car.visit().gaugeChecks().stream().map(Recorded::value).toList();
+        return MeanUncertainty.of(zone, car.thickness().correction(), checks)
+                .filter(known -> full && zone.readable())
+                .map(known -> "with what is stated of gauge and shims the mean is known to \u00b1\u2009"
+                        + length(OptionalDouble.of(known.expandedUm())) + " (95\u2009%)");
     }
 
     private String substrate(ZoneThickness zone) {

@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneId;
 import quarterlight.coverage.Gap;
+import quarterlight.diagram.BodyDiagram;
 import quarterlight.findings.Findings;
 import quarterlight.findings.Matter;
 import quarterlight.findings.NotLookedAt;
@@ -35,6 +36,7 @@ final class ReportBuilder {
     private final Pictures pictures;
     private final ThicknessRamp ramp;
     private final ZoneTexts.PhotoWords words;
+    private final BodyDiagram diagram;
 
     ReportBuilder(
             Findings car,
@@ -44,7 +46,8 @@ final class ReportBuilder {
             Shots shots,
             Pictures pictures,
             ThicknessRamp ramp,
-            ZoneTexts.PhotoWords words) {
+            ZoneTexts.PhotoWords words,
+            BodyDiagram diagram) {
         this.car = car;
         this.matters = matters;
         this.gaps = gaps;
@@ -53,13 +56,14 @@ final class ReportBuilder {
         this.pictures = pictures;
         this.ramp = ramp;
         this.words = words;
+        this.diagram = diagram;
     }
 
     /** @param drawing the body diagram as an element of the page */
     ReportContent content(String drawing) {
-        ThicknessRamp spots = StripPlot.scale(car, ramp);
-        ZoneTexts chapters =
-                new ZoneTexts(car, shots, pictures, new ReadingTexts(car, ramp, spots, selection.full()), words);
+        ThicknessRamp spots = ramp.holdingSpots(car);
+        ReadingTexts readings = new ReadingTexts(car, ramp, spots, selection.full(), diagram);
+        ZoneTexts chapters = new ZoneTexts(car, shots, pictures, readings, words);
         List<ReportContent.ZoneText> zones = zones().stream()
                 .filter(zone -> selection.full() || matter(zone.id()))
                 .map(chapters::of)

@@ -85,7 +85,8 @@ public final class ReportPages {
         progress.checkCancelled();
         progress.report(0, 2, "Writing the report");
         ThicknessRamp ramp = ThicknessRamp.of(List.of(car), ThicknessRamp.usualUnit(car));
-        ReportContent content = new ReportBuilder(car, matters, gaps, selection, shots, printed, ramp, pictures::words)
+        ReportContent content = new ReportBuilder(
+                        car, matters, gaps, selection, shots, printed, ramp, pictures::words, diagram)
                 .content(drawing(key, ramp, paper));
         Map<String, byte[]> files = printed.byAddress();
         Path pdf = WholeFile.write(

@@ -1,6 +1,5 @@
 package quarterlight.page.report;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -30,7 +29,6 @@ final class StripPlot {
     private static final double RIGHT = 30;
     private static final double ROW = 18;
     private static final double AXIS = 22;
-    private static final int MOST_DOUBLINGS = 10;
     private static final double RADIUS = 4.2;
     private static final String INK = "#20262B";
     private static final String SECOND = "#59636B";
@@ -52,29 +50,6 @@ final class StripPlot {
         double sd = car.history().carLevelSd().um();
         levelLowUm = Math.max(1, level - sd);
         levelHighUm = level + sd;
-    }
-
-    /** The scale that holds every spot of the car. */
-    static ThicknessRamp scale(Findings car, ThicknessRamp ramp) {
-        double[] values = car.thickness().zones().stream()
-                .filter(ZoneThickness::readable)
-                .flatMap(zone -> zone.spots().stream())
-                .flatMapToDouble(spot -> spot.um().stream())
-                .map(ramp.unit()::fromUm)
-                .filter(value -> value > 0)
-                .toArray();
-        double low = ramp.low();
-        int doublings = ramp.doublings();
-        double least = Arrays.stream(values).min().orElse(low);
-        while (low > least && doublings < MOST_DOUBLINGS) {
-            low /= 2;
-            doublings++;
-        }
-        double most = Arrays.stream(values).max().orElse(low);
-        while (low * (1 << doublings) < most && doublings < MOST_DOUBLINGS) {
-            doublings++;
-        }
-        return new ThicknessRamp(ramp.unit(), low, doublings);
     }
 
     /** One zone without its name. */

@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import quarterlight.car.ZoneId;
+import quarterlight.visit.GaugeMode;
 import quarterlight.visit.GaugeValue;
 import quarterlight.visit.Reading;
 import quarterlight.visit.Recorded;
@@ -23,6 +24,16 @@ final class GaugeEntry {
     private int atEachPlace = 1;
     private int inSpot;
     private Optional<String> spot = Optional.empty();
+    private Optional<GaugeMode> mode = Optional.empty();
+
+    /** The principle that readings are noted with. */
+    Optional<GaugeMode> mode() {
+        return mode;
+    }
+
+    void mode(Optional<GaugeMode> chosen) {
+        mode = chosen;
+    }
 
     Optional<ZoneId> zone() {
         return zone;
@@ -55,8 +66,8 @@ final class GaugeEntry {
         if (atEachPlace > 1 && inSpot == 0) {
             spot = Optional.of(fresh(visit));
         }
-        Reading reading = new Reading(
-                zone.get(), value, Optional.of(now), spot, point, Optional.empty(), Optional.empty(), Optional.empty());
+        Reading reading =
+                new Reading(zone.get(), value, Optional.of(now), spot, point, mode, Optional.empty(), Optional.empty());
         inSpot = (inSpot + 1) % atEachPlace;
         if (inSpot == 0) {
             spot = Optional.empty();

@@ -50,7 +50,7 @@ public final class GaugeScreen implements StationScreen {
     private final JPanel side = new JPanel(new MigLayout(
             "insets 12 16 12 16, gapx 16, gapy 6, wrap 2",
             "[260!,fill][grow,fill,0::]",
-            "[][][][grow,fill][grow,fill]"));
+            "[][][][120:210:230,fill][grow,fill]"));
     private final JLabel zone = new JLabel(" ");
     private final JTextField field = new JTextField();
     private final JLabel unit = new JLabel(" ");
@@ -65,6 +65,7 @@ public final class GaugeScreen implements StationScreen {
     private final Command exclude;
     private final Command remove;
     private final Command route;
+    private final GaugeTabs tabs;
 
     public GaugeScreen(DeskParts parts, OpenVisit visit) {
         this.parts = parts;
@@ -78,6 +79,8 @@ public final class GaugeScreen implements StationScreen {
         remove = add("gauge.remove", this::remove).menuKey("BACK_SPACE");
         route = add("gauge.route", this::keepRoute);
         lay();
+        tabs = new GaugeTabs(parts, visit, side, field, entry);
+        commands.addAll(tabs.commands());
         visit.onVisit(this::render);
         visit.onFindings(this::render);
         visit.selection().onSelected(this::selected);
@@ -298,12 +301,22 @@ public final class GaugeScreen implements StationScreen {
 
     @Override
     public JComponent side() {
-        return side;
+        return tabs.component();
     }
 
     @Override
     public JComponent first() {
-        return field;
+        return tabs.first();
+    }
+
+    @Override
+    public void shown() {
+        tabs.refresh();
+    }
+
+    @Override
+    public void closed() {
+        tabs.closed();
     }
 
     @Override
@@ -314,6 +327,7 @@ public final class GaugeScreen implements StationScreen {
     @Override
     public void unitChanged() {
         render();
+        tabs.refresh();
     }
 
     @Override

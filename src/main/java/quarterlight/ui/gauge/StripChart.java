@@ -1,7 +1,6 @@
 package quarterlight.ui.gauge;
 
 import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.FontMetrics;
 import java.awt.Graphics;
@@ -10,12 +9,16 @@ import java.awt.RenderingHints;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JPanel;
 import quarterlight.findings.Findings;
 import quarterlight.page.ThicknessRamp;
+import quarterlight.thickness.Spot;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Format;
@@ -29,7 +32,8 @@ final class StripChart extends JPanel {
     private static final int ROW = 20;
     private static final int HEAD = 26;
     private static final int NAMES = 150;
-    private static final double BAND_SD = 2;
+    private static final int ASIDE = 36;
+    private static final double BAND_SD = 1;
 
     private final transient DeskParts parts;
     private final transient OpenVisit visit;
@@ -53,7 +57,7 @@ final class StripChart extends JPanel {
     private List<ZoneThickness> rows() {
         return visit.findings()
                 .map(found -> found.thickness().zones().stream()
-                        .filter(zone -> zone.spotsUm().length > 0)
+                        .filter(zone -> zone.readable() && !zone.spots().isEmpty())
                         .toList())
                 .orElse(List.of());
     }
@@ -74,7 +78,8 @@ final class StripChart extends JPanel {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         ThicknessRamp ramp = ThicknessRamp.of(
-                List.of(findings.get()), parts.settings().settings().unit());
+                        List.of(findings.get()), parts.settings().settings().unit())
+                .holdingSpots(findings.get());
         List<ZoneThickness> rows = rows();
         level(g, findings.get(), ramp, HEAD + ROW * rows.size());
         axis(g, ramp, HEAD + ROW * rows.size());
@@ -85,7 +90,7 @@ final class StripChart extends JPanel {
     }
 
     private double x(ThicknessRamp ramp, double um) {
-        return NAMES + 12 + ramp.share(um) * (getWidth() - NAMES - 28);
+        return NAMES + ASIDE + ramp.share(Math.max(1e-6, um)) * (getWidth() - NAMES - 2 * ASIDE);
     }
 
     private void level(Graphics2D g, Findings car, ThicknessRamp ramp, int bottom) {
@@ -136,19 +141,61 @@ final class StripChart extends JPanel {
         g.drawString(fitted(metrics, visit.label(zone.zone()), NAMES), 0, top + (ROW + metrics.getAscent()) / 2 - 2);
         int middle = top + ROW / 2;
         g.setColor(palette.line());
-        g.drawLine(NAMES + 12, middle, getWidth() - 16, middle);
-        double[] spots = zone.spotsUm();
+        g.drawLine(NAMES + ASIDE, middle, getWidth() - ASIDE, middle);
+        interval(g, zone, ramp, middle);
+        int none = 0;
+        int over = 0;
         g.setStroke(new BasicStroke(1.2f));
-        for (double um : spots) {
-            Color ground = Palette.mix(palette.paper(), palette.ink(), 0.35);
-            g.setColor(ground);
-            g.fill(new Ellipse2D.Double(x(ramp, um) - 3, middle - 3, 6, 6));
+        for (Spot spot : zone.spots()) {
+            g.setColor(Palette.mix(palette.paper(), palette.ink(), 0.6));
+            switch (spot.kind()) {
+                case NO_METAL -> g.draw(new Rectangle2D.Double(NAMES + 2 + 9.0 * none++, middle - 3.5, 7, 7));
+                case OVER -> over(g, getWidth() - 9 - 9 * over++, middle);
+                case VALUE ->
+                    value(
+                            g,
+                            x(ramp, spot.um().orElse(0)),
+                            middle,
+                            isApart(zone, spot.um().orElse(0)));
+            }
         }
         g.setColor(palette.ink());
         zone.meanUm().ifPresent(mean -> {
             int x = (int) x(ramp, mean);
             g.drawLine(x, middle - 7, x, middle + 7);
         });
+    }
+
+    /** The 95 % interval of the mean as a bar. */
+    private void interval(Graphics2D g, ZoneThickness zone, ThicknessRamp ramp, int middle) {
+        if (zone.ci95LowUm().isPresent() && zone.ci95HighUm().isPresent()) {
+            double from = x(ramp, zone.ci95LowUm().getAsDouble());
+            double to = x(ramp, zone.ci95HighUm().getAsDouble());
+            g.setColor(Palette.mix(Look.palette().paper(), Look.palette().accent(), 0.55));
+            g.fill(new Rectangle2D.Double(from, middle - 1.5, Math.max(1, to - from), 3));
+        }
+    }
+
+    private static boolean isApart(ZoneThickness zone, double um) {
+        return zone.outliers().stream().anyMatch(outlier -> outlier.um() == um);
+    }
+
+    /** A spot; crossed if it stands apart from the others. */
+    private static void value(Graphics2D g, double x, int middle, boolean apart) {
+        g.fill(new Ellipse2D.Double(x - 3, middle - 3, 6, 6));
+        if (apart) {
+            g.draw(new Line2D.Double(x - 6, middle + 6, x + 6, middle - 6));
+        }
+    }
+
+    /** An arrow for a spot beyond the range. */
+    private static void over(Graphics2D g, int x, int middle) {
+        Path2D head = new Path2D.Double();
+        head.moveTo(x, middle - 4.5);
+        head.lineTo(x + 8, middle);
+        head.lineTo(x, middle + 4.5);
+        head.closePath();
+        g.fill(head);
     }
 
     private static String fitted(FontMetrics metrics, String text, int width) {

@@ -16,13 +16,13 @@ import quarterlight.ui.kit.Texts;
 import quarterlight.units.Thickness;
 import quarterlight.units.ThicknessUnit;
 
-/** What the statistics and the finish history of one zone say, line by line. Pure functions. */
+/** What the statistics and, in short, the finish history of one zone say, line by line. Pure functions. */
 final class ZoneWords {
     private ZoneWords() {}
 
     static List<String> of(Texts texts, Findings car, ZoneId zone, ThicknessUnit unit) {
         List<String> lines = new ArrayList<>();
-        car.thickness().zone(zone).ifPresent(thickness -> statistics(texts, thickness, unit, lines));
+        car.thickness().zone(zone).ifPresent(thickness -> lines.addAll(statistics(texts, thickness, unit)));
         if (lines.isEmpty()) {
             lines.add(texts.get("gauge.no-readings"));
         }
@@ -31,7 +31,9 @@ final class ZoneWords {
         return lines;
     }
 
-    private static void statistics(Texts texts, ZoneThickness zone, ThicknessUnit unit, List<String> lines) {
+    /** The statistics alone. */
+    static List<String> statistics(Texts texts, ZoneThickness zone, ThicknessUnit unit) {
+        List<String> lines = new ArrayList<>();
         if (!zone.readable()) {
             lines.add(texts.get("gauge.not-readable"));
         }
@@ -56,6 +58,7 @@ final class ZoneWords {
                     shown(OptionalDouble.of(outlier.um()), unit),
                     outlier.rule().word()));
         }
+        return lines;
     }
 
     private static String shown(OptionalDouble um, ThicknessUnit unit) {
@@ -63,7 +66,7 @@ final class ZoneWords {
     }
 
     private static void history(Texts texts, Findings car, ZoneHistory zone, List<String> lines) {
-        lines.addAll(LikelihoodTexts.sentences(zone));
+        lines.addAll(LikelihoodTexts.sentences(zone).subList(0, 2));
         lines.add(texts.get("gauge.profile", car.history().profile().word()));
         lines.add(FinishCautions.texts().get(0));
     }

@@ -157,6 +157,12 @@ class ReportPagesTest {
     }
 
     @Test
+    void aPanelWithASpotWithoutMetalIsDrawnFromItsEdge() throws Exception {
+        assertThat(elements(parsed(), "svg").stream().map(svg -> svg.getAttribute("aria-label")))
+                .anyMatch(words -> words.startsWith("Hood from its edge") && words.contains("no metal"));
+    }
+
+    @Test
     void aPhotoOfTwoZonesIsHeldOnceAndAFilmThatCannotBeShownSaysSo() throws Exception {
         assertThat(elements(parsed(), "img")).hasSize(2);
         assertThat(pdfText()).contains("The same picture as photo", "this moment cannot be shown on paper");

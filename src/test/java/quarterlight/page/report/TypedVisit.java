@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import quarterlight.car.BodyStyle;
+import quarterlight.car.View;
 import quarterlight.car.ZoneId;
 import quarterlight.coverage.Coverage;
 import quarterlight.coverage.Gap;
@@ -38,6 +39,7 @@ import quarterlight.visit.Statement;
 import quarterlight.visit.StatementKind;
 import quarterlight.visit.Trial;
 import quarterlight.visit.TrialResult;
+import quarterlight.visit.ViewPoint;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
 
@@ -63,13 +65,15 @@ final class TypedVisit {
         statements.add(statement("hood", StatementKind.WORN, FOREIGN, Severity.MINOR, Optional.empty()));
         statements.add(statement("roof", StatementKind.NOT_LOOKED_AT, CONTROL, Severity.NOTE, Optional.empty()));
         List<Reading> readings = new ArrayList<>();
-        for (String value : List.of("4.9", "5.1", "5.6")) {
+        for (String value : List.of("4.9", "5.1", "5.6", "")) {
             readings.add(new Reading(
                     new ZoneId("hood"),
-                    new GaugeValue.Measured(new BigDecimal(value), ThicknessUnit.MIL),
+                    value.isEmpty()
+                            ? new GaugeValue.NoMetal()
+                            : new GaugeValue.Measured(new BigDecimal(value), ThicknessUnit.MIL),
                     Optional.empty(),
                     none,
-                    Optional.empty(),
+                    Optional.of(new ViewPoint(View.TOP, 0.18 + 0.03 * readings.size(), 0.5)),
                     Optional.empty(),
                     none,
                     none));

@@ -316,12 +316,6 @@ class RowsTest {
                 .contains("both");
         assertThat(refusal(new StatementRows(), "zone,kind,text,at\nroof,sound,x,3\n"))
                 .contains("column at", "name the film");
-        assertThat(refusal(new StatementRows(), "zone,kind,text,photo\nroof,sound,x,one.jpg | two.jpg|\n"))
-                .contains("column photo", "empty");
-        assertThat(refusal(new StatementRows(), "zone,kind,text,photo\nroof,sound,x,one.jpg|a1a1a1a1\n"))
-                .contains("column photo", "twice");
-        assertThat(refusal(new StatementRows(), "zone,kind,text,photo\nroof,sound,x,one.jpg|four.jpg\n"))
-                .contains("column photo", "no photo \"four.jpg\"");
         assertThat(refusal(new MarkRows(), "part,kind,text,lead_days\nblock,casting,A1,-4\n"))
                 .contains("column lead_days", "0 to 3650");
         assertThat(refusal(

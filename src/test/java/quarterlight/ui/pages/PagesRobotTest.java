@@ -23,6 +23,7 @@ class PagesRobotTest extends DeskRobot {
         var told = JOptionPaneFinder.findOptionPane().withTimeout(60_000).using(robot);
         told.textBox().requireText(Pattern.compile("(?s)Made .*for-buyer.zip without originals. Its SHA-256 .*"));
         told.okButton().click();
+        until("the sentence is gone", () -> !told.target().isShowing());
         RfcBag.Seen bag = RfcBag.of(zip);
         assertThat(bag.findings()).isEmpty();
         assertThat(bag.files().keySet())

@@ -1,0 +1,5 @@
+/**
+ * Answers: how does a panel look from its edge, with the coating that the gauge found at its points? One drawing for window and pages.
+ * <p>Uses the outlines and the typeface of the diagram. Read {@link quarterlight.page.panel.PanelProfile} first.
+ */
+package quarterlight.page.panel;
