@@ -20,6 +20,8 @@ import quarterlight.table.TableRead.Refused;
 import quarterlight.table.TableUnreadable;
 import quarterlight.table.cell.Nearest;
 import quarterlight.table.cell.RowContext;
+import quarterlight.table.rows.ReadingRows;
+import quarterlight.visit.Reading;
 import quarterlight.visit.VisitRecord;
 
 /** {@code add}: takes in the rows of a CSV file, all of them or with {@code --keep-good} the good ones. */
@@ -34,7 +36,8 @@ final class AddVerb implements Verb {
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("add", "takes rows of a CSV file in; the kinds are " + String.join(", ", RowKinds.words()))
+        CommandSpec spec = Words.verb(
+                        "add", "takes rows of a CSV file in; the kinds are " + String.join(", ", RowKinds.words()))
                 .addPositional(PositionalParamSpec.builder()
                         .index("0")
                         .paramLabel("KIND")
@@ -48,8 +51,8 @@ final class AddVerb implements Verb {
                 .addOption(OptionSpec.builder(KEEP_GOOD)
                         .type(boolean.class)
                         .description("take the good rows in even if others are refused")
-                        .build())
-                .addOption(Words.json());
+                        .build());
+        return AddForeign.options(spec).addOption(Words.json());
     }
 
     @Override
@@ -59,14 +62,28 @@ final class AddVerb implements Verb {
                 .orElseThrow(() -> new CallRefused("there is no kind of table \"" + word + "\"; the nearest is "
                         + Nearest.of(word, RowKinds.words()).orElse("none") + ", and all are "
                         + String.join(", ", RowKinds.words())));
-        return add(kind, call);
+        if (AddForeign.isAsked(call)) {
+            RowKinds<Reading> readings = new RowKinds<>(new ReadingRows(), RecordKind.READINGS);
+            return add(readings, call, visit -> new AddForeign(around).read(call, word, visit));
+        }
+        return own(kind, call);
     }
 
-    private <T> int add(RowKinds<T> kind, ParseResult call) throws CallRefused, EditRefused, VisitProblem {
+    /** Where the rows come from. */
+    private interface Rows<T> {
+        TableRead<T> of(VisitRecord visit) throws CallRefused, EditRefused;
+    }
+
+    private <T> int own(RowKinds<T> kind, ParseResult call) throws CallRefused, EditRefused, VisitProblem {
+        return add(kind, call, visit -> read(Words.pathAt(call, 2), kind, visit));
+    }
+
+    private <T> int add(RowKinds<T> kind, ParseResult call, Rows<T> rows)
+            throws CallRefused, EditRefused, VisitProblem {
         boolean json = Words.isJson(call);
         try (VisitStore store = VisitStore.openForEditing(Words.pathAt(call, 1), around.clock())) {
             VisitRecord before = store.read();
-            TableRead<T> read = read(Words.pathAt(call, 2), kind, before);
+            TableRead<T> read = rows.of(before);
             boolean keep = read.refused().isEmpty() || call.hasMatchedOption(KEEP_GOOD) && read.usable();
             List<T> values = keep ? read.values() : List.of();
             RowEdits.Added added =

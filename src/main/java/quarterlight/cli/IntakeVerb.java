@@ -4,19 +4,27 @@ import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
+import quarterlight.edit.EditRefused;
+import quarterlight.edit.FrameKeeping;
 import quarterlight.edit.Intake;
 import quarterlight.edit.IntakeRefused;
 import quarterlight.edit.IntakeResult;
 import quarterlight.edit.VisitThumbnails;
 import quarterlight.photo.OriginalsUnwritable;
+import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.Refusal;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.table.JsonObject;
 import quarterlight.task.Progress;
+import quarterlight.visit.Photo;
+import quarterlight.visit.PhotoId;
 
 /** {@code intake}: takes in photos and films; safe to repeat and to interrupt. */
 final class IntakeVerb implements Verb {
+    private static final String FRAME_OF = "--frame-of";
+    private static final String AT = "--at";
+
     private final Surroundings around;
 
     IntakeVerb(Surroundings around) {
@@ -29,13 +37,25 @@ final class IntakeVerb implements Verb {
                         "intake",
                         "takes in photos and films, also from folders within; safe to repeat and to interrupt")
                 .addPositional(Words.visit())
-                .addPositional(Words.paths(1, "FOLDER", "where they lie"))
+                .addPositional(Words.paths(1, "FOLDER", "where they lie").toBuilder()
+                        .arity("0..*")
+                        .required(false)
+                        .build())
+                .addOption(Words.text(FRAME_OF, "FILM", "keep one frame of a film of the visit as a photo"))
+                .addOption(Words.text(AT, "SECONDS", "the frame's moment, from the film's beginning"))
                 .addOption(Words.json());
     }
 
     @Override
-    public int run(ParseResult call) throws CallRefused, VisitProblem {
-        List<Path> folders = call.matchedPositional(1).getValue();
+    public int run(ParseResult call) throws CallRefused, EditRefused, VisitProblem {
+        List<Path> folders =
+                call.hasMatchedPositional(1) ? call.matchedPositional(1).getValue() : List.of();
+        if (call.hasMatchedOption(FRAME_OF) || call.hasMatchedOption(AT)) {
+            return keepFrame(call, folders);
+        }
+        if (folders.isEmpty()) {
+            throw new CallRefused("FOLDER must be given: name the folder that the photos came in");
+        }
         IntakeResult result;
         try (Interruption interruption = Interruption.watched();
                 VisitStore store = VisitStore.openForEditing(Words.pathAt(call, 0), around.clock())) {
@@ -53,6 +73,47 @@ final class IntakeVerb implements Verb {
                             + "; the others are in");
         }
         return result.refused().isEmpty() ? Exit.DONE : Exit.NOT_ALL;
+    }
+
+    private int keepFrame(ParseResult call, List<Path> folders) throws CallRefused, EditRefused, VisitProblem {
+        if (!call.hasMatchedOption(FRAME_OF) || !call.hasMatchedOption(AT) || !folders.isEmpty()) {
+            throw new CallRefused(FRAME_OF + " and " + AT + " go together, and without folders");
+        }
+        double seconds = seconds(call.matchedOptionValue(AT, ""));
+        try (VisitStore store = VisitStore.openForEditing(Words.pathAt(call, 0), around.clock());
+                VisitThumbnails thumbnails = VisitThumbnails.of(store.folder())) {
+            List<Photo> before = store.read().photos();
+            PhotoId film = PhotoArgument.find(before, call.matchedOptionValue(FRAME_OF, ""))
+                    .id();
+            PhotoId kept = new FrameKeeping(store, around.clock(), thumbnails).keep(film, seconds);
+            Photo photo = store.read().photo(kept).orElseThrow();
+            boolean fresh = before.stream().noneMatch(one -> one.id().equals(kept));
+            String name = photo.file().name();
+            around.console()
+                    .print(
+                            Words.isJson(call)
+                                    ? new JsonObject()
+                                            .put("added", fresh ? 1 : 0)
+                                            .put("photo", kept.value())
+                                            .put("file", name)
+                                            .text()
+                                    : (fresh ? "Kept " + name : name + " was kept already") + ".\n");
+            return Exit.DONE;
+        } catch (PictureUnreadable | OriginalsUnwritable e) {
+            throw new CallRefused(e.getMessage());
+        }
+    }
+
+    private static double seconds(String text) throws CallRefused {
+        try {
+            double seconds = Double.parseDouble(text.strip().replace(',', '.'));
+            if (seconds >= 0 && Double.isFinite(seconds)) {
+                return seconds;
+            }
+        } catch (NumberFormatException e) {
+            throw new CallRefused(AT + " takes seconds such as 12.48, not \"" + text + "\"");
+        }
+        throw new CallRefused(AT + " takes seconds from 0 on, not " + text);
     }
 
     IntakeResult run(VisitStore store, List<Path> folders, Progress progress)

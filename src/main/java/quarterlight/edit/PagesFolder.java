@@ -45,8 +45,8 @@ final class PagesFolder implements AutoCloseable {
 
     private List<Path> files() throws IOException {
         try (Stream<Path> files = Files.list(making)) {
-            return files.sorted(Comparator.comparingInt((Path file) ->
-                                    Math.floorMod(ORDER.indexOf(file.getFileName().toString()), ORDER.size() + 1))
+            return files.sorted(Comparator.comparingInt((Path file) -> Math.floorMod(
+                                    ORDER.indexOf(file.getFileName().toString()), ORDER.size() + 1))
                             .thenComparing(Comparator.naturalOrder()))
                     .toList();
         }

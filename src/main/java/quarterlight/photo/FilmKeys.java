@@ -27,9 +27,13 @@ record FilmKeys(Map<String, String> texts) {
         texts = Map.copyOf(texts);
     }
 
-    /** @param movie the parts of the movie box */
+    /** @param movie the parts of the movie box; phones put the names there, general tools among the user data */
     static FilmKeys read(ByteView file, List<Box> movie) throws IOException {
         Optional<Box> meta = Boxes.first(movie, "meta");
+        Optional<Box> user = Boxes.first(movie, "udta");
+        if (meta.isEmpty() && user.isPresent()) {
+            meta = Boxes.first(Boxes.within(file, user.get()), "meta");
+        }
         if (meta.isEmpty() || meta.get().length() < 16) {
             return new FilmKeys(Map.of());
         }

@@ -42,7 +42,7 @@ public final class CsvFile {
                 context);
     }
 
-    private static byte[] bytes(Path file) throws TableUnreadable {
+    static byte[] bytes(Path file) throws TableUnreadable {
         try {
             if (Files.isDirectory(file)) {
                 throw new TableUnreadable(file, "is a folder; name a CSV file");

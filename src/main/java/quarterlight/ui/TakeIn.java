@@ -1,10 +1,11 @@
 package quarterlight.ui;
 
-import java.awt.Component;
+import java.awt.Window;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
 import javax.swing.JOptionPane;
+import quarterlight.edit.EditRefused;
 import quarterlight.edit.Intake;
 import quarterlight.edit.IntakeResult;
 import quarterlight.edit.RowEdits;
@@ -13,6 +14,7 @@ import quarterlight.photo.Refusal;
 import quarterlight.table.TableRead;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.tables.ForeignTables;
 
 /** Takes photos and tables into the visit at hand and says what came of it. Event thread only. */
 final class TakeIn {
@@ -20,9 +22,9 @@ final class TakeIn {
 
     private final DeskParts parts;
     private final OpenVisit visit;
-    private final Component owner;
+    private final Window owner;
 
-    TakeIn(DeskParts parts, OpenVisit visit, Component owner) {
+    TakeIn(DeskParts parts, OpenVisit visit, Window owner) {
         this.parts = parts;
         this.visit = visit;
         this.owner = owner;
@@ -79,7 +81,14 @@ final class TakeIn {
                                         parts.work().patterns())
                                 .read(file),
                         this::add,
-                        parts.problems()::failed);
+                        failure -> {
+                            if (failure instanceof EditRefused refused
+                                    && refused.subject().equals("table")) {
+                                new ForeignTables(parts, visit, owner).take(file);
+                            } else {
+                                parts.problems().failed(failure);
+                            }
+                        });
     }
 
     private void add(TableFiles.Known<?> known) {

@@ -28,6 +28,7 @@ import quarterlight.cli.TestPhotos;
 import quarterlight.diagram.DiagramRefused;
 import quarterlight.diagram.NominalAreas;
 import quarterlight.diagram.VisitDiagram;
+import quarterlight.edit.EditRefused;
 import quarterlight.edit.FactEdits;
 import quarterlight.edit.Intake;
 import quarterlight.store.VisitStore;
@@ -87,11 +88,7 @@ public abstract class DeskRobot {
 
     /** Makes the visit; twelve photos a half minute apart unless a test makes another. */
     protected void make(Path path) throws Exception {
-        try (VisitStore store = VisitStore.create(
-                path,
-                new FactEdits(ZoneTable.load())
-                        .start(Map.of("car", "Tamarisk", "style", "coupe", "timezone", "UTC"), ZoneOffset.UTC),
-                CLOCK)) {
+        try (VisitStore store = VisitStore.create(path, coupe(), CLOCK)) {
             for (int i = 0; i < PHOTOS; i++) {
                 TestPhotos.write(
                         folder.resolve("card/IMG_" + (100 + i) + ".JPG"),
@@ -100,6 +97,12 @@ public abstract class DeskRobot {
             }
             new Intake(store, CLOCK, (photo, jpeg) -> {}).run(List.of(folder.resolve("card")), Progress.NONE);
         }
+    }
+
+    /** The facts of an invented car, its clocks on UTC. */
+    protected static VisitFacts coupe() throws EditRefused {
+        return new FactEdits(ZoneTable.load())
+                .start(Map.of("car", "Tamarisk", "style", "coupe", "timezone", "UTC"), ZoneOffset.UTC);
     }
 
     private static Map<ZoneId, Area> areas(Path visit, VisitFacts facts) {

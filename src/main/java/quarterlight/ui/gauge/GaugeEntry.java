@@ -39,6 +39,11 @@ final class GaugeEntry {
         return zone;
     }
 
+    /** True if the next value goes to a point that was clicked. */
+    boolean atPoint() {
+        return point.isPresent();
+    }
+
     int atEachPlace() {
         return atEachPlace;
     }
@@ -71,6 +76,7 @@ final class GaugeEntry {
         inSpot = (inSpot + 1) % atEachPlace;
         if (inSpot == 0) {
             spot = Optional.empty();
+            point = Optional.empty();
         }
         return Optional.of(reading);
     }

@@ -19,7 +19,9 @@ import javax.swing.ListSelectionModel;
 import javax.swing.SpinnerNumberModel;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
+import quarterlight.diagram.ViewScale;
 import quarterlight.edit.EditRefused;
+import quarterlight.edit.PointReading;
 import quarterlight.edit.RowEdits;
 import quarterlight.edit.TypedReading;
 import quarterlight.store.RecordKind;
@@ -174,7 +176,9 @@ public final class GaugeScreen implements StationScreen {
             field.setText("");
             trouble.setText(" ");
             visit.edit(
-                    store -> new RowEdits(store).add(RecordKind.READINGS, List.of(reading.get())),
+                    store -> new PointReading(
+                                    store, new ViewScale(visit.drawing().diagram()))
+                            .add(reading.get()),
                     added -> {},
                     failure -> {
                         field.setText(text);
@@ -255,7 +259,10 @@ public final class GaugeScreen implements StationScreen {
     }
 
     private void render() {
-        zone.setText(entry.zone().map(visit::label).orElse(texts.get("gauge.choose-zone")));
+        zone.setText(entry.zone()
+                .map(visit::label)
+                .map(label -> entry.atPoint() ? texts.get("entry.at-point", label) : label)
+                .orElse(texts.get("gauge.choose-zone")));
         unit.setText(Format.unit(parts.settings().settings().unit()));
         field.setEnabled(visit.isEditable());
         List<Recorded<Reading>> readings = entry.here(visit.visit());

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import quarterlight.car.ZoneId;
@@ -17,6 +18,7 @@ public final class Selection {
     private final Listeners hovered = new Listeners();
     private Set<ZoneId> zones = Set.of();
     private List<PhotoId> photos = List.of();
+    private OptionalDouble moment = OptionalDouble.empty();
     private Optional<ZoneId> hoveredZone = Optional.empty();
     private Optional<PhotoId> hoveredPhoto = Optional.empty();
 
@@ -56,9 +58,22 @@ public final class Selection {
 
     public void photos(List<PhotoId> chosen) {
         if (!chosen.equals(photos)) {
+            if (!chosen.stream().findFirst().equals(photo())) {
+                moment = OptionalDouble.empty();
+            }
             photos = List.copyOf(chosen);
             selected.tell();
         }
+    }
+
+    /** Seconds into the film in hand, if it was stepped to a moment; what is pinned or said then concerns this moment. */
+    public OptionalDouble moment() {
+        return moment;
+    }
+
+    /** Says which moment of the film in hand is shown; empty for the film as a whole. */
+    public void moment(OptionalDouble seconds) {
+        moment = seconds;
     }
 
     public void hover(Optional<ZoneId> zone, Optional<PhotoId> photo) {

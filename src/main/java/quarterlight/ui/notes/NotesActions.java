@@ -3,6 +3,7 @@ package quarterlight.ui.notes;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import quarterlight.car.ZoneId;
 import quarterlight.edit.FactEdits;
@@ -33,7 +34,7 @@ final class NotesActions {
         this.model = model;
     }
 
-    /** Adds one statement of the same words for every zone. */
+    /** Adds one statement of the same words for every zone; of the film in hand, it speaks of the moment shown. */
     void state(
             List<ZoneId> zones,
             StatementKind kind,
@@ -42,8 +43,13 @@ final class NotesActions {
             Optional<Basis> basis,
             Optional<PhotoId> photo,
             List<PhotoId> more) {
+        OptionalDouble moment = visit.selection().moment();
+        Optional<Double> at =
+                photo.isPresent() && photo.equals(visit.selection().photo()) && moment.isPresent()
+                        ? Optional.of(moment.getAsDouble())
+                        : Optional.empty();
         List<Statement> rows = zones.stream()
-                .map(zone -> new Statement(zone, kind, text, severity, basis, photo, Optional.empty(), more))
+                .map(zone -> new Statement(zone, kind, text, severity, basis, photo, at, more))
                 .toList();
         visit.edit(
                 store -> {

@@ -25,6 +25,11 @@ final class PhotosActions {
         return this;
     }
 
+    PhotosActions with(Command... made) {
+        commands.addAll(List.of(made));
+        return this;
+    }
+
     /** A command for each of some digits, from 1. */
     PhotosActions digits(int count, String key, IntConsumer work) {
         for (int digit = 1; digit <= count; digit++) {

@@ -27,6 +27,8 @@ import quarterlight.ui.kit.Station;
 import quarterlight.ui.kit.StationScreen;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.photos.clock.ClockPanel;
+import quarterlight.ui.photos.film.FrameWork;
+import quarterlight.ui.photos.film.StatementSheet;
 import quarterlight.ui.photos.list.PhotoFilter;
 import quarterlight.ui.photos.list.PhotoHints;
 import quarterlight.ui.photos.list.PhotoList;
@@ -55,6 +57,8 @@ public final class PhotosScreen implements StationScreen {
     private final ContactSheet sheet;
     private final FilterBar filter;
     private final LargeView large;
+    private final Command state;
+    private final Command keepFrame;
     private final PinBox pinBox;
     private final PinTable pinTable;
     private final SuggestionWork suggestions;
@@ -82,7 +86,10 @@ public final class PhotosScreen implements StationScreen {
         this.work = new PinWork(parts, model);
         this.sheet = new ContactSheet(texts, model);
         this.filter = new FilterBar(parts, model, sheet);
-        this.large = new LargeView(texts, model, this::askLine);
+        this.state = Command.of(texts, "film.do.state", this::state).key("F4");
+        this.keepFrame =
+                Command.of(texts, "film.do.keep-frame", this::keepFrame).menuKey("E");
+        this.large = new LargeView(texts, model, this::askLine, List.of(state, keepFrame));
         this.pinBox = new PinBox(parts, model, work, sheet::requestFocusInWindow);
         this.pinTable = new PinTable(parts, model, work);
         this.suggestions = new SuggestionWork(parts, model::suggestions);
@@ -155,7 +162,13 @@ public final class PhotosScreen implements StationScreen {
                 .withMenuKey("photos.do.clocks", "L", () -> clocks.show(SwingUtilities.getWindowAncestor(side)))
                 .withMenuKey("photos.do.turn", "R", () -> large.canvas().turn(1))
                 .withMenuKey(
-                        "photos.do.turn-back", "shift R", () -> large.canvas().turn(-1));
+                        "photos.do.turn-back", "shift R", () -> large.canvas().turn(-1))
+                .with("film.frame-back", "typed ,", () -> large.film().step(-1))
+                .with("film.frame-on", "typed .", () -> large.film().step(1))
+                .with("film.second-back", "typed <", () -> large.film().skip(-1))
+                .with("film.second-on", "typed >", () -> large.film().skip(1))
+                .with("film.whole", "typed /", () -> large.film().whole())
+                .with(state, keepFrame);
     }
 
     private void listChanged() {
@@ -185,6 +198,14 @@ public final class PhotosScreen implements StationScreen {
         } else {
             large.notes().removeChosen();
         }
+    }
+
+    private void state() {
+        new StatementSheet(parts, visit).show(SwingUtilities.getWindowAncestor(side));
+    }
+
+    private void keepFrame() {
+        new FrameWork(parts, visit).keep(model.inHand());
     }
 
     private void leaveDrawing() {
@@ -281,6 +302,7 @@ public final class PhotosScreen implements StationScreen {
         suggestions.stop(visit);
         hints.stop();
         sheet.stop();
+        large.film().stop();
     }
 
     @Override

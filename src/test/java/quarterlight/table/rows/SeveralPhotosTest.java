@@ -34,11 +34,7 @@ class SeveralPhotosTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "one.jpg | two.jpg|, empty",
-        "one.jpg|a1a1a1a1, twice",
-        "one.jpg|four.jpg, 'no photo \"four.jpg\"'"
-    })
+    @CsvSource({"one.jpg | two.jpg|, empty", "one.jpg|a1a1a1a1, twice", "one.jpg|four.jpg, 'no photo \"four.jpg\"'"})
     void aNameThatIsNoneIsRefusedAtItsCell(String photos, String reason) throws Exception {
         TableRead<Statement> read = read(photos);
         assertThat(read.values()).isEmpty();

@@ -32,6 +32,7 @@ final class LargePictures {
     };
     private Optional<PhotoFile> wanted = Optional.empty();
     private Optional<BufferedImage> whole = Optional.empty();
+    private Optional<BufferedImage> frame = Optional.empty();
     private boolean wholeAsked;
 
     /**
@@ -50,10 +51,16 @@ final class LargePictures {
     void show(Optional<PhotoFile> photo) {
         if (!photo.map(PhotoFile::sha256).equals(wanted.map(PhotoFile::sha256))) {
             whole = Optional.empty();
+            frame = Optional.empty();
             wholeAsked = false;
             pause.restart();
         }
         wanted = photo;
+    }
+
+    /** Shows a frame of the film in place of the picture that stands for it; empty shows that again. */
+    void frame(Optional<BufferedImage> shown) {
+        frame = shown;
     }
 
     /** The best picture there is now. */
@@ -61,7 +68,8 @@ final class LargePictures {
         if (wanted.isEmpty()) {
             return Optional.empty();
         }
-        return whole.or(() -> Optional.ofNullable(screens.get(wanted.get().sha256())))
+        return frame.or(() -> whole)
+                .or(() -> Optional.ofNullable(screens.get(wanted.get().sha256())))
                 .or(() -> images.thumbnail(wanted.get()));
     }
 
@@ -91,7 +99,7 @@ final class LargePictures {
 
     /** Fetches every pixel if the picture shown has fewer than the zoom can show. */
     void need(double scale) {
-        if (wanted.isEmpty() || wholeAsked) {
+        if (wanted.isEmpty() || wholeAsked || frame.isPresent()) {
             return;
         }
         PhotoFile photo = wanted.get();

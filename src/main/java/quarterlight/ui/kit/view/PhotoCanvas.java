@@ -105,6 +105,12 @@ public final class PhotoCanvas extends JComponent {
         repaint();
     }
 
+    /** Shows a frame of the film in hand, or the picture that stands for the film if empty. */
+    public void frame(Optional<BufferedImage> frame) {
+        pictures.frame(frame);
+        repaint();
+    }
+
     public Optional<Photo> photo() {
         return photo;
     }

@@ -33,10 +33,11 @@ public final class PinWork {
         this.visit = model.visit();
     }
 
-    /** Pins the selected photos to a zone and brings up the next one that wants a pin. */
+    /** Pins the selected photos to a zone and brings up the next one that wants a pin; a film stays while a moment of it is shown. */
     public void pinSelected(ZoneId zone, Optional<ViewPoint> point) {
         List<PhotoId> photos = visit.selection().photos();
-        if (pin(photos, zone, point)) {
+        boolean moment = visit.selection().moment().isPresent();
+        if (pin(photos, zone, point) && !moment) {
             model.goOnAfter(photos);
         }
     }
@@ -50,20 +51,21 @@ public final class PinWork {
                 .flatMap(id -> model.all().find(id).stream())
                 .filter(item -> item.pins().stream()
                         .noneMatch(pin -> pin.value().zone().equals(zone)
+                                && pin.value().at().equals(moment(item))
                                 && (point.isEmpty() || pin.value().point().equals(point))))
                 .map(item -> new Pin(
-                        item.id(),
-                        zone,
-                        OptionalDouble.empty(),
-                        point,
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty()))
+                        item.id(), zone, moment(item), point, Optional.empty(), Optional.empty(), Optional.empty()))
                 .toList();
         if (!pins.isEmpty()) {
             underWay(photos, store -> new RowEdits(store).add(RecordKind.PINS, pins));
         }
         return true;
+    }
+
+    /** The moment that is shown, for the film in hand. */
+    private OptionalDouble moment(PhotoItem item) {
+        boolean inHand = visit.selection().photo().equals(Optional.of(item.id()));
+        return inHand && item.isFilm() ? visit.selection().moment() : OptionalDouble.empty();
     }
 
     /** Ties a pin to another point, so perhaps to another zone. */

@@ -10,10 +10,14 @@ import java.util.stream.Stream;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import quarterlight.photo.FilmFrames;
+import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.view.PhotoCanvas;
+import quarterlight.ui.photos.film.FilmBar;
+import quarterlight.ui.photos.film.FilmDesk;
 import quarterlight.ui.photos.list.PhotoItem;
 import quarterlight.ui.photos.list.PhotosModel;
 import quarterlight.ui.photos.sheet.HintWords;
@@ -25,14 +29,18 @@ public final class LargeView extends JPanel {
     private final PhotoCanvas first;
     private final PhotoCanvas second;
     private final transient NoteDesk notes;
+    private final transient FilmDesk film;
     private final JPanel frames = new JPanel(new GridLayout(1, 0, 4, 0));
     private final JLabel name = new JLabel(" ");
     private final JLabel several = new JLabel(" ");
     private final JLabel time = new JLabel(" ");
     private final JLabel file = new JLabel(" ");
 
-    /** @param ask asks the user for one line */
-    public LargeView(Texts texts, PhotosModel model, Function<String, Optional<String>> ask) {
+    /**
+     * @param ask asks the user for one line
+     * @param ofMoment what can be done with the moment of a film
+     */
+    public LargeView(Texts texts, PhotosModel model, Function<String, Optional<String>> ask, List<Command> ofMoment) {
         super(new BorderLayout());
         this.texts = texts;
         this.model = model;
@@ -53,6 +61,8 @@ public final class LargeView extends JPanel {
         add(head, BorderLayout.NORTH);
         frames.add(first);
         add(frames, BorderLayout.CENTER);
+        this.film = new FilmDesk(model.visit(), FilmFrames::at, first::frame);
+        add(new FilmBar(texts, model.visit(), film, ofMoment), BorderLayout.SOUTH);
         model.onList(this::refresh);
         model.onHints(this::refresh);
         model.visit().selection().onSelected(this::refresh);
@@ -69,10 +79,16 @@ public final class LargeView extends JPanel {
         return notes;
     }
 
+    /** The moment of the film in hand. */
+    public FilmDesk film() {
+        return film;
+    }
+
     private void refresh() {
         List<PhotoItem> selected = model.selected();
         Optional<PhotoItem> hand = selected.stream().findFirst();
         first.show(hand.map(PhotoItem::photo));
+        film.show(hand);
         boolean two = selected.size() == 2;
         second.show(two ? Optional.of(selected.get(1).photo()) : Optional.empty());
         if (two != (second.getParent() == frames)) {

@@ -1,0 +1,10 @@
+package quarterlight.thickness;
+
+import java.util.OptionalDouble;
+import quarterlight.visit.ViewPoint;
+
+/** How far apart two points of the body are, mm; empty if that cannot be told, as of points in different views. */
+@FunctionalInterface
+public interface PointDistance {
+    OptionalDouble mm(ViewPoint a, ViewPoint b);
+}

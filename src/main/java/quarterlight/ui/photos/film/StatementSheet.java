@@ -1,0 +1,144 @@
+package quarterlight.ui.photos.film;
+
+import java.awt.Window;
+import java.awt.event.ActionEvent;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import javax.swing.AbstractAction;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JDialog;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import javax.swing.KeyStroke;
+import net.miginfocom.swing.MigLayout;
+import quarterlight.car.ZoneId;
+import quarterlight.edit.RowEdits;
+import quarterlight.store.RecordKind;
+import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.WordChoice;
+import quarterlight.ui.kit.ZoneField;
+import quarterlight.visit.Basis;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.Severity;
+import quarterlight.visit.Statement;
+import quarterlight.visit.StatementKind;
+
+/** Says something of the photo in hand, or of the moment of the film that is shown, without leaving it. Event thread only. */
+public final class StatementSheet {
+    private final DeskParts parts;
+    private final Texts texts;
+    private final OpenVisit visit;
+    private final ZoneField zone;
+    private final JTextField words = new JTextField();
+    private final WordChoice<StatementKind> kind;
+    private final WordChoice<Severity> severity;
+    private final WordChoice<Basis> basis;
+    private final JLabel trouble = new JLabel(" ");
+
+    public StatementSheet(DeskParts parts, OpenVisit visit) {
+        this.parts = Objects.requireNonNull(parts, "parts");
+        this.visit = Objects.requireNonNull(visit, "visit");
+        this.texts = parts.texts();
+        this.zone = new ZoneField(parts, visit);
+        this.kind = new WordChoice<>(StatementKind.class, texts.get("notes.kind"), Optional.empty());
+        this.severity = new WordChoice<>(
+                Severity.class, texts.get("notes.severity"), Optional.of(texts.get("notes.severity.unsaid")));
+        this.basis =
+                new WordChoice<>(Basis.class, texts.get("notes.basis"), Optional.of(texts.get("notes.basis.unsaid")));
+    }
+
+    /** Asks for the statement about what is in hand now. */
+    public void show(Window owner) {
+        Optional<PhotoId> photo = visit.selection().photo();
+        if (!visit.isEditable() || photo.isEmpty()) {
+            parts.problems().tell(texts.get(visit.isEditable() ? "photos.pin.none-selected" : "visit.reading.only"));
+            return;
+        }
+        OptionalDouble moment = visit.selection().moment();
+        Set<ZoneId> likely = visit.zonesOf(photo.get());
+        zone.zones(
+                likely.isEmpty()
+                        ? visit.selection().zones()
+                        : Set.of(likely.iterator().next()));
+        zone.then(words);
+        basis.choose(Optional.of(Basis.SEEN));
+        JDialog dialog = new JDialog(owner, texts.get("film.do.state"), JDialog.ModalityType.DOCUMENT_MODAL);
+        dialog.setName("statement-sheet");
+        dialog.setContentPane(laidOut(dialog, about(photo.get(), moment), () -> {
+            if (keep(photo.get(), moment)) {
+                dialog.dispose();
+            }
+        }));
+        dialog.pack();
+        dialog.setLocationRelativeTo(owner);
+        if (!zone.zones().isEmpty()) {
+            words.requestFocusInWindow();
+        }
+        dialog.setVisible(true);
+    }
+
+    private String about(PhotoId photo, OptionalDouble moment) {
+        String name = visit.visit().photo(photo).map(one -> one.file().name()).orElse("");
+        return moment.isPresent() ? texts.get("film.about", name, FilmBar.clock(moment.getAsDouble())) : name;
+    }
+
+    private JPanel laidOut(JDialog dialog, String about, Runnable keep) {
+        JPanel panel = new JPanel(new MigLayout("insets 16, gap 8, wrap 1, fillx", "[440!,fill]"));
+        panel.add(Look.secondary(new JLabel(about)), "wmin 0");
+        panel.add(zone);
+        panel.add(kind, "split 3, growx, wmin 60");
+        panel.add(severity, "growx, wmin 60");
+        panel.add(basis, "growx, wmin 60");
+        words.setName("statement-words");
+        words.putClientProperty("JTextField.placeholderText", texts.get("film.words"));
+        words.addActionListener(e -> keep.run());
+        panel.add(Look.named(words, texts.get("film.words")));
+        trouble.setForeground(Look.palette().caution());
+        panel.add(trouble, "split 3, growx, wmin 0");
+        JButton done = new JButton(texts.get("notes.keep"));
+        done.setName("statement-keep");
+        done.addActionListener(e -> keep.run());
+        JButton leave = new JButton(texts.get("choice.cancel"));
+        leave.addActionListener(e -> dialog.dispose());
+        panel.add(leave, "growx 0");
+        panel.add(done, "growx 0");
+        panel.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("ESCAPE"), "leave");
+        panel.getActionMap().put("leave", new AbstractAction() {
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                dialog.dispose();
+            }
+        });
+        return panel;
+    }
+
+    private boolean keep(PhotoId photo, OptionalDouble moment) {
+        String text = words.getText().strip();
+        if (zone.zones().isEmpty() || text.isEmpty()) {
+            trouble.setText(texts.get(zone.zones().isEmpty() ? "notes.needs.zone" : "notes.needs.text"));
+            (zone.zones().isEmpty() ? zone.field() : words).requestFocusInWindow();
+            return false;
+        }
+        Optional<Double> at = moment.isPresent() ? Optional.of(moment.getAsDouble()) : Optional.empty();
+        List<Statement> rows = zone.zones().stream()
+                .map(one -> new Statement(
+                        one,
+                        kind.chosen().orElse(StatementKind.SOUND),
+                        text,
+                        severity.chosen(),
+                        basis.chosen(),
+                        Optional.of(photo),
+                        at))
+                .toList();
+        visit.edit(store -> new RowEdits(store).add(RecordKind.STATEMENTS, rows), added -> {});
+        return true;
+    }
+}

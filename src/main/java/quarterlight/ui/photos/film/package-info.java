@@ -1,0 +1,5 @@
+/**
+ * Answers: which moment of the film in hand is shown, and what is done with it?
+ * <p>Uses the list of photos and ui.kit. Read {@link quarterlight.ui.photos.film.FilmDesk} first.
+ */
+package quarterlight.ui.photos.film;
