@@ -109,7 +109,7 @@ final class AddVerb implements Verb {
     private <T> TableRead<T> read(Path file, RowKinds<T> kind, VisitRecord visit) throws CallRefused {
         try {
             return CsvFile.read(
-                    file, kind.csv(), RowContext.of(visit, around.zones().get()));
+                    file, kind.csv(), RowContext.of(visit, around.zones().get(), OwnLists.patterns(around)));
         } catch (TableUnreadable e) {
             throw new CallRefused(e.getMessage());
         }

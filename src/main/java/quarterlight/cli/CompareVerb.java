@@ -16,7 +16,6 @@ import quarterlight.compare.CountSummary;
 import quarterlight.compare.Side;
 import quarterlight.compare.ZoneFacts;
 import quarterlight.diagram.DiagramRefused;
-import quarterlight.edit.VisitWork;
 import quarterlight.findings.Findings;
 import quarterlight.finish.FinishCautions;
 import quarterlight.finish.ZoneHistory;
@@ -25,6 +24,7 @@ import quarterlight.rust.RepairNeed;
 import quarterlight.rust.ZoneRust;
 import quarterlight.store.VisitProblem;
 import quarterlight.table.JsonObject;
+import quarterlight.table.TableUnreadable;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.units.Area;
 
@@ -51,7 +51,7 @@ final class CompareVerb implements Verb {
         Path visitB = Words.pathAt(call, 1);
         Findings a = findings(visitA);
         Findings b = findings(visitB);
-        Comparison comparison = VisitWork.compared(a, b);
+        Comparison comparison = compared(a, b);
         List<Path> made = call.hasMatchedOption("--out")
                 ? pages(visitA, a, visitB, b, call.matchedOptionValue("--out", Path.of("")))
                 : List.of();
@@ -76,7 +76,15 @@ final class CompareVerb implements Verb {
         }
         try {
             return OwnLists.work(around).comparisonPages(visitA, a, visitB, b, out, Paper.A4);
-        } catch (DiagramRefused e) {
+        } catch (DiagramRefused | TableUnreadable e) {
+            throw new CallRefused(e.getMessage());
+        }
+    }
+
+    private Comparison compared(Findings a, Findings b) throws CallRefused {
+        try {
+            return OwnLists.work(around).compared(a, b);
+        } catch (TableUnreadable e) {
             throw new CallRefused(e.getMessage());
         }
     }

@@ -14,7 +14,6 @@ import quarterlight.coverage.TrialList;
 import quarterlight.coverage.ZoneCoverage;
 import quarterlight.rust.RustReport;
 import quarterlight.store.VisitProblem;
-import quarterlight.table.CoverageTable;
 import quarterlight.table.JsonObject;
 import quarterlight.thickness.ThicknessSurvey;
 import quarterlight.visit.VisitRecord;
@@ -40,7 +39,7 @@ final class GapsVerb implements Verb {
         ZoneCatalog catalog = around.zones().get();
         RustReport rust = RustReport.of(visit, catalog, around.areas().of(Words.pathAt(call, 0), visit.facts()));
         List<ZoneCoverage> zones =
-                Coverage.zones(visit, catalog, ThicknessSurvey.of(visit, catalog), rust, CoverageTable.load());
+                Coverage.zones(visit, catalog, ThicknessSurvey.of(visit, catalog), rust, OwnLists.coverage(around));
         TrialList trials = OwnLists.trials(around);
         Set<ZoneId> there = zones.stream().map(zone -> zone.zone().id()).collect(Collectors.toSet());
         List<TrialItem> untried =

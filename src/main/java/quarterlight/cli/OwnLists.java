@@ -1,10 +1,12 @@
 package quarterlight.cli;
 
 import java.nio.file.Path;
+import quarterlight.coverage.CoverageRules;
 import quarterlight.coverage.TrialList;
 import quarterlight.edit.VisitWork;
 import quarterlight.findings.Findings;
 import quarterlight.marks.code.DatePatterns;
+import quarterlight.table.CoverageTable;
 import quarterlight.table.DatePatternTable;
 import quarterlight.table.TableUnreadable;
 import quarterlight.table.TrialTable;
@@ -29,6 +31,14 @@ final class OwnLists {
     static TrialList trials(Surroundings around) throws CallRefused {
         try {
             return TrialTable.load(folder(around));
+        } catch (TableUnreadable e) {
+            throw new CallRefused(e.getMessage());
+        }
+    }
+
+    static CoverageRules coverage(Surroundings around) throws CallRefused {
+        try {
+            return CoverageTable.load(folder(around));
         } catch (TableUnreadable e) {
             throw new CallRefused(e.getMessage());
         }

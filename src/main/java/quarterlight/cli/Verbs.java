@@ -31,6 +31,7 @@ final class Verbs {
                 new ArchiveVerb(around),
                 new RestoreVerb(around),
                 new ExportVerb(around),
-                new DiagramVerb(around));
+                new DiagramVerb(around),
+                new ListsVerb(around));
     }
 }

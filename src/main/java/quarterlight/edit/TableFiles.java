@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import quarterlight.car.ZoneCatalog;
+import quarterlight.marks.code.DatePatterns;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.table.CsvFile;
@@ -16,8 +17,11 @@ import quarterlight.table.cell.RowContext;
 public final class TableFiles {
     private final VisitStore store;
     private final ZoneCatalog catalog;
+    private final DatePatterns patterns;
 
-    public TableFiles(VisitStore store, ZoneCatalog catalog) {
+    /** @param patterns the date patterns at hand */
+    public TableFiles(VisitStore store, ZoneCatalog catalog, DatePatterns patterns) {
+        this.patterns = Objects.requireNonNull(patterns, "patterns");
         this.store = Objects.requireNonNull(store, "store");
         this.catalog = Objects.requireNonNull(catalog, "catalog");
     }
@@ -37,7 +41,7 @@ public final class TableFiles {
      * @throws EditRefused if its columns are those of no kind
      */
     public Known<?> read(Path file) throws TableUnreadable, EditRefused, VisitProblem {
-        RowContext context = RowContext.of(store.read(), catalog);
+        RowContext context = RowContext.of(store.read(), catalog, patterns);
         List<Known<?>> usable = new ArrayList<>();
         for (RowKinds<?> kind : RowKinds.all()) {
             Known<?> known = read(file, kind, context);

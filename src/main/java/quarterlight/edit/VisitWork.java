@@ -2,7 +2,6 @@ package quarterlight.edit;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -61,9 +60,10 @@ public final class VisitWork {
         return Findings.of(visit, catalog, areas.apply(folder, visit.facts()), DatePatternTable.load(settings));
     }
 
-    /** How far each zone is covered by what a visit holds now, in the order of the walk. */
-    public static List<ZoneCoverage> coverage(Findings findings, VisitRecord visit) {
-        return Coverage.zones(visit, findings.catalog(), findings.thickness(), findings.rust(), CoverageTable.load());
+    /** How far each zone is covered by what a visit holds now, in the order of the walk; asked for by the user's own lists if there are any. */
+    public List<ZoneCoverage> coverage(Findings findings, VisitRecord visit) throws TableUnreadable {
+        return Coverage.zones(
+                visit, findings.catalog(), findings.thickness(), findings.rust(), CoverageTable.load(settings));
     }
 
     /** What date codes are read by: the program's patterns and the inspector's own. */
@@ -76,8 +76,16 @@ public final class VisitWork {
         return TrialTable.load(settings);
     }
 
-    /** Makes the diagram page and the report of a visit in a folder; what was made. */
+    /** Makes the diagram page and the report of a visit in a folder, all of them or none; what was made. */
     public List<Path> pages(VisitStore store, Path out, Paper paper, Progress progress)
+            throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
+        try (PagesFolder folder = PagesFolder.in(out)) {
+            makePages(store, folder.making(), paper, progress);
+            return folder.take();
+        }
+    }
+
+    private void makePages(VisitStore store, Path out, Paper paper, Progress progress)
             throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
         VisitRecord visit = store.read();
         Path folder = store.folder().root();
@@ -87,24 +95,23 @@ public final class VisitWork {
             BodyDiagram diagram = VisitDiagram.of(folder, visit.facts());
             ZonePlaces places = ZonePlaces.of(diagram);
             BuyerPictures pictures = new BuyerPictures(visit, new VisitPixels(folder, visit, Pictures.usual()));
-            List<Path> made = new ArrayList<>(
-                    new VisitPages(findings, diagram, places, pictures.thumbnails(thumbnails.by(visit)), matters)
-                            .write(out, paper, progress));
-            List<Gap> gaps = Coverage.gaps(visit, catalog, findings.thickness(), findings.rust(), CoverageTable.load());
-            made.addAll(
-                    new ReportPages(findings, diagram, places, gaps, matters, pictures).write(out, paper, progress));
-            return made;
+            new VisitPages(findings, diagram, places, pictures.thumbnails(thumbnails.by(visit)), matters)
+                    .write(out, paper, progress);
+            List<Gap> gaps = coverage(findings, visit).stream()
+                    .flatMap(zone -> zone.gaps().stream())
+                    .toList();
+            new ReportPages(findings, diagram, places, gaps, matters, pictures).write(out, paper, progress);
         }
     }
 
     /** Two cars side by side. */
-    public static Comparison compared(Findings a, Findings b) {
-        return Comparison.of(a, b, CoverageTable.load());
+    public Comparison compared(Findings a, Findings b) throws TableUnreadable {
+        return Comparison.of(a, b, CoverageTable.load(settings));
     }
 
     /** Makes the page of two cars in a folder; what was made. */
     public List<Path> comparisonPages(Path folderA, Findings a, Path folderB, Findings b, Path out, Paper paper)
-            throws DiagramRefused, IOException {
+            throws TableUnreadable, DiagramRefused, IOException {
         return new ComparisonPages(
                         a,
                         VisitDiagram.of(folderA, a.visit().facts()),

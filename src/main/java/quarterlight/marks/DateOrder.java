@@ -95,6 +95,7 @@ public record DateOrder(Optional<DaySet> built, Map<RecordId, DaySet> left, List
         return switch (mark.kind()) {
             case CASTING -> Optional.of(MarkStage.CAST);
             case VIN -> Optional.of(MarkStage.BUILT);
+            case LABEL -> LabelRule.saysBuild(mark) ? Optional.of(MarkStage.BUILT) : Optional.empty();
             default -> Optional.empty();
         };
     }

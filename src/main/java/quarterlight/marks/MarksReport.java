@@ -126,6 +126,10 @@ public record MarksReport(
             return switch (mark.kind()) {
                 case VIN -> numbers.judge(mark, text);
                 case TIRE -> dates.tire(mark, text);
+                case LABEL ->
+                    isLongNumber(text) && !asked
+                            ? numbers.judge(mark, text)
+                            : LabelRule.with(dates.code(mark, text), mark, window);
                 case GLASS -> asked ? dates.code(mark, text) : dates.glass(text);
                 default -> {
                     if (!asked && isLongNumber(text)) {

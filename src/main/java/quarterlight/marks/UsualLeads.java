@@ -31,8 +31,9 @@ public record UsualLeads(int leadDays, int shippedDays, int soldDays, int builtT
                 .orElse(0);
     }
 
+    /** None for a label, which says the month of the build itself, and for a number, which says a whole model year. */
     int builtTolerance(Mark mark) {
-        return mark.kind() == MarkKind.LABEL ? 0 : builtToleranceDays;
+        return mark.kind() == MarkKind.LABEL || mark.kind() == MarkKind.VIN ? 0 : builtToleranceDays;
     }
 
     static boolean isAfterBuild(MarkStage stage) {

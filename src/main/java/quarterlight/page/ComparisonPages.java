@@ -73,7 +73,7 @@ public final class ComparisonPages {
         String html = new Template().fill("compare.ftlh", model);
         return List.of(
                 WholeFile.write(folder.resolve("compare.pdf"), out -> PdfDocument.write(pdf, out)),
-                WholeFile.text(folder.resolve("compare.html"), "<!DOCTYPE html>\n" + html));
+                WholeFile.text(folder.resolve("compare.html"), XmlText.html(html)));
     }
 
     private Map<String, Object> model(Paper paper) {

@@ -60,7 +60,7 @@ public final class DrawnSvg {
         String size = String.format(Locale.ROOT, " style=\"width: %.1fmm; height: %.1fmm; ", widthMm, heightMm);
         int end = element.indexOf('>');
         String head = element.substring(0, end)
-                .replaceAll(" (?:width|height|role|contentScriptType|contentStyleType)=\"[^\"]*\"", "");
+                .replaceAll(" (?:width|height|role|version|contentScriptType|contentStyleType)=\"[^\"]*\"", "");
         String styled = head.contains(" style=\"") ? head.replace(" style=\"", size) : head + size + "\"";
         return styled + " role=\"img\" alt=\"" + alt + "\">" + element.substring(end + 1);
     }

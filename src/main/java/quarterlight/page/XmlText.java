@@ -38,6 +38,14 @@ public final class XmlText {
         return !control && !noncharacter && !surrogate;
     }
 
+    /**
+     * A page as a document of HTML. A drawing is named there by an attribute of its own; the PDF library asks for the one of pictures. Typed text
+     * has its quotes escaped, so it never looks like one.
+     */
+    public static String html(String page) {
+        return "<!DOCTYPE html>\n" + clean(page).replace("role=\"img\" alt=", "role=\"img\" aria-label=");
+    }
+
     /** The text with its markup characters escaped. */
     public static String escaped(String typed) {
         return clean(typed)

@@ -5,13 +5,12 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
 /**
- * The sentences that the user wrote in statements, {@code phrases.txt} in the settings folder: UTF-8, one a line, the oldest first. It may be
+ * The sentences that the user wrote in statements, {@code phrases.txt} in the settings folder: UTF-8, one a line, the oldest first, written whole. It may be
  * edited or deleted at any time. Not for the event thread.
  */
 public final class PhraseFile {
@@ -27,39 +26,34 @@ public final class PhraseFile {
 
     /** What was written in earlier statements; nothing if the file is not there or cannot be read. */
     public List<String> read() {
-        if (!Files.isRegularFile(file)) {
-            return List.of();
-        }
         try {
-            List<String> lines = Files.readAllLines(file, StandardCharsets.UTF_8);
-            return List.copyOf(lines.subList(Math.max(0, lines.size() - MOST), lines.size()));
+            return List.copyOf(lines());
         } catch (IOException | UncheckedIOException e) {
             return List.of();
         }
     }
 
-    /** Remembers a sentence; nothing is lost but the offer if it cannot be written. */
+    private List<String> lines() throws IOException {
+        if (!Files.exists(file)) {
+            return List.of();
+        }
+        List<String> lines = Files.readAllLines(file, StandardCharsets.UTF_8);
+        return lines.subList(Math.max(0, lines.size() - MOST), lines.size());
+    }
+
+    /** Remembers a sentence; nothing is lost but the offer if it cannot be written. A file that cannot be read is left as it is. */
     public boolean keep(String sentence) {
         String line = sentence.strip().replaceAll("\\s+", " ");
         if (line.isEmpty()) {
             return false;
         }
         try {
-            Files.createDirectories(file.toAbsolutePath().getParent());
-            List<String> lines = new ArrayList<>(read());
+            List<String> lines = new ArrayList<>(lines());
             lines.add(line);
-            if (lines.size() > MOST) {
-                Files.write(file, lines.subList(lines.size() - MOST, lines.size()), StandardCharsets.UTF_8);
-            } else {
-                Files.writeString(
-                        file,
-                        line + "\n",
-                        StandardCharsets.UTF_8,
-                        StandardOpenOption.CREATE,
-                        StandardOpenOption.APPEND);
-            }
+            WholeText.write(
+                    file, String.join("\n", lines.subList(Math.max(0, lines.size() - MOST), lines.size())) + "\n");
             return true;
-        } catch (IOException e) {
+        } catch (IOException | UncheckedIOException e) {
             return false;
         }
     }

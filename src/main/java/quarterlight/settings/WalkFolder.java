@@ -6,7 +6,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -62,7 +61,7 @@ public final class WalkFolder {
             if (!walk.tellsNothing()
                     && same.stream().noneMatch(kept -> kept.walk().equals(walk))) {
                 Path file = same.isEmpty() ? unused(walk) : same.get(0).file();
-                write(file, WalkText.of(walk));
+                WholeText.write(file, WalkText.of(walk));
                 for (Kept kept : same) {
                     if (!kept.file().equals(file)) {
                         Files.deleteIfExists(kept.file());
@@ -88,17 +87,6 @@ public final class WalkFolder {
                 .findFirst()
                 .orElseGet(() -> folder.resolve(
                         walk.photos().get(0).digest() + "-" + walk.photos().size() + ENDING));
-    }
-
-    private void write(Path file, String text) throws IOException {
-        Files.createDirectories(folder);
-        Path unfinished = Files.createTempFile(folder, "unfinished", ".tmp");
-        try {
-            Files.writeString(unfinished, text);
-            Files.move(unfinished, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } finally {
-            Files.deleteIfExists(unfinished);
-        }
     }
 
     private List<Kept> kept(List<String> remarks) {

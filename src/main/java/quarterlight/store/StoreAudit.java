@@ -5,7 +5,9 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Checks the database of a visit against itself. */
 public final class StoreAudit {
@@ -44,6 +46,29 @@ public final class StoreAudit {
             while (result.next()) {
                 found.add("Row " + result.getLong(2) + " of table " + result.getString(1) + " names a row of table "
                         + result.getString(3) + " that is not there.");
+            }
+        }
+        found.addAll(unknownPhotos(connection));
+        return found;
+    }
+
+    /** Statements hold the numbers of further photos in one cell, which no foreign key guards. */
+    private static List<String> unknownPhotos(Connection connection) throws SQLException {
+        List<String> found = new ArrayList<>();
+        Set<String> known = new HashSet<>();
+        try (Statement statement = connection.createStatement();
+                ResultSet photos = statement.executeQuery("SELECT id FROM photo")) {
+            while (photos.next()) {
+                known.add(photos.getString(1));
+            }
+        }
+        try (Statement statement = connection.createStatement();
+                ResultSet rows = statement.executeQuery(
+                        "SELECT id, more_photo_ids FROM statement WHERE more_photo_ids IS NOT NULL")) {
+            while (rows.next()) {
+                if (!known.containsAll(List.of(rows.getString(2).split(" ")))) {
+                    found.add("Row " + rows.getLong(1) + " of table statement names a photo that is not there.");
+                }
             }
         }
         return found;

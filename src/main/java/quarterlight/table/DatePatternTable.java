@@ -1,50 +1,26 @@
 package quarterlight.table;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.Reader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVRecord;
 import quarterlight.marks.code.DatePattern;
 import quarterlight.marks.code.DatePatterns;
 
-/** Reads date patterns: those that the program carries, {@code date-patterns.csv}, and a file of one's own of the same form. */
+/** Reads date patterns: those that the program carries and those of one's own list. */
 public final class DatePatternTable {
-    /** Name of one's own list in the folder of settings. */
-    public static final String OWN_FILE = "date-patterns.csv";
-
-    private static final CSVFormat FORMAT = CSVFormat.DEFAULT
-            .builder()
-            .setHeader()
-            .setSkipHeaderRecord(true)
-            .setIgnoreEmptyLines(true)
-            .get();
+    static final List<String> COLUMNS = List.of("name", "form", "example", "reading");
 
     private DatePatternTable() {}
 
     /** The patterns that the program carries. */
     public static DatePatterns load() {
-        try (InputStream in = DatePatternTable.class.getResourceAsStream("date-patterns.csv")) {
-            List<DatePattern> rows = new ArrayList<>();
-            for (CSVRecord row : FORMAT.parse(new InputStreamReader(in, StandardCharsets.UTF_8))) {
-                rows.add(pattern(row));
-            }
-            return new DatePatterns(rows);
-        } catch (IOException e) {
-            throw new UncheckedIOException("date-patterns.csv cannot be read", e);
-        }
+        return new DatePatterns(patterns(UserList.PATTERNS.shipped()));
     }
 
     /** The program's patterns and those of one's own list in a folder, if it is there; one of the same name takes the place of ours. */
     public static DatePatterns load(Path settings) throws TableUnreadable {
-        Path own = settings.resolve(OWN_FILE);
+        Path own = settings.resolve(UserList.PATTERNS.file());
         return Files.exists(own) ? load().with(read(own)) : load();
     }
 
@@ -54,31 +30,28 @@ public final class DatePatternTable {
      * @throws TableUnreadable if a row is no pattern, with its line and the reason
      */
     public static List<DatePattern> read(Path file) throws TableUnreadable {
-        List<DatePattern> rows = new ArrayList<>();
-        long line = 1;
-        try (Reader in = Files.newBufferedReader(file)) {
-            for (CSVRecord row : FORMAT.parse(in)) {
-                line++;
-                DatePattern pattern = pattern(row);
-                if (rows.stream().anyMatch(known -> known.name().equals(pattern.name()))) {
-                    throw new IllegalArgumentException("the name '" + pattern.name() + "' stands twice");
-                }
-                rows.add(pattern);
+        return patterns(UserList.PATTERNS.read(file));
+    }
+
+    /** @throws IllegalArgumentException if a row is no pattern, or a name stands twice; the message says its line */
+    static List<DatePattern> patterns(List<ListRow> rows) {
+        List<DatePattern> patterns = new ArrayList<>();
+        for (ListRow row : rows) {
+            DatePattern pattern = pattern(row);
+            if (patterns.stream().anyMatch(known -> known.name().equals(pattern.name()))) {
+                throw row.refused("name", "the name '" + pattern.name() + "' stands twice");
             }
-        } catch (IllegalArgumentException e) {
-            throw new TableUnreadable(
-                    file, "line " + line + ": " + e.getMessage() + "; the columns are name, form, example, reading");
-        } catch (IOException | UncheckedIOException e) {
-            throw new TableUnreadable(file, "cannot be read; check that it is a UTF-8 text");
+            patterns.add(pattern);
         }
-        return rows;
+        return List.copyOf(patterns);
     }
 
-    private static DatePattern pattern(CSVRecord row) {
-        return new DatePattern(cell(row, "name"), cell(row, "form"), cell(row, "example"), cell(row, "reading"));
-    }
-
-    private static String cell(CSVRecord row, String column) {
-        return row.isSet(column) ? row.get(column).strip() : "";
+    private static DatePattern pattern(ListRow row) {
+        try {
+            return new DatePattern(
+                    row.required("name"), row.required("form"), row.cell("example"), row.cell("reading"));
+        } catch (IllegalArgumentException e) {
+            throw e.getMessage().startsWith("line ") ? e : row.refused("form", e.getMessage());
+        }
     }
 }

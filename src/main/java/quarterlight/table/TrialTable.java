@@ -1,75 +1,59 @@
 package quarterlight.table;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.Reader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVRecord;
+import java.util.Set;
+import java.util.TreeSet;
 import quarterlight.car.ZoneId;
 import quarterlight.coverage.TrialGroup;
 import quarterlight.coverage.TrialItem;
 import quarterlight.coverage.TrialList;
-import quarterlight.units.Worded;
+import quarterlight.table.cell.Quoted;
 
-/** Reads the list of functions to try, {@code trials.csv}: the program's own, or that of the inspector, which takes its place. */
+/** Reads the list of functions to try: the program's own, or that of the inspector, which takes its place. */
 public final class TrialTable {
-    /** Name of one's own list in the folder of settings. */
-    public static final String OWN_FILE = "trials.csv";
-
-    private static final CSVFormat FORMAT = CSVFormat.DEFAULT
-            .builder()
-            .setHeader()
-            .setSkipHeaderRecord(true)
-            .setIgnoreEmptyLines(true)
-            .get();
+    static final List<String> COLUMNS = List.of("group", "item", "unit", "zone", "running");
+    /** Where a function is noted for which one's own list names no zone. */
+    private static final String ANYWHERE = "whole-car";
 
     private TrialTable() {}
 
     /** The list that the program carries. */
     public static TrialList load() {
-        try (InputStream in = TrialTable.class.getResourceAsStream("trials.csv")) {
-            return read(new InputStreamReader(in, StandardCharsets.UTF_8));
-        } catch (IOException e) {
-            throw new UncheckedIOException("trials.csv cannot be read", e);
-        }
+        return list(UserList.TRIALS.shipped());
     }
 
     /** The inspector's own list in the folder of settings if it is there, else the program's. */
     public static TrialList load(Path settings) throws TableUnreadable {
-        Path own = settings.resolve(OWN_FILE);
-        if (!Files.exists(own)) {
-            return load();
-        }
-        try (Reader in = Files.newBufferedReader(own)) {
-            return read(in);
-        } catch (IllegalArgumentException e) {
-            throw new TableUnreadable(own, e.getMessage() + "; the columns are group, item, unit, zone, running");
-        } catch (IOException | UncheckedIOException e) {
-            throw new TableUnreadable(own, "cannot be read; check that it is a UTF-8 text");
-        }
+        return list(UserList.TRIALS.inUse(settings));
     }
 
-    private static TrialList read(Reader csv) throws IOException {
-        List<TrialItem> items = FORMAT.parse(csv).stream().map(TrialTable::item).toList();
-        return new TrialList(items);
+    /** @throws IllegalArgumentException if a cell is none of what it may be, or a function stands twice; the message says line and column */
+    static TrialList list(List<ListRow> rows) {
+        Set<String> known = CoverageTable.zones();
+        Set<String> items = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+        List<TrialItem> list = new ArrayList<>();
+        for (ListRow row : rows) {
+            TrialItem item = item(row, known);
+            if (!items.add(item.item())) {
+                throw row.refused("item", Quoted.of(item.item()) + " stands twice in the list");
+            }
+            list.add(item);
+        }
+        return new TrialList(list);
     }
 
-    private static TrialItem item(CSVRecord row) {
-        String group = row.get("group");
+    private static TrialItem item(ListRow row, Set<String> known) {
+        ZoneId zone = row.cell("zone").isEmpty()
+                ? new ZoneId(ANYWHERE)
+                : CoverageTable.zone(row, "zone", row.cell("zone"), known);
         return new TrialItem(
-                Worded.find(TrialGroup.class, group)
-                        .orElseThrow(() -> new IllegalArgumentException("line " + (row.getRecordNumber() + 1) + ": "
-                                + group + " is none of " + Worded.words(TrialGroup.class))),
-                row.get("item").strip(),
-                Optional.of(row.get("unit").strip()).filter(unit -> !unit.isEmpty()),
-                new ZoneId(row.get("zone").strip()),
-                row.get("running").strip().equals("yes"));
+                row.word("group", TrialGroup.class),
+                row.required("item"),
+                Optional.of(row.cell("unit")).filter(unit -> !unit.isEmpty()),
+                zone,
+                row.yes("running"));
     }
 }

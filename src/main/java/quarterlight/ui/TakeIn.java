@@ -98,7 +98,11 @@ final class TakeIn {
         parts.jobs()
                 .start(
                         parts.texts().get("take.table", String.valueOf(file.getFileName())),
-                        progress -> new TableFiles(visit.store(), parts.catalog()).read(file),
+                        progress -> new TableFiles(
+                                        visit.store(),
+                                        parts.catalog(),
+                                        parts.work().patterns())
+                                .read(file),
                         this::add,
                         failure -> {
                             if (failure instanceof EditRefused refused

@@ -41,6 +41,7 @@ final class TwoVisits {
         JComboBox<Path> first = box(form, "A", known, 0);
         JComboBox<Path> second = box(form, "B", known, 1);
         JButton go = new JButton(parts.texts().get("two.go"));
+        go.setName("two-go");
         JButton cancel = new JButton(parts.texts().get("choice.cancel"));
         go.addActionListener(e -> {
             if (first.getSelectedItem() instanceof Path a && second.getSelectedItem() instanceof Path b) {
@@ -68,6 +69,7 @@ final class TwoVisits {
         box.setSelectedIndex(Math.min(chosen, known.size() - 1));
         JButton choose = new JButton(parts.texts().get("two.choose"));
         Look.named(choose, parts.texts().get("two.choose.name", name));
+        choose.setName("two-choose-" + name);
         choose.addActionListener(e -> choose(box));
         JLabel label = new JLabel(name);
         label.setLabelFor(box);

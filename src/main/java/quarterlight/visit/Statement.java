@@ -1,13 +1,17 @@
 package quarterlight.visit;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import quarterlight.car.ZoneId;
 
 /**
- * A sentence about a zone, with its kind, weight, basis and photo.
+ * A sentence about a zone, with its kind, weight, basis and photos.
  *
- * @param atSeconds the moment, if the photo is a film
+ * @param photo the photo that shows it first
+ * @param atSeconds the moment, if the first photo is a film
+ * @param more further photos that show it, in their order; none without a first one
  */
 public record Statement(
         ZoneId zone,
@@ -16,11 +20,41 @@ public record Statement(
         Optional<Severity> severity,
         Optional<Basis> basis,
         Optional<PhotoId> photo,
-        Optional<Double> atSeconds) {
+        Optional<Double> atSeconds,
+        List<PhotoId> more) {
     public Statement {
         Objects.requireNonNull(zone, "zone");
         Objects.requireNonNull(kind, "kind");
         Objects.requireNonNull(text, "text");
         Moments.require(atSeconds);
+        more = List.copyOf(more);
+        if (!more.isEmpty() && photo.isEmpty()) {
+            throw new IllegalArgumentException("a statement that names further photos names a first one");
+        }
+        if (photos(photo, more).stream().distinct().count()
+                != more.size() + photo.stream().count()) {
+            throw new IllegalArgumentException("a statement names each photo once");
+        }
+    }
+
+    /** A sentence that one photo shows at most. */
+    public Statement(
+            ZoneId zone,
+            StatementKind kind,
+            String text,
+            Optional<Severity> severity,
+            Optional<Basis> basis,
+            Optional<PhotoId> photo,
+            Optional<Double> atSeconds) {
+        this(zone, kind, text, severity, basis, photo, atSeconds, List.of());
+    }
+
+    /** Every photo that shows it, the first one first. */
+    public List<PhotoId> photos() {
+        return photos(photo, more);
+    }
+
+    private static List<PhotoId> photos(Optional<PhotoId> photo, List<PhotoId> more) {
+        return Stream.concat(photo.stream(), more.stream()).toList();
     }
 }

@@ -3,6 +3,7 @@ package quarterlight.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -16,7 +17,7 @@ class DatesVerbTest {
     private String visit;
 
     @BeforeEach
-    void aVisitWithMarks() {
+    void aVisitWithMarks() throws Exception {
         bench = new Bench(folder);
         visit = bench.visit();
         bench.run("set", visit, "built=1971-03").done();
@@ -29,7 +30,9 @@ class DatesVerbTest {
                 Axle,casting,0A05,cast,,450
                 Heater,tag,71/B/18,,shop,
                 """);
+        String own = bench.file("date-patterns.csv", "name,form\nshop,{yy}/{M}/{d}\n");
         bench.run("add", "marks", visit, marks).done();
+        Files.delete(Path.of(own));
     }
 
     private static JsonNode mark(JsonNode document, int i) {

@@ -106,7 +106,7 @@ class ArchivingTest {
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {1, 2})
+    @ValueSource(ints = {1, 2, 3})
     void everyRowOfEveryKindComesBack(int schema) throws Exception {
         Path visit = released(schema);
         Path zip = folder.resolve("a.zip");

@@ -75,6 +75,23 @@ final class MarkTeller {
                 part, MarkKind.CASTING, text, Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(days));
     }
 
+    /** A label on the door jamb, without a stage. */
+    MarkTeller label(String text) {
+        marks.add(new Mark(
+                "Door label",
+                MarkKind.LABEL,
+                text,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(new ZoneId("door-jamb-front-left")),
+                Optional.empty(),
+                Optional.of(new PhotoId(marks.size() + 1L)),
+                Optional.empty(),
+                Optional.empty()));
+        return this;
+    }
+
     MarkTeller feature(String name, String from, String to, boolean fitted) {
         features.add(new Feature(
                 name,

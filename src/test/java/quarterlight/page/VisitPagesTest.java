@@ -131,6 +131,8 @@ class VisitPagesTest {
         assertThat(PdfValidator.objections(pdf, PDFAFlavour.PDFA_2_A)).isEmpty();
         assertThat(PdfValidator.objections(pdf, PDFAFlavour.PDFUA_1)).isEmpty();
         String html = Files.readString(folder.resolve("compare.html"));
+        assertThat(HtmlValidator.objections(Files.readAllBytes(folder.resolve("compare.html"))))
+                .isEmpty();
         assertThat(html)
                 .contains("Tamarisk &lt;b&gt;coupe&lt;/b&gt;")
                 .doesNotContain("<b>coupe", "<script", "http://localhost");

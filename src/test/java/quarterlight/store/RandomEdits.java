@@ -140,15 +140,7 @@ final class RandomEdits {
                     case "trials" ->
                         Optional.of(new Trial(
                                 "horn", word(TrialResult.class), maybe(decimal()), text(), maybe(zone()), text()));
-                    case "statements" ->
-                        Optional.of(new Statement(
-                                zone(),
-                                word(StatementKind.class),
-                                any(TEXTS),
-                                maybe(word(Severity.class)),
-                                maybe(word(Basis.class)),
-                                someOf(photo),
-                                moment()));
+                    case "statements" -> Optional.of(statement(someOf(photo), visit));
                     case "features" ->
                         Optional.of(new Feature(
                                 "wipers",
@@ -165,6 +157,22 @@ final class RandomEdits {
                     default -> throw new IllegalStateException(kind.word());
                 };
         return (Optional<T>) value;
+    }
+
+    private Statement statement(Optional<PhotoId> first, VisitRecord visit) {
+        List<PhotoId> more = visit.photos().stream()
+                .map(Photo::id)
+                .filter(id -> first.isPresent() && !id.equals(first.get()) && random.nextBoolean())
+                .toList();
+        return new Statement(
+                zone(),
+                word(StatementKind.class),
+                any(TEXTS),
+                maybe(word(Severity.class)),
+                maybe(word(Basis.class)),
+                first,
+                moment(),
+                more);
     }
 
     private Reading reading() {

@@ -7,8 +7,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import quarterlight.car.ZoneId;
 import quarterlight.visit.CameraId;
 import quarterlight.visit.ClockSetting;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.Statement;
+import quarterlight.visit.StatementKind;
 import quarterlight.visit.VisitRecord;
 
 /** Writes the small visit that is stored when a schema is released; run by hand, once a schema. */
@@ -31,6 +35,16 @@ final class ReleasedSchema {
             for (RecordKind<?> kind : RecordKind.all()) {
                 fill(store, kind, random);
             }
+            Statement twice = new Statement(
+                    new ZoneId("roof"),
+                    StatementKind.PITTED,
+                    "shown by both photos",
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.of(new PhotoId(2)),
+                    Optional.empty(),
+                    List.of(new PhotoId(1)));
+            store.edit("add a statement of two photos", tx -> tx.add(RecordKind.STATEMENTS, twice));
         }
         Files.copy(visit.resolve("visit.db"), Path.of(args[1]));
     }

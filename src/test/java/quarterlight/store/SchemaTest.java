@@ -20,6 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import quarterlight.visit.PhotoId;
 import quarterlight.visit.VisitChoices;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
@@ -58,6 +59,10 @@ class SchemaTest {
         assertThat(kindsOf(version))
                 .allSatisfy(kind -> assertThat(kind.of(read)).as(kind.word()).hasSizeGreaterThanOrEqualTo(3));
         assertThat(read.clocks()).hasSize(1);
+        assertThat(read.statements())
+                .filteredOn(row -> row.value().photos().equals(List.of(new PhotoId(2), new PhotoId(1))))
+                .as("statements of several photos")
+                .hasSize(version < 3 ? 0 : 1);
         try (VisitStore store = VisitStore.openForEditing(visit, CLOCK)) {
             assertThat(store.read()).isEqualTo(read);
             assertThat(StoreAudit.of(store)).isEmpty();

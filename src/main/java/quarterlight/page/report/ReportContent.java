@@ -1,5 +1,6 @@
 package quarterlight.page.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -39,6 +40,8 @@ public record ReportContent(
         List<String> cautions,
         List<Paragraph> own,
         List<String> sources) {
+    private static final int ZONES_IN_A_ROW = 3;
+
     /** A label and its text. */
     public record Fact(String label, String text) {}
 
@@ -63,6 +66,30 @@ public record ReportContent(
             String rust,
             String need) {}
 
+    /** The zones as they stand on the page: small ones that follow each other up to three in a row, every other by itself. */
+    public List<List<ZoneText>> zoneRows() {
+        List<List<ZoneText>> rows = new ArrayList<>();
+        List<ZoneText> row = new ArrayList<>();
+        for (ZoneText zone : zones) {
+            if (!zone.isSmall() || row.size() == ZONES_IN_A_ROW) {
+                flush(row, rows);
+            }
+            row.add(zone);
+            if (!zone.isSmall()) {
+                flush(row, rows);
+            }
+        }
+        flush(row, rows);
+        return rows;
+    }
+
+    private static void flush(List<ZoneText> row, List<List<ZoneText>> rows) {
+        if (!row.isEmpty()) {
+            rows.add(List.copyOf(row));
+            row.clear();
+        }
+    }
+
     /** All that is known of one zone. */
     public record ZoneText(
             String id,
@@ -73,6 +100,29 @@ public record ReportContent(
             List<SignText> signs,
             Optional<RustText> rust,
             List<PhotoText> photos) {
+        private static final int MOST_LETTERS_OF_A_SMALL_ZONE = 360;
+        private static final int MOST_PHOTOS_KEPT_WITH_WORDS = 6;
+
+        /** True if there is so little that several such zones stand side by side. */
+        public boolean isSmall() {
+            int words = statements.stream()
+                            .mapToInt(statement -> statement.text().length())
+                            .sum()
+                    + signs.stream()
+                            .mapToInt(sign -> sign.sign().length() + sign.more().length())
+                            .sum();
+            return readings.isEmpty()
+                    && likelihood.isEmpty()
+                    && rust.map(text -> text.traces().isEmpty()).orElse(true)
+                    && photos.size() <= 1
+                    && words <= MOST_LETTERS_OF_A_SMALL_ZONE;
+        }
+
+        /** True if its words and photos together are so short that they stay on one page. */
+        public boolean isKeptWhole() {
+            return readings.isEmpty() && likelihood.isEmpty() && photos.size() <= MOST_PHOTOS_KEPT_WITH_WORDS;
+        }
+
         /** True if there are so many words that photos look well beside them, and no table that needs the whole width. */
         public boolean hasRoomBeside() {
             return readings.isPresent()
@@ -81,7 +131,11 @@ public record ReportContent(
     }
 
     /** A statement: what kind, how grave, how it is known, and the sentence. */
-    public record StatementText(String kind, String text, Optional<Link> photo) {}
+    public record StatementText(String kind, String text, List<Link> photos) {
+        public StatementText {
+            photos = List.copyOf(photos);
+        }
+    }
 
     /** Readings of a zone in words, as a plot, and as they were typed. */
     public record ReadingText(List<String> figures, String plot, List<String> spots, List<String> remarks) {}

@@ -117,10 +117,7 @@ public final class ReportPages {
         model.put("screen", screen);
         model.put("fonts", screen ? FontFaces.css() : "");
         String page = new Template().fill("report.ftlh", model);
-        // in HTML a drawing is named by an attribute of its own; the PDF library asks for the one of pictures
-        return screen
-                ? "<!DOCTYPE html>\n" + XmlText.clean(page).replace("role=\"img\" alt=", "role=\"img\" aria-label=")
-                : page;
+        return screen ? XmlText.html(page) : page;
     }
 
     /** Writes the page with every picture in place of its address. Typed text has its quotes escaped, so it never looks like one. */

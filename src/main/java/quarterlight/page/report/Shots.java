@@ -103,8 +103,8 @@ final class Shots {
         Map<PhotoId, Optional<ZoneId>> found = new LinkedHashMap<>();
         for (Recorded<Statement> row : car.visit().statements()) {
             row.value()
-                    .photo()
-                    .ifPresent(photo ->
+                    .photos()
+                    .forEach(photo ->
                             found.putIfAbsent(photo, Optional.of(row.value().zone())));
         }
         for (Recorded<Sign> row : car.visit().signs()) {
@@ -142,6 +142,15 @@ final class Shots {
     Optional<ReportContent.Link> link(Optional<PhotoId> photo) {
         return photo.flatMap(id -> Optional.ofNullable(first.get(id)))
                 .map(shot -> new ReportContent.Link(shot.id(), "photo " + shot.number()));
+    }
+
+    /** The places where some photos are shown; those that are not shown are left out. */
+    List<ReportContent.Link> links(List<PhotoId> photos) {
+        return photos.stream()
+                .map(Optional::of)
+                .map(this::link)
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     /** The shot that shows the same picture first. */

@@ -97,7 +97,7 @@ final class ZoneTexts {
                 .flatMap(Optional::stream)
                 .collect(Collectors.joining(" \u00b7 "));
         return new ReportContent.StatementText(
-                LikelihoodTexts.words(kind), statement.text(), shots.link(statement.photo()));
+                LikelihoodTexts.words(kind), statement.text(), shots.links(statement.photos()));
     }
 
     private List<ReportContent.SignText> signs(ZoneId zone) {

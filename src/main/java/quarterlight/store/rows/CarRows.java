@@ -31,7 +31,10 @@ public final class CarRows {
             TableShape.of("trial", "item, result, value, unit, zone, note", CarRows::write, CarRows::trial);
 
     public static final TableShape<Statement> STATEMENTS = TableShape.of(
-            "statement", "zone, kind, text, severity, basis, photo_id, at_s", CarRows::write, CarRows::statement);
+            "statement",
+            "zone, kind, text, severity, basis, photo_id, at_s, more_photo_ids",
+            CarRows::write,
+            CarRows::statement);
 
     public static final TableShape<Feature> FEATURES = TableShape.of(
             "feature", "feature, built_from, built_to, fitted, zone, note", CarRows::write, CarRows::feature);
@@ -121,7 +124,8 @@ public final class CarRows {
                 .word(statement.severity())
                 .word(statement.basis())
                 .photo(statement.photo())
-                .real(statement.atSeconds());
+                .real(statement.atSeconds())
+                .photos(statement.more());
     }
 
     private static Statement statement(Row row) throws SQLException {
@@ -132,7 +136,8 @@ public final class CarRows {
                 row.someWord(Severity.class, "severity"),
                 row.someWord(Basis.class, "basis"),
                 row.somePhoto("photo_id"),
-                row.someRealValue("at_s"));
+                row.someRealValue("at_s"),
+                row.photos("more_photo_ids"));
     }
 
     private static Cells write(Feature feature) {

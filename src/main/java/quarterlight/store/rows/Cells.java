@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import quarterlight.car.ZoneId;
 import quarterlight.units.Worded;
 import quarterlight.visit.PhotoId;
@@ -71,6 +72,13 @@ public final class Cells {
 
     Cells photo(Optional<PhotoId> photo) {
         return photo.map(id -> integer(id.value())).orElseGet(this::none);
+    }
+
+    /** Numbers of photos between blanks; NULL for none. */
+    Cells photos(List<PhotoId> photos) {
+        return photos.isEmpty()
+                ? none()
+                : text(photos.stream().map(id -> Long.toString(id.value())).collect(Collectors.joining(" ")));
     }
 
     /** Three cells: view, x, y. */

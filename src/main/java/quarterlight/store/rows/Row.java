@@ -4,6 +4,8 @@ import java.math.BigDecimal;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDateTime;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -90,6 +92,14 @@ public final class Row {
     Optional<PhotoId> somePhoto(String column) throws SQLException {
         long id = result.getLong(column);
         return result.wasNull() ? Optional.empty() : Optional.of(new PhotoId(id));
+    }
+
+    /** Numbers of photos between blanks; none if the cell is empty. */
+    List<PhotoId> photos(String column) throws SQLException {
+        return someText(column).stream()
+                .flatMap(text -> Arrays.stream(text.split(" ")))
+                .map(id -> new PhotoId(Long.parseLong(id)))
+                .toList();
     }
 
     Optional<LocalDateTime> someTime(String column) throws SQLException {

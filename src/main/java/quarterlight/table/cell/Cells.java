@@ -2,11 +2,15 @@ package quarterlight.table.cell;
 
 import java.math.BigDecimal;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import quarterlight.car.PartialDate;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
@@ -20,6 +24,9 @@ import quarterlight.visit.ViewPoint;
  * Every method refuses a cell that is not what it should be.
  */
 public final class Cells {
+    /** Stands between the names of several photos in one cell. */
+    public static final String BETWEEN_PHOTOS = "|";
+
     private static final int LONGEST_TEXT = 10_000;
 
     private final Map<String, String> cells;
@@ -67,6 +74,25 @@ public final class Cells {
     public Optional<Photo> photo(String column) throws CellRefused {
         Optional<String> cell = raw(column);
         return cell.isEmpty() ? Optional.empty() : Optional.of(context.photos().find(column, cell.get()));
+    }
+
+    /** Photos named in one cell, each once, the first one first. */
+    public List<Photo> photos(String column) throws CellRefused {
+        List<Photo> found = new ArrayList<>();
+        for (String name : raw(column).stream()
+                .flatMap(cell -> Arrays.stream(cell.split(Pattern.quote(BETWEEN_PHOTOS), -1)))
+                .map(String::strip)
+                .toList()) {
+            if (name.isEmpty()) {
+                throw new CellRefused(column, "a name beside " + BETWEEN_PHOTOS + " is empty; name a photo there");
+            }
+            Photo photo = context.photos().find(column, name);
+            if (found.contains(photo)) {
+                throw new CellRefused(column, Quoted.of(name) + " is named twice; name each photo once");
+            }
+            found.add(photo);
+        }
+        return List.copyOf(found);
     }
 
     public Optional<PhotoId> photoId(String column) throws CellRefused {

@@ -71,7 +71,9 @@ public final class PhotoNames {
     /** How a table names the photo: its file name where no other photo bears it, else enough digits of its hash. */
     public String nameOf(Photo photo) {
         String name = photo.file().name();
-        boolean plain = name.equals(name.strip()) && name.chars().noneMatch(Character::isISOControl);
+        boolean plain = name.equals(name.strip())
+                && !name.contains(Cells.BETWEEN_PHOTOS)
+                && name.chars().noneMatch(Character::isISOControl);
         if (plain && byName.getOrDefault(name, List.of()).size() == 1) {
             return name;
         }

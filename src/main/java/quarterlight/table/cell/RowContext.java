@@ -3,11 +3,13 @@ package quarterlight.table.cell;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
+import quarterlight.marks.code.DatePatterns;
 import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.VisitFacts;
@@ -20,8 +22,10 @@ public final class RowContext {
     private final PhotoNames photos;
     private final Map<PhotoId, Photo> byId;
     private final Map<PhotoId, Set<ZoneId>> pinned;
+    private final Optional<DatePatterns> patterns;
 
-    private RowContext(VisitRecord visit, ZoneCatalog catalog) {
+    private RowContext(VisitRecord visit, ZoneCatalog catalog, Optional<DatePatterns> patterns) {
+        this.patterns = patterns;
         facts = visit.facts();
         zones = new ZoneNames(catalog, facts.car().body());
         photos = new PhotoNames(visit.photos());
@@ -34,7 +38,21 @@ public final class RowContext {
     }
 
     public static RowContext of(VisitRecord visit, ZoneCatalog catalog) {
-        return new RowContext(Objects.requireNonNull(visit, "visit"), Objects.requireNonNull(catalog, "catalog"));
+        return new RowContext(
+                Objects.requireNonNull(visit, "visit"), Objects.requireNonNull(catalog, "catalog"), Optional.empty());
+    }
+
+    /** The same with the date patterns at hand: a mark that asks for another one is refused. */
+    public static RowContext of(VisitRecord visit, ZoneCatalog catalog, DatePatterns patterns) {
+        return new RowContext(
+                Objects.requireNonNull(visit, "visit"),
+                Objects.requireNonNull(catalog, "catalog"),
+                Optional.of(patterns));
+    }
+
+    /** The date patterns at hand; empty if names of patterns are taken as they are. */
+    public Optional<DatePatterns> patterns() {
+        return patterns;
     }
 
     public VisitFacts facts() {

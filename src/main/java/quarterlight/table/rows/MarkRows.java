@@ -6,10 +6,15 @@ import static quarterlight.table.cell.Cells.need;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import quarterlight.marks.code.DatePattern;
+import quarterlight.marks.code.DatePatterns;
 import quarterlight.table.Column;
 import quarterlight.table.RowKind;
 import quarterlight.table.cell.CellRefused;
 import quarterlight.table.cell.Cells;
+import quarterlight.table.cell.Nearest;
+import quarterlight.table.cell.Quoted;
 import quarterlight.table.cell.RowContext;
 import quarterlight.visit.Mark;
 import quarterlight.visit.MarkKind;
@@ -50,13 +55,39 @@ public final class MarkRows implements RowKind<Mark> {
                 need("kind", cells.word("kind", MarkKind.class)),
                 cells.required("text"),
                 cells.word("stage", MarkStage.class),
-                cells.text("pattern"),
+                pattern(cells),
                 cells.text("expected"),
                 cells.zone("zone"),
                 cells.point(),
                 cells.photoId("photo"),
                 cells.text("note"),
                 cells.wholeNumber("lead_days", MOST_LEAD_DAYS));
+    }
+
+    /** A name of a pattern at hand, the form of one, or the word for a number that means no date. */
+    private static Optional<String> pattern(Cells cells) throws CellRefused {
+        Optional<String> asked = cells.text("pattern");
+        Optional<DatePatterns> known = cells.context().patterns();
+        if (asked.isEmpty() || known.isEmpty() || asked.get().equals(DatePattern.NONE)) {
+            return asked;
+        }
+        String name = asked.get();
+        if (name.indexOf('{') >= 0) {
+            try {
+                new DatePattern(name, name, "", "");
+            } catch (IllegalArgumentException e) {
+                throw new CellRefused("pattern", e.getMessage());
+            }
+        } else if (known.get().named(name).isEmpty()) {
+            List<String> names =
+                    known.get().all().stream().map(DatePattern::name).toList();
+            throw new CellRefused(
+                    "pattern",
+                    "no date pattern is called " + Quoted.of(name) + "; the nearest is "
+                            + Nearest.of(name, names).orElse("none") + "; " + DatePattern.NONE
+                            + " stands for a number that means no date");
+        }
+        return asked;
     }
 
     @Override

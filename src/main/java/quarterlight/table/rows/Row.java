@@ -1,8 +1,11 @@
 package quarterlight.table.rows;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import quarterlight.table.cell.Cells;
 import quarterlight.table.cell.NumberText;
 import quarterlight.table.cell.RowContext;
 import quarterlight.visit.PhotoId;
@@ -29,6 +32,14 @@ final class Row {
 
     Row photo(Optional<PhotoId> photo) {
         photo.ifPresent(id -> cells.put("photo", context.nameOf(id)));
+        return this;
+    }
+
+    /** Several names in one cell. */
+    Row photos(List<PhotoId> photos) {
+        if (!photos.isEmpty()) {
+            cells.put("photo", photos.stream().map(context::nameOf).collect(Collectors.joining(Cells.BETWEEN_PHOTOS)));
+        }
         return this;
     }
 

@@ -18,7 +18,7 @@ import quarterlight.visit.Severity;
 import quarterlight.visit.Statement;
 import quarterlight.visit.StatementKind;
 
-/** Statements about zones, with kind, severity, basis and photo. */
+/** Statements about zones, with kind, severity, basis and photos: several between upright strokes. */
 public final class StatementRows implements RowKind<Statement> {
     @Override
     public String word() {
@@ -39,7 +39,8 @@ public final class StatementRows implements RowKind<Statement> {
 
     @Override
     public Statement value(Cells cells) throws CellRefused {
-        Optional<Photo> photo = cells.photo("photo");
+        List<Photo> photos = cells.photos("photo");
+        Optional<Photo> photo = photos.stream().findFirst();
         return new Statement(
                 need("zone", cells.zone("zone")),
                 need("kind", cells.word("kind", StatementKind.class)),
@@ -47,7 +48,8 @@ public final class StatementRows implements RowKind<Statement> {
                 cells.word("severity", Severity.class),
                 cells.word("basis", Basis.class),
                 photo.map(Photo::id),
-                FilmMoment.read(cells, photo));
+                FilmMoment.read(cells, photo),
+                photos.stream().skip(1).map(Photo::id).toList());
     }
 
     @Override
@@ -58,7 +60,7 @@ public final class StatementRows implements RowKind<Statement> {
                 .put("text", statement.text())
                 .put("severity", statement.severity().map(Severity::word))
                 .put("basis", statement.basis().map(Basis::word))
-                .photo(statement.photo())
+                .photos(statement.photos())
                 .put(FilmMoment.COLUMN, FilmMoment.text(statement.atSeconds()))
                 .cells();
     }

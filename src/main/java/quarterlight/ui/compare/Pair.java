@@ -28,7 +28,7 @@ record Pair(Car a, Car b, Comparison comparison) {
         Car a = car(work, folderA, progress, 0);
         Car b = car(work, folderB, progress, 1);
         progress.checkCancelled();
-        return new Pair(a, b, VisitWork.compared(a.findings(), b.findings()));
+        return new Pair(a, b, work.compared(a.findings(), b.findings()));
     }
 
     private static Car car(VisitWork work, Path folder, Progress progress, int done)

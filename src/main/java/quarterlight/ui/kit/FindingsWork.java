@@ -6,11 +6,11 @@ import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BiConsumer;
 import javax.swing.SwingUtilities;
 import quarterlight.coverage.ZoneCoverage;
-import quarterlight.edit.VisitWork;
 import quarterlight.findings.Findings;
 import quarterlight.table.TableUnreadable;
 import quarterlight.visit.VisitRecord;
@@ -28,6 +28,7 @@ final class FindingsWork {
     private final Path folder;
     private final BiConsumer<Findings, List<ZoneCoverage>> arrived;
     private final AtomicReference<Optional<VisitRecord>> wanted = new AtomicReference<>(Optional.empty());
+    private final AtomicBoolean stale = new AtomicBoolean();
     private Optional<List<Object>> last = Optional.empty();
     private Optional<Findings> made = Optional.empty();
     private List<ZoneCoverage> coverage = List.of();
@@ -49,17 +50,25 @@ final class FindingsWork {
         }
     }
 
+    /** The same although no evidence changed: what it is read by did. */
+    void again(VisitRecord visit) {
+        stale.set(true);
+        request(visit);
+    }
+
     private void work() {
         VisitRecord visit = wanted.getAndSet(Optional.empty()).orElseThrow();
         List<Object> evidence = evidence(visit);
         try {
-            boolean fresh = made.isEmpty() || !last.map(evidence::equals).orElse(false);
+            boolean fresh = stale.getAndSet(false)
+                    || made.isEmpty()
+                    || !last.map(evidence::equals).orElse(false);
             if (fresh) {
                 made = Optional.of(parts.work().findings(folder, visit));
                 last = Optional.of(evidence);
             }
             Findings findings = made.get();
-            List<ZoneCoverage> covered = VisitWork.coverage(findings, visit);
+            List<ZoneCoverage> covered = parts.work().coverage(findings, visit);
             if (fresh || !covered.equals(coverage)) {
                 coverage = covered;
                 SwingUtilities.invokeLater(() -> arrived.accept(findings, covered));

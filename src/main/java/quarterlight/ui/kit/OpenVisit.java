@@ -142,6 +142,11 @@ public final class OpenVisit {
         return thread.store();
     }
 
+    /** Works everything out anew, as after a change of the user's own lists. */
+    public void workOutAgain() {
+        findingsWork.again(state.visit());
+    }
+
     public Listeners.Registration onVisit(Runnable listener) {
         return visitListeners.add(listener);
     }

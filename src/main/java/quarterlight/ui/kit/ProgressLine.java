@@ -19,6 +19,7 @@ public final class ProgressLine extends JPanel implements SwingJobRunner.Display
     public ProgressLine(Texts texts) {
         super(new MigLayout("insets 4 12 4 12, fillx, hidemode 2", "[grow][180!][]", "[26!]"));
         cancel = new JButton(texts.get("progress.cancel"));
+        cancel.setName("progress-cancel");
         Look.named(bar, texts.get("progress.name"));
         cancel.addActionListener(e -> {
             running.forEach(JobRunner.Cancel::cancel);

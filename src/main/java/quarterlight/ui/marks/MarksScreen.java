@@ -18,6 +18,7 @@ import quarterlight.findings.Findings;
 import quarterlight.marks.DateText;
 import quarterlight.marks.JudgedMark;
 import quarterlight.marks.MarksReport;
+import quarterlight.table.UserList;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.FactTable;
@@ -27,6 +28,7 @@ import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Station;
 import quarterlight.ui.kit.StationScreen;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UserListDialog;
 import quarterlight.visit.Mark;
 import quarterlight.visit.RecordId;
 import quarterlight.visit.Recorded;
@@ -79,13 +81,17 @@ public final class MarksScreen implements StationScreen {
         table.onChosen(this::chosen);
         table.onKey("DELETE", actions::remove);
         table.onKey("ENTER", () -> editor.requestFocusInWindow());
-        JPanel tools = new JPanel(new MigLayout("insets 8 16 8 16, gap 8, fillx", "[][][][grow,fill]"));
+        JPanel tools = new JPanel(new MigLayout("insets 8 16 8 16, gap 8, fillx", "[][][][grow,fill][]"));
         JButton begin = new JButton(actions.beginIt());
         begin.setName("marks-begin");
         tools.add(begin);
         tools.add(new JButton(actions.keepIt()));
         tools.add(new JButton(actions.removeIt()));
         tools.add(Look.secondary(head), "wmin 0");
+        JButton patterns = new JButton(texts.get("marks.patterns.own"));
+        patterns.setName("marks-patterns");
+        patterns.addActionListener(e -> UserListDialog.open(side, parts, UserList.PATTERNS, this::patternsChanged));
+        tools.add(patterns);
         side.add(tools);
         side.add(split());
         model.onChange(this::render);
@@ -185,6 +191,12 @@ public final class MarksScreen implements StationScreen {
                 "marks.summary", report.marks().size(), report.contradictions().size(), built);
     }
 
+    /** Everything is read by other patterns from now on. */
+    private void patternsChanged() {
+        loadPatterns();
+        visit.workOutAgain();
+    }
+
     private void ask() {
         MarksModel.State state = model.state();
         live.request(visit.visit(), state.row(), state.draft());
@@ -235,6 +247,10 @@ public final class MarksScreen implements StationScreen {
 
     @Override
     public void shown() {
+        loadPatterns();
+    }
+
+    private void loadPatterns() {
         parts.jobs()
                 .start(
                         texts.get("marks.patterns"),

@@ -16,11 +16,13 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
 import quarterlight.coverage.Gap;
 import quarterlight.store.RecordKind;
+import quarterlight.table.UserList;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.FactTable;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UserListDialog;
 import quarterlight.visit.CoverageWish;
 import quarterlight.visit.Recorded;
 
@@ -36,6 +38,7 @@ final class CoveragePane extends JPanel {
     private final JButton everywhere;
     private final JButton usual;
     private final JButton why;
+    private final JButton list;
 
     /** @param excuse told of a zone that will not be looked at */
     CoveragePane(DeskParts parts, OpenVisit visit, NotesActions actions, Consumer<ZoneId> excuse) {
@@ -58,6 +61,9 @@ final class CoveragePane extends JPanel {
         everywhere = new JButton(texts.get("notes.wish.everywhere"));
         usual = new JButton(texts.get("notes.wish.usual"));
         why = new JButton(texts.get("notes.wish.excuse"));
+        list = new JButton(texts.get("notes.list"));
+        list.setName("coverage-list");
+        list.addActionListener(e -> UserListDialog.open(this, parts, UserList.COVERAGE, visit::workOutAgain));
         Look.named(want, texts.get("notes.wish.want"));
         want.setName("wish-want");
         here.setName("wish-here");
@@ -70,7 +76,13 @@ final class CoveragePane extends JPanel {
                 visit.visit().coverage().stream().map(Recorded::id).toList()));
         why.addActionListener(
                 e -> table.chosen().ifPresent(gap -> excuse.accept(gap.zone().id())));
-        add(Look.secondary(head), "h 32!, gapx 16 16, wmin 0");
+        JPanel above = new JPanel(new MigLayout("insets 8 16 8 16, gap 8, fillx", "[grow,fill][][]"));
+        above.add(Look.secondary(head), "wmin 0");
+        above.add(list);
+        JButton walk = new JButton(texts.get("notes.walk"));
+        walk.addActionListener(e -> UserListDialog.open(this, parts, UserList.WALK, visit::workOutAgain));
+        above.add(walk);
+        add(above);
         JScrollPane scroll = new JScrollPane(table);
         Look.bare(scroll);
         add(scroll);

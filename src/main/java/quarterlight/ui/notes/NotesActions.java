@@ -41,14 +41,15 @@ final class NotesActions {
             String text,
             Optional<Severity> severity,
             Optional<Basis> basis,
-            Optional<PhotoId> photo) {
+            Optional<PhotoId> photo,
+            List<PhotoId> more) {
         OptionalDouble moment = visit.selection().moment();
         Optional<Double> at =
                 photo.isPresent() && photo.equals(visit.selection().photo()) && moment.isPresent()
                         ? Optional.of(moment.getAsDouble())
                         : Optional.empty();
         List<Statement> rows = zones.stream()
-                .map(zone -> new Statement(zone, kind, text, severity, basis, photo, at))
+                .map(zone -> new Statement(zone, kind, text, severity, basis, photo, at, more))
                 .toList();
         visit.edit(
                 store -> {
@@ -107,6 +108,11 @@ final class NotesActions {
         } else {
             add(RecordKind.COVERAGE, List.of(wish));
         }
+    }
+
+    /** Reads the lists again, after a change of the user's own. */
+    void reload() {
+        load(model::lists);
     }
 
     /** Reads what lies outside the visit: the functions to try and the sentences of earlier visits. */

@@ -10,6 +10,7 @@ import quarterlight.coverage.TrialList;
 import quarterlight.ui.kit.Listeners;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.Statement;
+import quarterlight.visit.StatementKind;
 import quarterlight.visit.Trial;
 import quarterlight.visit.VisitRecord;
 
@@ -59,10 +60,18 @@ final class NotesModel {
         listeners.tell();
     }
 
-    /** Sentences to offer for what was typed, from earlier visits and this one. */
-    List<String> phrases(VisitRecord visit, String typed) {
+    /**
+     * Sentences to offer for what was typed, from earlier visits and of this one those of the same sort.
+     *
+     * @param notLookedAt true for why something was not looked at, false for all else
+     */
+    List<String> phrases(VisitRecord visit, String typed, boolean notLookedAt) {
         List<String> all = new ArrayList<>(lists.phrases());
-        visit.statements().stream().map(Recorded::value).map(Statement::text).forEach(all::add);
+        visit.statements().stream()
+                .map(Recorded::value)
+                .filter(one -> notLookedAt == (one.kind() == StatementKind.NOT_LOOKED_AT))
+                .map(Statement::text)
+                .forEach(all::add);
         return Phrases.offered(all, typed);
     }
 

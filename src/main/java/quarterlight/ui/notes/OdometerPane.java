@@ -98,7 +98,8 @@ final class OdometerPane extends JPanel {
                 sentence,
                 Optional.empty(),
                 Optional.of(kind == StatementKind.NOT_LOOKED_AT ? Basis.NOT_ESTABLISHED : basis),
-                visit.selection().photo());
+                visit.selection().photo(),
+                List.of());
         words.setText("");
     }
 

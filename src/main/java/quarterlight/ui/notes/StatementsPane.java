@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import javax.swing.AbstractAction;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
@@ -74,7 +75,8 @@ final class StatementsPane extends JPanel {
         severity = new WordChoice<>(
                 Severity.class, texts.get("notes.severity"), Optional.of(texts.get("notes.severity.unsaid")));
         basis = new WordChoice<>(Basis.class, texts.get("notes.basis"), Optional.of(texts.get("notes.basis.unsaid")));
-        photo = new JCheckBox(texts.get("notes.photo"));
+        photo = new JCheckBox(texts.get("notes.photo", 0));
+        photo.setName("note-photos");
         zone = new ZoneField(parts, visit);
         zone.field().setName(notLookedAt ? "not-zone" : "note-zone");
         keep = new JButton(texts.get("notes.keep"));
@@ -103,10 +105,10 @@ final class StatementsPane extends JPanel {
                     column("severity", 64, s -> s.severity().map(Severity::word).orElse("")));
             columns.add(column("basis", 80, s -> s.basis().map(Basis::word).orElse("")));
         }
-        columns.add(column("photo", 90, s -> s.photo()
-                .flatMap(id -> visit.visit().photo(id))
+        columns.add(column("photo", 90, s -> s.photos().stream()
+                .flatMap(id -> visit.visit().photo(id).stream())
                 .map(one -> one.file().name())
-                .orElse("")));
+                .collect(Collectors.joining(", "))));
         return columns;
     }
 
@@ -132,7 +134,7 @@ final class StatementsPane extends JPanel {
         phrases.setOpaque(false);
         Look.secondary(phrases);
         Look.named(phrases, texts.get("notes.phrases"));
-        entry.add(phrases, "wmin 0, h 72!");
+        entry.add(phrases, "wmin 0, h 80!");
         return entry;
     }
 
@@ -187,7 +189,9 @@ final class StatementsPane extends JPanel {
     private void offer() {
         if (!filling) {
             offered.clear();
-            model.phrases(visit.visit(), text.getText()).stream().limit(4).forEach(offered::addElement);
+            model.phrases(visit.visit(), text.getText(), notLookedAt).stream()
+                    .limit(4)
+                    .forEach(offered::addElement);
         }
     }
 
@@ -242,22 +246,37 @@ final class StatementsPane extends JPanel {
                             words,
                             severity.chosen(),
                             basis.chosen(),
-                            shown(before),
-                            before.atSeconds()));
+                            shown(before).stream().findFirst(),
+                            shown(before).stream().findFirst().equals(before.photo())
+                                    ? before.atSeconds()
+                                    : Optional.empty(),
+                            rest(shown(before))));
         } else {
-            actions.state(List.copyOf(zone.zones()), chosen, words, severity.chosen(), basis.chosen(), inHand());
+            actions.state(
+                    List.copyOf(zone.zones()),
+                    chosen,
+                    words,
+                    severity.chosen(),
+                    basis.chosen(),
+                    inHand().stream().findFirst(),
+                    rest(inHand()));
         }
         fresh();
         zone.field().requestFocusInWindow();
     }
 
-    private Optional<PhotoId> inHand() {
-        return photo.isSelected() ? visit.selection().photo() : Optional.empty();
+    /** The selected photos, the one in hand first. */
+    private List<PhotoId> inHand() {
+        return photo.isSelected() ? visit.selection().photos() : List.of();
     }
 
-    /** The photo that was tied to it stays, unless another is taken. */
-    private Optional<PhotoId> shown(Statement before) {
-        return inHand().or(before::photo);
+    /** The photos that were tied to it stay, unless others are taken. */
+    private List<PhotoId> shown(Statement before) {
+        return inHand().isEmpty() ? before.photos() : inHand();
+    }
+
+    private static List<PhotoId> rest(List<PhotoId> photos) {
+        return photos.subList(Math.min(1, photos.size()), photos.size());
     }
 
     /** Ready for the next one: the zones stay. */
@@ -274,7 +293,9 @@ final class StatementsPane extends JPanel {
             filling = true;
             zone.zones(Set.of(one.zone()));
             visit.selection().zones(Set.of(one.zone()));
-            one.photo().ifPresent(id -> visit.selection().photos(List.of(id)));
+            if (!one.photos().isEmpty()) {
+                visit.selection().photos(one.photos());
+            }
             text.setText(one.text());
             kind.choose(Optional.of(one.kind()));
             severity.choose(one.severity());
@@ -306,6 +327,7 @@ final class StatementsPane extends JPanel {
         }
         photo.setEnabled(visit.isEditable() && visit.selection().photo().isPresent());
         photo.setSelected(photo.isEnabled() && photo.isSelected());
+        photo.setText(texts.get("notes.photo", visit.selection().photos().size()));
     }
 
     void render() {

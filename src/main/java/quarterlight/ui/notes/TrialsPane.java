@@ -18,11 +18,13 @@ import quarterlight.car.ZoneId;
 import quarterlight.coverage.TrialItem;
 import quarterlight.coverage.TrialList;
 import quarterlight.store.RecordKind;
+import quarterlight.table.UserList;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.FactTable;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UserListDialog;
 import quarterlight.ui.kit.WordChoice;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.Trial;
@@ -105,7 +107,7 @@ final class TrialsPane extends JPanel {
     }
 
     private JComponent head() {
-        JPanel head = new JPanel(new MigLayout("insets 8 16 8 16, gap 8, fillx", "[][grow,fill]"));
+        JPanel head = new JPanel(new MigLayout("insets 8 16 8 16, gap 8, fillx", "[][grow,fill][]"));
         head.add(runs);
         JTextArea caution = new JTextArea(TrialList.CAUTION);
         caution.setEditable(false);
@@ -114,6 +116,10 @@ final class TrialsPane extends JPanel {
         caution.setLineWrap(true);
         caution.setWrapStyleWord(true);
         head.add(Look.secondary(caution), "wmin 0");
+        JButton list = new JButton(texts.get("notes.list"));
+        list.setName("trials-list");
+        list.addActionListener(e -> UserListDialog.open(this, parts, UserList.TRIALS, actions::reload));
+        head.add(list);
         return head;
     }
 

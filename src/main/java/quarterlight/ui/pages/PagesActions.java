@@ -208,7 +208,7 @@ final class PagesActions {
                         .start(
                                 texts.get("pages.archiving"),
                                 archiving(file, buyer),
-                                this::archived,
+                                made -> archived(made, buyer),
                                 parts.problems()::failed));
     }
 
@@ -224,8 +224,10 @@ final class PagesActions {
                 .make(visit.store(), file, buyer, progress);
     }
 
-    private void archived(Archived made) {
-        String sentence = texts.get("pages.archived", made.file(), made.originals(), made.sha256());
+    private void archived(Archived made, boolean buyer) {
+        String sentence = buyer
+                ? texts.get("pages.archived.buyer", made.file(), made.sha256())
+                : texts.get("pages.archived", made.file(), made.originals(), made.sha256());
         if (made.ok()) {
             parts.problems().remark(sentence);
         } else {

@@ -86,12 +86,17 @@ public final class PagesScreen implements StationScreen {
         second.add(new JButton(actions.openIt()));
         second.add(new JButton(actions.printIt()));
         second.add(new JButton(actions.archive()));
-        second.add(new JButton(actions.archiveForBuyer()));
-        second.add(new JButton(actions.exportIt()));
+        second.add(named("pages-archive-buyer", new JButton(actions.archiveForBuyer())));
+        second.add(named("pages-export", new JButton(actions.exportIt())));
         bar.add(first);
         bar.add(second);
         bar.add(Look.secondary(note), "wmin 0");
         return bar;
+    }
+
+    private static JButton named(String name, JButton button) {
+        button.setName(name);
+        return button;
     }
 
     private static JPanel row() {

@@ -1,5 +1,6 @@
 package quarterlight.page.report;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -32,6 +33,7 @@ import org.verapdf.pdfa.flavours.PDFAFlavour;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
+import quarterlight.page.HtmlValidator;
 import quarterlight.page.Paper;
 import quarterlight.page.PdfValidator;
 import quarterlight.task.Progress;
@@ -86,6 +88,15 @@ class ReportPagesTest {
     void thePdfPassesTheReferenceValidators() throws Exception {
         assertThat(PdfValidator.objections(pdf(), PDFAFlavour.PDFA_2_A)).isEmpty();
         assertThat(PdfValidator.objections(pdf(), PDFAFlavour.PDFUA_1)).isEmpty();
+    }
+
+    @Test
+    void theHtmlPassesTheValidatorWhichWouldFindAFault() throws Exception {
+        assertThat(HtmlValidator.objections(html().getBytes(UTF_8))).isEmpty();
+        String broken = html().replaceFirst("<h3>", "<h3 id=\"top\" alt=\"\">");
+        assertThat(HtmlValidator.objections(broken.getBytes(UTF_8)))
+                .anyMatch(said -> said.contains("Duplicate ID"))
+                .anyMatch(said -> said.contains("not allowed"));
     }
 
     @Test

@@ -100,6 +100,7 @@ class RowsTest {
                                 "zone,kind,text,severity,basis,photo,at",
                                 "roof,no rust,None seen.,note,seen,one.jpg,",
                                 "roof,leaking,Drips.,minor,seen,walk.mp4,1.5",
+                                "hood,pitted,Shown thrice.,,seen,two.jpg|d4d4d4d40000|one.jpg,",
                                 "hood,added coating,\"Brushed on, thick\",major,heard or smelled,,")),
                 Arguments.of(
                         new FeatureRows(),

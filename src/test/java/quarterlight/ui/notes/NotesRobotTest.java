@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Component;
 import java.awt.event.KeyEvent;
 import java.util.List;
+import javax.swing.JComponent;
 import javax.swing.JTable;
 import org.junit.jupiter.api.Test;
 import quarterlight.ui.DeskRobot;
@@ -89,6 +90,63 @@ class NotesRobotTest extends DeskRobot {
 
         window.checkBox("trials-runs").click();
         until("what needs a running car is folded away", () -> table("trials").getRowCount() < all - 5);
+    }
+
+    @Test
+    void oneStatementIsShownByTwoPhotosInHand() {
+        station();
+        List<quarterlight.visit.PhotoId> photos = held().photos().stream()
+                .map(quarterlight.visit.Photo::id)
+                .limit(2)
+                .toList();
+        window.toggleButton("station-1").click();
+        robot.waitForIdle();
+        JComponent sheet = (JComponent) robot.finder().findByName("photos-sheet", true);
+        robot.focusAndWaitForFocusGain(sheet);
+        robot.pressAndReleaseKeys(KeyEvent.VK_HOME);
+        robot.pressKey(KeyEvent.VK_SHIFT);
+        robot.pressAndReleaseKeys(KeyEvent.VK_RIGHT);
+        robot.releaseKey(KeyEvent.VK_SHIFT);
+        station();
+        tab(KeyEvent.VK_1);
+        window.checkBox("note-photos").requireText("2 photos in hand").click();
+        type("note-zone", "hood");
+        robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
+        type("note-text", "dented from both sides");
+        robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
+        until("it is kept", () -> statements().size() == 1);
+        assertThat(statements().get(0).photos()).containsExactlyInAnyOrderElementsOf(photos);
+    }
+
+    @Test
+    void aListOfOnesOwnIsKeptCheckedAndGivenUp() throws Exception {
+        station();
+        tab(KeyEvent.VK_5);
+        until("gaps are listed", () -> table("gaps").getRowCount() > 20);
+        int usual = table("gaps").getRowCount();
+        window.button("coverage-list").click();
+        var dialog = org.assertj.swing.finder.WindowFinder.findDialog("user-list")
+                .withTimeout(20_000)
+                .using(robot);
+        var rows = dialog.table("list-rows");
+        rows.cell(org.assertj.swing.data.TableCell.row(0).column(3)).enterValue("hod");
+        dialog.button("list-keep").click();
+        until("the row is refused", () -> dialog.textBox("list-said").text().contains("the nearest is hood"));
+        rows.cell(org.assertj.swing.data.TableCell.row(0).column(3)).enterValue("hood");
+        dialog.button("list-keep").click();
+        java.nio.file.Path own = folder.resolve("settings/coverage.csv");
+        until("the list is kept", () -> java.nio.file.Files.exists(own));
+        assertThat(own).content().contains("photo,1,", ",hood,");
+        until("fewer photos are asked for", () -> table("gaps").getRowCount() < usual - 20);
+
+        window.button("coverage-list").click();
+        org.assertj.swing.finder.WindowFinder.findDialog("user-list")
+                .withTimeout(20_000)
+                .using(robot)
+                .button("list-back")
+                .click();
+        until("the program's list holds again", () -> table("gaps").getRowCount() == usual);
+        assertThat(own).doesNotExist();
     }
 
     @Test

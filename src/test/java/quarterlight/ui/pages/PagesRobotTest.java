@@ -4,12 +4,57 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.regex.Pattern;
+import org.assertj.swing.finder.JFileChooserFinder;
+import org.assertj.swing.finder.JOptionPaneFinder;
 import org.junit.jupiter.api.Test;
+import quarterlight.archive.RfcBag;
 import quarterlight.ui.DeskRobot;
 import quarterlight.visit.ReportLength;
 
 /** The Pages station: the pages are made by one button and their terms are kept. */
 class PagesRobotTest extends DeskRobot {
+    @Test
+    void theVisitIsArchivedForTheBuyerAndExported() throws Exception {
+        withControl(KeyEvent.VK_6);
+        save("pages-archive-buyer", "for-buyer.zip");
+        Path zip = folder.resolve("for-buyer.zip");
+        var told = JOptionPaneFinder.findOptionPane().withTimeout(60_000).using(robot);
+        told.textBox().requireText(Pattern.compile("(?s)Made .*for-buyer.zip without originals. Its SHA-256 .*"));
+        told.okButton().click();
+        until("the sentence is gone", () -> !told.target().isShowing());
+        RfcBag.Seen bag = RfcBag.of(zip);
+        assertThat(bag.findings()).isEmpty();
+        assertThat(bag.files().keySet())
+                .contains("data/pages/report.html", "data/tables/photos.csv")
+                .noneMatch(path -> path.contains("originals/"));
+        save("pages-export", "tables");
+        until("the tables are there", () -> Files.exists(folder.resolve("tables/photos.csv")));
+        assertThat(Files.readAllLines(folder.resolve("tables/photos.csv"))).hasSize(13);
+    }
+
+    private void save(String button, String name) {
+        window.button(button).click();
+        var chooser = JFileChooserFinder.findFileChooser().withTimeout(20_000).using(robot);
+        chooser.setCurrentDirectory(folder.toFile());
+        chooser.fileNameTextBox().setText(name);
+        chooser.approve();
+    }
+
+    @Test
+    void makingIsCancelledAndLeavesNothing() throws Exception {
+        withControl(KeyEvent.VK_6);
+        window.button("pages-make").click();
+        window.button("progress-cancel").click();
+        until("the job has unwound", () -> robot.finder()
+                .findAll(c -> "progress-cancel".equals(c.getName()) && c.isShowing())
+                .isEmpty());
+        try (var files = Files.walk(visit.resolve("pages"))) {
+            assertThat(files.filter(Files::isRegularFile)).isEmpty();
+        }
+    }
+
     @Test
     void thePagesAreMadeWithTheInspectorsTerms() {
         withControl(KeyEvent.VK_6);

@@ -90,7 +90,7 @@ public final class PhotoList {
         visit.photoNotes().forEach(row -> noted.add(row.value().photo()));
         visit.hidden().forEach(row -> noted.add(row.value().photo()));
         visit.traces().forEach(row -> noted.add(row.value().photo()));
-        visit.statements().forEach(row -> row.value().photo().ifPresent(noted::add));
+        visit.statements().forEach(row -> noted.addAll(row.value().photos()));
         return noted;
     }
 

@@ -1,0 +1,131 @@
+package quarterlight.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.ParseResult;
+import quarterlight.edit.EditRefused;
+import quarterlight.edit.UserLists;
+import quarterlight.table.JsonObject;
+import quarterlight.table.TableUnreadable;
+import quarterlight.table.UserList;
+import quarterlight.units.Worded;
+
+/** {@code lists}: what visits must bring, functions to try and date patterns, the program's or one's own. */
+final class ListsVerb implements Verb {
+    private static final String TAKE = "--take";
+    private static final String SHIPPED = "--shipped";
+
+    private final Surroundings around;
+
+    ListsVerb(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public CommandSpec spec() {
+        return Words.verb(
+                        "lists",
+                        "lists that may be one's own: " + Worded.words(UserList.class)
+                                + "; with the name of one, its rows as CSV")
+                .addPositional(PositionalParamSpec.builder()
+                        .index("0")
+                        .paramLabel("NAME")
+                        .type(String.class)
+                        .arity("0..1")
+                        .required(false)
+                        .description("which list")
+                        .build())
+                .addOption(Words.pathOption(TAKE, "FILE.csv", "make this table one's own list"))
+                .addOption(OptionSpec.builder(SHIPPED)
+                        .type(boolean.class)
+                        .description("go back to the list of the program; one's own stays beside it")
+                        .build())
+                .addOption(Words.json());
+    }
+
+    @Override
+    public int run(ParseResult call) throws CallRefused, EditRefused, IOException {
+        UserLists lists = new UserLists(around.settings());
+        Optional<String> name = Optional.ofNullable(call.matchedPositionalValue(0, null));
+        boolean take = call.hasMatchedOption(TAKE);
+        boolean shipped = call.hasMatchedOption(SHIPPED);
+        if (take && shipped || (take || shipped) && name.isEmpty()) {
+            throw new CallRefused("name one list and either " + TAKE + " or " + SHIPPED + "; the lists are "
+                    + Worded.words(UserList.class));
+        }
+        if (name.isEmpty()) {
+            show(call, lists, Arrays.asList(UserList.values()));
+            return Exit.DONE;
+        }
+        UserList list = Worded.find(UserList.class, name.get())
+                .orElseThrow(() -> new CallRefused(
+                        "there is no list \"" + name.get() + "\"; they are " + Worded.words(UserList.class)));
+        try {
+            if (take) {
+                lists.take(list, call.matchedOptionValue(TAKE, Path.of("")));
+                show(call, lists, List.of(list));
+            } else if (shipped) {
+                lists.giveUp(list);
+                show(call, lists, List.of(list));
+            } else {
+                rows(call, list, lists);
+            }
+        } catch (TableUnreadable e) {
+            throw new CallRefused(e.getMessage());
+        }
+        return Exit.DONE;
+    }
+
+    private void show(ParseResult call, UserLists lists, List<UserList> shown) {
+        if (Words.isJson(call)) {
+            around.console()
+                    .print(new JsonObject()
+                            .put(
+                                    "lists",
+                                    shown.stream()
+                                            .map(list -> document(list, lists))
+                                            .toList())
+                            .text());
+            return;
+        }
+        TextTable table = new TextTable().left("list", "in use", "file of one's own");
+        shown.forEach(list -> table.row(
+                list.word(),
+                lists.isOwn(list) ? "one's own" : "the program's",
+                lists.file(list).toString()));
+        around.console().print(table.text());
+    }
+
+    private static JsonObject document(UserList list, UserLists lists) {
+        return new JsonObject()
+                .put("list", list.word())
+                .put("own", lists.isOwn(list))
+                .put("file", lists.file(list).toString());
+    }
+
+    private void rows(ParseResult call, UserList list, UserLists lists) throws TableUnreadable {
+        List<List<String>> cells = lists.cells(list);
+        if (!Words.isJson(call)) {
+            around.console().print(list.text(cells));
+            return;
+        }
+        around.console()
+                .print(document(list, lists)
+                        .put("rows", cells.stream().map(row -> row(list, row)).toList())
+                        .text());
+    }
+
+    private static JsonObject row(UserList list, List<String> cells) {
+        JsonObject row = new JsonObject();
+        for (int i = 0; i < cells.size(); i++) {
+            row.put(list.columns().get(i), Optional.of(cells.get(i)).filter(cell -> !cell.isEmpty()));
+        }
+        return row;
+    }
+}

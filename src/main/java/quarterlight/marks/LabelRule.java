@@ -1,0 +1,46 @@
+package quarterlight.marks;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import quarterlight.visit.Mark;
+
+/**
+ * What is known of certification labels: month and year, without a day, in which the car was completed at the place of its main assembly
+ * (49 CFR 567.4; for cars from September 1, 1969, from memory), on the hinge pillar, the door latch post, the edge or inside of the door, or by
+ * the instrument panel.
+ */
+final class LabelRule {
+    private static final LocalDate FIRST_REQUIRED = LocalDate.of(1969, 9, 1);
+    private static final Pattern PLACES = Pattern.compile("door-.*|.-pillar-.*|dash|steering-column|cab-corner-.*");
+
+    private LabelRule() {}
+
+    /** True for a label at a place where certification labels are; one elsewhere may be a part's own. */
+    static boolean saysBuild(Mark mark) {
+        return mark.zone().map(zone -> PLACES.matcher(zone.value()).matches()).orElse(true);
+    }
+
+    /** The judgement with what the rule says of such a label. */
+    static Judgement with(Judgement judged, Mark mark, Optional<BuildWindow> window) {
+        if (judged.candidates().isEmpty() || !saysBuild(mark)) {
+            return judged;
+        }
+        List<String> decoded = new ArrayList<>(judged.decoded());
+        boolean month = judged.candidates().get(0).from().getDayOfMonth() == 1
+                && !judged.candidates()
+                        .get(0)
+                        .from()
+                        .equals(judged.candidates().get(0).to());
+        decoded.add(
+                month
+                        ? "Month and year of completion; such labels bear no day (49 CFR 567.4)"
+                        : "Certification labels bear month and year (49 CFR 567.4); a day is more than the rule asks for");
+        if (window.filter(built -> built.last().isBefore(FIRST_REQUIRED)).isPresent()) {
+            decoded.add("Such labels were asked for from September 1, 1969, after the build of this car");
+        }
+        return new Judgement(judged.verdict(), judged.why(), judged.candidates(), decoded);
+    }
+}
