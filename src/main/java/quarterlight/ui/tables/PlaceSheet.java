@@ -127,6 +127,7 @@ final class PlaceSheet {
         panel.add(acceptChosen, "growx 0");
         panel.add(acceptAll, "growx 0");
         Look.secondary((JLabel) panel.getComponent(panel.getComponentCount() - 4));
+        table.onKey("ESCAPE", () -> leave(dialog));
         dialog.setContentPane(panel);
         dialog.addWindowListener(new java.awt.event.WindowAdapter() {
             @Override

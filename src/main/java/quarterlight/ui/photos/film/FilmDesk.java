@@ -10,7 +10,7 @@ import quarterlight.photo.FilmFrame;
 import quarterlight.photo.PictureUnreadable;
 import quarterlight.ui.kit.LatestWork;
 import quarterlight.ui.kit.Listeners;
-import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.Selection;
 import quarterlight.ui.photos.list.PhotoItem;
 import quarterlight.visit.PhotoId;
 
@@ -24,7 +24,8 @@ public final class FilmDesk {
 
     private record Answer(Question question, Optional<FilmFrame> frame, String problem) {}
 
-    private final OpenVisit visit;
+    private final Path folder;
+    private final Selection selection;
     private final FrameSource source;
     private final Consumer<Optional<BufferedImage>> shown;
     private final LatestWork<Question, Answer> work;
@@ -36,9 +37,14 @@ public final class FilmDesk {
     private OptionalDouble target = OptionalDouble.empty();
     private int pending;
 
-    /** @param shown takes the frame to show; empty for the picture that stands for the film */
-    public FilmDesk(OpenVisit visit, FrameSource source, Consumer<Optional<BufferedImage>> shown) {
-        this.visit = Objects.requireNonNull(visit, "visit");
+    /**
+     * @param folder of the visit
+     * @param selection is told which moment is shown
+     * @param shown takes the frame to show; empty for the picture that stands for the film
+     */
+    public FilmDesk(Path folder, Selection selection, FrameSource source, Consumer<Optional<BufferedImage>> shown) {
+        this.folder = Objects.requireNonNull(folder, "folder");
+        this.selection = Objects.requireNonNull(selection, "selection");
         this.source = Objects.requireNonNull(source, "source");
         this.shown = Objects.requireNonNull(shown, "shown");
         this.work = new LatestWork<>("quarterlight-film", this::answer, this::arrived, failure -> {
@@ -68,7 +74,7 @@ public final class FilmDesk {
     /** Shows the film as a whole again: what is pinned then concerns all of it. */
     public void whole() {
         forget();
-        visit.selection().moment(OptionalDouble.empty());
+        selection.moment(OptionalDouble.empty());
         shown.accept(Optional.empty());
         changed.tell();
     }
@@ -109,7 +115,7 @@ public final class FilmDesk {
             return;
         }
         double seconds = target.orElseGet(() -> frame.map(FilmFrame::seconds).orElse(0.0));
-        Path file = visit.folder().resolve(film.get().photo().file().stored());
+        Path file = folder.resolve(film.get().photo().file().stored());
         Question question = new Question(film.get().id(), file, seconds, pending);
         asked = Optional.of(question);
         target = OptionalDouble.empty();
@@ -143,7 +149,7 @@ public final class FilmDesk {
         if (answer.frame().isPresent()) {
             frame = answer.frame();
             problem = Optional.empty();
-            visit.selection().moment(OptionalDouble.of(frame.get().seconds()));
+            selection.moment(OptionalDouble.of(frame.get().seconds()));
             shown.accept(frame.map(FilmFrame::picture));
         } else {
             problem = Optional.of(answer.problem());

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import javax.swing.AbstractAction;
+import javax.swing.Action;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
@@ -111,13 +112,25 @@ public final class StatementSheet {
         panel.add(leave, "growx 0");
         panel.add(done, "growx 0");
         panel.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("ESCAPE"), "leave");
-        panel.getActionMap().put("leave", new AbstractAction() {
+        panel.getActionMap().put("leave", leave(dialog, Optional.empty()));
+        Action letGo = zone.field().getActionMap().get("ESCAPE");
+        zone.field().getActionMap().put("ESCAPE", leave(dialog, Optional.of(letGo)));
+        return panel;
+    }
+
+    /** Leaves the sheet; from the field of zones only when there is no zone to let go of first. */
+    private Action leave(JDialog dialog, Optional<Action> letGo) {
+        return new AbstractAction() {
             @Override
             public void actionPerformed(ActionEvent e) {
-                dialog.dispose();
+                boolean empty = zone.zones().isEmpty() && zone.field().getText().isBlank();
+                if (letGo.isEmpty() || empty) {
+                    dialog.dispose();
+                } else {
+                    letGo.get().actionPerformed(e);
+                }
             }
-        });
-        return panel;
+        };
     }
 
     private boolean keep(PhotoId photo, OptionalDouble moment) {

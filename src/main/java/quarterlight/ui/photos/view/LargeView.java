@@ -61,7 +61,7 @@ public final class LargeView extends JPanel {
         add(head, BorderLayout.NORTH);
         frames.add(first);
         add(frames, BorderLayout.CENTER);
-        this.film = new FilmDesk(model.visit(), FilmFrames::at, first::frame);
+        this.film = new FilmDesk(model.visit().folder(), model.visit().selection(), FilmFrames::at, first::frame);
         add(new FilmBar(texts, model.visit(), film, ofMoment), BorderLayout.SOUTH);
         model.onList(this::refresh);
         model.onHints(this::refresh);
