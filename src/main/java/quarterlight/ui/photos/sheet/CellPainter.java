@@ -101,7 +101,7 @@ final class CellPainter {
         String time = item.local().map(Format::clock).orElse(texts.get("photos.cell.no-time"));
         g.setColor(p.secondInk());
         g.drawString(shortened(time, metrics, cell.width), cell.x, first);
-        String marks = String.join(" ", marks(item, hints));
+        String marks = String.join(" \u00b7 ", marks(item, hints));
         int left = cell.x + metrics.stringWidth(time) + 6;
         if (!marks.isEmpty() && left < cell.x + cell.width - 12) {
             String shown = shortened(marks, metrics, cell.x + cell.width - left);
