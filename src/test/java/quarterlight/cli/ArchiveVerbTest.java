@@ -52,6 +52,7 @@ class ArchiveVerbTest {
                 .json();
         for (JsonNode each : demo.get("visits")) {
             String visit = each.asText();
+            DemoPages.check(Path.of(visit), read(visit));
             goesThereAndBack(bench, visit);
             tellsTheBuyerNothingHidden(bench, visit);
             comesBackFromTheExport(bench, visit);

@@ -18,6 +18,16 @@ public final class GlassMark {
     private static final Pattern DOT = Pattern.compile("\\bDOT[ -]?(\\d+)\\b");
     private static final Pattern COUNTRY = Pattern.compile("\\bE[ -]?(\\d{1,2})\\b");
     private static final Pattern REGULATION = Pattern.compile("\\b43R[ -]?(\\d+)\\b");
+    /** The type of glass stands beside the E mark or the number of the approval; elsewhere a numeral may mean anything. */
+    private static final Pattern TYPE = Pattern.compile("(?:^|\\s)(V-VI|IV|V|III|II|I)(?=\\s|$)");
+
+    private static final Map<String, String> TYPES = Map.of(
+            "I", "I: toughened glass of a windshield",
+            "II", "II: laminated glass of a windshield",
+            "III", "III: treated laminated glass of a windshield",
+            "IV", "IV: glass with plastic",
+            "V", "V: less than 70 % of the light comes through",
+            "V-VI", "V-VI: double glazing, less than 70 % of the light comes through");
     private static final Map<String, String> ITEMS = Map.of(
             "1", "AS1: fit for a windshield, at least 70 % of the light comes through",
             "2", "AS2: at least 70 % of the light comes through, not for a windshield",
@@ -61,6 +71,11 @@ public final class GlassMark {
         Matcher regulation = REGULATION.matcher(mark);
         if (regulation.find()) {
             said.add("43R-" + regulation.group(1) + ": approval under UN Regulation No. 43");
+        }
+        Matcher type = TYPE.matcher(mark);
+        boolean european = said.stream().anyMatch(part -> part.startsWith("E") || part.startsWith("43R"));
+        if (european && type.find()) {
+            said.add(TYPES.get(type.group(1)) + " (UN Regulation No. 43)");
         }
         return List.copyOf(said);
     }

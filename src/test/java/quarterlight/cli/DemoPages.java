@@ -1,0 +1,53 @@
+package quarterlight.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import quarterlight.page.HtmlValidator;
+import quarterlight.visit.VisitRecord;
+
+/** What is asked of the pages of a whole visit: every sentence is in them, the HTML is sound, and they are not bloated. */
+final class DemoPages {
+    private static final long MOST_BYTES = 15_000_000;
+
+    private DemoPages() {}
+
+    static void check(Path visit, VisitRecord record) throws Exception {
+        Path pdf = visit.resolve("pages/report.pdf");
+        Path html = visit.resolve("pages/report.html");
+        assertThat(record.photos()).hasSizeGreaterThan(60);
+        assertThat(Files.size(pdf)).isLessThan(MOST_BYTES);
+        assertThat(Files.size(html)).isLessThan(MOST_BYTES);
+        String inPdf;
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            inPdf = letters(new PDFTextStripper().getText(document));
+        }
+        String inHtml = letters(Files.readString(html)
+                .replaceAll("(?s)<(style|svg)\\b.*?</\\1\\s*>", " ")
+                .replaceAll("<[^>]*>", " ")
+                .replace("&quot;", "\"")
+                .replace("&#39;", "'")
+                .replace("&lt;", "<")
+                .replace("&gt;", ">")
+                .replace("&amp;", "&"));
+        assertThat(record.statements()).hasSizeGreaterThan(20);
+        record.statements().forEach(row -> {
+            assertThat(inPdf).as("report.pdf").contains(letters(row.value().text()));
+            assertThat(inHtml).as("report.html").contains(letters(row.value().text()));
+        });
+        record.trials()
+                .forEach(row -> assertThat(inPdf).contains(letters(row.value().item())));
+        record.marks()
+                .forEach(row -> assertThat(inPdf).contains(letters(row.value().text())));
+        assertThat(HtmlValidator.objections(Files.readAllBytes(html))).isEmpty();
+    }
+
+    /** The text without blanks and without the breaks of lines. */
+    private static String letters(String text) {
+        return text.replaceAll("[\\s\u00a0]+", "");
+    }
+}
