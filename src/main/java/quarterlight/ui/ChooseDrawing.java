@@ -8,16 +8,15 @@ import java.util.Optional;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
-import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JFileChooser;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.edit.DiagramEdits;
 import quarterlight.edit.FactEdits;
 import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.Dialogs;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Texts;
@@ -68,8 +67,6 @@ final class ChooseDrawing {
             dialog.dispose();
             use(String.valueOf(box.getSelectedItem()));
         });
-        JButton cancel = new JButton(texts.get("choice.cancel"));
-        cancel.addActionListener(e -> dialog.dispose());
         JPanel form = new JPanel(new MigLayout("insets 16, gap 8, wrap 3", "[right][320!,fill][]"));
         form.add(
                 new JLabel(texts.get(
@@ -82,16 +79,7 @@ final class ChooseDrawing {
         form.add(box);
         form.add(choose);
         form.add(Look.secondary(new JLabel(texts.get("drawing.checked"))), "span, left");
-        form.add(cancel, "span, split 2, right, gaptop 8");
-        form.add(use);
-        dialog.getRootPane().setDefaultButton(use);
-        dialog.getRootPane()
-                .registerKeyboardAction(
-                        e -> dialog.dispose(), KeyStroke.getKeyStroke("ESCAPE"), JComponent.WHEN_IN_FOCUSED_WINDOW);
-        dialog.add(form);
-        dialog.pack();
-        dialog.setLocationRelativeTo(owner);
-        dialog.setVisible(true);
+        Dialogs.ask(dialog, form, use, parts.texts(), owner);
     }
 
     private static void offer(JComboBox<String> box, String file) {

@@ -2,7 +2,6 @@ package quarterlight.ui;
 
 import java.awt.event.InputEvent;
 import java.util.List;
-import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -11,6 +10,7 @@ import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.Dialogs;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.StationScreen;
 import quarterlight.ui.kit.Texts;
@@ -36,9 +36,7 @@ final class KeysSheet {
         scroll.getVerticalScrollBar().setUnitIncrement(16);
         Look.bare(scroll);
         dialog.add(scroll);
-        dialog.getRootPane()
-                .registerKeyboardAction(
-                        e -> dialog.dispose(), KeyStroke.getKeyStroke("ESCAPE"), JComponent.WHEN_IN_FOCUSED_WINDOW);
+        Dialogs.leaveByEscape(dialog);
         dialog.setSize(560, 640);
         dialog.setLocationRelativeTo(window.frame());
         dialog.setVisible(true);

@@ -4,11 +4,9 @@ import java.awt.Frame;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JEditorPane;
 import javax.swing.JScrollPane;
-import javax.swing.KeyStroke;
 import javax.swing.event.HyperlinkEvent;
 import javax.swing.text.html.HTMLEditorKit;
 import org.commonmark.ext.gfm.tables.TablesExtension;
@@ -16,6 +14,7 @@ import org.commonmark.ext.heading.anchor.HeadingAnchorExtension;
 import org.commonmark.parser.Parser;
 import org.commonmark.renderer.html.HtmlRenderer;
 import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.Dialogs;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.Palette;
 import quarterlight.ui.kit.Typeface;
@@ -73,9 +72,7 @@ final class ManualWindow {
         JDialog dialog = new JDialog(owner, parts.texts().get("manual.title"), false);
         dialog.setName("manual");
         dialog.add(new JScrollPane(pane));
-        dialog.getRootPane()
-                .registerKeyboardAction(
-                        e -> dialog.dispose(), KeyStroke.getKeyStroke("ESCAPE"), JComponent.WHEN_IN_FOCUSED_WINDOW);
+        Dialogs.leaveByEscape(dialog);
         dialog.setSize(820, 700);
         dialog.setLocationRelativeTo(owner);
         dialog.setVisible(true);

@@ -7,15 +7,14 @@ import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
-import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JFileChooser;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.ui.compare.TwoCarsWindow;
 import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.Dialogs;
 import quarterlight.ui.kit.Look;
 
 /** Asks which two visits are laid side by side. Event thread only. */
@@ -42,24 +41,13 @@ final class TwoVisits {
         JComboBox<Path> second = box(form, "B", known, 1);
         JButton go = new JButton(parts.texts().get("two.go"));
         go.setName("two-go");
-        JButton cancel = new JButton(parts.texts().get("choice.cancel"));
         go.addActionListener(e -> {
             if (first.getSelectedItem() instanceof Path a && second.getSelectedItem() instanceof Path b) {
                 dialog.dispose();
                 TwoCarsWindow.open(parts, a, b);
             }
         });
-        cancel.addActionListener(e -> dialog.dispose());
-        form.add(cancel, "span, split 2, right, gaptop 8");
-        form.add(go);
-        dialog.getRootPane().setDefaultButton(go);
-        dialog.getRootPane()
-                .registerKeyboardAction(
-                        e -> dialog.dispose(), KeyStroke.getKeyStroke("ESCAPE"), JComponent.WHEN_IN_FOCUSED_WINDOW);
-        dialog.add(form);
-        dialog.pack();
-        dialog.setLocationRelativeTo(owner);
-        dialog.setVisible(true);
+        Dialogs.ask(dialog, form, go, parts.texts(), owner);
     }
 
     private JComboBox<Path> box(JPanel form, String name, List<Path> known, int chosen) {

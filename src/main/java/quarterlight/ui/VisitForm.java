@@ -15,12 +15,12 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
-import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.FactEdits;
 import quarterlight.edit.FactTexts;
 import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.Dialogs;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Texts;
@@ -196,9 +196,7 @@ final class VisitForm {
         });
         cancel.addActionListener(e -> dialog.dispose());
         dialog.getRootPane().setDefaultButton(keep);
-        dialog.getRootPane()
-                .registerKeyboardAction(
-                        e -> dialog.dispose(), KeyStroke.getKeyStroke("ESCAPE"), JComponent.WHEN_IN_FOCUSED_WINDOW);
+        Dialogs.leaveByEscape(dialog);
         JScrollPane scroll = new JScrollPane(form);
         Look.bare(scroll);
         dialog.add(scroll, java.awt.BorderLayout.CENTER);

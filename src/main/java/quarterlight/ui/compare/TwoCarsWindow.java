@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import javax.swing.JButton;
-import javax.swing.JComponent;
 import javax.swing.JFileChooser;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
@@ -18,7 +17,6 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.JTable;
-import javax.swing.KeyStroke;
 import javax.swing.WindowConstants;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
@@ -27,6 +25,7 @@ import quarterlight.diagram.ink.Highlight;
 import quarterlight.page.Paper;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.Dialogs;
 import quarterlight.ui.kit.FactTable;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.Texts;
@@ -56,9 +55,7 @@ public final class TwoCarsWindow {
         frame.setDefaultCloseOperation(WindowConstants.DISPOSE_ON_CLOSE);
         frame.add(tools(), BorderLayout.NORTH);
         frame.add(content(), BorderLayout.CENTER);
-        frame.getRootPane()
-                .registerKeyboardAction(
-                        e -> frame.dispose(), KeyStroke.getKeyStroke("ESCAPE"), JComponent.WHEN_IN_FOCUSED_WINDOW);
+        Dialogs.leaveByEscape(frame);
     }
 
     /** Reads both visits in the background and opens the window. */

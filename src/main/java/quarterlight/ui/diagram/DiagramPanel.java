@@ -21,9 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
@@ -33,6 +31,7 @@ import quarterlight.diagram.ink.Highlight;
 import quarterlight.diagram.ink.InkPalette;
 import quarterlight.page.PinKey;
 import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.DrawnComponent;
 import quarterlight.ui.kit.LatestWork;
 import quarterlight.ui.kit.Listeners;
 import quarterlight.ui.kit.Look;
@@ -45,7 +44,7 @@ import quarterlight.visit.VisitRecord;
  * The body diagram in the middle of the window: values, pins, selection. The scene is laid out and painted in the background; the event
  * thread copies the picture and paints what the pointer and the selection mark. Event thread only.
  */
-public final class DiagramPanel extends JComponent {
+public final class DiagramPanel extends DrawnComponent {
     private static final double CARRIED_PX = 12;
 
     private final transient DeskParts parts;
@@ -325,15 +324,7 @@ public final class DiagramPanel extends JComponent {
     }
 
     @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.CANVAS;
-                }
-            };
-        }
-        return accessibleContext;
+    protected AccessibleRole role() {
+        return AccessibleRole.CANVAS;
     }
 }

@@ -1,17 +1,13 @@
 package quarterlight.ui.gauge;
 
 import java.awt.Color;
-import java.awt.Dimension;
 import java.awt.FontMetrics;
-import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import javax.swing.JPanel;
 import quarterlight.finish.ZoneHistory;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Look;
@@ -22,7 +18,7 @@ import quarterlight.ui.kit.Texts;
  * The histories of a zone's finish as bars from 0 to 100, with the band of the refinish likelihood; below each the same with what is
  * supposed, in outline. Event thread only.
  */
-final class ChanceBars extends JPanel {
+final class ChanceBars extends Bars {
     private static final int ROW = 24;
     private static final int NAMES = 190;
     private static final int NUMBERS = 120;
@@ -35,9 +31,8 @@ final class ChanceBars extends JPanel {
     private record Row(String name, double now, double low, double high, Optional<Double> then) {}
 
     ChanceBars(Texts texts) {
+        super(texts.get("history.chances"));
         this.texts = texts;
-        setOpaque(false);
-        Look.named(this, texts.get("history.chances"));
     }
 
     void show(Optional<ZoneHistory> now, Optional<ZoneHistory> then) {
@@ -90,26 +85,16 @@ final class ChanceBars extends JPanel {
     }
 
     @Override
-    public Dimension getPreferredSize() {
-        return new Dimension(420, Math.max(1, ROW * rows().size()));
+    int rowsHeight() {
+        return Math.max(1, ROW * rows().size());
     }
 
     @Override
-    public Dimension getMinimumSize() {
-        return new Dimension(0, getPreferredSize().height);
-    }
-
-    @Override
-    protected void paintComponent(Graphics graphics) {
-        super.paintComponent(graphics);
-        Graphics2D g = (Graphics2D) graphics.create();
-        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+    void draw(Graphics2D g) {
         List<Row> rows = rows();
         for (int i = 0; i < rows.size(); i++) {
             row(g, rows.get(i), ROW * i);
         }
-        g.dispose();
     }
 
     private void row(Graphics2D g, Row row, int top) {

@@ -1,11 +1,8 @@
 package quarterlight.ui.gauge;
 
 import java.awt.BasicStroke;
-import java.awt.Dimension;
 import java.awt.FontMetrics;
-import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Ellipse2D;
@@ -15,7 +12,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
-import javax.swing.JPanel;
 import quarterlight.car.ZoneId;
 import quarterlight.thickness.MeanDifference;
 import quarterlight.ui.kit.Format;
@@ -26,7 +22,7 @@ import quarterlight.units.Thickness;
 import quarterlight.units.ThicknessUnit;
 
 /** Differences of means with their 95 % intervals about zero; those that leave zero outside are drawn full. Event thread only. */
-final class DifferenceBars extends JPanel {
+final class DifferenceBars extends Bars {
     private static final int ROW = 22;
     private static final int NAMES = 170;
     private static final int NUMBERS = 190;
@@ -49,9 +45,8 @@ final class DifferenceBars extends JPanel {
 
     /** @param chosen told of the zones of a line that was clicked */
     DifferenceBars(Texts texts, String name, Consumer<Set<ZoneId>> chosen) {
+        super(name);
         this.texts = texts;
-        setOpaque(false);
-        Look.named(this, name);
         addMouseListener(new MouseAdapter() {
             @Override
             public void mousePressed(MouseEvent e) {
@@ -86,21 +81,12 @@ final class DifferenceBars extends JPanel {
     }
 
     @Override
-    public Dimension getPreferredSize() {
-        return new Dimension(420, ROW * Math.max(1, lines.size()));
+    int rowsHeight() {
+        return ROW * Math.max(1, lines.size());
     }
 
     @Override
-    public Dimension getMinimumSize() {
-        return new Dimension(0, getPreferredSize().height);
-    }
-
-    @Override
-    protected void paintComponent(Graphics graphics) {
-        super.paintComponent(graphics);
-        Graphics2D g = (Graphics2D) graphics.create();
-        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+    void draw(Graphics2D g) {
         double most = ROOM
                 * lines.stream()
                         .mapToDouble(line -> Math.abs(line.difference().difference()))
@@ -113,7 +99,6 @@ final class DifferenceBars extends JPanel {
         for (int i = 0; i < lines.size(); i++) {
             row(g, lines.get(i), ROW * i, zero, half, half / Math.max(1e-9, most));
         }
-        g.dispose();
     }
 
     private void row(Graphics2D g, Line line, int top, double zero, double half, double scale) {

@@ -1,14 +1,10 @@
 package quarterlight.ui.gauge;
 
-import java.awt.Dimension;
 import java.awt.FontMetrics;
-import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.stream.Collectors;
-import javax.swing.JPanel;
 import quarterlight.finish.EvidenceStrength;
 import quarterlight.finish.FinishReason;
 import quarterlight.page.report.LikelihoodTexts;
@@ -21,7 +17,7 @@ import quarterlight.ui.kit.Texts;
  * What moved a zone's likelihood, heaviest first: bars to the right speak for refinishing or filler, to the left against it. The
  * length is the base-10 logarithm of how far the odds move without that evidence, cut at three. Event thread only.
  */
-final class ReasonBars extends JPanel {
+final class ReasonBars extends Bars {
     private static final int ROW = 24;
     private static final int HEAD = 20;
     private static final double MOST = 3;
@@ -31,9 +27,8 @@ final class ReasonBars extends JPanel {
     private transient List<FinishReason> reasons = List.of();
 
     ReasonBars(Texts texts) {
+        super(texts.get("history.reasons"));
         this.texts = texts;
-        setOpaque(false);
-        Look.named(this, texts.get("history.reasons"));
     }
 
     void show(List<FinishReason> fresh) {
@@ -54,21 +49,12 @@ final class ReasonBars extends JPanel {
     }
 
     @Override
-    public Dimension getPreferredSize() {
-        return new Dimension(420, HEAD + ROW * Math.max(1, reasons.size()));
+    int rowsHeight() {
+        return HEAD + ROW * Math.max(1, reasons.size());
     }
 
     @Override
-    public Dimension getMinimumSize() {
-        return new Dimension(0, getPreferredSize().height);
-    }
-
-    @Override
-    protected void paintComponent(Graphics graphics) {
-        super.paintComponent(graphics);
-        Graphics2D g = (Graphics2D) graphics.create();
-        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+    void draw(Graphics2D g) {
         int names = Math.min(290, getWidth() * 2 / 5);
         int column = (getWidth() - names - 2 * GAP) / 2;
         Palette palette = Look.palette();
@@ -88,7 +74,6 @@ final class ReasonBars extends JPanel {
             bar(g, reasons.get(i).log10Refinish(), names + GAP, top, column);
             bar(g, reasons.get(i).log10Repair(), names + 2 * GAP + column, top, column);
         }
-        g.dispose();
     }
 
     private static void bar(Graphics2D g, double log10, int left, int top, int width) {

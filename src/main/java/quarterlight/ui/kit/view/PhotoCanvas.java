@@ -14,9 +14,8 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Point2D;
 import java.awt.image.BufferedImage;
 import java.util.Optional;
-import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
+import quarterlight.ui.kit.DrawnComponent;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Palette;
@@ -25,7 +24,7 @@ import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoFile;
 
 /** One photo in its frame, with what is drawn on it; zoomed, moved and turned for viewing only. Event thread only. */
-public final class PhotoCanvas extends JComponent {
+public final class PhotoCanvas extends DrawnComponent {
     private static final double EDGE_PX = 40;
 
     /** What is painted above the photo and may take the mouse. */
@@ -300,15 +299,7 @@ public final class PhotoCanvas extends JComponent {
     }
 
     @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.CANVAS;
-                }
-            };
-        }
-        return accessibleContext;
+    protected AccessibleRole role() {
+        return AccessibleRole.CANVAS;
     }
 }

@@ -11,18 +11,17 @@ import java.util.Optional;
 import javax.swing.DefaultComboBoxModel;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
-import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
-import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.capture.CameraClock;
 import quarterlight.edit.ClockEdits;
 import quarterlight.edit.EditRefused;
 import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.Dialogs;
 import quarterlight.ui.kit.Listeners;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
@@ -83,9 +82,7 @@ public final class ClockPanel {
         Look.bare(scroll);
         dialog.add(scroll, BorderLayout.CENTER);
         dialog.add(controls(), BorderLayout.SOUTH);
-        dialog.getRootPane()
-                .registerKeyboardAction(
-                        e -> dialog.dispose(), KeyStroke.getKeyStroke("ESCAPE"), JComponent.WHEN_IN_FOCUSED_WINDOW);
+        Dialogs.leaveByEscape(dialog);
         List<Listeners.Registration> registrations =
                 List.of(model.onList(this::refresh), visit.selection().onSelected(this::refresh));
         dialog.addWindowListener(new WindowAdapter() {

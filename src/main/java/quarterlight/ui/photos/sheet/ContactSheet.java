@@ -14,12 +14,11 @@ import java.util.HashSet;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 import javax.swing.Scrollable;
 import javax.swing.SwingUtilities;
 import javax.swing.ToolTipManager;
+import quarterlight.ui.kit.DrawnComponent;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.Palette;
@@ -31,7 +30,7 @@ import quarterlight.ui.photos.list.PhotosModel;
 import quarterlight.visit.PhotoId;
 
 /** The photos of a visit as one sheet, painted cell by cell where it is seen; there is no component for a photo. Event thread only. */
-public final class ContactSheet extends JComponent implements Scrollable {
+public final class ContactSheet extends DrawnComponent implements Scrollable {
     private static final int USUAL_CELL = 136;
 
     private final transient PhotosModel model;
@@ -308,15 +307,7 @@ public final class ContactSheet extends JComponent implements Scrollable {
     }
 
     @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.LIST;
-                }
-            };
-        }
-        return accessibleContext;
+    protected AccessibleRole role() {
+        return AccessibleRole.LIST;
     }
 }
