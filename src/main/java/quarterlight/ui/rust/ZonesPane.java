@@ -159,6 +159,7 @@ final class ZonesPane extends JPanel {
     }
 
     private static String sentence(String reason) {
-        return reason.endsWith(".") ? reason : TraceWords.sentence(reason);
+        String shown = reason.replace(" mm2", " mm\u00b2");
+        return shown.endsWith(".") ? shown : TraceWords.sentence(shown);
     }
 }
