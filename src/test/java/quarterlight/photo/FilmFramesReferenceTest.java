@@ -90,8 +90,12 @@ class FilmFramesReferenceTest {
     @Test
     void whatIsNoFilmIsRefused() {
         assertThatThrownBy(() -> FilmFrames.at(folder.resolve("gone.mp4"), 0)).isInstanceOf(PictureUnreadable.class);
-        assertThatThrownBy(() -> FilmFrames.at(RealPhotos.folder().resolve("cameras/f1t.jpg"), 0))
-                .isInstanceOf(PictureUnreadable.class);
+    }
+
+    @Test
+    void aPhotoIsNoFilm() {
+        Path photo = RealPhotos.folder().resolve("cameras/f1t.jpg");
+        assertThatThrownBy(() -> FilmFrames.at(photo, 0)).isInstanceOf(PictureUnreadable.class);
     }
 
     private static Path numbered() throws URISyntaxException {
