@@ -113,7 +113,8 @@ final class RgbPixels {
         }
     }
 
+    /** Rounded half up, which for values that are not negative needs no more than a cast. */
     private static int level(float value) {
-        return Math.max(0, Math.min(255, Math.round(value)));
+        return Math.min(255, (int) (value + 0.5f));
     }
 }
