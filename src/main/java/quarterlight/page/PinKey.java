@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.ZoneCatalog;
+import quarterlight.car.ZoneId;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.ZonePlaces;
 import quarterlight.diagram.ink.PinMark;
@@ -52,7 +53,11 @@ public final class PinKey {
             String text,
             String time,
             String file,
-            Pin value) {}
+            Pin value) {
+        private Entry numbered(int other) {
+            return new Entry(other, pin, photo, point, zone, text, time, file, value);
+        }
+    }
 
     /** The key of a visit without pins. */
     public static final PinKey NONE = new PinKey(List.of());
@@ -90,23 +95,68 @@ public final class PinKey {
                                 instant(times, pin.value().photo()))
                         .thenComparing(pin -> pin.value().photo()))
                 .toList();
+        Map<ZoneId, Optional<ViewPoint>> middles = new HashMap<>();
         List<Entry> entries = new ArrayList<>();
         for (Recorded<Pin> row : pins) {
             Pin pin = row.value();
-            entries.add(new Entry(
+            entries.add(entry(
                     entries.size() + 1,
-                    row.id(),
-                    pin.photo(),
-                    pin.point().or(() -> places.pointFor(diagram, pin.zone())),
-                    catalog.get(pin.zone()).label(),
-                    Stream.of(pin.shows(), pin.caption())
-                            .flatMap(Optional::stream)
-                            .collect(Collectors.joining(": ")),
-                    times.of(pin.photo()).map(t -> CLOCK.format(t.local())).orElse(""),
-                    photos.get(pin.photo()).file().name(),
-                    pin));
+                    row,
+                    pin.point()
+                            .or(() -> middles.computeIfAbsent(pin.zone(), zone -> places.pointFor(diagram, zone))),
+                    catalog,
+                    times,
+                    photos.get(pin.photo())));
         }
         return new PinKey(entries);
+    }
+
+    private static Entry entry(
+            int number,
+            Recorded<Pin> row,
+            Optional<ViewPoint> point,
+            ZoneCatalog catalog,
+            CorrectedTimes times,
+            Photo photo) {
+        Pin pin = row.value();
+        return new Entry(
+                number,
+                row.id(),
+                pin.photo(),
+                point,
+                catalog.get(pin.zone()).label(),
+                Stream.of(pin.shows(), pin.caption()).flatMap(Optional::stream).collect(Collectors.joining(": ")),
+                times.of(pin.photo()).map(t -> CLOCK.format(t.local())).orElse(""),
+                photo.file().name(),
+                pin);
+    }
+
+    /** The key with one more pin, numbered as if the whole key were made anew. */
+    public PinKey with(
+            Recorded<Pin> row,
+            Photo photo,
+            CorrectedTimes times,
+            ZoneCatalog catalog,
+            BodyDiagram diagram,
+            ZonePlaces places) {
+        if (photo.setAside().isPresent()) {
+            return this;
+        }
+        List<Entry> all = new ArrayList<>(entries.size() + 1);
+        entries.stream()
+                .takeWhile(entry -> !isLater(times, entry.photo(), photo.id()))
+                .forEach(all::add);
+        Pin pin = row.value();
+        int at = all.size();
+        all.add(entry(
+                at + 1, row, pin.point().or(() -> places.pointFor(diagram, pin.zone())), catalog, times, photo));
+        entries.subList(at, entries.size()).forEach(entry -> all.add(entry.numbered(entry.number() + 1)));
+        return new PinKey(all);
+    }
+
+    private static boolean isLater(CorrectedTimes times, PhotoId one, PhotoId other) {
+        int order = Long.compare(instant(times, one), instant(times, other));
+        return order > 0 || order == 0 && one.compareTo(other) > 0;
     }
 
     private static long instant(CorrectedTimes times, PhotoId photo) {

@@ -51,12 +51,13 @@ public final class DiagramPanel extends DrawnComponent {
     private final transient OpenVisit visit;
     private final transient SceneWork work;
     private final transient List<Listeners.Registration> registrations = new ArrayList<>();
-    private final transient LatestWork<PinWish, PinKey> pinWork;
+    private final transient LatestWork<PinWish, FreshPins> pinWork;
     private transient Set<PhotoId> ringed = Set.of();
     private final transient PinLayer pinLayer = new PinLayer();
     private final Set<Layer> layers = EnumSet.of(Layer.THICKNESS, Layer.LIKELIHOOD, Layer.RUST);
     private transient Optional<View> view = Optional.empty();
     private transient Optional<SceneWork.Painted> painted = Optional.empty();
+    private transient Optional<FreshPins> numbered = Optional.empty();
     private transient PinKey pins = PinKey.NONE;
     private transient Optional<OpenVisit.Drawing> drawn = Optional.empty();
     private transient Highlight shown = Highlight.NONE;
@@ -66,7 +67,7 @@ public final class DiagramPanel extends DrawnComponent {
         this.parts = parts;
         this.visit = visit;
         this.work = new SceneWork(parts, this::arrived);
-        this.pinWork = new LatestWork<>("quarterlight-pins", this::pinKey, this::pinsArrived, parts.problems()::failed);
+        this.pinWork = new LatestWork<>("quarterlight-pins", this::number, this::pinsArrived, parts.problems()::failed);
         setName("diagram");
         setOpaque(true);
         setFocusable(true);
@@ -96,6 +97,7 @@ public final class DiagramPanel extends DrawnComponent {
     public void addNotify() {
         super.addNotify();
         registrations.add(visit.onVisit(this::visitChanged));
+        registrations.add(visit.onUnderWay(this::showPins));
         pinWork.request(new PinWish(visit.visit(), visit.times(), visit.drawing()));
         registrations.add(visit.onFindings(this::redraw));
         registrations.add(visit.selection().onSelected(this::selectionChanged));
@@ -147,7 +149,7 @@ public final class DiagramPanel extends DrawnComponent {
         }
     }
 
-    /** The pins as numbered on the diagram. */
+    /** The pins as numbered on the diagram, with those that are being stored. */
     public PinKey pins() {
         return pins;
     }
@@ -165,18 +167,30 @@ public final class DiagramPanel extends DrawnComponent {
     private record PinWish(VisitRecord visit, CorrectedTimes times, OpenVisit.Drawing drawing) {}
 
     private void visitChanged() {
+        showPins();
         pinWork.request(new PinWish(visit.visit(), visit.times(), visit.drawing()));
         if (!drawn.equals(Optional.of(visit.drawing()))) {
             redraw();
         }
     }
 
-    private PinKey pinKey(PinWish wish) {
+    private FreshPins number(PinWish wish) {
         OpenVisit.Drawing drawing = wish.drawing();
-        return PinKey.of(wish.visit(), wish.times(), parts.catalog(), drawing.diagram(), drawing.places());
+        return new FreshPins(
+                PinKey.of(wish.visit(), wish.times(), parts.catalog(), drawing.diagram(), drawing.places()),
+                wish.visit());
     }
 
-    private void pinsArrived(PinKey fresh) {
+    private void pinsArrived(FreshPins fresh) {
+        numbered = Optional.of(fresh);
+        showPins();
+    }
+
+    private void showPins() {
+        PinKey fresh = numbered.map(known -> known.with(visit, parts.catalog())).orElse(PinKey.NONE);
+        if (fresh.entries().equals(pins.entries())) {
+            return;
+        }
         pins = fresh;
         boolean wasOpen = pinLayer.isOpen();
         List<Rectangle> changed = pinLayer.pins(fresh.entries());

@@ -5,12 +5,10 @@ import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.RenderingHints;
-import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
-import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -54,9 +52,6 @@ final class PinLayer {
     /** One disc of an open pile. */
     private record Disc(PinKey.Entry entry, Point2D tip, Point2D center) {}
 
-    /** The picture of all piles, and what it was made for. */
-    private record Base(Palette palette, double scale, BufferedImage picture) {}
-
     /** Where the grid of places puts a point. */
     private record Place(quarterlight.car.View view, int column, int row) {}
 
@@ -65,7 +60,6 @@ final class PinLayer {
     private List<Pile> piles = List.of();
     private List<Disc> fan = List.of();
     private Optional<Pile> open = Optional.empty();
-    private Optional<Base> base = Optional.empty();
 
     /** @return where the layer must be painted again */
     List<Rectangle> pins(List<PinKey.Entry> fresh) {
@@ -132,7 +126,6 @@ final class PinLayer {
         }
         Optional<Point2D> was = open.map(Pile::tip);
         piles = List.copyOf(fresh);
-        base = Optional.empty();
         open(piles.stream().filter(pile -> was.equals(Optional.of(pile.tip()))).findFirst());
     }
 
@@ -245,20 +238,17 @@ final class PinLayer {
                 .orElse(List.of());
     }
 
+    /** Draws what the clip shows: a picture of all pins would have to be sent to the screen anew after each of them. */
     void paint(Graphics2D g, Set<PhotoId> marked) {
         Palette p = Look.palette();
         if (scene.isEmpty()) {
             return;
         }
-        double scale = g.getTransform().getScaleX();
-        if (base.isEmpty() || !base.get().palette().equals(p) || base.get().scale() != scale) {
-            base = Optional.of(new Base(p, scale, picture(p, scale)));
-        }
-        AffineTransform before = g.getTransform();
-        g.scale(1 / scale, 1 / scale);
-        blit(g, base.get().picture());
-        g.setTransform(before);
         smooth(g);
+        Rectangle clip = g.getClipBounds();
+        piles.stream()
+                .filter(pile -> clip == null || clip.intersects(extent(pile.tip(), pile.center())))
+                .forEach(pile -> pile(g, p, pile));
         piles.stream()
                 .filter(pile -> pile.entries().stream().anyMatch(entry -> marked.contains(entry.photo())))
                 .forEach(pile -> ring(g, p, pile.center()));
@@ -274,44 +264,18 @@ final class PinLayer {
         });
     }
 
-    /** Puts down only what the clip shows: a picture that changed is sent to the screen anew, so less is sooner. */
-    private static void blit(Graphics2D g, BufferedImage picture) {
-        Rectangle whole = new Rectangle(picture.getWidth(), picture.getHeight());
-        Rectangle part = g.getClipBounds() == null ? whole : g.getClipBounds().intersection(whole);
-        if (!part.isEmpty()) {
-            int right = part.x + part.width;
-            int bottom = part.y + part.height;
-            g.drawImage(picture, part.x, part.y, right, bottom, part.x, part.y, right, bottom, null);
+    private static void pile(Graphics2D g, Palette p, Pile pile) {
+        leader(g, p, pile.tip(), pile.center());
+        if (!pile.isOne()) {
+            disc(
+                    g,
+                    p,
+                    new Point2D.Double(
+                            pile.center().getX() + 3, pile.center().getY() - 3),
+                    "",
+                    false);
         }
-    }
-
-    /** All piles in one picture, since they change seldom and are painted often. */
-    private BufferedImage picture(Palette p, double scale) {
-        BufferedImage picture = new BufferedImage(
-                (int) Math.ceil(scene.orElseThrow().layout().width() * scale),
-                (int) Math.ceil(scene.get().layout().height() * scale),
-                BufferedImage.TYPE_INT_ARGB);
-        Graphics2D g = picture.createGraphics();
-        try {
-            smooth(g);
-            g.scale(scale, scale);
-            for (Pile pile : piles) {
-                leader(g, p, pile.tip(), pile.center());
-                if (!pile.isOne()) {
-                    disc(
-                            g,
-                            p,
-                            new Point2D.Double(
-                                    pile.center().getX() + 3, pile.center().getY() - 3),
-                            "",
-                            false);
-                }
-                disc(g, p, pile.center(), Integer.toString(pile.number()), false);
-            }
-        } finally {
-            g.dispose();
-        }
-        return picture;
+        disc(g, p, pile.center(), Integer.toString(pile.number()), false);
     }
 
     private static void smooth(Graphics2D g) {

@@ -1,6 +1,7 @@
 package quarterlight.ui.kit;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -16,6 +17,7 @@ import quarterlight.findings.Findings;
 import quarterlight.photo.Glance;
 import quarterlight.store.VisitStore;
 import quarterlight.visit.PhotoId;
+import quarterlight.visit.Pin;
 import quarterlight.visit.VisitRecord;
 
 /**
@@ -35,6 +37,8 @@ public final class OpenVisit {
     private final Selection selection = new Selection();
     private final Listeners visitListeners = new Listeners();
     private final Listeners findingsListeners = new Listeners();
+    private final Listeners underWayListeners = new Listeners();
+    private final List<List<Pin>> underWay = new ArrayList<>();
     private final FindingsWork findingsWork;
     private StoreThread.State state;
     private Drawing drawing;
@@ -137,6 +141,33 @@ public final class OpenVisit {
                 problem -> SwingUtilities.invokeLater(() -> failed.accept(problem)));
     }
 
+    /**
+     * Makes pins in the background. They count as under way at once, so that they can be shown, until the visit holds them or has refused
+     * them; a refusal is told to {@code failed} when they are gone again.
+     */
+    public <T> void pin(List<Pin> pins, StoreWork<T> work, Consumer<? super T> done, Consumer<? super Exception> failed) {
+        List<Pin> made = List.copyOf(pins);
+        underWay.add(made);
+        underWayListeners.tell();
+        thread.edit(
+                work,
+                (result, fresh) -> SwingUtilities.invokeLater(() -> {
+                    underWay.remove(made);
+                    fresh.ifPresentOrElse(this::arrived, underWayListeners::tell);
+                    done.accept(result);
+                }),
+                problem -> SwingUtilities.invokeLater(() -> {
+                    underWay.remove(made);
+                    underWayListeners.tell();
+                    failed.accept(problem);
+                }));
+    }
+
+    /** Pins that were made and that the visit does not hold yet, in the order in which they were made. */
+    public List<Pin> underWay() {
+        return underWay.stream().flatMap(List::stream).toList();
+    }
+
     /** The store for a long job such as an intake; the job uses it on its worker thread and the screens follow by themselves. */
     public VisitStore store() {
         return thread.store();
@@ -149,6 +180,11 @@ public final class OpenVisit {
 
     public Listeners.Registration onVisit(Runnable listener) {
         return visitListeners.add(listener);
+    }
+
+    /** Told when pins come under way, and when they are taken back; when the visit holds them, {@link #onVisit} is told. */
+    public Listeners.Registration onUnderWay(Runnable listener) {
+        return underWayListeners.add(listener);
     }
 
     public Listeners.Registration onFindings(Runnable listener) {

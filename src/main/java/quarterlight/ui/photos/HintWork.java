@@ -30,6 +30,9 @@ final class HintWork {
     /** The window comes first. */
     private static final long FIRST_WAIT_MS = 1500;
 
+    /** So long after the inspector did something no picture is looked at. */
+    private static final long REST_NS = 400_000_000L;
+
     private static final long TELL_EVERY_NS = 3_000_000_000L;
 
     /** What one picture measures. */
@@ -44,6 +47,7 @@ final class HintWork {
         return thread;
     });
     private volatile List<Photo> wanted = List.of();
+    private volatile long restUntil = System.nanoTime();
 
     /** @param arrived told on the event thread */
     HintWork(PhotoImages images, Consumer<PhotoHints> arrived) {
@@ -63,16 +67,18 @@ final class HintWork {
         }
     }
 
+    /** The inspector is at work, and the processor is wanted elsewhere. */
+    void rest() {
+        restUntil = System.nanoTime() + REST_NS;
+    }
+
     private void look(List<Photo> photos) {
-        try {
-            Thread.sleep(known.isEmpty() ? FIRST_WAIT_MS : 0);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
+        if (!waited(known.isEmpty() ? FIRST_WAIT_MS : 0)) {
             return;
         }
         long told = System.nanoTime();
         for (Photo photo : photos) {
-            if (wanted != photos || Thread.currentThread().isInterrupted()) {
+            if (!rested() || wanted != photos || Thread.currentThread().isInterrupted()) {
                 return;
             }
             known.computeIfAbsent(photo.file().sha256(), hash -> measured(photo.file()));
@@ -82,6 +88,26 @@ final class HintWork {
             }
         }
         tell(photos);
+    }
+
+    /** Waits as long as the inspector is at work; false if the work is to end. */
+    private boolean rested() {
+        for (long left = restUntil - System.nanoTime(); left > 0; left = restUntil - System.nanoTime()) {
+            if (!waited(1 + left / 1_000_000)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean waited(long ms) {
+        try {
+            Thread.sleep(ms);
+            return true;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return false;
+        }
     }
 
     private Optional<Measured> measured(PhotoFile photo) {

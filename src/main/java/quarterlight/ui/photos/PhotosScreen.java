@@ -18,6 +18,7 @@ import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 import javax.swing.text.JTextComponent;
 import net.miginfocom.swing.MigLayout;
+import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.ZoneId;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
@@ -31,7 +32,6 @@ import quarterlight.ui.photos.film.FrameWork;
 import quarterlight.ui.photos.film.StatementSheet;
 import quarterlight.ui.photos.list.PhotoFilter;
 import quarterlight.ui.photos.list.PhotoHints;
-import quarterlight.ui.photos.list.PhotoList;
 import quarterlight.ui.photos.list.PhotosModel;
 import quarterlight.ui.photos.pins.PinBox;
 import quarterlight.ui.photos.pins.PinTable;
@@ -39,9 +39,13 @@ import quarterlight.ui.photos.pins.PinWork;
 import quarterlight.ui.photos.sheet.ContactSheet;
 import quarterlight.ui.photos.sheet.FilterBar;
 import quarterlight.ui.photos.view.LargeView;
+import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoId;
+import quarterlight.visit.Pin;
 import quarterlight.visit.RecordId;
+import quarterlight.visit.Recorded;
 import quarterlight.visit.ViewPoint;
+import quarterlight.visit.VisitRecord;
 
 /** The Photos station: the contact sheet, the photo in hand from near, and where it is pinned. Event thread only. */
 public final class PhotosScreen implements StationScreen {
@@ -74,8 +78,13 @@ public final class PhotosScreen implements StationScreen {
     private Optional<Asked> asked = Optional.empty();
     private boolean open;
 
-    /** What the last suggestions were asked for; equal if it is the same list and the same hints. */
-    private record Asked(PhotoList list, PhotoHints hints) {}
+    /** What the last suggestions were asked for; pins that are being stored do not count. */
+    private record Asked(
+            List<Photo> photos,
+            List<Recorded<Pin>> pins,
+            CorrectedTimes times,
+            OpenVisit.Drawing drawing,
+            PhotoHints hints) {}
 
     /** @param takeIn takes in photos; offered while there are none */
     public PhotosScreen(DeskParts parts, OpenVisit visit, Command takeIn) {
@@ -100,6 +109,7 @@ public final class PhotosScreen implements StationScreen {
         this.split = laidOut(takeIn);
         model.onList(this::listChanged);
         model.onHints(this::ask);
+        visit.selection().onSelected(hints::rest);
         listChanged();
         Timer first = new Timer(FIRST_ASK_MS, e -> begin());
         first.setRepeats(false);
@@ -180,7 +190,8 @@ public final class PhotosScreen implements StationScreen {
 
     /** Asks for suggestions if pins, times or near-duplicates are others than before; the window comes first. */
     private void ask() {
-        Asked now = new Asked(model.all(), model.hints());
+        VisitRecord held = visit.visit();
+        Asked now = new Asked(held.photos(), held.pins(), visit.times(), visit.drawing(), model.hints());
         if (open && !asked.equals(Optional.of(now))) {
             asked = Optional.of(now);
             suggestions.request(visit, model.hints());

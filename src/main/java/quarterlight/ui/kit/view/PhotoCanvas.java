@@ -5,6 +5,7 @@ import java.awt.Cursor;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.Rectangle;
 import java.awt.RenderingHints;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
@@ -16,6 +17,7 @@ import java.awt.image.BufferedImage;
 import java.util.Optional;
 import javax.accessibility.AccessibleRole;
 import quarterlight.ui.kit.DrawnComponent;
+import quarterlight.ui.kit.Later;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Palette;
@@ -43,13 +45,14 @@ public final class PhotoCanvas extends DrawnComponent {
     private transient Optional<Overlay> overlay = Optional.empty();
     private transient Optional<String> problem = Optional.empty();
     private transient Optional<Fitted> fitted = Optional.empty();
+    private final transient Later picture = new Later(this::repaint);
 
-    /** A picture drawn once at the size of the frame. */
-    private record Fitted(BufferedImage source, AffineTransform transform, BufferedImage picture) {}
+    /** The part of a picture that is seen, drawn once at the size of the screen, and where it lies in the frame. */
+    private record Fitted(BufferedImage source, AffineTransform transform, Rectangle place, BufferedImage picture) {}
 
     public PhotoCanvas(Texts texts, OpenVisit visit) {
         this.texts = texts;
-        this.pictures = new LargePictures(visit.images(), this::repaint, why -> {
+        this.pictures = new LargePictures(visit.images(), this::pictureCame, why -> {
             problem = Optional.of(why);
             repaint();
         });
@@ -79,6 +82,13 @@ public final class PhotoCanvas extends DrawnComponent {
         });
     }
 
+    /** Thumbnails of other photos come by the hundred while the sheet is scrolled. */
+    private void pictureCame() {
+        if (!pictures.best().equals(fitted.map(Fitted::source))) {
+            repaint();
+        }
+    }
+
     public void overlay(Overlay above) {
         overlay = Optional.of(above);
         repaint();
@@ -88,8 +98,11 @@ public final class PhotoCanvas extends DrawnComponent {
         return overlay;
     }
 
-    /** Shows a photo, fitted if it is another than before. */
+    /** Shows a photo, fitted if it is another than before. A picture is much to paint and comes after what stands beside it. */
     public void show(Optional<Photo> item) {
+        if (item.equals(photo)) {
+            return;
+        }
         boolean other = !item.map(Photo::id).equals(photo.map(Photo::id));
         photo = item;
         pictures.show(item.map(Photo::file));
@@ -101,7 +114,7 @@ public final class PhotoCanvas extends DrawnComponent {
         Look.named(
                 this,
                 item.map(i -> texts.get("photos.large.named", i.file().name())).orElse(texts.get("photos.large.name")));
-        repaint();
+        picture.ask();
     }
 
     /** Shows a frame of the film in hand, or the picture that stands for the film if empty. */
@@ -253,22 +266,28 @@ public final class PhotoCanvas extends DrawnComponent {
     private void draw(Graphics2D g, BufferedImage picture, ViewTransform t) {
         AffineTransform whole = new AffineTransform(t.toView());
         whole.scale(t.photoWidth() / picture.getWidth(), t.photoHeight() / picture.getHeight());
+        Rectangle place = whole.createTransformedShape(new Rectangle(picture.getWidth(), picture.getHeight()))
+                .getBounds()
+                .intersection(new Rectangle((int) t.viewWidth(), (int) t.viewHeight()));
+        if (place.isEmpty()) {
+            return;
+        }
         if (fitted.isEmpty()
                 || fitted.get().source() != picture
                 || !fitted.get().transform().equals(whole)
-                || fitted.get().picture().getWidth() != (int) t.viewWidth()
-                || fitted.get().picture().getHeight() != (int) t.viewHeight()) {
-            fitted = Optional.of(new Fitted(picture, whole, drawn(picture, t, whole)));
+                || !fitted.get().place().equals(place)) {
+            fitted = Optional.of(new Fitted(picture, whole, place, drawn(picture, place, whole)));
         }
-        g.drawImage(fitted.get().picture(), 0, 0, null);
+        g.drawImage(fitted.get().picture(), place.x, place.y, null);
     }
 
-    private static BufferedImage drawn(BufferedImage picture, ViewTransform t, AffineTransform whole) {
-        BufferedImage frame = new BufferedImage((int) t.viewWidth(), (int) t.viewHeight(), BufferedImage.TYPE_INT_RGB);
-        Graphics2D g = frame.createGraphics();
+    private static BufferedImage drawn(BufferedImage picture, Rectangle place, AffineTransform whole) {
+        BufferedImage part = new BufferedImage(place.width, place.height, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = part.createGraphics();
         try {
             g.setColor(Look.palette().sheet());
-            g.fillRect(0, 0, frame.getWidth(), frame.getHeight());
+            g.fillRect(0, 0, place.width, place.height);
+            g.translate(-place.x, -place.y);
             boolean enlarged = whole.getScaleX() * whole.getScaleX() + whole.getShearX() * whole.getShearX() >= 4;
             g.setRenderingHint(
                     RenderingHints.KEY_INTERPOLATION,
@@ -279,7 +298,7 @@ public final class PhotoCanvas extends DrawnComponent {
         } finally {
             g.dispose();
         }
-        return frame;
+        return part;
     }
 
     private void line(Graphics2D g, Palette p, String sentence) {

@@ -53,8 +53,7 @@ public record PhotoFilter(
     boolean takes(PhotoItem item, PhotoHints hints, Set<ZoneId> zones) {
         return showing.takes(item, hints)
                 && (!zonesOnly
-                        || item.pins().stream()
-                                .anyMatch(pin -> zones.contains(pin.value().zone())))
+                        || item.allPins().anyMatch(pin -> zones.contains(pin.zone())))
                 && (camera.isEmpty() || camera.equals(item.photo().file().camera()))
                 && (group.isEmpty() || group.equals(item.group()))
                 && (name.isEmpty() || item.name().toLowerCase(Locale.ROOT).contains(name));

@@ -5,6 +5,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import quarterlight.ui.kit.Coming;
 import quarterlight.visit.MediaKind;
 import quarterlight.visit.Photo;
@@ -19,6 +20,7 @@ import quarterlight.visit.Recorded;
  * @param local the same as local time at the visit
  * @param group number of the group between two pauses, from 1
  * @param pins its pins in the order in which they were made
+ * @param storing pins that were made and that the visit does not hold yet
  * @param noted true if something was drawn or said on it
  */
 public record PhotoItem(
@@ -27,13 +29,15 @@ public record PhotoItem(
         Optional<LocalDateTime> local,
         OptionalInt group,
         List<Recorded<Pin>> pins,
+        List<Pin> storing,
         boolean noted) {
     public PhotoItem {
         pins = List.copyOf(pins);
+        storing = List.copyOf(storing);
     }
 
-    PhotoItem with(List<Recorded<Pin>> otherPins, boolean isNoted) {
-        return new PhotoItem(photo, at, local, group, otherPins, isNoted);
+    PhotoItem with(List<Recorded<Pin>> otherPins, List<Pin> underWay, boolean isNoted) {
+        return new PhotoItem(photo, at, local, group, otherPins, underWay, isNoted);
     }
 
     public PhotoId id() {
@@ -44,8 +48,24 @@ public record PhotoItem(
         return photo.file().name();
     }
 
+    /** True for a photo with a pin, also while that is being stored. */
     public boolean isPinned() {
-        return !pins.isEmpty();
+        return !pins.isEmpty() || isStoring();
+    }
+
+    /** True while a pin of it is being stored. */
+    public boolean isStoring() {
+        return !storing.isEmpty();
+    }
+
+    /** Its pins, those that are being stored last. */
+    public Stream<Pin> allPins() {
+        return Stream.concat(pins.stream().map(Recorded::value), storing.stream());
+    }
+
+    /** True if it can stand for another on a sheet without anything else moving. */
+    boolean isAt(PhotoItem other) {
+        return id().equals(other.id()) && group.equals(other.group) && at.equals(other.at);
     }
 
     public boolean isAside() {

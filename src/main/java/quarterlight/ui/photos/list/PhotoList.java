@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
 import quarterlight.capture.CorrectedTime;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.capture.PhotoGroups;
@@ -57,6 +58,7 @@ public final class PhotoList {
                     time.map(t -> t.local().toLocalDateTime()),
                     groups.of(photo.id()).map(OptionalInt::of).orElseGet(OptionalInt::empty),
                     pins.getOrDefault(photo.id(), List.of()),
+                    List.of(),
                     noted.contains(photo.id())));
         }
         items.sort(Comparator.comparing((PhotoItem item) -> item.at().orElse(Instant.MAX))
@@ -64,15 +66,18 @@ public final class PhotoList {
         return new PhotoList(items);
     }
 
-    /** The same photos in the same order with the pins and notes of a later state of the visit. */
-    PhotoList with(VisitRecord visit) {
+    /** The same photos in the same order with the pins and notes of a later state of the visit, and the pins that are being stored. */
+    PhotoList with(VisitRecord visit, List<Pin> underWay) {
         Map<PhotoId, List<Recorded<Pin>>> pins = pins(visit);
+        Map<PhotoId, List<Pin>> storing = underWay.stream().collect(Collectors.groupingBy(Pin::photo));
         Set<PhotoId> noted = noted(visit);
         List<PhotoItem> fresh = new ArrayList<>(items.size());
         for (PhotoItem item : items) {
             List<Recorded<Pin>> now = pins.getOrDefault(item.id(), List.of());
-            boolean same = now.equals(item.pins()) && noted.contains(item.id()) == item.noted();
-            fresh.add(same ? item : item.with(now, noted.contains(item.id())));
+            List<Pin> soon = storing.getOrDefault(item.id(), List.of());
+            boolean isNoted = noted.contains(item.id());
+            boolean same = now.equals(item.pins()) && soon.equals(item.storing()) && isNoted == item.noted();
+            fresh.add(same ? item : item.with(now, soon, isNoted));
         }
         return new PhotoList(fresh, places);
     }
@@ -92,6 +97,25 @@ public final class PhotoList {
         visit.traces().forEach(row -> noted.add(row.value().photo()));
         visit.statements().forEach(row -> noted.addAll(row.value().photos()));
         return noted;
+    }
+
+    /** Where this list tells other things of a photo than another list does; empty unless both hold the same photos at the same places. */
+    public Optional<List<Integer>> changes(PhotoList before) {
+        if (size() != before.size()) {
+            return Optional.empty();
+        }
+        List<Integer> changed = new ArrayList<>();
+        for (int place = 0; place < items.size(); place++) {
+            PhotoItem now = items.get(place);
+            PhotoItem then = before.items.get(place);
+            if (now != then) {
+                if (!now.isAt(then)) {
+                    return Optional.empty();
+                }
+                changed.add(place);
+            }
+        }
+        return Optional.of(changed);
     }
 
     public List<PhotoItem> items() {

@@ -40,6 +40,7 @@ public final class PhotosModel {
         this.visit = Objects.requireNonNull(visit, "visit");
         this.timesRead = visit.times();
         visit.onVisit(this::visitChanged);
+        visit.onUnderWay(this::visitChanged);
         visit.selection().onSelected(() -> {
             if (filter.zonesOnly()) {
                 narrow();
@@ -54,7 +55,7 @@ public final class PhotosModel {
             List<Photo> photos = new ArrayList<>(visit.visit().photos());
             photos.addAll(coming);
             VisitRecord both = visit.visit().holding(photos);
-            all = PhotoList.of(both, CorrectedTimes.of(both)).with(visit.visit());
+            all = PhotoList.of(both, CorrectedTimes.of(both)).with(visit.visit(), visit.underWay());
             read = Optional.empty();
             narrow();
             return;
@@ -62,9 +63,8 @@ public final class PhotosModel {
         boolean samePhotos = read.map(
                         before -> before.photos().equals(visit.visit().photos()))
                 .orElse(false);
-        all = samePhotos && timesRead == visit.times()
-                ? all.with(visit.visit())
-                : PhotoList.of(visit.visit(), visit.times());
+        PhotoList same = samePhotos && timesRead == visit.times() ? all : PhotoList.of(visit.visit(), visit.times());
+        all = same.with(visit.visit(), visit.underWay());
         read = Optional.of(visit.visit());
         timesRead = visit.times();
         narrow();
@@ -72,9 +72,10 @@ public final class PhotosModel {
 
     private void narrow() {
         Set<ZoneId> zones = visit.selection().zones();
-        shown = new PhotoList(all.items().stream()
+        List<PhotoItem> taken = all.items().stream()
                 .filter(item -> filter.takes(item, hints, zones))
-                .toList());
+                .toList();
+        shown = taken.size() == all.size() ? all : new PhotoList(taken);
         listChanged.tell();
     }
 

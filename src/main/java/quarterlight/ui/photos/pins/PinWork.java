@@ -19,8 +19,8 @@ import quarterlight.visit.Recorded;
 import quarterlight.visit.ViewPoint;
 
 /**
- * Makes, moves, words and removes pins, and sets photos aside; each is one step that undo takes back. The next photo comes up at once,
- * before the visit has answered. Event thread only.
+ * Makes, moves, words and removes pins, and sets photos aside; each is one step that undo takes back. A pin is shown and the next photo
+ * comes up at once, before the visit has answered. Event thread only.
  */
 public final class PinWork {
     private final DeskParts parts;
@@ -49,15 +49,19 @@ public final class PinWork {
         }
         List<Pin> pins = photos.stream()
                 .flatMap(id -> model.all().find(id).stream())
-                .filter(item -> item.pins().stream()
-                        .noneMatch(pin -> pin.value().zone().equals(zone)
-                                && pin.value().at().equals(moment(item))
-                                && (point.isEmpty() || pin.value().point().equals(point))))
+                .filter(item -> item.allPins()
+                        .noneMatch(pin -> pin.zone().equals(zone)
+                                && pin.at().equals(moment(item))
+                                && (point.isEmpty() || pin.point().equals(point))))
                 .map(item -> new Pin(
                         item.id(), zone, moment(item), point, Optional.empty(), Optional.empty(), Optional.empty()))
                 .toList();
         if (!pins.isEmpty()) {
-            underWay(photos, store -> new RowEdits(store).add(RecordKind.PINS, pins));
+            visit.pin(
+                    pins,
+                    store -> new RowEdits(store).add(RecordKind.PINS, pins),
+                    done -> {},
+                    parts.problems()::failed);
         }
         return true;
     }

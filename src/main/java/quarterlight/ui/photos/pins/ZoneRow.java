@@ -37,6 +37,9 @@ final class ZoneRow extends JButton {
      * @param taken true if Enter takes this one
      */
     void show(Optional<ZoneId> fresh, String name, OptionalDouble p, boolean taken) {
+        if (fresh.equals(zone) && name.equals(label) && p.equals(likely) && taken == first && isEnabled() == fresh.isPresent()) {
+            return;
+        }
         zone = fresh;
         label = name;
         likely = p;

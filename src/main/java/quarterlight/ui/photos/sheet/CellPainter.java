@@ -116,7 +116,7 @@ final class CellPainter {
                         () -> open ? texts.get(item.isComing() ? "coming.cell" : "photos.cell.unpinned") : zones(item));
         if (!open && !item.isAside()) {
             g.setColor(p.accent());
-            g.fillOval(cell.x, first + 8, 6, 6);
+            dot(g, cell.x, first + 8, item.isStoring());
             g.setColor(p.ink());
             g.drawString(shortened(where, metrics, cell.width - 10), cell.x + 10, first + 15);
         } else {
@@ -124,9 +124,19 @@ final class CellPainter {
         }
     }
 
+    /** Full for a pin that the visit holds, a ring while one is being stored. */
+    private static void dot(Graphics2D g, int x, int y, boolean storing) {
+        if (storing) {
+            g.setStroke(THIN);
+            g.drawOval(x, y, 5, 5);
+        } else {
+            g.fillOval(x, y, 6, 6);
+        }
+    }
+
     private String zones(PhotoItem item) {
-        return item.pins().stream()
-                .map(pin -> visit.label(pin.value().zone()))
+        return item.allPins()
+                .map(pin -> visit.label(pin.zone()))
                 .distinct()
                 .collect(Collectors.joining(", "));
     }

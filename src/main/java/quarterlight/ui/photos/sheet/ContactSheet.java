@@ -124,9 +124,11 @@ public final class ContactSheet extends DrawnComponent implements Scrollable {
         }
     }
 
+    /** Only what tells something else is painted anew, and everything if photos moved. */
     private void listChanged() {
+        PhotoList before = list;
         list = model.shown();
-        layOut();
+        list.changes(before).ifPresentOrElse(places -> places.forEach(this::repaintCell), this::layOut);
     }
 
     private void layOut() {
@@ -157,10 +159,12 @@ public final class ContactSheet extends DrawnComponent implements Scrollable {
     }
 
     private void repaintCell(PhotoId photo) {
-        list.placeOf(photo).ifPresent(place -> {
-            Rectangle r = geometry.cell(place);
-            repaint(r.x - 6, r.y - 6, r.width + 12, r.height + 12);
-        });
+        list.placeOf(photo).ifPresent(this::repaintCell);
+    }
+
+    private void repaintCell(int place) {
+        Rectangle r = geometry.cell(place);
+        repaint(r.x - 6, r.y - 6, r.width + 12, r.height + 12);
     }
 
     /** Scrolls so that a photo is seen whole, with the pause above it. */
@@ -235,8 +239,7 @@ public final class ContactSheet extends DrawnComponent implements Scrollable {
         return selection().hoveredPhoto().isEmpty()
                 && selection()
                         .hoveredZone()
-                        .map(zone -> item.pins().stream()
-                                .anyMatch(pin -> pin.value().zone().equals(zone)))
+                        .map(zone -> item.allPins().anyMatch(pin -> pin.zone().equals(zone)))
                         .orElse(false);
     }
 

@@ -19,6 +19,7 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Format;
+import quarterlight.ui.kit.Later;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.photos.list.PhotoItem;
@@ -44,6 +45,7 @@ public final class FilterBar extends JPanel {
     private int groupsKnown;
     private int photosKnown = -1;
     private transient Map<Showing, Integer> shownCounts = Map.of();
+    private final transient Later later = new Later(this::fill);
     private boolean filling;
 
     public FilterBar(DeskParts parts, PhotosModel model, ContactSheet sheet) {
@@ -64,8 +66,8 @@ public final class FilterBar extends JPanel {
         add(slider(parts, sheet), "w 56:84:100");
         fill();
         listen();
-        model.onList(this::fill);
-        model.onHints(this::fill);
+        model.onList(later::ask);
+        model.onHints(later::ask);
     }
 
     private JSlider slider(DeskParts parts, ContactSheet sheet) {

@@ -46,6 +46,7 @@ public final class NoteDesk implements PhotoCanvas.Overlay {
     private final Function<String, Optional<String>> ask;
     private final Listeners changed = new Listeners();
     private Optional<PhotoNotePainter> painter = Optional.empty();
+    private List<Object> painted = List.of();
     private boolean drawing;
     private Optional<NoteTool> tool = Optional.empty();
     private Optional<Point2D> start = Optional.empty();
@@ -68,7 +69,15 @@ public final class NoteDesk implements PhotoCanvas.Overlay {
                 this::ready,
                 failure -> LOG.log(System.Logger.Level.WARNING, "notes cannot be painted", failure));
         canvas.overlay(this);
-        visit.onVisit(canvas::repaint);
+        visit.onVisit(this::visitChanged);
+    }
+
+    private void visitChanged() {
+        List<Object> now = List.of(visit.visit().photoNotes(), visit.visit().hidden());
+        if (!now.equals(painted)) {
+            painted = now;
+            canvas.repaint();
+        }
     }
 
     private void ready(PhotoNotePainter loaded) {

@@ -85,6 +85,7 @@ class FilmDeskTest {
                 Optional.empty(),
                 OptionalInt.empty(),
                 List.of(),
+                List.of(),
                 false));
     }
 

@@ -37,6 +37,7 @@ class SheetGeometryPropertyTest {
                     Optional.of(LocalDateTime.ofInstant(at, ZoneOffset.UTC)),
                     OptionalInt.of(group),
                     List.of(),
+                    List.of(),
                     false));
         }
         return items;
