@@ -102,8 +102,7 @@ public final class PinKey {
             entries.add(entry(
                     entries.size() + 1,
                     row,
-                    pin.point()
-                            .or(() -> middles.computeIfAbsent(pin.zone(), zone -> places.pointFor(diagram, zone))),
+                    pin.point().or(() -> middles.computeIfAbsent(pin.zone(), zone -> places.pointFor(diagram, zone))),
                     catalog,
                     times,
                     photos.get(pin.photo())));
@@ -148,8 +147,7 @@ public final class PinKey {
                 .forEach(all::add);
         Pin pin = row.value();
         int at = all.size();
-        all.add(entry(
-                at + 1, row, pin.point().or(() -> places.pointFor(diagram, pin.zone())), catalog, times, photo));
+        all.add(entry(at + 1, row, pin.point().or(() -> places.pointFor(diagram, pin.zone())), catalog, times, photo));
         entries.subList(at, entries.size()).forEach(entry -> all.add(entry.numbered(entry.number() + 1)));
         return new PinKey(all);
     }

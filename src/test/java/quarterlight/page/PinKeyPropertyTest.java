@@ -94,8 +94,7 @@ class PinKeyPropertyTest {
                 bare.sharpness(),
                 bare.notes(),
                 bare.contentId());
-        return new Photo(
-                new PhotoId(number), file, number % 5 == 0 ? Optional.of("soft") : Optional.empty());
+        return new Photo(new PhotoId(number), file, number % 5 == 0 ? Optional.of("soft") : Optional.empty());
     }
 
     private static Pin pin(PhotoId photo, ZoneId zone) {

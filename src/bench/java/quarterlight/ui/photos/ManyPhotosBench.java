@@ -23,7 +23,6 @@ import java.util.OptionalInt;
 import java.util.Random;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executors;
-import java.util.concurrent.TimeUnit;
 import javax.swing.JButton;
 import javax.swing.JFrame;
 import javax.swing.JSplitPane;
@@ -72,7 +71,6 @@ public final class ManyPhotosBench {
     /** Time between two keys. */
     private static final int EVERY_MS = 450;
 
-
     private ManyPhotosBench() {}
 
     public static void main(String[] arguments) throws Exception {
@@ -110,7 +108,7 @@ public final class ManyPhotosBench {
                 : -1;
     }
 
-    private static long threadNanos() {
+    static long threadNanos() {
         return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
     }
 
@@ -259,6 +257,7 @@ public final class ManyPhotosBench {
     private static void pins(Window window) throws Exception {
         List<Double> shown = new ArrayList<>();
         List<Double> settled = new ArrayList<>();
+        List<Double> processor = new ArrayList<>();
         PinFrames frames = new PinFrames(
                 (ContactSheet) window.screen().first(), window.diagram().diagram());
         SwingUtilities.invokeAndWait(() -> RepaintManager.setCurrentManager(frames));
@@ -275,11 +274,13 @@ public final class ManyPhotosBench {
             if (frames.shown().isPresent()) {
                 shown.add((frames.shown().getAsLong() - before) / 1e6);
                 settled.add((frames.last() - before) / 1e6);
+                processor.add(frames.processor() / 1e6);
             } else {
                 missed++;
             }
         }
         report("from a key to the frame with the pin on the diagram and in its cell, by the clock", shown);
+        report("the same, processor time of the event thread", processor);
         report("from a key to the last frame that follows it, by the clock", settled);
         say("pins that were not seen within %d ms: %d of %d", EVERY_MS, missed, PINS);
         say(

@@ -30,6 +30,8 @@ final class PinFrames extends RepaintManager {
     private Optional<PhotoId> awaited = Optional.empty();
     private Point cell = new Point();
     private OptionalLong shown = OptionalLong.empty();
+    private long processorBefore;
+    private long processor;
     private long last;
 
     PinFrames(ContactSheet sheet, DiagramPanel diagram) throws AWTException {
@@ -43,7 +45,13 @@ final class PinFrames extends RepaintManager {
         cell = new Point(sheet.anchorX() - WITHIN_X, sheet.anchorY() - WITHIN_Y);
         awaited = Optional.of(photo);
         shown = OptionalLong.empty();
+        processorBefore = ManyPhotosBench.threadNanos();
         last = System.nanoTime();
+    }
+
+    /** Processor time of the event thread from {@link #await} to the first frame with the pin, ns. */
+    long processor() {
+        return processor;
     }
 
     /** When the pin was first seen, by {@link System#nanoTime}; empty if it was not. */
@@ -61,6 +69,7 @@ final class PinFrames extends RepaintManager {
         super.paintDirtyRegions();
         if (awaited.isPresent()) {
             if (shown.isEmpty()) {
+                processor = ManyPhotosBench.threadNanos() - processorBefore;
                 Toolkit.getDefaultToolkit().sync();
                 if (isOnDiagram(awaited.get()) && isInCell()) {
                     shown = OptionalLong.of(System.nanoTime());
@@ -71,8 +80,7 @@ final class PinFrames extends RepaintManager {
     }
 
     private boolean isOnDiagram(PhotoId photo) {
-        return diagram.pins().entries().stream()
-                .anyMatch(entry -> entry.photo().equals(photo));
+        return diagram.pins().entries().stream().anyMatch(entry -> entry.photo().equals(photo));
     }
 
     private boolean isInCell() {

@@ -270,8 +270,7 @@ final class PinLayer {
             disc(
                     g,
                     p,
-                    new Point2D.Double(
-                            pile.center().getX() + 3, pile.center().getY() - 3),
+                    new Point2D.Double(pile.center().getX() + 3, pile.center().getY() - 3),
                     "",
                     false);
         }

@@ -145,7 +145,8 @@ public final class OpenVisit {
      * Makes pins in the background. They count as under way at once, so that they can be shown, until the visit holds them or has refused
      * them; a refusal is told to {@code failed} when they are gone again.
      */
-    public <T> void pin(List<Pin> pins, StoreWork<T> work, Consumer<? super T> done, Consumer<? super Exception> failed) {
+    public <T> void pin(
+            List<Pin> pins, StoreWork<T> work, Consumer<? super T> done, Consumer<? super Exception> failed) {
         List<Pin> made = List.copyOf(pins);
         underWay.add(made);
         underWayListeners.tell();
@@ -203,9 +204,12 @@ public final class OpenVisit {
         if (fresh.number() <= state.number()) {
             return;
         }
+        boolean otherPhotos = !fresh.visit().photos().equals(state.visit().photos());
         boolean otherCar = !fresh.visit().facts().equals(state.visit().facts());
         state = fresh;
-        selection.keep(fresh.visit());
+        if (otherPhotos) {
+            selection.keep(fresh.visit());
+        }
         visitListeners.tell();
         if (otherCar) {
             parts.jobs()

@@ -31,7 +31,7 @@ final class HintWork {
     private static final long FIRST_WAIT_MS = 1500;
 
     /** So long after the inspector did something no picture is looked at. */
-    private static final long REST_NS = 400_000_000L;
+    private static final long REST_NS = 1_000_000_000L;
 
     private static final long TELL_EVERY_NS = 3_000_000_000L;
 

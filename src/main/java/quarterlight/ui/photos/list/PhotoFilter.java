@@ -52,8 +52,7 @@ public record PhotoFilter(
     /** @param zones zones selected on the diagram */
     boolean takes(PhotoItem item, PhotoHints hints, Set<ZoneId> zones) {
         return showing.takes(item, hints)
-                && (!zonesOnly
-                        || item.allPins().anyMatch(pin -> zones.contains(pin.zone())))
+                && (!zonesOnly || item.allPins().anyMatch(pin -> zones.contains(pin.zone())))
                 && (camera.isEmpty() || camera.equals(item.photo().file().camera()))
                 && (group.isEmpty() || group.equals(item.group()))
                 && (name.isEmpty() || item.name().toLowerCase(Locale.ROOT).contains(name));

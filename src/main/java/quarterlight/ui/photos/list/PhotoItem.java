@@ -40,6 +40,11 @@ public record PhotoItem(
         return new PhotoItem(photo, at, local, group, otherPins, underWay, isNoted);
     }
 
+    /** True if pins and notes of it are as another item of the same photo has them. */
+    boolean hasPinsAndNotesOf(PhotoItem other) {
+        return noted == other.noted && pins.equals(other.pins) && storing.equals(other.storing);
+    }
+
     public PhotoId id() {
         return photo.id();
     }
@@ -61,11 +66,6 @@ public record PhotoItem(
     /** Its pins, those that are being stored last. */
     public Stream<Pin> allPins() {
         return Stream.concat(pins.stream().map(Recorded::value), storing.stream());
-    }
-
-    /** True if it can stand for another on a sheet without anything else moving. */
-    boolean isAt(PhotoItem other) {
-        return id().equals(other.id()) && group.equals(other.group) && at.equals(other.at);
     }
 
     public boolean isAside() {

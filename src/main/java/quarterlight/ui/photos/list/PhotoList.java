@@ -26,13 +26,22 @@ public final class PhotoList {
     public static final PhotoList EMPTY = new PhotoList(List.of());
 
     private final List<PhotoItem> items;
-    private final Map<PhotoId, Integer> places;
+    private final Places places;
 
-    PhotoList(List<PhotoItem> items) {
-        this(items, placed(items));
+    /** Where each photo stands; the same object in lists of the same photos in the same order. */
+    private static final class Places {
+        private final Map<PhotoId, Integer> byPhoto;
+
+        Places(Map<PhotoId, Integer> byPhoto) {
+            this.byPhoto = byPhoto;
+        }
     }
 
-    private PhotoList(List<PhotoItem> items, Map<PhotoId, Integer> places) {
+    PhotoList(List<PhotoItem> items) {
+        this(items, new Places(placed(items)));
+    }
+
+    private PhotoList(List<PhotoItem> items, Places places) {
         this.items = List.copyOf(items);
         this.places = places;
     }
@@ -82,6 +91,20 @@ public final class PhotoList {
         return new PhotoList(fresh, places);
     }
 
+    /** The same with other pins that are being stored. */
+    PhotoList with(List<Pin> underWay) {
+        Map<PhotoId, List<Pin>> storing = underWay.stream().collect(Collectors.groupingBy(Pin::photo));
+        List<PhotoItem> fresh = new ArrayList<>(items);
+        for (int place = 0; place < items.size(); place++) {
+            PhotoItem item = items.get(place);
+            if (item.isStoring() || storing.containsKey(item.id())) {
+                List<Pin> soon = storing.getOrDefault(item.id(), List.of());
+                fresh.set(place, item.with(item.pins(), soon, item.noted()));
+            }
+        }
+        return new PhotoList(fresh, places);
+    }
+
     private static Map<PhotoId, List<Recorded<Pin>>> pins(VisitRecord visit) {
         Map<PhotoId, List<Recorded<Pin>>> pins = new HashMap<>();
         visit.pins().forEach(row -> pins.computeIfAbsent(row.value().photo(), photo -> new ArrayList<>())
@@ -99,19 +122,14 @@ public final class PhotoList {
         return noted;
     }
 
-    /** Where this list tells other things of a photo than another list does; empty unless both hold the same photos at the same places. */
+    /** Where pins or notes are others than in an earlier list; empty if this list was not made of that one by such changes alone. */
     public Optional<List<Integer>> changes(PhotoList before) {
-        if (size() != before.size()) {
+        if (places != before.places) {
             return Optional.empty();
         }
         List<Integer> changed = new ArrayList<>();
         for (int place = 0; place < items.size(); place++) {
-            PhotoItem now = items.get(place);
-            PhotoItem then = before.items.get(place);
-            if (now != then) {
-                if (!now.isAt(then)) {
-                    return Optional.empty();
-                }
+            if (!items.get(place).hasPinsAndNotesOf(before.items.get(place))) {
                 changed.add(place);
             }
         }
@@ -127,12 +145,12 @@ public final class PhotoList {
     }
 
     public Optional<PhotoItem> find(PhotoId id) {
-        return Optional.ofNullable(places.get(id)).map(items::get);
+        return Optional.ofNullable(places.byPhoto.get(id)).map(items::get);
     }
 
     /** Place in the list; empty for a photo that is not in it. */
     public OptionalInt placeOf(PhotoId id) {
-        Integer place = places.get(id);
+        Integer place = places.byPhoto.get(id);
         return place == null ? OptionalInt.empty() : OptionalInt.of(place);
     }
 }

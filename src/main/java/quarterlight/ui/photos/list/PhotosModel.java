@@ -40,7 +40,7 @@ public final class PhotosModel {
         this.visit = Objects.requireNonNull(visit, "visit");
         this.timesRead = visit.times();
         visit.onVisit(this::visitChanged);
-        visit.onUnderWay(this::visitChanged);
+        visit.onUnderWay(this::underWayChanged);
         visit.selection().onSelected(() -> {
             if (filter.zonesOnly()) {
                 narrow();
@@ -70,12 +70,22 @@ public final class PhotosModel {
         narrow();
     }
 
+    private void underWayChanged() {
+        all = all.with(visit.underWay());
+        narrow();
+    }
+
     private void narrow() {
+        if (filter.equals(PhotoFilter.ALL)) {
+            shown = all;
+            listChanged.tell();
+            return;
+        }
         Set<ZoneId> zones = visit.selection().zones();
         List<PhotoItem> taken = all.items().stream()
                 .filter(item -> filter.takes(item, hints, zones))
                 .toList();
-        shown = taken.size() == all.size() ? all : new PhotoList(taken);
+        shown = new PhotoList(taken);
         listChanged.tell();
     }
 

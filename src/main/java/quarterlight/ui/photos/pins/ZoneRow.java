@@ -37,7 +37,11 @@ final class ZoneRow extends JButton {
      * @param taken true if Enter takes this one
      */
     void show(Optional<ZoneId> fresh, String name, OptionalDouble p, boolean taken) {
-        if (fresh.equals(zone) && name.equals(label) && p.equals(likely) && taken == first && isEnabled() == fresh.isPresent()) {
+        if (fresh.equals(zone)
+                && name.equals(label)
+                && p.equals(likely)
+                && taken == first
+                && isEnabled() == fresh.isPresent()) {
             return;
         }
         zone = fresh;

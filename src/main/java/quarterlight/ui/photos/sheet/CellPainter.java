@@ -135,10 +135,7 @@ final class CellPainter {
     }
 
     private String zones(PhotoItem item) {
-        return item.allPins()
-                .map(pin -> visit.label(pin.zone()))
-                .distinct()
-                .collect(Collectors.joining(", "));
+        return item.allPins().map(pin -> visit.label(pin.zone())).distinct().collect(Collectors.joining(", "));
     }
 
     private List<String> marks(PhotoItem item, PhotoHints hints) {

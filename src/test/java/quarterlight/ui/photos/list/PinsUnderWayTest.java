@@ -125,11 +125,7 @@ class PinsUnderWayTest {
     }
 
     private void make(Pin pin) {
-        visit.pin(
-                List.of(pin),
-                store -> new RowEdits(store).add(RecordKind.PINS, List.of(pin)),
-                done -> {},
-                told::set);
+        visit.pin(List.of(pin), store -> new RowEdits(store).add(RecordKind.PINS, List.of(pin)), done -> {}, told::set);
     }
 
     /** Keeps the store busy until the latch is open. */
@@ -228,9 +224,8 @@ class PinsUnderWayTest {
         until(() -> visit.underWay().isEmpty());
         assertThat(told.get()).hasMessage("The visit does not take the pin.");
         assertThat(openWhenTold.get()).isTrue();
-        assertThat(asked(() -> visit.visit().pins().stream()
-                        .map(row -> row.value())
-                        .toList()))
+        assertThat(asked(() ->
+                        visit.visit().pins().stream().map(row -> row.value()).toList()))
                 .containsExactly(pin(1, HOOD), pin(3, ROOF));
         assertThat(asked(() -> item(2).isOpen())).isTrue();
     }
