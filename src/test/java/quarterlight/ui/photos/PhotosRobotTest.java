@@ -39,7 +39,10 @@ class PhotosRobotTest extends DeskRobot {
         assertThat(pins().get(0).zone().value()).isEqualTo("hood");
         until(
                 "the next unpinned photo is in hand and has suggestions",
-                () -> robot.finder().findByName("photos-row-1").isEnabled());
+                () -> robot.finder()
+                                .findAll(c -> "photos-row-1".equals(c.getName()) && c.isShowing() && c.isEnabled())
+                                .size()
+                        == 1);
         robot.type('1');
         until("the second photo is pinned by one key", () -> pins().size() == 2);
         assertThat(pins().get(1).photo()).isNotEqualTo(pins().get(0).photo());

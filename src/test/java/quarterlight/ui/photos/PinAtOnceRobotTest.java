@@ -47,7 +47,10 @@ class PinAtOnceRobotTest extends DeskRobot {
         until("the first photo is pinned", () -> pins().size() == 1);
         until(
                 "the next photo has a suggestion",
-                () -> robot.finder().findByName("photos-row-1").isEnabled());
+                () -> robot.finder()
+                                .findAll(c -> "photos-row-1".equals(c.getName()) && c.isShowing() && c.isEnabled())
+                                .size()
+                        == 1);
         robot.focusAndWaitForFocusGain(sheet());
     }
 
