@@ -48,7 +48,7 @@ public final class LargeView extends JPanel {
         this.second = new PhotoCanvas(texts, model.visit());
         first.setName("photos-large");
         this.notes = new NoteDesk(texts, model.visit(), first, ask);
-        second.overlay(notes.shownOnly());
+        notes.showOn(second);
         JPanel words = new JPanel(new MigLayout("insets 4 10 6 10, gapy 0, gapx 12, fillx", "[grow,fill][]"));
         name.putClientProperty("FlatLaf.styleClass", "h4");
         words.add(name, "wmin 0");

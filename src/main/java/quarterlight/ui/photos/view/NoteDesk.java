@@ -46,6 +46,7 @@ public final class NoteDesk implements PhotoCanvas.Overlay {
     private final Function<String, Optional<String>> ask;
     private final Listeners changed = new Listeners();
     private Optional<PhotoNotePainter> painter = Optional.empty();
+    private Optional<PhotoCanvas> beside = Optional.empty();
     private List<Object> painted = List.of();
     private boolean drawing;
     private Optional<NoteTool> tool = Optional.empty();
@@ -77,6 +78,7 @@ public final class NoteDesk implements PhotoCanvas.Overlay {
         if (!now.equals(painted)) {
             painted = now;
             canvas.repaint();
+            beside.ifPresent(PhotoCanvas::repaint);
         }
     }
 
@@ -124,9 +126,10 @@ public final class NoteDesk implements PhotoCanvas.Overlay {
         return changed.add(listener);
     }
 
-    /** The same notes on another frame, to be looked at only. */
-    PhotoCanvas.Overlay shownOnly() {
-        return new PhotoCanvas.Overlay() {
+    /** Shows the same notes on another frame, to be looked at only. */
+    void showOn(PhotoCanvas other) {
+        beside = Optional.of(other);
+        other.overlay(new PhotoCanvas.Overlay() {
             @Override
             public void paint(Graphics2D g, Photo photo, double scale) {
                 NoteDesk.this.paint(g, photo, scale);
@@ -136,7 +139,7 @@ public final class NoteDesk implements PhotoCanvas.Overlay {
             public boolean takesMouse() {
                 return false;
             }
-        };
+        });
     }
 
     @Override
