@@ -1,20 +1,29 @@
 package quarterlight.visit;
 
-import java.util.regex.Pattern;
-
 /**
  * A SHA-256 digest.
  *
  * @param hex 64 hexadecimal digits, lower case
  */
 public record Sha256(String hex) {
-    private static final Pattern FORM = Pattern.compile("[0-9a-f]{64}");
+    private static final int DIGITS = 64;
     private static final int PREFIX = 12;
 
     public Sha256 {
-        if (!FORM.matcher(hex).matches()) {
+        if (!isForm(hex)) {
             throw new IllegalArgumentException("a SHA-256 has 64 lower-case hexadecimal digits, not: " + hex);
         }
+    }
+
+    /** By hand, since thousands are read when a visit is opened. */
+    private static boolean isForm(String hex) {
+        for (int i = 0; i < hex.length(); i++) {
+            char digit = hex.charAt(i);
+            if ((digit < '0' || digit > '9') && (digit < 'a' || digit > 'f')) {
+                return false;
+            }
+        }
+        return hex.length() == DIGITS;
     }
 
     /** The first digits, as they name a file in the originals. */

@@ -101,9 +101,7 @@ public final class PhotosScreen implements StationScreen {
         model.onList(this::listChanged);
         model.onHints(this::ask);
         listChanged();
-        Timer first = new Timer(FIRST_ASK_MS, e -> begin());
-        first.setRepeats(false);
-        first.start();
+        visit.afterPainting(this::begin);
         model.all().items().stream()
                 .filter(item -> item.isOpen())
                 .findFirst()
@@ -188,8 +186,12 @@ public final class PhotosScreen implements StationScreen {
     }
 
     private void begin() {
-        open = true;
-        ask();
+        Timer first = new Timer(FIRST_ASK_MS, e -> {
+            open = true;
+            ask();
+        });
+        first.setRepeats(false);
+        first.start();
     }
 
     private void setAsideOrRemoveNote() {

@@ -59,6 +59,9 @@ public final class PhotosModel {
             narrow();
             return;
         }
+        if (read.filter(before -> before == visit.visit()).isPresent() && timesRead == visit.times()) {
+            return;
+        }
         boolean samePhotos = read.map(
                         before -> before.photos().equals(visit.visit().photos()))
                 .orElse(false);
