@@ -18,7 +18,9 @@ class IsoTimeTest {
             LocalDateTime time = LocalDateTime.of(1 + random.nextInt(9999), 1, 1, 0, 0)
                     .plusSeconds(random.nextInt(365 * 86_400))
                     .plusNanos(random.nextInt(4) == 0 ? random.nextInt(1_000_000_000) : 0);
-            assertThat(IsoTime.read(time.toString())).as("seed 62, number %d", i).isEqualTo(time);
+            assertThat(IsoTime.read(time.toString()))
+                    .as("seed 62, number %d", i)
+                    .isEqualTo(time);
         }
     }
 

@@ -59,7 +59,7 @@ public final class PhotosModel {
             narrow();
             return;
         }
-        if (read.filter(before -> before == visit.visit()).isPresent() && timesRead == visit.times()) {
+        if (timesRead == visit.times() && read.equals(Optional.of(visit.visit()))) {
             return;
         }
         boolean samePhotos = read.map(
