@@ -6,7 +6,6 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import javax.swing.SwingUtilities;
-import quarterlight.diagram.DiagramRefused;
 import quarterlight.store.VisitLocked;
 import quarterlight.store.VisitOpening;
 import quarterlight.store.VisitProblem;
@@ -66,11 +65,7 @@ public final class VisitReading {
     /** Waits for what is read; reads it on the calling thread if nobody began. Not on the event thread. */
     Ready await() throws Exception {
         work.run();
-        try {
-            return work.get();
-        } catch (ExecutionException e) {
-            throw e.getCause() instanceof Exception cause ? cause : e;
-        }
+        return result(work);
     }
 
     /** Closes what is read, for want of a window. Not on the event thread. */
@@ -89,18 +84,33 @@ public final class VisitReading {
         }
     }
 
-    private static Ready ready(Clock clock, Opening way) throws VisitProblem, DiagramRefused {
+    private static Ready ready(Clock clock, Opening way) throws Exception {
         VisitStore store = way.open(VisitOpening.by(clock).guardedBy(VisitReading::refuseEventThread));
         try {
+            VisitFacts facts = store.facts();
+            FutureTask<OpenVisit.Drawing> drawing =
+                    new FutureTask<>(() -> DrawingOf.visitSoon(store.folder().root(), facts));
+            new Thread(drawing, "quarterlight-drawing").start();
             StoreThread thread = new StoreThread(store);
             StoreThread.State state = thread.first();
+            VisitFacts now = state.visit().facts();
             return new Ready(
                     thread,
                     state,
-                    DrawingOf.visitSoon(store.folder().root(), state.visit().facts()));
-        } catch (VisitProblem | DiagramRefused | RuntimeException e) {
+                    now.equals(facts)
+                            ? result(drawing)
+                            : DrawingOf.visitSoon(store.folder().root(), now));
+        } catch (Exception e) {
             store.close();
             throw e;
+        }
+    }
+
+    private static <T> T result(FutureTask<T> work) throws Exception {
+        try {
+            return work.get();
+        } catch (ExecutionException e) {
+            throw e.getCause() instanceof Exception cause ? cause : e;
         }
     }
 }

@@ -23,6 +23,7 @@ import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.ShareSplit;
 import quarterlight.ui.kit.Station;
 import quarterlight.ui.kit.StationScreen;
 import quarterlight.ui.kit.Texts;
