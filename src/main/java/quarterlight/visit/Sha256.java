@@ -10,20 +10,13 @@ public record Sha256(String hex) {
     private static final int PREFIX = 12;
 
     public Sha256 {
-        if (!isForm(hex)) {
+        if (hex.length() != DIGITS || !hex.chars().allMatch(Sha256::isDigit)) {
             throw new IllegalArgumentException("a SHA-256 has 64 lower-case hexadecimal digits, not: " + hex);
         }
     }
 
-    /** By hand, since thousands are read when a visit is opened. */
-    private static boolean isForm(String hex) {
-        for (int i = 0; i < hex.length(); i++) {
-            char digit = hex.charAt(i);
-            if ((digit < '0' || digit > '9') && (digit < 'a' || digit > 'f')) {
-                return false;
-            }
-        }
-        return hex.length() == DIGITS;
+    private static boolean isDigit(int letter) {
+        return letter >= '0' && letter <= '9' || letter >= 'a' && letter <= 'f';
     }
 
     /** The first digits, as they name a file in the originals. */
