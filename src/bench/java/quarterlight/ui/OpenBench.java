@@ -69,7 +69,7 @@ public final class OpenBench {
 
     private static void until(Question question) throws InterruptedException {
         while (!question.holds()) {
-            Thread.sleep(5);
+            Thread.sleep(15);
         }
     }
 
