@@ -5,7 +5,6 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.CancellationException;
@@ -25,27 +24,27 @@ public final class Program {
     private static final System.Logger LOG = System.getLogger(Program.class.getName());
 
     private final Surroundings around;
-    private final Map<String, Verb> verbs = new LinkedHashMap<>();
-    private final CommandLine line;
 
     public Program(Surroundings around) {
         this.around = Objects.requireNonNull(around, "around");
+    }
+
+    private static CommandLine line(Map<String, Verb> verbs) {
         CommandSpec root = Words.verb("quarterlight", "The evidence bench of an independent car inspector.");
         root.usageMessage().footer("", "VERB --help says more.");
-        line = new CommandLine(root);
-        for (Verb verb : Verbs.all(around)) {
-            CommandSpec spec = verb.spec();
-            verbs.put(spec.name(), verb);
-            line.addSubcommand(spec.name(), spec);
-        }
+        CommandLine line = new CommandLine(root);
+        verbs.forEach((name, verb) -> line.addSubcommand(name, verb.spec()));
         line.setUsageHelpWidth(110);
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
+        return line;
     }
 
     /** Runs a call. Never throws for what a user can do wrong. */
     public int run(String... args) {
         try {
-            return dispatch(line.parseArgs(args));
+            Map<String, Verb> verbs = Verbs.of(around, args);
+            CommandLine line = line(verbs);
+            return dispatch(verbs, line, line.parseArgs(args));
         } catch (ParameterException e) {
             around.console().complain(Misuse.sentence(e));
             return Exit.UNUSABLE;
@@ -85,7 +84,8 @@ public final class Program {
         }
     }
 
-    private int dispatch(ParseResult root) throws CallRefused, EditRefused, VisitProblem, IOException {
+    private int dispatch(Map<String, Verb> verbs, CommandLine line, ParseResult root)
+            throws CallRefused, EditRefused, VisitProblem, IOException {
         if (!root.hasSubcommand()) {
             if (root.isUsageHelpRequested()) {
                 around.console().print(line.getUsageMessage(Ansi.OFF));

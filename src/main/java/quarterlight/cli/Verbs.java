@@ -1,37 +1,54 @@
 package quarterlight.cli;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Every verb, in the order of the job. */
 final class Verbs {
     /** The verb of a call without one. */
     static final String WITHOUT_A_WORD = "desk";
 
+    static final List<String> NAMES = List.of(
+            "desk", "demo", "new", "set", "intake", "clock", "photos", "add", "audit", "zones", "history", "rust",
+            "dates", "suggest", "gaps", "pages", "compare", "archive", "restore", "export", "diagram", "lists");
+
     private Verbs() {}
 
-    static List<Verb> all(Surroundings around) {
-        return List.of(
-                new DeskVerb(around),
-                new DemoVerb(around),
-                new NewVerb(around),
-                new SetVerb(around),
-                new IntakeVerb(around),
-                new ClockVerb(around),
-                new PhotosVerb(around),
-                new AddVerb(around),
-                new AuditVerb(around),
-                new ZonesVerb(around),
-                new HistoryVerb(around),
-                new RustVerb(around),
-                new DatesVerb(around),
-                new SuggestVerb(around),
-                new GapsVerb(around),
-                new PagesVerb(around),
-                new CompareVerb(around),
-                new ArchiveVerb(around),
-                new RestoreVerb(around),
-                new ExportVerb(around),
-                new DiagramVerb(around),
-                new ListsVerb(around));
+    /** The verbs that a call needs, by name: the one it begins with, else all. Laying out the others would take longer than many a call. */
+    static Map<String, Verb> of(Surroundings around, String... call) {
+        Map<String, Verb> verbs = new LinkedHashMap<>();
+        String first = call.length == 0 ? WITHOUT_A_WORD : call[0];
+        List<String> wanted = NAMES.contains(first) ? List.of(first) : NAMES;
+        wanted.forEach(name -> verbs.put(name, named(name, around)));
+        return verbs;
+    }
+
+    private static Verb named(String name, Surroundings around) {
+        return switch (name) {
+            case "desk" -> new DeskVerb(around);
+            case "demo" -> new DemoVerb(around);
+            case "new" -> new NewVerb(around);
+            case "set" -> new SetVerb(around);
+            case "intake" -> new IntakeVerb(around);
+            case "clock" -> new ClockVerb(around);
+            case "photos" -> new PhotosVerb(around);
+            case "add" -> new AddVerb(around);
+            case "audit" -> new AuditVerb(around);
+            case "zones" -> new ZonesVerb(around);
+            case "history" -> new HistoryVerb(around);
+            case "rust" -> new RustVerb(around);
+            case "dates" -> new DatesVerb(around);
+            case "suggest" -> new SuggestVerb(around);
+            case "gaps" -> new GapsVerb(around);
+            case "pages" -> new PagesVerb(around);
+            case "compare" -> new CompareVerb(around);
+            case "archive" -> new ArchiveVerb(around);
+            case "restore" -> new RestoreVerb(around);
+            case "export" -> new ExportVerb(around);
+            case "diagram" -> new DiagramVerb(around);
+            case "lists" -> new ListsVerb(around);
+            default -> throw new IllegalArgumentException(name + " is no verb");
+        };
     }
 }

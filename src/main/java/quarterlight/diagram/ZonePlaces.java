@@ -12,12 +12,13 @@ import quarterlight.car.View;
 import quarterlight.car.ZoneId;
 import quarterlight.visit.ViewPoint;
 
-/** Where the middle of each zone is, as far as nothing lies over it. Immutable; computed once. */
+/** Where the middle of each zone is, as far as nothing lies over it. For any thread; computed once. */
 public final class ZonePlaces {
     /** A zone of which no more than this share can be seen counts as hidden. */
     private static final double HIDDEN = 0.02;
 
-    private final Map<Key, Place> places;
+    private final BodyDiagram diagram;
+    private Optional<Map<Key, Place>> known = Optional.empty();
 
     private record Key(View view, ZoneId zone) {}
 
@@ -53,15 +54,29 @@ public final class ZonePlaces {
         }
     }
 
-    private ZonePlaces(Map<Key, Place> places) {
-        this.places = places;
+    private ZonePlaces(BodyDiagram diagram) {
+        this.diagram = diagram;
     }
 
     public static ZonePlaces of(BodyDiagram diagram) {
-        Map<Key, Place> places = new ConcurrentHashMap<>();
-        diagram.views().parallelStream()
-                .forEach(view -> places(view).forEach((zone, place) -> places.put(new Key(view.view(), zone), place)));
-        return new ZonePlaces(Map.copyOf(places));
+        ZonePlaces places = whenAsked(diagram);
+        places.all();
+        return places;
+    }
+
+    /** Computes them, which takes a moment, when the first is asked for; others who ask wait. */
+    public static ZonePlaces whenAsked(BodyDiagram diagram) {
+        return new ZonePlaces(diagram);
+    }
+
+    private synchronized Map<Key, Place> all() {
+        if (known.isEmpty()) {
+            Map<Key, Place> places = new ConcurrentHashMap<>();
+            diagram.views().parallelStream().forEach(view -> places(view)
+                    .forEach((zone, place) -> places.put(new Key(view.view(), zone), place)));
+            known = Optional.of(Map.copyOf(places));
+        }
+        return known.get();
     }
 
     private static Map<ZoneId, Place> places(ViewDrawing view) {
@@ -108,7 +123,7 @@ public final class ZonePlaces {
 
     /** The middle of a zone in a view, if the view shows it. */
     public Optional<Place> place(View view, ZoneId zone) {
-        return Optional.ofNullable(places.get(new Key(view, zone)));
+        return Optional.ofNullable(all().get(new Key(view, zone)));
     }
 
     /** A point for a zone where none was recorded, in the first view that shows it best (the largest circle). */

@@ -11,6 +11,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
 import quarterlight.store.VisitChange.Way;
+import quarterlight.store.rows.FactsTable;
 import quarterlight.store.rows.LogEntry;
 import quarterlight.store.rows.LogTable;
 import quarterlight.visit.StoredRows;
@@ -81,6 +82,11 @@ public final class VisitStore implements AutoCloseable {
     /** All that the visit holds at this moment. Lists that did not change are the same lists as at the last reading. */
     public VisitRecord read() throws VisitUnreadable {
         return query(c -> VisitReader.read(c, kept));
+    }
+
+    /** What the visit says of itself and its car at this moment; quick where {@link #read} takes a while. */
+    public VisitFacts facts() throws VisitUnreadable {
+        return query(c -> new FactsTable(c).read());
     }
 
     /** What changed when, oldest first. */

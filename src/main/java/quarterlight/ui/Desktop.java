@@ -23,10 +23,11 @@ import quarterlight.ui.kit.SettingsFile;
 import quarterlight.ui.kit.SwingJobRunner;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.Typeface;
+import quarterlight.ui.kit.VisitReading;
 import quarterlight.units.Area;
 import quarterlight.visit.VisitFacts;
 
-/** Opens the window and waits until it is closed. */
+/** Opens the window and waits until it is closed. The visit is read, the typeface and the tables are loaded and the window is built side by side. */
 public final class Desktop {
     private static final System.Logger LOG = System.getLogger(Desktop.class.getName());
     private static final int WORKERS = 3;
@@ -60,19 +61,23 @@ public final class Desktop {
         if (GraphicsEnvironment.isHeadless()) {
             return false;
         }
+        Optional<VisitReading> reading =
+                visit.map(folder -> VisitReading.of(folder, clock).begin());
         CountDownLatch closed = new CountDownLatch(1);
         ExecutorService writer = Executors.newSingleThreadExecutor(work -> new Thread(work, "quarterlight-settings"));
         SettingsFile settings = SettingsFile.read(settingsFolder.resolve("settings.properties"), writer);
-        ZoneCatalog catalog = zones.get();
-        Ramp ramp = Ramp.load();
         TextMeasure measure = TextMeasure.bundled();
-        Typeface.register();
         try {
-            SwingUtilities.invokeLater(() -> start(settings, catalog, ramp, measure, visit, closed));
+            Typeface.register(measure);
+            SwingUtilities.invokeLater(() -> Look.install(palette(settings)));
         } catch (java.awt.AWTError e) {
             LOG.log(System.Logger.Level.WARNING, "no display", e);
+            reading.ifPresent(VisitReading::giveUp);
             return false;
         }
+        ZoneCatalog catalog = zones.get();
+        Ramp ramp = Ramp.load();
+        SwingUtilities.invokeLater(() -> start(settings, catalog, ramp, measure, reading, closed));
         await(closed);
         writer.shutdown();
         return true;
@@ -83,9 +88,8 @@ public final class Desktop {
             ZoneCatalog catalog,
             Ramp ramp,
             TextMeasure measure,
-            Optional<Path> visit,
+            Optional<VisitReading> visit,
             CountDownLatch closed) {
-        Look.install(settings.settings().dark() ? Palette.DARK : Palette.LIGHT);
         Texts texts = Texts.load();
         MainFrame frame = new MainFrame(texts, closed::countDown);
         ProgressLine progress = new ProgressLine(texts);
@@ -102,6 +106,10 @@ public final class Desktop {
         MainWindow window = new MainWindow(parts, frame, progress);
         window.show();
         visit.ifPresent(window::open);
+    }
+
+    private static Palette palette(SettingsFile settings) {
+        return settings.settings().dark() ? Palette.DARK : Palette.LIGHT;
     }
 
     private static void await(CountDownLatch closed) {

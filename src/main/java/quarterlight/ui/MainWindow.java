@@ -15,6 +15,7 @@ import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.ProgressLine;
 import quarterlight.ui.kit.VisitDoor;
+import quarterlight.ui.kit.VisitReading;
 import quarterlight.visit.VisitFacts;
 
 /** The window: the start page, or one visit with its stations. Event thread only. */
@@ -107,6 +108,11 @@ final class MainWindow {
     /** Opens a visit in place of the one at hand. */
     void open(Path folder) {
         leaveThen(() -> door.open(folder, this::opened));
+    }
+
+    /** Opens a visit that is being read already; for a window that has none. */
+    void open(VisitReading reading) {
+        door.open(reading, this::opened);
     }
 
     void create(Path folder, VisitFacts facts) {

@@ -7,22 +7,20 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import javax.swing.BorderFactory;
 import javax.swing.JPanel;
-import javax.swing.JSplitPane;
-import javax.swing.SwingUtilities;
 import quarterlight.ui.diagram.DiagramSide;
 import quarterlight.ui.diagram.Layer;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.ShareSplit;
 import quarterlight.ui.kit.Station;
 import quarterlight.ui.kit.StationScreen;
 
 /** One visit in the window: the rail, the diagram, and what the station in front puts beside it. Event thread only. */
 final class VisitBench extends JPanel {
     private static final String DIVIDER = "window.divider";
-    private static final double DIAGRAM_SHARE = 0.42;
+    private static final int USUAL_SHARE = 420;
 
     private final transient DeskParts parts;
     private final transient OpenVisit visit;
@@ -32,7 +30,7 @@ final class VisitBench extends JPanel {
     private final JPanel sides = new JPanel(cards);
     private final Rail rail;
     private final DiagramSide diagram;
-    private final JSplitPane split;
+    private final ShareSplit split;
     private Station station;
 
     VisitBench(DeskParts parts, OpenVisit visit, DeskActions actions) {
@@ -43,14 +41,10 @@ final class VisitBench extends JPanel {
         this.station = Station.PHOTOS;
         rail = new Rail(parts.texts(), this::show);
         diagram = new DiagramSide(parts, visit, this::front);
-        split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, true, diagram, sides);
-        split.setBorder(BorderFactory.createEmptyBorder());
-        split.setDividerSize(5);
-        split.setResizeWeight(DIAGRAM_SHARE);
+        int permille = parts.settings().settings().number(DIVIDER, USUAL_SHARE);
+        split = new ShareSplit(diagram, sides, Math.min(900, Math.max(100, permille)) / 1000.0);
         add(rail, BorderLayout.WEST);
         add(split, BorderLayout.CENTER);
-        int permille = parts.settings().settings().number(DIVIDER, (int) (1000 * DIAGRAM_SHARE));
-        SwingUtilities.invokeLater(() -> split.setDividerLocation(Math.min(900, Math.max(100, permille)) / 1000.0));
     }
 
     OpenVisit visit() {
@@ -123,7 +117,7 @@ final class VisitBench extends JPanel {
         front().ifPresent(StationScreen::hidden);
         screens.values().forEach(StationScreen::closed);
         diagram.diagram().stop();
-        int width = Math.max(1, split.getWidth());
-        parts.settings().change(s -> s.with(DIVIDER, 1000 * split.getDividerLocation() / width));
+        int permille = (int) Math.round(1000 * split.share());
+        parts.settings().change(s -> s.with(DIVIDER, permille));
     }
 }

@@ -20,9 +20,12 @@ public interface Worded {
     /** The constant whose word is {@code word} (case and outer blanks ignored), or empty. */
     static <E extends Enum<E> & Worded> Optional<E> find(Class<E> type, String word) {
         String wanted = word.strip().toLowerCase(Locale.ROOT);
-        return Arrays.stream(type.getEnumConstants())
-                .filter(e -> e.word().equals(wanted))
-                .findFirst();
+        for (E constant : type.getEnumConstants()) {
+            if (constant.word().equals(wanted)) {
+                return Optional.of(constant);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The words of a type in their order, for messages: {@code coupe, sedan, …}. */

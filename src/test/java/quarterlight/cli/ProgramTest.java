@@ -46,6 +46,15 @@ class ProgramTest {
     }
 
     @Test
+    void aCallFindsEachVerbByItsName() {
+        String all = bench.run("--help").done().out();
+        for (String verb : Verbs.NAMES) {
+            assertThat(all).contains("  " + verb + " ");
+            assertThat(bench.run(verb, "--help").done().out()).startsWith("Usage: quarterlight " + verb + " ");
+        }
+    }
+
+    @Test
     void aDiagramOfOnesOwnIsCheckedOrRefused() {
         bench.run("diagram", "draw", "x.svg").complains(2, "write diagram check FILE.svg");
         bench.run("diagram", "check").complains(2, "FILE.svg must be given");

@@ -142,7 +142,7 @@ public final class ManyPhotosBench {
             CountDownLatch shown = new CountDownLatch(1);
             List<Window> made = new ArrayList<>();
             SwingUtilities.invokeAndWait(() -> {
-                Typeface.register();
+                Typeface.register(TextMeasure.bundled());
                 Look.install(Palette.LIGHT);
                 DeskParts parts = parts(folder);
                 say("at the door after %d ms", sinceStart());

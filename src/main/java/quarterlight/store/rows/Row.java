@@ -103,7 +103,7 @@ public final class Row {
     }
 
     Optional<LocalDateTime> someTime(String column) throws SQLException {
-        return someText(column).map(LocalDateTime::parse);
+        return someText(column).map(IsoTime::read);
     }
 
     BigDecimal decimal(String column) throws SQLException {

@@ -98,7 +98,7 @@ public final class DiagramPanel extends DrawnComponent {
         super.addNotify();
         registrations.add(visit.onVisit(this::visitChanged));
         registrations.add(visit.onUnderWay(this::showPins));
-        pinWork.request(new PinWish(visit.visit(), visit.times(), visit.drawing()));
+        visit.afterPainting(this::askForPins);
         registrations.add(visit.onFindings(this::redraw));
         registrations.add(visit.selection().onSelected(this::selectionChanged));
         registrations.add(visit.selection().onHovered(this::mark));
@@ -166,9 +166,13 @@ public final class DiagramPanel extends DrawnComponent {
     /** What the pins are numbered by. */
     private record PinWish(VisitRecord visit, CorrectedTimes times, OpenVisit.Drawing drawing) {}
 
+    private void askForPins() {
+        pinWork.request(new PinWish(visit.visit(), visit.times(), visit.drawing()));
+    }
+
     private void visitChanged() {
         showPins();
-        pinWork.request(new PinWish(visit.visit(), visit.times(), visit.drawing()));
+        visit.afterPainting(this::askForPins);
         if (!drawn.equals(Optional.of(visit.drawing()))) {
             redraw();
         }
@@ -225,8 +229,9 @@ public final class DiagramPanel extends DrawnComponent {
                 parts.settings().settings().unit(),
                 List.of(),
                 names);
-        work.request(
-                new SceneWork.Wish(visit.drawing(), ink, inkPalette(), getWidth(), getHeight(), deviceScale(), view));
+        SceneWork.Wish wish =
+                new SceneWork.Wish(visit.drawing(), ink, inkPalette(), getWidth(), getHeight(), deviceScale(), view);
+        visit.afterPainting(() -> work.request(wish));
     }
 
     private double deviceScale() {

@@ -15,4 +15,10 @@ final class DrawingOf {
         BodyDiagram diagram = VisitDiagram.of(folder, facts);
         return new OpenVisit.Drawing(diagram, ZonePlaces.of(diagram));
     }
+
+    /** The same sooner: the places of the zones are worked out when the diagram is drawn. */
+    static OpenVisit.Drawing visitSoon(Path folder, VisitFacts facts) throws DiagramRefused {
+        BodyDiagram diagram = VisitDiagram.of(folder, facts);
+        return new OpenVisit.Drawing(diagram, ZonePlaces.whenAsked(diagram));
+    }
 }

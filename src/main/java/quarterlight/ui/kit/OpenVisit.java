@@ -45,6 +45,7 @@ public final class OpenVisit {
     private Optional<Findings> findings = Optional.empty();
     private List<Glance> coming = List.of();
     private List<ZoneCoverage> coverage = List.of();
+    private Optional<List<Runnable>> waiting = Optional.of(new ArrayList<>());
 
     /** The diagram of the car and the middles of its zones. */
     public record Drawing(BodyDiagram diagram, ZonePlaces places) {}
@@ -57,7 +58,19 @@ public final class OpenVisit {
         this.drawing = drawing;
         this.findingsWork = new FindingsWork(parts, thread.folder().root(), this::findingsArrived);
         thread.onState(fresh -> SwingUtilities.invokeLater(() -> arrived(fresh)));
-        findingsWork.request(state.visit());
+        afterPainting(() -> findingsWork.request(this.state.visit()));
+    }
+
+    /** Does what the first picture of the visit does not need: once that is painted, or at once if it has been. */
+    public void afterPainting(Runnable work) {
+        waiting.ifPresentOrElse(list -> list.add(work), work);
+    }
+
+    /** The visit stands in the window; what waited for that begins. */
+    void painted() {
+        List<Runnable> begin = waiting.orElse(List.of());
+        waiting = Optional.empty();
+        begin.forEach(Runnable::run);
     }
 
     public Path folder() {

@@ -24,6 +24,7 @@ import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.ShareSplit;
 import quarterlight.ui.kit.Station;
 import quarterlight.ui.kit.StationScreen;
 import quarterlight.ui.kit.Texts;
@@ -111,9 +112,7 @@ public final class PhotosScreen implements StationScreen {
         model.onHints(this::ask);
         visit.selection().onSelected(hints::rest);
         listChanged();
-        Timer first = new Timer(FIRST_ASK_MS, e -> begin());
-        first.setRepeats(false);
-        first.start();
+        visit.afterPainting(this::begin);
         model.all().items().stream()
                 .filter(item -> item.isOpen())
                 .findFirst()
@@ -199,8 +198,12 @@ public final class PhotosScreen implements StationScreen {
     }
 
     private void begin() {
-        open = true;
-        ask();
+        Timer first = new Timer(FIRST_ASK_MS, e -> {
+            open = true;
+            ask();
+        });
+        first.setRepeats(false);
+        first.start();
     }
 
     private void setAsideOrRemoveNote() {

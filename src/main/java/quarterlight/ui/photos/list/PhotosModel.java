@@ -60,6 +60,9 @@ public final class PhotosModel {
             narrow();
             return;
         }
+        if (timesRead == visit.times() && read.equals(Optional.of(visit.visit()))) {
+            return;
+        }
         boolean samePhotos = read.map(
                         before -> before.photos().equals(visit.visit().photos()))
                 .orElse(false);

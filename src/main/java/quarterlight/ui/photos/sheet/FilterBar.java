@@ -59,6 +59,8 @@ public final class FilterBar extends JPanel {
         add(Look.named(zones, texts.get("photos.filter.zone.tip")));
         add(Look.named(cameras, texts.get("photos.filter.camera")), "w 60:128:180");
         add(Look.named(groups, texts.get("photos.filter.group")), "w 60:112:150");
+        cameras.setPrototypeDisplayValue(texts.get("photos.filter.camera.all"));
+        groups.setPrototypeDisplayValue(texts.get("photos.filter.group.all"));
         name.putClientProperty("JTextField.placeholderText", texts.get("photos.filter.name"));
         name.putClientProperty("JTextField.showClearButton", true);
         add(Look.named(name, texts.get("photos.filter.name")), "wmin 60");

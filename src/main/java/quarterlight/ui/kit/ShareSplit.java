@@ -1,17 +1,17 @@
-package quarterlight.ui.photos;
+package quarterlight.ui.kit;
 
 import java.awt.Component;
 import javax.swing.BorderFactory;
 import javax.swing.JSplitPane;
 
 /** Two parts side by side that keep their shares of the width until the user moves the line between them. Event thread only. */
-final class ShareSplit extends JSplitPane {
+public final class ShareSplit extends JSplitPane {
     private double share;
     private int laidOut;
     private boolean laying;
 
     /** @param share of the left part, 0 to 1 */
-    ShareSplit(Component left, Component right, double share) {
+    public ShareSplit(Component left, Component right, double share) {
         super(HORIZONTAL_SPLIT, true, left, right);
         this.share = share;
         setBorder(BorderFactory.createEmptyBorder());
@@ -25,7 +25,7 @@ final class ShareSplit extends JSplitPane {
     }
 
     /** Share of the left part, 0 to 1. */
-    double share() {
+    public double share() {
         return share;
     }
 

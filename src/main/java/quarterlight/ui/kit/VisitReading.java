@@ -1,0 +1,116 @@
+package quarterlight.ui.kit;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+import javax.swing.SwingUtilities;
+import quarterlight.store.VisitLocked;
+import quarterlight.store.VisitOpening;
+import quarterlight.store.VisitProblem;
+import quarterlight.store.VisitStore;
+import quarterlight.visit.VisitFacts;
+
+/**
+ * A visit on its way from the disk to the window. It may begin before there is a window, since it needs none. Whoever begins one takes what
+ * it gives, or gives it up.
+ */
+public final class VisitReading {
+    private static final System.Logger LOG = System.getLogger(VisitReading.class.getName());
+
+    /** What was read. */
+    record Ready(StoreThread thread, StoreThread.State state, OpenVisit.Drawing drawing) {}
+
+    private interface Opening {
+        VisitStore open(VisitOpening opening) throws VisitProblem;
+    }
+
+    private final Path folder;
+    private final FutureTask<Ready> work;
+
+    private VisitReading(Path folder, Callable<Ready> work) {
+        this.folder = folder;
+        this.work = new FutureTask<>(work);
+    }
+
+    /** Of a visit that is there, for reading only if another process edits it. */
+    public static VisitReading of(Path folder, Clock clock) {
+        return new VisitReading(
+                folder,
+                () -> ready(clock, opening -> {
+                    try {
+                        return opening.forEditing(folder);
+                    } catch (VisitLocked e) {
+                        return opening.forReading(folder);
+                    }
+                }));
+    }
+
+    /** Of a visit that is made first. */
+    static VisitReading ofNew(Path folder, VisitFacts facts, Clock clock) {
+        return new VisitReading(folder, () -> ready(clock, opening -> opening.create(folder, facts)));
+    }
+
+    /** Begins on a thread of its own. */
+    public VisitReading begin() {
+        new Thread(work, "quarterlight-opening").start();
+        return this;
+    }
+
+    Path folder() {
+        return folder;
+    }
+
+    /** Waits for what is read; reads it on the calling thread if nobody began. Not on the event thread. */
+    Ready await() throws Exception {
+        work.run();
+        return result(work);
+    }
+
+    /** Closes what is read, for want of a window. Not on the event thread. */
+    public void giveUp() {
+        try {
+            await().thread().store().close();
+        } catch (Exception e) {
+            LOG.log(System.Logger.Level.WARNING, "the visit " + folder + " could not be read", e);
+        }
+    }
+
+    /** The guard of the store: the window must not wait for the disk. */
+    private static void refuseEventThread() {
+        if (SwingUtilities.isEventDispatchThread()) {
+            throw new IllegalStateException("the store is used on the event thread");
+        }
+    }
+
+    private static Ready ready(Clock clock, Opening way) throws Exception {
+        VisitStore store = way.open(VisitOpening.by(clock).guardedBy(VisitReading::refuseEventThread));
+        try {
+            VisitFacts facts = store.facts();
+            FutureTask<OpenVisit.Drawing> drawing =
+                    new FutureTask<>(() -> DrawingOf.visitSoon(store.folder().root(), facts));
+            new Thread(drawing, "quarterlight-drawing").start();
+            StoreThread thread = new StoreThread(store);
+            StoreThread.State state = thread.first();
+            VisitFacts now = state.visit().facts();
+            return new Ready(
+                    thread,
+                    state,
+                    now.equals(facts)
+                            ? result(drawing)
+                            : DrawingOf.visitSoon(store.folder().root(), now));
+        } catch (Exception e) {
+            store.close();
+            throw e;
+        }
+    }
+
+    private static <T> T result(FutureTask<T> work) throws Exception {
+        try {
+            return work.get();
+        } catch (ExecutionException e) {
+            throw e.getCause() instanceof Exception cause ? cause : e;
+        }
+    }
+}
