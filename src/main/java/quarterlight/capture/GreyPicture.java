@@ -20,17 +20,22 @@ public final class GreyPicture {
     }
 
     /**
-     * Of colors 0xRRGGBB by the luma weights of ITU-R BT.601 (0.299, 0.587, 0.114), rounded.
+     * Of colors 0xRRGGBB, see {@link #lumaOfSrgb}.
      *
      * @param srgb row-major, {@code width x height}
      */
     public static GreyPicture ofSrgb(int width, int height, int[] srgb) {
+        return new GreyPicture(width, height, lumaOfSrgb(srgb));
+    }
+
+    /** The luma 0 to 255 of colors 0xRRGGBB by the weights of ITU-R BT.601 (0.299, 0.587, 0.114), rounded. */
+    public static int[] lumaOfSrgb(int[] srgb) {
         int[] grey = new int[srgb.length];
         for (int i = 0; i < srgb.length; i++) {
             int rgb = srgb[i];
             grey[i] = (299 * (rgb >> 16 & 255) + 587 * (rgb >> 8 & 255) + 114 * (rgb & 255) + 500) / 1000;
         }
-        return new GreyPicture(width, height, grey);
+        return grey;
     }
 
     public int width() {

@@ -23,14 +23,18 @@ public final class Sharpness {
         long sum = 0;
         long squares = 0;
         for (int y = 0; y < height; y++) {
+            int above = mirrored(y - 1, height);
+            int below = mirrored(y + 1, height);
             for (int x = 0; x < width; x++) {
-                long response = picture.at(mirrored(x - 1, width), y)
-                        + picture.at(mirrored(x + 1, width), y)
-                        + picture.at(x, mirrored(y - 1, height))
-                        + picture.at(x, mirrored(y + 1, height))
-                        - 4L * picture.at(x, y);
+                int left = mirrored(x - 1, width);
+                int right = mirrored(x + 1, width);
+                int response = picture.at(left, y)
+                        + picture.at(right, y)
+                        + picture.at(x, above)
+                        + picture.at(x, below)
+                        - 4 * picture.at(x, y);
                 sum += response;
-                squares += response * response;
+                squares += (long) response * response;
             }
         }
         // exact in integers: n * squares - sum^2 stays below 2^63 for pictures up to 1.7 million pixels

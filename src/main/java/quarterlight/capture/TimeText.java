@@ -20,6 +20,7 @@ public record TimeText(Optional<LocalDateTime> time, String complaint) {
     private static final Pattern FORM =
             Pattern.compile("(\\d{4})[:/-](\\d{2})[:/-](\\d{2})[ T](\\d{2}):(\\d{2}):(\\d{2})(?:\\.\\d*)?");
     private static final Pattern OFFSET = Pattern.compile("([+-])(\\d{2}):(\\d{2})");
+    private static final Pattern FRACTION = Pattern.compile("\\d{1,40}");
     private static final int MOST_FRACTION_DIGITS = 9;
     private static final int SHOWN = 40;
 
@@ -33,7 +34,7 @@ public record TimeText(Optional<LocalDateTime> time, String complaint) {
         if (!form.matches()) {
             return absent("is malformed: \"" + shown(text) + "\"");
         }
-        if (text.replaceAll("[^0-9]", "").chars().allMatch(c -> c == '0')) {
+        if (text.chars().noneMatch(letter -> letter >= '1' && letter <= '9')) {
             return absent("is zero");
         }
         try {
@@ -57,7 +58,7 @@ public record TimeText(Optional<LocalDateTime> time, String complaint) {
     /** The digits of a fraction of a second as recorded ("07" is 0.07 s), without padding; empty if there are none or others. */
     public static Optional<String> fraction(String raw) {
         String text = bare(raw);
-        return text.matches("\\d{1,40}") ? Optional.of(text) : Optional.empty();
+        return FRACTION.matcher(text).matches() ? Optional.of(text) : Optional.empty();
     }
 
     /** A recorded offset {@code ±HH:MM}; empty if blank, malformed or beyond 18 hours. */

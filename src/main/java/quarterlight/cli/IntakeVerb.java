@@ -12,6 +12,7 @@ import quarterlight.edit.IntakeResult;
 import quarterlight.edit.VisitThumbnails;
 import quarterlight.photo.OriginalsUnwritable;
 import quarterlight.photo.PictureUnreadable;
+import quarterlight.photo.Pictures;
 import quarterlight.photo.Refusal;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
@@ -56,6 +57,7 @@ final class IntakeVerb implements Verb {
         if (folders.isEmpty()) {
             throw new CallRefused("FOLDER must be given: name the folder that the photos came in");
         }
+        prepareForPictures();
         IntakeResult result;
         try (Interruption interruption = Interruption.watched();
                 VisitStore store = VisitStore.openForEditing(Words.pathAt(call, 0), around.clock())) {
@@ -73,6 +75,13 @@ final class IntakeVerb implements Verb {
                             + "; the others are in");
         }
         return result.refused().isEmpty() ? Exit.DONE : Exit.NOT_ALL;
+    }
+
+    /** While the visit is opened. */
+    private static void prepareForPictures() {
+        Thread beside = new Thread(Pictures::prepare, "pictures-prepare");
+        beside.setDaemon(true);
+        beside.start();
     }
 
     private int keepFrame(ParseResult call, List<Path> folders) throws CallRefused, EditRefused, VisitProblem {

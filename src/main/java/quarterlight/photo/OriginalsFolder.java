@@ -20,6 +20,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.regex.Pattern;
 import quarterlight.visit.Sha256;
 
 /**
@@ -36,6 +37,11 @@ public final class OriginalsFolder {
 
     private static final int MOST_ENDING_LETTERS = 10;
     private static final int BUFFER = 1 << 17;
+
+    /** What some file systems refuse in a name, and at its end. */
+    private static final Pattern REFUSED_LETTERS = Pattern.compile("[\\\\/:*?\"<>|\\p{Cntrl}\\x{FFFD}]");
+
+    private static final Pattern REFUSED_ENDING = Pattern.compile("[. ]+$");
 
     private final Path folder;
 
@@ -217,7 +223,8 @@ public final class OriginalsFolder {
      * name cut before its ending. Two files that share both prefix and name are the same file.
      */
     static String storedName(Sha256 sha256, String name) {
-        String safe = name.replaceAll("[\\\\/:*?\"<>|\\p{Cntrl}\\x{FFFD}]", "_").replaceAll("[. ]+$", "_");
+        String plain = REFUSED_LETTERS.matcher(name).replaceAll("_");
+        String safe = REFUSED_ENDING.matcher(plain).replaceAll("_");
         int dot = safe.lastIndexOf('.');
         boolean hasEnding = dot > 0 && safe.length() - dot <= MOST_ENDING_LETTERS;
         String ending = hasEnding ? safe.substring(dot) : "";

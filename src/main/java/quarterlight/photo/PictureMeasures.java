@@ -16,7 +16,17 @@ public final class PictureMeasures {
 
     /** Sharpness of an upright picture; it is brought to {@link Sharpness#LONG_SIDE} first, a smaller one enlarged (and so scores low). */
     public static double sharpness(BufferedImage picture) {
-        return Sharpness.of(grey(scaled(picture, Sharpness.LONG_SIDE)));
+        int width = picture.getWidth();
+        int height = picture.getHeight();
+        double scale = (double) Sharpness.LONG_SIDE / Math.max(width, height);
+        int shownWidth = Math.max(1, (int) Math.round(width * scale));
+        int shownHeight = Math.max(1, (int) Math.round(height * scale));
+        if (scale > 1) {
+            return Sharpness.of(grey(enlarged(picture, shownWidth, shownHeight)));
+        }
+        int[] grey = GreyPicture.lumaOfSrgb(srgb(picture));
+        return Sharpness.of(new GreyPicture(
+                shownWidth, shownHeight, RgbPixels.reduced(grey, width, height, shownWidth, shownHeight)));
     }
 
     /** Of a thumbnail or larger picture. */
@@ -30,24 +40,17 @@ public final class PictureMeasures {
     }
 
     private static GreyPicture grey(BufferedImage picture) {
-        int width = picture.getWidth();
-        int height = picture.getHeight();
-        return GreyPicture.ofSrgb(
-                width,
-                height,
-                picture.getType() == BufferedImage.TYPE_INT_RGB
-                        ? RgbPixels.of(picture)
-                        : picture.getRGB(0, 0, width, height, null, 0, width));
+        return GreyPicture.ofSrgb(picture.getWidth(), picture.getHeight(), srgb(picture));
     }
 
-    private static BufferedImage scaled(BufferedImage picture, int longSide) {
-        int longest = Math.max(picture.getWidth(), picture.getHeight());
-        if (longest >= longSide) {
-            return Pictures.fitted(picture, longSide);
-        }
-        double scale = (double) longSide / longest;
-        int width = Math.max(1, (int) Math.round(picture.getWidth() * scale));
-        int height = Math.max(1, (int) Math.round(picture.getHeight() * scale));
+    private static int[] srgb(BufferedImage picture) {
+        int width = picture.getWidth();
+        return picture.getType() == BufferedImage.TYPE_INT_RGB
+                ? RgbPixels.of(picture)
+                : picture.getRGB(0, 0, width, picture.getHeight(), null, 0, width);
+    }
+
+    private static BufferedImage enlarged(BufferedImage picture, int width, int height) {
         BufferedImage large = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
         Graphics2D g = large.createGraphics();
         try {

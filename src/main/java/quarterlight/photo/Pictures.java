@@ -5,17 +5,11 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
-import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
-import javax.imageio.ImageWriteParam;
-import javax.imageio.ImageWriter;
-import javax.imageio.stream.MemoryCacheImageOutputStream;
 import quarterlight.visit.PhotoFile;
 
 /**
@@ -27,7 +21,7 @@ public final class Pictures {
     /** Long side that fills a screen, pixels. */
     public static final int SCREEN = 2016;
 
-    private static final float QUALITY = 0.85f;
+    private static final int QUALITY = 85;
 
     private final List<PictureDecoder> decoders;
 
@@ -42,6 +36,11 @@ public final class Pictures {
                 new ScaledJpegDecoder(PictureBounds.USUAL, platform),
                 platform,
                 new ContainerDecoder(PictureBounds.USUAL)));
+    }
+
+    /** Loads what the first picture needs; may be called beside other work, so that the first need not wait. */
+    public static void prepare() {
+        jpeg(new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB));
     }
 
     /** With the readers of the Java platform alone: no native code that a damaged file could bring down. */
@@ -64,14 +63,24 @@ public final class Pictures {
      * @return {@link BufferedImage#TYPE_INT_RGB}, sRGB
      */
     public BufferedImage upright(Path file, MediaType type, int orientation, int longSide) throws PictureUnreadable {
+        return upright(file, type, orientation, longSide, longSide);
+    }
+
+    /** The same for a reader who reduces it again: its long side is from {@code longSide} to half as much again, as comes cheapest. */
+    BufferedImage uprightRoughly(Path file, MediaType type, int orientation, int longSide) throws PictureUnreadable {
+        return upright(file, type, orientation, longSide, longSide + longSide / 2);
+    }
+
+    private BufferedImage upright(Path file, MediaType type, int orientation, int atLeast, int atMost)
+            throws PictureUnreadable {
         PictureDecoder decoder = decoders.stream()
                 .filter(candidate -> candidate.reads(type))
                 .findFirst()
                 .orElseThrow(() -> new PictureUnreadable(file, type.word() + " cannot be shown yet"));
-        BufferedImage stored = decoder.decode(file, type, longSide);
+        BufferedImage stored = decoder.decode(file, type, atLeast);
         try {
             boolean turnedAlready = type == MediaType.HEIC || type == MediaType.AVIF;
-            return Orientation.of(turnedAlready ? 1 : orientation).turned(plain(fitted(stored, longSide)));
+            return Orientation.of(turnedAlready ? 1 : orientation).turned(plain(fitted(stored, atMost)));
         } catch (RuntimeException e) {
             throw new PictureUnreadable(file, "its colors are of a kind that cannot be shown", e);
         }
@@ -92,20 +101,7 @@ public final class Pictures {
 
     /** A JPEG in plain sRGB without a profile, as thumbnails are kept. */
     public static byte[] jpeg(BufferedImage image) {
-        ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (MemoryCacheImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
-            ImageWriteParam param = writer.getDefaultWriteParam();
-            param.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
-            param.setCompressionQuality(QUALITY);
-            writer.setOutput(out);
-            writer.write(null, new IIOImage(image, null, null), param);
-        } catch (IOException e) {
-            throw new UncheckedIOException("writing into memory does not fail", e);
-        } finally {
-            writer.dispose();
-        }
-        return bytes.toByteArray();
+        return JpegWriter.jpeg(image, QUALITY);
     }
 
     /** A thumbnail read back. */

@@ -87,7 +87,8 @@ public final class Taking {
         }
         try {
             Pictures able = suspects.contains(copy.sha256()) ? Pictures.careful() : pictures;
-            BufferedImage picture = able.upright(copy.file(), facts.type(), facts.orientation(), Sharpness.LONG_SIDE);
+            BufferedImage picture =
+                    able.uprightRoughly(copy.file(), facts.type(), facts.orientation(), Sharpness.LONG_SIDE);
             OptionalDouble sharpness = facts.type().kind() == MediaKind.FILM
                     ? OptionalDouble.empty()
                     : OptionalDouble.of(PictureMeasures.sharpness(picture));

@@ -3,6 +3,7 @@ package quarterlight.visit;
 import java.text.Normalizer;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -12,6 +13,9 @@ import java.util.stream.Stream;
  * @param value never blank
  */
 public record CameraId(String value) implements Comparable<CameraId> {
+    private static final Pattern NO_LETTERS_OR_DIGITS = Pattern.compile("[^\\p{L}\\p{N}]+");
+    private static final Pattern OUTER_HYPHENS = Pattern.compile("^-+|-+$");
+
     public CameraId {
         if (value.isBlank()) {
             throw new IllegalArgumentException("a camera id is never blank");
@@ -33,10 +37,9 @@ public record CameraId(String value) implements Comparable<CameraId> {
     }
 
     private static String hyphenated(String text) {
-        return Normalizer.normalize(text, Normalizer.Form.NFKD)
-                .toLowerCase(Locale.ROOT)
-                .replaceAll("[^\\p{L}\\p{N}]+", "-")
-                .replaceAll("^-+|-+$", "");
+        String lower = Normalizer.normalize(text, Normalizer.Form.NFKD).toLowerCase(Locale.ROOT);
+        String hyphens = NO_LETTERS_OR_DIGITS.matcher(lower).replaceAll("-");
+        return OUTER_HYPHENS.matcher(hyphens).replaceAll("");
     }
 
     @Override

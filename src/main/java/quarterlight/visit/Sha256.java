@@ -1,20 +1,22 @@
 package quarterlight.visit;
 
-import java.util.regex.Pattern;
-
 /**
  * A SHA-256 digest.
  *
  * @param hex 64 hexadecimal digits, lower case
  */
 public record Sha256(String hex) {
-    private static final Pattern FORM = Pattern.compile("[0-9a-f]{64}");
+    private static final int DIGITS = 64;
     private static final int PREFIX = 12;
 
     public Sha256 {
-        if (!FORM.matcher(hex).matches()) {
+        if (hex.length() != DIGITS || !hex.chars().allMatch(Sha256::isDigit)) {
             throw new IllegalArgumentException("a SHA-256 has 64 lower-case hexadecimal digits, not: " + hex);
         }
+    }
+
+    private static boolean isDigit(int letter) {
+        return letter >= '0' && letter <= '9' || letter >= 'a' && letter <= 'f';
     }
 
     /** The first digits, as they name a file in the originals. */

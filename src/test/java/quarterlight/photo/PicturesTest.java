@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -51,6 +52,30 @@ class PicturesTest {
         String text = new String(jpeg, StandardCharsets.ISO_8859_1);
         assertThat(text).doesNotContain("ICC_PROFILE").contains("JFIF");
         assertThat(jpeg.length).isLessThan(40_000);
+    }
+
+    /** Read back by the platform's own reader: right way round, colors in their places, whoever wrote it. */
+    @Test
+    void aWrittenJpegIsTheSamePicture() throws IOException {
+        BufferedImage drawn = new BufferedImage(101, 67, BufferedImage.TYPE_INT_RGB);
+        for (int y = 0; y < 67; y++) {
+            for (int x = 0; x < 101; x++) {
+                drawn.setRGB(x, y, 2 * x << 16 | 3 * y << 8 | 255 - x - y);
+            }
+        }
+        for (byte[] jpeg : List.of(JpegWriter.jpeg(drawn, 85), JpegWriter.byPlatform(drawn, 85))) {
+            BufferedImage read = ImageIO.read(new ByteArrayInputStream(jpeg));
+            assertThat(read.getWidth()).isEqualTo(101);
+            assertThat(read.getHeight()).isEqualTo(67);
+            for (int y = 0; y < 67; y++) {
+                for (int x = 0; x < 101; x++) {
+                    for (int shift = 0; shift <= 16; shift += 8) {
+                        int difference = (read.getRGB(x, y) >> shift & 255) - (drawn.getRGB(x, y) >> shift & 255);
+                        assertThat(Math.abs(difference)).as("%d, %d", x, y).isLessThan(16);
+                    }
+                }
+            }
+        }
     }
 
     @Test

@@ -28,7 +28,7 @@ class RgbPixelsTest {
                     double mean = mean(picture, size[2], size[3], x, y, shift);
                     assertThat((small.getRGB(x, y) >> shift & 255) - mean)
                             .as("%d x %d to %d x %d at %d, %d", size[0], size[1], size[2], size[3], x, y)
-                            .isBetween(-0.6, 0.6);
+                            .isBetween(-0.5000001, 0.5000001);
                 }
             }
         }

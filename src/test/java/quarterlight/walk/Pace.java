@@ -38,6 +38,40 @@ public enum Pace {
             return pause(0.05, random) + spread(16, 0.7, random);
         }
     },
+    /** 5 to 9 a stop (7 on average), with the gaps of {@link #EVEN}. */
+    THOROUGH {
+        @Override
+        int photos(Random random) {
+            return 5 + random.nextInt(5);
+        }
+
+        @Override
+        double within(Random random) {
+            return EVEN.within(random);
+        }
+
+        @Override
+        double between(Random random) {
+            return EVEN.between(random);
+        }
+    },
+    /** 5 to 9 a stop (7 on average), with the gaps of {@link #HEAVY_TAILED}. */
+    THOROUGH_HEAVY_TAILED {
+        @Override
+        int photos(Random random) {
+            return 5 + random.nextInt(5);
+        }
+
+        @Override
+        double within(Random random) {
+            return HEAVY_TAILED.within(random);
+        }
+
+        @Override
+        double between(Random random) {
+            return HEAVY_TAILED.between(random);
+        }
+    },
     /** One or two a stop, quickly: a first look round. */
     OVERVIEW {
         @Override
@@ -80,6 +114,7 @@ public enum Pace {
         return switch (this) {
             case OVERVIEW -> 1.5;
             case BURSTS -> 6.5;
+            case THOROUGH, THOROUGH_HEAVY_TAILED -> 7;
             default -> 4;
         };
     }

@@ -24,7 +24,16 @@ public enum WalkKind {
     /** All wheels, then all stamps, then all glass: a route by subject. */
     SUBJECTS,
     /** A route by where one stands, taking in few of the zones there: most moves skip what lies between. */
-    STATIONS;
+    STATIONS,
+    /** {@link #TWO_LAPS} with 5 to 9 photos a stop in the second lap, as all that follow. */
+    TWO_LAPS_THOROUGH,
+    WANDERING_THOROUGH,
+    TWO_CAMERAS_THOROUGH,
+    SUBJECTS_THOROUGH,
+    STATIONS_THOROUGH;
+
+    /** The share of stops that a thorough visit of as many photos has. */
+    private static final double FEWER_STOPS = 4 / 7.0;
 
     /**
      * An inspector who walks this way, with habits drawn from the seed.
@@ -40,30 +49,33 @@ public enum WalkKind {
             case LOOSE ->
                 new NextDoorWalker(nextDoor, new NextDoorWalker.Habit(Pace.EVEN, photos, 0.9, 0.06, 0.04), habits);
             case BURSTS -> route(List.of(), stroll(nextDoor, photos * 4 / 6.5, habits), Pace.BURSTS, 0.06, 0);
-            case TWO_LAPS ->
-                route(
-                        stroll(outside(nextDoor), photos * 0.6, habits),
-                        stroll(nextDoor, photos * 0.7, habits),
-                        Pace.EVEN,
-                        0.06,
-                        0);
+            case TWO_LAPS -> laps(nextDoor, photos * 0.6, photos * 0.7, Pace.EVEN, habits);
+            case TWO_LAPS_THOROUGH -> laps(nextDoor, photos * 0.3, photos * 0.9 * FEWER_STOPS, Pace.THOROUGH, habits);
             case WANDERING -> route(List.of(), stroll(nextDoor, photos * 0.9, habits), Pace.HEAVY_TAILED, 0.2, 0);
+            case WANDERING_THOROUGH ->
+                route(
+                        List.of(),
+                        stroll(nextDoor, photos * 0.9 * FEWER_STOPS, habits),
+                        Pace.THOROUGH_HEAVY_TAILED,
+                        0.2,
+                        0);
             case TWO_CAMERAS -> route(List.of(), stroll(nextDoor, photos, habits), Pace.EVEN, 0.06, 20);
-            case SUBJECTS ->
-                route(
-                        List.of(),
-                        RouteWalker.through(PlaceList.read("topics.txt"), photos / 4, habits),
-                        Pace.EVEN,
-                        0.06,
-                        0);
-            case STATIONS ->
-                route(
-                        List.of(),
-                        RouteWalker.through(PlaceList.read("stations.txt"), photos / 4, habits),
-                        Pace.EVEN,
-                        0.06,
-                        0);
+            case TWO_CAMERAS_THOROUGH ->
+                route(List.of(), stroll(nextDoor, photos * FEWER_STOPS, habits), Pace.THOROUGH, 0.06, 20);
+            case SUBJECTS -> listed("topics.txt", photos / 4, Pace.EVEN, habits);
+            case SUBJECTS_THOROUGH -> listed("topics.txt", photos / 7, Pace.THOROUGH, habits);
+            case STATIONS -> listed("stations.txt", photos / 4, Pace.EVEN, habits);
+            case STATIONS_THOROUGH -> listed("stations.txt", photos / 7, Pace.THOROUGH, habits);
         };
+    }
+
+    private static Walker laps(
+            Map<ZoneId, Set<ZoneId>> nextDoor, double outside, double all, Pace pace, Random habits) {
+        return route(stroll(outside(nextDoor), outside, habits), stroll(nextDoor, all, habits), pace, 0.06, 0);
+    }
+
+    private static Walker listed(String file, int stops, Pace pace, Random habits) {
+        return route(List.of(), RouteWalker.through(PlaceList.read(file), stops, habits), pace, 0.06, 0);
     }
 
     private static Walker route(List<ZoneId> lap, List<ZoneId> route, Pace pace, double wander, double error) {

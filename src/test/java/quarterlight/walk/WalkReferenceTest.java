@@ -22,6 +22,11 @@ class WalkReferenceTest {
         "TWO_CAMERAS, 0, 61, 81.5",
         "SUBJECTS, -0.6, 43, 84",
         "STATIONS, -1, 47.3, 82.7",
+        "TWO_LAPS_THOROUGH, 2, 71, 85",
+        "WANDERING_THOROUGH, -4.5, 71, 85",
+        "TWO_CAMERAS_THOROUGH, 0, 79, 90",
+        "SUBJECTS_THOROUGH, -1.5, 69, 90",
+        "STATIONS_THOROUGH, -7, 69, 90",
     })
     void theTrueZoneIsAmongTheFirst(WalkKind kind, double overRule, double firstThree, double afterThreeVisits) {
         WalkScores scores = WalkScores.of(kind, 8, 1, 220, COUPE);
