@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.Future;
 import java.util.function.BiFunction;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
@@ -23,10 +24,12 @@ import quarterlight.findings.MatterWeights;
 import quarterlight.findings.WhatMatters;
 import quarterlight.marks.code.DatePatterns;
 import quarterlight.page.ComparisonPages;
+import quarterlight.page.PageWorkers;
 import quarterlight.page.Paper;
 import quarterlight.page.VisitPages;
 import quarterlight.page.report.BuyerPictures;
 import quarterlight.page.report.ReportPages;
+import quarterlight.page.report.ReportPhotos;
 import quarterlight.photo.Pictures;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
@@ -89,18 +92,28 @@ public final class VisitWork {
             throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
         VisitRecord visit = store.read();
         Path folder = store.folder().root();
-        Findings findings = findings(folder, visit);
-        try (VisitThumbnails thumbnails = VisitThumbnails.of(store.folder())) {
-            List<Matter> matters = WhatMatters.of(findings, MatterWeights.V1);
+        try (VisitThumbnails thumbnails = VisitThumbnails.of(store.folder());
+                PageWorkers workers = new PageWorkers(progress)) {
+            workers.expect(1);
             BodyDiagram diagram = VisitDiagram.of(folder, visit.facts());
-            ZonePlaces places = ZonePlaces.of(diagram);
             BuyerPictures pictures = new BuyerPictures(visit, new VisitPixels(folder, visit, Pictures.usual()));
-            new VisitPages(findings, diagram, places, pictures.thumbnails(thumbnails.by(visit)), matters)
-                    .write(out, paper, progress);
+            Future<ReportPhotos> choosing = workers.start(
+                    "Preparing photos for print",
+                    () -> ReportPhotos.start(visit, catalog, diagram, ZonePlaces.of(diagram), pictures, workers));
+            Findings findings = findings(folder, visit);
+            List<Matter> matters = WhatMatters.of(findings, MatterWeights.V1);
+            ReportPhotos photos = PageWorkers.result(choosing);
+            ZonePlaces places = photos.places();
+            List<Future<Path>> drawn = new VisitPages(
+                            findings, diagram, places, pictures.thumbnails(thumbnails.by(visit)), matters)
+                    .start(out, paper, workers);
             List<Gap> gaps = coverage(findings, visit).stream()
                     .flatMap(zone -> zone.gaps().stream())
                     .toList();
-            new ReportPages(findings, diagram, places, gaps, matters, pictures).write(out, paper, progress);
+            new ReportPages(findings, diagram, places, gaps, matters, pictures).write(out, paper, photos, workers);
+            for (Future<Path> page : drawn) {
+                PageWorkers.result(page);
+            }
         }
     }
 

@@ -18,11 +18,13 @@ import java.io.Reader;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
+import java.util.BitSet;
 import java.util.EnumSet;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.IntPredicate;
 import java.util.logging.Level;
+import java.util.stream.IntStream;
 import quarterlight.diagram.ink.TextMeasure;
 
 /**
@@ -79,10 +81,15 @@ public final class PdfDocument {
     /** What the regular cut can show; the others are cut from the same set. */
     private static IntPredicate glyphs() {
         Font font = TextMeasure.bundled().regular();
+        BitSet ascii = new BitSet();
+        IntStream.range(' ', 0x7F).filter(font::canDisplay).forEach(ascii::set);
         // a font says that it can display a format character, which turns or joins what stands around it, and draws
         // nothing
-        return c ->
-                c == '\n' || c == '\r' || c == '\t' || (font.canDisplay(c) && Character.getType(c) != Character.FORMAT);
+        return c -> ascii.get(c)
+                || c == '\n'
+                || c == '\r'
+                || c == '\t'
+                || (font.canDisplay(c) && Character.getType(c) != Character.FORMAT);
     }
 
     /** A picture in memory, as the renderer reads it. */

@@ -75,8 +75,14 @@ public final class PinKey {
 
     /** The key as the pages show it, without what the inspector left out; numbers are those of the window. */
     public static PinKey of(Findings car, BodyDiagram diagram, ZonePlaces places) {
-        Selection selection = Selection.of(car.visit());
-        return new PinKey(of(car.visit(), car.times(), car.catalog(), diagram, places).entries.stream()
+        return shown(car.visit(), car.times(), car.catalog(), diagram, places);
+    }
+
+    /** The same of a visit of which nothing was worked out yet but the times. */
+    public static PinKey shown(
+            VisitRecord visit, CorrectedTimes times, ZoneCatalog catalog, BodyDiagram diagram, ZonePlaces places) {
+        Selection selection = Selection.of(visit);
+        return new PinKey(of(visit, times, catalog, diagram, places).entries.stream()
                 .filter(entry -> selection.shows(entry.photo())
                         && selection.shows(entry.value().zone()))
                 .toList());

@@ -12,9 +12,11 @@ import java.util.Map;
 
 /** Fills a page template; everything typed by people is escaped by the template engine. */
 public final class Template {
-    private final Configuration configuration = new Configuration(Configuration.VERSION_2_3_34);
+    /** One for all pages, so that each template is read once. */
+    private static final Configuration CONFIGURATION = configuration();
 
-    public Template() {
+    private static Configuration configuration() {
+        Configuration configuration = new Configuration(Configuration.VERSION_2_3_34);
         configuration.setClassForTemplateLoading(Template.class, "");
         configuration.setDefaultEncoding("UTF-8");
         configuration.setLocale(Locale.US);
@@ -22,12 +24,13 @@ public final class Template {
         configuration.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
         configuration.setLogTemplateExceptions(false);
         configuration.setNumberFormat("computer");
+        return configuration;
     }
 
     public String fill(String name, Map<String, Object> model) {
         try {
             StringWriter out = new StringWriter();
-            configuration.getTemplate(name).process(model, out);
+            CONFIGURATION.getTemplate(name).process(model, out);
             return out.toString();
         } catch (IOException e) {
             throw new UncheckedIOException("the template " + name + " cannot be read", e);

@@ -1,15 +1,17 @@
 package quarterlight.page;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Base64;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Future;
 import java.util.function.Function;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.ZonePlaces;
@@ -79,26 +81,43 @@ public final class VisitPages {
      * @return the files made
      */
     public List<Path> write(Path folder, Paper paper, Progress progress) throws IOException {
+        try (PageWorkers workers = new PageWorkers(progress)) {
+            List<Path> made = new ArrayList<>();
+            for (Future<Path> file : start(folder, paper, workers)) {
+                made.add(PageWorkers.result(file));
+            }
+            return made;
+        }
+    }
+
+    /** Starts writing both. */
+    public List<Future<Path>> start(Path folder, Paper paper, PageWorkers workers) throws IOException {
         Files.createDirectories(folder);
+        workers.expect(2);
         PinKey key = PinKey.of(car, diagram, places);
         ThicknessRamp ramp = ThicknessRamp.of(List.of(car), ThicknessRamp.usualUnit(car));
-        progress.report(0, 2, "Drawing the diagram");
         DiagramInk ink = FindingsInk.of(car, ramp, key.marks());
-        List<Path> made = new ArrayList<>();
+        Future<Path> pdf = workers.start("Writing the diagram page", () -> pdf(folder, paper, key, ramp, ink));
+        Future<Path> svg = workers.start("Drawing the diagram", () -> svg(folder, paper, key, ink));
+        return List.of(svg, pdf);
+    }
+
+    private Path svg(Path folder, Paper paper, PinKey key, DiagramInk ink) throws IOException {
         double fullMm = paper.heightMm() - SIDES_MM;
         double high = (paper.widthMm() - WORDS_MM) * SHEET_PX / fullMm;
         DiagramScene scene = scene(diagram, places, ink, SheetLayout.fit(diagram, SHEET_PX, high, true));
-        made.add(WholeFile.text(
-                folder.resolve("diagram.svg"), new SvgSheet(car, scene, key, thumbnails, caution()).document()));
-        progress.checkCancelled();
-        progress.report(1, 2, "Writing the diagram page");
+        return WholeFile.text(
+                folder.resolve("diagram.svg"), new SvgSheet(car, scene, key, thumbnails, caution()).document());
+    }
+
+    private Path pdf(Path folder, Paper paper, PinKey key, ThicknessRamp ramp, DiagramInk ink) throws IOException {
+        double fullMm = paper.heightMm() - SIDES_MM;
         double narrow = SHEET_PX * (fullMm - BESIDE_MM) / fullMm;
         double tall = (paper.widthMm() - HEAD_MM) * SHEET_PX / fullMm;
         DiagramScene narrower = scene(diagram, places, ink, SheetLayout.fit(diagram, narrow, tall, true));
-        String page = diagramPage(narrower, key, ramp, paper);
-        made.add(WholeFile.write(folder.resolve("diagram.pdf"), out -> PdfDocument.write(page, out)));
-        progress.report(2, 2, "Pages made");
-        return made;
+        Map<String, byte[]> pictures = new HashMap<>();
+        String page = diagramPage(narrower, key, ramp, paper, pictures);
+        return WholeFile.write(folder.resolve("diagram.pdf"), out -> PdfDocument.write(page, pictures, out));
     }
 
     static DiagramScene scene(BodyDiagram diagram, DiagramInk ink, SheetLayout layout) {
@@ -110,7 +129,9 @@ public final class VisitPages {
         return new DiagramScene(diagram, places, layout, ink, InkPalette.LIGHT, Ramp.load(), TextMeasure.bundled());
     }
 
-    private String diagramPage(DiagramScene scene, PinKey key, ThicknessRamp ramp, Paper paper) {
+    /** @param pictures gets the pictures of the pins by their addresses */
+    private String diagramPage(
+            DiagramScene scene, PinKey key, ThicknessRamp ramp, Paper paper, Map<String, byte[]> pictures) {
         Map<String, Object> model = new LinkedHashMap<>();
         String title = XmlText.clean(car.visit().facts().car().name());
         model.put("title", title);
@@ -133,7 +154,7 @@ public final class VisitPages {
         model.put("cautions", cautions());
         model.put("unit", ramp.unitName());
         model.put("zones", PageFacts.zones(car, ramp));
-        model.put("pins", key.entries().stream().map(this::pin).toList());
+        model.put("pins", pins(key, pictures));
         return new Template().fill("diagram.ftlh", model);
     }
 
@@ -158,7 +179,21 @@ public final class VisitPages {
         return FinishCautions.texts().get(0);
     }
 
-    private Map<String, Object> pin(PinKey.Entry entry) {
+    private List<Map<String, Object>> pins(PinKey key, Map<String, byte[]> pictures) {
+        Map<ByteBuffer, String> addresses = new HashMap<>();
+        List<Map<String, Object>> pins = new ArrayList<>();
+        for (PinKey.Entry entry : key.entries()) {
+            Optional<byte[]> jpeg = thumbnails.apply(entry.photo());
+            // the same picture twice is put into the page once
+            Optional<String> address = jpeg.map(
+                    bytes -> addresses.computeIfAbsent(ByteBuffer.wrap(bytes), fresh -> "picture:" + addresses.size()));
+            address.ifPresent(name -> pictures.put(name, jpeg.orElseThrow()));
+            pins.add(pin(entry, address.orElse("")));
+        }
+        return pins;
+    }
+
+    private static Map<String, Object> pin(PinKey.Entry entry, String picture) {
         Map<String, Object> pin = new LinkedHashMap<>();
         pin.put("number", entry.number());
         pin.put("zone", entry.zone());
@@ -166,12 +201,7 @@ public final class VisitPages {
         pin.put("time", entry.time());
         pin.put("file", XmlText.clean(entry.file()));
         pin.put("alt", "Photo " + entry.number() + ": " + entry.zone() + " " + XmlText.clean(entry.text()));
-        pin.put(
-                "picture",
-                thumbnails
-                        .apply(entry.photo())
-                        .map(Base64.getEncoder()::encodeToString)
-                        .orElse(""));
+        pin.put("picture", picture);
         return pin;
     }
 }

@@ -13,18 +13,19 @@ public final class XmlText {
 
     /** The text with every character that is not wanted written as its code. */
     static String coded(String text, IntPredicate wanted) {
-        if (text.codePoints().allMatch(wanted)) {
-            return text;
-        }
-        StringBuilder out = new StringBuilder(text.length());
-        text.codePoints().forEach(c -> {
-            if (wanted.test(c)) {
-                out.appendCodePoint(c);
-            } else {
-                out.append(String.format("[U+%04X]", c));
+        StringBuilder out = new StringBuilder();
+        int kept = 0;
+        int at = 0;
+        while (at < text.length()) {
+            int c = text.codePointAt(at);
+            int next = at + Character.charCount(c);
+            if (!wanted.test(c)) {
+                out.append(text, kept, at).append(String.format("[U+%04X]", c));
+                kept = next;
             }
-        });
-        return out.toString();
+            at = next;
+        }
+        return kept == 0 ? text : out.append(text, kept, text.length()).toString();
     }
 
     /**
@@ -32,6 +33,9 @@ public final class XmlText {
      * (HTML Living Standard, "Writing HTML documents", text).
      */
     private static boolean isAllowed(int c) {
+        if (c >= ' ' && c <= '~') {
+            return true;
+        }
         boolean control = Character.getType(c) == Character.CONTROL && c != '\t' && c != '\n' && c != '\r';
         boolean noncharacter = (c >= 0xFDD0 && c <= 0xFDEF) || (c & 0xFFFE) == 0xFFFE;
         boolean surrogate = c >= 0xD800 && c <= 0xDFFF;

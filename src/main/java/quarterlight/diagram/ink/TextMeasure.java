@@ -26,9 +26,15 @@ public record TextMeasure(Font regular, Font bold) {
         Objects.requireNonNull(bold, "bold");
     }
 
+    /** Read when it is first asked for. */
+    private static final class Bundled {
+        static final TextMeasure MEASURE =
+                new TextMeasure(load("SourceSans3-Regular.ttf"), load("SourceSans3-SemiBold.ttf"));
+    }
+
     /** The bundled typeface. */
     public static TextMeasure bundled() {
-        return new TextMeasure(load("SourceSans3-Regular.ttf"), load("SourceSans3-SemiBold.ttf"));
+        return Bundled.MEASURE;
     }
 
     private static Font load(String name) {

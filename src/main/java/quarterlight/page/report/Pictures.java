@@ -1,19 +1,15 @@
 package quarterlight.page.report;
 
+import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.CancellationException;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
-import quarterlight.task.Progress;
+import quarterlight.page.PageWorkers;
 
-/** The pictures of a report, made on as many threads as the computer has. Immutable. */
+/** The pictures of a report, made on several threads. Immutable. */
 final class Pictures {
     private final Map<Frame, PrintedPicture> made;
 
@@ -21,52 +17,34 @@ final class Pictures {
         this.made = made;
     }
 
-    /**
-     * Makes them.
-     *
-     * @param print a picture ready for print; empty for what cannot be shown
-     * @throws CancellationException if the job was cancelled; nothing is left running
-     */
-    static Pictures of(List<Frame> frames, Function<Frame, Optional<PrintedPicture>> print, Progress progress) {
-        List<Frame> wanted = frames.stream().distinct().toList();
-        AtomicInteger thread = new AtomicInteger();
-        ExecutorService workers = Executors.newFixedThreadPool(
-                Math.max(1, Runtime.getRuntime().availableProcessors()),
-                work -> new Thread(work, "report picture " + thread.incrementAndGet()));
-        Map<Frame, PrintedPicture> made = new LinkedHashMap<>();
-        try {
-            Map<Frame, Future<Optional<PrintedPicture>>> asked = new LinkedHashMap<>();
-            wanted.forEach(frame -> asked.put(frame, workers.submit(() -> {
-                progress.checkCancelled();
-                return print.apply(frame);
-            })));
-            int done = 0;
+    /** Pictures that are being made. */
+    record Started(Map<Frame, Future<Optional<PrintedPicture>>> asked) {
+        /**
+         * Waits for them.
+         *
+         * @throws java.util.concurrent.CancellationException if the job was cancelled
+         */
+        Pictures finished() throws IOException {
+            Map<Frame, PrintedPicture> made = new LinkedHashMap<>();
             for (Map.Entry<Frame, Future<Optional<PrintedPicture>>> entry : asked.entrySet()) {
-                progress.checkCancelled();
-                progress.report(done++, wanted.size(), "Preparing photos for print");
-                result(entry.getValue()).ifPresent(picture -> made.put(entry.getKey(), picture));
+                PageWorkers.result(entry.getValue()).ifPresent(picture -> made.put(entry.getKey(), picture));
             }
-        } finally {
-            workers.shutdownNow();
+            return new Pictures(made);
         }
-        return new Pictures(made);
     }
 
-    private static Optional<PrintedPicture> result(Future<Optional<PrintedPicture>> asked) {
-        try {
-            return asked.get();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new CancellationException("broken off while photos were prepared");
-        } catch (ExecutionException e) {
-            if (e.getCause() instanceof RuntimeException fault) {
-                throw fault;
-            }
-            if (e.getCause() instanceof Error fault) {
-                throw fault;
-            }
-            throw new IllegalStateException("a photo could not be prepared", e.getCause());
-        }
+    /**
+     * Starts making them, one step each.
+     *
+     * @param print a picture ready for print; empty for what cannot be shown
+     */
+    static Started start(List<Frame> frames, Function<Frame, Optional<PrintedPicture>> print, PageWorkers workers) {
+        List<Frame> wanted = frames.stream().distinct().toList();
+        workers.expect(wanted.size());
+        Map<Frame, Future<Optional<PrintedPicture>>> asked = new LinkedHashMap<>();
+        wanted.forEach(
+                frame -> asked.put(frame, workers.start("Preparing photos for print", () -> print.apply(frame))));
+        return new Started(asked);
     }
 
     Optional<PrintedPicture> of(Frame frame) {

@@ -1,6 +1,15 @@
 package quarterlight.page.report;
 
+import java.awt.Point;
+import java.awt.Transparency;
+import java.awt.color.ColorSpace;
 import java.awt.image.BufferedImage;
+import java.awt.image.ComponentColorModel;
+import java.awt.image.DataBuffer;
+import java.awt.image.DataBufferByte;
+import java.awt.image.DataBufferInt;
+import java.awt.image.Raster;
+import java.awt.image.WritableRaster;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -48,13 +57,45 @@ final class PrintedPicture {
     /** @param image of type INT_RGB */
     static PrintedPicture of(BufferedImage image) {
         byte[] jpeg = new byte[0];
+        BufferedImage bytes = image.getType() == BufferedImage.TYPE_INT_RGB ? inBytes(image) : image;
         for (float quality : QUALITIES) {
-            jpeg = written(image, quality);
+            jpeg = written(bytes, quality);
             if (jpeg.length <= MOST_BYTES) {
                 break;
             }
         }
         return new PrintedPicture(jpeg, image.getWidth(), image.getHeight());
+    }
+
+    /** The same pixels, a byte each for red, green and blue, as the writer takes them without asking for them one by one. */
+    private static BufferedImage inBytes(BufferedImage image) {
+        int width = image.getWidth();
+        int[] rgb = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
+        byte[] bytes = new byte[3 * rgb.length];
+        int at = 0;
+        for (int pixel : rgb) {
+            bytes[at++] = (byte) (pixel >> 16);
+            bytes[at++] = (byte) (pixel >> 8);
+            bytes[at++] = (byte) pixel;
+        }
+        WritableRaster raster = Raster.createInterleavedRaster(
+                new DataBufferByte(bytes, bytes.length),
+                width,
+                image.getHeight(),
+                3 * width,
+                3,
+                new int[] {0, 1, 2},
+                new Point());
+        return new BufferedImage(
+                new ComponentColorModel(
+                        ColorSpace.getInstance(ColorSpace.CS_sRGB),
+                        false,
+                        false,
+                        Transparency.OPAQUE,
+                        DataBuffer.TYPE_BYTE),
+                raster,
+                false,
+                null);
     }
 
     private static byte[] written(BufferedImage image, float quality) {

@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.Future;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import quarterlight.coverage.Gap;
@@ -21,6 +22,7 @@ import quarterlight.findings.Findings;
 import quarterlight.findings.Matter;
 import quarterlight.page.FindingsInk;
 import quarterlight.page.FontFaces;
+import quarterlight.page.PageWorkers;
 import quarterlight.page.Paper;
 import quarterlight.page.PdfDocument;
 import quarterlight.page.PinKey;
@@ -76,27 +78,48 @@ public final class ReportPages {
      * @return the files made
      */
     public List<Path> write(Path folder, Paper paper, Progress progress) throws IOException {
+        try (PageWorkers workers = new PageWorkers(progress)) {
+            return write(
+                    folder,
+                    paper,
+                    ReportPhotos.start(car.visit(), car.catalog(), diagram, places, pictures, workers),
+                    workers);
+        }
+    }
+
+    /**
+     * The same, on threads that make other pages besides.
+     *
+     * @param photos of this visit, started on these threads
+     */
+    public List<Path> write(Path folder, Paper paper, ReportPhotos photos, PageWorkers workers) throws IOException {
         Files.createDirectories(folder);
-        Selection selection = Selection.of(car.visit());
-        PinKey key = PinKey.of(car, diagram, places);
-        Shots shots = Shots.of(car, key, selection);
-        Pictures printed =
-                Pictures.of(shots.all().stream().map(Shots.Shot::frame).toList(), pictures::print, progress);
-        progress.checkCancelled();
-        progress.report(0, 2, "Writing the report");
+        workers.expect(2);
         ThicknessRamp ramp = ThicknessRamp.of(List.of(car), ThicknessRamp.usualUnit(car));
+        String drawing = drawing(photos.key(), ramp, paper);
+        Pictures printed = photos.started().finished();
         ReportContent content = new ReportBuilder(
-                        car, matters, gaps, selection, shots, printed, ramp, pictures::words, diagram)
-                .content(drawing(key, ramp, paper));
+                        car,
+                        matters,
+                        gaps,
+                        Selection.of(car.visit()),
+                        photos.shots(),
+                        printed,
+                        ramp,
+                        pictures::words,
+                        diagram)
+                .content(drawing);
         Map<String, byte[]> files = printed.byAddress();
-        Path pdf = WholeFile.write(
-                folder.resolve("report.pdf"), out -> PdfDocument.write(page(content, paper, false), files, out));
-        progress.checkCancelled();
-        progress.report(1, 2, "Writing the report as one HTML file");
-        Path html =
-                WholeFile.write(folder.resolve("report.html"), out -> within(page(content, paper, true), files, out));
-        progress.report(2, 2, "Report made");
-        return List.of(pdf, html);
+        Future<Path> pdf = workers.start(
+                "Writing the report",
+                () -> WholeFile.write(
+                        folder.resolve("report.pdf"),
+                        out -> PdfDocument.write(page(content, paper, false), files, out)));
+        Future<Path> html = workers.start(
+                "Writing the report as one HTML file",
+                () -> WholeFile.write(
+                        folder.resolve("report.html"), out -> within(page(content, paper, true), files, out)));
+        return List.of(PageWorkers.result(pdf), PageWorkers.result(html));
     }
 
     private String drawing(PinKey key, ThicknessRamp ramp, Paper paper) {

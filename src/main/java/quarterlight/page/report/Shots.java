@@ -8,8 +8,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.ZoneId;
-import quarterlight.findings.Findings;
 import quarterlight.page.PinKey;
 import quarterlight.page.Selection;
 import quarterlight.visit.Mark;
@@ -20,6 +20,7 @@ import quarterlight.visit.Recorded;
 import quarterlight.visit.Sign;
 import quarterlight.visit.Statement;
 import quarterlight.visit.Trace;
+import quarterlight.visit.VisitRecord;
 
 /**
  * The photos of the report with their numbers: first every pin as numbered on the diagram, then the photos that a statement,
@@ -56,7 +57,7 @@ final class Shots {
         all.forEach(shot -> first.putIfAbsent(shot.frame().photo(), shot));
     }
 
-    static Shots of(Findings car, PinKey key, Selection selection) {
+    static Shots of(VisitRecord visit, CorrectedTimes times, PinKey key, Selection selection) {
         List<Shot> shots = new ArrayList<>();
         for (PinKey.Entry entry : key.entries()) {
             Pin pin = entry.value();
@@ -73,10 +74,9 @@ final class Shots {
             }
         }
         int next = key.entries().stream().mapToInt(PinKey.Entry::number).max().orElse(0) + 1;
-        for (Map.Entry<PhotoId, Optional<ZoneId>> named : named(car).entrySet()) {
+        for (Map.Entry<PhotoId, Optional<ZoneId>> named : named(visit).entrySet()) {
             PhotoId id = named.getKey();
-            Optional<Photo> photo =
-                    car.visit().photo(id).filter(p -> p.setAside().isEmpty());
+            Optional<Photo> photo = visit.photo(id).filter(p -> p.setAside().isEmpty());
             boolean known = shots.stream().anyMatch(shot -> shot.frame().photo().equals(id));
             boolean zoneShown = named.getValue().map(selection::shows).orElse(true);
             if (!known && photo.isPresent() && selection.shows(id) && zoneShown) {
@@ -87,36 +87,36 @@ final class Shots {
                         named.getValue(),
                         "",
                         "",
-                        time(car, id),
+                        time(times, id),
                         photo.get().file().name()));
             }
         }
         return new Shots(shots);
     }
 
-    private static String time(Findings car, PhotoId photo) {
-        return car.times().of(photo).map(t -> CLOCK.format(t.local())).orElse("");
+    private static String time(CorrectedTimes times, PhotoId photo) {
+        return times.of(photo).map(t -> CLOCK.format(t.local())).orElse("");
     }
 
     /** Photos that some evidence names, with its zone. */
-    private static Map<PhotoId, Optional<ZoneId>> named(Findings car) {
+    private static Map<PhotoId, Optional<ZoneId>> named(VisitRecord visit) {
         Map<PhotoId, Optional<ZoneId>> found = new LinkedHashMap<>();
-        for (Recorded<Statement> row : car.visit().statements()) {
+        for (Recorded<Statement> row : visit.statements()) {
             row.value()
                     .photos()
                     .forEach(photo ->
                             found.putIfAbsent(photo, Optional.of(row.value().zone())));
         }
-        for (Recorded<Sign> row : car.visit().signs()) {
+        for (Recorded<Sign> row : visit.signs()) {
             row.value()
                     .photo()
                     .ifPresent(photo ->
                             found.putIfAbsent(photo, Optional.of(row.value().zone())));
         }
-        for (Recorded<Trace> row : car.visit().traces()) {
+        for (Recorded<Trace> row : visit.traces()) {
             found.putIfAbsent(row.value().photo(), Optional.of(row.value().zone()));
         }
-        for (Recorded<Mark> row : car.visit().marks()) {
+        for (Recorded<Mark> row : visit.marks()) {
             row.value()
                     .photo()
                     .ifPresent(photo -> found.putIfAbsent(photo, row.value().zone()));
