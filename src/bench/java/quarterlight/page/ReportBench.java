@@ -17,6 +17,7 @@ import quarterlight.findings.MatterWeights;
 import quarterlight.findings.WhatMatters;
 import quarterlight.page.report.BuyerPictures;
 import quarterlight.page.report.ReportPages;
+import quarterlight.photo.JpegWriter;
 import quarterlight.photo.Pictures;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
@@ -51,7 +52,8 @@ public final class ReportBench {
                                 ZonePlaces.of(diagram),
                                 Coverage.gaps(record, car.catalog(), car.thickness(), car.rust(), CoverageTable.load()),
                                 WhatMatters.of(car, MatterWeights.V1),
-                                new BuyerPictures(record, new VisitPixels(folder, record, Pictures.usual())))
+                                new BuyerPictures(
+                                        record, new VisitPixels(folder, record, Pictures.usual()), JpegWriter::jpeg))
                         .write(out, Paper.A4, Progress.NONE);
                 System.out.printf(
                         Locale.ROOT,

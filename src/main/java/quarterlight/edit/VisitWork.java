@@ -30,6 +30,7 @@ import quarterlight.page.VisitPages;
 import quarterlight.page.report.BuyerPictures;
 import quarterlight.page.report.ReportPages;
 import quarterlight.page.report.ReportPhotos;
+import quarterlight.photo.JpegWriter;
 import quarterlight.photo.Pictures;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
@@ -96,7 +97,8 @@ public final class VisitWork {
                 PageWorkers workers = new PageWorkers(progress)) {
             workers.expect(1);
             BodyDiagram diagram = VisitDiagram.of(folder, visit.facts());
-            BuyerPictures pictures = new BuyerPictures(visit, new VisitPixels(folder, visit, Pictures.usual()));
+            BuyerPictures pictures =
+                    new BuyerPictures(visit, new VisitPixels(folder, visit, Pictures.usual()), JpegWriter::jpeg);
             Future<ReportPhotos> choosing = workers.start(
                     "Preparing photos for print",
                     () -> ReportPhotos.start(visit, catalog, diagram, ZonePlaces.of(diagram), pictures, workers));

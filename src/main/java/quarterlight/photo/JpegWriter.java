@@ -19,13 +19,13 @@ import org.bytedeco.leptonica.PIX;
 import org.bytedeco.leptonica.global.leptonica;
 
 /** Writes JPEG in plain sRGB without a profile, by leptonica and the JPEG library within it, or by the Java platform where that is missing. */
-final class JpegWriter {
+public final class JpegWriter {
     private static final int BITS = 32;
 
     private JpegWriter() {}
 
     /** @param quality 1 to 100, on the scale of the JPEG library */
-    static byte[] jpeg(BufferedImage picture, int quality) {
+    public static byte[] jpeg(BufferedImage picture, int quality) {
         return (ScaledJpegDecoder.available() ? byLibrary(Pictures.plain(picture), quality) : Optional.<byte[]>empty())
                 .orElseGet(() -> byPlatform(picture, quality));
     }

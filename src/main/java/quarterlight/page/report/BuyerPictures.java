@@ -37,11 +37,13 @@ public final class BuyerPictures {
 
     private final VisitRecord visit;
     private final PhotoPixels pixels;
+    private final PictureWriting writing;
     private final PhotoNotePainter painter = new PhotoNotePainter(NoteInk.ofPages());
 
-    public BuyerPictures(VisitRecord visit, PhotoPixels pixels) {
+    public BuyerPictures(VisitRecord visit, PhotoPixels pixels, PictureWriting writing) {
         this.visit = Objects.requireNonNull(visit, "visit");
         this.pixels = Objects.requireNonNull(pixels, "pixels");
+        this.writing = Objects.requireNonNull(writing, "writing");
     }
 
     /** Small pictures from a store, save those with hidden regions: they are made anew without them. */
@@ -49,14 +51,18 @@ public final class BuyerPictures {
         return photo -> regions(photo).isEmpty()
                 ? stored.apply(photo)
                 : shown(photo, OptionalDouble.empty(), THUMBNAIL_PX)
-                        .map(PrintedPicture::of)
+                        .map(this::printed)
                         .map(PrintedPicture::jpeg);
     }
 
     Optional<PrintedPicture> print(Frame frame) {
         return shown(frame.photo(), frame.at(), PrintedPicture.LONG_SIDE_PX)
                 .map(picture -> annotated(frame, picture))
-                .map(PrintedPicture::of);
+                .map(this::printed);
+    }
+
+    private PrintedPicture printed(BufferedImage picture) {
+        return PrintedPicture.of(picture, writing);
     }
 
     private Optional<BufferedImage> shown(PhotoId photo, OptionalDouble at, int longSidePx) {

@@ -12,6 +12,7 @@ import java.util.Random;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import quarterlight.car.BodyStyle;
+import quarterlight.photo.JpegWriter;
 import quarterlight.rust.TestVisits;
 import quarterlight.visit.HiddenRegion;
 import quarterlight.visit.MediaKind;
@@ -62,7 +63,8 @@ class BuyerPicturesTest {
     }
 
     private static BuyerPictures of(VisitRecord visit, long seedInside) {
-        return new BuyerPictures(visit, (photo, at, longSide) -> Optional.of(grain(longSide, seedInside)));
+        return new BuyerPictures(
+                visit, (photo, at, longSide) -> Optional.of(grain(longSide, seedInside)), JpegWriter::jpeg);
     }
 
     private static byte[] thumbnail(long seedInside) {
@@ -112,7 +114,8 @@ class BuyerPicturesTest {
         BuyerPictures pictures = new BuyerPictures(
                 visit().photoNotes(VisitParts.rows(List.of(note))).record(),
                 (photo, at, longSide) ->
-                        Optional.of(new BufferedImage(longSide, longSide * 3 / 4, BufferedImage.TYPE_INT_RGB)));
+                        Optional.of(new BufferedImage(longSide, longSide * 3 / 4, BufferedImage.TYPE_INT_RGB)),
+                JpegWriter::jpeg);
         BufferedImage drawn = ImageIO.read(
                 new ByteArrayInputStream(pictures.print(FRAME).orElseThrow().jpeg()));
         assertThat(drawn.getRGB(560, 200) & 0xFF)

@@ -21,6 +21,7 @@ import quarterlight.diagram.ZonePlaces;
 import quarterlight.findings.Findings;
 import quarterlight.findings.MatterWeights;
 import quarterlight.findings.WhatMatters;
+import quarterlight.photo.JpegWriter;
 import quarterlight.rust.TestVisits;
 import quarterlight.table.CoverageTable;
 import quarterlight.table.DatePatternTable;
@@ -138,7 +139,12 @@ final class TypedVisit {
                 DatePatternTable.load());
         List<Gap> gaps = Coverage.gaps(visit, car.catalog(), car.thickness(), car.rust(), CoverageTable.load());
         return new ReportPages(
-                car, diagram, places, gaps, WhatMatters.of(car, MatterWeights.V1), new BuyerPictures(visit, pixels));
+                car,
+                diagram,
+                places,
+                gaps,
+                WhatMatters.of(car, MatterWeights.V1),
+                new BuyerPictures(visit, pixels, JpegWriter::jpeg));
     }
 
     /** Photos in one color each; the film cannot be shown. */

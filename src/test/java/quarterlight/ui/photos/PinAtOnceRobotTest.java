@@ -63,7 +63,7 @@ class PinAtOnceRobotTest extends DeskRobot {
                     .postEvent(new KeyEvent(
                             sheet,
                             KeyEvent.KEY_TYPED,
-                            CLOCK.millis() + BETWEEN_KEYS_MS * i,
+                            CLOCK.millis() + BETWEEN_KEYS_MS * (long) i,
                             0,
                             KeyEvent.VK_UNDEFINED,
                             '1'));
