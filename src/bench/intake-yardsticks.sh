@@ -19,7 +19,7 @@ for run in $(seq "$runs"); do
         case $kind in
         ours)
             $java -jar target/quarterlight.jar new "$work/visit" --car Any --style coupe > /dev/null
-            timed ours $java -jar target/quarterlight.jar intake "$work/visit" "$photos" ;;
+            timed ours java -Xmx512m @target/quarterlight intake "$work/visit" "$photos" ;;
         plain) timed plain $java -cp "$classes" quarterlight.intake.PlainBench "$photos" "$work/copy" ;;
         floor) timed floor $java -cp "$classes" quarterlight.intake.FloorBench "$photos" "$work/copy" ;;
         tools)
