@@ -4,12 +4,12 @@ import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
-import java.io.IOException;
 import java.io.StringReader;
 import java.util.Optional;
 import org.apache.batik.parser.AWTPathProducer;
 import org.apache.batik.parser.AWTTransformProducer;
 import org.apache.batik.parser.ParseException;
+import org.apache.batik.parser.PathParser;
 
 /** SVG path data and transform lists to and from shapes. */
 public final class SvgPath {
@@ -18,11 +18,15 @@ public final class SvgPath {
     /** The shape of path data (any command of SVG 1.1), or empty if the text is none. */
     static Optional<Path2D.Double> parse(String data) {
         try {
-            Shape shape = AWTPathProducer.createShape(new StringReader(data), Path2D.WIND_EVEN_ODD);
-            Path2D.Double path = new Path2D.Double(shape);
+            AWTPathProducer producer = new AWTPathProducer();
+            producer.setWindingRule(Path2D.WIND_EVEN_ODD);
+            PathParser parser = new PathParser();
+            parser.setPathHandler(producer);
+            parser.parse(data);
+            Path2D.Double path = new Path2D.Double(producer.getShape());
             path.setWindingRule(Path2D.WIND_EVEN_ODD);
             return isFinite(path) ? Optional.of(path) : Optional.empty();
-        } catch (ParseException | IOException | IllegalArgumentException e) {
+        } catch (ParseException | IllegalArgumentException e) {
             return Optional.empty();
         }
     }

@@ -10,13 +10,22 @@ public record Sha256(String hex) {
     private static final int PREFIX = 12;
 
     public Sha256 {
-        if (hex.length() != DIGITS || !hex.chars().allMatch(Sha256::isDigit)) {
+        if (!isDigest(hex)) {
             throw new IllegalArgumentException("a SHA-256 has 64 lower-case hexadecimal digits, not: " + hex);
         }
     }
 
-    private static boolean isDigit(int letter) {
-        return letter >= '0' && letter <= '9' || letter >= 'a' && letter <= 'f';
+    private static boolean isDigest(String hex) {
+        if (hex.length() != DIGITS) {
+            return false;
+        }
+        for (int i = 0; i < DIGITS; i++) {
+            char letter = hex.charAt(i);
+            if ((letter < '0' || letter > '9') && (letter < 'a' || letter > 'f')) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** The first digits, as they name a file in the originals. */
