@@ -63,18 +63,18 @@ public final class OpenBench {
         }
     }
 
-    interface Question {
+    private interface Question {
         boolean holds();
     }
 
-    static void until(Question question) throws InterruptedException {
+    private static void until(Question question) throws InterruptedException {
         while (!question.holds()) {
             Thread.sleep(15);
         }
     }
 
     /** When the sheet changed last; it is looked at until nothing has changed for a while. */
-    static long still() throws InterruptedException, java.lang.reflect.InvocationTargetException {
+    private static long still() throws InterruptedException, java.lang.reflect.InvocationTargetException {
         AtomicReference<int[]> seen = new AtomicReference<>(new int[0]);
         long[] changed = {sinceStart()};
         while (sinceStart() - changed[0] < QUIET_MS) {
@@ -107,7 +107,7 @@ public final class OpenBench {
         return lines;
     }
 
-    static Optional<ContactSheet> sheet() {
+    private static Optional<ContactSheet> sheet() {
         for (Window window : Window.getWindows()) {
             Optional<ContactSheet> found = sheet(window);
             if (found.isPresent()) {
@@ -132,7 +132,7 @@ public final class OpenBench {
         return Optional.empty();
     }
 
-    static long sinceStart() {
+    private static long sinceStart() {
         return System.currentTimeMillis() - START;
     }
 
