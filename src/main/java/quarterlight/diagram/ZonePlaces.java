@@ -60,8 +60,13 @@ public final class ZonePlaces {
 
     public static ZonePlaces of(BodyDiagram diagram) {
         ZonePlaces places = whenAsked(diagram);
-        places.all();
+        places.compute();
         return places;
+    }
+
+    /** Computes them now if nobody has asked yet, so that those who ask later need not wait. */
+    public void compute() {
+        all();
     }
 
     /** Computes them, which takes a moment, when the first is asked for; others who ask wait. */

@@ -26,8 +26,9 @@ public final class JpegWriter {
 
     /** @param quality 1 to 100, on the scale of the JPEG library */
     public static byte[] jpeg(BufferedImage picture, int quality) {
-        return (ScaledJpegDecoder.available() ? byLibrary(Pictures.plain(picture), quality) : Optional.<byte[]>empty())
-                .orElseGet(() -> byPlatform(picture, quality));
+        BufferedImage plain = Pictures.plain(picture);
+        return (ScaledJpegDecoder.available() ? byLibrary(plain, quality) : Optional.<byte[]>empty())
+                .orElseGet(() -> byPlatform(plain, quality));
     }
 
     private static Optional<byte[]> byLibrary(BufferedImage picture, int quality) {

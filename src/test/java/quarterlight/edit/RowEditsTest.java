@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -28,6 +27,7 @@ import quarterlight.visit.Pin;
 import quarterlight.visit.PixelPoint;
 import quarterlight.visit.Reading;
 import quarterlight.visit.RecordId;
+import quarterlight.visit.VisitParts;
 
 class RowEditsTest {
     private static final ZoneId HOOD = SampleVisit.HOOD;
@@ -87,27 +87,10 @@ class RowEditsTest {
     @Test
     void aPinIsNamedByItsPhotoAndZone() throws Exception {
         PhotoId photo = store.edit("take in", tx -> tx.addPhoto(SampleVisit.fullPhoto(231)));
-        Pin pin = new Pin(
-                photo,
-                HOOD,
-                OptionalDouble.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        Pin pin = VisitParts.pin(photo, HOOD);
         RecordId id = edits.add(RecordKind.PINS, List.of(pin)).ids().get(0);
         assertThat(store.undoLabel()).contains("add pin DSC_231.JPG to hood");
-        edits.update(
-                RecordKind.PINS,
-                id,
-                new Pin(
-                        photo,
-                        SampleVisit.ROOF,
-                        OptionalDouble.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty()));
+        edits.update(RecordKind.PINS, id, VisitParts.pin(photo, SampleVisit.ROOF));
         assertThat(store.undoLabel()).contains("change pin DSC_231.JPG to roof");
         edits.remove(RecordKind.PINS, List.of(id));
         assertThat(store.undoLabel()).contains("remove pin DSC_231.JPG to roof");
@@ -171,23 +154,9 @@ class RowEditsTest {
 
     @Test
     void aRowThatTheSchemaRefusesKeepsAllOthersOut() throws Exception {
-        Pin nowhere = new Pin(
-                new PhotoId(99),
-                HOOD,
-                OptionalDouble.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        Pin nowhere = VisitParts.pin(new PhotoId(99), HOOD);
         PhotoId photo = store.edit("take in", tx -> tx.addPhoto(SampleVisit.barePhoto(1)));
-        Pin good = new Pin(
-                photo,
-                HOOD,
-                OptionalDouble.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        Pin good = VisitParts.pin(photo, HOOD);
         assertThatThrownBy(() -> edits.add(RecordKind.PINS, List.of(good, nowhere)))
                 .isInstanceOf(EditRefused.class)
                 .hasMessageContaining("FOREIGN KEY");

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -98,14 +97,7 @@ class PinKeyPropertyTest {
     }
 
     private static Pin pin(PhotoId photo, ZoneId zone) {
-        return new Pin(
-                photo,
-                zone,
-                OptionalDouble.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        return VisitParts.pin(photo, zone);
     }
 
     private static VisitRecord visit(VisitFacts facts, List<Photo> photos, List<Recorded<Pin>> rows) {

@@ -27,6 +27,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.Pin;
 import quarterlight.visit.RecordId;
+import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
 
 class VisitStoreTest {
@@ -179,14 +180,7 @@ class VisitStoreTest {
 
     @Test
     void aPinToAPhotoThatIsNotThereIsRefused() throws Exception {
-        Pin pin = new Pin(
-                new PhotoId(99),
-                HOOD,
-                OptionalDouble.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        Pin pin = VisitParts.pin(new PhotoId(99), HOOD);
         try (VisitStore store = VisitStore.create(folder.resolve("v"), bareFacts(), CLOCK)) {
             assertThatThrownBy(() -> store.edit("pin", tx -> tx.add(RecordKind.PINS, pin)))
                     .isInstanceOf(IllegalArgumentException.class);

@@ -84,15 +84,7 @@ public final class VisitFixture {
 
     public VisitFixture pin(long photo, String zone) {
         pins.add(new Recorded<>(
-                new RecordId(pins.size() + 1L),
-                new Pin(
-                        new PhotoId(photo),
-                        new quarterlight.car.ZoneId(zone),
-                        OptionalDouble.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty())));
+                new RecordId(pins.size() + 1L), VisitParts.pin(new PhotoId(photo), new quarterlight.car.ZoneId(zone))));
         return this;
     }
 

@@ -9,8 +9,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import javax.swing.JComponent;
 import javax.swing.JRootPane;
 import javax.swing.SwingUtilities;
@@ -28,6 +26,7 @@ import quarterlight.visit.PhotoId;
 import quarterlight.visit.Pin;
 import quarterlight.visit.Reading;
 import quarterlight.visit.Recorded;
+import quarterlight.visit.VisitParts;
 
 /** A table of some other program is dropped on the window: columns and zones are named once; times place what has no zone. */
 class TableRobotTest extends DeskRobot {
@@ -43,14 +42,7 @@ class TableRobotTest extends DeskRobot {
     }
 
     private static Pin pin(PhotoId photo, String zone) {
-        return new Pin(
-                photo,
-                new ZoneId(zone),
-                OptionalDouble.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        return VisitParts.pin(photo, new ZoneId(zone));
     }
 
     private void drop(String name, String text) throws Exception {

@@ -3,6 +3,7 @@ package quarterlight.visit;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import quarterlight.car.Car;
 
@@ -46,6 +47,18 @@ public final class VisitParts {
                 none,
                 VisitFacts.USUAL_GAUGE_RANGE,
                 VisitChoices.USUAL);
+    }
+
+    /** A pin of a whole photo to a zone, without a place of its own or words. */
+    public static Pin pin(PhotoId photo, quarterlight.car.ZoneId zone) {
+        return new Pin(
+                photo,
+                zone,
+                OptionalDouble.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     /** Values as rows numbered from 1. */

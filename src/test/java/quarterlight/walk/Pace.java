@@ -38,40 +38,6 @@ public enum Pace {
             return pause(0.05, random) + spread(16, 0.7, random);
         }
     },
-    /** 5 to 9 a stop (7 on average), with the gaps of {@link #EVEN}. */
-    THOROUGH {
-        @Override
-        int photos(Random random) {
-            return 5 + random.nextInt(5);
-        }
-
-        @Override
-        double within(Random random) {
-            return EVEN.within(random);
-        }
-
-        @Override
-        double between(Random random) {
-            return EVEN.between(random);
-        }
-    },
-    /** 5 to 9 a stop (7 on average), with the gaps of {@link #HEAVY_TAILED}. */
-    THOROUGH_HEAVY_TAILED {
-        @Override
-        int photos(Random random) {
-            return 5 + random.nextInt(5);
-        }
-
-        @Override
-        double within(Random random) {
-            return HEAVY_TAILED.within(random);
-        }
-
-        @Override
-        double between(Random random) {
-            return HEAVY_TAILED.between(random);
-        }
-    },
     /** One or two a stop, quickly: a first look round. */
     OVERVIEW {
         @Override
@@ -105,9 +71,25 @@ public enum Pace {
         double between(Random random) {
             return 8 / Math.pow(1 - random.nextDouble(), 1 / 1.2);
         }
-    };
+    },
+    /** 5 to 9 a stop (7 on average), with the gaps of {@link #EVEN}. */
+    THOROUGH(EVEN),
+    /** 5 to 9 a stop (7 on average), with the gaps of {@link #HEAVY_TAILED}. */
+    THOROUGH_HEAVY_TAILED(HEAVY_TAILED);
 
-    abstract int photos(Random random);
+    private final Pace gaps;
+
+    Pace() {
+        gaps = this;
+    }
+
+    Pace(Pace gaps) {
+        this.gaps = gaps;
+    }
+
+    int photos(Random random) {
+        return 5 + random.nextInt(5);
+    }
 
     /** What {@link #photos} is on average. */
     double meanPhotos() {
@@ -119,9 +101,13 @@ public enum Pace {
         };
     }
 
-    abstract double within(Random random);
+    double within(Random random) {
+        return gaps.within(random);
+    }
 
-    abstract double between(Random random);
+    double between(Random random) {
+        return gaps.between(random);
+    }
 
     private static double spread(double median, double logSd, Random random) {
         return median * Math.exp(logSd * random.nextGaussian());

@@ -84,14 +84,7 @@ class ReadingPlacesTest {
                 List.of(),
                 Optional.empty());
         photos.add(new Photo(new PhotoId(number), file, Optional.empty()));
-        Pin pin = new Pin(
-                new PhotoId(number),
-                zone,
-                OptionalDouble.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        Pin pin = VisitParts.pin(new PhotoId(number), zone);
         pins.add(new Recorded<>(new RecordId(number), pin));
     }
 

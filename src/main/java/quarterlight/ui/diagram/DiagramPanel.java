@@ -180,6 +180,8 @@ public final class DiagramPanel extends DrawnComponent {
 
     private FreshPins number(PinWish wish) {
         OpenVisit.Drawing drawing = wish.drawing();
+        // a pin made next asks for a place on the event thread
+        drawing.places().compute();
         return new FreshPins(
                 PinKey.of(wish.visit(), wish.times(), parts.catalog(), drawing.diagram(), drawing.places()),
                 wish.visit());

@@ -15,7 +15,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import javax.imageio.ImageIO;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.Test;
@@ -30,10 +29,10 @@ import quarterlight.ui.DeskRobot;
 import quarterlight.ui.kit.view.PhotoCanvas;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.PhotoScale.KnownRectangle;
-import quarterlight.visit.Pin;
 import quarterlight.visit.StatementKind;
 import quarterlight.visit.Trace;
 import quarterlight.visit.TraceKind;
+import quarterlight.visit.VisitParts;
 
 /**
  * A patch of 60 by 45 mm beside a card, both seen at 2 pixels a mm, is outlined by the mouse and by keys alone; the visit then holds its
@@ -68,17 +67,7 @@ class RustRobotTest extends DeskRobot {
                     .findFirst()
                     .orElseThrow()
                     .id();
-            new RowEdits(store)
-                    .add(
-                            RecordKind.PINS,
-                            List.of(new Pin(
-                                    photo,
-                                    HOOD,
-                                    OptionalDouble.empty(),
-                                    Optional.empty(),
-                                    Optional.empty(),
-                                    Optional.empty(),
-                                    Optional.empty())));
+            new RowEdits(store).add(RecordKind.PINS, List.of(VisitParts.pin(photo, HOOD)));
         }
     }
 

@@ -7,8 +7,6 @@ import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -39,6 +37,7 @@ import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.VisitDoor;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.Pin;
+import quarterlight.visit.VisitParts;
 
 /** Pins are shown while a slow store still writes them, are undone in their order, and are gone again if the store refuses them. */
 @Timeout(60)
@@ -114,14 +113,7 @@ class PinsUnderWayTest {
     }
 
     private static Pin pin(long photo, ZoneId zone) {
-        return new Pin(
-                new PhotoId(photo),
-                zone,
-                OptionalDouble.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        return VisitParts.pin(new PhotoId(photo), zone);
     }
 
     private void make(Pin pin) {
