@@ -50,6 +50,38 @@ public final class GreyPicture {
         return values[y * width + x];
     }
 
+    /**
+     * The response of the kernel 0 1 0 / 1 -4 1 / 0 1 0 along a row, the picture mirrored about its outermost pixels (reflect-101).
+     *
+     * @param responses as many as the picture is wide; set
+     */
+    void laplacian(int row, int[] responses) {
+        int middle = row * width;
+        int above = mirrored(row - 1, height) * width;
+        int below = mirrored(row + 1, height) * width;
+        for (int x = 1; x < width - 1; x++) {
+            responses[x] = values[middle + x - 1]
+                    + values[middle + x + 1]
+                    + values[above + x]
+                    + values[below + x]
+                    - 4 * values[middle + x];
+        }
+        for (int x : new int[] {0, width - 1}) {
+            responses[x] = values[middle + mirrored(x - 1, width)]
+                    + values[middle + mirrored(x + 1, width)]
+                    + values[above + x]
+                    + values[below + x]
+                    - 4 * values[middle + x];
+        }
+    }
+
+    private static int mirrored(int at, int length) {
+        if (length == 1) {
+            return 0;
+        }
+        return at < 0 ? -at : at >= length ? 2 * (length - 1) - at : at;
+    }
+
     /** The mean over each cell of a grid laid over the picture; a pixel on a border counts by its share. */
     double[] means(int columns, int rows) {
         double[] means = new double[columns * rows];

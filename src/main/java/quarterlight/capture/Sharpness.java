@@ -22,17 +22,10 @@ public final class Sharpness {
         long count = (long) width * height;
         long sum = 0;
         long squares = 0;
+        int[] responses = new int[width];
         for (int y = 0; y < height; y++) {
-            int above = mirrored(y - 1, height);
-            int below = mirrored(y + 1, height);
-            for (int x = 0; x < width; x++) {
-                int left = mirrored(x - 1, width);
-                int right = mirrored(x + 1, width);
-                int response = picture.at(left, y)
-                        + picture.at(right, y)
-                        + picture.at(x, above)
-                        + picture.at(x, below)
-                        - 4 * picture.at(x, y);
+            picture.laplacian(y, responses);
+            for (int response : responses) {
                 sum += response;
                 squares += (long) response * response;
             }
@@ -41,12 +34,5 @@ public final class Sharpness {
         return count <= 1_700_000
                 ? (double) (count * squares - sum * sum) / ((double) count * count)
                 : (double) squares / count - Math.pow((double) sum / count, 2);
-    }
-
-    private static int mirrored(int at, int length) {
-        if (length == 1) {
-            return 0;
-        }
-        return at < 0 ? -at : at >= length ? 2 * (length - 1) - at : at;
     }
 }

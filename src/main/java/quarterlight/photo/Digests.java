@@ -1,30 +1,29 @@
 package quarterlight.photo;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.Optional;
 import quarterlight.visit.Sha256;
 
 /** SHA-256 digests of files (FIPS 180-4). */
 public final class Digests {
-    private static final int BUFFER = 1 << 17;
-
     private Digests() {}
 
     /** The digest of a file's content. */
     public static Sha256 of(Path file) throws IOException {
-        MessageDigest digest = sha256();
-        byte[] buffer = new byte[BUFFER];
-        try (InputStream in = Files.newInputStream(file)) {
-            for (int got = in.read(buffer); got >= 0; got = in.read(buffer)) {
-                digest.update(buffer, 0, got);
+        try (FileChannel channel = FileChannel.open(file)) {
+            FileBuffer buffer = FileBuffer.ofThread();
+            MessageDigest digest = sha256();
+            for (Optional<ByteBuffer> piece = buffer.piece(channel); piece.isPresent(); piece = buffer.piece(channel)) {
+                digest.update(piece.get());
             }
+            return finished(digest);
         }
-        return finished(digest);
     }
 
     static Sha256 finished(MessageDigest digest) {

@@ -1,7 +1,6 @@
 package quarterlight.photo;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
@@ -36,7 +35,6 @@ public final class OriginalsFolder {
     private static final int MOST_NAME_BYTES = 200;
 
     private static final int MOST_ENDING_LETTERS = 10;
-    private static final int BUFFER = 1 << 17;
 
     /** What some file systems refuse in a name, and at its end. */
     private static final Pattern REFUSED_LETTERS = Pattern.compile("[\\\\/:*?\"<>|\\p{Cntrl}\\x{FFFD}]");
@@ -177,34 +175,36 @@ public final class OriginalsFolder {
 
     /** Failures to read are told apart from failures to write: the one concerns a file, the other ends the work. */
     private static long copy(Path source, Path target, MessageDigest digest) throws IOException, OriginalNotKept {
-        try (InputStream in = opened(source);
-                FileChannel channel = FileChannel.open(
+        FileBuffer buffer = FileBuffer.ofThread();
+        try (FileChannel in = opened(source);
+                FileChannel out = FileChannel.open(
                         target, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS)) {
-            byte[] buffer = new byte[BUFFER];
             long bytes = 0;
-            for (int got = read(in, buffer, source); got >= 0; got = read(in, buffer, source)) {
-                digest.update(buffer, 0, got);
-                ByteBuffer rest = ByteBuffer.wrap(buffer, 0, got);
+            for (Optional<ByteBuffer> piece = read(in, buffer, source);
+                    piece.isPresent();
+                    piece = read(in, buffer, source)) {
+                ByteBuffer rest = piece.get();
+                digest.update(rest.duplicate());
+                bytes += rest.remaining();
                 while (rest.hasRemaining()) {
-                    channel.write(rest);
+                    out.write(rest);
                 }
-                bytes += got;
             }
             return bytes;
         }
     }
 
-    private static InputStream opened(Path source) throws OriginalNotKept {
+    private static FileChannel opened(Path source) throws OriginalNotKept {
         try {
-            return Files.newInputStream(source);
+            return FileChannel.open(source);
         } catch (IOException e) {
             throw OriginalNotKept.unreadable(source, e);
         }
     }
 
-    private static int read(InputStream in, byte[] buffer, Path source) throws OriginalNotKept {
+    private static Optional<ByteBuffer> read(FileChannel in, FileBuffer buffer, Path source) throws OriginalNotKept {
         try {
-            return in.read(buffer);
+            return buffer.piece(in);
         } catch (IOException e) {
             throw OriginalNotKept.unreadable(source, e);
         }
