@@ -19,6 +19,7 @@ import quarterlight.diagram.NominalAreas;
 import quarterlight.diagram.VisitDiagram;
 import quarterlight.edit.DiagramEdits;
 import quarterlight.table.ZoneTable;
+import quarterlight.ui.DeskReadiness;
 import quarterlight.ui.Desktop;
 import quarterlight.units.Area;
 import quarterlight.visit.VisitFacts;
@@ -29,6 +30,10 @@ public final class Main {
 
     public static void main(String[] args) {
         Path settings = Path.of(System.getProperty("user.home"), ".quarterlight");
+        DeskReadiness desk = new DeskReadiness(settings);
+        if (args.length == 0 || args[0].equals("desk")) {
+            desk.begin();
+        }
         LogFile log = LogFile.install(settings);
         Console console = new Console(
                 new PrintStream(System.out, false, StandardCharsets.UTF_8),
@@ -39,7 +44,7 @@ public final class Main {
                 ZoneTable::load,
                 Main::areas,
                 Main::demoData,
-                visit -> desktop(log, settings).open(visit),
+                visit -> desktop(desk, log).open(visit),
                 log.path(),
                 settings.resolve(DiagramEdits.OWN));
         int status = new Program(around).run(args);
@@ -47,9 +52,9 @@ public final class Main {
         System.exit(status);
     }
 
-    private static Desktop desktop(LogFile log, Path settings) {
+    private static Desktop desktop(DeskReadiness readiness, LogFile log) {
         return new Desktop(
-                Clock.system(java.time.ZoneId.systemDefault()), ZoneTable::load, Main::areas, settings, log.path());
+                Clock.system(java.time.ZoneId.systemDefault()), ZoneTable::load, Main::areas, readiness, log.path());
     }
 
     /** Nominal areas from the diagram of the visit; none if it cannot be used. */

@@ -26,6 +26,16 @@ public record ZoneId(String value) implements Comparable<ZoneId> {
     }
 
     @Override
+    public boolean equals(Object other) {
+        return other instanceof ZoneId zone && zone.value.equals(value);
+    }
+
+    @Override
+    public int hashCode() {
+        return value.hashCode();
+    }
+
+    @Override
     public String toString() {
         return value;
     }

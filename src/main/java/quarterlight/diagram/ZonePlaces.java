@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.locationtech.jts.geom.Point;
@@ -20,7 +21,17 @@ public final class ZonePlaces {
     private final BodyDiagram diagram;
     private Optional<Map<Key, Place>> known = Optional.empty();
 
-    private record Key(View view, ZoneId zone) {}
+    private record Key(View view, ZoneId zone) {
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Key key && key.view == view && key.zone.equals(zone);
+        }
+
+        @Override
+        public int hashCode() {
+            return Objects.hash(view, zone);
+        }
+    }
 
     /**
      * The middle of a zone in a view.

@@ -24,6 +24,15 @@ public final class VisitOpening {
         this.schema = schema;
     }
 
+    /** Loads what the first visit needs; may be called beside other work, so that the first need not wait. */
+    public static void prepare() {
+        try {
+            Database.openInMemory().close();
+        } catch (SQLException e) {
+            LOG.log(System.Logger.Level.WARNING, "the database cannot be used", e);
+        }
+    }
+
     /** @param clock gives the times of the edit log */
     public static VisitOpening by(Clock clock) {
         return new VisitOpening(clock, () -> {}, Schema.current());

@@ -3,12 +3,14 @@ package quarterlight.store;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
+import java.util.function.Consumer;
 import quarterlight.store.rows.ClockTable;
 import quarterlight.store.rows.FactsTable;
 import quarterlight.store.rows.PhotoTable;
 import quarterlight.store.rows.RowTable;
 import quarterlight.visit.Photo;
 import quarterlight.visit.Recorded;
+import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
 
 /** Reads all that a visit holds within the present transaction, save what was kept of an earlier reading. */
@@ -17,14 +19,20 @@ final class VisitReader {
 
     /** Reads everything anew. */
     static VisitRecord read(Connection connection) throws SQLException {
-        return read(connection, new KeptRows());
+        return read(connection, new KeptRows(), facts -> {});
     }
 
-    /** Reads what changed since {@code kept} was filled; what did not is the same list as before. */
-    static VisitRecord read(Connection connection, KeptRows kept) throws SQLException {
+    /**
+     * Reads what changed since {@code kept} was filled; what did not is the same list as before.
+     *
+     * @param early told the facts before the rest is read
+     */
+    static VisitRecord read(Connection connection, KeptRows kept, Consumer<VisitFacts> early) throws SQLException {
         kept.begin(connection);
+        VisitFacts facts = new FactsTable(connection).read();
+        early.accept(facts);
         return new VisitRecord(
-                new FactsTable(connection).read(),
+                facts,
                 photos(connection, kept),
                 rows(connection, kept, RecordKind.PINS),
                 rows(connection, kept, RecordKind.READINGS),

@@ -11,7 +11,6 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
 import quarterlight.store.VisitChange.Way;
-import quarterlight.store.rows.FactsTable;
 import quarterlight.store.rows.LogEntry;
 import quarterlight.store.rows.LogTable;
 import quarterlight.visit.StoredRows;
@@ -81,12 +80,16 @@ public final class VisitStore implements AutoCloseable {
 
     /** All that the visit holds at this moment. Lists that did not change are the same lists as at the last reading. */
     public VisitRecord read() throws VisitUnreadable {
-        return query(c -> VisitReader.read(c, kept));
+        return read(facts -> {});
     }
 
-    /** What the visit says of itself and its car at this moment; quick where {@link #read} takes a while. */
-    public VisitFacts facts() throws VisitUnreadable {
-        return query(c -> new FactsTable(c).read());
+    /**
+     * The same.
+     *
+     * @param early told what the visit says of itself and its car as soon as that is read, before photos and the rest
+     */
+    public VisitRecord read(Consumer<VisitFacts> early) throws VisitUnreadable {
+        return query(c -> VisitReader.read(c, kept, early));
     }
 
     /** What changed when, oldest first. */

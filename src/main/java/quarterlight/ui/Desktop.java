@@ -14,15 +14,10 @@ import javax.swing.SwingUtilities;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.diagram.ink.Ramp;
-import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.ui.kit.DeskParts;
-import quarterlight.ui.kit.Look;
-import quarterlight.ui.kit.Palette;
 import quarterlight.ui.kit.ProgressLine;
-import quarterlight.ui.kit.SettingsFile;
 import quarterlight.ui.kit.SwingJobRunner;
 import quarterlight.ui.kit.Texts;
-import quarterlight.ui.kit.Typeface;
 import quarterlight.ui.kit.VisitReading;
 import quarterlight.units.Area;
 import quarterlight.visit.VisitFacts;
@@ -35,24 +30,24 @@ public final class Desktop {
     private final Clock clock;
     private final Supplier<ZoneCatalog> zones;
     private final BiFunction<Path, VisitFacts, Map<ZoneId, Area>> areas;
-    private final Path settingsFolder;
+    private final DeskReadiness readiness;
     private final Path log;
 
     /**
      * @param areas nominal areas of the zones of a visit in a folder
-     * @param settingsFolder where settings are kept
+     * @param readiness begun or not
      * @param log where faults of the program are written
      */
     public Desktop(
             Clock clock,
             Supplier<ZoneCatalog> zones,
             BiFunction<Path, VisitFacts, Map<ZoneId, Area>> areas,
-            Path settingsFolder,
+            DeskReadiness readiness,
             Path log) {
         this.clock = clock;
         this.zones = zones;
         this.areas = areas;
-        this.settingsFolder = settingsFolder;
+        this.readiness = readiness;
         this.log = log;
     }
 
@@ -64,12 +59,9 @@ public final class Desktop {
         Optional<VisitReading> reading =
                 visit.map(folder -> VisitReading.of(folder, clock).begin());
         CountDownLatch closed = new CountDownLatch(1);
-        ExecutorService writer = Executors.newSingleThreadExecutor(work -> new Thread(work, "quarterlight-settings"));
-        SettingsFile settings = SettingsFile.read(settingsFolder.resolve("settings.properties"), writer);
-        TextMeasure measure = TextMeasure.bundled();
+        DeskReadiness.Ready ready;
         try {
-            Typeface.register(measure);
-            SwingUtilities.invokeLater(() -> Look.install(palette(settings)));
+            ready = readiness.await();
         } catch (java.awt.AWTError e) {
             LOG.log(System.Logger.Level.WARNING, "no display", e);
             reading.ifPresent(VisitReading::giveUp);
@@ -77,17 +69,16 @@ public final class Desktop {
         }
         ZoneCatalog catalog = zones.get();
         Ramp ramp = Ramp.load();
-        SwingUtilities.invokeLater(() -> start(settings, catalog, ramp, measure, reading, closed));
+        SwingUtilities.invokeLater(() -> start(ready, catalog, ramp, reading, closed));
         await(closed);
-        writer.shutdown();
+        ready.writer().shutdown();
         return true;
     }
 
     private void start(
-            SettingsFile settings,
+            DeskReadiness.Ready ready,
             ZoneCatalog catalog,
             Ramp ramp,
-            TextMeasure measure,
             Optional<VisitReading> visit,
             CountDownLatch closed) {
         Texts texts = Texts.load();
@@ -102,14 +93,18 @@ public final class Desktop {
         Thread.setDefaultUncaughtExceptionHandler(
                 (thread, failure) -> SwingUtilities.invokeLater(() -> problems.failed(failure)));
         DeskParts parts = new DeskParts(
-                texts, clock, catalog, areas, settings, new SwingJobRunner(workers, progress), problems, ramp, measure);
+                texts,
+                clock,
+                catalog,
+                areas,
+                ready.settings(),
+                new SwingJobRunner(workers, progress),
+                problems,
+                ramp,
+                ready.measure());
         MainWindow window = new MainWindow(parts, frame, progress);
         window.show();
         visit.ifPresent(window::open);
-    }
-
-    private static Palette palette(SettingsFile settings) {
-        return settings.settings().dark() ? Palette.DARK : Palette.LIGHT;
     }
 
     private static void await(CountDownLatch closed) {

@@ -48,6 +48,16 @@ public record CameraId(String value) implements Comparable<CameraId> {
     }
 
     @Override
+    public boolean equals(Object other) {
+        return other instanceof CameraId camera && camera.value.equals(value);
+    }
+
+    @Override
+    public int hashCode() {
+        return value.hashCode();
+    }
+
+    @Override
     public String toString() {
         return value;
     }

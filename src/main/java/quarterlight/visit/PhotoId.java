@@ -8,6 +8,16 @@ public record PhotoId(long value) implements Comparable<PhotoId> {
     }
 
     @Override
+    public boolean equals(Object other) {
+        return other instanceof PhotoId photo && photo.value == value;
+    }
+
+    @Override
+    public int hashCode() {
+        return Long.hashCode(value);
+    }
+
+    @Override
     public String toString() {
         return Long.toString(value);
     }

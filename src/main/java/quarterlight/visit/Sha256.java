@@ -34,6 +34,16 @@ public record Sha256(String hex) {
     }
 
     @Override
+    public boolean equals(Object other) {
+        return other instanceof Sha256 digest && digest.hex.equals(hex);
+    }
+
+    @Override
+    public int hashCode() {
+        return hex.hashCode();
+    }
+
+    @Override
     public String toString() {
         return hex;
     }

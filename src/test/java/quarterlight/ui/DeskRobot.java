@@ -60,7 +60,11 @@ public abstract class DeskRobot {
         robot = BasicRobot.robotWithNewAwtHierarchy();
         watch = EventThreadWatch.start();
         Desktop desktop = new Desktop(
-                CLOCK, ZoneTable::load, DeskRobot::areas, folder.resolve("settings"), folder.resolve("log"));
+                CLOCK,
+                ZoneTable::load,
+                DeskRobot::areas,
+                new DeskReadiness(folder.resolve("settings")),
+                folder.resolve("log"));
         desk = new Thread(() -> desktop.open(Optional.of(visit)), "desk");
         desk.start();
         window =

@@ -14,6 +14,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -53,7 +54,17 @@ final class PinLayer {
     private record Disc(PinKey.Entry entry, Point2D tip, Point2D center) {}
 
     /** Where the grid of places puts a point. */
-    private record Place(quarterlight.car.View view, int column, int row) {}
+    private record Place(quarterlight.car.View view, int column, int row) {
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Place key && key.view == view && key.column == column && key.row == row;
+        }
+
+        @Override
+        public int hashCode() {
+            return Objects.hash(view, column, row);
+        }
+    }
 
     private List<PinKey.Entry> entries = List.of();
     private Optional<DiagramScene> scene = Optional.empty();

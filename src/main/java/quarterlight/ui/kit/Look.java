@@ -85,6 +85,8 @@ public final class Look {
         map.put("Component.focusColor", hex(p.accent()));
         map.put("Component.focusWidth", "1");
         map.put("Component.innerFocusWidth", "1");
+        // else the look would load the HTML of Swing at start, only to color its links; the manual has its own
+        map.put("Component.linkColor", "null");
         map.put("Component.arc", "4");
         map.put("Button.arc", "4");
         map.put("Button.background", hex(p.sheet()));

@@ -66,7 +66,7 @@ public final class SettingsFile {
 
     public void change(UnaryOperator<Settings> change) {
         Settings changed = change.apply(settings);
-        if (!changed.equals(settings)) {
+        if (!changed.values().equals(settings.values())) {
             settings = changed;
             writer.execute(() -> write(changed));
         }

@@ -17,6 +17,7 @@ import quarterlight.store.VisitFolder;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.visit.PhotoId;
+import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
 
 /** The one thread on which the window edits a visit, and on which the visit is read again after every change. */
@@ -72,9 +73,13 @@ final class StoreThread {
         listener = told;
     }
 
-    /** Reads the visit on the calling thread, which is not the event thread; used once, at opening. */
-    State first() throws VisitProblem {
-        return read();
+    /**
+     * Reads the visit on the calling thread, which is not the event thread; used once, at opening.
+     *
+     * @param early told the facts before the rest is read
+     */
+    State first(Consumer<VisitFacts> early) throws VisitProblem {
+        return read(early);
     }
 
     <T> void edit(
@@ -87,7 +92,7 @@ final class StoreThread {
                 changed = false;
                 result = work.run(store);
                 if (changed) {
-                    fresh = Optional.of(read());
+                    fresh = Optional.of(read(facts -> {}));
                 }
             } catch (Exception e) {
                 failed.accept(e);
@@ -106,7 +111,7 @@ final class StoreThread {
             thread.execute(() -> {
                 readingQueued.set(false);
                 try {
-                    listener.accept(read());
+                    listener.accept(read(facts -> {}));
                 } catch (VisitProblem e) {
                     LOG.log(System.Logger.Level.WARNING, "the visit cannot be read after a change", e);
                 }
@@ -114,8 +119,8 @@ final class StoreThread {
         }
     }
 
-    private State read() throws VisitProblem {
-        VisitRecord visit = store.read();
+    private State read(Consumer<VisitFacts> early) throws VisitProblem {
+        VisitRecord visit = store.read(early);
         number++;
         Map<PhotoId, Set<ZoneId>> pins = visit.pins().stream()
                 .map(row -> row.value())

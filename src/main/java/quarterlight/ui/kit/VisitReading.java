@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
+import java.util.concurrent.atomic.AtomicReference;
 import javax.swing.SwingUtilities;
 import quarterlight.store.VisitLocked;
 import quarterlight.store.VisitOpening;
@@ -87,19 +88,14 @@ public final class VisitReading {
     private static Ready ready(Clock clock, Opening way) throws Exception {
         VisitStore store = way.open(VisitOpening.by(clock).guardedBy(VisitReading::refuseEventThread));
         try {
-            VisitFacts facts = store.facts();
-            FutureTask<OpenVisit.Drawing> drawing =
-                    new FutureTask<>(() -> DrawingOf.visitSoon(store.folder().root(), facts));
-            new Thread(drawing, "quarterlight-drawing").start();
+            AtomicReference<FutureTask<OpenVisit.Drawing>> drawing = new AtomicReference<>();
             StoreThread thread = new StoreThread(store);
-            StoreThread.State state = thread.first();
-            VisitFacts now = state.visit().facts();
-            return new Ready(
-                    thread,
-                    state,
-                    now.equals(facts)
-                            ? result(drawing)
-                            : DrawingOf.visitSoon(store.folder().root(), now));
+            StoreThread.State state = thread.first(facts -> {
+                drawing.set(new FutureTask<>(
+                        () -> DrawingOf.visitSoon(store.folder().root(), facts)));
+                new Thread(drawing.get(), "quarterlight-drawing").start();
+            });
+            return new Ready(thread, state, result(drawing.get()));
         } catch (Exception e) {
             store.close();
             throw e;

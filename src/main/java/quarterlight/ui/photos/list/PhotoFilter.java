@@ -29,6 +29,11 @@ public record PhotoFilter(
         name = name.strip().toLowerCase(Locale.ROOT);
     }
 
+    /** Whether nothing is left out. */
+    public boolean takesAll() {
+        return showing == Showing.ALL && !zonesOnly && camera.isEmpty() && group.isEmpty() && name.isEmpty();
+    }
+
     public PhotoFilter with(Showing other) {
         return new PhotoFilter(other, zonesOnly, camera, group, name);
     }

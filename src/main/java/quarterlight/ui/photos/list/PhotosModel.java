@@ -66,8 +66,9 @@ public final class PhotosModel {
         boolean samePhotos = read.map(
                         before -> before.photos().equals(visit.visit().photos()))
                 .orElse(false);
-        PhotoList same = samePhotos && timesRead == visit.times() ? all : PhotoList.of(visit.visit(), visit.times());
-        all = same.with(visit.visit(), visit.underWay());
+        all = samePhotos && timesRead == visit.times()
+                ? all.with(visit.visit(), visit.underWay())
+                : PhotoList.of(visit.visit(), visit.times()).with(visit.underWay());
         read = Optional.of(visit.visit());
         timesRead = visit.times();
         narrow();
@@ -79,7 +80,7 @@ public final class PhotosModel {
     }
 
     private void narrow() {
-        if (filter.equals(PhotoFilter.ALL)) {
+        if (filter.takesAll()) {
             shown = all;
             listChanged.tell();
             return;

@@ -6,6 +6,7 @@ import java.awt.image.BufferedImage;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ExecutorService;
@@ -21,7 +22,17 @@ final class CellPictures {
     private static final System.Logger LOG = System.getLogger(CellPictures.class.getName());
     private static final long MOST_PIXELS = 12_000_000;
 
-    private record Key(Sha256 photo, int width, int height) {}
+    private record Key(Sha256 photo, int width, int height) {
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Key key && key.width == width && key.height == height && key.photo.equals(photo);
+        }
+
+        @Override
+        public int hashCode() {
+            return Objects.hash(photo, width, height);
+        }
+    }
 
     private final PhotoImages images;
     private final Runnable ready;

@@ -59,8 +59,8 @@ public final class FilterBar extends JPanel {
         add(Look.named(zones, texts.get("photos.filter.zone.tip")));
         add(Look.named(cameras, texts.get("photos.filter.camera")), "w 60:128:180");
         add(Look.named(groups, texts.get("photos.filter.group")), "w 60:112:150");
-        cameras.setPrototypeDisplayValue(texts.get("photos.filter.camera.all"));
-        groups.setPrototypeDisplayValue(texts.get("photos.filter.group.all"));
+        onlyAll(cameras, texts.get("photos.filter.camera.all"));
+        onlyAll(groups, texts.get("photos.filter.group.all"));
         name.putClientProperty("JTextField.placeholderText", texts.get("photos.filter.name"));
         name.putClientProperty("JTextField.showClearButton", true);
         add(Look.named(name, texts.get("photos.filter.name")), "wmin 60");
@@ -70,6 +70,12 @@ public final class FilterBar extends JPanel {
         listen();
         model.onList(later::ask);
         model.onHints(later::ask);
+    }
+
+    /** Until its list is filled. */
+    private static void onlyAll(JComboBox<String> box, String all) {
+        box.setPrototypeDisplayValue(all);
+        box.addItem(all);
     }
 
     private JSlider slider(DeskParts parts, ContactSheet sheet) {
@@ -150,11 +156,11 @@ public final class FilterBar extends JPanel {
             }
             showing.setSelectedIndex(CHOICES.indexOf(model.filter().showing()));
             zones.setSelected(model.filter().zonesOnly());
-            fillPlaces();
             count.setText(texts.get("photos.filter.count", model.shown().size()));
         } finally {
             filling = false;
         }
+        model.visit().afterPainting(this::fillPlaces);
     }
 
     /** Cameras and groups follow from photos and times alone. */
@@ -163,8 +169,13 @@ public final class FilterBar extends JPanel {
         if (photosKnown != model.all().size() || timesKnown.isEmpty() || timesKnown.get() != times) {
             photosKnown = model.all().size();
             timesKnown = Optional.of(times);
-            fillCameras();
-            fillGroups();
+            filling = true;
+            try {
+                fillCameras();
+                fillGroups();
+            } finally {
+                filling = false;
+            }
         }
     }
 
@@ -174,7 +185,7 @@ public final class FilterBar extends JPanel {
                 .distinct()
                 .sorted()
                 .toList();
-        if (!now.equals(known) || cameras.getItemCount() == 0) {
+        if (!now.equals(known)) {
             known = now;
             DefaultComboBoxModel<String> choices = new DefaultComboBoxModel<>();
             choices.addElement(texts.get("photos.filter.camera.all"));
@@ -188,7 +199,7 @@ public final class FilterBar extends JPanel {
     private void fillGroups() {
         Map<Integer, PhotoItem> first = new TreeMap<>();
         model.all().items().forEach(item -> item.group().ifPresent(group -> first.putIfAbsent(group, item)));
-        if (first.size() != groupsKnown || groups.getItemCount() == 0) {
+        if (first.size() != groupsKnown) {
             groupsKnown = first.size();
             DefaultComboBoxModel<String> choices = new DefaultComboBoxModel<>();
             choices.addElement(texts.get("photos.filter.group.all"));

@@ -1,0 +1,69 @@
+package quarterlight.ui;
+
+import java.awt.GraphicsEnvironment;
+import java.nio.file.Path;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.FutureTask;
+import javax.swing.SwingUtilities;
+import quarterlight.diagram.ink.TextMeasure;
+import quarterlight.store.VisitOpening;
+import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.Palette;
+import quarterlight.ui.kit.SettingsFile;
+import quarterlight.ui.kit.Typeface;
+
+/**
+ * What the window needs whatever visit it shows: settings, typeface, look, and the library of the database. It can be made ready while the call is
+ * still being read.
+ */
+public final class DeskReadiness {
+    /** @param writer runs the writing of the settings; whoever takes it shuts it down */
+    record Ready(SettingsFile settings, ExecutorService writer, TextMeasure measure) {}
+
+    private final FutureTask<Ready> work;
+
+    /** @param settingsFolder where settings are kept */
+    public DeskReadiness(Path settingsFolder) {
+        work = new FutureTask<>(() -> ready(settingsFolder));
+    }
+
+    /** Begins on threads of its own; does nothing where there is no display. */
+    public void begin() {
+        if (!GraphicsEnvironment.isHeadless()) {
+            new Thread(work, "quarterlight-typeface").start();
+            new Thread(VisitOpening::prepare, "quarterlight-database").start();
+        }
+    }
+
+    /**
+     * Waits for it; makes it ready on the calling thread if nobody began. Not on the event thread.
+     *
+     * @throws java.awt.AWTError if the display cannot be used
+     */
+    Ready await() {
+        work.run();
+        try {
+            return work.get();
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof Error error) {
+                throw error;
+            }
+            throw new IllegalStateException(e.getCause());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("interrupted before there was a window", e);
+        }
+    }
+
+    private static Ready ready(Path settingsFolder) {
+        TextMeasure measure = TextMeasure.bundled();
+        Typeface.register(measure);
+        ExecutorService writer = Executors.newSingleThreadExecutor(work -> new Thread(work, "quarterlight-settings"));
+        SettingsFile settings = SettingsFile.read(settingsFolder.resolve("settings.properties"), writer);
+        Palette palette = settings.settings().dark() ? Palette.DARK : Palette.LIGHT;
+        SwingUtilities.invokeLater(() -> Look.install(palette));
+        return new Ready(settings, writer, measure);
+    }
+}
