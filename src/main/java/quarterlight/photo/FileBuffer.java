@@ -10,7 +10,9 @@ import java.util.Optional;
  * processor's nearest memory meanwhile. Not safe for several threads.
  */
 final class FileBuffer {
-    private static final int PIECE = 1 << 17;
+    /** Twice as much takes a quarter longer: source, piece and copy must stay in the nearest memory together. */
+    private static final int PIECE = 1 << 16;
+
     private static final ThreadLocal<FileBuffer> OF_THREAD = ThreadLocal.withInitial(FileBuffer::new);
 
     private final ByteBuffer memory = ByteBuffer.allocateDirect(PIECE);
