@@ -59,20 +59,21 @@ public final class GreyPicture {
         int middle = row * width;
         int above = mirrored(row - 1, height) * width;
         int below = mirrored(row + 1, height) * width;
+        responses[0] = response(middle, above, below, 0, mirrored(-1, width), mirrored(1, width));
         for (int x = 1; x < width - 1; x++) {
-            responses[x] = values[middle + x - 1]
-                    + values[middle + x + 1]
-                    + values[above + x]
-                    + values[below + x]
-                    - 4 * values[middle + x];
+            responses[x] = response(middle, above, below, x, x - 1, x + 1);
         }
-        for (int x : new int[] {0, width - 1}) {
-            responses[x] = values[middle + mirrored(x - 1, width)]
-                    + values[middle + mirrored(x + 1, width)]
-                    + values[above + x]
-                    + values[below + x]
-                    - 4 * values[middle + x];
-        }
+        int end = width - 1;
+        responses[end] = response(middle, above, below, end, mirrored(end - 1, width), mirrored(width, width));
+    }
+
+    /** Rows by where they begin among the values. */
+    private int response(int middle, int above, int below, int x, int left, int right) {
+        return values[middle + left]
+                + values[middle + right]
+                + values[above + x]
+                + values[below + x]
+                - 4 * values[middle + x];
     }
 
     private static int mirrored(int at, int length) {

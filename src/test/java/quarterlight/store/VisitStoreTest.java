@@ -14,6 +14,7 @@ import static quarterlight.store.SampleVisit.reading;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.NoSuchElementException;
@@ -27,6 +28,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.Pin;
 import quarterlight.visit.RecordId;
+import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
 
@@ -42,6 +44,25 @@ class VisitStoreTest {
         try (Stream<Path> files = Files.list(folder.resolve("v"))) {
             assertThat(files.map(file -> file.getFileName().toString()))
                     .containsExactlyInAnyOrder("visit.db", "visit.lock", "originals", "pages");
+        }
+    }
+
+    @Test
+    void factsAreToldOnceAndAheadOfPhotosThatCannotBeRead() throws Exception {
+        Path path = folder.resolve("v");
+        List<VisitFacts> told = new ArrayList<>();
+        try (VisitStore store = VisitStore.create(path, fullFacts(), CLOCK)) {
+            VisitRecord read = store.read(told::add);
+            assertThat(told).containsExactly(fullFacts());
+            assertThat(read.facts()).isEqualTo(fullFacts());
+        }
+        told.clear();
+        try (Connection connection = Database.open(path.resolve("visit.db"))) {
+            Database.run(connection, "DROP TABLE intake_remark");
+        }
+        try (VisitStore store = VisitStore.openForReading(path)) {
+            assertThatThrownBy(() -> store.read(told::add)).isInstanceOf(VisitUnreadable.class);
+            assertThat(told).containsExactly(fullFacts());
         }
     }
 
