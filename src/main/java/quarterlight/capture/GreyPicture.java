@@ -33,7 +33,10 @@ public final class GreyPicture {
         int[] grey = new int[srgb.length];
         for (int i = 0; i < srgb.length; i++) {
             int rgb = srgb[i];
-            grey[i] = (299 * (rgb >> 16 & 255) + 587 * (rgb >> 8 & 255) + 114 * (rgb & 255) + 500) / 1000;
+            int thousandths = 299 * (rgb >> 16 & 255) + 587 * (rgb >> 8 & 255) + 114 * (rgb & 255) + 500;
+            // divided by 8 and by 125, whose reciprocal is exact to here: multiplying is many values at a time,
+            // dividing is not
+            grey[i] = (thousandths >> 3) * 33_555 >> 22;
         }
         return grey;
     }
@@ -50,30 +53,38 @@ public final class GreyPicture {
         return values[y * width + x];
     }
 
-    /**
-     * The response of the kernel 0 1 0 / 1 -4 1 / 0 1 0 along a row, the picture mirrored about its outermost pixels (reflect-101).
-     *
-     * @param responses as many as the picture is wide; set
-     */
-    void laplacian(int row, int[] responses) {
-        int middle = row * width;
-        int above = mirrored(row - 1, height) * width;
-        int below = mirrored(row + 1, height) * width;
-        responses[0] = response(middle, above, below, 0, mirrored(-1, width), mirrored(1, width));
-        for (int x = 1; x < width - 1; x++) {
-            responses[x] = response(middle, above, below, x, x - 1, x + 1);
-        }
-        int end = width - 1;
-        responses[end] = response(middle, above, below, end, mirrored(end - 1, width), mirrored(width, width));
+    Laplacian laplacian() {
+        return new Laplacian();
     }
 
-    /** Rows by where they begin among the values. */
-    private int response(int middle, int above, int below, int x, int left, int right) {
-        return values[middle + left]
-                + values[middle + right]
-                + values[above + x]
-                + values[below + x]
-                - 4 * values[middle + x];
+    /** The responses of the kernel 0 1 0 / 1 -4 1 / 0 1 0, row by row, the picture mirrored about its outermost pixels (reflect-101). */
+    final class Laplacian {
+        private final int[] center = new int[width];
+        private final int[] left = new int[width];
+        private final int[] right = new int[width];
+        private final int[] above = new int[width];
+        private final int[] below = new int[width];
+        private final int[] responses = new int[width];
+
+        /** As many as the picture is wide; valid until the next row is asked for. */
+        int[] row(int row) {
+            line(row, center);
+            line(mirrored(row - 1, height), above);
+            line(mirrored(row + 1, height), below);
+            System.arraycopy(center, 0, left, 1, width - 1);
+            left[0] = center[mirrored(-1, width)];
+            System.arraycopy(center, 1, right, 0, width - 1);
+            right[width - 1] = center[mirrored(width, width)];
+            // all are read at the same place, so that the Java machine works on several values at a time
+            for (int x = 0; x < width; x++) {
+                responses[x] = left[x] + right[x] + above[x] + below[x] - 4 * center[x];
+            }
+            return responses;
+        }
+
+        private void line(int row, int[] line) {
+            System.arraycopy(values, row * width, line, 0, width);
+        }
     }
 
     private static int mirrored(int at, int length) {

@@ -10,6 +10,9 @@ public final class Sharpness {
     /** Every picture is brought to this length of its long side first, pixels, so that scores of different cameras can be compared. */
     public static final int LONG_SIDE = 480;
 
+    /** Pixels whose squared responses, each at most 1020 squared, add up in an int. */
+    private static final int PART = 1024;
+
     private Sharpness() {}
 
     /**
@@ -22,12 +25,19 @@ public final class Sharpness {
         long count = (long) width * height;
         long sum = 0;
         long squares = 0;
-        int[] responses = new int[width];
+        GreyPicture.Laplacian laplacian = picture.laplacian();
         for (int y = 0; y < height; y++) {
-            picture.laplacian(y, responses);
-            for (int response : responses) {
-                sum += response;
-                squares += (long) response * response;
+            int[] responses = laplacian.row(y);
+            for (int start = 0; start < width; start += PART) {
+                int end = Math.min(width, start + PART);
+                int part = 0;
+                int partSquares = 0;
+                for (int x = start; x < end; x++) {
+                    part += responses[x];
+                    partSquares += responses[x] * responses[x];
+                }
+                sum += part;
+                squares += partSquares;
             }
         }
         // exact in integers: n * squares - sum^2 stays below 2^63 for pictures up to 1.7 million pixels

@@ -64,9 +64,23 @@ final class IntakeWorkers implements AutoCloseable {
 
     /** The digest of a file, empty if it cannot be read. */
     Future<Optional<Sha256>> digest(Path file) {
+        return digest(file, Digests::of);
+    }
+
+    /** The digest of a file's beginning, see {@link Digests#ofBeginning}; empty if it cannot be read. */
+    Future<Optional<Sha256>> beginning(Path file) {
+        return digest(file, Digests::ofBeginning);
+    }
+
+    @FunctionalInterface
+    private interface Digesting {
+        Sha256 of(Path file) throws IOException;
+    }
+
+    private Future<Optional<Sha256>> digest(Path file, Digesting digesting) {
         return threads.submit(() -> {
             try {
-                return Optional.of(Digests.of(file));
+                return Optional.of(digesting.of(file));
             } catch (IOException e) {
                 return Optional.empty();
             }

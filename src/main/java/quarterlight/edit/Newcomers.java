@@ -11,6 +11,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Future;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import quarterlight.photo.FolderScan.Found;
 import quarterlight.photo.OriginalsUnwritable;
 import quarterlight.photo.Refusal;
@@ -19,8 +21,9 @@ import quarterlight.visit.Photo;
 import quarterlight.visit.Sha256;
 
 /**
- * The files whose content is new to the visit. Only a file that is as long as another one, or as a photo of the visit, can be the same; only such files are
- * read to compare. Of the same file twice, the first in order counts.
+ * The files whose content is new to the visit. Only a file that is as long as another one, or as a photo of the visit, can be the same; of those that are
+ * only as long as each other the beginnings are compared first, and only what may be the same still is read whole. Of the same file twice, the first in
+ * order counts.
  *
  * @param files new ones, in order
  * @param alreadyPresent how many are not
@@ -29,47 +32,75 @@ import quarterlight.visit.Sha256;
 record Newcomers(List<Found> files, int alreadyPresent, List<Refusal> refused) {
     static Newcomers among(List<Found> media, List<Photo> photos, IntakeWorkers workers, Progress progress)
             throws OriginalsUnwritable, InterruptedException {
-        Map<Long, Integer> lengths = new HashMap<>();
         Set<Sha256> known = new HashSet<>();
+        Set<Long> lengthsKnown = new HashSet<>();
         for (Photo photo : photos) {
             known.add(photo.file().sha256());
-            lengths.merge(photo.file().bytes(), 1, Integer::sum);
+            lengthsKnown.add(photo.file().bytes());
         }
         List<Refusal> refused = new ArrayList<>();
         Map<Found, Long> sized = new LinkedHashMap<>();
         for (Found found : media) {
             try {
-                long length = Files.size(found.file());
-                sized.put(found, length);
-                lengths.merge(length, 1, Integer::sum);
+                sized.put(found, Files.size(found.file()));
             } catch (IOException e) {
                 refused.add(new Refusal(found.file(), "the file is no longer there, or cannot be read"));
             }
         }
         Map<Found, Future<Optional<Sha256>>> digests = new HashMap<>();
-        sized.forEach((found, length) -> {
-            if (lengths.get(length) > 1) {
-                digests.put(found, workers.digest(found.file()));
-            }
-        });
+        for (Found found : alike(sized, lengthsKnown, workers, progress)) {
+            digests.put(found, workers.digest(found.file()));
+        }
         List<Found> fresh = new ArrayList<>();
         int present = 0;
-        int done = 0;
         for (Found found : sized.keySet()) {
-            progress.checkCancelled();
-            Future<Optional<Sha256>> digest = digests.get(found);
-            if (digest != null) {
-                progress.report(done, sized.size(), "comparing " + found.file().getFileName());
-                Optional<Sha256> sha256 = IntakeWorkers.result(digest);
-                if (sha256.isPresent() && !known.add(sha256.get())) {
-                    present++;
-                    done++;
-                    continue;
-                }
+            Optional<Sha256> sha256 = digests.containsKey(found)
+                    ? compared(found, digests.get(found), fresh.size() + present, sized.size(), progress)
+                    : Optional.empty();
+            if (sha256.isPresent() && !known.add(sha256.get())) {
+                present++;
+            } else {
+                fresh.add(found);
             }
-            fresh.add(found);
-            done++;
         }
         return new Newcomers(List.copyOf(fresh), present, List.copyOf(refused));
+    }
+
+    /** The files that may be the same as another, or as a photo of the visit. */
+    private static List<Found> alike(
+            Map<Found, Long> sized, Set<Long> lengthsKnown, IntakeWorkers workers, Progress progress)
+            throws OriginalsUnwritable, InterruptedException {
+        Map<Long, Long> counts =
+                sized.values().stream().collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
+        Map<Found, Future<Optional<Sha256>>> beginnings = new LinkedHashMap<>();
+        sized.forEach((found, length) -> {
+            if (counts.get(length) > 1 && !lengthsKnown.contains(length)) {
+                beginnings.put(found, workers.beginning(found.file()));
+            }
+        });
+        Map<Map.Entry<Long, Optional<Sha256>>, List<Found>> byBeginning = new HashMap<>();
+        int done = 0;
+        for (Map.Entry<Found, Future<Optional<Sha256>>> each : beginnings.entrySet()) {
+            Optional<Sha256> beginning = compared(each.getKey(), each.getValue(), done++, beginnings.size(), progress);
+            byBeginning
+                    .computeIfAbsent(Map.entry(sized.get(each.getKey()), beginning), like -> new ArrayList<>())
+                    .add(each.getKey());
+        }
+        List<Found> alike = new ArrayList<>();
+        byBeginning.values().stream().filter(like -> like.size() > 1).forEach(alike::addAll);
+        sized.forEach((found, length) -> {
+            if (lengthsKnown.contains(length)) {
+                alike.add(found);
+            }
+        });
+        return alike;
+    }
+
+    private static Optional<Sha256> compared(
+            Found found, Future<Optional<Sha256>> digest, int done, int all, Progress progress)
+            throws OriginalsUnwritable, InterruptedException {
+        progress.checkCancelled();
+        progress.report(done, all, "comparing " + found.file().getFileName());
+        return IntakeWorkers.result(digest);
     }
 }

@@ -37,7 +37,8 @@ final class ContainerDecoder implements PictureDecoder {
     }
 
     @Override
-    public BufferedImage decode(Path file, MediaType type, int atLeast) throws PictureUnreadable {
+    public BufferedImage decode(PictureSource source, MediaType type, int atLeast) throws PictureUnreadable {
+        Path file = source.file();
         if (!MediaFile.available()) {
             throw new PictureUnreadable(
                     file, type.word() + " cannot be shown here, since the native part for it is not installed");

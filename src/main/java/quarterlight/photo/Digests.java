@@ -1,8 +1,10 @@
 package quarterlight.photo;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -16,10 +18,23 @@ public final class Digests {
 
     /** The digest of a file's content. */
     public static Sha256 of(Path file) throws IOException {
+        return of(file, FileBuffer.ofThread());
+    }
+
+    /** The digest of a file's first 64 kB, in which photos of one camera differ: they hold the time. */
+    public static Sha256 ofBeginning(Path file) throws IOException {
+        MessageDigest digest = sha256();
+        try (InputStream in = Files.newInputStream(file)) {
+            digest.update(in.readNBytes(Pieces.PIECE));
+        }
+        return finished(digest);
+    }
+
+    /** The same of a file that is read into memory of the caller's. */
+    static Sha256 of(Path file, Pieces memory) throws IOException {
         try (FileChannel channel = FileChannel.open(file)) {
-            FileBuffer buffer = FileBuffer.ofThread();
             MessageDigest digest = sha256();
-            for (Optional<ByteBuffer> piece = buffer.piece(channel); piece.isPresent(); piece = buffer.piece(channel)) {
+            for (Optional<ByteBuffer> piece = memory.piece(channel); piece.isPresent(); piece = memory.piece(channel)) {
                 digest.update(piece.get());
             }
             return finished(digest);

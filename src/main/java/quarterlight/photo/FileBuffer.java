@@ -9,10 +9,7 @@ import java.util.Optional;
  * Memory outside the heap that one thread reads files through, piece by piece: a piece can be written and hashed without a copy, and stays in the
  * processor's nearest memory meanwhile. Not safe for several threads.
  */
-final class FileBuffer {
-    /** Twice as much takes a quarter longer: source, piece and copy must stay in the nearest memory together. */
-    private static final int PIECE = 1 << 16;
-
+final class FileBuffer implements Pieces {
     private static final ThreadLocal<FileBuffer> OF_THREAD = ThreadLocal.withInitial(FileBuffer::new);
 
     private final ByteBuffer memory = ByteBuffer.allocateDirect(PIECE);
@@ -24,12 +21,8 @@ final class FileBuffer {
         return OF_THREAD.get();
     }
 
-    /**
-     * Reads the next piece.
-     *
-     * @return what was read, ready to be taken, until the next reading; empty at the end
-     */
-    Optional<ByteBuffer> piece(ReadableByteChannel from) throws IOException {
+    @Override
+    public Optional<ByteBuffer> piece(ReadableByteChannel from) throws IOException {
         ByteBuffer piece = memory.clear();
         return from.read(piece) < 0 ? Optional.empty() : Optional.of(piece.flip());
     }

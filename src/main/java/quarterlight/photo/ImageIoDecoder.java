@@ -33,7 +33,8 @@ final class ImageIoDecoder implements PictureDecoder {
     }
 
     @Override
-    public BufferedImage decode(Path file, MediaType type, int atLeast) throws PictureUnreadable {
+    public BufferedImage decode(PictureSource source, MediaType type, int atLeast) throws PictureUnreadable {
+        Path file = source.file();
         Iterator<ImageReader> readers =
                 ImageIO.getImageReadersByFormatName(type.word().toLowerCase(Locale.ROOT));
         if (!readers.hasNext()) {

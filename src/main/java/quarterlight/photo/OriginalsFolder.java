@@ -53,8 +53,14 @@ public final class OriginalsFolder {
      *
      * @param file where it lies
      * @param name its name when it came
+     * @param held its content as read back, if it was asked for and there is room; until {@link #release}
      */
-    record Copy(Path file, String name, Sha256 sha256, long bytes) {}
+    record Copy(Path file, String name, Sha256 sha256, long bytes, Optional<HeldFile> held) {
+        /** Gives the memory back. */
+        void release() {
+            held.ifPresent(HeldFile::close);
+        }
+    }
 
     /**
      * Copies a file in and proves the copy.
@@ -64,13 +70,18 @@ public final class OriginalsFolder {
      * @throws OriginalsUnwritable if the disk of the visit takes no more
      */
     public StoredOriginal keep(Path source) throws OriginalNotKept, OriginalsUnwritable {
-        return settle(copy(source));
+        return settle(copy(source, false));
     }
 
-    /** The first half of {@link #keep}: copies, reads back, compares. */
-    Copy copy(Path source) throws OriginalNotKept, OriginalsUnwritable {
+    /**
+     * The first half of {@link #keep}: copies, reads back, compares.
+     *
+     * @param hold whether what is read back is wanted in memory
+     */
+    Copy copy(Path source, boolean hold) throws OriginalNotKept, OriginalsUnwritable {
         String name = nameOf(source);
         Path unfinished = folder.resolve(UUID.randomUUID() + UNFINISHED);
+        Optional<HeldFile> held = Optional.empty();
         boolean proved = false;
         try {
             Files.createDirectories(folder);
@@ -80,15 +91,18 @@ public final class OriginalsFolder {
             if (bytes != sizeOf(source)) {
                 throw new OriginalNotKept(source, "it changed while it was copied; take it in again");
             }
-            if (!Digests.of(unfinished).equals(sha256)) {
+            held = hold ? HeldFile.ofSize(bytes) : held;
+            Pieces memory = held.isPresent() ? held.get() : FileBuffer.ofThread();
+            if (!Digests.of(unfinished, memory).equals(sha256) || Files.size(unfinished) != bytes) {
                 throw new OriginalNotKept(source, "the copy read back is not the same; check the disk of the visit");
             }
             proved = true;
-            return new Copy(unfinished, name, sha256, bytes);
+            return new Copy(unfinished, name, sha256, bytes, held);
         } catch (IOException e) {
             throw new OriginalsUnwritable(folder, e);
         } finally {
             if (!proved) {
+                held.ifPresent(HeldFile::close);
                 discard(unfinished);
             }
         }

@@ -1,7 +1,6 @@
 package quarterlight.photo;
 
 import java.awt.image.BufferedImage;
-import java.nio.file.Path;
 
 /** The seam behind which a library decodes pictures; the first decoder that reads a format is asked. */
 public interface PictureDecoder {
@@ -14,5 +13,5 @@ public interface PictureDecoder {
      * @return pixels in any color space
      * @throws PictureUnreadable if the data is damaged, of a kind that the library cannot read, or claims a size beyond all bounds
      */
-    BufferedImage decode(Path file, MediaType type, int atLeast) throws PictureUnreadable;
+    BufferedImage decode(PictureSource source, MediaType type, int atLeast) throws PictureUnreadable;
 }

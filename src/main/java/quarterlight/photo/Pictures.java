@@ -63,21 +63,23 @@ public final class Pictures {
      * @return {@link BufferedImage#TYPE_INT_RGB}, sRGB
      */
     public BufferedImage upright(Path file, MediaType type, int orientation, int longSide) throws PictureUnreadable {
-        return upright(file, type, orientation, longSide, longSide);
+        return upright(PictureSource.of(file), type, orientation, longSide, longSide);
     }
 
     /** The same for a reader who reduces it again: its long side is from {@code longSide} to half as much again, as comes cheapest. */
-    BufferedImage uprightRoughly(Path file, MediaType type, int orientation, int longSide) throws PictureUnreadable {
-        return upright(file, type, orientation, longSide, longSide + longSide / 2);
+    BufferedImage uprightRoughly(PictureSource source, MediaType type, int orientation, int longSide)
+            throws PictureUnreadable {
+        return upright(source, type, orientation, longSide, longSide + longSide / 2);
     }
 
-    private BufferedImage upright(Path file, MediaType type, int orientation, int atLeast, int atMost)
+    private BufferedImage upright(PictureSource source, MediaType type, int orientation, int atLeast, int atMost)
             throws PictureUnreadable {
+        Path file = source.file();
         PictureDecoder decoder = decoders.stream()
                 .filter(candidate -> candidate.reads(type))
                 .findFirst()
                 .orElseThrow(() -> new PictureUnreadable(file, type.word() + " cannot be shown yet"));
-        BufferedImage stored = decoder.decode(file, type, atLeast);
+        BufferedImage stored = decoder.decode(source, type, atLeast);
         try {
             boolean turnedAlready = type == MediaType.HEIC || type == MediaType.AVIF;
             return Orientation.of(turnedAlready ? 1 : orientation).turned(plain(fitted(stored, atMost)));

@@ -3,10 +3,8 @@ package quarterlight.photo;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.IntBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.bytedeco.javacpp.BytePointer;
 import org.bytedeco.javacpp.IntPointer;
 import org.bytedeco.leptonica.PIX;
 import org.bytedeco.leptonica.global.leptonica;
@@ -20,7 +18,6 @@ import org.bytedeco.leptonica.global.leptonica;
 final class ScaledJpegDecoder implements PictureDecoder {
     private static final int SMALLEST_REDUCTION = 8;
     private static final int GO_ON_WITH_BAD_DATA = leptonica.L_JPEG_CONTINUE_WITH_BAD_DATA;
-    private static final long MOST_FILE_BYTES = 256L << 20;
 
     private final PictureBounds bounds;
     private final PictureDecoder otherwise;
@@ -55,18 +52,19 @@ final class ScaledJpegDecoder implements PictureDecoder {
     }
 
     @Override
-    public BufferedImage decode(Path file, MediaType type, int atLeast) throws PictureUnreadable {
+    public BufferedImage decode(PictureSource source, MediaType type, int atLeast) throws PictureUnreadable {
+        Path file = source.file();
         try {
             JpegHeader header = JpegHeader.read(file);
             long bytes = Files.size(file);
             int width = header.width().orElse(0);
             int height = header.height().orElse(0);
             bounds.check(file, width, height, bytes, header.progressive());
-            if (!header.plain() || bytes > MOST_FILE_BYTES || !available()) {
-                return otherwise.decode(file, type, atLeast);
+            if (!header.plain() || !HeldFile.holds(bytes)) {
+                return otherwise.decode(source, type, atLeast);
             }
             int reduction = reduction(Math.max(width, height), atLeast);
-            BufferedImage picture = decoded(file, bytes, reduction, (long) width * height);
+            BufferedImage picture = decoded(source, bytes, reduction, (long) width * height);
             return header.profile().isPresent()
                     ? new ColorProfile(header.profile().get()).toStandard(Pictures.fitted(picture, atLeast))
                     : picture;
@@ -84,19 +82,20 @@ final class ScaledJpegDecoder implements PictureDecoder {
         return reduction;
     }
 
-    private static BufferedImage decoded(Path file, long bytes, int reduction, long pixels) throws IOException {
-        try (BytePointer data = new BytePointer(bytes);
-                IntPointer warnings = new IntPointer(1)) {
-            try (FileChannel channel = FileChannel.open(file)) {
-                java.nio.ByteBuffer buffer = data.asByteBuffer();
-                while (buffer.hasRemaining() && channel.read(buffer) >= 0) {
-                    // goes on until all is read
-                }
-                if (buffer.hasRemaining()) {
-                    throw new IOException("the file became shorter");
-                }
-            }
-            PIX picture = leptonica.pixReadMemJpeg(data, bytes, 0, reduction, warnings, GO_ON_WITH_BAD_DATA);
+    private static BufferedImage decoded(PictureSource source, long bytes, int reduction, long pixels)
+            throws IOException {
+        if (source.held().isPresent()) {
+            return decoded(source.held().get(), reduction, pixels);
+        }
+        try (HeldFile held = HeldFile.of(source.file(), bytes)) {
+            return decoded(held, reduction, pixels);
+        }
+    }
+
+    private static BufferedImage decoded(HeldFile held, int reduction, long pixels) throws IOException {
+        try (IntPointer warnings = new IntPointer(1)) {
+            PIX picture =
+                    leptonica.pixReadMemJpeg(held.memory(), held.size(), 0, reduction, warnings, GO_ON_WITH_BAD_DATA);
             if (picture == null || picture.isNull()) {
                 throw new IOException("the JPEG library refuses it");
             }
@@ -127,12 +126,27 @@ final class ScaledJpegDecoder implements PictureDecoder {
         int[] row = new int[wordsPerRow];
         for (int y = 0; y < height; y++) {
             words.get(y * wordsPerRow, row);
-            for (int x = 0; x < width; x++) {
-                // a word holds one pixel as red, green, blue and a spare byte, or four grey pixels, the first in the
-                // highest byte
-                rgb[y * width + x] = depth == 32 ? row[x] >>> 8 : (row[x >> 2] >>> 24 - 8 * (x & 3) & 0xFF) * 0x010101;
+            if (depth == 32) {
+                colors(row);
+                System.arraycopy(row, 0, rgb, y * width, width);
+            } else {
+                greys(row, rgb, y * width, width);
             }
         }
         return image;
+    }
+
+    /** A word holds one pixel as red, green, blue and a spare byte. */
+    private static void colors(int[] words) {
+        for (int x = 0; x < words.length; x++) {
+            words[x] >>>= 8;
+        }
+    }
+
+    /** A word holds four grey pixels, the first in the highest byte. */
+    private static void greys(int[] words, int[] rgb, int start, int width) {
+        for (int x = 0; x < width; x++) {
+            rgb[start + x] = (words[x >> 2] >>> 24 - 8 * (x & 3) & 0xFF) * 0x010101;
+        }
     }
 }

@@ -73,7 +73,15 @@ public final class Taking {
      * @throws OriginalsUnwritable if the disk of the visit takes no more
      */
     public Seen look(FolderScan.Found found) throws OriginalNotKept, OriginalsUnwritable {
-        OriginalsFolder.Copy copy = originals.copy(found.file());
+        OriginalsFolder.Copy copy = originals.copy(found.file(), found.type() == MediaType.JPEG);
+        try {
+            return seen(copy, found.type());
+        } finally {
+            copy.release();
+        }
+    }
+
+    private Seen seen(OriginalsFolder.Copy copy, MediaType type) throws OriginalsUnwritable {
         List<String> notes = new ArrayList<>();
         if (copy.name().indexOf(UNKNOWN_LETTER) >= 0) {
             notes.add(
@@ -81,14 +89,17 @@ public final class Taking {
         }
         FileFacts facts;
         try {
-            facts = metadata.read(copy.file(), found.type());
+            facts = metadata.read(copy.file(), type);
         } catch (IOException e) {
             throw new OriginalsUnwritable(copy.file(), e);
         }
         try {
             Pictures able = suspects.contains(copy.sha256()) ? Pictures.careful() : pictures;
-            BufferedImage picture =
-                    able.uprightRoughly(copy.file(), facts.type(), facts.orientation(), Sharpness.LONG_SIDE);
+            BufferedImage picture = able.uprightRoughly(
+                    new PictureSource(copy.file(), copy.held()),
+                    facts.type(),
+                    facts.orientation(),
+                    Sharpness.LONG_SIDE);
             OptionalDouble sharpness = facts.type().kind() == MediaKind.FILM
                     ? OptionalDouble.empty()
                     : OptionalDouble.of(PictureMeasures.sharpness(picture));

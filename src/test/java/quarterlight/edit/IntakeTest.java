@@ -64,6 +64,22 @@ class IntakeTest {
     }
 
     @Test
+    void filesOfOneLengthAreTheSameOnlyIfAllTheirBytesAre() throws Exception {
+        byte[] start = picture("1.jpg", 1);
+        byte[] longFile = Arrays.copyOf(start, start.length + 200_000);
+        Files.write(card.resolve("2.jpg"), longFile);
+        longFile[longFile.length - 1] = 1;
+        Files.write(card.resolve("3.jpg"), longFile);
+        Files.write(card.resolve("4.jpg"), longFile);
+        longFile[start.length] = 1;
+        Files.write(card.resolve("5.jpg"), longFile);
+        IntakeResult result = intake.run(List.of(card), Progress.NONE);
+        assertThat(result.added()).isEqualTo(4);
+        assertThat(result.alreadyPresent()).isEqualTo(1);
+        assertThat(files()).extracting(PhotoFile::name).containsExactly("1.jpg", "2.jpg", "3.jpg", "5.jpg");
+    }
+
+    @Test
     void takesInWhatIsNewAndSaysWhatIsNot() throws Exception {
         picture("b/2.jpg", 2);
         picture("a/1.jpg", 1);

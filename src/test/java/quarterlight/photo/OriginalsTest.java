@@ -8,7 +8,9 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Random;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -90,11 +92,26 @@ class OriginalsTest {
     }
 
     @Test
+    void whatWasReadBackCanBeHeldInMemory() throws Exception {
+        Assumptions.assumeTrue(ScaledJpegDecoder.available(), "the native part is missing");
+        byte[] content = new byte[3 * Pieces.PIECE + 5];
+        new Random(1).nextBytes(content);
+        OriginalsFolder.Copy copy = originals.copy(Files.write(folder.resolve("1.jpg"), content), true);
+        byte[] held = new byte[content.length];
+        copy.held().orElseThrow().memory().get(held);
+        assertThat(held).isEqualTo(content);
+        assertThat(copy.held().orElseThrow().size()).isEqualTo(content.length);
+        copy.release();
+        assertThat(copy.held().orElseThrow().memory().isNull()).isTrue();
+        assertThat(originals.settle(copy).bytes()).isEqualTo(content.length);
+    }
+
+    @Test
     void aCopyCountsOnlyWhenItIsSettled() throws Exception {
-        OriginalsFolder.Copy copy = originals.copy(written("1.jpg", "abc"));
+        OriginalsFolder.Copy copy = originals.copy(written("1.jpg", "abc"), false);
         assertThat(namesInOriginals()).singleElement().satisfies(name -> assertThat(name)
                 .endsWith(".part"));
-        OriginalsFolder.Copy interrupted = originals.copy(written("2.jpg", "abd"));
+        OriginalsFolder.Copy interrupted = originals.copy(written("2.jpg", "abd"), false);
         assertThat(originals.settle(copy).stored()).isEqualTo("originals/ba7816bf8f01-1.jpg");
         assertThat(originals.unfinished()).containsExactly(interrupted.sha256());
         Taking careful = new Taking(
