@@ -61,12 +61,12 @@ public final class OpenVisit {
         afterPainting(() -> findingsWork.request(this.state.visit()));
     }
 
-    /** Does what the first picture of the visit does not need: once that is painted, or at once if it has been. */
+    /** Does what the first picture of the visit does not need: once that is painted, with its small pictures if they come soon, or at once if it has been. */
     public void afterPainting(Runnable work) {
         waiting.ifPresentOrElse(list -> list.add(work), work);
     }
 
-    /** The visit stands in the window; what waited for that begins. */
+    /** The visit stands in the window; what waited for that begins, unless the visit was closed meanwhile. */
     void painted() {
         List<Runnable> begin = waiting.orElse(List.of());
         waiting = Optional.empty();
@@ -248,6 +248,7 @@ public final class OpenVisit {
 
     /** Closes the visit once the work of the store is done; {@code closed} runs on the event thread. */
     public void close(Runnable closed) {
+        waiting = Optional.of(new ArrayList<>());
         findingsWork.stop();
         images.close();
         thread.close(() -> SwingUtilities.invokeLater(closed));

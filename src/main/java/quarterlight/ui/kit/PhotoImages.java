@@ -1,6 +1,7 @@
 package quarterlight.ui.kit;
 
 import java.awt.image.BufferedImage;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -44,6 +45,7 @@ public final class PhotoImages {
     private final ThreadPoolExecutor workers;
     private final Listeners ready = new Listeners();
     private final Set<Sha256> asked = new HashSet<>();
+    private final List<Runnable> whenStill = new ArrayList<>();
     private final Set<Sha256> cannot = new HashSet<>();
     private final Map<Sha256, BufferedImage> memory = new LinkedHashMap<>(64, 0.75f, true) {
         @Override
@@ -122,12 +124,27 @@ public final class PhotoImages {
         return ready.add(listener);
     }
 
+    /** Runs once no thumbnail is waited for any more, at once if none is. */
+    void onceStill(Runnable work) {
+        whenStill.add(work);
+        beStill();
+    }
+
+    private void beStill() {
+        if (asked.isEmpty() && !whenStill.isEmpty()) {
+            List<Runnable> begin = List.copyOf(whenStill);
+            whenStill.clear();
+            begin.forEach(Runnable::run);
+        }
+    }
+
     private void fetch(PhotoFile photo) {
         Optional<BufferedImage> image = load(photo);
         SwingUtilities.invokeLater(() -> {
             asked.remove(photo.sha256());
             image.ifPresentOrElse(picture -> memory.put(photo.sha256(), picture), () -> cannot.add(photo.sha256()));
             ready.tell();
+            beStill();
         });
     }
 

@@ -3,11 +3,15 @@ package quarterlight.ui.kit;
 import java.nio.file.Path;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
+import javax.swing.Timer;
 import quarterlight.photo.Pictures;
 import quarterlight.visit.VisitFacts;
 
 /** Opens and makes visits for the window, in the background. Event thread only. */
 public final class VisitDoor {
+    /** What can wait waits no longer than this for the small pictures. */
+    private static final int LONGEST_WAIT_MS = 400;
+
     private final DeskParts parts;
 
     public VisitDoor(DeskParts parts) {
@@ -37,7 +41,7 @@ public final class VisitDoor {
                         parts.problems()::failed);
     }
 
-    /** What {@code opened} puts into the window is painted before what can wait begins. */
+    /** What {@code opened} puts into the window is painted, with its small pictures if they come soon, before what can wait begins. */
     private void show(VisitReading.Ready ready, Consumer<OpenVisit> opened) {
         OpenVisit visit = new OpenVisit(
                 parts,
@@ -46,6 +50,9 @@ public final class VisitDoor {
                 ready.state(),
                 ready.drawing());
         opened.accept(visit);
-        SwingUtilities.invokeLater(visit::painted);
+        SwingUtilities.invokeLater(() -> visit.images().onceStill(visit::painted));
+        Timer atLatest = new Timer(LONGEST_WAIT_MS, tick -> visit.painted());
+        atLatest.setRepeats(false);
+        atLatest.start();
     }
 }
