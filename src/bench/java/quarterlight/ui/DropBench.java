@@ -1,0 +1,114 @@
+package quarterlight.ui;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Window;
+import java.awt.datatransfer.DataFlavor;
+import java.awt.datatransfer.Transferable;
+import java.io.File;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Predicate;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.SwingUtilities;
+import javax.swing.TransferHandler.TransferSupport;
+import quarterlight.Main;
+
+/**
+ * A folder of photos dropped on the window of an empty visit: seconds until the sheet shows them all, in order; the copying goes on meanwhile.
+ * {@code DropBench VISIT FOLDER COUNT}; needs a display.
+ */
+public final class DropBench {
+    private static final long MOST_MS = 600_000;
+    /** After this the window of a visit without photos has nothing left to do. */
+    private static final long SETTLED_MS = 1_500;
+
+    private DropBench() {}
+
+    public static void main(String[] arguments) {
+        Thread watch = new Thread(() -> watch(new File(arguments[1]), Integer.parseInt(arguments[2])), "bench");
+        watch.setDaemon(true);
+        watch.start();
+        Main.main(new String[] {"desk", arguments[0]});
+    }
+
+    private static void watch(File folder, int count) {
+        try {
+            until(c -> c instanceof JComponent one && one.getTransferHandler() instanceof FileDrop);
+            Thread.sleep(SETTLED_MS);
+            long begun = System.nanoTime();
+            SwingUtilities.invokeAndWait(() -> drop(folder));
+            until(c -> c instanceof JLabel label && (count + " shown").equals(label.getText()));
+            double shown = (System.nanoTime() - begun) / 1e9;
+            System.out.printf(Locale.US, "%d photos shown %.2f s after the drop%n", count, shown);
+            System.exit(0);
+        } catch (Exception e) {
+            e.printStackTrace();
+            System.exit(1);
+        }
+    }
+
+    private static void drop(File folder) {
+        JComponent target =
+                (JComponent) find(c -> c instanceof JComponent one && one.getTransferHandler() instanceof FileDrop)
+                        .orElseThrow();
+        Transferable files = new Transferable() {
+            @Override
+            public DataFlavor[] getTransferDataFlavors() {
+                return new DataFlavor[] {DataFlavor.javaFileListFlavor};
+            }
+
+            @Override
+            public boolean isDataFlavorSupported(DataFlavor flavor) {
+                return flavor.equals(DataFlavor.javaFileListFlavor);
+            }
+
+            @Override
+            public List<File> getTransferData(DataFlavor flavor) {
+                return List.of(folder);
+            }
+        };
+        target.getTransferHandler().importData(new TransferSupport(target, files));
+    }
+
+    private static void until(Predicate<Component> wanted) throws Exception {
+        long end = System.currentTimeMillis() + MOST_MS;
+        AtomicBoolean there = new AtomicBoolean();
+        while (!there.get()) {
+            if (System.currentTimeMillis() > end) {
+                throw new IllegalStateException("it did not come");
+            }
+            Thread.sleep(10);
+            SwingUtilities.invokeAndWait(
+                    () -> there.set(find(c -> c.isShowing() && wanted.test(c)).isPresent()));
+        }
+    }
+
+    private static Optional<Component> find(Predicate<Component> wanted) {
+        for (Window window : Window.getWindows()) {
+            Optional<Component> found = find(window, wanted);
+            if (found.isPresent()) {
+                return found;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Component> find(Component at, Predicate<Component> wanted) {
+        if (wanted.test(at)) {
+            return Optional.of(at);
+        }
+        if (at instanceof Container parent) {
+            for (Component child : parent.getComponents()) {
+                Optional<Component> found = find(child, wanted);
+                if (found.isPresent()) {
+                    return found;
+                }
+            }
+        }
+        return Optional.empty();
+    }
+}
