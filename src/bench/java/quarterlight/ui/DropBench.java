@@ -3,7 +3,6 @@ package quarterlight.ui;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Window;
-import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.Transferable;
 import java.io.File;
 import java.util.List;
@@ -55,22 +54,7 @@ public final class DropBench {
         JComponent target =
                 (JComponent) find(c -> c instanceof JComponent one && one.getTransferHandler() instanceof FileDrop)
                         .orElseThrow();
-        Transferable files = new Transferable() {
-            @Override
-            public DataFlavor[] getTransferDataFlavors() {
-                return new DataFlavor[] {DataFlavor.javaFileListFlavor};
-            }
-
-            @Override
-            public boolean isDataFlavorSupported(DataFlavor flavor) {
-                return flavor.equals(DataFlavor.javaFileListFlavor);
-            }
-
-            @Override
-            public List<File> getTransferData(DataFlavor flavor) {
-                return List.of(folder);
-            }
-        };
+        Transferable files = new DroppedFiles(List.of(folder));
         target.getTransferHandler().importData(new TransferSupport(target, files));
     }
 

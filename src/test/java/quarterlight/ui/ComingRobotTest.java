@@ -2,10 +2,8 @@ package quarterlight.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.Transferable;
 import java.awt.event.KeyEvent;
-import java.io.File;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -42,22 +40,7 @@ class ComingRobotTest extends DeskRobot {
     }
 
     private void drop(Path path) throws Exception {
-        Transferable files = new Transferable() {
-            @Override
-            public DataFlavor[] getTransferDataFlavors() {
-                return new DataFlavor[] {DataFlavor.javaFileListFlavor};
-            }
-
-            @Override
-            public boolean isDataFlavorSupported(DataFlavor flavor) {
-                return flavor.equals(DataFlavor.javaFileListFlavor);
-            }
-
-            @Override
-            public List<File> getTransferData(DataFlavor flavor) {
-                return List.of(path.toFile());
-            }
-        };
+        Transferable files = new DroppedFiles(List.of(path.toFile()));
         SwingUtilities.invokeAndWait(() -> {
             JComponent target = (JComponent) robot.finder()
                     .find(c -> c instanceof JComponent one && one.getTransferHandler() instanceof FileDrop);

@@ -2,10 +2,7 @@ package quarterlight.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.Transferable;
-import java.io.File;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -47,22 +44,7 @@ class TableRobotTest extends DeskRobot {
 
     private void drop(String name, String text) throws Exception {
         Path file = Files.writeString(folder.resolve(name), text);
-        Transferable files = new Transferable() {
-            @Override
-            public DataFlavor[] getTransferDataFlavors() {
-                return new DataFlavor[] {DataFlavor.javaFileListFlavor};
-            }
-
-            @Override
-            public boolean isDataFlavorSupported(DataFlavor flavor) {
-                return flavor.equals(DataFlavor.javaFileListFlavor);
-            }
-
-            @Override
-            public List<File> getTransferData(DataFlavor flavor) throws IOException {
-                return List.of(file.toFile());
-            }
-        };
+        Transferable files = new DroppedFiles(List.of(file.toFile()));
         SwingUtilities.invokeAndWait(() -> {
             JRootPane root = SwingUtilities.getRootPane(window.target());
             JComponent target = (JComponent) robot.finder()
