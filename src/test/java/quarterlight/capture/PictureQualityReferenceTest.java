@@ -21,6 +21,28 @@ class PictureQualityReferenceTest {
         assertThat(Sharpness.of(picture(8, 8, (x, y) -> (x + y) % 2 * 255))).isCloseTo(1_040_400, within(0.001));
     }
 
+    /** By reckoning: every response of a checkerboard is +1020 or -1020, as many of the one as of the other. */
+    @Test
+    void sharpnessOfAWidePictureDoesNotOverflow() {
+        assertThat(Sharpness.of(picture(3000, 2, (x, y) -> (x + y) % 2 * 255))).isEqualTo(1020.0 * 1020.0);
+    }
+
+    /** By the definition: 0.299 R + 0.587 G + 0.114 B (ITU-R BT.601), rounded half up, for each of the 16,777,216 colors. */
+    @Test
+    void lumaOfEveryColorIsTheRoundedWeightedSum() {
+        int[] colors = new int[1 << 16];
+        for (int red = 0; red < 256; red++) {
+            for (int rest = 0; rest < colors.length; rest++) {
+                colors[rest] = red << 16 | rest;
+            }
+            int[] expected = new int[colors.length];
+            for (int rest = 0; rest < colors.length; rest++) {
+                expected[rest] = (299 * red + 587 * (rest >> 8) + 114 * (rest & 255) + 500) / 1000;
+            }
+            assertThat(GreyPicture.lumaOfSrgb(colors)).as("red %d", red).isEqualTo(expected);
+        }
+    }
+
     @Test
     void sharpnessOfALineOfPixelsIsDefined() {
         assertThat(Sharpness.of(picture(1, 1, (x, y) -> 9))).isZero();
