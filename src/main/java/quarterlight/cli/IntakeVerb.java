@@ -23,6 +23,9 @@ import quarterlight.visit.PhotoId;
 
 /** {@code intake}: takes in photos and films; safe to repeat and to interrupt. */
 final class IntakeVerb implements Verb {
+    /** Files left alone that are named; a card may hold a sidecar file for every photo. */
+    private static final int MOST_NAMED = 20;
+
     private static final String FRAME_OF = "--frame-of";
     private static final String AT = "--at";
 
@@ -168,7 +171,10 @@ final class IntakeVerb implements Verb {
         if (!result.notPhotos().isEmpty()) {
             out.append("Left alone, being no photo or film: ")
                     .append(Shown.count(result.notPhotos().size(), "file", "files"))
-                    .append(" (--json names them).\n");
+                    .append(result.notPhotos().size() > MOST_NAMED ? " (--json names them all)\n" : "\n");
+            result.notPhotos().stream()
+                    .limit(MOST_NAMED)
+                    .forEach(file -> out.append("  ").append(file).append('\n'));
         }
         return out.toString();
     }

@@ -2,6 +2,7 @@ package quarterlight.ui;
 
 import java.awt.Window;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import javax.swing.JOptionPane;
@@ -12,10 +13,10 @@ import quarterlight.edit.Intake;
 import quarterlight.edit.IntakeResult;
 import quarterlight.edit.RowEdits;
 import quarterlight.edit.TableFiles;
-import quarterlight.photo.Refusal;
 import quarterlight.table.TableRead;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.Texts;
 import quarterlight.ui.tables.ForeignTables;
 import quarterlight.visit.VisitRecord;
 
@@ -75,23 +76,40 @@ final class TakeIn {
     }
 
     private void say(IntakeResult result) {
-        String sentence = parts.texts()
-                .get(
-                        "take.done",
-                        result.added(),
-                        result.alreadyPresent(),
-                        result.refused().size());
-        List<Refusal> refused = result.refused();
-        if (refused.isEmpty()) {
-            parts.problems().remark(sentence);
+        String told = told(result, parts.texts());
+        if (result.refused().isEmpty()) {
+            parts.problems().remark(told);
         } else {
-            parts.problems()
-                    .tell(sentence + "\n\n"
-                            + refused.stream()
-                                    .limit(MOST_SHOWN)
-                                    .map(one -> one.file() + ": " + one.reason())
-                                    .collect(Collectors.joining("\n")));
+            parts.problems().tell(told);
         }
+    }
+
+    /** How many were taken in; what was refused and why; what was left alone. */
+    static String told(IntakeResult result, Texts texts) {
+        List<String> paragraphs = new ArrayList<>();
+        paragraphs.add(texts.get(
+                "take.done",
+                result.added(),
+                result.alreadyPresent(),
+                result.refused().size()));
+        if (!result.refused().isEmpty()) {
+            paragraphs.add(listed(
+                    result.refused().stream()
+                            .map(one -> one.file() + ": " + one.reason())
+                            .toList(),
+                    texts));
+        }
+        if (!result.notPhotos().isEmpty()) {
+            paragraphs.add(texts.get("take.left-alone", result.notPhotos().size())
+                    + "\n"
+                    + listed(result.notPhotos().stream().map(Path::toString).toList(), texts));
+        }
+        return String.join("\n\n", paragraphs);
+    }
+
+    private static String listed(List<String> lines, Texts texts) {
+        String first = lines.stream().limit(MOST_SHOWN).collect(Collectors.joining("\n"));
+        return lines.size() > MOST_SHOWN ? first + "\n" + texts.get("take.more", lines.size() - MOST_SHOWN) : first;
     }
 
     private void table(Path file) {

@@ -56,6 +56,14 @@ class IntakeVerbTest {
     }
 
     @Test
+    void filesThatAreNoPhotosAreNamed() throws IOException {
+        Files.writeString(card.resolve("notes.txt"), "not a photo");
+        assertThat(bench.run("intake", visit, card.toString()).done().out())
+                .contains("2 photos and films taken in.", "Left alone", "1 file\n", "notes.txt")
+                .doesNotContain("--json");
+    }
+
+    @Test
     void aChangedOriginalIsFoundByTheAudit() throws IOException {
         bench.run("intake", visit, card.toString()).done();
         try (Stream<Path> originals = Files.list(Path.of(visit, "originals"))) {

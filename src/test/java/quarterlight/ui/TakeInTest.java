@@ -1,0 +1,40 @@
+package quarterlight.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import quarterlight.edit.IntakeResult;
+import quarterlight.photo.Refusal;
+import quarterlight.ui.kit.Texts;
+
+/** What the window says of an intake. */
+class TakeInTest {
+    private final Texts texts = Texts.load();
+
+    @Test
+    void filesThatAreNoPhotosAreListed() {
+        Path notes = Path.of("card", "notes.txt");
+        assertThat(TakeIn.told(new IntakeResult(2, 1, List.of(), List.of(notes)), texts))
+                .startsWith("2 taken in, 1 there already, 0 refused.")
+                .endsWith("Left alone, being no photo or film:\n" + notes);
+    }
+
+    @Test
+    void aLongListEndsWithTheNumberOfTheRest() {
+        List<Path> sidecars =
+                IntStream.range(0, 30).mapToObj(i -> Path.of(i + ".xmp")).toList();
+        Refusal empty = new Refusal(Path.of("empty.jpg"), "the file is empty");
+        String told = TakeIn.told(new IntakeResult(30, 0, List.of(empty), sidecars), texts);
+        assertThat(told).contains("1 refused", "empty.jpg: the file is empty", "30 files left alone", "7.xmp");
+        assertThat(told).doesNotContain("8.xmp").endsWith("and 22 more");
+    }
+
+    @Test
+    void nothingIsSaidOfWhatDidNotHappen() {
+        assertThat(TakeIn.told(new IntakeResult(3, 0, List.of(), List.of()), texts))
+                .isEqualTo("3 taken in, 0 there already, 0 refused.");
+    }
+}
