@@ -10,10 +10,10 @@ import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
 import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 import javax.swing.text.JTextComponent;
@@ -24,6 +24,7 @@ import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.Prose;
 import quarterlight.ui.kit.ShareSplit;
 import quarterlight.ui.kit.Station;
 import quarterlight.ui.kit.StationScreen;
@@ -141,9 +142,12 @@ public final class PhotosScreen implements StationScreen {
     }
 
     private JPanel empty(String key, JButton button) {
-        JPanel panel = new JPanel(new MigLayout("wrap 1, insets 24, ax center, ay center"));
-        panel.add(new JLabel(texts.get(key)), "ax center");
-        panel.add(button, "ax center");
+        JPanel panel = new JPanel(new MigLayout("wrap 1, insets 24, ay center", "[grow, fill]"));
+        JTextArea words = Prose.area();
+        words.setText(texts.get(key));
+        words.setFocusable(false);
+        panel.add(words, "wmin 0");
+        panel.add(button, "ax left, grow 0");
         return panel;
     }
 

@@ -12,6 +12,7 @@ import quarterlight.rust.RustColor;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.Prose;
 import quarterlight.ui.kit.TallPanel;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.rust.draw.RustTool;

@@ -22,6 +22,7 @@ import quarterlight.ui.kit.FactTable;
 import quarterlight.ui.kit.Hairline;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.Prose;
 import quarterlight.ui.kit.TallPanel;
 import quarterlight.ui.kit.Texts;
 

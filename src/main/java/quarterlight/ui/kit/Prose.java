@@ -1,14 +1,14 @@
-package quarterlight.ui.rust;
+package quarterlight.ui.kit;
 
 import javax.swing.JLabel;
 import javax.swing.JTextArea;
 import javax.swing.text.DefaultCaret;
 
 /** Sentences that wrap, to be read and copied; new ones do not scroll the pane around them. */
-final class Prose {
+public final class Prose {
     private Prose() {}
 
-    static JTextArea area() {
+    public static JTextArea area() {
         JTextArea words = new JTextArea();
         words.setEditable(false);
         words.setLineWrap(true);
