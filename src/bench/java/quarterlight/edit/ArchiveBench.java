@@ -15,7 +15,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import quarterlight.archive.ArchiveAudit;
-import quarterlight.photo.Digests;
+import quarterlight.photo.originals.Digests;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;

@@ -13,6 +13,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import quarterlight.photo.decode.Pictures;
+import quarterlight.photo.film.FilmFrames;
+import quarterlight.photo.header.FileFacts;
+import quarterlight.photo.header.MetadataReader;
 import quarterlight.task.Progress;
 
 /**

@@ -8,7 +8,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.archive.ArchiveAudit;
 import quarterlight.archive.BagRefused;
-import quarterlight.photo.OriginalsAudit;
+import quarterlight.photo.originals.OriginalsAudit;
 import quarterlight.store.StoreAudit;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;

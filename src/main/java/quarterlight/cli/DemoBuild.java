@@ -16,7 +16,7 @@ import quarterlight.edit.FactEdits;
 import quarterlight.edit.IntakeResult;
 import quarterlight.edit.RowEdits;
 import quarterlight.edit.RowKinds;
-import quarterlight.photo.OriginalsUnwritable;
+import quarterlight.photo.originals.OriginalsUnwritable;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.table.CsvFile;

@@ -9,12 +9,12 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
-import quarterlight.photo.Digests;
 import quarterlight.photo.FolderScan.Found;
-import quarterlight.photo.OriginalNotKept;
-import quarterlight.photo.OriginalsUnwritable;
 import quarterlight.photo.Refusal;
 import quarterlight.photo.Taking;
+import quarterlight.photo.originals.Digests;
+import quarterlight.photo.originals.OriginalNotKept;
+import quarterlight.photo.originals.OriginalsUnwritable;
 import quarterlight.visit.Sha256;
 
 /** The threads that copy files and look at them during one intake. */

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import quarterlight.photo.PictureUnreadable;
-import quarterlight.photo.Pictures;
+import quarterlight.photo.decode.Pictures;
 import quarterlight.store.ThumbnailStore;
 import quarterlight.store.VisitFolder;
 import quarterlight.visit.Photo;

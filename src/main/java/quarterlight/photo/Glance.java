@@ -6,6 +6,11 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.atomic.AtomicLong;
+import quarterlight.photo.decode.Pictures;
+import quarterlight.photo.header.FileFacts;
+import quarterlight.photo.header.MetadataReader;
+import quarterlight.photo.header.Preview;
+import quarterlight.photo.originals.StoredOriginal;
 import quarterlight.visit.PhotoFile;
 import quarterlight.visit.Sha256;
 

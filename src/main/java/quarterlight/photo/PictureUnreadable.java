@@ -9,13 +9,13 @@ public final class PictureUnreadable extends Exception {
     private final transient Path file;
     private final String reason;
 
-    PictureUnreadable(Path file, String reason) {
+    public PictureUnreadable(Path file, String reason) {
         super(file + ": " + reason);
         this.file = file;
         this.reason = reason;
     }
 
-    PictureUnreadable(Path file, String reason, Throwable cause) {
+    public PictureUnreadable(Path file, String reason, Throwable cause) {
         super(file + ": " + reason, cause);
         this.file = file;
         this.reason = reason;

@@ -19,7 +19,7 @@ public record Refusal(Path file, String reason) {
     }
 
     /** What the file system's complaint means, in a few words. */
-    static String because(Exception e) {
+    public static String because(Exception e) {
         if (e instanceof AccessDeniedException) {
             return "no permission";
         }

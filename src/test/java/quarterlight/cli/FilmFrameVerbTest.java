@@ -10,8 +10,8 @@ import java.util.Objects;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import quarterlight.photo.FilmFrames;
 import quarterlight.photo.MediaType;
+import quarterlight.photo.film.FilmFrames;
 
 /** {@code intake --frame-of}: a film's frame is kept as a photo with the film's time and the moment. */
 class FilmFrameVerbTest {

@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
-import quarterlight.photo.OriginalsAudit;
+import quarterlight.photo.originals.OriginalsAudit;
 import quarterlight.store.StoreAudit;
 import quarterlight.store.VisitStore;
 import quarterlight.task.Progress;

@@ -15,6 +15,8 @@ import java.util.Set;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import quarterlight.photo.decode.Pictures;
+import quarterlight.photo.header.MetadataReader;
 import quarterlight.task.Progress;
 
 /**

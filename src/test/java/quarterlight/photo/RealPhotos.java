@@ -15,11 +15,11 @@ import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Assumptions;
 
 /** The folder of public sample photos beside the project, and what another program reads in them. */
-final class RealPhotos {
+public final class RealPhotos {
     private RealPhotos() {}
 
     /** The folder; the test is skipped where it is absent. */
-    static Path folder() {
+    public static Path folder() {
         Path folder = Path.of(System.getProperty("quarterlight.basedir", "."))
                 .resolve("../shared/real-photos")
                 .normalize();
@@ -27,17 +27,17 @@ final class RealPhotos {
         return folder;
     }
 
-    static List<CSVRecord> expected() throws IOException {
+    public static List<CSVRecord> expected() throws IOException {
         return rows(new InputStreamReader(
                 Objects.requireNonNull(RealPhotos.class.getResourceAsStream("expected.csv")), StandardCharsets.UTF_8));
     }
 
     /** All columns, among them the cameras' names. */
-    static List<CSVRecord> expectedInFull() throws IOException {
+    public static List<CSVRecord> expectedInFull() throws IOException {
         return rows(Files.newBufferedReader(folder().resolve("expected.csv")));
     }
 
-    static List<Path> files(String type) throws IOException {
+    public static List<Path> files(String type) throws IOException {
         try (Stream<CSVRecord> rows = expected().stream()) {
             return rows.filter(row -> row.get("file_type").equals(type))
                     .map(row -> folder().resolve(row.get("path")))

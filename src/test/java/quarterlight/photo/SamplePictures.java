@@ -13,13 +13,14 @@ import org.apache.commons.imaging.formats.tiff.constants.TiffTagConstants;
 import org.apache.commons.imaging.formats.tiff.taginfos.TagInfoAscii;
 import org.apache.commons.imaging.formats.tiff.write.TiffOutputDirectory;
 import org.apache.commons.imaging.formats.tiff.write.TiffOutputSet;
+import quarterlight.photo.decode.Pictures;
 
 /** Drawn JPEG pictures whose Exif a library of others writes. */
-final class SamplePictures {
+public final class SamplePictures {
     private SamplePictures() {}
 
     /** A picture of squares; each seed has another pattern. */
-    static BufferedImage drawn(int width, int height, int seed) {
+    public static BufferedImage drawn(int width, int height, int seed) {
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
         g.setColor(Color.LIGHT_GRAY);
@@ -32,12 +33,12 @@ final class SamplePictures {
         return image;
     }
 
-    static byte[] jpeg(int width, int height, int seed) {
+    public static byte[] jpeg(int width, int height, int seed) {
         return Pictures.jpeg(drawn(width, height, seed));
     }
 
     /** The JPEG with Exif: original and digitized time, orientation, maker and model; an empty text leaves the tag out. */
-    static byte[] withExif(byte[] jpeg, String original, String digitized, int orientation) throws IOException {
+    public static byte[] withExif(byte[] jpeg, String original, String digitized, int orientation) throws IOException {
         TiffOutputSet set = new TiffOutputSet(ByteOrder.BIG_ENDIAN);
         TiffOutputDirectory root = set.getOrCreateRootDirectory();
         root.add(TiffTagConstants.TIFF_TAG_ORIENTATION, (short) orientation);

@@ -17,7 +17,7 @@ import javax.swing.SwingUtilities;
 import quarterlight.edit.ThumbnailShelf;
 import quarterlight.photo.Glance;
 import quarterlight.photo.PictureUnreadable;
-import quarterlight.photo.Pictures;
+import quarterlight.photo.decode.Pictures;
 import quarterlight.store.ThumbnailStore;
 import quarterlight.store.VisitFolder;
 import quarterlight.visit.PhotoFile;

@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 import javax.swing.Timer;
-import quarterlight.photo.Pictures;
+import quarterlight.photo.decode.Pictures;
 import quarterlight.visit.VisitFacts;
 
 /** Opens and makes visits for the window, in the background. Event thread only. */

@@ -15,7 +15,7 @@ import quarterlight.capture.DifferenceHash;
 import quarterlight.capture.Exposure;
 import quarterlight.capture.NearDuplicates;
 import quarterlight.capture.SharpnessRange;
-import quarterlight.photo.PictureMeasures;
+import quarterlight.photo.pixels.PictureMeasures;
 import quarterlight.ui.kit.PhotoImages;
 import quarterlight.ui.photos.list.PhotoHints;
 import quarterlight.visit.MediaKind;

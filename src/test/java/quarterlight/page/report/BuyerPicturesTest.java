@@ -12,7 +12,7 @@ import java.util.Random;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import quarterlight.car.BodyStyle;
-import quarterlight.photo.JpegWriter;
+import quarterlight.photo.pixels.JpegWriter;
 import quarterlight.rust.TestVisits;
 import quarterlight.visit.HiddenRegion;
 import quarterlight.visit.MediaKind;

@@ -21,7 +21,7 @@ import quarterlight.diagram.ZonePlaces;
 import quarterlight.findings.Findings;
 import quarterlight.findings.MatterWeights;
 import quarterlight.findings.WhatMatters;
-import quarterlight.photo.JpegWriter;
+import quarterlight.photo.pixels.JpegWriter;
 import quarterlight.rust.TestVisits;
 import quarterlight.table.CoverageTable;
 import quarterlight.table.DatePatternTable;

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import quarterlight.cli.TestPhotos;
 import quarterlight.edit.FactEdits;
 import quarterlight.edit.Intake;
-import quarterlight.photo.Pictures;
+import quarterlight.photo.decode.Pictures;
 import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
 import quarterlight.task.Progress;

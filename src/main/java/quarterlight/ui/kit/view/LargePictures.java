@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.Timer;
-import quarterlight.photo.Pictures;
+import quarterlight.photo.decode.Pictures;
 import quarterlight.ui.kit.PhotoImages;
 import quarterlight.visit.PhotoFile;
 import quarterlight.visit.Sha256;

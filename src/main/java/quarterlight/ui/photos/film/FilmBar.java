@@ -10,7 +10,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JSlider;
 import net.miginfocom.swing.MigLayout;
-import quarterlight.photo.FilmFrame;
+import quarterlight.photo.film.FilmFrame;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;

@@ -1,8 +1,8 @@
 package quarterlight.ui.photos.film;
 
 import java.nio.file.Path;
-import quarterlight.photo.FilmFrame;
 import quarterlight.photo.PictureUnreadable;
+import quarterlight.photo.film.FilmFrame;
 
 /** Where frames come from; a seam that tests replace. */
 @FunctionalInterface

@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
-import quarterlight.photo.FilmFrames;
+import quarterlight.photo.film.FilmFrames;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Look;

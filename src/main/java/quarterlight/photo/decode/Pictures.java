@@ -1,0 +1,158 @@
+package quarterlight.photo.decode;
+
+import java.awt.AlphaComposite;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import javax.imageio.ImageIO;
+import quarterlight.photo.MediaType;
+import quarterlight.photo.PictureUnreadable;
+import quarterlight.photo.header.Orientation;
+import quarterlight.photo.header.Preview;
+import quarterlight.photo.pixels.JpegWriter;
+import quarterlight.photo.pixels.PictureBounds;
+import quarterlight.photo.pixels.RgbPixels;
+import quarterlight.visit.PhotoFile;
+
+/**
+ * Pictures to look at: upright, in sRGB, at the size wanted. Safe for several threads.
+ */
+public final class Pictures {
+    /** Long side of a thumbnail, pixels. */
+    public static final int THUMBNAIL = 320;
+    /** Long side that fills a screen, pixels. */
+    public static final int SCREEN = 2016;
+
+    private static final int QUALITY = 85;
+
+    private final List<PictureDecoder> decoders;
+
+    public Pictures(List<PictureDecoder> decoders) {
+        this.decoders = List.copyOf(decoders);
+    }
+
+    /** With all decoders that this computer has. */
+    public static Pictures usual() {
+        PictureDecoder platform = new ImageIoDecoder(PictureBounds.USUAL);
+        return new Pictures(List.of(
+                new ScaledJpegDecoder(PictureBounds.USUAL, platform),
+                platform,
+                new ContainerDecoder(PictureBounds.USUAL)));
+    }
+
+    /** Loads what the first picture needs; may be called beside other work, so that the first need not wait. */
+    public static void prepare() {
+        jpeg(new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB));
+    }
+
+    /** With the readers of the Java platform alone: no native code that a damaged file could bring down. */
+    public static Pictures careful() {
+        return new Pictures(List.of(new ImageIoDecoder(PictureBounds.USUAL)));
+    }
+
+    /** A photo of the visit, upright, its long side at most {@code longSide} pixels. */
+    public BufferedImage upright(Path visitFolder, PhotoFile photo, int longSide) throws PictureUnreadable {
+        Path file = visitFolder.resolve(photo.stored());
+        MediaType type = MediaType.ofWord(photo.type())
+                .orElseThrow(() -> new PictureUnreadable(file, photo.type() + " cannot be shown here"));
+        return upright(file, type, photo.orientation(), longSide);
+    }
+
+    /**
+     * A picture file, upright, its long side at most {@code longSide} pixels; a smaller picture keeps its size.
+     *
+     * @param orientation Exif orientation 1 to 8; HEIC and AVIF are turned by their container, so by their decoder
+     * @return {@link BufferedImage#TYPE_INT_RGB}, sRGB
+     */
+    public BufferedImage upright(Path file, MediaType type, int orientation, int longSide) throws PictureUnreadable {
+        return upright(PictureSource.of(file), type, orientation, longSide, longSide);
+    }
+
+    /** The same for a reader who reduces it again: its long side is from {@code longSide} to half as much again, as comes cheapest. */
+    public BufferedImage uprightRoughly(PictureSource source, MediaType type, int orientation, int longSide)
+            throws PictureUnreadable {
+        return upright(source, type, orientation, longSide, longSide + longSide / 2);
+    }
+
+    private BufferedImage upright(PictureSource source, MediaType type, int orientation, int atLeast, int atMost)
+            throws PictureUnreadable {
+        Path file = source.file();
+        PictureDecoder decoder = decoders.stream()
+                .filter(candidate -> candidate.reads(type))
+                .findFirst()
+                .orElseThrow(() -> new PictureUnreadable(file, type.word() + " cannot be shown yet"));
+        BufferedImage stored = decoder.decode(source, type, atLeast);
+        try {
+            boolean turnedAlready = type == MediaType.HEIC || type == MediaType.AVIF;
+            return Orientation.of(turnedAlready ? 1 : orientation).turned(plain(fitted(stored, atMost)));
+        } catch (RuntimeException e) {
+            throw new PictureUnreadable(file, "its colors are of a kind that cannot be shown", e);
+        }
+    }
+
+    /** The camera's own small picture, upright; a quick first look. */
+    public BufferedImage upright(Preview preview, int orientation) throws PictureUnreadable {
+        try {
+            BufferedImage stored = ImageIO.read(new ByteArrayInputStream(preview.jpeg()));
+            if (stored == null) {
+                throw new PictureUnreadable(Path.of(""), "its preview is damaged");
+            }
+            return Orientation.of(orientation).turned(plain(fitted(stored, THUMBNAIL)));
+        } catch (IOException | RuntimeException e) {
+            throw new PictureUnreadable(Path.of(""), "its preview is damaged", e);
+        }
+    }
+
+    /** A JPEG in plain sRGB without a profile, as thumbnails are kept. */
+    public static byte[] jpeg(BufferedImage image) {
+        return JpegWriter.jpeg(image, QUALITY);
+    }
+
+    /** A thumbnail read back. */
+    public static BufferedImage ofThumbnail(byte[] jpeg) throws PictureUnreadable {
+        try {
+            BufferedImage image = ImageIO.read(new ByteArrayInputStream(Objects.requireNonNull(jpeg, "jpeg")));
+            if (image == null) {
+                throw new PictureUnreadable(Path.of(""), "the thumbnail is damaged");
+            }
+            return image;
+        } catch (IOException e) {
+            throw new PictureUnreadable(Path.of(""), "the thumbnail is damaged", e);
+        }
+    }
+
+    /** Reduced to fit; the same picture if it fits already. */
+    public static BufferedImage fitted(BufferedImage image, int longSide) {
+        int longest = Math.max(image.getWidth(), image.getHeight());
+        if (longest <= longSide) {
+            return image;
+        }
+        double scale = (double) longSide / longest;
+        return RgbPixels.reduced(
+                plain(image), Math.max(1, (int) Math.round(image.getWidth() * scale)), Math.max(1, (int)
+                        Math.round(image.getHeight() * scale)));
+    }
+
+    /** In sRGB, see-through parts on white. */
+    public static BufferedImage plain(BufferedImage image) {
+        if (image.getType() == BufferedImage.TYPE_INT_RGB) {
+            return image;
+        }
+        BufferedImage rgb = new BufferedImage(image.getWidth(), image.getHeight(), BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = rgb.createGraphics();
+        try {
+            g.setComposite(AlphaComposite.SrcOver);
+            g.setColor(Color.WHITE);
+            g.fillRect(0, 0, rgb.getWidth(), rgb.getHeight());
+            g.drawImage(image, 0, 0, null);
+        } finally {
+            g.dispose();
+        }
+        return rgb;
+    }
+}

@@ -1,0 +1,91 @@
+package quarterlight.photo.film;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import org.bytedeco.ffmpeg.avcodec.AVPacket;
+import org.bytedeco.ffmpeg.avformat.AVFormatContext;
+import org.bytedeco.ffmpeg.avformat.AVStream;
+import org.bytedeco.ffmpeg.avutil.AVDictionary;
+import org.bytedeco.ffmpeg.global.avcodec;
+import org.bytedeco.ffmpeg.global.avformat;
+import org.bytedeco.ffmpeg.global.avutil;
+import org.bytedeco.javacpp.BytePointer;
+import quarterlight.photo.pixels.NativeLibraries;
+
+/**
+ * A film, HEIC or AVIF file opened by ffmpeg. The container is always read as an ISO base media file: nothing in the file can lead to another
+ * format, another file or the network. For one thread.
+ */
+public final class MediaFile implements AutoCloseable {
+    private final AVFormatContext context;
+    private final AVPacket packet;
+
+    private MediaFile(AVFormatContext context) {
+        this.context = context;
+        this.packet = avcodec.av_packet_alloc();
+    }
+
+    /** Whether the native part is there. */
+    public static boolean available() {
+        return Native.LOADED;
+    }
+
+    private static final class Native {
+        static final boolean LOADED = load();
+
+        private static boolean load() {
+            boolean loaded = NativeLibraries.loads("org.bytedeco.ffmpeg.global.avformat")
+                    && NativeLibraries.loads("org.bytedeco.ffmpeg.global.swscale");
+            if (loaded) {
+                avutil.av_log_set_level(avutil.AV_LOG_QUIET);
+            }
+            return loaded;
+        }
+    }
+
+    /** @throws IOException if the container cannot be read */
+    public static MediaFile open(Path file) throws IOException {
+        AVFormatContext context = avformat.avformat_alloc_context();
+        AVDictionary options = new AVDictionary(null);
+        try (BytePointer name = new BytePointer("file:" + file.toAbsolutePath(), StandardCharsets.UTF_8)) {
+            avutil.av_dict_set(options, "protocol_whitelist", "file", 0);
+            int opened = avformat.avformat_open_input(context, name, avformat.av_find_input_format("mov"), options);
+            if (opened < 0) {
+                throw new IOException("the container cannot be read (" + opened + ")");
+            }
+            return new MediaFile(context);
+        } finally {
+            avutil.av_dict_free(options);
+        }
+    }
+
+    public AVFormatContext context() {
+        return context;
+    }
+
+    public int streams() {
+        return context.nb_streams();
+    }
+
+    public AVStream stream(int index) {
+        return context.streams(index);
+    }
+
+    /** The packet that was read last. */
+    public AVPacket packet() {
+        return packet;
+    }
+
+    /** Reads the next packet; false at the end, or where the data breaks off. */
+    public boolean read() {
+        avcodec.av_packet_unref(packet);
+        return avformat.av_read_frame(context, packet) >= 0;
+    }
+
+    @Override
+    public void close() {
+        avcodec.av_packet_free(packet);
+        avformat.avformat_close_input(context);
+    }
+}

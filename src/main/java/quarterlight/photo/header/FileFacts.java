@@ -1,0 +1,70 @@
+package quarterlight.photo.header;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import quarterlight.photo.MediaType;
+import quarterlight.photo.originals.StoredOriginal;
+import quarterlight.visit.CameraId;
+import quarterlight.visit.CaptureTime;
+import quarterlight.visit.PhotoFile;
+import quarterlight.visit.Position;
+
+/**
+ * What a photo or film says of itself.
+ *
+ * @param gpsUtc the satellite time, UTC, if date and time are there
+ * @param width pixels as shown upright, from the picture's own header and never from Exif
+ * @param height pixels as shown upright
+ * @param orientation Exif orientation 1 to 8, 1 if absent; HEIC and AVIF are turned by their container instead
+ * @param seconds length of a film
+ * @param notes what was odd, in sentences
+ * @param preview the small JPEG that the file carries, in stored orientation, if any
+ * @param contentId what ties a photo to its short film: both files carry it
+ */
+public record FileFacts(
+        MediaType type,
+        Optional<CaptureTime> captured,
+        Optional<LocalDateTime> gpsUtc,
+        Optional<Position> position,
+        Optional<CameraId> camera,
+        OptionalInt width,
+        OptionalInt height,
+        int orientation,
+        OptionalDouble seconds,
+        List<String> notes,
+        Optional<Preview> preview,
+        Optional<String> contentId) {
+    public FileFacts {
+        Objects.requireNonNull(type, "type");
+        notes = List.copyOf(notes);
+    }
+
+    /** The facts as the visit keeps them, beside what became of the file. */
+    public PhotoFile asPhotoFile(StoredOriginal original, OptionalDouble sharpness, List<String> moreNotes) {
+        List<String> all = new ArrayList<>(notes);
+        all.addAll(moreNotes);
+        return new PhotoFile(
+                original.name(),
+                original.stored(),
+                original.sha256(),
+                original.bytes(),
+                type.kind(),
+                type.word(),
+                captured,
+                gpsUtc,
+                position,
+                camera,
+                width,
+                height,
+                orientation,
+                seconds,
+                sharpness,
+                all,
+                contentId);
+    }
+}

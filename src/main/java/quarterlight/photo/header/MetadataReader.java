@@ -1,0 +1,151 @@
+package quarterlight.photo.header;
+
+import com.drew.lang.RandomAccessFileReader;
+import com.drew.metadata.Metadata;
+import com.drew.metadata.exif.ExifDirectoryBase;
+import com.drew.metadata.exif.ExifIFD0Directory;
+import com.drew.metadata.exif.ExifReader;
+import java.io.EOFException;
+import java.io.IOException;
+import java.io.RandomAccessFile;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import quarterlight.photo.MediaType;
+import quarterlight.visit.CaptureSource;
+import quarterlight.visit.CaptureTime;
+
+/**
+ * Reads what photos and films say of themselves: capture time, camera, place, size, orientation. Damage is a note, not a failure.
+ * <p>A photo's time is Exif DateTimeOriginal, else DateTimeDigitized, else none; a film's is the creation time of its container, in UTC.
+ * The file's modification time and Exif's ModifyDate are never used.
+ */
+public final class MetadataReader {
+    private final Clock clock;
+
+    /** @param clock says when a recorded time lies in the future */
+    public MetadataReader(Clock clock) {
+        this.clock = clock;
+    }
+
+    /** @throws IOException if the file cannot be read at all */
+    public FileFacts read(Path file, MediaType type) throws IOException {
+        return switch (type) {
+            case JPEG -> jpeg(file);
+            case TIFF -> tiff(file);
+            case PNG -> container(file, type, PngHeader::read);
+            case WEBP -> container(file, type, WebpHeader::read);
+            case HEIC, AVIF -> container(file, type, HeifHeader::read);
+            case MP4, MOV, THREE_GP -> film(file, type);
+        };
+    }
+
+    @FunctionalInterface
+    private interface HeaderReading<T> {
+        T of(ByteView file) throws IOException;
+    }
+
+    private FileFacts jpeg(Path file) throws IOException {
+        JpegHeader header = JpegHeader.read(file);
+        ExifFacts exif = ExifFacts.of(header.exif(), clock.instant());
+        List<String> notes = new ArrayList<>(exif.notes());
+        if (!header.complete() || header.width().isEmpty()) {
+            notes.add("The JPEG data is damaged; the file is kept, but it cannot be shown.");
+        }
+        return picture(MediaType.JPEG, exif, header.width(), header.height(), notes);
+    }
+
+    private FileFacts container(Path file, MediaType type, HeaderReading<PictureHeader> reading) throws IOException {
+        PictureHeader header = whatStands(file, reading, PictureHeader.UNREADABLE);
+        ExifFacts exif = ExifFacts.of(header.exif(), clock.instant());
+        List<String> notes = new ArrayList<>(exif.notes());
+        if (header.width().isEmpty()) {
+            notes.add("The " + type.word() + " data is damaged; the file is kept, but it cannot be shown.");
+        }
+        return picture(type, exif, header.width(), header.height(), notes);
+    }
+
+    /** A TIFF file is one Exif structure with the picture in it. */
+    private FileFacts tiff(Path file) throws IOException {
+        Metadata metadata = new Metadata();
+        List<String> notes = new ArrayList<>();
+        try (RandomAccessFile data = new RandomAccessFile(file.toFile(), "r")) {
+            new ExifReader().extract(new RandomAccessFileReader(data), metadata);
+        } catch (RuntimeException e) {
+            notes.add("The TIFF data is damaged; the file is kept.");
+        }
+        ExifFacts exif = ExifFacts.of(metadata, List.of(), notes, clock.instant());
+        notes = new ArrayList<>(exif.notes());
+        OptionalInt width = OptionalInt.empty();
+        OptionalInt height = OptionalInt.empty();
+        for (ExifIFD0Directory directory : metadata.getDirectoriesOfType(ExifIFD0Directory.class)) {
+            Integer across = directory.getInteger(ExifDirectoryBase.TAG_IMAGE_WIDTH);
+            Integer down = directory.getInteger(ExifDirectoryBase.TAG_IMAGE_HEIGHT);
+            if (across != null && down != null && width.isEmpty()) {
+                width = OptionalInt.of(across);
+                height = OptionalInt.of(down);
+            }
+        }
+        if (width.isEmpty() && notes.isEmpty()) {
+            notes.add("The TIFF data is damaged; the file is kept, but it cannot be shown.");
+        }
+        return picture(MediaType.TIFF, exif, width, height, notes);
+    }
+
+    private FileFacts film(Path file, MediaType type) throws IOException {
+        FilmHeader header = whatStands(file, FilmHeader::read, FilmHeader.UNREADABLE);
+        List<String> notes = new ArrayList<>();
+        Optional<CaptureTime> captured = header.created()
+                .map(utc -> new CaptureTime(utc, "", Optional.of(ZoneOffset.UTC), CaptureSource.FILM, false))
+                .map(time -> ExifFacts.believed(time, notes, clock.instant()));
+        if (header.equals(FilmHeader.UNREADABLE)) {
+            notes.add("The film's container is damaged or incomplete; the file is kept.");
+        }
+        return new FileFacts(
+                type,
+                captured,
+                Optional.empty(),
+                header.keys().position(),
+                header.keys().camera(),
+                header.width(),
+                header.height(),
+                1,
+                header.seconds(),
+                notes,
+                Optional.empty(),
+                header.keys().contentId());
+    }
+
+    /** A header's reading, or the given value if the file's data breaks off; failures of the disk are passed on. */
+    private static <T> T whatStands(Path file, HeaderReading<T> reading, T otherwise) throws IOException {
+        try (ByteView view = ByteView.open(file)) {
+            return reading.of(view);
+        } catch (EOFException e) {
+            return otherwise;
+        }
+    }
+
+    private static FileFacts picture(
+            MediaType type, ExifFacts exif, OptionalInt width, OptionalInt height, List<String> notes) {
+        boolean known = width.isPresent() && height.isPresent() && width.getAsInt() > 0 && height.getAsInt() > 0;
+        boolean turned = exif.orientation() >= 5 && type != MediaType.HEIC && type != MediaType.AVIF;
+        return new FileFacts(
+                type,
+                exif.captured(),
+                exif.gpsUtc(),
+                exif.position(),
+                exif.camera(),
+                !known ? OptionalInt.empty() : turned ? height : width,
+                !known ? OptionalInt.empty() : turned ? width : height,
+                exif.orientation(),
+                OptionalDouble.empty(),
+                notes,
+                exif.preview(),
+                exif.contentId());
+    }
+}

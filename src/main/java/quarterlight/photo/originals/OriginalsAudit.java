@@ -1,0 +1,87 @@
+package quarterlight.photo.originals;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import quarterlight.task.Progress;
+import quarterlight.visit.PhotoFile;
+
+/**
+ * What became of the originals since they were taken in.
+ *
+ * @param changed files whose content is not what was taken in, or that cannot be read; paths within the visit
+ * @param missing files that are gone; paths within the visit
+ * @param unreferenced files in the originals that no photo names: a remark, not a fault
+ */
+public record OriginalsAudit(List<String> changed, List<String> missing, List<String> unreferenced) {
+    public OriginalsAudit {
+        changed = List.copyOf(changed);
+        missing = List.copyOf(missing);
+        unreferenced = List.copyOf(unreferenced);
+    }
+
+    /** Whether every original is there, byte for byte. */
+    public boolean ok() {
+        return changed.isEmpty() && missing.isEmpty();
+    }
+
+    /**
+     * Reads every original again.
+     *
+     * @param visitFolder the folder of the visit
+     * @throws IOException if the folder of the originals itself cannot be read
+     * @throws java.util.concurrent.CancellationException if the progress is cancelled
+     */
+    public static OriginalsAudit of(Path visitFolder, Collection<PhotoFile> photos, Progress progress)
+            throws IOException {
+        List<String> changed = new ArrayList<>();
+        List<String> missing = new ArrayList<>();
+        Set<String> named = new HashSet<>();
+        int done = 0;
+        for (PhotoFile photo : photos) {
+            progress.checkCancelled();
+            progress.report(done++, photos.size(), photo.name());
+            named.add(photo.stored());
+            Path file = visitFolder.resolve(photo.stored()).normalize();
+            if (!file.startsWith(visitFolder.normalize())) {
+                changed.add(photo.stored());
+            } else if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+                missing.add(photo.stored());
+            } else if (!same(file, photo)) {
+                changed.add(photo.stored());
+            }
+        }
+        return new OriginalsAudit(changed, missing, unreferenced(visitFolder, named));
+    }
+
+    private static boolean same(Path file, PhotoFile photo) {
+        try {
+            return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+                    && Files.size(file) == photo.bytes()
+                    && Digests.of(file).equals(photo.sha256());
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
+    private static List<String> unreferenced(Path visitFolder, Set<String> named) throws IOException {
+        Path originals = visitFolder.resolve(OriginalsFolder.FOLDER);
+        if (!Files.isDirectory(originals)) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.walk(originals)) {
+            return files.filter(file -> !Files.isDirectory(file))
+                    .map(file -> visitFolder.relativize(file).toString().replace('\\', '/'))
+                    .filter(stored -> !named.contains(stored))
+                    .sorted()
+                    .toList();
+        }
+    }
+}
