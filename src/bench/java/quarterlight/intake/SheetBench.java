@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import quarterlight.edit.ContactSheet;
+import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.store.VisitStore;
 import quarterlight.task.Progress;
 
@@ -13,15 +14,21 @@ public final class SheetBench {
     private SheetBench() {}
 
     public static void main(String[] args) throws Exception {
-        ContactSheet sheet;
-        try (VisitStore store = VisitStore.openForReading(Path.of(args[0]))) {
-            sheet = ContactSheet.of(store.read(), List.of(Path.of(args[1])), Clock.systemUTC(), Progress.NONE);
+        try (DecodingWorkers workers = new DecodingWorkers()) {
+            workers.start();
+            ContactSheet sheet;
+            try (VisitStore store = VisitStore.openForReading(Path.of(args[0]))) {
+                sheet = ContactSheet.of(
+                        store.read(), List.of(Path.of(args[1])), workers, Clock.systemUTC(), Progress.NONE);
+            }
+            long started = ManagementFactory.getRuntimeMXBean().getStartTime();
+            double took = (System.currentTimeMillis() - started) / 1000.0;
+            long small = sheet.glances().stream()
+                    .filter(glance -> glance.picture(workers).isPresent())
+                    .count();
+            System.out.printf(
+                    "%d photos, %d with a small picture, sorted after %.2f s%n",
+                    sheet.glances().size(), small, took);
         }
-        long started = ManagementFactory.getRuntimeMXBean().getStartTime();
-        long small =
-                sheet.glances().stream().filter(g -> g.picture().isPresent()).count();
-        System.out.printf(
-                "%d photos, %d with a small picture, sorted after %.2f s%n",
-                sheet.glances().size(), small, (System.currentTimeMillis() - started) / 1000.0);
     }
 }

@@ -17,8 +17,8 @@ import quarterlight.findings.MatterWeights;
 import quarterlight.findings.WhatMatters;
 import quarterlight.page.report.BuyerPictures;
 import quarterlight.page.report.ReportPages;
-import quarterlight.photo.decode.Pictures;
 import quarterlight.photo.pixels.JpegWriter;
+import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.table.CoverageTable;
@@ -35,7 +35,8 @@ public final class ReportBench {
     public static void main(String[] args) throws VisitProblem, DiagramRefused, IOException {
         Path folder = Path.of(args[0]);
         Path out = Files.createTempDirectory("report-bench");
-        try (VisitStore store = VisitStore.openForReading(folder)) {
+        try (DecodingWorkers decoding = new DecodingWorkers();
+                VisitStore store = VisitStore.openForReading(folder)) {
             for (int round = 1; round <= 3; round++) {
                 long start = System.nanoTime();
                 VisitRecord record = store.read();
@@ -52,8 +53,7 @@ public final class ReportBench {
                                 ZonePlaces.of(diagram),
                                 Coverage.gaps(record, car.catalog(), car.thickness(), car.rust(), CoverageTable.load()),
                                 WhatMatters.of(car, MatterWeights.V1),
-                                new BuyerPictures(
-                                        record, new VisitPixels(folder, record, Pictures.usual()), JpegWriter::jpeg))
+                                new BuyerPictures(record, new VisitPixels(folder, record, decoding), JpegWriter::jpeg))
                         .write(out, Paper.A4, Progress.NONE);
                 System.out.printf(
                         Locale.ROOT,

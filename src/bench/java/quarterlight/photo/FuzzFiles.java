@@ -17,6 +17,7 @@ import quarterlight.photo.decode.Pictures;
 import quarterlight.photo.film.FilmFrames;
 import quarterlight.photo.header.FileFacts;
 import quarterlight.photo.header.MetadataReader;
+import quarterlight.photo.intake.FolderScan;
 import quarterlight.task.Progress;
 
 /**

@@ -12,8 +12,8 @@ import quarterlight.edit.IntakeResult;
 import quarterlight.edit.VisitThumbnails;
 import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.Refusal;
-import quarterlight.photo.decode.Pictures;
 import quarterlight.photo.originals.OriginalsUnwritable;
+import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.table.JsonObject;
@@ -60,11 +60,11 @@ final class IntakeVerb implements Verb {
         if (folders.isEmpty()) {
             throw new CallRefused("FOLDER must be given: name the folder that the photos came in");
         }
-        prepareForPictures();
         IntakeResult result;
-        try (Interruption interruption = Interruption.watched();
+        try (DecodingWorkers workers = started();
+                Interruption interruption = Interruption.watched();
                 VisitStore store = VisitStore.openForEditing(Words.pathAt(call, 0), around.clock())) {
-            result = run(store, folders, interruption);
+            result = run(store, folders, workers, interruption);
         } catch (OriginalsUnwritable e) {
             around.console().complain(e.getMessage());
             return Exit.NOT_ALL;
@@ -80,11 +80,11 @@ final class IntakeVerb implements Verb {
         return result.refused().isEmpty() ? Exit.DONE : Exit.NOT_ALL;
     }
 
-    /** While the visit is opened. */
-    private static void prepareForPictures() {
-        Thread beside = new Thread(Pictures::prepare, "pictures-prepare");
-        beside.setDaemon(true);
-        beside.start();
+    /** They start while the visit is opened. */
+    private static DecodingWorkers started() {
+        DecodingWorkers workers = new DecodingWorkers();
+        workers.start();
+        return workers;
     }
 
     private int keepFrame(ParseResult call, List<Path> folders) throws CallRefused, EditRefused, VisitProblem {
@@ -93,11 +93,12 @@ final class IntakeVerb implements Verb {
         }
         double seconds = seconds(call.matchedOptionValue(AT, ""));
         try (VisitStore store = VisitStore.openForEditing(Words.pathAt(call, 0), around.clock());
+                DecodingWorkers workers = new DecodingWorkers();
                 VisitThumbnails thumbnails = VisitThumbnails.of(store.folder())) {
             List<Photo> before = store.read().photos();
             PhotoId film = PhotoArgument.find(before, call.matchedOptionValue(FRAME_OF, ""))
                     .id();
-            PhotoId kept = new FrameKeeping(store, around.clock(), thumbnails).keep(film, seconds);
+            PhotoId kept = new FrameKeeping(store, around.clock(), thumbnails, workers).keep(film, seconds);
             Photo photo = store.read().photo(kept).orElseThrow();
             boolean fresh = before.stream().noneMatch(one -> one.id().equals(kept));
             String name = photo.file().name();
@@ -130,8 +131,15 @@ final class IntakeVerb implements Verb {
 
     IntakeResult run(VisitStore store, List<Path> folders, Progress progress)
             throws CallRefused, OriginalsUnwritable, VisitProblem {
+        try (DecodingWorkers workers = started()) {
+            return run(store, folders, workers, progress);
+        }
+    }
+
+    private IntakeResult run(VisitStore store, List<Path> folders, DecodingWorkers workers, Progress progress)
+            throws CallRefused, OriginalsUnwritable, VisitProblem {
         try (VisitThumbnails thumbnails = VisitThumbnails.of(store.folder())) {
-            return new Intake(store, around.clock(), thumbnails).run(folders, progress);
+            return new Intake(store, around.clock(), thumbnails, workers).run(folders, progress);
         } catch (IntakeRefused e) {
             throw new CallRefused(e.getMessage());
         } catch (InterruptedException e) {

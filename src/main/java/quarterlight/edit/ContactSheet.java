@@ -17,10 +17,11 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import quarterlight.capture.CorrectedTime;
 import quarterlight.capture.CorrectedTimes;
-import quarterlight.photo.FolderScan;
-import quarterlight.photo.Glance;
 import quarterlight.photo.Refusal;
-import quarterlight.photo.header.MetadataReader;
+import quarterlight.photo.intake.FolderScan;
+import quarterlight.photo.intake.Glance;
+import quarterlight.photo.worker.DecodingWorkers;
+import quarterlight.photo.worker.WorkerLost;
 import quarterlight.task.Progress;
 import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoId;
@@ -44,14 +45,15 @@ public record ContactSheet(List<Glance> glances, List<Refusal> refused) {
 
     /**
      * @param visit whose zone and camera clocks put the photos in order
+     * @param workers read what the files say of themselves
      * @throws java.util.concurrent.CancellationException if the progress is cancelled
      */
-    public static ContactSheet of(VisitRecord visit, List<Path> folders, Clock clock, Progress progress)
+    public static ContactSheet of(
+            VisitRecord visit, List<Path> folders, DecodingWorkers workers, Clock clock, Progress progress)
             throws InterruptedException {
         FolderScan scan = FolderScan.of(folders, progress);
         List<Refusal> refused = new ArrayList<>(scan.refused());
         List<Glance> glances = new ArrayList<>();
-        MetadataReader reader = new MetadataReader(clock);
         Glance.Numbers numbers = new Glance.Numbers(clock.millis() << SHEET_BITS);
         ExecutorService threads = Executors.newFixedThreadPool(THREADS, work -> {
             Thread thread = new Thread(work, "contact-sheet");
@@ -60,7 +62,7 @@ public record ContactSheet(List<Glance> glances, List<Refusal> refused) {
         });
         try {
             List<Future<Glance>> looks = scan.media().stream()
-                    .map(found -> threads.submit(() -> Glance.at(found, reader, numbers)))
+                    .map(found -> threads.submit(() -> Glance.at(found, workers, clock.instant(), numbers)))
                     .toList();
             for (int i = 0; i < looks.size(); i++) {
                 progress.checkCancelled();
@@ -69,16 +71,23 @@ public record ContactSheet(List<Glance> glances, List<Refusal> refused) {
                 try {
                     glances.add(looks.get(i).get());
                 } catch (ExecutionException e) {
-                    if (!(e.getCause() instanceof IOException)) {
-                        throw new IllegalStateException("looking at " + file + " failed", e.getCause());
-                    }
-                    refused.add(new Refusal(file, "the file is no longer there, or cannot be read"));
+                    refused.add(new Refusal(file, reason(file, e.getCause())));
                 }
             }
         } finally {
             threads.shutdownNow();
         }
         return new ContactSheet(sorted(visit, glances), refused);
+    }
+
+    private static String reason(Path file, Throwable cause) {
+        if (cause instanceof WorkerLost lost) {
+            return lost.reason();
+        }
+        if (cause instanceof IOException) {
+            return "the file is no longer there, or cannot be read";
+        }
+        throw new IllegalStateException("looking at " + file + " failed", cause);
     }
 
     private static List<Glance> sorted(VisitRecord visit, List<Glance> glances) {

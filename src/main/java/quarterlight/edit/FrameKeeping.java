@@ -11,19 +11,18 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import javax.imageio.ImageIO;
 import quarterlight.capture.TimeText;
-import quarterlight.photo.FolderScan;
 import quarterlight.photo.MediaType;
 import quarterlight.photo.PictureUnreadable;
-import quarterlight.photo.Taking;
-import quarterlight.photo.decode.Pictures;
 import quarterlight.photo.film.FilmFrame;
-import quarterlight.photo.film.FilmFrames;
-import quarterlight.photo.header.MetadataReader;
+import quarterlight.photo.intake.FolderScan;
+import quarterlight.photo.intake.Taking;
 import quarterlight.photo.originals.OriginalNotKept;
 import quarterlight.photo.originals.OriginalsUnwritable;
+import quarterlight.photo.worker.DecodingWorkers;
+import quarterlight.photo.worker.OriginalPictures;
+import quarterlight.photo.worker.WorkerLost;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.visit.CaptureTime;
@@ -43,8 +42,11 @@ public final class FrameKeeping {
     private final VisitStore store;
     private final Clock clock;
     private final ThumbnailShelf shelf;
+    private final DecodingWorkers workers;
 
-    public FrameKeeping(VisitStore store, Clock clock, ThumbnailShelf shelf) {
+    /** @param workers decode the film; they are the caller's to close */
+    public FrameKeeping(VisitStore store, Clock clock, ThumbnailShelf shelf, DecodingWorkers workers) {
+        this.workers = Objects.requireNonNull(workers, "workers");
         this.store = Objects.requireNonNull(store, "store");
         this.clock = Objects.requireNonNull(clock, "clock");
         this.shelf = Objects.requireNonNull(shelf, "shelf");
@@ -62,7 +64,7 @@ public final class FrameKeeping {
     public PhotoId keep(PhotoId film, double seconds)
             throws EditRefused, PictureUnreadable, OriginalsUnwritable, VisitProblem {
         PhotoFile file = filmOf(film, seconds);
-        FilmFrame frame = FilmFrames.at(store.folder().root().resolve(file.stored()), seconds);
+        FilmFrame frame = new OriginalPictures(store.folder().root(), workers).frame(file, seconds);
         try {
             Path folder = Files.createTempDirectory("quarterlight-frame");
             Path made = folder.resolve(name(file, frame.seconds()));
@@ -83,13 +85,15 @@ public final class FrameKeeping {
             throws EditRefused, OriginalsUnwritable, VisitProblem {
         Path visitFolder = store.folder().root();
         try {
-            Taking taking = new Taking(visitFolder, new MetadataReader(clock), Pictures.usual(), Set.of());
+            Taking taking = new Taking(visitFolder, workers, clock);
             Taking.Taken taken = taking.settle(taking.look(new FolderScan.Found(made, MediaType.PNG)));
             PhotoFile kept = described(taken.file(), film, seconds);
             PhotoId id = record(film, kept);
             taken.thumbnail().ifPresent(thumbnail -> shelf.put(kept.sha256(), thumbnail.jpeg()));
             return id;
         } catch (OriginalNotKept e) {
+            throw new EditRefused("frame", "The frame could not be kept: " + e.reason() + ".");
+        } catch (WorkerLost e) {
             throw new EditRefused("frame", "The frame could not be kept: " + e.reason() + ".");
         }
     }

@@ -14,14 +14,13 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Future;
 import quarterlight.edit.IntakeWorkers.Outcome;
-import quarterlight.photo.FolderScan;
-import quarterlight.photo.FolderScan.Found;
 import quarterlight.photo.Refusal;
-import quarterlight.photo.Taking;
-import quarterlight.photo.decode.Pictures;
-import quarterlight.photo.header.MetadataReader;
+import quarterlight.photo.intake.FolderScan;
+import quarterlight.photo.intake.FolderScan.Found;
+import quarterlight.photo.intake.Taking;
 import quarterlight.photo.originals.OriginalsFolder;
 import quarterlight.photo.originals.OriginalsUnwritable;
+import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.store.EditGroup;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
@@ -42,8 +41,19 @@ public final class Intake {
     private final VisitStore store;
     private final Clock clock;
     private final ThumbnailShelf shelf;
+    private final Optional<DecodingWorkers> shared;
 
     public Intake(VisitStore store, Clock clock, ThumbnailShelf shelf) {
+        this(store, clock, shelf, Optional.empty());
+    }
+
+    /** @param workers decode the files; they are the caller's to close */
+    public Intake(VisitStore store, Clock clock, ThumbnailShelf shelf, DecodingWorkers workers) {
+        this(store, clock, shelf, Optional.of(workers));
+    }
+
+    private Intake(VisitStore store, Clock clock, ThumbnailShelf shelf, Optional<DecodingWorkers> shared) {
+        this.shared = shared;
         this.store = Objects.requireNonNull(store, "store");
         this.clock = Objects.requireNonNull(clock, "clock");
         this.shelf = Objects.requireNonNull(shelf, "shelf");
@@ -59,17 +69,28 @@ public final class Intake {
      */
     public IntakeResult run(List<Path> folders, Progress progress)
             throws IntakeRefused, OriginalsUnwritable, VisitProblem, InterruptedException {
+        if (shared.isPresent()) {
+            return run(folders, shared.get(), progress);
+        }
+        try (DecodingWorkers own = new DecodingWorkers()) {
+            return run(folders, own, progress);
+        }
+    }
+
+    private IntakeResult run(List<Path> folders, DecodingWorkers decoding, Progress progress)
+            throws IntakeRefused, OriginalsUnwritable, VisitProblem, InterruptedException {
         Path visitFolder = store.folder().root();
         refuseUnusable(folders, new OriginalsFolder(visitFolder));
+        decoding.start();
         progress.report(0, 0, "looking through the folders");
         FolderScan scan = FolderScan.of(folders, Optional.of(visitFolder), progress);
         VisitRecord before = store.read();
         OriginalsFolder originals = new OriginalsFolder(visitFolder);
-        Taking taking = new Taking(visitFolder, new MetadataReader(clock), Pictures.usual(), originals.unfinished());
+        Taking taking = new Taking(visitFolder, decoding, clock);
         originals.discardUnfinished();
-        try (IntakeWorkers workers = new IntakeWorkers(taking)) {
+        try (IntakeWorkers workers = new IntakeWorkers(taking, decoding)) {
             Newcomers newcomers = Newcomers.among(scan.media(), before.photos(), workers, progress);
-            Batches batches = new Batches(newcomers.files().size());
+            Batches batches = new Batches(newcomers.files().size(), originals);
             List<Refusal> refused = new ArrayList<>(scan.refused());
             refused.addAll(newcomers.refused());
             takeIn(newcomers.files(), workers, batches, refused, progress);
@@ -95,7 +116,7 @@ public final class Intake {
     /** Keeps a few files ahead in the works, so that memory does not grow with their number. */
     private static void takeIn(
             List<Found> files, IntakeWorkers workers, Batches batches, List<Refusal> refused, Progress progress)
-            throws OriginalsUnwritable, VisitUnwritable, InterruptedException {
+            throws OriginalsUnwritable, IntakeRefused, VisitUnwritable, InterruptedException {
         Deque<Future<Outcome>> ahead = new ArrayDeque<>();
         int next = 0;
         try {
@@ -107,7 +128,7 @@ public final class Intake {
                     ahead.add(workers.take(files.get(next)));
                     next++;
                 }
-                Outcome outcome = IntakeWorkers.result(ahead.remove());
+                Outcome outcome = IntakeWorkers.result(ahead.remove(), progress);
                 outcome.refusal().ifPresent(refused::add);
                 if (outcome.taken().isPresent()) {
                     batches.add(outcome.taken().get());
@@ -123,16 +144,18 @@ public final class Intake {
     private final class Batches {
         private final EditGroup group = new EditGroup();
         private final int expected;
+        private final OriginalsFolder originals;
         private final List<Taking.Taken> waiting = new ArrayList<>();
         private Instant since = clock.instant();
         private int added;
         private int foundPresent;
 
-        Batches(int expected) {
+        Batches(int expected, OriginalsFolder originals) {
+            this.originals = originals;
             this.expected = expected;
         }
 
-        void add(Taking.Taken taken) throws VisitUnwritable {
+        void add(Taking.Taken taken) throws OriginalsUnwritable, VisitUnwritable {
             waiting.add(taken);
             boolean old = Duration.between(since, clock.instant()).compareTo(LONGEST_BATCH) >= 0;
             if (waiting.size() >= MOST_IN_BATCH || old) {
@@ -140,11 +163,12 @@ public final class Intake {
             }
         }
 
-        void record() throws VisitUnwritable {
+        void record() throws OriginalsUnwritable, VisitUnwritable {
             since = clock.instant();
             if (waiting.isEmpty()) {
                 return;
             }
+            originals.forceNames();
             String label = "take in " + (added + waiting.size()) + (expected == 1 ? " photo" : " photos");
             int recorded = store.edit(label, group, tx -> {
                 int count = 0;

@@ -8,13 +8,17 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicInteger;
-import quarterlight.photo.FolderScan.Found;
 import quarterlight.photo.Refusal;
-import quarterlight.photo.Taking;
+import quarterlight.photo.intake.FolderScan.Found;
+import quarterlight.photo.intake.Taking;
 import quarterlight.photo.originals.Digests;
 import quarterlight.photo.originals.OriginalNotKept;
 import quarterlight.photo.originals.OriginalsUnwritable;
+import quarterlight.photo.worker.DecodingWorkers;
+import quarterlight.photo.worker.WorkerLost;
+import quarterlight.task.Progress;
 import quarterlight.visit.Sha256;
 
 /** The threads that copy files and look at them during one intake. */
@@ -25,13 +29,18 @@ final class IntakeWorkers implements AutoCloseable {
     private static final int THREADS = 2;
     private static final int LONGEST_FILE_SECONDS = 60;
 
+    private static final int PATIENCE_MS = 300;
+    private static final int LOOKS_MS = 100;
+
     private final Taking taking;
+    private final DecodingWorkers decoding;
     private final ExecutorService threads;
     /** Waits for the disk, so that the other threads need not. */
     private final ExecutorService disk;
 
-    IntakeWorkers(Taking taking) {
+    IntakeWorkers(Taking taking, DecodingWorkers decoding) {
         this.taking = taking;
+        this.decoding = decoding;
         this.threads = pool("intake-", THREADS);
         this.disk = pool("intake-disk-", 1);
     }
@@ -54,8 +63,11 @@ final class IntakeWorkers implements AutoCloseable {
             try {
                 return new Outcome(Optional.of(taking.settle(seen.get())), Optional.empty());
             } catch (ExecutionException e) {
-                if (e.getCause() instanceof OriginalNotKept lost) {
-                    return new Outcome(Optional.empty(), Optional.of(new Refusal(lost.file(), lost.reason())));
+                if (e.getCause() instanceof OriginalNotKept notKept) {
+                    return new Outcome(Optional.empty(), Optional.of(new Refusal(notKept.file(), notKept.reason())));
+                }
+                if (e.getCause() instanceof WorkerLost lost && !lost.isNotStarted()) {
+                    return new Outcome(Optional.empty(), Optional.of(new Refusal(found.file(), lost.reason())));
                 }
                 throw e;
             }
@@ -87,16 +99,36 @@ final class IntakeWorkers implements AutoCloseable {
         });
     }
 
-    static <T> T result(Future<T> work) throws OriginalsUnwritable, InterruptedException {
-        try {
-            return work.get();
-        } catch (ExecutionException e) {
-            Throwable cause = e.getCause() instanceof ExecutionException inner ? inner.getCause() : e.getCause();
-            if (cause instanceof OriginalsUnwritable full) {
-                throw full;
+    /**
+     * Waits for a result, but not once the progress is cancelled.
+     *
+     * @throws java.util.concurrent.CancellationException if it is
+     */
+    static <T> T result(Future<T> work, Progress progress)
+            throws OriginalsUnwritable, IntakeRefused, InterruptedException {
+        while (true) {
+            try {
+                return work.get(LOOKS_MS, TimeUnit.MILLISECONDS);
+            } catch (TimeoutException e) {
+                progress.checkCancelled();
+            } catch (ExecutionException e) {
+                throw failure(e.getCause() instanceof ExecutionException inner ? inner.getCause() : e.getCause());
             }
-            throw new IllegalStateException("taking in a file failed", cause);
         }
+    }
+
+    private static IllegalStateException failure(Throwable cause) throws OriginalsUnwritable, IntakeRefused {
+        if (cause instanceof OriginalsUnwritable full) {
+            throw full;
+        }
+        if (cause instanceof WorkerLost lost) {
+            throw new IntakeRefused(
+                    lost.file(),
+                    lost.reason()
+                            + ". Nothing is taken in without it; what was taken in before stays. Install the program"
+                            + " anew, or end other programs, and take the rest in again.");
+        }
+        return new IllegalStateException("taking in a file failed", cause);
     }
 
     /** Breaks off what is in the works and waits, so that nothing is written after the intake has ended. */
@@ -105,6 +137,9 @@ final class IntakeWorkers implements AutoCloseable {
         threads.shutdownNow();
         disk.shutdownNow();
         try {
+            if (!threads.awaitTermination(PATIENCE_MS, TimeUnit.MILLISECONDS)) {
+                decoding.breakOff();
+            }
             if (!threads.awaitTermination(LONGEST_FILE_SECONDS, TimeUnit.SECONDS)
                     || !disk.awaitTermination(LONGEST_FILE_SECONDS, TimeUnit.SECONDS)) {
                 throw new IllegalStateException("a file is still being taken in");

@@ -13,8 +13,8 @@ import java.util.Set;
 import java.util.concurrent.Future;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import quarterlight.photo.FolderScan.Found;
 import quarterlight.photo.Refusal;
+import quarterlight.photo.intake.FolderScan.Found;
 import quarterlight.photo.originals.OriginalsUnwritable;
 import quarterlight.task.Progress;
 import quarterlight.visit.Photo;
@@ -31,7 +31,7 @@ import quarterlight.visit.Sha256;
  */
 record Newcomers(List<Found> files, int alreadyPresent, List<Refusal> refused) {
     static Newcomers among(List<Found> media, List<Photo> photos, IntakeWorkers workers, Progress progress)
-            throws OriginalsUnwritable, InterruptedException {
+            throws OriginalsUnwritable, IntakeRefused, InterruptedException {
         Set<Sha256> known = new HashSet<>();
         Set<Long> lengthsKnown = new HashSet<>();
         for (Photo photo : photos) {
@@ -69,7 +69,7 @@ record Newcomers(List<Found> files, int alreadyPresent, List<Refusal> refused) {
     /** The files that may be the same as another, or as a photo of the visit. */
     private static List<Found> alike(
             Map<Found, Long> sized, Set<Long> lengthsKnown, IntakeWorkers workers, Progress progress)
-            throws OriginalsUnwritable, InterruptedException {
+            throws OriginalsUnwritable, IntakeRefused, InterruptedException {
         Map<Long, Long> counts =
                 sized.values().stream().collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
         Map<Found, Future<Optional<Sha256>>> beginnings = new LinkedHashMap<>();
@@ -98,9 +98,9 @@ record Newcomers(List<Found> files, int alreadyPresent, List<Refusal> refused) {
 
     private static Optional<Sha256> compared(
             Found found, Future<Optional<Sha256>> digest, int done, int all, Progress progress)
-            throws OriginalsUnwritable, InterruptedException {
+            throws OriginalsUnwritable, IntakeRefused, InterruptedException {
         progress.checkCancelled();
         progress.report(done, all, "comparing " + found.file().getFileName());
-        return IntakeWorkers.result(digest);
+        return IntakeWorkers.result(digest, progress);
     }
 }

@@ -3,14 +3,14 @@ package quarterlight.edit;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import quarterlight.page.report.PhotoPixels;
 import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.decode.Pictures;
-import quarterlight.photo.film.FilmFrames;
+import quarterlight.photo.worker.DecodingWorkers;
+import quarterlight.photo.worker.OriginalPictures;
 import quarterlight.visit.MediaKind;
 import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoFile;
@@ -19,14 +19,13 @@ import quarterlight.visit.VisitRecord;
 
 /** Pictures for the pages, decoded from the originals of one visit at the size wanted. Safe for several threads. */
 public final class VisitPixels implements PhotoPixels {
-    private final Path visitFolder;
+    private final OriginalPictures originals;
     private final Map<PhotoId, PhotoFile> files;
-    private final Pictures pictures;
 
-    public VisitPixels(Path visitFolder, VisitRecord visit, Pictures pictures) {
-        this.visitFolder = Objects.requireNonNull(visitFolder, "visitFolder");
+    /** @param workers decode the originals; they are the caller's to close */
+    public VisitPixels(Path visitFolder, VisitRecord visit, DecodingWorkers workers) {
+        this.originals = new OriginalPictures(visitFolder, workers);
         this.files = visit.photos().stream().collect(Collectors.toMap(Photo::id, Photo::file));
-        this.pictures = Objects.requireNonNull(pictures, "pictures");
     }
 
     @Override
@@ -36,15 +35,11 @@ public final class VisitPixels implements PhotoPixels {
             return Optional.empty();
         }
         try {
-            if (file.kind() == MediaKind.PHOTO) {
-                return Optional.of(pictures.upright(visitFolder, file, longSidePx));
-            }
-            return FilmFrames.available()
-                    ? Optional.of(Pictures.fitted(
-                            FilmFrames.at(visitFolder.resolve(file.stored()), at.orElse(0))
-                                    .picture(),
-                            longSidePx))
-                    : Optional.empty();
+            return Optional.of(
+                    file.kind() == MediaKind.PHOTO
+                            ? originals.upright(file, longSidePx)
+                            : Pictures.fitted(
+                                    originals.frame(file, at.orElse(0)).picture(), longSidePx));
         } catch (PictureUnreadable e) {
             return Optional.empty();
         }

@@ -6,6 +6,8 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.decode.Pictures;
+import quarterlight.photo.worker.DecodingWorkers;
+import quarterlight.photo.worker.OriginalPictures;
 import quarterlight.store.ThumbnailStore;
 import quarterlight.store.VisitFolder;
 import quarterlight.visit.Photo;
@@ -18,10 +20,12 @@ import quarterlight.visit.VisitRecord;
 public final class VisitThumbnails implements ThumbnailShelf, AutoCloseable {
     private final VisitFolder folder;
     private Optional<ThumbnailStore> opened = Optional.empty();
-    private final Pictures pictures = Pictures.usual();
+    private final DecodingWorkers workers = new DecodingWorkers();
+    private final OriginalPictures originals;
 
     private VisitThumbnails(VisitFolder folder) {
         this.folder = folder;
+        this.originals = new OriginalPictures(folder.root(), workers);
     }
 
     public static VisitThumbnails of(VisitFolder folder) {
@@ -53,7 +57,7 @@ public final class VisitThumbnails implements ThumbnailShelf, AutoCloseable {
             return kept;
         }
         try {
-            byte[] made = Pictures.jpeg(pictures.upright(folder.root(), photo, Pictures.THUMBNAIL));
+            byte[] made = Pictures.jpeg(originals.upright(photo, Pictures.THUMBNAIL));
             put(photo.sha256(), made);
             return Optional.of(made);
         } catch (PictureUnreadable e) {
@@ -63,6 +67,7 @@ public final class VisitThumbnails implements ThumbnailShelf, AutoCloseable {
 
     @Override
     public synchronized void close() {
+        workers.close();
         opened.ifPresent(ThumbnailStore::close);
     }
 }

@@ -30,8 +30,8 @@ import quarterlight.page.VisitPages;
 import quarterlight.page.report.BuyerPictures;
 import quarterlight.page.report.ReportPages;
 import quarterlight.page.report.ReportPhotos;
-import quarterlight.photo.decode.Pictures;
 import quarterlight.photo.pixels.JpegWriter;
+import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.table.CoverageTable;
@@ -94,11 +94,13 @@ public final class VisitWork {
         VisitRecord visit = store.read();
         Path folder = store.folder().root();
         try (VisitThumbnails thumbnails = VisitThumbnails.of(store.folder());
+                DecodingWorkers decoding = new DecodingWorkers();
                 PageWorkers workers = new PageWorkers(progress)) {
+            decoding.start();
             workers.expect(1);
             BodyDiagram diagram = VisitDiagram.of(folder, visit.facts());
             BuyerPictures pictures =
-                    new BuyerPictures(visit, new VisitPixels(folder, visit, Pictures.usual()), JpegWriter::jpeg);
+                    new BuyerPictures(visit, new VisitPixels(folder, visit, decoding), JpegWriter::jpeg);
             Future<ReportPhotos> choosing = workers.start(
                     "Preparing photos for print",
                     () -> ReportPhotos.start(visit, catalog, diagram, ZonePlaces.of(diagram), pictures, workers));

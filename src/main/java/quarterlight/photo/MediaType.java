@@ -84,7 +84,7 @@ public enum MediaType {
     }
 
     /** Whether a file begins as a JPEG does, though what follows is damaged. */
-    static boolean beginsAsJpeg(byte[] head) {
+    public static boolean beginsAsJpeg(byte[] head) {
         return starts(head, 0xFF, 0xD8);
     }
 

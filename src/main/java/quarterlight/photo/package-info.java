@@ -1,6 +1,5 @@
 /**
- * Answers: what files did a visit bring home, what do they say of themselves, and how do they look?
- * <p>Uses the packages below it and values; writes nothing but copies into the originals.
- * Read {@link quarterlight.photo.FolderScan} and {@link quarterlight.photo.Taking} first.
+ * Answers: what kinds of files does a visit bring home, and why is one refused? The packages below read, decode and keep them.
+ * <p>Uses values alone. Read {@link quarterlight.photo.MediaType} first.
  */
 package quarterlight.photo;

@@ -21,6 +21,7 @@ final class Upgrade {
     void run(Connection connection, Schema schema) throws SQLException {
         Database.copy(connection, freeName(Schema.versionOf(connection)));
         schema.apply(connection);
+        EarlierNames.replace(folder, connection);
     }
 
     private Path freeName(int version) {

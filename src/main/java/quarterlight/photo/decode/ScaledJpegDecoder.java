@@ -58,8 +58,7 @@ public final class ScaledJpegDecoder implements PictureDecoder {
     }
 
     @Override
-    public BufferedImage decode(PictureSource source, MediaType type, int atLeast) throws PictureUnreadable {
-        Path file = source.file();
+    public BufferedImage decode(Path file, MediaType type, int atLeast) throws PictureUnreadable {
         try {
             JpegHeader header = JpegHeader.read(file);
             long bytes = Files.size(file);
@@ -67,10 +66,10 @@ public final class ScaledJpegDecoder implements PictureDecoder {
             int height = header.height().orElse(0);
             bounds.check(file, width, height, bytes, header.progressive());
             if (!header.plain() || !HeldFile.holds(bytes)) {
-                return otherwise.decode(source, type, atLeast);
+                return otherwise.decode(file, type, atLeast);
             }
             int reduction = reduction(Math.max(width, height), atLeast);
-            BufferedImage picture = decoded(source, bytes, reduction, (long) width * height);
+            BufferedImage picture = decoded(file, bytes, reduction, (long) width * height);
             return header.profile().isPresent()
                     ? new ColorProfile(header.profile().get()).toStandard(Pictures.fitted(picture, atLeast))
                     : picture;
@@ -88,12 +87,8 @@ public final class ScaledJpegDecoder implements PictureDecoder {
         return reduction;
     }
 
-    private static BufferedImage decoded(PictureSource source, long bytes, int reduction, long pixels)
-            throws IOException {
-        if (source.held().isPresent()) {
-            return decoded(source.held().get(), reduction, pixels);
-        }
-        try (HeldFile held = HeldFile.of(source.file(), bytes)) {
+    private static BufferedImage decoded(Path file, long bytes, int reduction, long pixels) throws IOException {
+        try (HeldFile held = HeldFile.of(file, bytes)) {
             return decoded(held, reduction, pixels);
         }
     }

@@ -53,7 +53,7 @@ public record ExifFacts(
         for (byte[] block : blocks) {
             try {
                 new ExifReader().extract(new ByteArrayReader(block), metadata);
-            } catch (RuntimeException e) {
+            } catch (RuntimeException | StackOverflowError e) {
                 notes.add("Part of the Exif data is damaged and was not read.");
             }
         }

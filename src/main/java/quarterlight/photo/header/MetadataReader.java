@@ -76,7 +76,7 @@ public final class MetadataReader {
         List<String> notes = new ArrayList<>();
         try (RandomAccessFile data = new RandomAccessFile(file.toFile(), "r")) {
             new ExifReader().extract(new RandomAccessFileReader(data), metadata);
-        } catch (RuntimeException e) {
+        } catch (RuntimeException | StackOverflowError e) {
             notes.add("The TIFF data is damaged; the file is kept.");
         }
         ExifFacts exif = ExifFacts.of(metadata, List.of(), notes, clock.instant());

@@ -4,7 +4,7 @@ package quarterlight.photo.header;
 public final class Preview {
     private final byte[] jpeg;
 
-    Preview(byte[] jpeg) {
+    public Preview(byte[] jpeg) {
         this.jpeg = jpeg.clone();
     }
 

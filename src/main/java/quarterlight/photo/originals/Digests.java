@@ -18,20 +18,7 @@ public final class Digests {
 
     /** The digest of a file's content. */
     public static Sha256 of(Path file) throws IOException {
-        return of(file, FileBuffer.ofThread());
-    }
-
-    /** The digest of a file's first 64 kB, in which photos of one camera differ: they hold the time. */
-    public static Sha256 ofBeginning(Path file) throws IOException {
-        MessageDigest digest = sha256();
-        try (InputStream in = Files.newInputStream(file)) {
-            digest.update(in.readNBytes(Pieces.PIECE));
-        }
-        return finished(digest);
-    }
-
-    /** The same of a file that is read into memory of the caller's. */
-    static Sha256 of(Path file, Pieces memory) throws IOException {
+        FileBuffer memory = FileBuffer.ofThread();
         try (FileChannel channel = FileChannel.open(file)) {
             MessageDigest digest = sha256();
             for (Optional<ByteBuffer> piece = memory.piece(channel); piece.isPresent(); piece = memory.piece(channel)) {
@@ -39,6 +26,15 @@ public final class Digests {
             }
             return finished(digest);
         }
+    }
+
+    /** The digest of a file's first 64 kB, in which photos of one camera differ: they hold the time. */
+    public static Sha256 ofBeginning(Path file) throws IOException {
+        MessageDigest digest = sha256();
+        try (InputStream in = Files.newInputStream(file)) {
+            digest.update(in.readNBytes(FileBuffer.PIECE));
+        }
+        return finished(digest);
     }
 
     static Sha256 finished(MessageDigest digest) {

@@ -2,7 +2,6 @@ package quarterlight.photo.originals;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -49,13 +48,15 @@ public record OriginalsAudit(List<String> changed, List<String> missing, List<St
             progress.checkCancelled();
             progress.report(done++, photos.size(), photo.name());
             named.add(photo.stored());
-            Path file = visitFolder.resolve(photo.stored()).normalize();
-            if (!file.startsWith(visitFolder.normalize())) {
-                changed.add(photo.stored());
-            } else if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-                missing.add(photo.stored());
-            } else if (!same(file, photo)) {
-                changed.add(photo.stored());
+            Original.earlierName(photo.stored(), photo.sha256())
+                    .map(name -> OriginalsFolder.FOLDER + "/" + name)
+                    .ifPresent(named::add);
+            try {
+                if (!same(Original.of(visitFolder, photo), photo)) {
+                    changed.add(photo.stored());
+                }
+            } catch (OriginalRefused e) {
+                (e.isMissing() ? missing : changed).add(photo.stored());
             }
         }
         return new OriginalsAudit(changed, missing, unreferenced(visitFolder, named));
@@ -63,9 +64,7 @@ public record OriginalsAudit(List<String> changed, List<String> missing, List<St
 
     private static boolean same(Path file, PhotoFile photo) {
         try {
-            return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
-                    && Files.size(file) == photo.bytes()
-                    && Digests.of(file).equals(photo.sha256());
+            return Files.size(file) == photo.bytes() && Digests.of(file).equals(photo.sha256());
         } catch (IOException e) {
             return false;
         }

@@ -4,23 +4,19 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.security.MessageDigest;
-import java.util.HashSet;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import java.util.UUID;
 import java.util.regex.Pattern;
-import quarterlight.photo.decode.HeldFile;
 import quarterlight.visit.Sha256;
 
 /**
@@ -32,10 +28,12 @@ public final class OriginalsFolder {
     private static final System.Logger LOG = System.getLogger(OriginalsFolder.class.getName());
     static final String FOLDER = "originals";
     static final String UNFINISHED = ".part";
-    /** File systems allow 255 bytes a name; the digest's prefix and a margin go off. */
-    private static final int MOST_NAME_BYTES = 200;
+    /** File systems allow 255 bytes a name; the digest and a margin go off. */
+    private static final int MAX_NAME_BYTES = 170;
 
-    private static final int MOST_ENDING_LETTERS = 10;
+    private static final int MAX_ATTEMPTS = 3;
+
+    private static final int MAX_ENDING_LETTERS = 10;
 
     /** What some file systems refuse in a name, and at its end. */
     private static final Pattern REFUSED_LETTERS = Pattern.compile("[\\\\/:*?\"<>|\\p{Cntrl}\\x{FFFD}]");
@@ -54,69 +52,93 @@ public final class OriginalsFolder {
      *
      * @param file where it lies
      * @param name its name when it came
-     * @param held its content as read back, if it was asked for and there is room; until {@link #release}
      */
-    public record Copy(Path file, String name, Sha256 sha256, long bytes, Optional<HeldFile> held) {
-        /** Gives the memory back. */
-        public void release() {
-            held.ifPresent(HeldFile::close);
-        }
-    }
+    public record Copy(Path file, String name, Sha256 sha256, long bytes) {}
 
     /**
      * Copies a file in and proves the copy.
      *
      * @return where it lies; the same again if its content lies there already under the same name
-     * @throws OriginalNotKept if the source cannot be read, changed while it was copied, or the copy read back is not what was read
+     * @throws OriginalNotKept if the source cannot be read, changes while it is copied, or the copy read back is not what was read
      * @throws OriginalsUnwritable if the disk of the visit takes no more
      */
     public StoredOriginal keep(Path source) throws OriginalNotKept, OriginalsUnwritable {
-        return settle(copy(source, false));
+        return settle(copy(source));
     }
 
-    /**
-     * The first half of {@link #keep}: copies, reads back, compares.
-     *
-     * @param hold whether what is read back is wanted in memory
-     */
-    public Copy copy(Path source, boolean hold) throws OriginalNotKept, OriginalsUnwritable {
-        String name = nameOf(source);
+    /** The first half of {@link #keep}: copies, reads back, compares. A file that changes meanwhile is copied again, but not forever. */
+    public Copy copy(Path source) throws OriginalNotKept, OriginalsUnwritable {
         Path unfinished = folder.resolve(UUID.randomUUID() + UNFINISHED);
-        Optional<HeldFile> held = Optional.empty();
         boolean proved = false;
         try {
-            Files.createDirectories(folder);
-            MessageDigest digest = Digests.sha256();
-            long bytes = copy(source, unfinished, digest);
-            Sha256 sha256 = Digests.finished(digest);
-            if (bytes != sizeOf(source)) {
-                throw new OriginalNotKept(source, "it changed while it was copied; take it in again");
+            makeFolder();
+            for (int attempt = 0; attempt < MAX_ATTEMPTS && !proved; attempt++) {
+                Optional<Copy> copy = copied(source, unfinished);
+                proved = copy.isPresent();
+                if (proved) {
+                    return copy.get();
+                }
+                Files.delete(unfinished);
             }
-            held = hold ? HeldFile.ofSize(bytes) : held;
-            Pieces memory = held.isPresent() ? held.get() : FileBuffer.ofThread();
-            if (!Digests.of(unfinished, memory).equals(sha256) || Files.size(unfinished) != bytes) {
-                throw new OriginalNotKept(source, "the copy read back is not the same; check the disk of the visit");
-            }
-            proved = true;
-            return new Copy(unfinished, name, sha256, bytes, held);
+            throw new OriginalNotKept(
+                    source, "another program writes to it while it is copied; take it in again when that is done");
         } catch (IOException e) {
             throw new OriginalsUnwritable(folder, e);
         } finally {
             if (!proved) {
-                held.ifPresent(HeldFile::close);
                 discard(unfinished);
             }
         }
     }
 
-    /** The second half of {@link #keep}: waits until the disk has the copy, then gives it its name. */
+    private void makeFolder() throws IOException {
+        if (Original.isLinked(folder)) {
+            throw new IOException("originals is a link; put the folder itself back in its place");
+        }
+        Files.createDirectories(folder);
+    }
+
+    /** One try; empty if the source changed while it was copied. */
+    private static Optional<Copy> copied(Path source, Path unfinished) throws IOException, OriginalNotKept {
+        SourceState before = stateOf(source);
+        MessageDigest digest = Digests.sha256();
+        long bytes = copy(source, unfinished, digest);
+        Sha256 sha256 = Digests.finished(digest);
+        if (!Digests.of(unfinished).equals(sha256) || Files.size(unfinished) != bytes) {
+            throw new OriginalNotKept(source, "the copy read back is not the same; check the disk of the visit");
+        }
+        boolean same = before.equals(stateOf(source))
+                && bytes == before.bytes()
+                && (!before.isFresh(unfinished) || sha256.equals(digestOf(source)));
+        return same ? Optional.of(new Copy(unfinished, nameOf(source), sha256, bytes)) : Optional.empty();
+    }
+
+    private static SourceState stateOf(Path source) throws OriginalNotKept {
+        try {
+            return SourceState.of(source);
+        } catch (IOException e) {
+            throw OriginalNotKept.unreadable(source, e);
+        }
+    }
+
+    private static Sha256 digestOf(Path source) throws OriginalNotKept {
+        try {
+            return Digests.of(source);
+        } catch (IOException e) {
+            throw OriginalNotKept.unreadable(source, e);
+        }
+    }
+
+    /** The second half of {@link #keep}: waits until the disk has the copy, then gives it its name. What lies there already is never replaced. */
     public StoredOriginal settle(Copy copy) throws OriginalsUnwritable {
         try {
             try (FileChannel channel = FileChannel.open(copy.file(), StandardOpenOption.WRITE)) {
                 channel.force(false);
             }
             String stored = storedName(copy.sha256(), copy.name());
-            move(copy.file(), folder.resolve(stored));
+            for (int number = 2; !place(copy, folder.resolve(stored)); number++) {
+                stored = storedName(copy.sha256(), number + "-" + copy.name());
+            }
             return new StoredOriginal(copy.name(), FOLDER + "/" + stored, copy.sha256(), copy.bytes());
         } catch (IOException e) {
             throw new OriginalsUnwritable(folder, e);
@@ -125,22 +147,30 @@ public final class OriginalsFolder {
         }
     }
 
-    /**
-     * What lay in the works when an earlier intake broke off: one of these files may have been why. To be called only by the one process that edits
-     * the visit, before it copies.
-     */
-    public Set<Sha256> unfinished() {
-        Set<Sha256> found = new HashSet<>();
-        try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, "*" + UNFINISHED)) {
-            for (Path file : files) {
-                found.add(Digests.of(file));
-            }
-        } catch (NoSuchFileException e) {
-            LOG.log(System.Logger.Level.DEBUG, "no originals yet");
-        } catch (IOException | DirectoryIteratorException e) {
-            LOG.log(System.Logger.Level.WARNING, "unfinished copies could not be read in " + folder, e);
+    /** Removes a copy that does not count. */
+    public void discard(Copy copy) {
+        discard(copy.file());
+    }
+
+    /** Gives a copy its name; false if that name is taken by other content, such as a copy that a power cut left damaged. */
+    private static boolean place(Copy copy, Path target) throws IOException {
+        try {
+            PlacedFile.move(copy.file(), target);
+            return true;
+        } catch (FileAlreadyExistsException e) {
+            return Files.isRegularFile(target, LinkOption.NOFOLLOW_LINKS)
+                    && Files.size(target) == copy.bytes()
+                    && Digests.of(target).equals(copy.sha256());
         }
-        return found;
+    }
+
+    /** Waits until the disk has the names of the files too; to be called before they are recorded. */
+    public void forceNames() throws OriginalsUnwritable {
+        try {
+            PlacedFile.forceNames(folder);
+        } catch (IOException e) {
+            throw new OriginalsUnwritable(folder, e);
+        }
     }
 
     /** Removes the copies that an interrupted intake left unfinished; to be called only by the one process that edits the visit. */
@@ -159,14 +189,6 @@ public final class OriginalsFolder {
             Files.deleteIfExists(unfinished);
         } catch (IOException e) {
             LOG.log(System.Logger.Level.WARNING, "an unfinished copy could not be removed: " + unfinished, e);
-        }
-    }
-
-    private static long sizeOf(Path source) throws OriginalNotKept {
-        try {
-            return Files.size(source);
-        } catch (IOException e) {
-            throw OriginalNotKept.unreadable(source, e);
         }
     }
 
@@ -225,28 +247,20 @@ public final class OriginalsFolder {
         }
     }
 
-    private static void move(Path unfinished, Path target) throws IOException {
-        try {
-            Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException e) {
-            Files.move(unfinished, target, StandardCopyOption.REPLACE_EXISTING);
-        }
-    }
-
     /**
-     * The name in the originals: the digest's prefix and the original name, with letters that some file systems refuse replaced and a long
-     * name cut before its ending. Two files that share both prefix and name are the same file.
+     * The name in the originals: the whole digest and the original name, with letters that some file systems refuse replaced and a long name cut
+     * before its ending.
      */
     static String storedName(Sha256 sha256, String name) {
         String plain = REFUSED_LETTERS.matcher(name).replaceAll("_");
         String safe = REFUSED_ENDING.matcher(plain).replaceAll("_");
         int dot = safe.lastIndexOf('.');
-        boolean hasEnding = dot > 0 && safe.length() - dot <= MOST_ENDING_LETTERS;
+        boolean hasEnding = dot > 0 && safe.length() - dot <= MAX_ENDING_LETTERS;
         String ending = hasEnding ? safe.substring(dot) : "";
         String stem = hasEnding ? safe.substring(0, dot) : safe;
-        while (!stem.isEmpty() && (stem + ending).getBytes(StandardCharsets.UTF_8).length > MOST_NAME_BYTES) {
+        while (!stem.isEmpty() && (stem + ending).getBytes(StandardCharsets.UTF_8).length > MAX_NAME_BYTES) {
             stem = stem.substring(0, stem.offsetByCodePoints(stem.length(), -1));
         }
-        return sha256.prefix() + "-" + stem + ending;
+        return sha256.hex() + "-" + stem + ending;
     }
 }

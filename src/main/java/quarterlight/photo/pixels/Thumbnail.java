@@ -15,6 +15,11 @@ public final class Thumbnail {
         return new Thumbnail(Pictures.jpeg(picture));
     }
 
+    /** One that was made before. */
+    public static Thumbnail ofJpeg(byte[] jpeg) {
+        return new Thumbnail(jpeg.clone());
+    }
+
     public byte[] jpeg() {
         return jpeg.clone();
     }

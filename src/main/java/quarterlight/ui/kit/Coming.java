@@ -6,7 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import quarterlight.photo.Glance;
+import quarterlight.photo.intake.Glance;
 import quarterlight.visit.CaptureTime;
 import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoFile;

@@ -14,7 +14,7 @@ import quarterlight.coverage.ZoneCoverage;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.ZonePlaces;
 import quarterlight.findings.Findings;
-import quarterlight.photo.Glance;
+import quarterlight.photo.intake.Glance;
 import quarterlight.store.VisitStore;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.Pin;

@@ -15,9 +15,12 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javax.swing.SwingUtilities;
 import quarterlight.edit.ThumbnailShelf;
-import quarterlight.photo.Glance;
 import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.decode.Pictures;
+import quarterlight.photo.film.FilmFrame;
+import quarterlight.photo.intake.Glance;
+import quarterlight.photo.worker.DecodingWorkers;
+import quarterlight.photo.worker.OriginalPictures;
 import quarterlight.store.ThumbnailStore;
 import quarterlight.store.VisitFolder;
 import quarterlight.visit.PhotoFile;
@@ -40,7 +43,8 @@ public final class PhotoImages {
     }
 
     private final VisitFolder folder;
-    private final Pictures pictures;
+    private final DecodingWorkers decoding;
+    private final OriginalPictures originals;
     private final LastFirst waiting = new LastFirst();
     private final ThreadPoolExecutor workers;
     private final Listeners ready = new Listeners();
@@ -57,9 +61,10 @@ public final class PhotoImages {
     private Optional<ThumbnailStore> cache = Optional.empty();
     private boolean closed;
 
-    PhotoImages(VisitFolder folder, Pictures pictures) {
+    PhotoImages(VisitFolder folder, DecodingWorkers decoding) {
         this.folder = folder;
-        this.pictures = pictures;
+        this.decoding = decoding;
+        this.originals = new OriginalPictures(folder.root(), decoding);
         this.workers = new ThreadPoolExecutor(2, 2, 30, TimeUnit.SECONDS, waiting, work -> {
             Thread thread = new Thread(work, "quarterlight-pictures");
             thread.setDaemon(true);
@@ -120,6 +125,16 @@ public final class PhotoImages {
         return (photo, jpeg) -> cache().put(photo, Pictures.THUMBNAIL, jpeg);
     }
 
+    /** What decodes the files of this visit and those that come into it. */
+    public DecodingWorkers decoding() {
+        return decoding;
+    }
+
+    /** A frame of a film; waits for it, so it is never asked for on the event thread. */
+    public FilmFrame frame(PhotoFile film, double seconds) throws PictureUnreadable {
+        return originals.frame(film, seconds);
+    }
+
     public Listeners.Registration onReady(Runnable listener) {
         return ready.add(listener);
     }
@@ -156,7 +171,7 @@ public final class PhotoImages {
     private Optional<BufferedImage> load(PhotoFile photo) {
         Optional<Glance> glance = Optional.ofNullable(coming.get(photo.sha256()));
         if (glance.isPresent()) {
-            return glance.get().picture();
+            return glance.get().picture(decoding);
         }
         ThumbnailStore store = cache();
         try {
@@ -164,7 +179,7 @@ public final class PhotoImages {
             if (kept.isPresent()) {
                 return Optional.of(Pictures.ofThumbnail(kept.get()));
             }
-            BufferedImage made = pictures.upright(folder.root(), photo, Pictures.THUMBNAIL);
+            BufferedImage made = originals.upright(photo, Pictures.THUMBNAIL);
             store.put(photo.sha256(), Pictures.THUMBNAIL, Pictures.jpeg(made));
             return Optional.of(made);
         } catch (PictureUnreadable e) {
@@ -186,7 +201,7 @@ public final class PhotoImages {
         }
         workers.execute(() -> {
             try {
-                BufferedImage image = pictures.upright(folder.root(), photo, longSide);
+                BufferedImage image = originals.upright(photo, longSide);
                 SwingUtilities.invokeLater(() -> done.accept(image));
             } catch (PictureUnreadable e) {
                 SwingUtilities.invokeLater(() -> failed.accept(e));
@@ -199,6 +214,7 @@ public final class PhotoImages {
         workers.shutdownNow();
         Thread closer = new Thread(
                 () -> {
+                    decoding.close();
                     synchronized (this) {
                         cache.ifPresent(ThumbnailStore::close);
                     }

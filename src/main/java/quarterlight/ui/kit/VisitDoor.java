@@ -4,7 +4,8 @@ import java.nio.file.Path;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 import javax.swing.Timer;
-import quarterlight.photo.decode.Pictures;
+import quarterlight.photo.worker.DecodingWorkers;
+import quarterlight.photo.worker.WorkerLimits;
 import quarterlight.visit.VisitFacts;
 
 /** Opens and makes visits for the window, in the background. Event thread only. */
@@ -46,7 +47,7 @@ public final class VisitDoor {
         OpenVisit visit = new OpenVisit(
                 parts,
                 ready.thread(),
-                new PhotoImages(ready.thread().folder(), Pictures.usual()),
+                new PhotoImages(ready.thread().folder(), new DecodingWorkers(WorkerLimits.USUAL, WorkerLimits.WHOLE)),
                 ready.state(),
                 ready.drawing());
         opened.accept(visit);

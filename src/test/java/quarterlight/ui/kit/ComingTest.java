@@ -14,7 +14,8 @@ import quarterlight.cli.TestPhotos;
 import quarterlight.edit.ContactSheet;
 import quarterlight.edit.FactEdits;
 import quarterlight.edit.Intake;
-import quarterlight.photo.Glance;
+import quarterlight.photo.intake.Glance;
+import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
 import quarterlight.task.Progress;
@@ -32,12 +33,14 @@ class ComingTest {
         TestPhotos.write(first.resolve("IMG_1.JPG"), 1, "2026:02:28 10:00:00");
         TestPhotos.write(first.resolve("IMG_2.JPG"), 2, "2026:02:28 10:00:30");
         TestPhotos.write(second.resolve("IMG_1.JPG"), 3, "2026:02:28 10:00:00");
-        try (VisitStore store = VisitStore.create(
-                folder.resolve("visit"),
-                new FactEdits(ZoneTable.load()).start(Map.of("car", "Tamarisk", "style", "coupe"), ZoneOffset.UTC),
-                Clock.systemUTC())) {
+        try (DecodingWorkers workers = new DecodingWorkers();
+                VisitStore store = VisitStore.create(
+                        folder.resolve("visit"),
+                        new FactEdits(ZoneTable.load())
+                                .start(Map.of("car", "Tamarisk", "style", "coupe"), ZoneOffset.UTC),
+                        Clock.systemUTC())) {
             List<Glance> glances = ContactSheet.of(
-                            store.read(), List.of(folder.resolve("card")), Clock.systemUTC(), Progress.NONE)
+                            store.read(), List.of(folder.resolve("card")), workers, Clock.systemUTC(), Progress.NONE)
                     .glances();
             assertThat(names(glances, store)).containsExactlyInAnyOrder("IMG_1.JPG", "IMG_1.JPG", "IMG_2.JPG");
             assertThat(Coming.photos(glances, List.of())).allMatch(photo -> Coming.isComing(photo.id()));

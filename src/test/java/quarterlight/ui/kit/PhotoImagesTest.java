@@ -17,7 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import quarterlight.cli.TestPhotos;
 import quarterlight.edit.FactEdits;
 import quarterlight.edit.Intake;
-import quarterlight.photo.decode.Pictures;
+import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
 import quarterlight.task.Progress;
@@ -43,7 +43,7 @@ class PhotoImagesTest {
                     store.read().photos().stream().map(photo -> photo.file()).toList();
             // the last one cannot be shown, which is an answer too
             Files.write(folder.resolve("visit").resolve(files.get(2).stored()), new byte[] {1});
-            PhotoImages images = new PhotoImages(store.folder(), Pictures.usual());
+            PhotoImages images = new PhotoImages(store.folder(), new DecodingWorkers());
             AtomicInteger begun = new AtomicInteger();
             CountDownLatch still = new CountDownLatch(1);
             SwingUtilities.invokeAndWait(() -> {

@@ -18,6 +18,9 @@ import quarterlight.visit.Sha256;
 final class LargePictures {
     private static final int PAUSE_MS = 60;
     private static final int MOST_KEPT = 4;
+    /** Larger pictures are shown with a quarter of their pixels at most, so that one picture never takes all memory. */
+    private static final long MAX_PIXELS = 50_000_000;
+
     private static final int WHOLE = Integer.MAX_VALUE;
 
     private final PhotoImages images;
@@ -108,9 +111,10 @@ final class LargePictures {
             return;
         }
         wholeAsked = true;
+        long pixels = (long) photo.width().orElse(0) * photo.height().orElse(0);
         images.large(
                 photo,
-                WHOLE,
+                pixels > MAX_PIXELS ? longSide / 2 : WHOLE,
                 picture -> {
                     if (isWanted(photo)) {
                         whole = Optional.of(picture);

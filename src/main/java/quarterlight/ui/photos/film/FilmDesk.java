@@ -1,7 +1,6 @@
 package quarterlight.ui.photos.film;
 
 import java.awt.image.BufferedImage;
-import java.nio.file.Path;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -12,6 +11,7 @@ import quarterlight.ui.kit.LatestWork;
 import quarterlight.ui.kit.Listeners;
 import quarterlight.ui.kit.Selection;
 import quarterlight.ui.photos.list.PhotoItem;
+import quarterlight.visit.PhotoFile;
 import quarterlight.visit.PhotoId;
 
 /**
@@ -20,11 +20,10 @@ import quarterlight.visit.PhotoId;
  */
 public final class FilmDesk {
     /** What is wanted: the frame some steps away from the one at a moment. */
-    private record Question(PhotoId film, Path file, double seconds, int steps) {}
+    private record Question(PhotoId film, PhotoFile file, double seconds, int steps) {}
 
     private record Answer(Question question, Optional<FilmFrame> frame, String problem) {}
 
-    private final Path folder;
     private final Selection selection;
     private final FrameSource source;
     private final Consumer<Optional<BufferedImage>> shown;
@@ -38,12 +37,10 @@ public final class FilmDesk {
     private int pending;
 
     /**
-     * @param folder of the visit
      * @param selection is told which moment is shown
      * @param shown takes the frame to show; empty for the picture that stands for the film
      */
-    public FilmDesk(Path folder, Selection selection, FrameSource source, Consumer<Optional<BufferedImage>> shown) {
-        this.folder = Objects.requireNonNull(folder, "folder");
+    public FilmDesk(Selection selection, FrameSource source, Consumer<Optional<BufferedImage>> shown) {
         this.selection = Objects.requireNonNull(selection, "selection");
         this.source = Objects.requireNonNull(source, "source");
         this.shown = Objects.requireNonNull(shown, "shown");
@@ -115,7 +112,7 @@ public final class FilmDesk {
             return;
         }
         double seconds = target.orElseGet(() -> frame.map(FilmFrame::seconds).orElse(0.0));
-        Path file = folder.resolve(film.get().photo().file().stored());
+        PhotoFile file = film.get().photo().file();
         Question question = new Question(film.get().id(), file, seconds, pending);
         asked = Optional.of(question);
         target = OptionalDouble.empty();

@@ -1,11 +1,11 @@
 package quarterlight.ui.photos.film;
 
-import java.nio.file.Path;
 import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.film.FilmFrame;
+import quarterlight.visit.PhotoFile;
 
 /** Where frames come from; a seam that tests replace. */
 @FunctionalInterface
 public interface FrameSource {
-    FilmFrame at(Path film, double seconds) throws PictureUnreadable;
+    FilmFrame at(PhotoFile film, double seconds) throws PictureUnreadable;
 }

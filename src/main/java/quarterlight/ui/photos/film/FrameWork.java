@@ -27,7 +27,10 @@ public final class FrameWork {
             parts.problems().tell(parts.texts().get("film.no-moment"));
         } else {
             FrameKeeping keeping = new FrameKeeping(
-                    visit.store(), parts.clock(), visit.images().shelf());
+                    visit.store(),
+                    parts.clock(),
+                    visit.images().shelf(),
+                    visit.images().decoding());
             visit.edit(store -> keeping.keep(hand.get().id(), moment.getAsDouble()), kept -> visit.selection()
                     .photos(List.of(kept)));
         }

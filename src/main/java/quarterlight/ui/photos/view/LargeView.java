@@ -10,7 +10,6 @@ import java.util.stream.Stream;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
-import quarterlight.photo.film.FilmFrames;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Look;
@@ -61,7 +60,7 @@ public final class LargeView extends JPanel {
         add(head, BorderLayout.NORTH);
         frames.add(first);
         add(frames, BorderLayout.CENTER);
-        this.film = new FilmDesk(model.visit().folder(), model.visit().selection(), FilmFrames::at, first::frame);
+        this.film = new FilmDesk(model.visit().selection(), model.visit().images()::frame, first::frame);
         add(new FilmBar(texts, model.visit(), film, ofMoment), BorderLayout.SOUTH);
         model.onList(this::refresh);
         model.onHints(this::refresh);

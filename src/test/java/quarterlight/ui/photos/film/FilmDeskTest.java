@@ -51,7 +51,7 @@ class FilmDeskTest {
     }
 
     private FilmDesk desk(FrameSource source) {
-        made = Optional.of(new FilmDesk(folder, selection, source, shown::set));
+        made = Optional.of(new FilmDesk(selection, source, shown::set));
         return made.get();
     }
 
@@ -180,7 +180,7 @@ class FilmDeskTest {
 
     @Test
     void aFilmThatCannotBeShownSaysWhyAndIsPinnedAsAWhole() throws Exception {
-        FilmDesk desk = desk(FilmDeskTest::unreadable);
+        FilmDesk desk = desk(this::unreadable);
         onEvents(() -> {
             desk.show(film(1));
             desk.step(1);
@@ -193,7 +193,7 @@ class FilmDeskTest {
     }
 
     /** There is no file in the folder, so the true source refuses, with or without the native part. */
-    private static FilmFrame unreadable(Path film, double seconds) throws PictureUnreadable {
-        return FilmFrames.at(film, seconds);
+    private FilmFrame unreadable(PhotoFile film, double seconds) throws PictureUnreadable {
+        return FilmFrames.at(folder.resolve(film.stored()), seconds);
     }
 }

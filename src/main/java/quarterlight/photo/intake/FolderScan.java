@@ -1,4 +1,4 @@
-package quarterlight.photo;
+package quarterlight.photo.intake;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -14,6 +14,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import quarterlight.photo.MediaType;
+import quarterlight.photo.Refusal;
 import quarterlight.task.Progress;
 
 /**

@@ -1,4 +1,4 @@
-package quarterlight.photo;
+package quarterlight.photo.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -11,12 +11,14 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
-import java.util.Set;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import quarterlight.photo.decode.Pictures;
-import quarterlight.photo.header.MetadataReader;
+import quarterlight.photo.MediaType;
+import quarterlight.photo.RealPhotos;
+import quarterlight.photo.SamplePictures;
+import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.task.Progress;
 
 /**
@@ -30,6 +32,13 @@ class DamagedFilesPropertyTest {
 
     @TempDir
     Path folder;
+
+    private final DecodingWorkers workers = new DecodingWorkers();
+
+    @AfterEach
+    void stop() {
+        workers.close();
+    }
 
     @Test
     void aGoodJpegCutAndFlipped() throws IOException {
@@ -59,7 +68,7 @@ class DamagedFilesPropertyTest {
 
     private void survives(byte[] bytes, MediaType type, String what) throws IOException {
         Path file = Files.write(folder.resolve("damaged"), bytes);
-        Taking taking = new Taking(folder, new MetadataReader(Clock.systemUTC()), Pictures.usual(), Set.of());
+        Taking taking = new Taking(folder, workers, Clock.systemUTC());
         Taking.Taken taken = Assertions.assertTimeoutPreemptively(
                 HANG,
                 () -> {

@@ -1,4 +1,4 @@
-package quarterlight.photo;
+package quarterlight.photo.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import quarterlight.photo.SamplePictures;
 import quarterlight.task.Progress;
 
 class FolderScanTest {

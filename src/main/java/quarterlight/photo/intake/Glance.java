@@ -1,16 +1,18 @@
-package quarterlight.photo;
+package quarterlight.photo.intake;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.time.Instant;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.atomic.AtomicLong;
-import quarterlight.photo.decode.Pictures;
+import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.header.FileFacts;
-import quarterlight.photo.header.MetadataReader;
 import quarterlight.photo.header.Preview;
 import quarterlight.photo.originals.StoredOriginal;
+import quarterlight.photo.worker.DecodingWorkers;
+import quarterlight.photo.worker.WorkerLost;
 import quarterlight.visit.PhotoFile;
 import quarterlight.visit.Sha256;
 
@@ -46,21 +48,26 @@ public record Glance(FolderScan.Found found, PhotoFile provisional, Optional<Pre
         }
     }
 
-    /** @throws IOException if the file cannot be read */
-    public static Glance at(FolderScan.Found found, MetadataReader reader, Numbers numbers) throws IOException {
-        FileFacts facts = reader.read(found.file(), found.type());
+    /**
+     * @param now says when a recorded time lies in the future
+     * @throws IOException if the file cannot be read
+     * @throws WorkerLost if the file brought its worker down
+     */
+    public static Glance at(FolderScan.Found found, DecodingWorkers workers, Instant now, Numbers numbers)
+            throws IOException, WorkerLost {
+        FileFacts facts = workers.facts(found.file(), found.type(), now);
         String name = String.valueOf(found.file().getFileName());
         StoredOriginal none = new StoredOriginal(name, name, numbers.next(), 0);
         return new Glance(found, facts.asPhotoFile(none, OptionalDouble.empty(), java.util.List.of()), facts.preview());
     }
 
     /** The small picture upright; empty if the file carries none that can be read. */
-    public Optional<BufferedImage> picture() {
+    public Optional<BufferedImage> picture(DecodingWorkers workers) {
         if (preview.isEmpty()) {
             return Optional.empty();
         }
         try {
-            return Optional.of(Pictures.usual().upright(preview.get(), provisional.orientation()));
+            return Optional.of(workers.upright(preview.get(), provisional.orientation()));
         } catch (PictureUnreadable e) {
             return Optional.empty();
         }

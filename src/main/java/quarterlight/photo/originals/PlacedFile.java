@@ -1,0 +1,49 @@
+package quarterlight.photo.originals;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+
+/** Names for files that replace nothing. */
+final class PlacedFile {
+    private static final System.Logger LOG = System.getLogger(PlacedFile.class.getName());
+
+    private PlacedFile() {}
+
+    /**
+     * Gives a file its name; whatever bears that name already stays. A hard link is made and the old name removed, so that the file system itself
+     * refuses a name that is taken; where it knows no hard links, the name is looked for and the file then moved.
+     *
+     * @throws FileAlreadyExistsException if the name is taken, by whatever
+     */
+    static void move(Path file, Path target) throws IOException {
+        try {
+            Files.createLink(target, file);
+        } catch (FileAlreadyExistsException e) {
+            throw e;
+        } catch (UnsupportedOperationException | FileSystemException e) {
+            LOG.log(System.Logger.Level.DEBUG, "no hard links here", e);
+            Files.move(file, target);
+            return;
+        }
+        Files.delete(file);
+    }
+
+    /** Waits until the disk has the names in a folder; where a folder cannot be opened for that (Windows) the system sees to it. */
+    static void forceNames(Path folder) throws IOException {
+        FileChannel channel;
+        try {
+            channel = FileChannel.open(folder, StandardOpenOption.READ);
+        } catch (IOException e) {
+            LOG.log(System.Logger.Level.DEBUG, "folders cannot be forced here", e);
+            return;
+        }
+        try (channel) {
+            channel.force(true);
+        }
+    }
+}

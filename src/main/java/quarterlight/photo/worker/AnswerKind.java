@@ -1,0 +1,13 @@
+package quarterlight.photo.worker;
+
+/** How a worker answers; the kind's place in this list goes over the wire. */
+enum AnswerKind {
+    /** The result follows. */
+    DONE,
+    /** The picture cannot be shown; the reason follows. */
+    NOT_SHOWN,
+    /** The file cannot be read; the reason follows. */
+    UNREADABLE,
+    /** More memory is needed than the worker may have; it ends. */
+    TOO_LARGE
+}

@@ -1,0 +1,173 @@
+package quarterlight.photo.worker;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Objects;
+import java.util.OptionalDouble;
+import quarterlight.photo.MediaType;
+import quarterlight.photo.PictureUnreadable;
+import quarterlight.photo.film.FilmFrame;
+import quarterlight.photo.header.FileFacts;
+import quarterlight.photo.header.Preview;
+import quarterlight.photo.pixels.Thumbnail;
+import quarterlight.photo.worker.WorkerPool.Call;
+import quarterlight.photo.worker.WorkerPool.Part;
+
+/**
+ * Reads and decodes files of unknown origin in processes of their own, so that the worst file costs no more than itself: memory and time are limited, and
+ * a worker that is brought down is replaced. Safe for several threads; as many files are in the works at once as there are workers.
+ */
+public final class DecodingWorkers implements AutoCloseable {
+    private final WorkerPool pool;
+
+    public DecodingWorkers() {
+        this(WorkerLimits.USUAL, WorkerLimits.ALONE);
+    }
+
+    /**
+     * @param usual limits of the two workers
+     * @param alone limits of the one that tries again what needed more memory, while the two are stopped
+     */
+    public DecodingWorkers(WorkerLimits usual, WorkerLimits alone) {
+        this.pool = new WorkerPool(usual, alone);
+    }
+
+    /** Lets the workers start, so that the first request need not wait for that; does not wait itself. */
+    public void start() {
+        pool.start();
+    }
+
+    /**
+     * All that intake wants of a photo or film.
+     *
+     * @param now says when a recorded time lies in the future
+     * @throws WorkerLost if the file brought its worker down
+     * @throws IOException if the file cannot be read
+     */
+    public Looked look(Path file, MediaType type, Instant now) throws WorkerLost, IOException {
+        return answer(
+                file,
+                out -> {
+                    about(out, RequestKind.LOOK, file, type);
+                    Wire.instant(out, now);
+                },
+                DecodingWorkers::looked);
+    }
+
+    private static Looked looked(DataInputStream in, Path pixels) throws IOException {
+        FileFacts facts = FactsWire.read(in);
+        double sharpness = in.readDouble();
+        return new Looked(
+                facts,
+                Double.isNaN(sharpness) ? OptionalDouble.empty() : OptionalDouble.of(sharpness),
+                Wire.texts(in),
+                Wire.optional(in, from -> Thumbnail.ofJpeg(Wire.bytes(from))));
+    }
+
+    /**
+     * What a file says of itself.
+     *
+     * @throws WorkerLost if the file brought its worker down
+     * @throws IOException if the file cannot be read
+     */
+    public FileFacts facts(Path file, MediaType type, Instant now) throws WorkerLost, IOException {
+        return answer(
+                file,
+                out -> {
+                    about(out, RequestKind.FACTS, file, type);
+                    Wire.instant(out, now);
+                },
+                (in, pixels) -> FactsWire.read(in));
+    }
+
+    /** See {@link quarterlight.photo.decode.Pictures#upright(Path, MediaType, int, int)}. */
+    public BufferedImage upright(Path file, MediaType type, int orientation, int longSide) throws PictureUnreadable {
+        return shown(
+                file,
+                out -> {
+                    about(out, RequestKind.PICTURE, file, type);
+                    out.writeInt(orientation);
+                    out.writeInt(longSide);
+                },
+                (in, pixels) -> PixelFile.read(pixels, in.readInt(), in.readInt()));
+    }
+
+    /** The camera's own small picture, upright; a quick first look. */
+    public BufferedImage upright(Preview preview, int orientation) throws PictureUnreadable {
+        return shown(
+                Path.of(""),
+                out -> {
+                    out.writeByte(RequestKind.PREVIEW.ordinal());
+                    Wire.bytes(out, preview.jpeg());
+                    out.writeInt(orientation);
+                },
+                (in, pixels) -> PixelFile.read(pixels, in.readInt(), in.readInt()));
+    }
+
+    /** See {@link quarterlight.photo.film.FilmFrames#at}. */
+    public FilmFrame frame(Path film, double seconds) throws PictureUnreadable {
+        return shown(
+                film,
+                out -> {
+                    out.writeByte(RequestKind.FRAME.ordinal());
+                    Wire.text(out, film.toAbsolutePath().toString());
+                    out.writeDouble(seconds);
+                },
+                DecodingWorkers::frame);
+    }
+
+    private static FilmFrame frame(DataInputStream in, Path pixels) throws IOException {
+        double begins = in.readDouble();
+        double duration = in.readDouble();
+        boolean last = in.readBoolean();
+        return new FilmFrame(PixelFile.read(pixels, in.readInt(), in.readInt()), begins, duration, last);
+    }
+
+    private static void about(DataOutputStream out, RequestKind kind, Path file, MediaType type) throws IOException {
+        out.writeByte(kind.ordinal());
+        Wire.text(out, file.toAbsolutePath().toString());
+        out.writeByte(type.ordinal());
+    }
+
+    private <T> T shown(Path file, Part request, Call.Reading<T> reading) throws PictureUnreadable {
+        try {
+            return pool.run(new Call<>(file, bytes(request), reading));
+        } catch (WorkerLost e) {
+            throw new PictureUnreadable(file, e.reason(), e);
+        } catch (IOException e) {
+            throw new PictureUnreadable(file, "the file cannot be read", e);
+        }
+    }
+
+    private <T> T answer(Path file, Part request, Call.Reading<T> reading) throws WorkerLost, IOException {
+        try {
+            return pool.run(new Call<>(Objects.requireNonNull(file, "file"), bytes(request), reading));
+        } catch (PictureUnreadable e) {
+            throw new IOException(e.reason(), e);
+        }
+    }
+
+    private static byte[] bytes(Part request) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (DataOutputStream out = new DataOutputStream(bytes)) {
+            request.write(out);
+        }
+        return bytes.toByteArray();
+    }
+
+    /** Breaks off what the workers are at; they are started again when they are needed. */
+    public void breakOff() {
+        pool.breakOff();
+    }
+
+    /** Ends all workers at once; what they were asked is broken off. */
+    @Override
+    public void close() {
+        pool.close();
+    }
+}

@@ -1,0 +1,98 @@
+package quarterlight.photo.worker;
+
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import quarterlight.photo.MediaType;
+import quarterlight.photo.header.FileFacts;
+import quarterlight.photo.header.Preview;
+import quarterlight.visit.CameraId;
+import quarterlight.visit.CaptureSource;
+import quarterlight.visit.CaptureTime;
+import quarterlight.visit.Position;
+
+/** Facts of files as bytes, in the order of their components. What comes back passes the same checks as facts that were read here. */
+final class FactsWire {
+    private FactsWire() {}
+
+    static void write(DataOutputStream out, FileFacts facts) throws IOException {
+        out.writeByte(facts.type().ordinal());
+        Wire.optional(out, facts.captured(), FactsWire::writeTime);
+        Wire.optional(out, facts.gpsUtc(), Wire::moment);
+        Wire.optional(out, facts.position(), (to, position) -> {
+            to.writeDouble(position.latitude());
+            to.writeDouble(position.longitude());
+        });
+        Wire.optional(out, facts.camera().map(CameraId::value), Wire::text);
+        Wire.optional(out, boxed(facts.width()), DataOutputStream::writeInt);
+        Wire.optional(out, boxed(facts.height()), DataOutputStream::writeInt);
+        out.writeInt(facts.orientation());
+        Wire.optional(
+                out,
+                facts.seconds().isPresent() ? Optional.of(facts.seconds().getAsDouble()) : Optional.<Double>empty(),
+                DataOutputStream::writeDouble);
+        Wire.texts(out, facts.notes());
+        Wire.optional(out, facts.preview().map(Preview::jpeg), Wire::bytes);
+        Wire.optional(out, facts.contentId(), Wire::text);
+    }
+
+    static FileFacts read(DataInputStream in) throws IOException {
+        MediaType type = Wire.among(MediaType.values(), in.readByte());
+        Optional<CaptureTime> captured = Wire.optional(in, FactsWire::readTime);
+        Optional<LocalDateTime> gps = Wire.optional(in, Wire::moment);
+        Optional<Position> position = Wire.optional(in, from -> new Position(from.readDouble(), from.readDouble()));
+        Optional<CameraId> camera = Wire.optional(in, from -> new CameraId(Wire.text(from)));
+        OptionalInt width = unboxed(Wire.optional(in, DataInputStream::readInt));
+        OptionalInt height = unboxed(Wire.optional(in, DataInputStream::readInt));
+        int orientation = in.readInt();
+        Optional<Double> seconds = Wire.optional(in, DataInputStream::readDouble);
+        List<String> notes = new ArrayList<>(Wire.texts(in));
+        Optional<Preview> preview = Wire.optional(in, from -> new Preview(Wire.bytes(from)));
+        Optional<String> contentId = Wire.optional(in, Wire::text);
+        return new FileFacts(
+                type,
+                captured,
+                gps,
+                position,
+                camera,
+                width,
+                height,
+                orientation,
+                seconds.isPresent() ? OptionalDouble.of(seconds.get()) : OptionalDouble.empty(),
+                notes,
+                preview,
+                contentId);
+    }
+
+    private static void writeTime(DataOutputStream out, CaptureTime time) throws IOException {
+        Wire.moment(out, time.time());
+        Wire.text(out, time.fraction());
+        Wire.optional(out, time.offset().map(ZoneOffset::getTotalSeconds), DataOutputStream::writeInt);
+        out.writeByte(time.source().ordinal());
+        out.writeBoolean(time.suspect());
+    }
+
+    private static CaptureTime readTime(DataInputStream in) throws IOException {
+        return new CaptureTime(
+                Wire.moment(in),
+                Wire.text(in),
+                Wire.optional(in, from -> ZoneOffset.ofTotalSeconds(from.readInt())),
+                Wire.among(CaptureSource.values(), in.readByte()),
+                in.readBoolean());
+    }
+
+    private static Optional<Integer> boxed(OptionalInt value) {
+        return value.isPresent() ? Optional.of(value.getAsInt()) : Optional.empty();
+    }
+
+    private static OptionalInt unboxed(Optional<Integer> value) {
+        return value.isPresent() ? OptionalInt.of(value.get()) : OptionalInt.empty();
+    }
+}

@@ -1,0 +1,50 @@
+package quarterlight.photo.worker;
+
+import java.util.concurrent.TimeUnit;
+import org.bytedeco.javacpp.Pointer;
+
+/**
+ * Ends a worker that uses more memory than it may, native code included, or whose program is gone. A thread of its own looks every few milliseconds, so
+ * neither needs the help of the code that decodes.
+ */
+final class MemoryWatch {
+    /** The worker's exit status when it had to end for its memory. */
+    static final int TOO_MUCH = 77;
+
+    private static final int PAUSE_MS = 8;
+    private static final int LOOKS_PER_PARENT = 64;
+
+    private MemoryWatch() {}
+
+    static void start(long maxBytes) {
+        long program = parent();
+        Thread watch = new Thread(
+                () -> {
+                    for (long look = 0; ; look++) {
+                        if (Pointer.physicalBytes() > maxBytes) {
+                            Runtime.getRuntime().halt(TOO_MUCH);
+                        }
+                        if (look % LOOKS_PER_PARENT == 0 && parent() != program) {
+                            Runtime.getRuntime().halt(0);
+                        }
+                        pause();
+                    }
+                },
+                "memory-watch");
+        watch.setDaemon(true);
+        watch.setPriority(Thread.MAX_PRIORITY);
+        watch.start();
+    }
+
+    private static long parent() {
+        return ProcessHandle.current().parent().map(ProcessHandle::pid).orElse(0L);
+    }
+
+    private static void pause() {
+        try {
+            TimeUnit.MILLISECONDS.sleep(PAUSE_MS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+}

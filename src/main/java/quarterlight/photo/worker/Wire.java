@@ -1,0 +1,112 @@
+package quarterlight.photo.worker;
+
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The small parts of which messages between the program and its workers consist. */
+final class Wire {
+    /** No text or preview is longer; a message that claims more is not read. */
+    private static final int MAX_BYTES = 8 << 20;
+
+    private static final int MAX_TEXTS = 1000;
+
+    private Wire() {}
+
+    /** Writes one value. */
+    @FunctionalInterface
+    interface Writing<T> {
+        void write(DataOutputStream out, T value) throws IOException;
+    }
+
+    /** Reads one value. */
+    @FunctionalInterface
+    interface Reading<T> {
+        T read(DataInputStream in) throws IOException;
+    }
+
+    static <T> void optional(DataOutputStream out, Optional<T> value, Writing<T> writing) throws IOException {
+        out.writeBoolean(value.isPresent());
+        if (value.isPresent()) {
+            writing.write(out, value.get());
+        }
+    }
+
+    static <T> Optional<T> optional(DataInputStream in, Reading<T> reading) throws IOException {
+        return in.readBoolean() ? Optional.of(reading.read(in)) : Optional.empty();
+    }
+
+    static void bytes(DataOutputStream out, byte[] bytes) throws IOException {
+        out.writeInt(bytes.length);
+        out.write(bytes);
+    }
+
+    static byte[] bytes(DataInputStream in) throws IOException {
+        int length = in.readInt();
+        if (length < 0 || length > MAX_BYTES) {
+            throw new IOException("a part of " + length + " bytes");
+        }
+        byte[] bytes = new byte[length];
+        in.readFully(bytes);
+        return bytes;
+    }
+
+    static void text(DataOutputStream out, String text) throws IOException {
+        bytes(out, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    static String text(DataInputStream in) throws IOException {
+        return new String(bytes(in), StandardCharsets.UTF_8);
+    }
+
+    static void texts(DataOutputStream out, List<String> texts) throws IOException {
+        out.writeInt(texts.size());
+        for (String text : texts) {
+            text(out, text);
+        }
+    }
+
+    static List<String> texts(DataInputStream in) throws IOException {
+        int count = in.readInt();
+        if (count < 0 || count > MAX_TEXTS) {
+            throw new IOException(count + " texts");
+        }
+        List<String> texts = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            texts.add(text(in));
+        }
+        return texts;
+    }
+
+    /** A local time. */
+    static void moment(DataOutputStream out, LocalDateTime time) throws IOException {
+        instant(out, time.toInstant(ZoneOffset.UTC));
+    }
+
+    static LocalDateTime moment(DataInputStream in) throws IOException {
+        return LocalDateTime.ofInstant(instant(in), ZoneOffset.UTC);
+    }
+
+    static void instant(DataOutputStream out, Instant instant) throws IOException {
+        out.writeLong(instant.getEpochSecond());
+        out.writeInt(instant.getNano());
+    }
+
+    static Instant instant(DataInputStream in) throws IOException {
+        return Instant.ofEpochSecond(in.readLong(), in.readInt());
+    }
+
+    static <T> T among(T[] values, int ordinal) throws IOException {
+        if (ordinal < 0 || ordinal >= values.length) {
+            throw new IOException("kind " + ordinal + " of " + values.length);
+        }
+        return values[ordinal];
+    }
+}

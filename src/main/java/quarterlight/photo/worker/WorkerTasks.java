@@ -1,0 +1,148 @@
+package quarterlight.photo.worker;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import quarterlight.capture.Sharpness;
+import quarterlight.photo.MediaType;
+import quarterlight.photo.PictureUnreadable;
+import quarterlight.photo.decode.Pictures;
+import quarterlight.photo.film.FilmFrame;
+import quarterlight.photo.film.FilmFrames;
+import quarterlight.photo.header.FileFacts;
+import quarterlight.photo.header.MetadataReader;
+import quarterlight.photo.header.Preview;
+import quarterlight.photo.pixels.PictureMeasures;
+import quarterlight.photo.pixels.Thumbnail;
+import quarterlight.visit.MediaKind;
+
+/** What a worker does for each kind of request. One thread. */
+final class WorkerTasks {
+    private final Pictures pictures = Pictures.usual();
+    private final Path pixels;
+
+    /** @param pixels the file through which pixels go back */
+    WorkerTasks(Path pixels) {
+        this.pixels = pixels;
+    }
+
+    /**
+     * An answer.
+     *
+     * @param last whether the worker must end after it
+     */
+    @SuppressWarnings("ArrayRecordComponent")
+    record Answered(byte[] bytes, boolean last) {}
+
+    Answered answer(byte[] request) throws IOException {
+        try (DataInputStream in = new DataInputStream(new ByteArrayInputStream(request))) {
+            return new Answered(result(in), false);
+        } catch (PictureUnreadable e) {
+            return new Answered(told(AnswerKind.NOT_SHOWN, e.reason()), false);
+        } catch (OutOfMemoryError e) {
+            return new Answered(told(AnswerKind.TOO_LARGE, ""), true);
+        } catch (IOException e) {
+            return new Answered(told(AnswerKind.UNREADABLE, String.valueOf(e.getMessage())), false);
+        }
+    }
+
+    private static byte[] told(AnswerKind kind, String reason) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (DataOutputStream out = new DataOutputStream(bytes)) {
+            out.writeByte(kind.ordinal());
+            Wire.text(out, reason);
+        }
+        return bytes.toByteArray();
+    }
+
+    private byte[] result(DataInputStream in) throws IOException, PictureUnreadable {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (DataOutputStream out = new DataOutputStream(bytes)) {
+            out.writeByte(AnswerKind.DONE.ordinal());
+            RequestKind kind = Wire.among(RequestKind.values(), in.readByte());
+            switch (kind) {
+                case LOOK -> look(in, out);
+                case FACTS -> FactsWire.write(out, facts(file(in), type(in), in));
+                case PICTURE -> pixels(out, pictures.upright(file(in), type(in), in.readInt(), in.readInt()));
+                case PREVIEW -> pixels(out, pictures.upright(new Preview(Wire.bytes(in)), in.readInt()));
+                case FRAME -> frame(in, out);
+            }
+        }
+        return bytes.toByteArray();
+    }
+
+    private static Path file(DataInputStream in) throws IOException {
+        return Path.of(Wire.text(in));
+    }
+
+    private static MediaType type(DataInputStream in) throws IOException {
+        return Wire.among(MediaType.values(), in.readByte());
+    }
+
+    private static FileFacts facts(Path file, MediaType type, DataInputStream in) throws IOException {
+        Instant now = Wire.instant(in);
+        return new MetadataReader(Clock.fixed(now, ZoneOffset.UTC)).read(file, type);
+    }
+
+    private void look(DataInputStream in, DataOutputStream out) throws IOException {
+        Path file = file(in);
+        Looked looked = looked(file, facts(file, type(in), in));
+        FactsWire.write(out, looked.facts());
+        out.writeDouble(looked.sharpness().orElse(Double.NaN));
+        Wire.texts(out, looked.notes());
+        Wire.optional(out, looked.thumbnail().map(Thumbnail::jpeg), Wire::bytes);
+    }
+
+    private Looked looked(Path file, FileFacts facts) {
+        try {
+            BufferedImage picture =
+                    pictures.uprightRoughly(file, facts.type(), facts.orientation(), Sharpness.LONG_SIDE);
+            OptionalDouble sharpness = facts.type().kind() == MediaKind.FILM
+                    ? OptionalDouble.empty()
+                    : OptionalDouble.of(PictureMeasures.sharpness(picture));
+            BufferedImage small = Pictures.fitted(picture, Pictures.THUMBNAIL);
+            return new Looked(facts, sharpness, List.of(), Optional.of(Thumbnail.of(small)));
+        } catch (PictureUnreadable e) {
+            List<String> notes = new ArrayList<>();
+            if (facts.notes().stream().noneMatch(note -> note.contains("cannot be shown"))) {
+                notes.add("The file is kept, but not shown: " + e.reason() + ".");
+            }
+            return new Looked(facts, OptionalDouble.empty(), notes, previewOf(facts));
+        }
+    }
+
+    private Optional<Thumbnail> previewOf(FileFacts facts) {
+        try {
+            return facts.preview().isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(Thumbnail.of(pictures.upright(facts.preview().get(), facts.orientation())));
+        } catch (PictureUnreadable e) {
+            return Optional.empty();
+        }
+    }
+
+    private void frame(DataInputStream in, DataOutputStream out) throws IOException, PictureUnreadable {
+        FilmFrame frame = FilmFrames.at(file(in), in.readDouble());
+        out.writeDouble(frame.seconds());
+        out.writeDouble(frame.durationSeconds());
+        out.writeBoolean(frame.last());
+        pixels(out, frame.picture());
+    }
+
+    private void pixels(DataOutputStream out, BufferedImage picture) throws IOException {
+        out.writeInt(picture.getWidth());
+        out.writeInt(picture.getHeight());
+        PixelFile.write(pixels, picture);
+    }
+}
