@@ -20,6 +20,7 @@ import quarterlight.photo.FolderScan;
 import quarterlight.photo.MediaType;
 import quarterlight.photo.MetadataReader;
 import quarterlight.photo.OriginalNotKept;
+import quarterlight.photo.OriginalsFolder;
 import quarterlight.photo.OriginalsUnwritable;
 import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.Pictures;
@@ -85,6 +86,7 @@ public final class FrameKeeping {
         try {
             Taking taking = new Taking(visitFolder, new MetadataReader(clock), Pictures.usual(), Set.of());
             Taking.Taken taken = taking.settle(taking.look(new FolderScan.Found(made, MediaType.PNG)));
+            new OriginalsFolder(visitFolder).forceNames();
             PhotoFile kept = described(taken.file(), film, seconds);
             PhotoId id = record(film, kept);
             taken.thumbnail().ifPresent(thumbnail -> shelf.put(kept.sha256(), thumbnail.jpeg()));

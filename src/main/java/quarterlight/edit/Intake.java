@@ -69,7 +69,7 @@ public final class Intake {
         originals.discardUnfinished();
         try (IntakeWorkers workers = new IntakeWorkers(taking)) {
             Newcomers newcomers = Newcomers.among(scan.media(), before.photos(), workers, progress);
-            Batches batches = new Batches(newcomers.files().size());
+            Batches batches = new Batches(newcomers.files().size(), originals);
             List<Refusal> refused = new ArrayList<>(scan.refused());
             refused.addAll(newcomers.refused());
             takeIn(newcomers.files(), workers, batches, refused, progress);
@@ -123,16 +123,18 @@ public final class Intake {
     private final class Batches {
         private final EditGroup group = new EditGroup();
         private final int expected;
+        private final OriginalsFolder originals;
         private final List<Taking.Taken> waiting = new ArrayList<>();
         private Instant since = clock.instant();
         private int added;
         private int foundPresent;
 
-        Batches(int expected) {
+        Batches(int expected, OriginalsFolder originals) {
             this.expected = expected;
+            this.originals = originals;
         }
 
-        void add(Taking.Taken taken) throws VisitUnwritable {
+        void add(Taking.Taken taken) throws VisitUnwritable, OriginalsUnwritable {
             waiting.add(taken);
             boolean old = Duration.between(since, clock.instant()).compareTo(LONGEST_BATCH) >= 0;
             if (waiting.size() >= MOST_IN_BATCH || old) {
@@ -140,11 +142,12 @@ public final class Intake {
             }
         }
 
-        void record() throws VisitUnwritable {
+        void record() throws VisitUnwritable, OriginalsUnwritable {
             since = clock.instant();
             if (waiting.isEmpty()) {
                 return;
             }
+            originals.forceNames();
             String label = "take in " + (added + waiting.size()) + (expected == 1 ? " photo" : " photos");
             int recorded = store.edit(label, group, tx -> {
                 int count = 0;

@@ -4,14 +4,12 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.security.MessageDigest;
 import java.util.HashSet;
@@ -20,6 +18,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.regex.Pattern;
+import quarterlight.file.Lasting;
 import quarterlight.visit.Sha256;
 
 /**
@@ -115,12 +114,25 @@ public final class OriginalsFolder {
                 channel.force(false);
             }
             String stored = storedName(copy.sha256(), copy.name());
-            move(copy.file(), folder.resolve(stored));
+            Lasting.rename(copy.file(), folder.resolve(stored));
             return new StoredOriginal(copy.name(), FOLDER + "/" + stored, copy.sha256(), copy.bytes());
         } catch (IOException e) {
             throw new OriginalsUnwritable(folder, e);
         } finally {
             discard(copy.file());
+        }
+    }
+
+    /**
+     * Brings the names of everything that was settled to the disk for good; to be called before a row names it.
+     *
+     * @throws OriginalsUnwritable if the disk of the visit takes no more
+     */
+    public void forceNames() throws OriginalsUnwritable {
+        try {
+            Lasting.forceFolder(folder);
+        } catch (IOException e) {
+            throw new OriginalsUnwritable(folder, e);
         }
     }
 
@@ -221,14 +233,6 @@ public final class OriginalsFolder {
             return buffer.piece(in);
         } catch (IOException e) {
             throw OriginalNotKept.unreadable(source, e);
-        }
-    }
-
-    private static void move(Path unfinished, Path target) throws IOException {
-        try {
-            Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException e) {
-            Files.move(unfinished, target, StandardCopyOption.REPLACE_EXISTING);
         }
     }
 

@@ -56,6 +56,7 @@ public final class VisitOpening {
         VisitFolder folder = existing(path);
         EditLock lock = EditLock.take(folder);
         try {
+            folder.clearLeftovers();
             return edited(folder, lock);
         } catch (VisitProblem | RuntimeException e) {
             lock.close();
