@@ -102,7 +102,7 @@ public final class VisitOpening {
             }
             LOG.log(System.Logger.Level.DEBUG, "a reader holds the visit; it keeps its rollback journal", e);
         }
-        Database.run(connection, "PRAGMA synchronous = FULL");
+        Database.run(connection, "PRAGMA synchronous = EXTRA");
     }
 
     /** Brings everything into the one file, which is plain if nobody else has it open. */
