@@ -20,7 +20,10 @@ import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
+import java.nio.file.CopyOption;
 import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileAttribute;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -51,6 +54,7 @@ class ArchitectureTest {
 
     private static final String ROOT = "quarterlight";
     private static final String[] VALUES = of("units", "car", "visit", "task");
+    private static final String[] FILE = of("file");
     private static final String[] SCIENCE =
             of("thickness", "finish", "rust", "marks", "capture", "walk", "coverage", "compare", "findings");
     private static final String[] ADAPTERS = of("photo", "diagram", "table", "store", "page", "archive", "settings");
@@ -63,7 +67,7 @@ class ArchitectureTest {
             .resideInAnyPackage(VALUES)
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage(all(SCIENCE, ADAPTERS, EDIT, CLI, UI, new String[] {ROOT}))
+            .resideInAnyPackage(all(FILE, SCIENCE, ADAPTERS, EDIT, CLI, UI, new String[] {ROOT}))
             .because("what is recorded does not depend on what is made of it");
 
     static final ArchRule SCIENCE_KNOWS_ONLY_VALUES = noClasses()
@@ -71,9 +75,26 @@ class ArchitectureTest {
             .resideInAnyPackage(SCIENCE)
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage(all(ADAPTERS, EDIT, CLI, UI, new String[] {ROOT}))
+            .resideInAnyPackage(all(FILE, ADAPTERS, EDIT, CLI, UI, new String[] {ROOT}))
             .allowEmptyShould(true)
             .because("the computing core runs without a screen, a database or a clock");
+
+    static final ArchRule LASTING_FILES_KNOW_NOTHING = noClasses()
+            .that()
+            .resideInAnyPackage(FILE)
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(all(VALUES, SCIENCE, ADAPTERS, EDIT, CLI, UI, new String[] {ROOT}))
+            .because("every adapter writes by it, so it must know none of them");
+
+    static final ArchRule FILES_ARE_MOVED_IN_ONE_HOME = noClasses()
+            .that()
+            .resideOutsideOfPackages(FILE)
+            .should()
+            .callMethod(Files.class, "move", Path.class, Path.class, CopyOption[].class)
+            .orShould()
+            .callMethod(Files.class, "createTempFile", Path.class, String.class, String.class, FileAttribute[].class)
+            .because("a file that appears under its name must last; quarterlight.file.Lasting sees to that");
 
     static final ArchRule ADAPTERS_KNOW_NO_EDITS = noClasses()
             .that()

@@ -16,6 +16,7 @@ import quarterlight.edit.FactEdits;
 import quarterlight.edit.IntakeResult;
 import quarterlight.edit.RowEdits;
 import quarterlight.edit.RowKinds;
+import quarterlight.file.Unfinished;
 import quarterlight.photo.originals.OriginalsUnwritable;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
@@ -52,8 +53,15 @@ final class DemoBuild {
 
     /** Builds the visit beside its place and moves it there when it is whole. Returns what it holds, in words. */
     String build(Path visit, Progress progress) throws CallRefused, EditRefused, VisitProblem, IOException {
-        Path making = visit.resolveSibling("." + visit.getFileName() + ".making");
-        Folders.delete(making);
+        try (Unfinished unfinished = Unfinished.beside(visit)) {
+            Path making = unfinished.folder().resolve("visit");
+            String held = buildAt(making, progress);
+            unfinished.deliver(making);
+            return held;
+        }
+    }
+
+    private String buildAt(Path making, Progress progress) throws CallRefused, EditRefused, VisitProblem, IOException {
         List<String> held = new ArrayList<>();
         VisitStore store = VisitStore.create(
                 making,
@@ -72,7 +80,6 @@ final class DemoBuild {
                 }
             }
         }
-        Files.move(making, visit);
         return String.join(", ", held);
     }
 

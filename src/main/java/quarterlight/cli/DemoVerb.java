@@ -11,6 +11,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.edit.EditRefused;
+import quarterlight.file.Lasting;
 import quarterlight.page.Paper;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
@@ -77,7 +78,7 @@ final class DemoVerb implements Verb {
         if (Files.exists(folder) && !Files.isDirectory(folder)) {
             throw new CallRefused(folder + " is a file; name a folder for the demo");
         }
-        Files.createDirectories(folder);
+        Lasting.createFolders(folder);
         Made made = new Made(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
         try (Interruption interruption = Interruption.watched()) {
             for (Map.Entry<String, Path> source : sources.entrySet()) {

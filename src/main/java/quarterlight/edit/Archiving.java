@@ -15,8 +15,8 @@ import quarterlight.archive.BagWriter;
 import quarterlight.archive.Digested;
 import quarterlight.archive.DigestedOutput;
 import quarterlight.archive.Packing;
-import quarterlight.archive.Unfinished;
 import quarterlight.car.ZoneCatalog;
+import quarterlight.file.Unfinished;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.task.Progress;
@@ -84,7 +84,6 @@ public final class Archiving {
                         files.missing,
                         files.unnamed);
             }
-            Unfinished.force(made);
             progress.checkCancelled();
             Targets.deliver(unfinished, made, target);
             return archived;

@@ -10,10 +10,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
 import quarterlight.archive.BagWriter;
 import quarterlight.archive.Digested;
 import quarterlight.archive.Packing;
 import quarterlight.diagram.VisitDiagram;
+import quarterlight.file.Leftovers;
 import quarterlight.store.VisitFolder;
 import quarterlight.task.Progress;
 import quarterlight.visit.Photo;
@@ -108,9 +110,14 @@ final class BaggedFiles {
         }
         try (Stream<Path> all = Files.walk(folder)) {
             return all.filter(file -> !Files.isDirectory(file, LinkOption.NOFOLLOW_LINKS))
+                    .filter(file -> !isLeftover(folder.relativize(file)))
                     .sorted()
                     .toList();
         }
+    }
+
+    private static boolean isLeftover(Path file) {
+        return StreamSupport.stream(file.spliterator(), false).anyMatch(part -> Leftovers.isName(part.toString()));
     }
 
     private static String relative(Path root, Path file) {

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,6 +14,7 @@ import quarterlight.car.ZoneCatalog;
 import quarterlight.diagram.DiagramFile;
 import quarterlight.diagram.DiagramRefused;
 import quarterlight.diagram.VisitDiagram;
+import quarterlight.file.Lasting;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 
@@ -85,7 +85,7 @@ public final class DiagramEdits {
             Path target = VisitDiagram.file(store.folder().root(), name);
             boolean isNew = !Files.exists(target);
             if (isNew) {
-                place(drawing, target);
+                Lasting.write(target, out -> out.write(drawing));
             }
             boolean done = false;
             try {
@@ -146,17 +146,5 @@ public final class DiagramEdits {
     private static String nameOf(Path file) {
         String name = String.valueOf(file.getFileName());
         return name.endsWith(ENDING) ? name.substring(0, name.length() - ENDING.length()) : name;
-    }
-
-    /** The file appears whole or not at all. */
-    private static void place(byte[] bytes, Path target) throws IOException {
-        Files.createDirectories(target.getParent());
-        Path fresh = target.resolveSibling(target.getFileName() + ".new");
-        try {
-            Files.write(fresh, bytes);
-            Files.move(fresh, target, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
-        } finally {
-            Files.deleteIfExists(fresh);
-        }
     }
 }

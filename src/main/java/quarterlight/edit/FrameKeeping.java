@@ -19,6 +19,7 @@ import quarterlight.photo.film.FilmFrame;
 import quarterlight.photo.intake.FolderScan;
 import quarterlight.photo.intake.Taking;
 import quarterlight.photo.originals.OriginalNotKept;
+import quarterlight.photo.originals.OriginalsFolder;
 import quarterlight.photo.originals.OriginalsUnwritable;
 import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.photo.worker.OriginalPictures;
@@ -87,6 +88,7 @@ public final class FrameKeeping {
         try {
             Taking taking = new Taking(visitFolder, workers, clock);
             Taking.Taken taken = taking.settle(taking.look(new FolderScan.Found(made, MediaType.PNG)));
+            new OriginalsFolder(visitFolder).forceNames();
             PhotoFile kept = described(taken.file(), film, seconds);
             PhotoId id = record(film, kept);
             taken.thumbnail().ifPresent(thumbnail -> shelf.put(kept.sha256(), thumbnail.jpeg()));

@@ -153,6 +153,7 @@ public final class Intake {
         Batches(int expected, OriginalsFolder originals) {
             this.originals = originals;
             this.expected = expected;
+            this.originals = originals;
         }
 
         void add(Taking.Taken taken) throws OriginalsUnwritable, VisitUnwritable {

@@ -3,43 +3,50 @@ package quarterlight.edit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import quarterlight.file.Lasting;
+import quarterlight.file.Unfinished;
 
 /** Where pages are made, beside the place where they are to lie: they come there all at once, and what was broken off leaves nothing. */
 final class PagesFolder implements AutoCloseable {
     /** The order in which the pages are told. */
-    private static final List<String> ORDER = List.of("diagram.svg", "diagram.pdf", "report.pdf", "report.html");
+    private static final List<String> ORDER =
+            List.of("diagram.svg", "diagram.pdf", "report.pdf", "report.html", "compare.pdf", "compare.html");
 
     private final Path out;
+    private final Unfinished unfinished;
     private final Path making;
     private final boolean fresh;
 
-    private PagesFolder(Path out, Path making, boolean fresh) {
+    private PagesFolder(Path out, Unfinished unfinished, boolean fresh) throws IOException {
         this.out = out;
-        this.making = making;
+        this.unfinished = unfinished;
+        this.making = Files.createDirectory(unfinished.folder().resolve("pages"));
         this.fresh = fresh;
     }
 
     static PagesFolder in(Path out) throws IOException {
         boolean fresh = !Files.exists(out);
-        Files.createDirectories(out);
-        return new PagesFolder(out, Files.createTempDirectory(out, ".making-"), fresh);
+        Lasting.createFolders(out);
+        return new PagesFolder(out, Unfinished.in(out), fresh);
     }
 
     Path making() {
         return making;
     }
 
-    /** Brings the pages to their place; where they lie now. */
+    /** Brings the pages, whose content lasts already, to their place, where they last; where they lie now. */
     List<Path> take() throws IOException {
         List<Path> made = new ArrayList<>();
         for (Path file : files()) {
-            made.add(Files.move(file, out.resolve(file.getFileName()), StandardCopyOption.REPLACE_EXISTING));
+            Path place = out.resolve(file.getFileName());
+            Lasting.rename(file, place);
+            made.add(place);
         }
+        Lasting.forceFolder(out);
         return List.copyOf(made);
     }
 
@@ -54,10 +61,7 @@ final class PagesFolder implements AutoCloseable {
 
     @Override
     public void close() throws IOException {
-        for (Path left : files()) {
-            Files.delete(left);
-        }
-        Files.delete(making);
+        unfinished.close();
         if (fresh && isEmpty()) {
             Files.delete(out);
         }

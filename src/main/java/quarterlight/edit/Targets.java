@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import quarterlight.archive.Unfinished;
+import quarterlight.file.Unfinished;
 
 /** Where something new shall be made, refused in a sentence if it cannot be there. */
 final class Targets {

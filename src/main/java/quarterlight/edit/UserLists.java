@@ -3,11 +3,10 @@ package quarterlight.edit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import quarterlight.settings.WholeText;
+import quarterlight.file.Lasting;
 import quarterlight.table.ListRow;
 import quarterlight.table.TableUnreadable;
 import quarterlight.table.UserList;
@@ -50,7 +49,7 @@ public final class UserLists {
             throw new EditRefused(list.word(), "the list of " + list.word() + ", " + fault.get());
         }
         setAside(list);
-        WholeText.write(file(list), text);
+        Lasting.text(file(list), text);
     }
 
     private static Optional<String> fault(UserList list, String text) {
@@ -85,7 +84,8 @@ public final class UserLists {
 
     private void setAside(UserList list) throws IOException {
         if (isOwn(list)) {
-            Files.copy(file(list), before(list), StandardCopyOption.REPLACE_EXISTING);
+            byte[] own = Files.readAllBytes(file(list));
+            Lasting.write(before(list), out -> out.write(own));
         }
     }
 }

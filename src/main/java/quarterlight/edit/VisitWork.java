@@ -129,12 +129,15 @@ public final class VisitWork {
     /** Makes the page of two cars in a folder; what was made. */
     public List<Path> comparisonPages(Path folderA, Findings a, Path folderB, Findings b, Path out, Paper paper)
             throws TableUnreadable, DiagramRefused, IOException {
-        return new ComparisonPages(
-                        a,
-                        VisitDiagram.of(folderA, a.visit().facts()),
-                        b,
-                        VisitDiagram.of(folderB, b.visit().facts()),
-                        compared(a, b))
-                .write(out, paper);
+        ComparisonPages pages = new ComparisonPages(
+                a,
+                VisitDiagram.of(folderA, a.visit().facts()),
+                b,
+                VisitDiagram.of(folderB, b.visit().facts()),
+                compared(a, b));
+        try (PagesFolder folder = PagesFolder.in(out)) {
+            pages.write(folder.making(), paper);
+            return folder.take();
+        }
     }
 }

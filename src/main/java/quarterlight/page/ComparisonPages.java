@@ -1,7 +1,6 @@
 package quarterlight.page;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -23,6 +22,7 @@ import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.ink.DiagramInk;
 import quarterlight.diagram.ink.DiagramScene;
 import quarterlight.diagram.ink.SheetLayout;
+import quarterlight.file.Lasting;
 import quarterlight.findings.Findings;
 import quarterlight.finish.FinishCautions;
 import quarterlight.finish.ZoneHistory;
@@ -59,12 +59,12 @@ public final class ComparisonPages {
     }
 
     /**
-     * Writes {@code compare.pdf} and {@code compare.html}; each appears whole or not at all.
+     * Writes {@code compare.pdf} and {@code compare.html} into a folder in which nobody looks yet.
      *
      * @return the files made
      */
     public List<Path> write(Path folder, Paper paper) throws IOException {
-        Files.createDirectories(folder);
+        Lasting.createFolders(folder);
         Map<String, Object> model = model(paper);
         model.put("screen", false);
         String pdf = new Template().fill("compare.ftlh", model);
@@ -72,8 +72,8 @@ public final class ComparisonPages {
         model.put("fonts", FontFaces.css());
         String html = new Template().fill("compare.ftlh", model);
         return List.of(
-                WholeFile.write(folder.resolve("compare.pdf"), out -> PdfDocument.write(pdf, out)),
-                WholeFile.text(folder.resolve("compare.html"), XmlText.html(html)));
+                Lasting.fill(folder.resolve("compare.pdf"), out -> PdfDocument.write(pdf, out)),
+                Lasting.fillText(folder.resolve("compare.html"), XmlText.html(html)));
     }
 
     private Map<String, Object> model(Paper paper) {

@@ -2,7 +2,6 @@ package quarterlight.page;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -22,6 +21,7 @@ import quarterlight.diagram.ink.InkPalette;
 import quarterlight.diagram.ink.Ramp;
 import quarterlight.diagram.ink.SheetLayout;
 import quarterlight.diagram.ink.TextMeasure;
+import quarterlight.file.Lasting;
 import quarterlight.findings.Findings;
 import quarterlight.findings.Matter;
 import quarterlight.findings.MatterWeights;
@@ -92,7 +92,7 @@ public final class VisitPages {
 
     /** Starts writing both. */
     public List<Future<Path>> start(Path folder, Paper paper, PageWorkers workers) throws IOException {
-        Files.createDirectories(folder);
+        Lasting.createFolders(folder);
         workers.expect(2);
         PinKey key = PinKey.of(car, diagram, places);
         ThicknessRamp ramp = ThicknessRamp.of(List.of(car), ThicknessRamp.usualUnit(car));
@@ -106,7 +106,7 @@ public final class VisitPages {
         double fullMm = paper.heightMm() - SIDES_MM;
         double high = (paper.widthMm() - WORDS_MM) * SHEET_PX / fullMm;
         DiagramScene scene = scene(diagram, places, ink, SheetLayout.fit(diagram, SHEET_PX, high, true));
-        return WholeFile.text(
+        return Lasting.fillText(
                 folder.resolve("diagram.svg"), new SvgSheet(car, scene, key, thumbnails, caution()).document());
     }
 
@@ -117,7 +117,7 @@ public final class VisitPages {
         DiagramScene narrower = scene(diagram, places, ink, SheetLayout.fit(diagram, narrow, tall, true));
         Map<String, byte[]> pictures = new HashMap<>();
         String page = diagramPage(narrower, key, ramp, paper, pictures);
-        return WholeFile.write(folder.resolve("diagram.pdf"), out -> PdfDocument.write(page, pictures, out));
+        return Lasting.fill(folder.resolve("diagram.pdf"), out -> PdfDocument.write(page, pictures, out));
     }
 
     static DiagramScene scene(BodyDiagram diagram, DiagramInk ink, SheetLayout layout) {

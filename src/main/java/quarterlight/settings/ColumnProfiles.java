@@ -2,11 +2,10 @@ package quarterlight.settings;
 
 import java.io.IOException;
 import java.io.Reader;
-import java.io.Writer;
+import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -14,6 +13,7 @@ import java.util.Optional;
 import java.util.Properties;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import quarterlight.file.Lasting;
 
 /**
  * How the user's tables from other programs are read, one small file for each profile in {@code columns} of the settings folder: UTF-8
@@ -73,18 +73,11 @@ public final class ColumnProfiles {
         if (!isName(name)) {
             throw new IllegalArgumentException("no name of a profile: " + name);
         }
-        Files.createDirectories(folder);
         Properties properties = new Properties();
         properties.putAll(text);
-        Path unfinished = Files.createTempFile(folder, "unfinished", ".tmp");
-        try {
-            try (Writer out = Files.newBufferedWriter(unfinished, StandardCharsets.UTF_8)) {
-                properties.store(out, null);
-            }
-            Files.move(unfinished, file(name), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } finally {
-            Files.deleteIfExists(unfinished);
-        }
+        StringWriter lines = new StringWriter();
+        properties.store(lines, null);
+        Lasting.text(file(name), lines.toString());
     }
 
     private Path file(String name) {

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import quarterlight.file.Lasting;
 
 /**
  * The sentences that the user wrote in statements, {@code phrases.txt} in the settings folder: UTF-8, one a line, the oldest first, written whole. It may be
@@ -50,8 +51,7 @@ public final class PhraseFile {
         try {
             List<String> lines = new ArrayList<>(lines());
             lines.add(line);
-            WholeText.write(
-                    file, String.join("\n", lines.subList(Math.max(0, lines.size() - MOST), lines.size())) + "\n");
+            Lasting.text(file, String.join("\n", lines.subList(Math.max(0, lines.size() - MOST), lines.size())) + "\n");
             return true;
         } catch (IOException | UncheckedIOException e) {
             return false;

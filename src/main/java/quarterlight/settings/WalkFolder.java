@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
+import quarterlight.file.Lasting;
 import quarterlight.walk.PastWalk;
 
 /**
@@ -61,7 +62,7 @@ public final class WalkFolder {
             if (!walk.tellsNothing()
                     && same.stream().noneMatch(kept -> kept.walk().equals(walk))) {
                 Path file = same.isEmpty() ? unused(walk) : same.get(0).file();
-                WholeText.write(file, WalkText.of(walk));
+                Lasting.text(file, WalkText.of(walk));
                 for (Kept kept : same) {
                     if (!kept.file().equals(file)) {
                         Files.deleteIfExists(kept.file());

@@ -4,21 +4,16 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
-import java.util.Comparator;
-import java.util.List;
-import java.util.UUID;
-import java.util.stream.Stream;
+import quarterlight.file.Lasting;
+import quarterlight.file.Unfinished;
 import quarterlight.store.rows.FactsTable;
 import quarterlight.visit.VisitFacts;
 
 /** Makes the folder of a new visit beside its place and moves it there, so that it is whole or not there at all. */
 final class NewVisit {
-    private static final System.Logger LOG = System.getLogger(NewVisit.class.getName());
-
     private final Path path;
     private final Schema schema;
 
@@ -31,18 +26,18 @@ final class NewVisit {
     void make(VisitFacts facts, Instant madeAt) throws VisitExists, VisitUnwritable {
         requireFree();
         Path place = path.toAbsolutePath().normalize();
-        Path unfinished = place.resolveSibling(".unfinished-" + UUID.randomUUID());
         try {
-            Files.createDirectories(unfinished.getParent());
-            fill(new VisitFolder(unfinished), facts, madeAt);
-            requireFree();
-            Files.move(unfinished, place, StandardCopyOption.ATOMIC_MOVE);
+            Lasting.createFolders(place.getParent());
+            try (Unfinished unfinished = Unfinished.beside(place)) {
+                Path made = unfinished.folder().resolve("visit");
+                fill(new VisitFolder(made), facts, madeAt);
+                unfinished.deliver(made);
+            }
         } catch (IOException e) {
+            requireFree();
             throw new VisitUnwritable(path, reason(e), e);
         } catch (SQLException e) {
             throw new VisitUnwritable(path, Failed.reason(e), e);
-        } finally {
-            clear(unfinished);
         }
     }
 
@@ -68,19 +63,5 @@ final class NewVisit {
                         .getSimpleName()
                         .replaceAll("(?<=[a-z])(?=[A-Z])", " ")
                         .replace(" Exception", "") + " at " + e.getMessage();
-    }
-
-    private static void clear(Path unfinished) {
-        if (!Files.exists(unfinished)) {
-            return;
-        }
-        try (Stream<Path> all = Files.walk(unfinished)) {
-            List<Path> deepestFirst = all.sorted(Comparator.reverseOrder()).toList();
-            for (Path each : deepestFirst) {
-                Files.delete(each);
-            }
-        } catch (IOException e) {
-            LOG.log(System.Logger.Level.WARNING, "an unfinished visit stays at " + unfinished, e);
-        }
     }
 }

@@ -1,10 +1,13 @@
 package quarterlight.store;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import org.sqlite.SQLiteConnection;
+import quarterlight.file.Lasting;
+import quarterlight.file.Unfinished;
 
 /** Brings the database of an older schema to the present one, after a copy of it was put beside it. */
 final class Upgrade {
@@ -18,10 +21,23 @@ final class Upgrade {
         return new Upgrade(folder);
     }
 
-    void run(Connection connection, Schema schema) throws SQLException {
-        Database.copy(connection, freeName(Schema.versionOf(connection)));
+    void run(Connection connection, Schema schema) throws SQLException, VisitUnwritable {
+        keepCopy(connection);
         schema.apply(connection);
         EarlierNames.replace(folder, connection);
+    }
+
+    /** The copy appears under its name only when it is whole and lasts. */
+    private void keepCopy(Connection connection) throws SQLException, VisitUnwritable {
+        try (Unfinished unfinished = Unfinished.in(folder.root())) {
+            Path copy = unfinished.folder().resolve("copy.db");
+            Database.copy(connection, copy);
+            Lasting.force(copy);
+            Lasting.move(copy, freeName(Schema.versionOf(connection)));
+        } catch (IOException e) {
+            throw new VisitUnwritable(
+                    folder.root(), "no copy of the database could be put beside it before it is upgraded", e);
+        }
     }
 
     private Path freeName(int version) {

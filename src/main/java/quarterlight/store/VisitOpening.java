@@ -56,6 +56,7 @@ public final class VisitOpening {
         VisitFolder folder = existing(path);
         EditLock lock = EditLock.take(folder);
         try {
+            folder.clearLeftovers();
             return edited(folder, lock);
         } catch (VisitProblem | RuntimeException e) {
             lock.close();
@@ -101,7 +102,7 @@ public final class VisitOpening {
             }
             LOG.log(System.Logger.Level.DEBUG, "a reader holds the visit; it keeps its rollback journal", e);
         }
-        Database.run(connection, "PRAGMA synchronous = FULL");
+        Database.run(connection, "PRAGMA synchronous = EXTRA");
     }
 
     /** Brings everything into the one file, which is plain if nobody else has it open. */

@@ -3,7 +3,6 @@ package quarterlight.page.report;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Base64;
 import java.util.HashMap;
@@ -18,6 +17,7 @@ import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.ZonePlaces;
 import quarterlight.diagram.ink.DiagramInk;
 import quarterlight.diagram.ink.SheetLayout;
+import quarterlight.file.Lasting;
 import quarterlight.findings.Findings;
 import quarterlight.findings.Matter;
 import quarterlight.page.FindingsInk;
@@ -30,7 +30,6 @@ import quarterlight.page.Selection;
 import quarterlight.page.Template;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.page.VisitPages;
-import quarterlight.page.WholeFile;
 import quarterlight.page.XmlText;
 import quarterlight.task.Progress;
 
@@ -93,7 +92,7 @@ public final class ReportPages {
      * @param photos of this visit, started on these threads
      */
     public List<Path> write(Path folder, Paper paper, ReportPhotos photos, PageWorkers workers) throws IOException {
-        Files.createDirectories(folder);
+        Lasting.createFolders(folder);
         workers.expect(2);
         ThicknessRamp ramp = ThicknessRamp.of(List.of(car), ThicknessRamp.usualUnit(car));
         String drawing = drawing(photos.key(), ramp, paper);
@@ -112,12 +111,12 @@ public final class ReportPages {
         Map<String, byte[]> files = printed.byAddress();
         Future<Path> pdf = workers.start(
                 "Writing the report",
-                () -> WholeFile.write(
+                () -> Lasting.fill(
                         folder.resolve("report.pdf"),
                         out -> PdfDocument.write(page(content, paper, false), files, out)));
         Future<Path> html = workers.start(
                 "Writing the report as one HTML file",
-                () -> WholeFile.write(
+                () -> Lasting.fill(
                         folder.resolve("report.html"), out -> within(page(content, paper, true), files, out)));
         return List.of(PageWorkers.result(pdf), PageWorkers.result(html));
     }

@@ -17,6 +17,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.regex.Pattern;
+import quarterlight.file.Lasting;
 import quarterlight.visit.Sha256;
 
 /**
@@ -167,7 +168,7 @@ public final class OriginalsFolder {
     /** Waits until the disk has the names of the files too; to be called before they are recorded. */
     public void forceNames() throws OriginalsUnwritable {
         try {
-            PlacedFile.forceNames(folder);
+            Lasting.forceFolder(folder);
         } catch (IOException e) {
             throw new OriginalsUnwritable(folder, e);
         }

@@ -1,12 +1,10 @@
 package quarterlight.photo.originals;
 
 import java.io.IOException;
-import java.nio.channels.FileChannel;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 
 /** Names for files that replace nothing. */
 final class PlacedFile {
@@ -31,19 +29,5 @@ final class PlacedFile {
             return;
         }
         Files.delete(file);
-    }
-
-    /** Waits until the disk has the names in a folder; where a folder cannot be opened for that (Windows) the system sees to it. */
-    static void forceNames(Path folder) throws IOException {
-        FileChannel channel;
-        try {
-            channel = FileChannel.open(folder, StandardOpenOption.READ);
-        } catch (IOException e) {
-            LOG.log(System.Logger.Level.DEBUG, "folders cannot be forced here", e);
-            return;
-        }
-        try (channel) {
-            channel.force(true);
-        }
     }
 }

@@ -2,19 +2,18 @@ package quarterlight.ui.kit;
 
 import java.io.IOException;
 import java.io.Reader;
-import java.io.Writer;
+import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Properties;
 import java.util.TreeMap;
 import java.util.concurrent.Executor;
 import java.util.function.UnaryOperator;
+import quarterlight.file.Lasting;
 
 /**
  * The settings of the window and the file they live in. Changed on the event thread, written in the background as a whole; a file that
@@ -76,23 +75,12 @@ public final class SettingsFile {
         Properties properties = new Properties();
         properties.putAll(changed.values());
         properties.putIfAbsent(SCHEMA_KEY, SCHEMA);
-        Path part = file.resolveSibling(file.getFileName() + ".part");
         try {
-            Files.createDirectories(folder());
-            try (Writer out = Files.newBufferedWriter(part, StandardCharsets.UTF_8)) {
-                properties.store(out, null);
-            }
-            move(part);
+            StringWriter lines = new StringWriter();
+            properties.store(lines, null);
+            Lasting.text(file, lines.toString());
         } catch (IOException e) {
             LOG.log(System.Logger.Level.WARNING, "the settings cannot be kept in " + file, e);
-        }
-    }
-
-    private void move(Path part) throws IOException {
-        try {
-            Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException e) {
-            Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
         }
     }
 }
