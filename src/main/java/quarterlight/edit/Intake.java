@@ -151,7 +151,6 @@ public final class Intake {
         private int foundPresent;
 
         Batches(int expected, OriginalsFolder originals) {
-            this.originals = originals;
             this.expected = expected;
             this.originals = originals;
         }
