@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
+import quarterlight.rust.need.RepairNeed;
 import quarterlight.table.ZoneTable;
 import quarterlight.units.Area;
 import quarterlight.visit.Outline;
@@ -229,14 +230,14 @@ class RustReportTest {
     }
 
     @Test
-    void manyHolesOrMuchLostMetalEndABoltOnPanel() {
+    void muchLostMetalEndsABoltOnPanelAndSmallHolesDoNot() {
         Drawn[] four = {
             new Drawn(1, TraceKind.HOLE, square(0, 0, 20), 100),
             new Drawn(1, TraceKind.HOLE, square(100, 0, 20), 100),
             new Drawn(1, TraceKind.HOLE, square(200, 0, 20), 100),
             new Drawn(1, TraceKind.HOLE, square(300, 0, 20), 100)
         };
-        assertThat(hood(four).need()).contains(RepairNeed.REPLACE);
+        assertThat(hood(four).need()).contains(RepairNeed.PATCH);
         assertThat(hood(new Drawn(1, TraceKind.ROT, square(0, 0, 100), 400)).need())
                 .contains(RepairNeed.REPLACE);
         assertThat(hood(new Drawn(1, TraceKind.PITTING, square(0, 0, 100), 600)).need())
