@@ -8,8 +8,8 @@ import quarterlight.car.Zone;
 import quarterlight.coverage.Gap;
 import quarterlight.findings.Findings;
 import quarterlight.marks.Contradiction;
-import quarterlight.rust.RepairNeed;
 import quarterlight.rust.ZoneRust;
+import quarterlight.rust.need.RepairNeed;
 
 /**
  * One car of a comparison as a whole; counts are over all zones of that car, not over the shared ones.

@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import quarterlight.finish.ZoneHistory;
 import quarterlight.marks.Contradiction;
-import quarterlight.rust.RepairNeed;
 import quarterlight.rust.ZoneRust;
+import quarterlight.rust.need.RepairNeed;
 import quarterlight.thickness.MeanDifference;
 import quarterlight.thickness.ZoneThickness;
 

@@ -2,7 +2,7 @@ package quarterlight.findings;
 
 import java.util.Map;
 import quarterlight.marks.Contradiction;
-import quarterlight.rust.RepairNeed;
+import quarterlight.rust.need.RepairNeed;
 import quarterlight.visit.Severity;
 
 /**

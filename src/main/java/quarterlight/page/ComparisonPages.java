@@ -27,8 +27,8 @@ import quarterlight.findings.Findings;
 import quarterlight.finish.FinishCautions;
 import quarterlight.finish.ZoneHistory;
 import quarterlight.marks.MarksReport;
-import quarterlight.rust.RepairNeed;
 import quarterlight.rust.ZoneRust;
+import quarterlight.rust.need.RepairNeed;
 import quarterlight.visit.Trial;
 
 /**

@@ -20,7 +20,7 @@ import quarterlight.visit.PhotoScale;
  * trace that came first; of the photos that show the same patch only the one with the smallest uncertainty counts.
  *
  * @param mm2 the area of them all, mm2
- * @param sdMm2 its standard deviation from the marking; marks of a shared scale move all their traces together
+ * @param sdMm2 its standard deviation; marks of a shared scale and its unseen tilt move all their traces together
  * @param patchesMm2 the area of each patch that hangs together
  */
 record RustPatches(double mm2, double sdMm2, List<Double> patchesMm2) {
@@ -129,6 +129,10 @@ record RustPatches(double mm2, double sdMm2, List<Double> patchesMm2) {
                 }
                 variance += joint * joint;
             }
+            double tilt = sharing.stream()
+                    .mapToDouble(piece -> piece.share() * piece.trace.area().tiltMm2())
+                    .sum();
+            variance += tilt * tilt;
         }
         return Math.sqrt(variance);
     }

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import quarterlight.rust.plane.CoinScale;
+import quarterlight.rust.plane.Lens;
 import quarterlight.rust.plane.MarkedArea;
 import quarterlight.rust.plane.OutlineShape;
 import quarterlight.rust.plane.PhotoPlane;
@@ -43,12 +44,13 @@ record TraceReading(TraceArea area, Optional<MeasuredTrace> measured) {
                     area(row, Optional.empty(), OptionalDouble.empty(), List.of(why)), Optional.empty());
         }
         Outline outline = drawnBack(trace.outline(), photo.orElseThrow());
-        MarkedArea marked = MarkedArea.of(outline, trace.scale(), markPx);
+        Lens lens = Lens.of(photo.orElseThrow().file(), marks(trace));
+        MarkedArea marked = MarkedArea.of(outline, trace.scale(), markPx, lens);
         TraceArea area = area(
                 row,
                 Optional.of(new Area(marked.mm2())),
                 OptionalDouble.of(marked.sdMm2()),
-                remarks(outline, trace, marked));
+                remarks(outline, trace, marked, lens));
         MeasuredTrace measured = new MeasuredTrace(row.id(), trace, plane.get(), OutlineShape.of(outline), marked);
         return new TraceReading(area, Optional.of(measured));
     }
@@ -59,6 +61,12 @@ record TraceReading(TraceArea area, Optional<MeasuredTrace> measured) {
         return new TraceArea(row.id(), trace.photo(), trace.kind(), trace.zone(), area, sdMm2, remarks);
     }
 
+    private static List<PixelPoint> marks(Trace trace) {
+        List<PixelPoint> marks = new ArrayList<>(trace.outline().shell());
+        marks.addAll(trace.scale().marks());
+        return marks;
+    }
+
     private static Outline drawnBack(Outline outline, Photo photo) {
         if (photo.file().width().isEmpty() || photo.file().height().isEmpty()) {
             return outline;
@@ -67,12 +75,13 @@ record TraceReading(TraceArea area, Optional<MeasuredTrace> measured) {
                 outline, photo.file().width().getAsInt(), photo.file().height().getAsInt());
     }
 
-    private static List<String> remarks(Outline outline, Trace trace, MarkedArea marked) {
+    private static List<String> remarks(Outline outline, Trace trace, MarkedArea marked, Lens lens) {
         List<String> remarks = new ArrayList<>();
+        TraceCheck.ofStatedSize(trace.scale(), lens).ifPresent(remarks::add);
         if (trace.scale() instanceof KnownLength) {
             remarks.add(
-                    "From a known length: right only if the camera looked square on and the length lies in the plane "
-                            + "of the patch; a tilt by 30 degrees puts it off by some 15 %.");
+                    "From a known length, which does not show how the panel is tilted: the stated error allows for a tilt "
+                            + "of up to 45 degrees. A card beside the patch is ten times as sure.");
         } else if (trace.scale() instanceof Coin coin) {
             if (reach(outline, coin.rim(), coinSizePx(coin)) > FAR) {
                 remarks.add("The outline reaches farther than three coins from the coin: one coin does not show the "

@@ -12,7 +12,11 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 import quarterlight.car.Substrate;
 import quarterlight.car.Zone;
-import quarterlight.rust.RepairEvidence.Damage;
+import quarterlight.rust.need.Loss;
+import quarterlight.rust.need.RepairAdvice;
+import quarterlight.rust.need.RepairEvidence;
+import quarterlight.rust.need.RepairEvidence.Damage;
+import quarterlight.rust.need.RepairRule;
 import quarterlight.units.Area;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.Severity;
@@ -59,16 +63,19 @@ final class ZoneJudgement {
         int holeCount = holes.patchesMm2().size() + unmeasured(kind -> kind == TraceKind.HOLE);
         OptionalInt grade =
                 percent.isPresent() ? OptionalInt.of(D610Grade.of(percent.getAsDouble())) : OptionalInt.empty();
-        RustPatches lost = together(EnumSet.of(TraceKind.HOLE, TraceKind.ROT));
         RepairAdvice advice = RepairRule.judge(new RepairEvidence(
                 zone,
+                visit.facts().car().body().construction(),
                 lookedAt,
-                kinds(),
-                grade,
+                traced,
                 percent,
+                grade,
                 holeCount,
-                largest,
-                percent(lost.mm2(), lost.mm2() > 0),
+                loss(TraceKind.HOLE, TraceKind.ROT),
+                loss(TraceKind.SCALE),
+                loss(TraceKind.PITTING),
+                kinds().contains(TraceKind.CRACK),
+                zoneArea.isPresent() ? OptionalDouble.of(zoneArea.get().mm2()) : OptionalDouble.empty(),
                 damage()));
         return new ZoneRust(
                 zone,
@@ -92,6 +99,16 @@ final class ZoneJudgement {
         return RustPatches.of(measured.stream()
                 .filter(trace -> kinds.contains(trace.trace().kind()))
                 .toList());
+    }
+
+    private Loss loss(TraceKind... kinds) {
+        Set<TraceKind> wanted = Set.of(kinds);
+        RustPatches patches = together(wanted);
+        double largest = patches.patchesMm2().stream()
+                .mapToDouble(Double::doubleValue)
+                .max()
+                .orElse(0);
+        return new Loss(largest, Math.max(largest, patches.mm2()), unmeasured(wanted::contains) > 0);
     }
 
     /** How many traces of some kinds lie on the zone and cannot be measured. */

@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import quarterlight.car.Zone;
+import quarterlight.rust.need.RepairAdvice;
+import quarterlight.rust.need.RepairNeed;
 import quarterlight.units.Area;
 
 /**

@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
+import quarterlight.rust.need.RepairNeed;
 import quarterlight.table.ZoneTable;
 import quarterlight.units.Area;
 import quarterlight.visit.Outline;
@@ -113,12 +114,15 @@ class RustReportTest {
                 Optional.empty());
         RustReport report = RustReport.of(TestVisits.coupe(List.of(near, far), List.of()), CATALOG, AREAS);
         double mm2 = 10_000 * (10.0 / 100) * (10.0 / 60);
-        assertThat(report.traces()).allSatisfy(trace -> {
-            assertThat(trace.area().orElseThrow().mm2()).isCloseTo(mm2, within(1e-6));
-            assertThat(trace.sdMm2().orElseThrow()).isBetween(0.01 * mm2, 0.05 * mm2);
-        });
+        assertThat(report.traces())
+                .allSatisfy(
+                        trace -> assertThat(trace.area().orElseThrow().mm2()).isCloseTo(mm2, within(1e-6)));
+        assertThat(report.traces().get(0).sdMm2().orElseThrow()).isBetween(0.05 * mm2, 0.15 * mm2);
+        assertThat(report.traces().get(1).sdMm2().orElseThrow())
+                .as("the farther from the coin, the less it shows")
+                .isBetween(0.3 * mm2, 0.6 * mm2);
         assertThat(report.traces().get(0).remarks()).isEmpty();
-        assertThat(report.traces().get(1).remarks()).singleElement().asString().contains("three coins");
+        assertThat(report.traces().get(1).remarks()).first().asString().contains("three coins");
         assertThat(report.zone(HOOD).orElseThrow().rust().orElseThrow().mm2()).isCloseTo(2 * mm2, within(1e-6));
     }
 
@@ -133,7 +137,7 @@ class RustReportTest {
 
     @Test
     void differentPhotosAddUpUnlessTheyShowTheSamePatch() {
-        Drawn near = new Drawn(1, TraceKind.SURFACE, square(100, 100, 1000), 10);
+        Drawn near = new Drawn(1, TraceKind.SURFACE, square(100, 100, 300), 100 / 3.0);
         Drawn far = new Drawn(2, TraceKind.SURFACE, square(100, 100, 110), 100);
         assertThat(hood(near, far).rust().orElseThrow().mm2()).isCloseTo(10_000 + 12_100, within(1e-6));
         ZoneRust same = hood(far.patch("lip"), near.patch("lip"));
@@ -229,14 +233,14 @@ class RustReportTest {
     }
 
     @Test
-    void manyHolesOrMuchLostMetalEndABoltOnPanel() {
+    void muchLostMetalEndsABoltOnPanelAndSmallHolesDoNot() {
         Drawn[] four = {
             new Drawn(1, TraceKind.HOLE, square(0, 0, 20), 100),
             new Drawn(1, TraceKind.HOLE, square(100, 0, 20), 100),
             new Drawn(1, TraceKind.HOLE, square(200, 0, 20), 100),
             new Drawn(1, TraceKind.HOLE, square(300, 0, 20), 100)
         };
-        assertThat(hood(four).need()).contains(RepairNeed.REPLACE);
+        assertThat(hood(four).need()).contains(RepairNeed.PATCH);
         assertThat(hood(new Drawn(1, TraceKind.ROT, square(0, 0, 100), 400)).need())
                 .contains(RepairNeed.REPLACE);
         assertThat(hood(new Drawn(1, TraceKind.PITTING, square(0, 0, 100), 600)).need())
@@ -302,6 +306,9 @@ class RustReportTest {
         // own part: 1.5 px * root(4 corners * (50^2 + 50^2)); scale: 2 marks, each 2 * 10000 / 100 mm2 per pixel
         double own = 1.5 * Math.sqrt(4 * 5000);
         double scale = 1.5 * Math.sqrt(2) * 200;
-        assertThat(area.sdMm2().orElseThrow()).isCloseTo(Math.hypot(own, scale), within(0.01));
+        // tilt that a ruler does not show: 0.25, and 1.06 for each focal length (0.8 of 4000 px) away from its middle
+        double tilt = Math.hypot(0.25, 1.06 * 50 / 3200);
+        assertThat(area.sdMm2().orElseThrow())
+                .isCloseTo(Math.hypot(Math.hypot(own, scale), 10_000 * tilt), within(0.01));
     }
 }

@@ -1,7 +1,10 @@
 package quarterlight.rust.plane;
 
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 
 /**
@@ -59,6 +62,12 @@ public record KnownThing(String name, double widthMm, double heightMm, boolean r
 
     private static KnownThing coin(String name, double diameterMm, String source) {
         return new KnownThing(name, diameterMm, diameterMm, true, source);
+    }
+
+    /** Two sides in words: {@code 85.6 x 53.98 mm}. */
+    static String size(double widthMm, double heightMm) {
+        DecimalFormat plain = new DecimalFormat("0.##", DecimalFormatSymbols.getInstance(Locale.ROOT));
+        return plain.format(widthMm) + " x " + plain.format(heightMm) + " mm";
     }
 
     /** Its area, mm2; of a rectangle with sharp corners. */

@@ -11,15 +11,16 @@ import quarterlight.visit.PixelPoint;
  * <p>Every mark (a corner of the outline, an end of the length, a corner of the rectangle, a point of the rim) is taken to be off by a normal
  * error of {@code markPx} in x and in y, each on its own. The errors are propagated to the area by its slope at the marks
  * (first order; GUM, JCGM 100:2008, section 5.1): exact for the outline's own part but for terms in markPx squared, the
- * scale's part by central differences. What is not in it: the bend of the lens and of the panel, a scale that lies in
- * another plane, and a judgement of where rust begins.
+ * scale's part by central differences. A tilt that the scale cannot see is added ({@link UnseenTilt}). What is not in it:
+ * the bend of the lens and of the panel, a scale that lies in another plane, and a judgement of where rust begins.
  *
  * @param mm2 area on the panel
  * @param outlineSlope root of the summed squared slopes over the outline's marks, mm2 per pixel
  * @param scaleSlopes slope for x and y of each mark of the scale in turn, mm2 per pixel
  * @param markPx standard deviation of a mark in x and in y, pixels
+ * @param tiltMm2 standard deviation from a tilt that the scale cannot see, mm2
  */
-public record MarkedArea(double mm2, double outlineSlope, List<Double> scaleSlopes, double markPx) {
+public record MarkedArea(double mm2, double outlineSlope, List<Double> scaleSlopes, double markPx, double tiltMm2) {
     /**
      * How well a hand hits a point that it sees, in x and in y, pixels of the photo. Judgement: a pixel or two at the
      * magnification in which one draws.
@@ -37,7 +38,7 @@ public record MarkedArea(double mm2, double outlineSlope, List<Double> scaleSlop
      *
      * @throws IllegalArgumentException if the scale's marks lie on one line
      */
-    public static MarkedArea of(Outline outline, PhotoScale scale, double markPx) {
+    public static MarkedArea of(Outline outline, PhotoScale scale, double markPx, Lens lens) {
         PhotoPlane plane = plane(scale);
         double slope2 = ringSlope2(outline.shell(), plane);
         for (List<PixelPoint> hole : outline.holes()) {
@@ -49,13 +50,15 @@ public record MarkedArea(double mm2, double outlineSlope, List<Double> scaleSlop
             scaleSlopes.add(slope(outline, moved(scale, i, STEP_PX, 0), moved(scale, i, -STEP_PX, 0)));
             scaleSlopes.add(slope(outline, moved(scale, i, 0, STEP_PX), moved(scale, i, 0, -STEP_PX)));
         }
-        return new MarkedArea(plane.areaMm2(outline), Math.sqrt(slope2), scaleSlopes, markPx);
+        double mm2 = plane.areaMm2(outline);
+        double tilt = UnseenTilt.ofArea(UnseenTilt.middle(outline.shell()), scale, lens);
+        return new MarkedArea(mm2, Math.sqrt(slope2), scaleSlopes, markPx, tilt * mm2);
     }
 
-    /** Standard deviation of the area from the marking, mm2. */
+    /** Standard deviation of the area from the marking and from a tilt that the scale cannot see, mm2. */
     public double sdMm2() {
         double scale2 = scaleSlopes.stream().mapToDouble(s -> s * s).sum();
-        return markPx * Math.sqrt(outlineSlope * outlineSlope + scale2);
+        return Math.hypot(markPx * Math.sqrt(outlineSlope * outlineSlope + scale2), tiltMm2);
     }
 
     private static PhotoPlane plane(PhotoScale scale) {

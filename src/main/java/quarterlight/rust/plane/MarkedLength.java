@@ -10,10 +10,10 @@ import quarterlight.visit.PixelPoint;
  * The length of a line on the panel with what the hand that marked it leaves open. Immutable.
  * <p>As for {@link MarkedArea}, every mark (two ends, and those of the scale) is taken to be off by a normal error of
  * {@code markPx} in x and in y, each on its own, and carried to the length by central differences (first order; GUM, JCGM
- * 100:2008, section 5.1). Lens, bend and a line that lies in another plane than the scale are not in it.
+ * 100:2008, section 5.1). A tilt that the scale cannot see is added ({@link UnseenTilt}). Lens, bend and a line that lies in another plane than the scale are not in it.
  *
  * @param mm length on the panel
- * @param sdMm its standard deviation from the marking
+ * @param sdMm its standard deviation from the marking and the unseen tilt
  */
 public record MarkedLength(double mm, double sdMm) {
     private static final double STEP_PX = 0.25;
@@ -32,7 +32,8 @@ public record MarkedLength(double mm, double sdMm) {
             double byY = slope(marks, i, 0, STEP_PX, scale);
             slopes2 += byX * byX + byY * byY;
         }
-        return Optional.of(new MarkedLength(mm.get(), markPx * Math.sqrt(slopes2)));
+        double tilt = mm.get() * UnseenTilt.ofLength(from, to, scale, Lens.ofMarks(marks));
+        return Optional.of(new MarkedLength(mm.get(), Math.hypot(markPx * Math.sqrt(slopes2), tilt)));
     }
 
     /** How far the length moves with one mark, mm per pixel; infinite where the scale fails beside the mark. */

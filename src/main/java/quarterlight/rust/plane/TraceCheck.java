@@ -47,6 +47,11 @@ public final class TraceCheck {
                 .or(() -> ofHorizon(trace.outline(), trace.scale()));
     }
 
+    /** A remark that a rectangle cannot have the stated size, by the camera it would imply; empty if it can. */
+    public static Optional<String> ofStatedSize(PhotoScale scale, Lens lens) {
+        return scale instanceof KnownRectangle rectangle ? ImpliedCamera.problem(rectangle, lens) : Optional.empty();
+    }
+
     /** What is wrong with the outline alone. */
     public static Optional<String> ofOutline(Outline outline) {
         Polygon shape = OutlineShape.of(outline);

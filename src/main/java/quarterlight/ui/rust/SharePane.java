@@ -8,7 +8,7 @@ import javax.swing.JPanel;
 import javax.swing.JSlider;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
-import quarterlight.rust.RustColor;
+import quarterlight.rust.color.RustColor;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Look;

@@ -20,6 +20,9 @@ import quarterlight.visit.PixelPoint;
  */
 class CoinTraceTest {
     private static final double DIAMETER_MM = 24.26;
+    /** A camera so far away that nothing gets smaller with distance. */
+    private static final Lens FAR = new Lens(1e9, new PixelPoint(1500, 1000));
+
     private static final double WIDTH_MM = 20;
     private static final double HEIGHT_MM = 16;
 
@@ -69,7 +72,7 @@ class CoinTraceTest {
         PixelPoint a = plane.toMm(sight.px(-4, 7));
         PixelPoint b = plane.toMm(sight.px(26, -33));
         assertThat(Math.hypot(a.x() - b.x(), a.y() - b.y())).isCloseTo(50, within(1e-6));
-        MarkedArea marked = MarkedArea.of(sight.rectangle(p -> p), coin, MarkedArea.USUAL_MARK_PX);
+        MarkedArea marked = MarkedArea.of(sight.rectangle(p -> p), coin, MarkedArea.USUAL_MARK_PX, FAR);
         assertThat(marked.mm2()).isCloseTo(WIDTH_MM * HEIGHT_MM, within(1e-6));
         assertThat(marked.sdMm2()).isPositive();
     }
@@ -85,7 +88,8 @@ class CoinTraceTest {
         Sight sight = new Sight(20, tilt, 65, 8);
         int covered = 0;
         for (int i = 0; i < 500; i++) {
-            MarkedArea area = MarkedArea.of(sight.rectangle(hand), sight.coin(marks, hand), MarkedArea.USUAL_MARK_PX);
+            MarkedArea area =
+                    MarkedArea.of(sight.rectangle(hand), sight.coin(marks, hand), MarkedArea.USUAL_MARK_PX, FAR);
             covered += Math.abs(area.mm2() - WIDTH_MM * HEIGHT_MM) <= 2 * area.sdMm2() ? 1 : 0;
         }
         assertThat(covered / 5.0).as("seed %d", seed).isBetween(90.0, 99.0);

@@ -5,7 +5,7 @@ import java.util.BitSet;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
-import quarterlight.rust.RustColor;
+import quarterlight.rust.color.RustColor;
 import quarterlight.ui.kit.LatestWork;
 import quarterlight.ui.kit.Listeners;
 import quarterlight.ui.kit.Look;

@@ -1,4 +1,4 @@
-package quarterlight.rust;
+package quarterlight.rust.color;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

@@ -1,4 +1,4 @@
-package quarterlight.rust;
+package quarterlight.rust.need;
 
 import quarterlight.units.Worded;
 

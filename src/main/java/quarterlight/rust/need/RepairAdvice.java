@@ -1,4 +1,4 @@
-package quarterlight.rust;
+package quarterlight.rust.need;
 
 import java.util.List;
 import java.util.Objects;

@@ -1,4 +1,4 @@
-package quarterlight.rust;
+package quarterlight.rust.color;
 
 import java.util.List;
 

@@ -1,0 +1,129 @@
+package quarterlight.rust.need;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import quarterlight.car.ZoneGroup;
+
+/**
+ * The rule that leads from how far rust goes in a zone, whether it went through, damage, and what the zone carries in this
+ * construction, to its repair need: of the {@linkplain NeedClause clauses} that hold the strongest decides, and all that
+ * hold are reasons. Any other rust asks to be cleaned and painted. Written out in {@code docs/methods/rust.md}.
+ */
+public final class RepairRule {
+    public static final String STRUCTURAL_CAUTION =
+            "This zone carries load. Have it judged by a licensed person before the car is driven, lifted or jacked "
+                    + "there; local rules say what may be repaired and by whom.";
+    static final String LIFT_CAUTION =
+            "Nobody goes under a car that only a jack holds up: it stands on stands or a lift, on firm ground.";
+    static final String FUEL_BRAKE_CAUTION =
+            "Rust on fuel or brake parts can let go without warning: no driving and no open flame or spark until a "
+                    + "licensed person has judged them.";
+    static final String PAINT_CAUTION =
+            "Old paint may hold lead, chromium or cadmium: no dry sanding or blowing; follow local rules for the dust.";
+
+    private static final int CLEAN_GRADE = 10;
+
+    private final RepairEvidence e;
+    private final Load load;
+    private RepairNeed need = RepairNeed.NONE;
+    private final List<String> reasons = new ArrayList<>();
+
+    private RepairRule(RepairEvidence evidence) {
+        this.e = evidence;
+        this.load = evidence.load();
+    }
+
+    /** What the zone needs. */
+    public static RepairAdvice judge(RepairEvidence evidence) {
+        RepairRule rule = new RepairRule(evidence);
+        for (NeedClause clause : NeedClause.of(rule.load)) {
+            if (clause.holds(evidence)) {
+                rule.say(clause.need(), rule.sentence(clause));
+            }
+        }
+        rule.rust();
+        return rule.advice();
+    }
+
+    private String sentence(NeedClause clause) {
+        Extent found = clause.measure().in(e);
+        String what = clause.measure().words();
+        if (clause.measure() == NeedClause.Measure.LOST_LARGEST) {
+            what = lostInWords();
+        } else if (found.known() > 0) {
+            what += ", " + clause.measure().figure(found.known());
+        } else if (clause.from() > 0) {
+            what += ", size not known: measure it";
+        }
+        return clause.need() == RepairNeed.STRUCTURAL
+                ? what + " in a zone that carries load: in question, to be judged by a licensed person"
+                : what;
+    }
+
+    private String lostInWords() {
+        String largest = e.lost().unmeasured()
+                ? "of unknown size"
+                : String.format(Locale.ROOT, "%,.0f mm2", e.lost().largestMm2());
+        if (e.holes() == 0) {
+            return "metal rotted through, " + largest;
+        }
+        return e.holes() == 1 ? "1 hole, " + largest : e.holes() + " holes, the largest " + largest;
+    }
+
+    private void rust() {
+        if (e.rusted() && e.grade().isEmpty()) {
+            say(RepairNeed.REFINISH, "rust of unknown share");
+        } else if (e.rusted() && e.grade().getAsInt() < CLEAN_GRADE) {
+            say(
+                    RepairNeed.REFINISH,
+                    "rust over " + share() + " of the zone, ASTM D610 grade "
+                            + e.grade().getAsInt());
+        } else if (e.rusted()) {
+            say(RepairNeed.NONE, "rust over " + share() + " of the zone, ASTM D610 grade 10: touch up");
+        } else if (e.lookedAt()) {
+            say(RepairNeed.NONE, "looked at, no rust found");
+        } else {
+            say(RepairNeed.NONE, "not looked at for rust");
+        }
+    }
+
+    private String share() {
+        double percent = e.percent().orElse(0);
+        return percent < 0.01
+                ? "less than 0.01 %"
+                : String.format(Locale.ROOT, percent < 1 ? "%.2f %%" : "%.1f %%", percent);
+    }
+
+    private void say(RepairNeed atLeast, String reason) {
+        if (reasons.contains(reason)) {
+            return;
+        }
+        if (atLeast.compareTo(need) > 0) {
+            need = atLeast;
+            reasons.add(0, reason);
+        } else {
+            reasons.add(reason);
+        }
+    }
+
+    private RepairAdvice advice() {
+        List<String> cautions = new ArrayList<>();
+        boolean work = need != RepairNeed.NONE;
+        if (need == RepairNeed.STRUCTURAL) {
+            cautions.add(STRUCTURAL_CAUTION);
+        }
+        if (work && load == Load.FLUID) {
+            cautions.add(FUEL_BRAKE_CAUTION);
+        }
+        if (work && e.zone().group() == ZoneGroup.UNDER) {
+            cautions.add(LIFT_CAUTION);
+        }
+        if (work && load != Load.FITTING) {
+            cautions.add(PAINT_CAUTION);
+        }
+        Optional<RepairNeed> answer = work || e.lookedAt() ? Optional.of(need) : Optional.empty();
+        return new RepairAdvice(answer, reasons, cautions);
+    }
+}
