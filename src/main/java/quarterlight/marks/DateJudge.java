@@ -1,11 +1,16 @@
 package quarterlight.marks;
 
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import quarterlight.marks.code.Completion;
+import quarterlight.marks.code.DateAmidWords;
 import quarterlight.marks.code.DateCandidate;
 import quarterlight.marks.code.DatePattern;
 import quarterlight.marks.code.DatePatterns;
@@ -13,15 +18,26 @@ import quarterlight.marks.code.GlassMark;
 import quarterlight.marks.code.TireDate;
 import quarterlight.marks.code.Unread;
 import quarterlight.visit.Mark;
+import quarterlight.visit.MarkKind;
 
 /** Judges date codes, tires and glass by the build window. */
 final class DateJudge {
+    /** Kinds on which assemblies are often dated by month and day alone; common practice. */
+    private static final Set<MarkKind> BEARING_DAYS = EnumSet.of(MarkKind.STAMP, MarkKind.TAG);
+    /** Kinds that as often bear a number and no date; common practice. */
+    private static final Set<MarkKind> NUMBERED = EnumSet.of(MarkKind.TAG);
+
+    private static final int DAYS_OF_YEAR = 366;
+
     private final Optional<BuildWindow> window;
+    private final Optional<LocalDate> visitDay;
     private final DatePatterns patterns;
     private final UsualLeads leads;
 
-    DateJudge(Optional<BuildWindow> window, DatePatterns patterns, UsualLeads leads) {
+    /** @param visitDay the day of the visit, if known: nothing was dated after it */
+    DateJudge(Optional<BuildWindow> window, Optional<LocalDate> visitDay, DatePatterns patterns, UsualLeads leads) {
         this.window = window;
+        this.visitDay = visitDay;
         this.patterns = patterns;
         this.leads = leads;
     }
@@ -40,13 +56,94 @@ final class DateJudge {
                             + "': name one that is listed, or write its form with braces");
         }
         List<Completion> completions = asked.get().read(text);
-        if (completions.isEmpty()) {
-            String said = mark.pattern()
-                    .map(name -> "does not suit the pattern " + name)
-                    .orElse("suits no date pattern; if it is no date, the pattern '" + DatePattern.NONE + "' says so");
-            return Judgement.bare(Verdict.MALFORMED, text + " " + said);
+        if (!completions.isEmpty()) {
+            return judge(mark, completions, List.of());
         }
-        return judge(mark, completions, List.of());
+        if (mark.pattern().isPresent()) {
+            List<Completion> days = asked.get().readWithoutYear(text);
+            return days.isEmpty()
+                    ? Judgement.bare(
+                            Verdict.MALFORMED,
+                            text + " does not suit the pattern "
+                                    + mark.pattern().get())
+                    : withoutYear(mark, text, days);
+        }
+        return otherwise(mark, text);
+    }
+
+    /** A text that no pattern of a year reads as a whole: a stamp's month and day, a date among words, or none. */
+    private Judgement otherwise(Mark mark, String text) {
+        List<Completion> days =
+                BEARING_DAYS.contains(mark.kind()) ? patterns.readWithoutYear(text) : List.<Completion>of();
+        if (!days.isEmpty()) {
+            return withoutYear(mark, text, days);
+        }
+        Optional<DateAmidWords> amid = patterns.readAmidWords(text);
+        if (amid.isPresent()) {
+            return amidWords(mark, amid.get());
+        }
+        return NUMBERED.contains(mark.kind())
+                ? Judgement.bare(Verdict.NOT_APPLICABLE, "it is a number and bears no date")
+                : Judgement.bare(
+                        Verdict.MALFORMED,
+                        text + " suits no date pattern; if it is no date, the pattern '" + DatePattern.NONE
+                                + "' says so");
+    }
+
+    /** A day without a year: of all years, those within one of the build count. */
+    private Judgement withoutYear(Mark mark, String text, List<Completion> days) {
+        if (window.isEmpty()) {
+            return Judgement.bare(
+                    Verdict.CANNOT_TELL,
+                    text
+                            + " says a month and a day without a year, and neither a build date nor a model year of the car"
+                            + " is given to resolve it by");
+        }
+        WindowRule rule = rule(mark);
+        List<Completion> near = kept(days, date -> rule.distanceDays(date) <= DAYS_OF_YEAR);
+        return judge(
+                mark,
+                near,
+                List.of("It bears no year: of all years, the one that suits the build date is taken, so that it fits"
+                        + " proves little"));
+    }
+
+    private Judgement amidWords(Mark mark, DateAmidWords amid) {
+        Judgement judged = judge(mark, amid.completions(), List.of("Beside the date stands: " + amid.words()));
+        String why = "read from '" + amid.text() + "': " + judged.why();
+        return judged.because(
+                amid.isRework() && judged.verdict() == Verdict.TOO_LATE
+                        ? why + "; it says when the part was reworked, not when it was made"
+                        : why);
+    }
+
+    /** A certification label: two numbers are month and year before anything else. */
+    Judgement label(Mark mark, String text) {
+        if (mark.pattern().isPresent() || !LabelRule.isTwoNumbers(text)) {
+            return code(mark, text);
+        }
+        List<Completion> completions = LabelRule.monthAndYear(text);
+        return completions.isEmpty()
+                ? Judgement.bare(
+                        Verdict.MALFORMED,
+                        text + ": the two numbers of a label are month and year, and there is no such month")
+                : judge(mark, completions, List.of());
+    }
+
+    private WindowRule rule(Mark mark) {
+        return new WindowRule(window.orElseThrow(), leads.before(mark), leads.after(mark));
+    }
+
+    private static List<Completion> kept(List<Completion> completions, Predicate<DateCandidate> which) {
+        List<Completion> left = new ArrayList<>();
+        for (Completion completion : completions) {
+            List<DateCandidate> dates =
+                    completion.candidates().stream().filter(which).toList();
+            if (!dates.isEmpty()) {
+                left.add(new Completion(completion.text(), dates));
+            }
+        }
+        return left;
     }
 
     private Optional<DatePatterns> asked(Mark mark) {
@@ -72,17 +169,26 @@ final class DateJudge {
                     "it does not end in the three or four digits of a week that there is (49 CFR 574.5); the whole number"
                             + " may stand on the other side of the tire only");
         }
+        if (visitDay.isPresent()) {
+            List<Completion> past = kept(completions, week -> !week.from().isAfter(visitDay.get()));
+            if (past.isEmpty()) {
+                return Judgement.bare(
+                        Verdict.MALFORMED,
+                        "it says the week of "
+                                + DateText.of(
+                                        completions.get(0).candidates().get(0).from(),
+                                        completions.get(0).candidates().get(0).from())
+                                + ", which lies after the visit: read it again");
+            }
+            completions = past;
+        }
         boolean oldForm = completions.get(0).text().length() == 3;
         List<String> decoded = oldForm
                 ? List.of("Three digits: made before 2000, the decade is open (49 CFR 574.5)")
                 : List.of("Four digits: week and year of making (49 CFR 574.5)");
         Judgement judged = judge(mark, completions, decoded);
         return judged.verdict() == Verdict.TOO_LATE
-                ? new Judgement(
-                        judged.verdict(),
-                        judged.why() + ": it was renewed in service, as tires are",
-                        judged.candidates(),
-                        judged.decoded())
+                ? judged.because(judged.why() + ": it was renewed in service, as tires are")
                 : judged;
     }
 
@@ -94,14 +200,24 @@ final class DateJudge {
                 GlassMark.read(text));
     }
 
+    /** A model year against the build: no part's lead lies between them. */
+    Judgement modelYear(List<Completion> completions) {
+        return judge(completions, List.of(), window.map(built -> new WindowRule(built, 0, 0)));
+    }
+
+    /** Judges by the usual leads of the mark. */
+    private Judgement judge(Mark mark, List<Completion> completions, List<String> decoded) {
+        return judge(completions, decoded, window.map(built -> rule(mark)));
+    }
+
     /** Judges by the rule: every way to fill in unread letters must lead to the same verdict. */
-    Judgement judge(Mark mark, List<Completion> completions, List<String> decoded) {
+    private Judgement judge(List<Completion> completions, List<String> decoded, Optional<WindowRule> asked) {
         List<DateCandidate> all = distinct(completions);
-        if (window.isEmpty()) {
+        if (asked.isEmpty()) {
             return new Judgement(
                     Verdict.CANNOT_TELL, "neither a build date nor a model year of the car is given", all, decoded);
         }
-        WindowRule rule = new WindowRule(window.get(), leads.before(mark), leads.after(mark));
+        WindowRule rule = asked.get();
         List<DateCandidate> ranked = rule.ranked(all);
         Set<Verdict> verdicts = rule.verdicts(completions);
         if (verdicts.size() > 1) {

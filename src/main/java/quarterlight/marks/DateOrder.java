@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import quarterlight.car.ZoneId;
 import quarterlight.marks.code.DateCandidate;
 import quarterlight.marks.order.DaySet;
@@ -120,10 +121,25 @@ public record DateOrder(Optional<DaySet> built, Map<RecordId, DaySet> left, List
             return new Lag(i + 1, BUILT, -tolerance, tolerance);
         }
         if (stage.filter(UsualLeads::isAfterBuild).isPresent()) {
-            return new Lag(BUILT, i + 1, 0, leads.after(mark));
+            return new Lag(
+                    stage.filter(MarkStage.SOLD::equals).isPresent() ? shipped(events) : BUILT,
+                    i + 1,
+                    0,
+                    leads.after(mark));
         }
         int next = stage.map(s -> next(i, s, events)).orElse(BUILT);
         return new Lag(i + 1, next, 0, leads.before(mark));
+    }
+
+    /** The shipping that a sale comes after; the build where none is dated. */
+    private static int shipped(List<JudgedMark> events) {
+        return IntStream.range(0, events.size())
+                .filter(k -> stage(events.get(k).mark())
+                        .filter(MarkStage.SHIPPED::equals)
+                        .isPresent())
+                .map(k -> k + 1)
+                .findFirst()
+                .orElse(BUILT);
     }
 
     /** The event that comes next: a later stage of the same part, else the assembly of its zone, else the build. */

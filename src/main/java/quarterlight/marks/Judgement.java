@@ -19,6 +19,11 @@ record Judgement(Verdict verdict, String why, List<DateCandidate> candidates, Li
         decoded = List.copyOf(decoded);
     }
 
+    /** The same for another reason. */
+    Judgement because(String reason) {
+        return new Judgement(verdict, reason, candidates, decoded);
+    }
+
     static Judgement bare(Verdict verdict, String why) {
         return new Judgement(verdict, why, List.of(), List.of());
     }

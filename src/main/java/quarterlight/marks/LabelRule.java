@@ -5,6 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import quarterlight.marks.code.Completion;
+import quarterlight.marks.code.DatePattern;
+import quarterlight.marks.code.DatePatterns;
 import quarterlight.visit.Mark;
 
 /**
@@ -16,7 +19,25 @@ final class LabelRule {
     private static final LocalDate FIRST_REQUIRED = LocalDate.of(1969, 9, 1);
     private static final Pattern PLACES = Pattern.compile("door-.*|.-pillar-.*|dash|steering-column|cab-corner-.*");
 
+    private static final Pattern TWO_NUMBERS = Pattern.compile("[0-9?]{1,4}[ /.-]+[0-9?]{1,4}");
+    private static final DatePatterns MONTH_FIRST = new DatePatterns(List.of(
+            new DatePattern("month-year", "{m} {yy}", "03/73", "March 1973"),
+            new DatePattern("month-long-year", "{m} {yyyy}", "03/1973", "March 1973")));
+    private static final DatePatterns YEAR_FIRST = new DatePatterns(List.of(
+            new DatePattern("year-month", "{yy} {mm}", "73-03", "March 1973"),
+            new DatePattern("long-year-month", "{yyyy} {mm}", "1973-03", "March 1973")));
+
     private LabelRule() {}
+
+    /** Two numbers of a label: month and year (49 CFR 567.4); the year first only where the first can be no month. */
+    static List<Completion> monthAndYear(String text) {
+        List<Completion> usual = MONTH_FIRST.read(text);
+        return usual.isEmpty() ? YEAR_FIRST.read(text) : usual;
+    }
+
+    static boolean isTwoNumbers(String text) {
+        return TWO_NUMBERS.matcher(text.strip()).matches();
+    }
 
     /** True for a label at a place where certification labels are; one elsewhere may be a part's own. */
     static boolean saysBuild(Mark mark) {

@@ -72,7 +72,7 @@ public record MarksReport(
             this.visit = visit;
             this.patterns = patterns;
             this.window = BuildWindow.of(visit.facts().car());
-            this.dates = new DateJudge(window, patterns, UsualLeads.V1);
+            this.dates = new DateJudge(window, visit.facts().date(), patterns, UsualLeads.V1);
             this.numbers = new NumberJudge(visit.facts().car(), window, dates);
         }
 
@@ -124,16 +124,16 @@ public record MarksReport(
             }
             boolean asked = mark.pattern().isPresent();
             return switch (mark.kind()) {
-                case VIN -> numbers.judge(mark, text);
+                case VIN -> numbers.judge(text);
                 case TIRE -> dates.tire(mark, text);
                 case LABEL ->
                     isLongNumber(text) && !asked
-                            ? numbers.judge(mark, text)
-                            : LabelRule.with(dates.code(mark, text), mark, window);
+                            ? numbers.judge(text)
+                            : LabelRule.with(dates.label(mark, text), mark, window);
                 case GLASS -> asked ? dates.code(mark, text) : dates.glass(text);
                 default -> {
                     if (!asked && isLongNumber(text)) {
-                        yield numbers.judge(mark, text);
+                        yield numbers.judge(text);
                     }
                     yield !asked && isNumber(mark, text)
                             ? Judgement.bare(

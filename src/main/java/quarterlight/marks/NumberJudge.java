@@ -11,7 +11,6 @@ import quarterlight.marks.code.Completion;
 import quarterlight.marks.code.DateCandidate;
 import quarterlight.marks.code.Unread;
 import quarterlight.marks.code.VehicleNumber;
-import quarterlight.visit.Mark;
 
 /**
  * Judges identity numbers: 17 characters by 49 CFR 565 from model year 1981 on and in its region; no published rule reaches others.
@@ -30,7 +29,7 @@ final class NumberJudge {
         this.dates = dates;
     }
 
-    Judgement judge(Mark mark, String text) {
+    Judgement judge(String text) {
         String plain = VehicleNumber.plain(text);
         if (isBeforeRule()) {
             return Judgement.bare(
@@ -49,7 +48,7 @@ final class NumberJudge {
         if (foreign.isPresent()) {
             return Judgement.bare(Verdict.NOT_APPLICABLE, foreign.get());
         }
-        return Unread.count(plain) == 0 ? read(mark, plain) : partlyRead(mark, plain);
+        return Unread.count(plain) == 0 ? read(plain) : partlyRead(plain);
     }
 
     /** Surely before the first model year of the rule; without a model year, built before July of the year before it. */
@@ -82,7 +81,7 @@ final class NumberJudge {
         return Optional.empty();
     }
 
-    private Judgement read(Mark mark, String plain) {
+    private Judgement read(String plain) {
         Optional<VehicleNumber> number = VehicleNumber.of(plain);
         if (number.isEmpty()) {
             return Judgement.bare(
@@ -100,7 +99,7 @@ final class NumberJudge {
                     Verdict.MALFORMED,
                     "place 10 holds " + number.get().yearLetter() + ", which stands for no model year (49 CFR 565)");
         }
-        Judgement judged = dates.judge(mark, List.of(new Completion(plain, years)), List.of());
+        Judgement judged = dates.modelYear(List.of(new Completion(plain, years)));
         int year = years.get(0).to().getYear();
         return new Judgement(
                 judged.verdict(),
@@ -124,7 +123,7 @@ final class NumberJudge {
                 .filter(year -> modelYear.isPresent() && modelYear.getAsInt() != year);
     }
 
-    private Judgement partlyRead(Mark mark, String plain) {
+    private Judgement partlyRead(String plain) {
         int unread = Unread.count(plain);
         if (unread > MOST_UNREAD) {
             return Judgement.bare(
@@ -139,7 +138,7 @@ final class NumberJudge {
             return Judgement.bare(
                     Verdict.MALFORMED, "whatever the unread character is, the check digit does not hold (49 CFR 565)");
         }
-        Judgement judged = dates.judge(mark, completions, List.of());
+        Judgement judged = dates.modelYear(completions);
         boolean open = judged.verdict() == Verdict.FITS || judged.verdict() == Verdict.CANNOT_TELL;
         String letters = unread == 1 ? letters(plain, possible) : "";
         return new Judgement(

@@ -13,13 +13,15 @@ import quarterlight.units.Worded;
  * Two numbers that should say the same, letter by letter; an unread letter on either side agrees with any. Blanks, hyphens and
  * stars do not count.
  *
+ * @param read as read, all its views together
  * @param against what it is compared with, for the reader
  * @param expected as that says it
  * @param unread places, from 1, where a letter is unread on one side at least
  * @param differing places, from 1, where read letters differ; all places beyond the shorter one
  */
-public record NumberMatch(String against, String expected, List<Integer> unread, List<Integer> differing) {
+public record NumberMatch(String read, String against, String expected, List<Integer> unread, List<Integer> differing) {
     public NumberMatch {
+        Objects.requireNonNull(read, "read");
         Objects.requireNonNull(against, "against");
         Objects.requireNonNull(expected, "expected");
         unread = List.copyOf(unread);
@@ -52,7 +54,7 @@ public record NumberMatch(String against, String expected, List<Integer> unread,
                 differing.add(i + 1);
             }
         }
-        return new NumberMatch(against, expected, unread, differing);
+        return new NumberMatch(text, against, expected, unread, differing);
     }
 
     public State state() {
@@ -66,7 +68,8 @@ public record NumberMatch(String against, String expected, List<Integer> unread,
             case OPEN ->
                 "agrees with " + against + " as far as it was read, " + places(unread)
                         + " unread: the match stays open";
-            case DIFFERS -> "differs from " + against + ", " + expected + ", at " + places(differing);
+            case DIFFERS ->
+                "differs from " + against + " at " + places(differing) + ": read " + read + ", not " + expected;
         };
     }
 

@@ -1,5 +1,6 @@
 package quarterlight.marks;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +21,7 @@ import quarterlight.visit.Mark;
 import quarterlight.visit.MarkKind;
 import quarterlight.visit.MarkStage;
 import quarterlight.visit.PhotoId;
+import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitParts;
 
 /** A car and its marks, told in few words. */
@@ -27,6 +29,7 @@ final class MarkTeller {
     private final Car car;
     private final List<Mark> marks = new ArrayList<>();
     private final List<Feature> features = new ArrayList<>();
+    private Optional<LocalDate> visited = Optional.empty();
 
     private MarkTeller(OptionalInt modelYear, Optional<PartialDate> built) {
         car = new Car(
@@ -51,6 +54,11 @@ final class MarkTeller {
 
     static MarkTeller undated() {
         return new MarkTeller(OptionalInt.empty(), Optional.empty());
+    }
+
+    MarkTeller visited(String day) {
+        visited = Optional.of(LocalDate.parse(day));
+        return this;
     }
 
     MarkTeller mark(String part, MarkKind kind, String text) {
@@ -128,11 +136,29 @@ final class MarkTeller {
 
     MarksReport report() {
         return MarksReport.of(
-                new VisitParts(VisitParts.facts(car, java.time.ZoneId.of("UTC")))
+                new VisitParts(facts())
                         .marks(VisitParts.rows(marks))
                         .features(VisitParts.rows(features))
                         .record(),
                 DatePatternTable.load());
+    }
+
+    private VisitFacts facts() {
+        VisitFacts bare = VisitParts.facts(car, java.time.ZoneId.of("UTC"));
+        return new VisitFacts(
+                car,
+                bare.timezone(),
+                bare.inspector(),
+                bare.client(),
+                visited,
+                bare.place(),
+                bare.odometer(),
+                bare.light(),
+                bare.lifted(),
+                bare.takenApart(),
+                bare.claimed(),
+                bare.gaugeRange(),
+                bare.choices());
     }
 
     JudgedMark first() {

@@ -22,6 +22,7 @@ final class DateCode {
     private static final String DIGITS = "0123456789";
     private static final int FIRST_YEAR = 1920;
     private static final int LAST_YEAR = 2039;
+    private static final int MAX_LETTERS = 3;
     private static final String BETWEEN = " -/.";
 
     private final DatePattern pattern;
@@ -53,8 +54,10 @@ final class DateCode {
         int at = filled.length();
         if (inForm == form.length()) {
             if (at == text.length()) {
-                fields.candidate(pattern.name())
-                        .ifPresent(date -> found.computeIfAbsent(filled, key -> new LinkedHashSet<>())
+                IntStream years = pattern.bearsYear() ? IntStream.of(fields.year()) : years(1, 0);
+                years.mapToObj(fields::withYear)
+                        .flatMap(dated -> dated.candidate(pattern.name()).stream())
+                        .forEach(date -> found.computeIfAbsent(filled, key -> new LinkedHashSet<>())
                                 .add(date));
             }
             return;
@@ -104,6 +107,7 @@ final class DateCode {
             case "dd" -> number(filled, 2, 2, 31, next, fields::withDay);
             case "ddd" -> number(filled, 3, 3, 366, next, fields::withDayOfYear);
             case "ww" -> number(filled, 2, 2, 53, next, fields::withWeek);
+            case "a" -> letters(filled, next, fields);
             case "q" -> number(filled, 1, 1, 4, next, fields::withQuarter);
             default -> throw new IllegalArgumentException("the pattern " + pattern.name() + " has no field " + name);
         }
@@ -150,6 +154,18 @@ final class DateCode {
             for (char c : choices(filled.length(), letters).toCharArray()) {
                 match(next, filled + c, month.apply(letters.indexOf(c) + 1));
             }
+        }
+    }
+
+    private void letters(String filled, int next, DateFields fields) {
+        String more = filled;
+        for (int n = 1; n <= MAX_LETTERS && more.length() < text.length(); n++) {
+            char c = text.charAt(more.length());
+            if (!Character.isLetter(c) && c != Unread.LETTER) {
+                return;
+            }
+            more += c;
+            match(next, more, fields);
         }
     }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * The date patterns at hand, in the order in which they are listed. Immutable.
@@ -37,18 +38,27 @@ public record DatePatterns(List<DatePattern> all) {
     }
 
     /**
-     * What a text can mean by these patterns.
+     * What a text can mean by the patterns that bear a year.
      *
      * @param text as read; case does not matter; {@link Unread#LETTER} for a letter that could not be read, at most
      *     {@link #MOST_UNREAD}
      * @return one completion for each way to fill in the unread letters that means a date; empty if no pattern suits
      */
     public List<Completion> read(String text) {
+        return read(text, DatePattern::bearsYear);
+    }
+
+    /** What a text can mean by the patterns of month and day alone: that day in every year. */
+    public List<Completion> readWithoutYear(String text) {
+        return read(text, pattern -> !pattern.bearsYear());
+    }
+
+    private List<Completion> read(String text, Predicate<DatePattern> which) {
         if (Unread.count(text) > MOST_UNREAD) {
             throw new IllegalArgumentException("more than " + MOST_UNREAD + " letters of " + text + " are unread");
         }
         Map<String, Set<DateCandidate>> found = new LinkedHashMap<>();
-        for (DatePattern pattern : all) {
+        for (DatePattern pattern : all.stream().filter(which).toList()) {
             DateCode.read(pattern, text)
                     .forEach((filled, dates) -> found.computeIfAbsent(filled, key -> new LinkedHashSet<>())
                             .addAll(dates));
@@ -56,6 +66,11 @@ public record DatePatterns(List<DatePattern> all) {
         return found.entrySet().stream()
                 .map(entry -> new Completion(entry.getKey(), List.copyOf(entry.getValue())))
                 .toList();
+    }
+
+    /** The date that stands among other words of a text, if the text is none as a whole. */
+    public Optional<DateAmidWords> readAmidWords(String text) {
+        return DateAmidWords.find(text, this);
     }
 
     /** True if some pattern reads the text as a date. */
