@@ -15,6 +15,7 @@ import java.sql.Statement;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import quarterlight.file.PlacedFile;
 
 /**
  * Gives the originals of a visit that was just upgraded the names that its database now has for them: the whole digest in place of its first 12 digits.
@@ -43,7 +44,7 @@ final class EarlierNames {
                 if (Files.isRegularFile(before, LinkOption.NOFOLLOW_LINKS)
                         && !Files.exists(folder.resolve(name), LinkOption.NOFOLLOW_LINKS)
                         && (alone || digestOf(before).equals(digest))) {
-                    Files.move(before, folder.resolve(name));
+                    PlacedFile.move(before, folder.resolve(name));
                 }
             } catch (IOException e) {
                 LOG.log(System.Logger.Level.WARNING, "an original keeps its earlier name: " + before, e);

@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.regex.Pattern;
 import quarterlight.file.Lasting;
+import quarterlight.file.PlacedFile;
 import quarterlight.visit.Sha256;
 
 /**

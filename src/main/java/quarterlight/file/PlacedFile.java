@@ -1,4 +1,4 @@
-package quarterlight.photo.originals;
+package quarterlight.file;
 
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
@@ -7,7 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** Names for files that replace nothing. */
-final class PlacedFile {
+public final class PlacedFile {
     private static final System.Logger LOG = System.getLogger(PlacedFile.class.getName());
 
     private PlacedFile() {}
@@ -18,7 +18,7 @@ final class PlacedFile {
      *
      * @throws FileAlreadyExistsException if the name is taken, by whatever
      */
-    static void move(Path file, Path target) throws IOException {
+    public static void move(Path file, Path target) throws IOException {
         try {
             Files.createLink(target, file);
         } catch (FileAlreadyExistsException e) {
