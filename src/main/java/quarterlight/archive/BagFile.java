@@ -65,18 +65,20 @@ public final class BagFile implements AutoCloseable {
 
     /** Labels and values of a tag file; a line that begins with a blank goes on with the value above it. */
     private static Map<String, String> labels(String text) {
-        Map<String, String> found = new LinkedHashMap<>();
+        Map<String, StringBuilder> found = new LinkedHashMap<>();
         String label = "";
         for (String line : text.split("\r\n|\r|\n")) {
             int colon = line.indexOf(':');
             if (!label.isEmpty() && (line.startsWith(" ") || line.startsWith("\t"))) {
-                found.merge(label, line.strip(), (before, more) -> before + " " + more);
+                found.get(label).append(' ').append(line.strip());
             } else if (colon > 0) {
                 label = line.substring(0, colon).strip();
-                found.put(label, line.substring(colon + 1).strip());
+                found.put(label, new StringBuilder(line.substring(colon + 1).strip()));
             }
         }
-        return found;
+        Map<String, String> values = new LinkedHashMap<>();
+        found.forEach((key, value) -> values.put(key, value.toString()));
+        return values;
     }
 
     /** What {@code bag-info.txt} says under a label. */

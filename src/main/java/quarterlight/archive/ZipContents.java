@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
+import quarterlight.file.PlainFile;
 
 /**
  * The files of a zip that holds one folder, by their paths in it. Names that lead out of the folder, names that stand twice and zips
@@ -52,7 +53,10 @@ final class ZipContents implements AutoCloseable {
             throw new BagRefused(file, "is a folder; name an archive, a file that ends in .zip");
         }
         try {
+            PlainFile.requirePlain(file);
             return new ZipFile(file.toFile());
+        } catch (PlainFile.Unsuitable e) {
+            throw new BagRefused(file, e.getReason());
         } catch (NoSuchFileException e) {
             throw new BagRefused(file, "is not there; check the name");
         } catch (IOException | IllegalArgumentException e) {

@@ -84,9 +84,10 @@ final class ClockVerb implements Verb {
             throws CallRefused, EditRefused, VisitProblem {
         Photo photo = PhotoArgument.find(visit.photos(), call.matchedOptionValue("--photo", ""));
         String text = call.matchedOptionValue("--shows", "");
-        LocalDateTime shown = MomentText.parse(text, zone.orElse(visit.facts().timezone()))
-                .orElseThrow(() -> new CallRefused("clock: " + Quoted.of(text)
-                        + " is not a date and time that exists; write it as 2026-05-02T10:15:00"));
+        ZoneId place = zone.orElse(visit.facts().timezone());
+        LocalDateTime shown = MomentText.parse(text, place)
+                .orElseThrow(() -> new CallRefused(
+                        "clock: " + MomentText.fault(text, place).orElseThrow()));
         return edits.fromPhoto(camera, photo.id(), shown, zone);
     }
 

@@ -3,7 +3,7 @@ package quarterlight.cli;
 import java.io.PrintStream;
 import java.util.Objects;
 
-/** Where a command prints: results on {@code out}, one line per error on {@code err}; both in UTF-8. */
+/** Where a command prints: results on {@code out}, one line per error on {@code err}; both in UTF-8, and nothing that steers a terminal. */
 public record Console(PrintStream out, PrintStream err) {
     public Console {
         Objects.requireNonNull(out, "out");
@@ -12,12 +12,12 @@ public record Console(PrintStream out, PrintStream err) {
 
     /** Says what is wrong, on one line whatever the text holds. */
     void complain(String sentence) {
-        err.println("quarterlight: " + sentence.strip().replaceAll("\\s*\\R\\s*", " "));
+        err.println("quarterlight: " + Visible.text(sentence.strip().replaceAll("\\s*\\R\\s*", " ")));
         err.flush();
     }
 
     void print(String text) {
-        out.print(text);
+        out.print(Visible.text(text));
         out.flush();
     }
 }

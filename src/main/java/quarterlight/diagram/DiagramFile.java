@@ -12,6 +12,7 @@ import quarterlight.car.Body;
 import quarterlight.car.BodyStyle;
 import quarterlight.car.DriveSide;
 import quarterlight.car.ZoneCatalog;
+import quarterlight.file.PlainFile;
 
 /**
  * A body diagram file of one style with the shapes of every variant, as read. Immutable.
@@ -84,8 +85,11 @@ public record DiagramFile(String name, BodyStyle style, StyleSize size, List<Vie
     /** Reads a file without asking whether its zones are complete; {@link DiagramCheck} says that. */
     public static DiagramFile read(Path file) throws DiagramRefused {
         String name = String.valueOf(file.getFileName());
-        try (InputStream in = Files.newInputStream(file)) {
-            return read(name, in);
+        try {
+            PlainFile.requirePlain(file);
+            try (InputStream in = Files.newInputStream(file)) {
+                return read(name, in);
+            }
         } catch (IOException e) {
             throw new DiagramRefused(name, 0, "it cannot be read", "check that the file exists and may be read");
         }

@@ -28,6 +28,7 @@ import quarterlight.units.Worded;
 
 /** Reads one diagram file; nothing in it is run and nothing outside it is opened. One reader reads one file. */
 final class DiagramReader {
+    private static final String STYLE = "style";
     private static final String SVG = "http://www.w3.org/2000/svg";
     private static final int MOST_ELEMENTS = 50_000;
     private static final int MOST_DEPTH = 40;
@@ -67,6 +68,9 @@ final class DiagramReader {
             return new ViewDrawing(view, words.isEmpty() ? view.word() : words, widthMm, heightMm, shapes);
         }
     }
+
+    private final StringBuilder style = new StringBuilder();
+    private boolean inStyle;
 
     DiagramReader(String name) {
         this.name = name;
@@ -125,7 +129,7 @@ final class DiagramReader {
                 }
             }
             case XMLStreamConstants.START_ELEMENT -> start(xml);
-            case XMLStreamConstants.END_ELEMENT -> scopes.pop();
+            case XMLStreamConstants.END_ELEMENT -> end(xml);
             case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA -> text(xml);
             default -> {}
         }
@@ -136,10 +140,14 @@ final class DiagramReader {
         if (++elements > MOST_ELEMENTS || scopes.size() > MOST_DEPTH) {
             refuse(xml, "it has too many elements", "leave out what is not drawing");
         }
-        refuseIf(xml, SafeSvg.faultOfElement(element));
+        refuseIf(xml, SafeSvg.faultOfElement(xml.getNamespaceURI(), element));
         for (int i = 0; i < xml.getAttributeCount(); i++) {
             refuseIf(xml, SafeSvg.faultOfAttribute(xml.getAttributeLocalName(i), xml.getAttributeValue(i)));
         }
+        if (inStyle) {
+            refuse(xml, "an element within a style is not allowed", "remove it");
+        }
+        inStyle = element.equals(STYLE);
         if (scopes.isEmpty()) {
             startFile(xml, element);
             return;
@@ -263,13 +271,23 @@ final class DiagramReader {
                 xml.getLocation().getLineNumber());
     }
 
+    /** A style is judged as a whole: its words may be spread over comments, CDATA sections and character references. */
+    private void end(XMLStreamReader xml) throws DiagramRefused {
+        scopes.pop();
+        if (xml.getLocalName().equals(STYLE)) {
+            refuseIf(xml, SafeSvg.faultOfStyle(style.toString()));
+            style.setLength(0);
+            inStyle = false;
+        }
+    }
+
     private void text(XMLStreamReader xml) throws DiagramRefused {
         if (scopes.isEmpty()) {
             return;
         }
         Scope scope = scopes.element();
-        if (scope.element().equals("style")) {
-            refuseIf(xml, SafeSvg.faultOfStyle(xml.getText()));
+        if (inStyle) {
+            style.append(xml.getText());
         } else if (scope.element().equals("title") && scope.view().isPresent()) {
             OpenView view = scope.view().get();
             if (view.shapes.isEmpty() && view.title.length() < 80) {

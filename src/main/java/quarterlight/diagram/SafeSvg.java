@@ -26,10 +26,15 @@ final class SafeSvg {
             "object",
             "link");
 
+    private static final String HTML = "http://www.w3.org/1999/xhtml";
+
     private SafeSvg() {}
 
     /** Why an element is refused, or empty if it may stand. */
-    static Optional<String> faultOfElement(String localName) {
+    static Optional<String> faultOfElement(String namespace, String localName) {
+        if (HTML.equals(namespace)) {
+            return Optional.of("an element of a web page, <" + localName + ">, is not allowed");
+        }
         return FORBIDDEN.contains(localName.toLowerCase(Locale.ROOT))
                 ? Optional.of("a <" + localName + "> element is not allowed")
                 : Optional.empty();
@@ -55,18 +60,6 @@ final class SafeSvg {
         if (css.indexOf('@') < 0 && css.indexOf('(') < 0 && css.indexOf(':') < 0) {
             return Optional.empty();
         }
-        String text = css.toLowerCase(Locale.ROOT).replaceAll("/\\*.*?\\*/", "");
-        if (text.contains("@import") || text.contains("expression(") || text.contains("javascript:")) {
-            return Optional.of("a style that loads or runs something is not allowed");
-        }
-        for (int at = text.indexOf("url("); at >= 0; at = text.indexOf("url(", at + 4)) {
-            String target = text.substring(at + 4).stripLeading();
-            if (!target.startsWith("#") && !target.startsWith("\"#") && !target.startsWith("'#")) {
-                return Optional.of("a reference to something outside the file is not allowed");
-            }
-        }
-        return text.contains("\\") && text.contains("(")
-                ? Optional.of("an escaped style is not allowed")
-                : Optional.empty();
+        return CssText.fault(css);
     }
 }

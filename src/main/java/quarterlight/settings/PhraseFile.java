@@ -2,13 +2,13 @@ package quarterlight.settings;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import quarterlight.file.Lasting;
+import quarterlight.file.PlainFile;
 
 /**
  * The sentences that the user wrote in statements, {@code phrases.txt} in the settings folder: UTF-8, one a line, the oldest first, written whole. It may be
@@ -17,6 +17,8 @@ import quarterlight.file.Lasting;
 public final class PhraseFile {
     /** More are not offered; the oldest are let go. */
     private static final int MOST = 4000;
+
+    private static final int MAX_BYTES = 16 << 20;
 
     private final Path file;
 
@@ -38,7 +40,7 @@ public final class PhraseFile {
         if (!Files.exists(file)) {
             return List.of();
         }
-        List<String> lines = Files.readAllLines(file, StandardCharsets.UTF_8);
+        List<String> lines = PlainFile.text(file, MAX_BYTES).lines().toList();
         return lines.subList(Math.max(0, lines.size() - MOST), lines.size());
     }
 

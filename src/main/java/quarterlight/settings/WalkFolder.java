@@ -2,7 +2,6 @@ package quarterlight.settings;
 
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -11,6 +10,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
 import quarterlight.file.Lasting;
+import quarterlight.file.PlainFile;
 import quarterlight.walk.PastWalk;
 
 /**
@@ -97,7 +97,7 @@ public final class WalkFolder {
                 if (Files.size(file) > MOST_BYTES) {
                     throw new WalkText.Damaged("it is longer than a walk can be");
                 }
-                kept.add(new Kept(file, WalkText.read(Files.readString(file, StandardCharsets.UTF_8))));
+                kept.add(new Kept(file, WalkText.read(PlainFile.text(file, (int) MOST_BYTES))));
             } catch (NoSuchFileException e) {
                 // another program took it away meanwhile: then it is not there
             } catch (CharacterCodingException e) {

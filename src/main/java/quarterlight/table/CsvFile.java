@@ -16,9 +16,12 @@ import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import quarterlight.file.PlainFile;
 import quarterlight.table.TableText.Unreadable;
 import quarterlight.table.cell.CellRefused;
 import quarterlight.table.cell.Cells;
+import quarterlight.table.cell.Decimals;
+import quarterlight.table.cell.FormulaCell;
 import quarterlight.table.cell.RowContext;
 
 /**
@@ -47,11 +50,13 @@ public final class CsvFile {
             if (Files.isDirectory(file)) {
                 throw new TableUnreadable(file, "is a folder; name a CSV file");
             }
-            if (Files.size(file) > MOST_BYTES) {
+            if (Files.isRegularFile(file) && Files.size(file) > MOST_BYTES) {
                 throw new TableUnreadable(
                         file, "has more than " + (MOST_BYTES >> 20) + " MB, too much for a table; split it");
             }
-            return Files.readAllBytes(file);
+            return PlainFile.bytes(file, (int) MOST_BYTES);
+        } catch (PlainFile.Unsuitable e) {
+            throw new TableUnreadable(file, e.getReason());
         } catch (NoSuchFileException e) {
             throw new TableUnreadable(file, "is not there; check the name");
         } catch (AccessDeniedException e) {
@@ -97,11 +102,17 @@ public final class CsvFile {
                     .setIgnoreEmptyLines(false)
                     .setIgnoreSurroundingSpaces(true)
                     .get();
+            List<Line> lines = new ArrayList<>();
             int line = 1;
             try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
                 Iterator<CSVRecord> records = parser.iterator();
                 while (records.hasNext()) {
-                    take(records.next(), line);
+                    List<String> cells = records.next().toList();
+                    if (header.isEmpty()) {
+                        takeHeader(cells, line);
+                    } else {
+                        lines.add(new Line(line, cells));
+                    }
                     line = (int) parser.getCurrentLineNumber() + 1;
                 }
             } catch (UncheckedIOException | IOException e) {
@@ -109,6 +120,9 @@ public final class CsvFile {
                         line,
                         "a quotation mark opens a cell and does not close it as it should; close it, and write a mark within a cell twice");
             }
+            Decimals decimals = Decimals.of(
+                    delimiter != ',', lines.stream().map(Line::cells).toList());
+            lines.forEach(each -> take(each.cells(), each.number(), decimals));
             if (header.isEmpty()) {
                 throw new Unreadable(1, "the file is empty; begin it with a header that names its columns");
             }
@@ -118,12 +132,16 @@ public final class CsvFile {
             return new TableRead<>(name, true, rows, refused);
         }
 
-        private void take(CSVRecord row, int line) throws Unreadable {
-            if (row.stream().allMatch(String::isBlank)) {
-                return;
+        private record Line(int number, List<String> cells) {}
+
+        private void takeHeader(List<String> cells, int line) throws Unreadable {
+            if (!cells.stream().allMatch(String::isBlank)) {
+                header = TableHeader.columns(cells, line, kind);
             }
-            if (header.isEmpty()) {
-                header = TableHeader.columns(row.toList(), line, kind);
+        }
+
+        private void take(List<String> row, int line, Decimals decimals) {
+            if (row.stream().allMatch(String::isBlank)) {
                 return;
             }
             if (row.size() != header.size()) {
@@ -137,10 +155,10 @@ public final class CsvFile {
             }
             Map<String, String> cells = new HashMap<>();
             for (int i = 0; i < row.size(); i++) {
-                cells.put(header.get(i), row.get(i));
+                cells.put(header.get(i), FormulaCell.plain(row.get(i)));
             }
             try {
-                rows.add(new TableRead.Row<>(line, kind.value(new Cells(cells, delimiter != ',', context))));
+                rows.add(new TableRead.Row<>(line, kind.value(new Cells(cells, decimals, context))));
             } catch (CellRefused e) {
                 refused.add(new TableRead.Refused(line, e.column(), e.reason()));
             }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
+import quarterlight.table.cell.FormulaCell;
 import quarterlight.table.cell.RowContext;
 
 /** Writes values of one kind as CSV (RFC 4180: comma, CR LF) with the columns that {@link CsvFile} reads. */
@@ -19,8 +20,9 @@ public final class CsvOut {
         out.append(CSVFormat.RFC4180.format(names.toArray())).append(END);
         for (T value : values) {
             Map<String, String> cells = kind.cells(value, context);
-            Object[] row =
-                    names.stream().map(name -> cells.getOrDefault(name, "")).toArray();
+            Object[] row = names.stream()
+                    .map(name -> FormulaCell.guarded(cells.getOrDefault(name, "")))
+                    .toArray();
             out.append(CSVFormat.RFC4180.format(row)).append(END);
         }
     }

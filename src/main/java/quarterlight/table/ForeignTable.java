@@ -17,6 +17,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import quarterlight.table.TableText.Unreadable;
+import quarterlight.table.cell.FormulaCell;
 
 /**
  * A table that some other program wrote, as it stands: its rows as text, before anything is known of its columns. Delimiter, lines before
@@ -165,7 +166,8 @@ public record ForeignTable(String file, char delimiter, List<String> columns, Li
         try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
             Iterator<CSVRecord> records = parser.iterator();
             while (records.hasNext()) {
-                List<String> cells = records.next().toList();
+                List<String> cells =
+                        records.next().stream().map(FormulaCell::plain).toList();
                 if (!cells.stream().allMatch(String::isBlank)) {
                     lines.add(new Line(number, cells));
                 }

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
+import quarterlight.table.cell.FormulaCell;
 import quarterlight.table.cell.NumberText;
 import quarterlight.visit.StoredRows;
 
@@ -30,7 +31,7 @@ public final class StoredRowsText {
         if (value instanceof Double number) {
             return NumberText.of(number);
         }
-        return value instanceof Boolean yes ? (yes ? "yes" : "no") : value.toString();
+        return value instanceof Boolean yes ? (yes ? "yes" : "no") : FormulaCell.guarded(value.toString());
     }
 
     /** One object per row, keys as the columns; what is unknown is null. */

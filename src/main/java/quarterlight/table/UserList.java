@@ -13,6 +13,8 @@ import java.util.Locale;
 import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
+import quarterlight.file.PlainFile;
+import quarterlight.table.cell.FormulaCell;
 import quarterlight.table.cell.Quoted;
 import quarterlight.units.Worded;
 
@@ -28,6 +30,7 @@ public enum UserList implements Worded {
     PATTERNS("date-patterns.csv", 2);
 
     private static final int MOST_ROWS = 2000;
+    private static final int MAX_BYTES = 8 << 20;
 
     private final String file;
     private final int required;
@@ -83,11 +86,13 @@ public enum UserList implements Worded {
     /** @throws TableUnreadable if the file is no such list; the message says the line and what to do */
     public List<ListRow> read(Path own) throws TableUnreadable {
         try {
-            List<ListRow> rows = parse(Files.readString(own));
+            List<ListRow> rows = parse(PlainFile.text(own, MAX_BYTES));
             check(rows);
             return rows;
         } catch (IllegalArgumentException e) {
             throw new TableUnreadable(own, e.getMessage());
+        } catch (PlainFile.Unsuitable e) {
+            throw new TableUnreadable(own, e.getReason());
         } catch (IOException | UncheckedIOException e) {
             throw new TableUnreadable(own, "cannot be read; check that it is a UTF-8 text");
         }
@@ -105,7 +110,9 @@ public enum UserList implements Worded {
     public String text(List<List<String>> rows) {
         StringBuilder out = new StringBuilder();
         out.append(CSVFormat.DEFAULT.format(columns().toArray())).append('\n');
-        rows.forEach(row -> out.append(CSVFormat.DEFAULT.format(row.toArray())).append('\n'));
+        rows.forEach(row -> out.append(CSVFormat.DEFAULT.format(
+                        row.stream().map(FormulaCell::guarded).toArray()))
+                .append('\n'));
         return out.toString();
     }
 
@@ -187,7 +194,7 @@ public enum UserList implements Worded {
         }
         Map<String, String> cells = new LinkedHashMap<>();
         for (int i = 0; i < record.size(); i++) {
-            cells.put(header.get(i), record.get(i).strip());
+            cells.put(header.get(i), FormulaCell.plain(record.get(i)).strip());
         }
         return new ListRow(line, cells);
     }

@@ -30,13 +30,18 @@ public final class Cells {
     private static final int LONGEST_TEXT = 10_000;
 
     private final Map<String, String> cells;
-    private final boolean decimalComma;
+    private final Decimals decimals;
     private final RowContext context;
 
     /** @param decimalComma whether a number may have a comma for its decimal sign */
     public Cells(Map<String, String> cells, boolean decimalComma, RowContext context) {
+        this(cells, Decimals.of(decimalComma), context);
+    }
+
+    /** @param decimals how the numbers of the table are written */
+    public Cells(Map<String, String> cells, Decimals decimals, RowContext context) {
         this.cells = Map.copyOf(cells);
-        this.decimalComma = decimalComma;
+        this.decimals = Objects.requireNonNull(decimals, "decimals");
         this.context = Objects.requireNonNull(context, "context");
     }
 
@@ -124,7 +129,11 @@ public final class Cells {
         if (cell.isEmpty()) {
             return Optional.empty();
         }
-        Optional<BigDecimal> number = NumberText.parse(cell.get(), decimalComma);
+        Optional<String> ambiguity = decimals.ambiguity(cell.get());
+        if (ambiguity.isPresent()) {
+            throw new CellRefused(column, ambiguity.get());
+        }
+        Optional<BigDecimal> number = decimals.parse(cell.get());
         if (number.isEmpty()) {
             throw new CellRefused(column, notANumber(cell.get()));
         }
@@ -132,7 +141,7 @@ public final class Cells {
     }
 
     private String notANumber(String text) {
-        if (!decimalComma && NumberText.parse(text, true).isPresent()) {
+        if (decimals.lacksComma(text)) {
             return Quoted.of(text) + " has a decimal comma in a table with commas between its columns; write "
                     + text.replace(',', '.') + ", or put semicolons between the columns";
         }
@@ -166,14 +175,11 @@ public final class Cells {
         if (cell.isEmpty()) {
             return Optional.empty();
         }
-        Optional<LocalDateTime> moment =
-                MomentText.parse(cell.get(), context.facts().timezone());
-        if (moment.isEmpty()) {
-            throw new CellRefused(
-                    column,
-                    Quoted.of(cell.get()) + " is not a date and time that exists; write it as 2026-05-02T10:15");
+        Optional<String> fault = MomentText.fault(cell.get(), context.facts().timezone());
+        if (fault.isPresent()) {
+            throw new CellRefused(column, fault.get());
         }
-        return moment;
+        return MomentText.parse(cell.get(), context.facts().timezone());
     }
 
     public Optional<PartialDate> date(String column) throws CellRefused {

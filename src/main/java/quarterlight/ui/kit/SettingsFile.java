@@ -1,10 +1,8 @@
 package quarterlight.ui.kit;
 
 import java.io.IOException;
-import java.io.Reader;
+import java.io.StringReader;
 import java.io.StringWriter;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Map;
@@ -14,6 +12,7 @@ import java.util.TreeMap;
 import java.util.concurrent.Executor;
 import java.util.function.UnaryOperator;
 import quarterlight.file.Lasting;
+import quarterlight.file.PlainFile;
 
 /**
  * The settings of the window and the file they live in. Changed on the event thread, written in the background as a whole; a file that
@@ -23,6 +22,7 @@ public final class SettingsFile {
     private static final System.Logger LOG = System.getLogger(SettingsFile.class.getName());
     private static final String SCHEMA_KEY = "schema";
     private static final String SCHEMA = "1";
+    private static final int MAX_BYTES = 1 << 20;
 
     private final Path file;
     private final Executor writer;
@@ -41,8 +41,8 @@ public final class SettingsFile {
 
     private static Settings load(Path file) {
         Properties properties = new Properties();
-        try (Reader in = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
-            properties.load(in);
+        try {
+            properties.load(new StringReader(PlainFile.text(file, MAX_BYTES)));
         } catch (NoSuchFileException e) {
             return Settings.NONE;
         } catch (IOException | IllegalArgumentException e) {
