@@ -1,0 +1,216 @@
+package quarterlight.crash;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.TreeMap;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import quarterlight.archive.BagCheck;
+import quarterlight.archive.BagFile;
+import quarterlight.archive.BagRefused;
+import quarterlight.cli.TestPhotos;
+import quarterlight.file.Leftovers;
+import quarterlight.task.Progress;
+import quarterlight.ui.kit.WindowEdits;
+import quarterlight.visit.VisitRecord;
+
+/**
+ * Kills the program at random moments of every verb that writes, and of edits as the window does them; what is there then must be whole, and
+ * what was told must last. More with {@code -Dquarterlight.kills=200}, others with {@code -Dquarterlight.seed=N}.
+ */
+@Timeout(7200)
+class RandomKillsTest {
+    private static final int KILLS = Integer.getInteger("quarterlight.kills", 12);
+    private static final long SEED = Long.getLong("quarterlight.seed", 17);
+    private static final int PHOTOS = 6;
+
+    @TempDir
+    Path folder;
+
+    private Path template;
+    private Path home;
+    private VisitRecord before;
+    private final Map<String, Long> tookMs = new TreeMap<>();
+
+    /** A call, what it makes beside the visit if anything, and whether it changes the visit. */
+    private record Verb(String name, List<String> call, String made) {}
+
+    @BeforeEach
+    void visitWithPhotosAndRows() throws Exception {
+        folder = folder.toRealPath();
+        home = Files.createDirectories(folder.resolve("home"));
+        template = Files.createDirectories(folder.resolve("template"));
+        for (int i = 0; i < PHOTOS; i++) {
+            TestPhotos.write(folder.resolve("card/IMG_" + i + ".JPG"), i + 1, "2026:02:28 10:00:0" + i);
+            TestPhotos.write(folder.resolve("second/DSC_" + i + ".JPG"), i + 50, "2026:02:28 11:00:0" + i);
+        }
+        Files.writeString(folder.resolve("readings.csv"), "zone,value,unit\nhood,4.1,mil\nroof,4.4,mil\n");
+        String visit = template.resolve("v").toString();
+        toTheEnd("new", visit, "--car", "Any", "--style", "coupe", "--year", "1970");
+        toTheEnd("intake", visit, folder.resolve("card").toString());
+        toTheEnd("archive", visit, template.resolve("whole.zip").toString());
+        before = Reopened.visit(template.resolve("v"));
+    }
+
+    private List<Verb> verbs(Path world) {
+        String visit = world.resolve("v").toString();
+        String other = world.resolve("other").toString();
+        return List.of(
+                new Verb("new", List.of("new", other, "--car", "Other", "--style", "wagon"), "other"),
+                new Verb("set", List.of("set", visit, "inspector=Q"), ""),
+                new Verb(
+                        "intake",
+                        List.of("intake", visit, folder.resolve("second").toString()),
+                        ""),
+                new Verb("clock", List.of("clock", visit, "--camera", "orrin-fieldview", "--shift", "+00:02:00"), ""),
+                new Verb(
+                        "add",
+                        List.of(
+                                "add",
+                                "readings",
+                                visit,
+                                folder.resolve("readings.csv").toString()),
+                        ""),
+                new Verb("pages", List.of("pages", visit), ""),
+                new Verb("export", List.of("export", visit, other), "other"),
+                new Verb("archive", List.of("archive", visit, other + ".zip"), "other.zip"),
+                new Verb(
+                        "restore", List.of("restore", world.resolve("whole.zip").toString(), other), "other"),
+                new Verb("window", List.of(), ""));
+    }
+
+    @Test
+    void aKillLosesNothingThatWasTold() throws Exception {
+        int inTheMiddle = 0;
+        for (int n = 0; n < KILLS; n++) {
+            Path world = copied("world-" + n);
+            List<Verb> verbs = verbs(world);
+            Verb verb = verbs.get(n % verbs.size());
+            Random random = new Random(SEED * 1_000_003 + n);
+            String which = "seed " + SEED + ", kill " + n + ", of " + verb.name();
+            try {
+                inTheMiddle += killed(verb, world, random) ? 1 : 0;
+            } catch (AssertionError | IOException e) {
+                throw new AssertionError(which + ": " + e.getMessage(), e);
+            }
+            Leftovers.delete(world);
+        }
+        assertThat(inTheMiddle)
+                .as("processes that were killed before their end")
+                .isGreaterThan(KILLS / 4);
+    }
+
+    /** True if it was killed before its end. */
+    private boolean killed(Verb verb, Path world, Random random) throws Exception {
+        if (!tookMs.containsKey(verb.name())) {
+            Path trial = copied("trial-" + verb.name());
+            Verb same = verbs(trial).stream()
+                    .filter(each -> each.name().equals(verb.name()))
+                    .findFirst()
+                    .orElseThrow();
+            long start = System.nanoTime();
+            Process whole = start(same, trial);
+            if (!whole.waitFor(same.call().isEmpty() ? 3 : 120, TimeUnit.SECONDS)) {
+                whole.destroyForcibly().waitFor();
+            }
+            tookMs.put(verb.name(), TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - start));
+            Leftovers.delete(trial);
+        }
+        Process process = start(verb, world);
+        long waitMs = (long) (tookMs.get(verb.name()) * (0.3 + 0.7 * random.nextDouble()));
+        boolean ended = process.waitFor(waitMs, TimeUnit.MILLISECONDS);
+        process.destroyForcibly().waitFor();
+        String told = Files.readString(folder.resolve("out.txt"));
+        look(verb, world, told);
+        return !ended;
+    }
+
+    private void look(Verb verb, Path world, String told) throws Exception {
+        VisitRecord found = Reopened.visit(world.resolve("v"));
+        assertThat(found.photos()).hasSizeGreaterThanOrEqualTo(before.photos().size());
+        switch (verb.name()) {
+            case "set" ->
+                assertThat(found.facts().inspector().isPresent() || told.isEmpty())
+                        .isTrue();
+            case "intake" ->
+                assertThat(found.photos()).hasSizeBetween(told.isEmpty() ? PHOTOS : 2 * PHOTOS, 2 * PHOTOS);
+            case "add" ->
+                assertThat(found.readings())
+                        .hasSize(told.isEmpty() && found.readings().isEmpty() ? 0 : 2);
+            case "window" ->
+                assertThat(found.facts().inspector().map(Integer::parseInt).orElse(0))
+                        .as("the last edit that the window showed as saved")
+                        .isGreaterThanOrEqualTo((int) told.lines()
+                                .filter(line -> line.matches("\\d+"))
+                                .count());
+            default -> assertThat(found.readings()).isEmpty();
+        }
+        Path made = world.resolve(verb.made());
+        if (!verb.made().isEmpty()) {
+            assertThat(Files.exists(made) || told.isEmpty()).isTrue();
+            if (Files.exists(made)) {
+                whole(verb, made);
+            }
+            Leftovers.clear(world);
+            assertThat(Reopened.leftovers(world)).isEmpty();
+        }
+    }
+
+    private void whole(Verb verb, Path made) throws IOException {
+        switch (verb.name()) {
+            case "new", "restore" ->
+                assertThat(Reopened.visit(made).photos()).hasSize(verb.name().equals("new") ? 0 : PHOTOS);
+            case "archive" -> {
+                try (BagFile bag = BagFile.open(made)) {
+                    BagCheck check = bag.check(BagFile.Unpacking.NONE, Progress.NONE);
+                    assertThat(check.firstProblem()).isEmpty();
+                } catch (BagRefused e) {
+                    throw new AssertionError(e.getMessage(), e);
+                }
+            }
+            default -> assertThat(made.resolve("visit.json")).isNotEmptyFile();
+        }
+    }
+
+    private Path copied(String name) throws IOException {
+        Path copy = folder.resolve(name);
+        try (Stream<Path> all = Files.walk(template)) {
+            for (Path each : all.toList()) {
+                Files.copy(each, copy.resolve(template.relativize(each).toString()));
+            }
+        }
+        return copy;
+    }
+
+    private Process start(Verb verb, Path world) throws IOException {
+        List<String> command = new ArrayList<>(Call.of(home, verb.call().toArray(String[]::new)));
+        if (verb.call().isEmpty()) {
+            command.set(command.size() - 1, WindowEdits.class.getName());
+            command.add(world.resolve("v").toString());
+        }
+        return new ProcessBuilder(command)
+                .redirectOutput(folder.resolve("out.txt").toFile())
+                .redirectError(ProcessBuilder.Redirect.DISCARD)
+                .start();
+    }
+
+    private void toTheEnd(String... call) throws Exception {
+        assertThat(new ProcessBuilder(Call.of(home, call))
+                        .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                        .redirectError(ProcessBuilder.Redirect.DISCARD)
+                        .start()
+                        .waitFor())
+                .isZero();
+    }
+}
