@@ -1,0 +1,48 @@
+package quarterlight.words.rule;
+
+import java.util.List;
+import java.util.Optional;
+import quarterlight.car.ZoneId;
+import quarterlight.words.DraftKind;
+import quarterlight.words.Facet;
+import quarterlight.words.lexicon.Mention;
+import quarterlight.words.lexicon.TermKind;
+import quarterlight.words.place.How;
+import quarterlight.words.text.Clause;
+
+/** What a seller, an owner or a paper says. */
+final class ClaimRule implements Rule {
+    @Override
+    public void read(Moment moment, List<Finding> found) {
+        Clause clause = moment.clause();
+        Optional<Mention> said = clause.first(TermKind.CLAIM);
+        if (said.isPresent()) {
+            found.add(claim(moment, said.get().value()).from(said.get(), "said by " + said.get().value()).feature("claim-said"));
+        } else if (clause.told() && clause.size() >= 2) {
+            found.add(claim(moment, "seller").because("another voice answers").feature("claim-told"));
+        } else {
+            moment.earlier().stream()
+                    .limit(2)
+                    .filter(m -> m.has(TermKind.CLAIM))
+                    .findFirst()
+                    .ifPresent(m -> found.add(claim(moment, m.clause().first(TermKind.CLAIM).orElseThrow().value())
+                            .because("goes on with what was claimed before")
+                            .feature("claim-goes-on")));
+        }
+    }
+
+    private static Finding claim(Moment moment, String by) {
+        Clause clause = moment.clause();
+        Finding finding = new Finding(DraftKind.CLAIM, moment)
+                .with(Facet.SAID_BY, by)
+                .with(Facet.TEXT, clause.shown())
+                .feature("claim-by-" + by)
+                .feature("claim-with-number", clause.tokens().stream().anyMatch(t -> t.isNumber()))
+                .feature("claim-short", clause.size() <= 4);
+        if (by.equals("papers")) {
+            return finding.zones(List.of(new ZoneId("identity-papers"))).feature("claim-papers");
+        }
+        boolean named = moment.place().how() == How.NAMED;
+        return named ? finding.feature("claim-place") : finding.zones(List.of()).feature("claim-car");
+    }
+}
