@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import quarterlight.words.text.SpokenNumber;
 import quarterlight.words.text.Token;
 
 /** The phrases that the reading of words knows. Immutable. */
@@ -47,6 +48,9 @@ public final class Lexicon {
         List<Phrase.Forms> forms = tokens.stream().map(Phrase.Forms::of).toList();
         Map<TermKind, List<Mention>> found = new EnumMap<>(TermKind.class);
         for (int i = 0; i < forms.size(); i++) {
+            if (hyphen(tokens, i)) {
+                continue;
+            }
             Phrase.Forms form = forms.get(i);
             int at = i;
             Stream.of(form.noun(), form.verb(), "=" + form.exact()).distinct().forEach(first -> {
@@ -62,6 +66,16 @@ public final class Lexicon {
         found.forEach((kind, list) -> kept.addAll(apart(list, kind == TermKind.PART)));
         kept.sort(Comparator.comparingInt(Mention::from).thenComparing(m -> -m.length()));
         return kept;
+    }
+
+    /** "three dash six five": the dash of a code. */
+    private static boolean hyphen(List<Token> tokens, int i) {
+        return tokens.get(i).is("dash") && (coded(tokens, i - 1) || coded(tokens, i + 1));
+    }
+
+    private static boolean coded(List<Token> tokens, int i) {
+        return i >= 0 && i < tokens.size()
+                && (SpokenNumber.isNumberWord(tokens.get(i).word()) || tokens.get(i).word().length() == 1 && !tokens.get(i).is("a", "i"));
     }
 
     /** The longest first, without what overlaps a longer one; equal stretches stay for parts, as the place decides between them. */

@@ -263,7 +263,7 @@ public final class Scene {
         String word = clause.word(i);
         if (word.equals("of") && i > 0) {
             String before = clause.word(i - 1);
-            return Set.of("front", "ahead", "back", "top", "out").contains(before) ? "behind" : "of";
+            return Set.of("front", "ahead", "out").contains(before) ? "behind" : "of";
         }
         return word;
     }

@@ -54,7 +54,7 @@ public final class Listening {
         return drafts(found, weights);
     }
 
-    private static List<Clause> clauses(TimedWords part, Lexicon lexicon) {
+    static List<Clause> clauses(TimedWords part, Lexicon lexicon) {
         List<Token> tokens = lexicon.meant(Tokens.of(part));
         return tokens.isEmpty() ? List.of() : Clauses.of(part.source(), tokens, lexicon.mentions(tokens));
     }

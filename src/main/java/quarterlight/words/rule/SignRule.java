@@ -10,6 +10,7 @@ import quarterlight.words.Facet;
 import quarterlight.words.lexicon.Mention;
 import quarterlight.words.lexicon.TermKind;
 import quarterlight.words.text.Clause;
+import quarterlight.words.text.SpokenNumber;
 
 /** Signs of refinishing, seen or looked for and not seen. */
 final class SignRule implements Rule {
@@ -68,6 +69,13 @@ final class SignRule implements Rule {
                     used.add(one);
                 }
             }
+        }
+        if (bad.isEmpty() && m.value().equals("gap-out-of-line")) {
+            long figures = together.stream()
+                    .flatMap(one -> one.clause().tokens().stream())
+                    .filter(t -> SpokenNumber.isNumberWord(t.word()) || t.is("eighth", "eighths", "quarter", "half", "sixteenth"))
+                    .count();
+            bad = figures >= 2 ? Optional.of(true) : bad;
         }
         if (bad.isEmpty()) {
             return;

@@ -137,8 +137,8 @@ final class ThicknessRule implements Rule {
         }
         boolean yearLike = before.equals("a") && group.values().size() == 1 && group.values().get(0) > 45 && group.values().get(0) < 100;
         boolean part = clause.all(TermKind.PART).anyMatch(m -> m.from() == group.to());
-        if (counted || yearLike || !unit && NOT_BEFORE.contains(before) || !unit && !end && !AFTER.contains(after) && !part
-                && clause.mentions().stream().noneMatch(m -> m.from() == group.to() && m.kind() != TermKind.SIDE && m.kind() != TermKind.GOOD)) {
+        boolean odd = !unit && !end && !AFTER.contains(after) && !part && clause.mentions().stream().noneMatch(m -> m.from() == group.to() && m.kind() != TermKind.SIDE && m.kind() != TermKind.GOOD);
+        if (counted || yearLike || !unit && NOT_BEFORE.contains(before) || odd && group.values().size() < 2) {
             return;
         }
         double low = group.values().stream().mapToDouble(v -> v).min().orElse(0);
@@ -158,6 +158,7 @@ final class ThicknessRule implements Rule {
                 .feature("thickness-unit", unit)
                 .feature("thickness-unit-walk", !unit && ear.unit().isPresent())
                 .feature("thickness-verb", clause.has(TermKind.READING))
+                .feature("thickness-odd-after", odd)
                 .feature("thickness-several", group.values().size() > 1)
                 .feature("thickness-groups", groups > 1)
                 .feature("thickness-end", end)

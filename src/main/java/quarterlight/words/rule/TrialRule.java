@@ -127,7 +127,7 @@ final class TrialRule implements Rule {
                     case NOTFITTED -> notFitted |= said(clause, m, "not fitted");
                     case BYPASSED -> bypassed |= said(clause, m, "bypassed");
                     case GOOD -> {
-                        if (denied) {
+                        if (denied || clause.word(m.to()).equals("nothing")) {
                             bad |= said(clause, m, "denied, so it does not");
                         } else {
                             good |= said(clause, m, "works");
@@ -137,7 +137,7 @@ final class TrialRule implements Rule {
                     case PARTIAL -> {
                         if (denied) {
                             good |= said(clause, m, "fault denied");
-                        } else {
+                        } else if (!beam(clause, m) && !(m.from() == 0 && clause.word(0).equals("but"))) {
                             partial |= said(clause, m, "a fault");
                         }
                     }
@@ -155,6 +155,12 @@ final class TrialRule implements Rule {
             }
             none |= clause.word(0).equals("no") && item != null && item.from() == 1;
             return reasons.size() > before;
+        }
+
+        /** "high and low" are the beams. */
+        private static boolean beam(Clause clause, Mention m) {
+            return clause.word(m.from()).equals("low")
+                    && clause.tokens().stream().anyMatch(t -> t.is("beam", "beams", "high"));
         }
 
         /** "doesn't slip" denies the fault, it is no fault itself. */

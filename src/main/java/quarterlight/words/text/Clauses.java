@@ -31,11 +31,18 @@ public final class Clauses {
             "'s a all an any back both driver driver's drivers each every factory far front hand his inner its left "
             + "little lower main my near nearside no offside old one original other outer passenger passengers rear "
             + "right same side that the these this those upper whole your ");
+    /** Prepositions that often end a thought by themselves: "7 above". */
+    private static final Set<String> PARTICLES = WordSet.of("above below up down out back around off over through inside outside behind apart on in");
+    private static final Set<String> DETERMINERS = WordSet.of("the a an this that my his your its no all every these those 's each any her their both");
+    private static final Set<String> SIDES = WordSet.of(
+            "left right front rear driver passenger driver's drivers passengers other outer inner lower upper far near main whole hand old "
+            + "original factory new nearside offside little same");
     private static final Set<TermKind> SAYING = Set.of(
             TermKind.CONDITION, TermKind.ORIGIN, TermKind.SIGN, TermKind.SIGNNO, TermKind.GOOD, TermKind.BAD, TermKind.PARTIAL,
             TermKind.NOTTRIED, TermKind.NOTFITTED, TermKind.BYPASSED, TermKind.NOTLOOKED, TermKind.UNIT, TermKind.OVERRANGE);
     private static final Set<TermKind> NAMING = Set.of(TermKind.PART, TermKind.ITEM, TermKind.ODOMETER, TermKind.MARK, TermKind.CLAIM, TermKind.SUBJECT);
     private static final double PAUSE_S = 2.5;
+    private static final int MAX_ANSWER = 25;
 
     private Clauses() {}
 
@@ -58,15 +65,8 @@ public final class Clauses {
             boolean end = i == tokens.size();
             boolean stop = !end && cutter.sentenceEnds(i);
             if (end || stop || cutter.cuts(start, i)) {
-                if (tokens.get(start).speaker()) {
-                    told = !told;
-                } else if (told && !punctuated && OPENERS.contains(tokens.get(start).word())) {
-                    told = false;
-                }
+                told = cutter.told(start, told);
                 clauses.add(clause(source, tokens, mentions, start, i, sentence, told));
-                if (told && !punctuated && tokens.get(i - 1).at() - tokens.get(start).at() > 8) {
-                    told = false;
-                }
                 sentence += stop || end ? 1 : 0;
                 start = i;
             }
@@ -91,6 +91,42 @@ public final class Clauses {
                 return true;
             }
             return !punctuated && OPENERS.contains(next.word()) && !inside[i] && opens(i);
+        }
+
+        /** Another voice answers: after a change of speaker that follows a question, or that the speaker soon takes back. */
+        boolean told(int start, boolean before) {
+            if (tokens.get(start).speaker()) {
+                return !before && (asked(start) || answer(start) <= MAX_ANSWER);
+            }
+            boolean over = OPENERS.contains(tokens.get(start).word()) || byStart.getOrDefault(start, List.of()).stream().anyMatch(m -> m.kind() == TermKind.PART);
+            int since = start;
+            while (since > 0 && !tokens.get(since).speaker() && start - since < MAX_ANSWER) {
+                since--;
+            }
+            return before && (punctuated || !over) && tokens.get(since).speaker() && !question(start);
+        }
+
+        private boolean asked(int start) {
+            for (int k = Math.max(0, start - 10); k < start; k++) {
+                if (tokens.get(k).shown().endsWith("?") || question(k) || tokens.get(k).is("sir", "ma'am", "mister")) {
+                    return true;
+                }
+            }
+            return false;
+        }
+
+        private boolean question(int k) {
+            return tokens.get(k).is("what", "where", "how", "who", "when", "why", "where'd", "how'd", "what's", "did", "does", "do", "was", "is")
+                    || tokens.get(k).is("and") && k + 1 < tokens.size() && tokens.get(k + 1).is("where'd", "what", "how", "who", "did", "where");
+        }
+
+        /** How many words until the speaker changes again. */
+        private int answer(int start) {
+            int k = start + 1;
+            while (k < tokens.size() && !tokens.get(k).speaker()) {
+                k++;
+            }
+            return k - start;
         }
 
         private boolean opens(int i) {
@@ -135,18 +171,32 @@ public final class Clauses {
             if (!said && !(named(start, i) && startsPart(i))) {
                 return false;
             }
-            if (SUBJECTS.contains(word) && !PREPOSITIONS.contains(before.word()) && !BEFORE_PART.contains(before.word())
-                    && !JOINERS.contains(before.word()) && !before.is("and", "so", "if", "when", "where", "what", "how", "because", "see", "say", "think", "till")) {
-                return !word.equals("that") && !word.equals("this") && !word.equals("it") && !word.equals("you") && !word.equals("there")
-                        || said;
+            if (byStart.getOrDefault(i, List.of()).stream().anyMatch(m -> m.kind() == TermKind.WITHDRAW)) {
+                return true;
+            }
+            if (SUBJECTS.contains(word) && !tied(i)) {
+                return true;
             }
             return startsPart(i) || startsSide(i);
         }
 
+        /** A pronoun that is the object of what stands before it, or the subject of a clause that a conjunction has opened. */
+        private boolean tied(int i) {
+            Token before = tokens.get(i - 1);
+            boolean object = PREPOSITIONS.contains(before.word()) && !PARTICLES.contains(before.word()) || DETERMINERS.contains(before.word());
+            boolean weak = tokens.get(i).is("that", "this", "it", "you", "there", "these", "those", "nothing", "everything");
+            return object || JOINERS.contains(before.word())
+                    || before.is("and", "so", "if", "when", "where", "what", "how", "see", "say", "think", "till", "than", "like")
+                    || weak && !numberAt(i - 1) && (PARTICLES.contains(before.word()) || verbLike(before.word()));
+        }
+
+        private static boolean verbLike(String word) {
+            return word.endsWith("ed") || word.endsWith("ing") || WordSet.of("got put pull push get see hear let take give do did leave left have had make").contains(word);
+        }
+
         /** A part or a function is named here, as the subject of what follows. */
         private boolean startsPart(int i) {
-            if (PREPOSITIONS.contains(tokens.get(i - 1).word()) || BEFORE_PART.contains(tokens.get(i - 1).word())
-                    || tokens.get(i - 1).is("and", "or")) {
+            if (attached(i)) {
                 return false;
             }
             for (int k = i; k < Math.min(i + 5, tokens.size()); k++) {
@@ -160,10 +210,44 @@ public final class Clauses {
             return false;
         }
 
+        /** The word before belongs to what begins here: an article, a side, a preposition, a subject with its verb. */
+        private boolean attached(int i) {
+            Token before = tokens.get(i - 1);
+            String last = before.word();
+            String ahead = i > 1 ? tokens.get(i - 2).word() : "";
+            if (last.equals("and") || last.equals("or") || JOINERS.contains(last)) {
+                return true;
+            }
+            if (last.equals("side") || last.equals("sides")) {
+                return !placedSide(i);
+            }
+            if (PARTICLES.contains(last)) {
+                return DETERMINERS.contains(tokens.get(i).word()) && !ahead.isEmpty() && !numberAt(i - 2);
+            }
+            if (PREPOSITIONS.contains(last) || DETERMINERS.contains(last)) {
+                return true;
+            }
+            if (SIDES.contains(last)) {
+                return !(DETERMINERS.contains(ahead) && PREPOSITIONS.contains(i > 2 ? tokens.get(i - 3).word() : ""));
+            }
+            boolean object = last.equals("there") || last.equals("it") && !JOINERS.contains(ahead) && !ahead.equals("and") && !ahead.equals("if")
+                    || last.equals("you") && PREPOSITIONS.contains(ahead) || (last.equals("this") || last.equals("that")) && PREPOSITIONS.contains(ahead);
+            return SUBJECTS.contains(last) && !object;
+        }
+
+        /** "on the driver's side" is over; in "driver's side rocker" the part still follows. */
+        private boolean placedSide(int i) {
+            for (int k = i - 2; k >= Math.max(0, i - 5); k--) {
+                if (tokens.get(k).is("on", "either", "both", "each", "to", "round", "down", "from")) {
+                    return true;
+                }
+            }
+            return false;
+        }
+
         /** "left one", "the other side", "right rear": a subject without its part. */
         private boolean startsSide(int i) {
-            String before = tokens.get(i - 1).word();
-            if (PREPOSITIONS.contains(before) || BEFORE_PART.contains(before) || before.equals("and")) {
+            if (attached(i)) {
                 return false;
             }
             int k = tokens.get(i).is("the") ? i + 1 : i;
@@ -221,7 +305,7 @@ public final class Clauses {
 
         private boolean codeLike(int i) {
             return numberAt(i) || i >= 0 && i < tokens.size()
-                    && (tokens.get(i).word().length() == 1 && !tokens.get(i).is("a", "i") || tokens.get(i).is("dash", "half", "quarter", "quarters", "hyphen"));
+                    && (tokens.get(i).word().length() == 1 && !tokens.get(i).is("a", "i") || tokens.get(i).is("dash", "half", "quarter", "quarters", "hyphen", "mils", "microns", "mil", "thou"));
         }
 
         private boolean numberAt(int i) {
