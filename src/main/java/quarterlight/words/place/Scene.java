@@ -146,7 +146,7 @@ public final class Scene {
         List<Mention> kept = new ArrayList<>();
         List<Mention> all = clause.all(TermKind.PART)
                 .filter(m -> car.has(m.phrase().part()))
-                .filter(m -> m.phrase().part().when().isEmpty() || m.phrase().part().when().equals("in-" + region))
+                .filter(m -> m.phrase().part().when().isEmpty() || m.phrase().part().when().equals("in-" + region) || on(m.phrase().part().when()))
                 .sorted(Comparator.comparingInt(Mention::from))
                 .toList();
         for (Mention m : all) {
@@ -168,6 +168,11 @@ public final class Scene {
                 .filter(m -> m.kind() != TermKind.PART && m.kind() != TermKind.ITEM && m.kind() != TermKind.MARK && m.kind() != TermKind.REGION)
                 .filter(m -> m.kind() != TermKind.CONDITION || m.length() > part.length())
                 .anyMatch(m -> m.from() <= part.from() && m.to() >= part.to() && m.length() > part.length());
+    }
+
+    /** The name means this part only while the speaker is at another: "the bottom edge" of a door. */
+    private boolean on(String when) {
+        return when.startsWith("on-") && focus.known() && focus.zones().get(0).value().startsWith(when.substring(3));
     }
 
     private boolean better(Mention a, Mention b) {

@@ -2,6 +2,7 @@ package quarterlight.words.rule;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import quarterlight.car.ZoneId;
 import quarterlight.words.DraftKind;
 import quarterlight.words.Facet;
@@ -9,9 +10,13 @@ import quarterlight.words.lexicon.Mention;
 import quarterlight.words.lexicon.TermKind;
 import quarterlight.words.place.How;
 import quarterlight.words.text.Clause;
+import quarterlight.words.text.WordSet;
 
 /** What a seller, an owner or a paper says. */
 final class ClaimRule implements Rule {
+    private static final Set<String> EVENTS = WordSet.of(
+            "backed hit fixed repaired painted replaced changed swapped welded rebuilt clipped scraped recovered redone resprayed into since figure");
+
     @Override
     public void read(Moment moment, List<Finding> found) {
         Clause clause = moment.clause();
@@ -42,7 +47,8 @@ final class ClaimRule implements Rule {
         if (by.equals("papers")) {
             return finding.zones(List.of(new ZoneId("identity-papers"))).feature("claim-papers");
         }
-        boolean named = moment.place().how() == How.NAMED;
+        boolean it = clause.told() || clause.tokens().stream().anyMatch(t -> EVENTS.contains(t.word()));
+        boolean named = moment.place().how() == How.NAMED || it && moment.place().known();
         return named ? finding.feature("claim-place") : finding.zones(List.of()).feature("claim-car");
     }
 }

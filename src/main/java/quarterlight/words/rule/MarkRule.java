@@ -23,7 +23,7 @@ final class MarkRule implements Rule {
     public void read(Moment moment, List<Finding> found) {
         Clause clause = moment.clause();
         Optional<Mention> here = kind(clause);
-        Optional<Mention> near = here.or(() -> Stream.concat(moment.earlier().stream(), moment.before(4))
+        Optional<Mention> near = here.or(() -> Stream.concat(moment.earlier().stream(), moment.lately(5, 12))
                 .flatMap(m -> kind(m.clause()).stream())
                 .findFirst());
         int shortest = near.isPresent() ? 2 : 3;

@@ -47,6 +47,13 @@ record Moment(Clause clause, Place place, int index, List<Moment> all) {
                 : Stream.empty();
     }
 
+    /** The clauses just before, the nearest first, whatever sentence they belong to. */
+    Stream<Moment> lately(int count, double seconds) {
+        return java.util.stream.IntStream.iterate(index - 1, i -> i >= 0 && i >= index - count, i -> i - 1)
+                .mapToObj(all::get)
+                .filter(m -> m.clause.source().equals(clause.source()) && clause.at() - m.clause.at() <= seconds);
+    }
+
     /** The earlier clauses of the same sentence, the nearest first. */
     List<Moment> earlier() {
         int from = index;

@@ -73,7 +73,7 @@ final class SignRule implements Rule {
         if (bad.isEmpty() && m.value().equals("gap-out-of-line")) {
             long figures = together.stream()
                     .flatMap(one -> one.clause().tokens().stream())
-                    .filter(t -> SpokenNumber.isNumberWord(t.word()) || t.is("eighth", "eighths", "quarter", "half", "sixteenth"))
+                    .filter(t -> SpokenNumber.isNumberWord(t.word()) )
                     .count();
             bad = figures >= 2 ? Optional.of(true) : bad;
         }

@@ -53,7 +53,7 @@ final class ThicknessRule implements Rule {
         Clause clause = moment.clause();
         clause.first(TermKind.UNIT).ifPresent(u -> ear.unit(u.value()));
         over(moment, found);
-        List<Group> groups = groups(clause);
+        List<Group> groups = groups(clause, ear.unit().filter("um"::equals).isPresent());
         for (Group group : groups) {
             reading(moment, group, groups.size(), found);
         }
@@ -65,11 +65,11 @@ final class ThicknessRule implements Rule {
                 .feature("thickness-none")));
     }
 
-    private static List<Group> groups(Clause clause) {
+    private static List<Group> groups(Clause clause, boolean um) {
         List<Group> groups = new ArrayList<>();
         int i = 0;
         while (i < clause.size()) {
-            Optional<SpokenNumber> number = number(clause, i);
+            Optional<SpokenNumber> number = number(clause, i, um);
             if (number.isEmpty()) {
                 i++;
                 continue;
@@ -82,7 +82,7 @@ final class ThicknessRule implements Rule {
                 end = i + number.get().length();
                 i = end;
                 int joins = 0;
-                while (joins < 3 && i < clause.size() && JOINING.contains(clause.word(i))) {
+                while (joins < 3 && i < clause.size() && JOINING.contains(clause.word(i)) && number(clause, i, um).isEmpty()) {
                     i++;
                     joins++;
                 }
@@ -93,7 +93,7 @@ final class ThicknessRule implements Rule {
                         joins++;
                     }
                 }
-                number = number(clause, i);
+                number = number(clause, i, um);
             }
             groups.add(new Group(values, from, end));
             i = Math.max(end, from + 1);
@@ -106,18 +106,18 @@ final class ThicknessRule implements Rule {
     }
 
     /** A number that counts no thing: "one" by itself is mostly a word for the part. */
-    private static Optional<SpokenNumber> number(Clause clause, int at) {
+    private static Optional<SpokenNumber> number(Clause clause, int at, boolean um) {
         if (at >= clause.size() || covered(clause, at)) {
             return Optional.empty();
         }
         Token token = clause.tokens().get(at);
-        if (token.word().equals("one") && !SpokenNumber.isNumberWord(clause.word(at + 1)) && !clause.word(at + 1).equals("and")) {
+        if (token.word().equals("one") && !(um && clause.word(at + 1).equals("oh")) && !SpokenNumber.isNumberWord(clause.word(at + 1)) && !clause.word(at + 1).equals("and")) {
             return Optional.empty();
         }
         if (token.word().startsWith("0") && token.word().length() > 1 && !token.word().contains(".")) {
             return Optional.empty();
         }
-        return SpokenNumber.at(clause.tokens(), at);
+        return um ? SpokenNumber.hundreds(clause.tokens(), at) : SpokenNumber.at(clause.tokens(), at);
     }
 
     private static boolean covered(Clause clause, int at) {

@@ -15,6 +15,9 @@ import quarterlight.words.text.SpokenNumber;
 /** Functions and how they behaved: the function is named, the outcome stands in the same clause or in the next of the sentence. */
 final class TrialRule implements Rule {
     private static final Set<String> OBSERVED = Set.of("Smoke at the exhaust", "Noise from axle or bearings");
+    private static final Set<String> FAULTS = Set.of("damaged", "worn", "leaking", "noise", "smell", "blocked", "missing");
+    private static final Set<TermKind> OUTCOMES =
+            Set.of(TermKind.GOOD, TermKind.BAD, TermKind.PARTIAL, TermKind.NOTTRIED, TermKind.NOTFITTED, TermKind.BYPASSED, TermKind.CONDITION);
     private static final Set<String> AWAY = WordSet.of(
             "above around behind below by for in near off on over through under ");
 
@@ -112,12 +115,16 @@ final class TrialRule implements Rule {
         private boolean notFitted;
         private boolean bypassed;
         private boolean none;
+        private boolean soft;
         private final List<String> reasons = new ArrayList<>();
 
         boolean hear(Clause clause, Mention item) {
             int before = reasons.size();
             for (Mention m : clause.mentions()) {
                 if (item != null && m.overlaps(item) && m.length() <= item.length() && m.length() < 2) {
+                    continue;
+                }
+                if (outdone(clause, m)) {
                     continue;
                 }
                 boolean denied = Negation.of(clause, m);
@@ -144,8 +151,8 @@ final class TrialRule implements Rule {
                     case CONDITION -> {
                         if (m.value().equals("sound")) {
                             good |= !denied && said(clause, m, "works");
-                        } else if (!denied && !m.value().equals("no rust")) {
-                            partial |= said(clause, m, "a fault");
+                        } else if (!denied && FAULTS.contains(m.value())) {
+                            soft |= said(clause, m, "a fault");
                         }
                     }
                     default -> {
@@ -163,6 +170,13 @@ final class TrialRule implements Rule {
                     && clause.tokens().stream().anyMatch(t -> t.is("beam", "beams", "high"));
         }
 
+        /** A longer phrase of another outcome stands over it: "straight" in "straight to the floor". */
+        private static boolean outdone(Clause clause, Mention m) {
+            return OUTCOMES.contains(m.kind())
+                    && clause.mentions().stream()
+                            .anyMatch(o -> o != m && OUTCOMES.contains(o.kind()) && o.overlaps(m) && o.length() > m.length());
+        }
+
         /** "doesn't slip" denies the fault, it is no fault itself. */
         private static boolean covered(Clause clause, Mention m) {
             return clause.mentions().stream()
@@ -177,7 +191,7 @@ final class TrialRule implements Rule {
         }
 
         boolean known() {
-            return good || bad || partial || notTried || notFitted || bypassed;
+            return good || bad || partial || soft || notTried || notFitted || bypassed;
         }
 
         List<String> reasons() {
@@ -200,7 +214,10 @@ final class TrialRule implements Rule {
             if (none && !good && !bad && !partial) {
                 return Optional.of("not fitted");
             }
-            if (partial || good && bad) {
+            if (bad && !good && !partial) {
+                return Optional.of("does not");
+            }
+            if (partial || soft || good && bad) {
                 return Optional.of("works with a fault");
             }
             return bad ? Optional.of("does not") : good ? Optional.of("works") : Optional.empty();

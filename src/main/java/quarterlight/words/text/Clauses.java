@@ -33,13 +33,14 @@ public final class Clauses {
             + "right same side that the these this those upper whole your ");
     /** Prepositions that often end a thought by themselves: "7 above". */
     private static final Set<String> PARTICLES = WordSet.of("above below up down out back around off over through inside outside behind apart on in");
+    private static final Set<String> ADJECTIVES = WordSet.of("original factory new old little same whole main big brand");
     private static final Set<String> DETERMINERS = WordSet.of("the a an this that my his your its no all every these those 's each any her their both");
     private static final Set<String> SIDES = WordSet.of(
             "left right front rear driver passenger driver's drivers passengers other outer inner lower upper far near main whole hand old "
-            + "original factory new nearside offside little same");
+            + "nearside offside");
     private static final Set<TermKind> SAYING = Set.of(
             TermKind.CONDITION, TermKind.ORIGIN, TermKind.SIGN, TermKind.SIGNNO, TermKind.GOOD, TermKind.BAD, TermKind.PARTIAL,
-            TermKind.NOTTRIED, TermKind.NOTFITTED, TermKind.BYPASSED, TermKind.NOTLOOKED, TermKind.UNIT, TermKind.OVERRANGE);
+            TermKind.NOTTRIED, TermKind.NOTFITTED, TermKind.BYPASSED, TermKind.NOTLOOKED, TermKind.UNIT, TermKind.OVERRANGE, TermKind.SAME);
     private static final Set<TermKind> NAMING = Set.of(TermKind.PART, TermKind.ITEM, TermKind.ODOMETER, TermKind.MARK, TermKind.CLAIM, TermKind.SUBJECT);
     private static final double PAUSE_S = 2.5;
     private static final int MAX_ANSWER = 25;
@@ -168,11 +169,14 @@ public final class Clauses {
             if (claimed(start, i)) {
                 return false;
             }
-            if (!said && !(named(start, i) && startsPart(i))) {
+            if (!said && !(named(start, i) && startsPart(i) && subjectAt(i))) {
                 return false;
             }
             if (byStart.getOrDefault(i, List.of()).stream().anyMatch(m -> m.kind() == TermKind.WITHDRAW)) {
                 return true;
+            }
+            if (numberAt(i) && numberAt(i + 1) && !codeLike(i - 1) && !attached(i) && named(start, i) && !marked(start, i)) {
+                return !before.is("to", "about", "reads", "read", "is", "at", "maybe", "getting", "get", "goes", "it's", "'s", "say", "says", "hundred", "point");
             }
             if (SUBJECTS.contains(word) && !tied(i)) {
                 return true;
@@ -184,6 +188,9 @@ public final class Clauses {
         private boolean tied(int i) {
             Token before = tokens.get(i - 1);
             boolean object = PREPOSITIONS.contains(before.word()) && !PARTICLES.contains(before.word()) || DETERMINERS.contains(before.word());
+            if (tokens.get(i).is("there") && before.is("right", "in", "up", "down", "over", "back", "out", "still", "is", "are", "was", "from", "under")) {
+                return true;
+            }
             boolean weak = tokens.get(i).is("that", "this", "it", "you", "there", "these", "those", "nothing", "everything");
             return object || JOINERS.contains(before.word())
                     || before.is("and", "so", "if", "when", "where", "what", "how", "see", "say", "think", "till", "than", "like")
@@ -210,6 +217,25 @@ public final class Clauses {
             return false;
         }
 
+        /** What begins here is a part or a function, not a stamp or a reading of the part before. */
+        private boolean subjectAt(int i) {
+            int k = i;
+            while (k < Math.min(i + 5, tokens.size())
+                    && byStart.getOrDefault(k, List.of()).stream().noneMatch(m -> NAMING.contains(m.kind()))) {
+                k++;
+            }
+            return byStart.getOrDefault(k, List.of()).stream().anyMatch(m -> m.kind() == TermKind.PART || m.kind() == TermKind.ITEM);
+        }
+
+        private boolean marked(int start, int i) {
+            for (int k = start; k < i; k++) {
+                if (byStart.getOrDefault(k, List.of()).stream().anyMatch(m -> m.kind() == TermKind.MARK || m.kind() == TermKind.ODOMETER)) {
+                    return true;
+                }
+            }
+            return false;
+        }
+
         /** The word before belongs to what begins here: an article, a side, a preposition, a subject with its verb. */
         private boolean attached(int i) {
             Token before = tokens.get(i - 1);
@@ -230,7 +256,10 @@ public final class Clauses {
             if (SIDES.contains(last)) {
                 return !(DETERMINERS.contains(ahead) && PREPOSITIONS.contains(i > 2 ? tokens.get(i - 3).word() : ""));
             }
-            boolean object = last.equals("there") || last.equals("it") && !JOINERS.contains(ahead) && !ahead.equals("and") && !ahead.equals("if")
+            if (ADJECTIVES.contains(last)) {
+                return DETERMINERS.contains(ahead) || SIDES.contains(ahead) || PREPOSITIONS.contains(ahead);
+            }
+            boolean object = last.equals("there") || last.equals("nothing") || last.equals("everything") || last.equals("nobody") || last.equals("it") && !JOINERS.contains(ahead) && !ahead.equals("and") && !ahead.equals("if")
                     || last.equals("you") && PREPOSITIONS.contains(ahead) || (last.equals("this") || last.equals("that")) && PREPOSITIONS.contains(ahead);
             return SUBJECTS.contains(last) && !object;
         }
@@ -259,7 +288,7 @@ public final class Clauses {
             if (k == i + 1 && side.is("one", "other", "inner", "outer", "left", "right", "whole")) {
                 return true;
             }
-            return side.is("left", "right", "other", "far", "front", "rear", "driver", "passenger", "same", "both")
+            return side.is("left", "right", "other", "far", "nearside", "offside", "passengers", "drivers", "front", "rear", "driver", "passenger", "same", "both")
                     && after.is("one", "side", "ones", "'s", "left", "right", "is", "front", "rear", "of", "corner", "gone", "isn't", "has", "looks", "was", "i", "can't", "good");
         }
 

@@ -55,6 +55,10 @@ public record SpokenCode(String text, int from, int to, int letters) {
         while (i < tokens.size()) {
             String word = tokens.get(i).word();
             String piece = piece(tokens, i);
+            if (end > from && word.equals("as") && i + 2 < tokens.size() && tokens.get(i + 1).is("in")) {
+                i += 3;
+                continue;
+            }
             if (piece.isEmpty() && end > from && word.equals("double") && i + 1 < tokens.size()) {
                 piece = piece(tokens, i + 1);
                 piece = piece.length() == 1 ? piece + piece : "";

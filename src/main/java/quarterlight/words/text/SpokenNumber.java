@@ -40,6 +40,24 @@ public record SpokenNumber(double value, int length) {
         return Optional.ofNullable(WORDS.get(word));
     }
 
+    /** As {@link #at}, with "one forty" for 140 and "one oh five" for 105, as readings in micrometers are spoken. */
+    public static Optional<SpokenNumber> hundreds(List<Token> tokens, int from) {
+        Optional<SpokenNumber> plain = at(tokens, from);
+        boolean digit = plain.isPresent() && plain.get().length() == 1 && plain.get().value() >= 1 && plain.get().value() <= 9;
+        if (!digit || from + 1 >= tokens.size()) {
+            return plain;
+        }
+        double first = plain.get().value() * 100;
+        if (tokens.get(from + 1).is("oh", "o") && from + 2 < tokens.size()) {
+            Optional<SpokenNumber> last = at(tokens, from + 2);
+            return last.filter(n -> n.value() < 10).map(n -> new SpokenNumber(first + n.value(), 2 + n.length())).or(() -> plain);
+        }
+        Optional<SpokenNumber> rest = at(tokens, from + 1);
+        return rest.filter(n -> n.value() >= 10 && n.value() < 100)
+                .map(n -> new SpokenNumber(first + n.value(), 1 + n.length()))
+                .or(() -> plain);
+    }
+
     /** The number that begins at a token, if one does. */
     public static Optional<SpokenNumber> at(List<Token> tokens, int from) {
         Reader reader = new Reader(tokens, from);
