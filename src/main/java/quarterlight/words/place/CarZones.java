@@ -37,6 +37,11 @@ public final class CarZones {
         return finished.contains(zone.value());
     }
 
+    /** Without one, as in a pickup, the seat reaches from side to side. */
+    boolean hasRearSeat() {
+        return zones.contains("seat-rear");
+    }
+
     boolean has(PartName part) {
         return part.zones().stream().anyMatch(together -> !of(together, Side.BOTH, End.BOTH).isEmpty());
     }

@@ -26,6 +26,8 @@ public final class Scene {
     private static final Set<String> MODIFIERS = WordSet.of(
             "'s a all an and any as chrome each every factory four hand her his inner its little lower main my new no "
             + "of old one original outer plastic same side that the their these this those two upper whole your ");
+    /** Several of these are on one part. */
+    private static final Set<String> SUBPARTS = WordSet.of("hinges drains nuts studs bolts handles bushings screws clips springs pads bows straps");
     private static final Set<String> PASSING = Set.of("from", "of", "to", "like", "for");
     private static final Set<String> PLURALS_OF_ONE = Set.of("seats", "lines", "brakes", "springs");
 
@@ -289,7 +291,7 @@ public final class Scene {
             Sides.Said said = near.get();
             return new Place(name, said.side(), end, car.of(name, said.side(), end), How.NAMED, said.pointed() ? How.POINTED : How.NAMED, "");
         }
-        if (plural(clause, part)) {
+        if (plural(clause, part) || name.zones().get(0).get(0).startsWith("seat-front") && !car.hasRearSeat()) {
             return new Place(name, Side.BOTH, end, car.of(name, Side.BOTH, end), How.NAMED, How.PLURAL, "");
         }
         return new Place(name, side, end, car.of(name, side, end), How.NAMED, sideKnown ? How.CARRIED : How.UNKNOWN, "");
@@ -308,6 +310,9 @@ public final class Scene {
 
     private static boolean plural(Clause clause, Mention part) {
         String last = clause.word(part.to() - 1);
+        if (last.equals("'s") || SUBPARTS.contains(last)) {
+            return false;
+        }
         return last.endsWith("s") && !last.endsWith("ss") && !last.equals("glass") && !last.equals("chassis")
                 && !PLURALS_OF_ONE.contains(last) && !clause.word(part.to()).equals("'s");
     }
@@ -334,7 +339,8 @@ public final class Scene {
                 .filter(s -> s.from() >= part.to() || s.to() <= part.from())
                 .filter(s -> clause.all(TermKind.PART)
                         .noneMatch(p -> !p.overlaps(part) && s.to() <= p.from() && gapOnly(clause, s.to(), p.from())))
-                .min(Comparator.comparingInt(s -> Math.abs(s.from() - part.to())));
+                .min(Comparator.comparingInt(s -> Math.abs(s.from() - part.to())))
+                .or(() -> sides.stream().filter(s -> s.from() >= part.to()).findFirst());
     }
 
     /** "the right one", "driver's": the part spoken of before, on another side or at another end. */

@@ -121,7 +121,7 @@ final class TrialRule implements Rule {
         boolean hear(Clause clause, Mention item) {
             int before = reasons.size();
             for (Mention m : clause.mentions()) {
-                if (item != null && m.overlaps(item) && m.length() <= item.length() && m.length() < 2) {
+                if (item != null && m.overlaps(item) && m.length() <= item.length() && m.length() < 2 && m.kind() != TermKind.PARTIAL && m.kind() != TermKind.BAD) {
                     continue;
                 }
                 if (outdone(clause, m)) {
@@ -181,7 +181,7 @@ final class TrialRule implements Rule {
         private static boolean covered(Clause clause, Mention m) {
             return clause.mentions().stream()
                     .filter(o -> o.kind() == TermKind.PARTIAL || o.kind() == TermKind.GOOD || o.kind() == TermKind.NOTFITTED
-                            || o.kind() == TermKind.NOTTRIED || o.kind() == TermKind.CONDITION)
+                            || o.kind() == TermKind.NOTTRIED)
                     .anyMatch(o -> o.overlaps(m) && o != m || clause.all(TermKind.NEG).anyMatch(n -> n.overlaps(m)) && o.from() >= m.to() && o.from() - m.to() <= 3);
         }
 

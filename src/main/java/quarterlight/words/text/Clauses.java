@@ -2,6 +2,7 @@ package quarterlight.words.text;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -50,6 +51,8 @@ public final class Clauses {
     public static List<Clause> of(String source, List<Token> tokens, List<Mention> mentions) {
         boolean punctuated = Tokens.punctuated(tokens);
         Map<Integer, List<Mention>> byStart = new HashMap<>();
+        Set<Integer> byEnd = new HashSet<>();
+        mentions.stream().filter(m -> NAMING.contains(m.kind())).forEach(m -> byEnd.add(m.to()));
         boolean[] inside = new boolean[tokens.size() + 1];
         for (Mention m : mentions) {
             byStart.computeIfAbsent(m.from(), k -> new ArrayList<>()).add(m);
@@ -57,7 +60,7 @@ public final class Clauses {
                 inside[i] = true;
             }
         }
-        Cutter cutter = new Cutter(tokens, byStart, inside, punctuated);
+        Cutter cutter = new Cutter(tokens, byStart, byEnd, inside, punctuated);
         List<Clause> clauses = new ArrayList<>();
         int start = 0;
         int sentence = 0;
@@ -84,7 +87,8 @@ public final class Clauses {
         return new Clause(source, tokens.subList(from, to), own, sentence, told);
     }
 
-    private record Cutter(List<Token> tokens, Map<Integer, List<Mention>> byStart, boolean[] inside, boolean punctuated) {
+    private record Cutter(
+            List<Token> tokens, Map<Integer, List<Mention>> byStart, Set<Integer> byEnd, boolean[] inside, boolean punctuated) {
         boolean sentenceEnds(int i) {
             Token before = tokens.get(i - 1);
             Token next = tokens.get(i);
@@ -169,7 +173,7 @@ public final class Clauses {
             if (claimed(start, i)) {
                 return false;
             }
-            if (!said && !(named(start, i) && startsPart(i) && subjectAt(i))) {
+            if (!said && !(named(start, i) && !endsName(i) && startsPart(i) && subjectAt(i))) {
                 return false;
             }
             if (byStart.getOrDefault(i, List.of()).stream().anyMatch(m -> m.kind() == TermKind.WITHDRAW)) {
@@ -225,6 +229,11 @@ public final class Clauses {
                 k++;
             }
             return byStart.getOrDefault(k, List.of()).stream().anyMatch(m -> m.kind() == TermKind.PART || m.kind() == TermKind.ITEM);
+        }
+
+        /** The word before ends the name of a part or a function: what follows is said of it. */
+        private boolean endsName(int i) {
+            return byEnd.contains(i) && !DETERMINERS.contains(tokens.get(i).word()) && !SIDES.contains(tokens.get(i).word());
         }
 
         private boolean marked(int start, int i) {
