@@ -35,6 +35,9 @@ public final class Clauses {
     /** Prepositions that often end a thought by themselves: "7 above". */
     private static final Set<String> PARTICLES = WordSet.of("above below up down out back around off over through inside outside behind apart on in");
     private static final Set<String> ADJECTIVES = WordSet.of("original factory new old little same whole main big brand");
+    /** What stands behind these is their object, not a new subject. */
+    private static final Set<String> VERBS = WordSet.of(
+            "is was are were be been has have had got get see need needs want wants cut hit jumped pulled opened called call isn't wasn't aren't never just");
     private static final Set<String> DETERMINERS = WordSet.of("the a an this that my his your its no all every these those 's each any her their both");
     private static final Set<String> SIDES = WordSet.of(
             "left right front rear driver passenger driver's drivers passengers other outer inner lower upper far near main whole hand old "
@@ -250,7 +253,7 @@ public final class Clauses {
             Token before = tokens.get(i - 1);
             String last = before.word();
             String ahead = i > 1 ? tokens.get(i - 2).word() : "";
-            if (last.equals("and") || last.equals("or") || JOINERS.contains(last)) {
+            if (last.equals("and") || last.equals("or") || JOINERS.contains(last) || VERBS.contains(last)) {
                 return true;
             }
             if (last.equals("side") || last.equals("sides")) {
