@@ -1,0 +1,107 @@
+package quarterlight.words;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import quarterlight.caption.CaptionFile;
+import quarterlight.caption.WordsUnreadable;
+import quarterlight.car.Body;
+import quarterlight.car.BodyStyle;
+import quarterlight.car.Construction;
+import quarterlight.car.DriveSide;
+import quarterlight.car.EnginePlace;
+import quarterlight.table.JsonObject;
+import quarterlight.table.WordsTable;
+import quarterlight.table.ZoneTable;
+import quarterlight.units.Worded;
+import quarterlight.words.lexicon.Lexicon;
+import quarterlight.words.place.CarZones;
+import quarterlight.words.rule.Listening;
+import quarterlight.words.weigh.Weights;
+
+/** Reads every narration of a folder and writes the drafts of all as one document: {@code ListenStudy DIR OUT.json}; tells the time warm. */
+final class ListenStudy {
+    private ListenStudy() {}
+
+    public static void main(String[] args) throws IOException, WordsUnreadable {
+        Lexicon lexicon = WordsTable.load();
+        Weights weights = WordsTable.weights();
+        Map<String, TreeMap<Integer, TimedWords>> walks = new TreeMap<>();
+        Map<String, Map<String, String>> facts = new HashMap<>();
+        try (var files = Files.list(Path.of(args[0]))) {
+            for (Path gold : files.filter(f -> f.toString().endsWith(".gold.csv")).sorted().toList()) {
+                String name = gold.getFileName().toString().replace(".gold.csv", "");
+                Map<String, String> known = new HashMap<>();
+                for (String line : Files.readAllLines(gold.resolveSibling(name + ".facts.txt"), StandardCharsets.UTF_8)) {
+                    String[] pair = line.split("=", 2);
+                    if (pair.length == 2) {
+                        known.put(pair[0].strip(), pair[1].strip());
+                    }
+                }
+                String walk = known.getOrDefault("walk", name);
+                int part = Integer.parseInt(known.getOrDefault("part", "1").split("/")[0]);
+                walks.computeIfAbsent(walk, k -> new TreeMap<>()).put(part, CaptionFile.read(words(gold, name)).words());
+                facts.put(walk, known);
+            }
+        }
+        List<Object> all = new ArrayList<>();
+        for (int round = 0; round < (args.length > 2 ? 6 : 1); round++) {
+            all.clear();
+            for (var walk : walks.entrySet()) {
+                long start = System.nanoTime();
+                List<Draft> drafts = Listening.drafts(List.copyOf(walk.getValue().values()), car(facts.get(walk.getKey())), lexicon, weights);
+                if (args.length > 2) {
+                    System.out.printf("%d %s %d drafts %.1f ms%n", round, walk.getKey(), drafts.size(), (System.nanoTime() - start) / 1e6);
+                }
+                drafts.forEach(draft -> all.add(json(draft)));
+            }
+        }
+        Files.writeString(Path.of(args[1]), new JsonObject().put("drafts", all).text());
+    }
+
+    private static Path words(Path gold, String name) {
+        return List.of(".vtt", ".srt", ".txt", ".json").stream()
+                .map(ending -> gold.resolveSibling(name + ending))
+                .filter(Files::exists)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static CarZones car(Map<String, String> facts) {
+        BodyStyle style = Worded.find(BodyStyle.class, facts.get("style")).orElseThrow();
+        Construction construction =
+                Worded.find(Construction.class, facts.getOrDefault("construction", "")).orElse(Construction.usualFor(style));
+        EnginePlace engine = Worded.find(EnginePlace.class, facts.getOrDefault("engine", "front")).orElse(EnginePlace.FRONT);
+        DriveSide drive = Worded.find(DriveSide.class, facts.getOrDefault("drive", "left")).orElse(DriveSide.LEFT);
+        return new CarZones(ZoneTable.load(), new Body(style, construction, engine), drive);
+    }
+
+    private static JsonObject json(Draft draft) {
+        JsonObject json = new JsonObject()
+                .put("id", draft.id())
+                .put("source", draft.source())
+                .put("at_s", draft.atSeconds())
+                .put("until_s", draft.untilSeconds())
+                .put("what", draft.what().word())
+                .put("zones", draft.zones())
+                .put("words", draft.words())
+                .put("p", draft.p())
+                .put("because", draft.because())
+                .put("features", draft.features())
+                .put("withdrawn", draft.withdrawn());
+        for (Facet facet : Facet.values()) {
+            if (facet == Facet.SEEN) {
+                json.put("seen", draft.facet(facet).map(seen -> (Object) seen.equals("yes")));
+            } else {
+                json.put(facet.word(), draft.facet(facet));
+            }
+        }
+        return json;
+    }
+}

@@ -1,0 +1,2 @@
+/** Reads files of timed words: WebVTT, SRT, lines with a time, and the JSON of recognizers. Read {@link quarterlight.caption.CaptionFile} first. */
+package quarterlight.caption;

@@ -1,0 +1,368 @@
+package quarterlight.words.place;
+
+import quarterlight.words.text.WordSet;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import quarterlight.car.ZoneId;
+import quarterlight.words.lexicon.Mention;
+import quarterlight.words.lexicon.PartName;
+import quarterlight.words.lexicon.TermKind;
+import quarterlight.words.text.Clause;
+
+/**
+ * Where the speaker stands in the walk: the region, the side, the end and the part last spoken of, carried from clause to clause. Changed
+ * by {@link #enter}; one scene reads one walk, in order.
+ */
+public final class Scene {
+    private static final Set<String> LOCATORS = WordSet.of(
+            "above against ahead around back behind below beneath beside between by for from front like near next off "
+            + "over past round than till toward towards under underneath until with without ");
+    private static final Set<String> ON = WordSet.of(
+            "about across along at in inside into of on onto through to ");
+    private static final Set<String> MODIFIERS = WordSet.of(
+            "'s a all an and any as chrome each every factory four hand her his inner its little lower main my new no "
+            + "of old one original outer plastic same side that the their these this those two upper whole your ");
+    /** Several of these are on one part. */
+    private static final Set<String> SUBPARTS = WordSet.of("hinges drains nuts studs bolts handles bushings screws clips springs pads bows straps");
+    private static final Set<String> PASSING = Set.of("from", "of", "to", "like", "for");
+    private static final Set<String> PLURALS_OF_ONE = Set.of("seats", "lines", "brakes", "springs");
+
+    private final CarZones car;
+    private String region = "outer";
+    private Side side = Side.LEFT;
+    private End doorEnd = End.FRONT;
+    private End areaEnd = End.FRONT;
+    private End floorEnd = End.FRONT;
+    private boolean sideKnown;
+    private Place focus = Place.NOWHERE;
+    private int age;
+
+    public Scene(CarZones car) {
+        this.car = car;
+    }
+
+    public String region() {
+        return region;
+    }
+
+    public CarZones car() {
+        return car;
+    }
+
+    public Place focus() {
+        return focus;
+    }
+
+    /** A new memo begins: the place is not carried over, the side is. */
+    public void part() {
+        focus = Place.NOWHERE;
+        doorEnd = End.FRONT;
+        areaEnd = End.FRONT;
+    }
+
+    /** Sets the place at hand by hand, as a correction does. */
+    public void focus(Place place) {
+        focus = place;
+    }
+
+    /** Takes a clause in and returns the place that it speaks of; the second and further parts of a list stand in the zones. */
+    public Place enter(Clause clause) {
+        List<Mention> parts = parts(clause);
+        setRegion(clause, parts);
+        List<Sides.Said> sides = Sides.in(clause, car.driver(), side, focus.known() && focus.sideHow() != How.CENTRAL ? focus.side() : side);
+        List<Mention> ends = ends(clause, parts);
+        Place place = named(clause, parts, sides, ends)
+                .or(() -> pointed(clause, sides, ends))
+                .orElseGet(() -> focus.known() ? focus.carried() : focus);
+        if (parts.isEmpty() && place.how() == How.CARRIED) {
+            headed(clause, sides, ends);
+        }
+        remember(place);
+        return place;
+    }
+
+    private void remember(Place place) {
+        age = place.how() == How.CARRIED ? age + 1 : 0;
+        if (place.how() == How.UNKNOWN) {
+            return;
+        }
+        focus = place;
+        if ((place.sideHow() == How.NAMED || place.sideHow() == How.POINTED) && place.side() != Side.BOTH) {
+            side = place.side();
+            sideKnown = true;
+        }
+        if (place.how() == How.CARRIED) {
+            return;
+        }
+        String zone = place.zones().isEmpty() ? "" : place.zones().get(0).value();
+        if (place.part().ended() && place.end() != End.BOTH) {
+            if (zone.startsWith("door")) {
+                doorEnd = place.end();
+            } else if (zone.startsWith("floor")) {
+                floorEnd = place.end();
+            }
+            areaEnd = place.end();
+        } else if (zone.startsWith("fender") || zone.startsWith("hood") || zone.startsWith("cowl") || zone.startsWith("grille")) {
+            doorEnd = End.FRONT;
+            areaEnd = End.FRONT;
+        } else if (zone.startsWith("quarter") || zone.startsWith("tail") || zone.startsWith("deck") || zone.startsWith("trunk") || zone.startsWith("bed")) {
+            areaEnd = End.REAR;
+        }
+        if (zone.startsWith("quarter") || zone.startsWith("fender")) {
+            doorEnd = End.FRONT;
+        }
+    }
+
+    /** "Coming down the driver's side now": a side, no part. */
+    private void headed(Clause clause, List<Sides.Said> sides, List<Mention> ends) {
+        if (sides.size() == 1 && sides.get(0).side() != Side.BOTH && !clause.has(TermKind.CONDITION)) {
+            side = sides.get(0).side();
+            sideKnown = true;
+        }
+        if (ends.size() == 1 && clause.has(TermKind.REGION)) {
+            areaEnd = end(ends.get(0));
+        }
+    }
+
+    private void setRegion(Clause clause, List<Mention> parts) {
+        Optional<Mention> said = clause.all(TermKind.REGION)
+                .filter(m -> parts.stream().noneMatch(p -> p.overlaps(m) && p.length() > m.length()))
+                .filter(m -> !clause.has(TermKind.HYPO) && !clause.has(TermKind.OTHER) || clause.size() <= 4)
+                .filter(m -> !PASSING.contains(clause.word(m.from() - 1)) && !Set.of("it", "the", "of", "that", "this").contains(clause.word(m.to())))
+                .findFirst();
+        if (said.isPresent()) {
+            String now = said.get().value();
+            if (!now.equals(region) && clause.size() <= 10) {
+                focus = Place.NOWHERE;
+            }
+            region = now;
+        }
+    }
+
+    /** The parts named, of equal names the one that is met where the speaker stands. */
+    private List<Mention> parts(Clause clause) {
+        List<Mention> kept = new ArrayList<>();
+        List<Mention> all = clause.all(TermKind.PART)
+                .filter(m -> car.has(m.phrase().part()))
+                .filter(m -> m.phrase().part().when().isEmpty() || m.phrase().part().when().equals("in-" + region) || on(m.phrase().part().when()))
+                .sorted(Comparator.comparingInt(Mention::from))
+                .toList();
+        for (Mention m : all) {
+            int last = kept.size() - 1;
+            if (last >= 0 && kept.get(last).from() == m.from()) {
+                if (better(m, kept.get(last))) {
+                    kept.set(last, m);
+                }
+            } else if (!inSaying(clause, m)) {
+                kept.add(m);
+            }
+        }
+        return kept;
+    }
+
+    /** "spot welds" of the seam is no part although "spot" might be one: a longer phrase of another kind goes first. */
+    private static boolean inSaying(Clause clause, Mention part) {
+        return clause.mentions().stream()
+                .filter(m -> m.kind() != TermKind.PART && m.kind() != TermKind.ITEM && m.kind() != TermKind.MARK && m.kind() != TermKind.REGION)
+                .filter(m -> m.kind() != TermKind.CONDITION || m.length() > part.length())
+                .anyMatch(m -> m.from() <= part.from() && m.to() >= part.to() && m.length() > part.length());
+    }
+
+    /** The name means this part only while the speaker is at another: "the bottom edge" of a door. */
+    private boolean on(String when) {
+        return when.startsWith("on-") && focus.known() && focus.zones().get(0).value().startsWith(when.substring(3));
+    }
+
+    private boolean better(Mention a, Mention b) {
+        int rankA = rank(a.phrase().part());
+        int rankB = rank(b.phrase().part());
+        return rankA > rankB;
+    }
+
+    private int rank(PartName part) {
+        return (part.region().equals(region) ? 1 : 0) + (part.when().isEmpty() ? 0 : 2);
+    }
+
+    private List<Mention> ends(Clause clause, List<Mention> parts) {
+        return clause.all(TermKind.END)
+                .filter(m -> parts.stream().noneMatch(p -> p.overlaps(m)))
+                .toList();
+    }
+
+    private static End end(Mention m) {
+        return m.value().equals("rear") ? End.REAR : End.FRONT;
+    }
+
+    private Optional<Place> named(Clause clause, List<Mention> parts, List<Sides.Said> sides, List<Mention> ends) {
+        Mention subject = null;
+        Mention on = null;
+        Mention locator = null;
+        for (Mention part : parts) {
+            String prep = preposition(clause, part);
+            if (LOCATORS.contains(prep) || obstacle(clause, part) || counted(clause, part)) {
+                locator = locator == null ? part : locator;
+            } else if (ON.contains(prep)) {
+                on = on == null ? part : on;
+            } else if (subject == null) {
+                subject = part;
+            }
+        }
+        Mention chosen = subject != null ? subject : on != null ? on : focus.known() && age < 6 ? null : locator;
+        if (chosen == null) {
+            return Optional.empty();
+        }
+        Place place = place(clause, chosen, sides, ends);
+        Set<ZoneId> zones = new LinkedHashSet<>(place.zones());
+        for (Mention next : parts) {
+            if (next.from() >= chosen.to() && next.from() - chosen.to() <= 4 && joined(clause, chosen.to(), next.from())) {
+                zones.addAll(place(clause, next, sides, ends).zones());
+            }
+        }
+        if (zones.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Place(
+                place.part(), place.side(), place.end(), List.copyOf(zones), How.NAMED, place.sideHow(), clause.shown(chosen.from(), chosen.to())));
+    }
+
+    /** "the hose is in the way": what hides the place is not the place. */
+    private static boolean obstacle(Clause clause, Mention part) {
+        return clause.all(TermKind.NOTLOOKED)
+                .anyMatch(m -> clause.word(m.to() - 1).equals("way") && m.from() >= part.to() && m.from() - part.to() <= 4);
+    }
+
+    /** "a two-door" is a car. */
+    private static boolean counted(Clause clause, Mention part) {
+        return clause.word(part.from()).equals("door") && Set.of("two", "four", "2", "4").contains(clause.word(part.from() - 1));
+    }
+
+    /** Lets the place be that of a zone, as a function tried has it. */
+    public void focus(String name, String zone) {
+        PartName part = new PartName(name, List.of(List.of(zone)), region, "");
+        if (car.has(part)) {
+            focus = new Place(part, side, areaEnd, car.of(part, side, areaEnd), How.CARRIED, How.CENTRAL, name);
+        }
+    }
+
+    private static boolean joined(Clause clause, int from, int to) {
+        boolean and = false;
+        for (int i = from; i < to; i++) {
+            String word = clause.word(i);
+            and |= word.equals("and");
+            if (!and || !MODIFIERS.contains(word) && !Set.of("left", "right", "rear", "front").contains(word)) {
+                return false;
+            }
+        }
+        return and;
+    }
+
+    private static String preposition(Clause clause, Mention part) {
+        int i = part.from() - 1;
+        while (i >= 0 && (MODIFIERS.contains(clause.word(i)) && !clause.word(i).equals("of")
+                || WordSet.of(
+            "both driver driver's front left other passenger rear right ").contains(clause.word(i)))) {
+            i--;
+        }
+        String word = clause.word(i);
+        if (word.equals("of") && i > 0) {
+            String before = clause.word(i - 1);
+            return Set.of("front", "ahead", "out").contains(before) ? "behind" : "of";
+        }
+        return word;
+    }
+
+    private Place place(Clause clause, Mention part, List<Sides.Said> sides, List<Mention> ends) {
+        PartName name = part.phrase().part();
+        Optional<Sides.Said> near = near(clause, part, sides);
+        Optional<End> nearEnd = ends.stream()
+                .filter(m -> m.to() <= part.from() ? gapOnly(clause, m.to(), part.from()) : m.from() - part.to() <= 2)
+                .map(Scene::end)
+                .findFirst()
+                .or(() -> name.ended() && ends.size() == 1 ? Optional.of(end(ends.get(0))) : Optional.empty());
+        End end = nearEnd.orElseGet(() -> usualEnd(name, clause, part));
+        if (!name.sided()) {
+            return new Place(name, side, end, car.of(name, Side.BOTH, end), How.NAMED, How.CENTRAL, "");
+        }
+        if (near.isPresent()) {
+            Sides.Said said = near.get();
+            return new Place(name, said.side(), end, car.of(name, said.side(), end), How.NAMED, said.pointed() ? How.POINTED : How.NAMED, "");
+        }
+        if (plural(clause, part) || name.zones().get(0).get(0).startsWith("seat-front") && !car.hasRearSeat()) {
+            return new Place(name, Side.BOTH, end, car.of(name, Side.BOTH, end), How.NAMED, How.PLURAL, "");
+        }
+        return new Place(name, side, end, car.of(name, side, end), How.NAMED, sideKnown ? How.CARRIED : How.UNKNOWN, "");
+    }
+
+    private End usualEnd(PartName name, Clause clause, Mention part) {
+        String pattern = name.zones().isEmpty() ? "" : name.zones().get(0).get(0);
+        if (pattern.startsWith("door")) {
+            return doorEnd;
+        }
+        if (pattern.startsWith("floor")) {
+            return floorEnd;
+        }
+        return areaEnd;
+    }
+
+    private static boolean plural(Clause clause, Mention part) {
+        String last = clause.word(part.to() - 1);
+        if (last.equals("'s") || SUBPARTS.contains(last)) {
+            return false;
+        }
+        return last.endsWith("s") && !last.endsWith("ss") && !last.equals("glass") && !last.equals("chassis")
+                && !PLURALS_OF_ONE.contains(last) && !clause.word(part.to()).equals("'s");
+    }
+
+    private static boolean gapOnly(Clause clause, int from, int to) {
+        for (int i = from; i < to; i++) {
+            String word = clause.word(i);
+            if (!MODIFIERS.contains(word) && !Set.of("left", "right", "front", "rear").contains(word)) {
+                return false;
+            }
+        }
+        return to - from <= 4;
+    }
+
+    /** The side that goes with a part: before it in its noun phrase, close behind it, or anywhere in the clause if no other part stands nearer. */
+    private static Optional<Sides.Said> near(Clause clause, Mention part, List<Sides.Said> sides) {
+        Optional<Sides.Said> before = sides.stream()
+                .filter(s -> s.to() <= part.from() && gapOnly(clause, s.to(), part.from()))
+                .reduce((a, b) -> b);
+        if (before.isPresent()) {
+            return before;
+        }
+        return sides.stream()
+                .filter(s -> s.from() >= part.to() || s.to() <= part.from())
+                .filter(s -> clause.all(TermKind.PART)
+                        .noneMatch(p -> !p.overlaps(part) && s.to() <= p.from() && gapOnly(clause, s.to(), p.from())))
+                .min(Comparator.comparingInt(s -> Math.abs(s.from() - part.to())))
+                .or(() -> sides.stream().filter(s -> s.from() >= part.to()).findFirst());
+    }
+
+    /** "the right one", "driver's": the part spoken of before, on another side or at another end. */
+    private Optional<Place> pointed(Clause clause, List<Sides.Said> sides, List<Mention> ends) {
+        if (!focus.known() || clause.has(TermKind.REGION) && clause.size() <= 8) {
+            return Optional.empty();
+        }
+        PartName part = focus.part();
+        Optional<End> end = ends.isEmpty() || !part.ended() ? Optional.empty() : Optional.of(end(ends.get(0)));
+        boolean sideMeant = part.sided() && !sides.isEmpty();
+        if (!sideMeant && end.isEmpty()) {
+            return Optional.empty();
+        }
+        Set<Side> said = new LinkedHashSet<>();
+        sides.forEach(s -> said.add(s.side()));
+        Side now = !sideMeant ? focus.side() : said.size() > 1 ? Side.BOTH : sides.get(0).side();
+        End last = end.orElse(focus.end());
+        List<ZoneId> zones = car.of(part, now, last);
+        if (zones.isEmpty()) {
+            return Optional.empty();
+        }
+        How how = sideMeant ? sides.get(0).pointed() ? How.POINTED : How.NAMED : focus.sideHow();
+        return Optional.of(new Place(part, now, last, zones, How.POINTED, how, focus.said()));
+    }
+}

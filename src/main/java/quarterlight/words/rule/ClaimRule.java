@@ -1,0 +1,54 @@
+package quarterlight.words.rule;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import quarterlight.car.ZoneId;
+import quarterlight.words.DraftKind;
+import quarterlight.words.Facet;
+import quarterlight.words.lexicon.Mention;
+import quarterlight.words.lexicon.TermKind;
+import quarterlight.words.place.How;
+import quarterlight.words.text.Clause;
+import quarterlight.words.text.WordSet;
+
+/** What a seller, an owner or a paper says. */
+final class ClaimRule implements Rule {
+    private static final Set<String> EVENTS = WordSet.of(
+            "backed hit fixed repaired painted replaced changed swapped welded rebuilt clipped scraped recovered redone resprayed into since figure");
+
+    @Override
+    public void read(Moment moment, List<Finding> found) {
+        Clause clause = moment.clause();
+        Optional<Mention> said = clause.first(TermKind.CLAIM);
+        if (said.isPresent()) {
+            found.add(claim(moment, said.get().value()).from(said.get(), "said by " + said.get().value()).feature("claim-said"));
+        } else if (clause.told() && clause.size() >= 2) {
+            found.add(claim(moment, "seller").because("another voice answers").feature("claim-told"));
+        } else {
+            moment.earlier().stream()
+                    .limit(2)
+                    .filter(m -> m.has(TermKind.CLAIM))
+                    .findFirst()
+                    .ifPresent(m -> found.add(claim(moment, m.clause().first(TermKind.CLAIM).orElseThrow().value())
+                            .because("goes on with what was claimed before")
+                            .feature("claim-goes-on")));
+        }
+    }
+
+    private static Finding claim(Moment moment, String by) {
+        Clause clause = moment.clause();
+        Finding finding = new Finding(DraftKind.CLAIM, moment)
+                .with(Facet.SAID_BY, by)
+                .with(Facet.TEXT, clause.shown())
+                .feature("claim-by-" + by)
+                .feature("claim-with-number", clause.tokens().stream().anyMatch(t -> t.isNumber()))
+                .feature("claim-short", clause.size() <= 4);
+        if (by.equals("papers")) {
+            return finding.zones(List.of(new ZoneId("identity-papers"))).feature("claim-papers");
+        }
+        boolean it = clause.told() || clause.tokens().stream().anyMatch(t -> EVENTS.contains(t.word()));
+        boolean named = moment.place().how() == How.NAMED || it && moment.place().known();
+        return named ? finding.feature("claim-place") : finding.zones(List.of()).feature("claim-car");
+    }
+}

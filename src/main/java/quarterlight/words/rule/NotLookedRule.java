@@ -1,0 +1,21 @@
+package quarterlight.words.rule;
+
+import java.util.List;
+import quarterlight.words.DraftKind;
+import quarterlight.words.lexicon.TermKind;
+
+/** What the inspector says was not looked at. */
+final class NotLookedRule implements Rule {
+    @Override
+    public void read(Moment moment, List<Finding> found) {
+        moment.clause()
+                .first(TermKind.NOTLOOKED)
+                .or(() -> moment.clause().first(TermKind.NOTTRIED).filter(m -> !moment.has(TermKind.ITEM)))
+                .ifPresent(m -> found.add(new Finding(DraftKind.NOT_LOOKED_AT, moment)
+                        .from(m, "not looked at")
+                        .feature("not-looked-with-item", moment.has(TermKind.ITEM))
+                        .feature("not-looked-as-not-tried", m.kind() == TermKind.NOTTRIED)
+                        .feature("not-looked-with-condition", moment.has(TermKind.CONDITION))
+                        .feature("not-looked-part-here", moment.has(TermKind.PART))));
+    }
+}

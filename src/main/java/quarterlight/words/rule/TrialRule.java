@@ -1,0 +1,226 @@
+package quarterlight.words.rule;
+
+import quarterlight.words.text.WordSet;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import quarterlight.words.DraftKind;
+import quarterlight.words.Facet;
+import quarterlight.words.lexicon.Mention;
+import quarterlight.words.lexicon.TermKind;
+import quarterlight.words.text.Clause;
+import quarterlight.words.text.SpokenNumber;
+
+/** Functions and how they behaved: the function is named, the outcome stands in the same clause or in the next of the sentence. */
+final class TrialRule implements Rule {
+    private static final Set<String> OBSERVED = Set.of("Smoke at the exhaust", "Noise from axle or bearings");
+    private static final Set<String> FAULTS = Set.of("damaged", "worn", "leaking", "noise", "smell", "blocked", "missing");
+    private static final Set<TermKind> OUTCOMES =
+            Set.of(TermKind.GOOD, TermKind.BAD, TermKind.PARTIAL, TermKind.NOTTRIED, TermKind.NOTFITTED, TermKind.BYPASSED, TermKind.CONDITION);
+    private static final Set<String> AWAY = WordSet.of(
+            "above around behind below by for in near off on over through under ");
+
+    @Override
+    public void read(Moment moment, List<Finding> found) {
+        Clause clause = moment.clause();
+        List<Mention> items = clause.all(TermKind.ITEM).filter(m -> !named(clause, m)).toList();
+        for (int i = 0; i < items.size(); i++) {
+            Mention item = items.get(i);
+            boolean twice = false;
+            for (int k = 0; k < i; k++) {
+                twice |= items.get(k).value().equals(item.value());
+            }
+            if (!twice) {
+                trial(moment, item, items.size(), found);
+            }
+        }
+    }
+
+    /** Only where one is, such as "behind the horn", or part of a longer name. */
+    private static boolean named(Clause clause, Mention m) {
+        String before = clause.word(m.from() - 1);
+        String word = before.equals("the") || before.equals("a") ? clause.word(m.from() - 2) : before;
+        return AWAY.contains(word)
+                || clause.all(TermKind.PART).anyMatch(p -> p.overlaps(m) && p.length() > m.length())
+                || clause.all(TermKind.ITEM).anyMatch(p -> p != m && p.overlaps(m) && p.length() > m.length());
+    }
+
+    private static void trial(Moment moment, Mention item, int items, List<Finding> found) {
+        List<Moment> rest = moment.rest();
+        List<Moment> used = new ArrayList<>();
+        Outcome outcome = new Outcome();
+        outcome.hear(moment.clause(), item);
+        boolean alone = !outcome.known();
+        for (Moment next : rest) {
+            if (used.size() < 3 && outcome.hear(next.clause(), null)) {
+                used.add(next);
+            }
+        }
+        if (!outcome.known()) {
+            allNotTried(moment).ifPresent(m -> {
+                outcome.hear(m.clause(), null);
+                used.add(m);
+            });
+        }
+        Optional<String> said = outcome.result(item.value());
+        String result = said.orElse("works");
+        Finding finding = new Finding(DraftKind.TRIAL, moment)
+                .with(Facet.ITEM, item.value())
+                .with(Facet.RESULT, result)
+                .from(item, "function " + item.value() + ": " + result)
+                .through(used)
+                .feature("trial-" + item.value().toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z]+", "-"))
+                .feature("trial-result-" + result.replace(' ', '-'))
+                .feature("trial-without-outcome", said.isEmpty())
+                .feature("trial-outcome-later", alone && said.isPresent())
+                .feature("trial-several", items > 1)
+                .feature("trial-with-condition", moment.has(TermKind.CONDITION))
+                .feature("trial-with-part", moment.all(TermKind.PART).anyMatch(p -> !p.overlaps(item)))
+                .feature("trial-short", moment.clause().size() <= 5)
+                .feature("trial-first", item.from() <= 2);
+        outcome.reasons().forEach(finding::because);
+        figure(moment, item).ifPresent(f -> finding.with(Facet.VALUE, f));
+        found.add(finding);
+    }
+
+    /** "lights, horn, wipers, none of that got tried". */
+    private static Optional<Moment> allNotTried(Moment moment) {
+        return moment.all().stream()
+                .skip(moment.index() + 1L)
+                .limit(5)
+                .filter(m -> m.clause().at() - moment.clause().at() < 8 && m.has(TermKind.NOTTRIED))
+                .filter(m -> m.clause().tokens().stream().anyMatch(t -> t.is("none", "any", "all", "those", "them", "either", "neither")))
+                .findFirst();
+    }
+
+    private static Optional<String> figure(Moment moment, Mention item) {
+        Clause clause = moment.clause();
+        for (int i = item.to(); i < clause.size(); i++) {
+            Optional<SpokenNumber> number = SpokenNumber.at(clause.tokens(), i);
+            if (number.isPresent() && !clause.word(i).equals("one")) {
+                double value = number.get().value();
+                return Optional.of(value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** What was heard of an outcome so far. */
+    private static final class Outcome {
+        private boolean good;
+        private boolean bad;
+        private boolean partial;
+        private boolean notTried;
+        private boolean notFitted;
+        private boolean bypassed;
+        private boolean none;
+        private boolean soft;
+        private final List<String> reasons = new ArrayList<>();
+
+        boolean hear(Clause clause, Mention item) {
+            int before = reasons.size();
+            for (Mention m : clause.mentions()) {
+                if (item != null && m.overlaps(item) && m.length() <= item.length() && m.length() < 2 && m.kind() != TermKind.PARTIAL && m.kind() != TermKind.BAD) {
+                    continue;
+                }
+                if (outdone(clause, m)) {
+                    continue;
+                }
+                boolean denied = Negation.of(clause, m);
+                switch (m.kind()) {
+                    case NOTTRIED -> notTried |= said(clause, m, "not tried");
+                    case NOTLOOKED -> notTried |= said(clause, m, "not tried");
+                    case NOTFITTED -> notFitted |= said(clause, m, "not fitted");
+                    case BYPASSED -> bypassed |= said(clause, m, "bypassed");
+                    case GOOD -> {
+                        if (denied || clause.word(m.to()).equals("nothing")) {
+                            bad |= said(clause, m, "denied, so it does not");
+                        } else {
+                            good |= said(clause, m, "works");
+                        }
+                    }
+                    case BAD -> bad |= !covered(clause, m) && said(clause, m, "does not");
+                    case PARTIAL -> {
+                        if (denied) {
+                            good |= said(clause, m, "fault denied");
+                        } else if (!beam(clause, m) && !(m.from() == 0 && clause.word(0).equals("but"))) {
+                            partial |= said(clause, m, "a fault");
+                        }
+                    }
+                    case CONDITION -> {
+                        if (m.value().equals("sound")) {
+                            good |= !denied && said(clause, m, "works");
+                        } else if (!denied && FAULTS.contains(m.value())) {
+                            soft |= said(clause, m, "a fault");
+                        }
+                    }
+                    default -> {
+                        // says nothing of an outcome
+                    }
+                }
+            }
+            none |= clause.word(0).equals("no") && item != null && item.from() == 1;
+            return reasons.size() > before;
+        }
+
+        /** "high and low" are the beams. */
+        private static boolean beam(Clause clause, Mention m) {
+            return clause.word(m.from()).equals("low")
+                    && clause.tokens().stream().anyMatch(t -> t.is("beam", "beams", "high"));
+        }
+
+        /** A longer phrase of another outcome stands over it: "straight" in "straight to the floor". */
+        private static boolean outdone(Clause clause, Mention m) {
+            return OUTCOMES.contains(m.kind())
+                    && clause.mentions().stream()
+                            .anyMatch(o -> o != m && OUTCOMES.contains(o.kind()) && o.overlaps(m) && o.length() > m.length());
+        }
+
+        /** "doesn't slip" denies the fault, it is no fault itself. */
+        private static boolean covered(Clause clause, Mention m) {
+            return clause.mentions().stream()
+                    .filter(o -> o.kind() == TermKind.PARTIAL || o.kind() == TermKind.GOOD || o.kind() == TermKind.NOTFITTED
+                            || o.kind() == TermKind.NOTTRIED)
+                    .anyMatch(o -> o.overlaps(m) && o != m || clause.all(TermKind.NEG).anyMatch(n -> n.overlaps(m)) && o.from() >= m.to() && o.from() - m.to() <= 3);
+        }
+
+        private boolean said(Clause clause, Mention m, String meaning) {
+            reasons.add("\u201c" + clause.shown(m.from(), m.to()) + "\u201d: " + meaning);
+            return true;
+        }
+
+        boolean known() {
+            return good || bad || partial || soft || notTried || notFitted || bypassed;
+        }
+
+        List<String> reasons() {
+            return reasons.subList(0, Math.min(4, reasons.size()));
+        }
+
+        Optional<String> result(String item) {
+            if (notTried) {
+                return Optional.of("not tried");
+            }
+            if (notFitted) {
+                return Optional.of("not fitted");
+            }
+            if (bypassed) {
+                return Optional.of("bypassed");
+            }
+            if (OBSERVED.contains(item)) {
+                return Optional.of(none || good && !partial ? "none" : "some");
+            }
+            if (none && !good && !bad && !partial) {
+                return Optional.of("not fitted");
+            }
+            if (bad && !good && !partial) {
+                return Optional.of("does not");
+            }
+            if (partial || soft || good && bad) {
+                return Optional.of("works with a fault");
+            }
+            return bad ? Optional.of("does not") : good ? Optional.of("works") : Optional.empty();
+        }
+    }
+}
