@@ -3,8 +3,8 @@ package quarterlight.edit;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import quarterlight.store.RecordKind;
 import quarterlight.visit.StoredRows;
+import quarterlight.visit.row.RecordKind;
 
 /** How much of a visit's tables goes out, and to whom. */
 public enum Disclosure {

@@ -5,7 +5,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import quarterlight.car.ZoneId;
-import quarterlight.store.RecordKind;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.store.VisitTx;
@@ -14,6 +13,7 @@ import quarterlight.visit.Reading;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.Sign;
 import quarterlight.visit.SignKind;
+import quarterlight.visit.row.RecordKind;
 
 /** Notes signs of many zones at once, and keeps readings and signs together; each call is one step of undo. */
 public final class FinishEdits {

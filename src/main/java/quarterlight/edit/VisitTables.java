@@ -16,6 +16,7 @@ import quarterlight.store.VisitStore;
 import quarterlight.store.VisitUnreadable;
 import quarterlight.table.CsvOut;
 import quarterlight.table.JsonObject;
+import quarterlight.table.RowKind;
 import quarterlight.table.StoredRowsText;
 import quarterlight.table.cell.RowContext;
 import quarterlight.visit.PhotoId;
@@ -111,13 +112,13 @@ final class VisitTables {
         return StoredRowsText.csv(new StoredRows(FACTS, List.of("key", "value"), rows));
     }
 
-    private <T> String rows(RowKinds<T> kind) {
+    private <T> String rows(RowKind<T> kind) {
         StringBuilder out = new StringBuilder();
         try {
             CsvOut.write(
                     out,
-                    kind.csv(),
-                    kind.kept().of(visit).stream().map(Recorded::value).toList(),
+                    kind,
+                    kind.kind().of(visit).stream().map(Recorded::value).toList(),
                     context);
         } catch (IOException e) {
             throw new UncheckedIOException("a text in memory can be written", e);

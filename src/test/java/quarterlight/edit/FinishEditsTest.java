@@ -14,7 +14,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterlight.car.ZoneId;
-import quarterlight.store.RecordKind;
 import quarterlight.store.SampleVisit;
 import quarterlight.store.VisitStore;
 import quarterlight.units.ThicknessUnit;
@@ -27,6 +26,7 @@ import quarterlight.visit.PhotoId;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.Sign;
 import quarterlight.visit.SignKind;
+import quarterlight.visit.row.RecordKind;
 
 class FinishEditsTest {
     private static final ZoneId HOOD = SampleVisit.HOOD;

@@ -33,8 +33,8 @@ import quarterlight.car.ZoneId;
 import quarterlight.diagram.ink.Ramp;
 import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.edit.FactEdits;
+import quarterlight.photo.Pictures;
 import quarterlight.photo.decode.Pictures;
-import quarterlight.store.RecordKind;
 import quarterlight.store.ThumbnailStore;
 import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
@@ -59,6 +59,7 @@ import quarterlight.visit.PhotoFile;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.Pin;
 import quarterlight.visit.Sha256;
+import quarterlight.visit.row.RecordKind;
 
 /**
  * The Photos station with thousands of photos: from the start of the program to the painted contact sheet, the frames of a scroll, and from

@@ -69,11 +69,16 @@ public final class RowContext {
 
     /** How a table names the photo of an id of this visit. */
     public String nameOf(PhotoId id) {
+        return photos.nameOf(photo(id));
+    }
+
+    /** The photo of an id of this visit. */
+    public Photo photo(PhotoId id) {
         Photo photo = byId.get(id);
         if (photo == null) {
             throw new IllegalArgumentException("the visit has no photo number " + id);
         }
-        return photos.nameOf(photo);
+        return photo;
     }
 
     /** The zones a photo is pinned to, in alphabetical order. */

@@ -8,12 +8,12 @@ import java.util.Optional;
 import quarterlight.edit.ForeignReadings;
 import quarterlight.edit.ProfileReading;
 import quarterlight.edit.RowEdits;
-import quarterlight.store.RecordKind;
 import quarterlight.table.ColumnGuess;
 import quarterlight.table.ForeignTable;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.visit.Reading;
+import quarterlight.visit.row.RecordKind;
 
 /** Takes readings from tables of other programs: asks for their columns, keeps the profile, adds the rows, places the rest. Event thread only. */
 public final class ForeignTables {

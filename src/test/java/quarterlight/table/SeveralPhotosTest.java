@@ -1,4 +1,4 @@
-package quarterlight.table.rows;
+package quarterlight.table;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -9,11 +9,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import quarterlight.table.CsvFile;
-import quarterlight.table.TableRead;
-import quarterlight.table.VisitFixture;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.Statement;
+import quarterlight.visit.row.RecordKind;
 
 /** Several photos in one cell of a statement: in their order, each once, and every name a photo of the visit. */
 class SeveralPhotosTest {
@@ -23,7 +21,8 @@ class SeveralPhotosTest {
     private TableRead<Statement> read(String photos) throws Exception {
         Path file = Files.writeString(
                 folder.resolve("statements.csv"), "zone,kind,text,photo\nroof,sound,x,\"" + photos + "\"\n");
-        return CsvFile.read(file, new StatementRows(), VisitFixture.usual().context());
+        return CsvFile.read(
+                file, RowKind.of(RecordKind.STATEMENTS), VisitFixture.usual().context());
     }
 
     @Test

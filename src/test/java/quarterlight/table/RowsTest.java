@@ -1,6 +1,7 @@
-package quarterlight.table.rows;
+package quarterlight.table;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static quarterlight.table.RowKind.of;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -14,18 +15,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import quarterlight.table.CsvFile;
-import quarterlight.table.CsvOut;
-import quarterlight.table.RowKind;
-import quarterlight.table.TableRead;
-import quarterlight.table.TableUnreadable;
-import quarterlight.table.VisitFixture;
-import quarterlight.table.cell.CellRefused;
 import quarterlight.table.cell.RowContext;
+import quarterlight.visit.HiddenRegion;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.PhotoScale;
 import quarterlight.visit.Reading;
 import quarterlight.visit.Trace;
+import quarterlight.visit.row.CellRefused;
+import quarterlight.visit.row.RecordKind;
 
 class RowsTest {
     private final RowContext context = VisitFixture.usual().context();
@@ -56,7 +53,7 @@ class RowsTest {
     static List<Arguments> goodTables() {
         return List.of(
                 Arguments.of(
-                        new ReadingRows(),
+                        of(RecordKind.READINGS),
                         lines(
                                 "zone,value,unit,time,spot,view,x,y,mode,exclude,note",
                                 "roof,4.50,mil,2026-05-02T10:15,a,top,0.5,0.25,magnetic,,\"says \"\"so\"\"",
@@ -64,38 +61,38 @@ class RowsTest {
                                 "hood,none,,,,,,,,,",
                                 "hood,over,um,2026-05-02T10:15:30.5,,,,,eddy,slipped,")),
                 Arguments.of(
-                        new GaugeRows(),
+                        of(RecordKind.GAUGE),
                         lines(
                                 "when,on,nominal,shown,unit,nominal_tolerance,gauge_tolerance_percent,gauge_tolerance_um,note",
                                 "before,bare,0,-0.1,mil,0.1,3,2.5,",
                                 "after,shim,9.8,9.7,mil,0.3,,,\"cold, outside\"",
                                 "after,bare,,1,um,,,,")),
                 Arguments.of(
-                        new PinRows(),
+                        of(RecordKind.PINS),
                         lines(
                                 "photo,zone,at,view,x,y,shows,caption,mark",
                                 "one.jpg,roof,,top,0.1,0.9,dent,A dent,",
                                 "e5e5e5e5,hood,,,,,,,",
                                 "walk.mp4,hood,3.25,,,,,,block")),
                 Arguments.of(
-                        new SignRows(),
+                        of(RecordKind.SIGNS),
                         "zone,sign,seen,for,photo,note\nroof,overspray,yes,,one.jpg,\nroof,weak-magnet,no,hood,,n\n"),
                 Arguments.of(
-                        new TraceRows(TraceRule.NONE),
+                        of(RecordKind.TRACES),
                         lines(
                                 "photo,kind,outline,scale,zone,patch,note",
                                 "one.jpg,surface,\"POLYGON ((10 10, 60.5 10, 60 80, 10 10), (20 15, 30 15, 30 20, 20 15))\",length:0 0 100.25 0:50,hood,p1,",
                                 "two.jpg,hole,\"POLYGON((1 1,2 1,2 2,1 1))\",rectangle:0 0 10 0 10 5 0 5:85.60 x 53.98,,,")),
                 Arguments.of(
-                        new MarkRows(),
+                        of(RecordKind.MARKS),
                         lines(
                                 "part,kind,text,stage,pattern,expected,zone,view,x,y,photo,note,lead_days",
                                 "block,casting,A ?4 7,cast,letter-day-year,A247,engine,bay,0.4,0.5,one.jpg,,45")),
                 Arguments.of(
-                        new TrialRows(),
+                        of(RecordKind.TRIALS),
                         "item,result,value,unit,zone,note\nheater,works with a fault,,,,slow\noil pressure,works,42,psi,engine,\n"),
                 Arguments.of(
-                        new StatementRows(),
+                        of(RecordKind.STATEMENTS),
                         lines(
                                 "zone,kind,text,severity,basis,photo,at",
                                 "roof,no rust,None seen.,note,seen,one.jpg,",
@@ -103,10 +100,10 @@ class RowsTest {
                                 "hood,pitted,Shown thrice.,,seen,two.jpg|d4d4d4d40000|one.jpg,",
                                 "hood,added coating,\"Brushed on, thick\",major,heard or smelled,,")),
                 Arguments.of(
-                        new FeatureRows(),
+                        of(RecordKind.FEATURES),
                         "feature,from,to,fitted,zone,note\nside lamps,1970-08,1971,yes,hood,\ntwo-piece vent,1970,1970-12-31,,,\n"),
                 Arguments.of(
-                        new NoteRows((note, photo) -> Optional.empty()),
+                        of(RecordKind.PHOTO_NOTES),
                         lines(
                                 "photo,shape,points,text,scale,at",
                                 "one.jpg,arrow,\"10.5 20, 30 40\",bent,,",
@@ -114,13 +111,15 @@ class RowsTest {
                                 "one.jpg,text,\"5 5\",\"two\nlines, <b>\",,",
                                 "walk.mp4,box,\"1 1, 90 80\",,,2.25")),
                 Arguments.of(
-                        new HiddenRows((region, photo) -> Optional.empty()),
+                        of(RecordKind.HIDDEN),
                         lines(
                                 "photo,outline,why",
                                 "one.jpg,\"POLYGON ((10 10, 60.5 10, 60 80, 10 10), (20 15, 30 15, 30 20, 20 15))\",plate",
                                 "walk.mp4,\"POLYGON ((0 0, 5 0, 5 5, 0 0))\",")),
-                Arguments.of(new CoverageRows(), "evidence,want,zone\nspots,5,roof\nmark views,0,\n"),
-                Arguments.of(new LeftOutRows(), "zone,photo\nroof,\n,one.jpg\n"));
+                Arguments.of(
+                        new RowKind<>(RecordKind.COVERAGE, RowRule.KNOWN_EVIDENCE),
+                        "evidence,want,zone\nspots,5,roof\nmark views,0,\n"),
+                Arguments.of(of(RecordKind.LEFT_OUT), "zone,photo\nroof,\n,one.jpg\n"));
     }
 
     @ParameterizedTest
@@ -156,7 +155,7 @@ class RowsTest {
             roof,110,um,,side,0.1,0.5| column view | none of left, right, front
             """)
     void aBadReadingIsRefusedAtItsCell(String row, String column, String reason) {
-        assertThat(refusal(new ReadingRows(), "zone,value,unit,time,view,x,y\n" + row + "\n"))
+        assertThat(refusal(of(RecordKind.READINGS), "zone,value,unit,time,view,x,y\n" + row + "\n"))
                 .startsWith("t.csv, line 2, ")
                 .contains(column)
                 .contains(reason);
@@ -165,7 +164,7 @@ class RowsTest {
     @Test
     void aTimeWithAnOffsetIsBroughtToTheVisitsZone() {
         TableRead<Reading> read =
-                read(new ReadingRows(), "zone,value,unit,time\nroof,1,um,2026-05-02T18:15:00+02:00\n");
+                read(of(RecordKind.READINGS), "zone,value,unit,time\nroof,1,um,2026-05-02T18:15:00+02:00\n");
         assertThat(read.values().get(0).time()).contains(LocalDateTime.of(2026, 5, 2, 10, 15));
     }
 
@@ -182,7 +181,7 @@ class RowsTest {
             before,shim,100,,um| column shown | the cell is empty
             """)
     void aBadGaugeCheckIsRefusedAtItsCell(String row, String column, String reason) {
-        assertThat(refusal(new GaugeRows(), "when,on,nominal,shown,unit\n" + row + "\n"))
+        assertThat(refusal(of(RecordKind.GAUGE), "when,on,nominal,shown,unit\n" + row + "\n"))
                 .contains(column)
                 .contains(reason);
     }
@@ -204,7 +203,7 @@ class RowsTest {
             walk.mp4,roof,-1| column at | below 0
             """)
     void aBadPinIsRefusedAtItsCell(String row, String column, String reason) {
-        assertThat(refusal(new PinRows(), "photo,zone,at\n" + row + "\n"))
+        assertThat(refusal(of(RecordKind.PINS), "photo,zone,at\n" + row + "\n"))
                 .contains(column)
                 .contains(reason);
     }
@@ -212,7 +211,8 @@ class RowsTest {
     @Test
     void aPhotoIsFoundByNameElseByTheFirstDigitsOfItsHash() {
         TableRead<?> read = read(
-                new PinRows(), "photo,zone\nONE.JPG,roof\nE5E5E5E5,roof\n" + VisitFixture.hash("d4d4d4d4") + ",roof\n");
+                of(RecordKind.PINS),
+                "photo,zone\nONE.JPG,roof\nE5E5E5E5,roof\n" + VisitFixture.hash("d4d4d4d4") + ",roof\n");
         assertThat(read.values()).extracting("photo").containsExactly(new PhotoId(1), new PhotoId(5), new PhotoId(4));
     }
 
@@ -220,7 +220,10 @@ class RowsTest {
     void aVisitWithoutPhotosSaysSo() throws IOException, TableUnreadable {
         Path file = Files.writeString(folder.resolve("t.csv"), "photo,zone\none.jpg,roof\n");
         RowContext bare = new VisitFixture().context();
-        assertThat(CsvFile.read(file, new PinRows(), bare).refused().get(0).reason())
+        assertThat(CsvFile.read(file, of(RecordKind.PINS), bare)
+                        .refused()
+                        .get(0)
+                        .reason())
                 .contains("intake");
     }
 
@@ -235,7 +238,7 @@ class RowsTest {
             roof,overspray,yes,tailgate| column for | has no zone tailgate
             """)
     void aBadSignIsRefusedAtItsCell(String row, String column, String reason) {
-        assertThat(refusal(new SignRows(), "zone,sign,seen,for\n" + row + "\n"))
+        assertThat(refusal(of(RecordKind.SIGNS), "zone,sign,seen,for\n" + row + "\n"))
                 .contains(column)
                 .contains(reason);
     }
@@ -268,16 +271,16 @@ class RowsTest {
             """)
     void aBadTraceIsRefusedAtItsCell(String photo, String outline, String scale, String zone, String reason) {
         String row = String.join(";", photo, "surface", outline, scale, zone == null ? "" : zone);
-        assertThat(refusal(new TraceRows(TraceRule.NONE), "photo;kind;outline;scale;zone\n" + row + "\n"))
+        assertThat(refusal(of(RecordKind.TRACES), "photo;kind;outline;scale;zone\n" + row + "\n"))
                 .contains(reason);
     }
 
     @Test
     void theCallersRuleRefusesATraceAtItsCell() {
-        TraceRule never =
+        RowRule.OnPhoto<Trace> never =
                 (trace, photo) -> Optional.of(new CellRefused("outline", "crosses itself on " + photo.name()));
         assertThat(refusal(
-                        new TraceRows(never),
+                        new RowKind<>(RecordKind.TRACES, RowRule.onPhoto(Trace::photo, never)),
                         "photo;kind;outline;scale\ntwo.jpg;hole;POLYGON ((1 1, 9 1, 9 9, 1 1));length:0 0 9 0:5\n"))
                 .isEqualTo("t.csv, line 2, column outline: crosses itself on two.jpg");
     }
@@ -299,27 +302,33 @@ class RowsTest {
             walk.mp4;box;1 1, 9 9;;;13| column at | 12 s long
             """)
     void aBadNoteIsRefusedAtItsCell(String row, String column, String reason) {
-        assertThat(refusal(
-                        new NoteRows((note, photo) -> Optional.empty()),
-                        "photo;shape;points;text;scale;at\n" + row + "\n"))
+        assertThat(refusal(of(RecordKind.PHOTO_NOTES), "photo;shape;points;text;scale;at\n" + row + "\n"))
                 .contains(column)
                 .contains(reason);
     }
 
     @Test
     void theRestOfTheNewColumnsIsRefusedAtItsCell() {
-        assertThat(refusal(new CoverageRows(), "evidence,want\nspot,3\n")).contains("none of photo, spots");
-        assertThat(refusal(new CoverageRows(), "evidence,want\nspots,1.5\n")).contains("column want", "whole number");
-        assertThat(refusal(new CoverageRows(), "evidence,want\nspots,1001\n")).contains("0 to 1000");
-        assertThat(refusal(new LeftOutRows(), "zone,photo\nroof,one.jpg\n")).contains("column photo", "both");
-        assertThat(refusal(new LeftOutRows(), "photo,zone\n\"\",\" \"\none.jpg,roof\n"))
+        assertThat(refusal(new RowKind<>(RecordKind.COVERAGE, RowRule.KNOWN_EVIDENCE), "evidence,want\nspot,3\n"))
+                .contains("none of photo, spots");
+        assertThat(refusal(new RowKind<>(RecordKind.COVERAGE, RowRule.KNOWN_EVIDENCE), "evidence,want\nspots,1.5\n"))
+                .contains("column want", "whole number");
+        assertThat(refusal(new RowKind<>(RecordKind.COVERAGE, RowRule.KNOWN_EVIDENCE), "evidence,want\nspots,1001\n"))
+                .contains("0 to 1000");
+        assertThat(refusal(of(RecordKind.LEFT_OUT), "zone,photo\nroof,one.jpg\n"))
+                .contains("column photo", "both");
+        assertThat(refusal(of(RecordKind.LEFT_OUT), "photo,zone\n\"\",\" \"\none.jpg,roof\n"))
                 .contains("both");
-        assertThat(refusal(new StatementRows(), "zone,kind,text,at\nroof,sound,x,3\n"))
+        assertThat(refusal(of(RecordKind.STATEMENTS), "zone,kind,text,at\nroof,sound,x,3\n"))
                 .contains("column at", "name the film");
-        assertThat(refusal(new MarkRows(), "part,kind,text,lead_days\nblock,casting,A1,-4\n"))
+        assertThat(refusal(of(RecordKind.MARKS), "part,kind,text,lead_days\nblock,casting,A1,-4\n"))
                 .contains("column lead_days", "0 to 3650");
         assertThat(refusal(
-                        new HiddenRows((region, photo) -> Optional.of(new CellRefused("outline", "too far"))),
+                        new RowKind<>(
+                                RecordKind.HIDDEN,
+                                RowRule.onPhoto(
+                                        HiddenRegion::photo,
+                                        (region, photo) -> Optional.of(new CellRefused("outline", "too far")))),
                         "photo;outline\none.jpg;POLYGON ((1 1, 9 1, 9 9, 1 1))\n"))
                 .endsWith("column outline: too far");
     }
@@ -327,7 +336,7 @@ class RowsTest {
     @Test
     void bothFormsOfScaleAreRead() {
         TableRead<Trace> read = read(
-                new TraceRows(TraceRule.NONE),
+                of(RecordKind.TRACES),
                 lines(
                         "photo;kind;outline;scale",
                         "two.jpg;hole;POLYGON ((1 1, 9 1, 9 9, 1 1));LENGTH:1 2 3.5 4:50 mm",
@@ -340,60 +349,5 @@ class RowsTest {
         assertThat(rectangle.widthMm()).isEqualTo(85.6);
         assertThat(rectangle.heightMm()).isEqualTo(53.98);
         assertThat(rectangle.corners()).hasSize(4);
-    }
-
-    @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
-            heater,fine,,| column result | none of works, works with a fault, bypassed, does not, not tried, not fitted
-            heater,works,,psi| column value | without a value
-            ,works,,| column item | the cell is empty
-            heater,works,hot,| column value | not a number
-            """)
-    void aBadTrialIsRefusedAtItsCell(String row, String column, String reason) {
-        assertThat(refusal(new TrialRows(), "item,result,value,unit\n" + row + "\n"))
-                .contains(column)
-                .contains(reason);
-    }
-
-    @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
-            roof,good,x,| column kind | none of as built, sound
-            roof,sound,,| column text | the cell is empty
-            roof,sound,x,severe| column severity | none of note, minor, major, grave
-            """)
-    void aBadStatementIsRefusedAtItsCell(String row, String column, String reason) {
-        assertThat(refusal(new StatementRows(), "zone,kind,text,severity\n" + row + "\n"))
-                .contains(column)
-                .contains(reason);
-    }
-
-    @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
-            lamps,1971,1970| column to | lies before
-            lamps,1971-13,1972| column from | not a date
-            lamps,12/04/1971,1972| column from | 1971-04-12
-            """)
-    void aBadFeatureIsRefusedAtItsCell(String row, String column, String reason) {
-        assertThat(refusal(new FeatureRows(), "feature,from,to\n" + row + "\n"))
-                .contains(column)
-                .contains(reason);
-    }
-
-    @Test
-    void aBadMarkIsRefusedAtItsCell() {
-        assertThat(refusal(new MarkRows(), "part,kind,text,stage\nblock,forging,A247,\n"))
-                .contains("column kind")
-                .contains("vin, plate");
-        assertThat(refusal(new MarkRows(), "part,kind,text,stage\nblock,casting,A247,forged\n"))
-                .contains("column stage");
     }
 }

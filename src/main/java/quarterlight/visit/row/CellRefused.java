@@ -1,4 +1,4 @@
-package quarterlight.table.cell;
+package quarterlight.visit.row;
 
 import java.util.Objects;
 import java.util.Optional;

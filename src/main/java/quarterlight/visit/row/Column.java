@@ -1,4 +1,4 @@
-package quarterlight.table;
+package quarterlight.visit.row;
 
 /** A column of a table by its name in the header; a required one must be there. */
 public record Column(String name, boolean required) {
