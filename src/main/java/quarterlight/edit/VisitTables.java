@@ -23,6 +23,7 @@ import quarterlight.visit.PhotoId;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.StoredRows;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.fact.Facts;
 
 /**
  * The tables of a visit as they go out: kinds of rows as CSV that can be added again, facts as the keys by which they are set, all
@@ -104,7 +105,7 @@ final class VisitTables {
     /** One row per key. */
     private String facts() {
         List<List<Optional<Object>>> rows = new ArrayList<>();
-        FactCells.of(visit.facts()).forEach((key, value) -> {
+        Facts.cells(visit.facts()).forEach((key, value) -> {
             if (disclosure.tellsFact(key)) {
                 rows.add(List.of(Optional.of(key), Optional.of(value)));
             }
