@@ -33,7 +33,6 @@ import quarterlight.car.ZoneId;
 import quarterlight.diagram.ink.Ramp;
 import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.edit.FactEdits;
-import quarterlight.photo.Pictures;
 import quarterlight.photo.decode.Pictures;
 import quarterlight.store.ThumbnailStore;
 import quarterlight.store.VisitStore;

@@ -23,7 +23,7 @@ import quarterlight.diagram.ViewScale;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.PointReading;
 import quarterlight.edit.RowEdits;
-import quarterlight.edit.TypedReading;
+import quarterlight.edit.gauge.TypedReading;
 import quarterlight.thickness.GaugeQuality;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;

@@ -15,7 +15,7 @@ import javax.swing.SpinnerNumberModel;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
 import quarterlight.coverage.Gap;
-import quarterlight.table.UserList;
+import quarterlight.table.list.UserList;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.FactTable;
 import quarterlight.ui.kit.Look;

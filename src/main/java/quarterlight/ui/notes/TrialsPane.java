@@ -17,7 +17,7 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
 import quarterlight.coverage.TrialItem;
 import quarterlight.coverage.TrialList;
-import quarterlight.table.UserList;
+import quarterlight.table.list.UserList;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.FactTable;
 import quarterlight.ui.kit.Look;

@@ -1,4 +1,4 @@
-package quarterlight.edit;
+package quarterlight.edit.gauge;
 
 import java.util.List;
 import java.util.Objects;

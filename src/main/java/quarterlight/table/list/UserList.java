@@ -1,4 +1,4 @@
-package quarterlight.table;
+package quarterlight.table.list;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
+import quarterlight.table.TableUnreadable;
 import quarterlight.table.cell.Quoted;
 import quarterlight.units.Worded;
 

@@ -1,4 +1,4 @@
-package quarterlight.edit;
+package quarterlight.edit.gauge;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.Optional;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
+import quarterlight.edit.EditRefused;
 import quarterlight.settings.ColumnProfiles;
 import quarterlight.table.ColumnGuess;
 import quarterlight.table.ForeignTable;

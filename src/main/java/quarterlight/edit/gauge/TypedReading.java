@@ -1,10 +1,11 @@
-package quarterlight.edit;
+package quarterlight.edit.gauge;
 
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import quarterlight.edit.EditRefused;
 import quarterlight.units.Thickness;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.visit.GaugeValue;

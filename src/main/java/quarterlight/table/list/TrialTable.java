@@ -1,4 +1,4 @@
-package quarterlight.table;
+package quarterlight.table.list;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -10,6 +10,7 @@ import quarterlight.car.ZoneId;
 import quarterlight.coverage.TrialGroup;
 import quarterlight.coverage.TrialItem;
 import quarterlight.coverage.TrialList;
+import quarterlight.table.TableUnreadable;
 import quarterlight.table.cell.Quoted;
 
 /** Reads the list of functions to try: the program's own, or that of the inspector, which takes its place. */

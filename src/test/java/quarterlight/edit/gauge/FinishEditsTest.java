@@ -1,4 +1,4 @@
-package quarterlight.edit;
+package quarterlight.edit.gauge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

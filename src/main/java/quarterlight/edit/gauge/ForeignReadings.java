@@ -1,4 +1,4 @@
-package quarterlight.edit;
+package quarterlight.edit.gauge;
 
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -16,6 +16,7 @@ import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneFinder;
 import quarterlight.car.ZoneId;
+import quarterlight.edit.EditRefused;
 import quarterlight.table.ForeignTable;
 import quarterlight.table.ReadingProfile;
 import quarterlight.table.TableRead.Refused;

@@ -1,4 +1,4 @@
-package quarterlight.table;
+package quarterlight.table.list;
 
 import java.util.Arrays;
 import java.util.LinkedHashSet;

@@ -1,4 +1,4 @@
-package quarterlight.table;
+package quarterlight.table.list;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import quarterlight.marks.code.DatePattern;
 import quarterlight.marks.code.DatePatterns;
+import quarterlight.table.TableUnreadable;
 
 /** Reads date patterns: those that the program carries and those of one's own list. */
 public final class DatePatternTable {

@@ -1,4 +1,4 @@
-package quarterlight.table;
+package quarterlight.table.list;
 
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
@@ -13,6 +13,8 @@ import quarterlight.car.ZoneId;
 import quarterlight.coverage.CoverageRule;
 import quarterlight.coverage.CoverageRules;
 import quarterlight.coverage.Want;
+import quarterlight.table.TableUnreadable;
+import quarterlight.table.ZoneTable;
 import quarterlight.table.cell.Nearest;
 import quarterlight.table.cell.Quoted;
 import quarterlight.visit.CoverageWish;
