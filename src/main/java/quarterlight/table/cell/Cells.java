@@ -249,8 +249,8 @@ public final class Cells implements CellSource {
     @Override
     public Optional<String> datePattern(String column) throws CellRefused {
         Optional<String> asked = text(column);
-        if (asked.isPresent() && context.patterns().isPresent()) {
-            PatternNames.require(column, asked.get(), context.patterns().get());
+        if (asked.isPresent()) {
+            context.requirePattern(column, asked.get());
         }
         return asked;
     }

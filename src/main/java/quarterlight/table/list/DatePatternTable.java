@@ -48,11 +48,12 @@ public final class DatePatternTable {
     }
 
     private static DatePattern pattern(ListRow row) {
+        String name = row.required("name");
+        String form = row.required("form");
         try {
-            return new DatePattern(
-                    row.required("name"), row.required("form"), row.cell("example"), row.cell("reading"));
+            return new DatePattern(name, form, row.cell("example"), row.cell("reading"));
         } catch (IllegalArgumentException e) {
-            throw e.getMessage().startsWith("line ") ? e : row.refused("form", e.getMessage());
+            throw row.refused("form", e.getMessage());
         }
     }
 }
