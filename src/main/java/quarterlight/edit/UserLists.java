@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import quarterlight.file.Lasting;
-import quarterlight.settings.WholeText;
 import quarterlight.table.TableUnreadable;
 import quarterlight.table.list.ListRow;
 import quarterlight.table.list.UserList;

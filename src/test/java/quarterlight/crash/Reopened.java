@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import quarterlight.photo.OriginalsAudit;
+import quarterlight.photo.originals.OriginalsAudit;
 import quarterlight.store.StoreAudit;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
