@@ -21,9 +21,9 @@ import quarterlight.photo.pixels.JpegWriter;
 import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
-import quarterlight.table.CoverageTable;
-import quarterlight.table.DatePatternTable;
 import quarterlight.table.ZoneTable;
+import quarterlight.table.list.CoverageTable;
+import quarterlight.table.list.DatePatternTable;
 import quarterlight.task.Progress;
 import quarterlight.visit.VisitRecord;
 

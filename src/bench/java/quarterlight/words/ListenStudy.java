@@ -17,8 +17,8 @@ import quarterlight.car.Construction;
 import quarterlight.car.DriveSide;
 import quarterlight.car.EnginePlace;
 import quarterlight.table.JsonObject;
-import quarterlight.table.WordsTable;
 import quarterlight.table.ZoneTable;
+import quarterlight.table.list.WordsTable;
 import quarterlight.units.Worded;
 import quarterlight.words.lexicon.Lexicon;
 import quarterlight.words.place.CarZones;
@@ -35,10 +35,13 @@ final class ListenStudy {
         Map<String, TreeMap<Integer, TimedWords>> walks = new TreeMap<>();
         Map<String, Map<String, String>> facts = new HashMap<>();
         try (var files = Files.list(Path.of(args[0]))) {
-            for (Path gold : files.filter(f -> f.toString().endsWith(".gold.csv")).sorted().toList()) {
+            for (Path gold : files.filter(f -> f.toString().endsWith(".gold.csv"))
+                    .sorted()
+                    .toList()) {
                 String name = gold.getFileName().toString().replace(".gold.csv", "");
                 Map<String, String> known = new HashMap<>();
-                for (String line : Files.readAllLines(gold.resolveSibling(name + ".facts.txt"), StandardCharsets.UTF_8)) {
+                for (String line :
+                        Files.readAllLines(gold.resolveSibling(name + ".facts.txt"), StandardCharsets.UTF_8)) {
                     String[] pair = line.split("=", 2);
                     if (pair.length == 2) {
                         known.put(pair[0].strip(), pair[1].strip());
@@ -46,7 +49,8 @@ final class ListenStudy {
                 }
                 String walk = known.getOrDefault("walk", name);
                 int part = Integer.parseInt(known.getOrDefault("part", "1").split("/")[0]);
-                walks.computeIfAbsent(walk, k -> new TreeMap<>()).put(part, CaptionFile.read(words(gold, name)).words());
+                walks.computeIfAbsent(walk, k -> new TreeMap<>())
+                        .put(part, CaptionFile.read(words(gold, name)).words());
                 facts.put(walk, known);
             }
         }
@@ -55,9 +59,12 @@ final class ListenStudy {
             all.clear();
             for (var walk : walks.entrySet()) {
                 long start = System.nanoTime();
-                List<Draft> drafts = Listening.drafts(List.copyOf(walk.getValue().values()), car(facts.get(walk.getKey())), lexicon, weights);
+                List<Draft> drafts = Listening.drafts(
+                        List.copyOf(walk.getValue().values()), car(facts.get(walk.getKey())), lexicon, weights);
                 if (args.length > 2) {
-                    System.out.printf("%d %s %d drafts %.1f ms%n", round, walk.getKey(), drafts.size(), (System.nanoTime() - start) / 1e6);
+                    System.out.printf(
+                            "%d %s %d drafts %.1f ms%n",
+                            round, walk.getKey(), drafts.size(), (System.nanoTime() - start) / 1e6);
                 }
                 drafts.forEach(draft -> all.add(json(draft)));
             }
@@ -75,10 +82,12 @@ final class ListenStudy {
 
     private static CarZones car(Map<String, String> facts) {
         BodyStyle style = Worded.find(BodyStyle.class, facts.get("style")).orElseThrow();
-        Construction construction =
-                Worded.find(Construction.class, facts.getOrDefault("construction", "")).orElse(Construction.usualFor(style));
-        EnginePlace engine = Worded.find(EnginePlace.class, facts.getOrDefault("engine", "front")).orElse(EnginePlace.FRONT);
-        DriveSide drive = Worded.find(DriveSide.class, facts.getOrDefault("drive", "left")).orElse(DriveSide.LEFT);
+        Construction construction = Worded.find(Construction.class, facts.getOrDefault("construction", ""))
+                .orElse(Construction.usualFor(style));
+        EnginePlace engine = Worded.find(EnginePlace.class, facts.getOrDefault("engine", "front"))
+                .orElse(EnginePlace.FRONT);
+        DriveSide drive = Worded.find(DriveSide.class, facts.getOrDefault("drive", "left"))
+                .orElse(DriveSide.LEFT);
         return new CarZones(ZoneTable.load(), new Body(style, construction, engine), drive);
     }
 

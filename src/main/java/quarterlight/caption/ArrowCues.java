@@ -26,7 +26,9 @@ final class ArrowCues {
             OptionalDouble from = Times.seconds(m.group(1));
             OptionalDouble until = Times.seconds(m.group(2));
             StringBuilder said = new StringBuilder();
-            while (i < lines.length && !lines[i].isBlank() && !ARROW.matcher(lines[i]).matches()) {
+            while (i < lines.length
+                    && !lines[i].isBlank()
+                    && !ARROW.matcher(lines[i]).matches()) {
                 said.append(lines[i]).append(' ');
                 i++;
             }

@@ -41,10 +41,13 @@ public final class CaptionFile {
 
     /** @throws WordsUnreadable if the file is not there, too large, or holds no timed words */
     public static Read read(Path file) throws WordsUnreadable {
-        String name = file.getFileName() == null ? file.toString() : file.getFileName().toString();
+        String name = file.getFileName() == null
+                ? file.toString()
+                : file.getFileName().toString();
         try {
             if (Files.isDirectory(file)) {
-                throw new WordsUnreadable(name, "is a folder; name a file of words (WebVTT, SRT, [m:ss] lines or JSON)");
+                throw new WordsUnreadable(
+                        name, "is a folder; name a file of words (WebVTT, SRT, [m:ss] lines or JSON)");
             }
             if (Files.size(file) > MAX_BYTES) {
                 throw tooLarge(name);
@@ -80,7 +83,8 @@ public final class CaptionFile {
         }
         if (raw.isEmpty()) {
             throw new WordsUnreadable(
-                    name, "has no times; it needs WebVTT or SRT cues, lines like [1:05] text, or the JSON of a recognizer");
+                    name,
+                    "has no times; it needs WebVTT or SRT cues, lines like [1:05] text, or the JSON of a recognizer");
         }
         if (raw.size() > MAX_CUES) {
             throw new WordsUnreadable(name, "has more than " + MAX_CUES + " cues, too many for a walk; split it");
@@ -94,7 +98,10 @@ public final class CaptionFile {
     }
 
     private static WordsUnreadable tooLarge(String name) {
-        return new WordsUnreadable(name, "has more than " + (MAX_BYTES >> 20) + " MB, too much for the words of a walk; name the captions, not the film");
+        return new WordsUnreadable(
+                name,
+                "has more than " + (MAX_BYTES >> 20)
+                        + " MB, too much for the words of a walk; name the captions, not the film");
     }
 
     private static String text(String name, byte[] bytes, List<String> remarks) throws WordsUnreadable {
@@ -121,7 +128,9 @@ public final class CaptionFile {
         if (text.indexOf('\0') >= 0) {
             throw new WordsUnreadable(name, "is no text; name the captions, not the film or the sound");
         }
-        return (text.startsWith("\ufeff") ? text.substring(1) : text).replace("\r\n", "\n").replace('\r', '\n');
+        return (text.startsWith("\ufeff") ? text.substring(1) : text)
+                .replace("\r\n", "\n")
+                .replace('\r', '\n');
     }
 
     private static boolean binary(byte[] bytes) {
@@ -140,7 +149,8 @@ public final class CaptionFile {
             letters += cue.text().codePoints().filter(Character::isLetter).count();
             latin += cue.text()
                     .codePoints()
-                    .filter(c -> Character.isLetter(c) && Character.UnicodeScript.of(c) == Character.UnicodeScript.LATIN)
+                    .filter(c ->
+                            Character.isLetter(c) && Character.UnicodeScript.of(c) == Character.UnicodeScript.LATIN)
                     .count();
         }
         if (letters > 0 && latin < MIN_LATIN * letters) {

@@ -15,7 +15,8 @@ final class CueOrder {
     private CueOrder() {}
 
     static List<Cue> of(List<RawCue> raw, List<String> remarks) {
-        List<RawCue> filled = new ArrayList<>(raw.stream().filter(cue -> !cue.text().isBlank()).toList());
+        List<RawCue> filled = new ArrayList<>(
+                raw.stream().filter(cue -> !cue.text().isBlank()).toList());
         boolean back = false;
         for (int i = 1; i < filled.size(); i++) {
             back |= filled.get(i).from() < filled.get(i - 1).from();

@@ -7,7 +7,8 @@ import java.util.regex.Pattern;
 
 /** Lines that begin with a time: {@code [1:05] text}, with or without brackets; each lasts until the next. */
 final class LineCues {
-    private static final Pattern LINE = Pattern.compile("^\\s*(?:\\[" + Times.FORM + "\\]|\\(" + Times.FORM + "\\)|" + Times.FORM + "(?=\\s))\\s*[-:]?\\s*(.*)$");
+    private static final Pattern LINE = Pattern.compile(
+            "^\\s*(?:\\[" + Times.FORM + "\\]|\\(" + Times.FORM + "\\)|" + Times.FORM + "(?=\\s))\\s*[-:]?\\s*(.*)$");
     private static final Pattern TIME = Pattern.compile(Times.FORM);
 
     private LineCues() {}

@@ -6,7 +6,8 @@ import java.util.regex.Pattern;
 /** Takes the markup out of the text of a cue: tags, karaoke times, entities; a change of voice becomes {@code >>}. */
 final class Markup {
     private static final Pattern VOICE = Pattern.compile("<v(?:\\.[^ >]*)?\\s+([^>]{1,80})>");
-    private static final Pattern TAG = Pattern.compile("</?[A-Za-z][^<>]{0,200}>|<\\d[\\d:.]{1,20}>|\\{\\\\[^}]{0,80}\\}");
+    private static final Pattern TAG =
+            Pattern.compile("</?[A-Za-z][^<>]{0,200}>|<\\d[\\d:.]{1,20}>|\\{\\\\[^}]{0,80}\\}");
 
     private String voice = "";
 

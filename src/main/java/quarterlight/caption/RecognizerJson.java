@@ -23,7 +23,9 @@ final class RecognizerJson {
 
     static List<RawCue> cues(String name, String text) throws WordsUnreadable {
         JsonFactory factory = JsonFactory.builder()
-                .streamReadConstraints(StreamReadConstraints.builder().maxNestingDepth(MAX_DEPTH).build())
+                .streamReadConstraints(StreamReadConstraints.builder()
+                        .maxNestingDepth(MAX_DEPTH)
+                        .build())
                 .build();
         try (JsonParser parser = factory.createParser(text)) {
             List<RawCue> cues = new ArrayList<>();
@@ -68,7 +70,8 @@ final class RecognizerJson {
         }
         OptionalDouble from = time(fields, "start", "start_time", "offsets.from", "t0", "from");
         OptionalDouble until = time(fields, "end", "end_time", "offsets.to", "t1", "to");
-        String said = fields.getOrDefault("word", fields.getOrDefault("text", fields.getOrDefault("punctuated_word", "")));
+        String said =
+                fields.getOrDefault("word", fields.getOrDefault("text", fields.getOrDefault("punctuated_word", "")));
         if (!inner.isEmpty() || from.isEmpty() || until.isEmpty() || said.isBlank()) {
             cues.addAll(inner);
         } else {
@@ -82,7 +85,9 @@ final class RecognizerJson {
             String text = fields.get(name);
             if (text != null && text.matches("\\d{1,9}(\\.\\d{1,9})?s?")) {
                 double value = Double.parseDouble(text.replace("s", ""));
-                double scale = name.startsWith("offsets") ? 1000 : name.startsWith("t") && name.length() == 2 && !name.equals("to") ? 100 : 1;
+                double scale = name.startsWith("offsets")
+                        ? 1000
+                        : name.startsWith("t") && name.length() == 2 && !name.equals("to") ? 100 : 1;
                 return OptionalDouble.of(value / scale);
             }
         }

@@ -17,7 +17,8 @@ final class Times {
             return OptionalDouble.empty();
         }
         double hours = m.group(1) == null ? 0 : Double.parseDouble(m.group(1));
-        return OptionalDouble.of(
-                hours * 3600 + Double.parseDouble(m.group(2)) * 60 + Double.parseDouble(m.group(3).replace(',', '.')));
+        return OptionalDouble.of(hours * 3600
+                + Double.parseDouble(m.group(2)) * 60
+                + Double.parseDouble(m.group(3).replace(',', '.')));
     }
 }

@@ -10,19 +10,19 @@ import quarterlight.edit.EditRefused;
 import quarterlight.edit.Habits;
 import quarterlight.edit.RowEdits;
 import quarterlight.edit.RowKinds;
-import quarterlight.store.RecordKind;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.table.CsvFile;
 import quarterlight.table.JsonObject;
+import quarterlight.table.RowKind;
 import quarterlight.table.TableRead;
 import quarterlight.table.TableRead.Refused;
 import quarterlight.table.TableUnreadable;
 import quarterlight.table.cell.Nearest;
 import quarterlight.table.cell.RowContext;
-import quarterlight.table.rows.ReadingRows;
 import quarterlight.visit.Reading;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.row.RecordKind;
 
 /** {@code add}: takes in the rows of a CSV file, all of them or with {@code --keep-good} the good ones. */
 final class AddVerb implements Verb {
@@ -58,12 +58,12 @@ final class AddVerb implements Verb {
     @Override
     public int run(ParseResult call) throws CallRefused, EditRefused, VisitProblem {
         String word = call.matchedPositionalValue(0, "");
-        RowKinds<?> kind = RowKinds.find(word)
+        RowKind<?> kind = RowKinds.find(word)
                 .orElseThrow(() -> new CallRefused("there is no kind of table \"" + word + "\"; the nearest is "
                         + Nearest.of(word, RowKinds.words()).orElse("none") + ", and all are "
                         + String.join(", ", RowKinds.words())));
         if (AddForeign.isAsked(call)) {
-            RowKinds<Reading> readings = new RowKinds<>(new ReadingRows(), RecordKind.READINGS);
+            RowKind<Reading> readings = RowKind.of(RecordKind.READINGS);
             return add(readings, call, visit -> new AddForeign(around).read(call, word, visit));
         }
         return own(kind, call);
@@ -74,12 +74,11 @@ final class AddVerb implements Verb {
         TableRead<T> of(VisitRecord visit) throws CallRefused, EditRefused;
     }
 
-    private <T> int own(RowKinds<T> kind, ParseResult call) throws CallRefused, EditRefused, VisitProblem {
+    private <T> int own(RowKind<T> kind, ParseResult call) throws CallRefused, EditRefused, VisitProblem {
         return add(kind, call, visit -> read(Words.pathAt(call, 2), kind, visit));
     }
 
-    private <T> int add(RowKinds<T> kind, ParseResult call, Rows<T> rows)
-            throws CallRefused, EditRefused, VisitProblem {
+    private <T> int add(RowKind<T> kind, ParseResult call, Rows<T> rows) throws CallRefused, EditRefused, VisitProblem {
         boolean json = Words.isJson(call);
         try (VisitStore store = VisitStore.openForEditing(Words.pathAt(call, 1), around.clock())) {
             VisitRecord before = store.read();
@@ -87,8 +86,8 @@ final class AddVerb implements Verb {
             boolean keep = read.refused().isEmpty() || call.hasMatchedOption(KEEP_GOOD) && read.usable();
             List<T> values = keep ? read.values() : List.of();
             RowEdits.Added added =
-                    values.isEmpty() ? new RowEdits.Added(List.of(), 0) : new RowEdits(store).add(kind.kept(), values);
-            boolean pinned = !added.ids().isEmpty() && kind.kept().equals(RecordKind.PINS);
+                    values.isEmpty() ? new RowEdits.Added(List.of(), 0) : new RowEdits(store).add(kind.kind(), values);
+            boolean pinned = !added.ids().isEmpty() && kind.kind().equals(RecordKind.PINS);
             List<String> remarks = pinned ? new Habits(around.settings()).learn(store.read()) : List.of();
             if (json) {
                 around.console()
@@ -106,10 +105,9 @@ final class AddVerb implements Verb {
         }
     }
 
-    private <T> TableRead<T> read(Path file, RowKinds<T> kind, VisitRecord visit) throws CallRefused {
+    private <T> TableRead<T> read(Path file, RowKind<T> kind, VisitRecord visit) throws CallRefused {
         try {
-            return CsvFile.read(
-                    file, kind.csv(), RowContext.of(visit, around.zones().get(), OwnLists.patterns(around)));
+            return CsvFile.read(file, kind, RowContext.of(visit, around.zones().get(), OwnLists.patterns(around)));
         } catch (TableUnreadable e) {
             throw new CallRefused(e.getMessage());
         }
@@ -129,10 +127,10 @@ final class AddVerb implements Verb {
                                 .toList());
     }
 
-    private static <T> String report(RowKinds<T> kind, RowEdits.Added added) {
+    private static <T> String report(RowKind<T> kind, RowEdits.Added added) {
         String remark =
-                RowEdits.remark(kind.kept(), added).map(text -> text + "\n").orElse("");
-        return "Added " + kind.kept().count(added.ids().size()) + ".\n" + remark;
+                RowEdits.remark(kind.kind(), added).map(text -> text + "\n").orElse("");
+        return "Added " + kind.kind().count(added.ids().size()) + ".\n" + remark;
     }
 
     private static String refusal(TableRead<?> read, int added, boolean kept) {

@@ -21,6 +21,7 @@ import quarterlight.photo.originals.OriginalsUnwritable;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.table.CsvFile;
+import quarterlight.table.RowKind;
 import quarterlight.table.TableRead;
 import quarterlight.table.TableUnreadable;
 import quarterlight.table.cell.MomentText;
@@ -74,7 +75,7 @@ final class DemoBuild {
             held.add(intake(store, progress));
             setClocks(store);
             for (String word : ORDER) {
-                RowKinds<?> kind = RowKinds.find(word).orElseThrow();
+                RowKind<?> kind = RowKinds.find(word).orElseThrow();
                 if (Files.exists(from.resolve(word + ".csv"))) {
                     held.add(add(store, kind));
                 }
@@ -121,15 +122,15 @@ final class DemoBuild {
         }
     }
 
-    private <T> String add(VisitStore store, RowKinds<T> kind) throws CallRefused, EditRefused, VisitProblem {
+    private <T> String add(VisitStore store, RowKind<T> kind) throws CallRefused, EditRefused, VisitProblem {
         try {
             TableRead<T> read = CsvFile.read(
-                    from.resolve(kind.csv().word() + ".csv"),
-                    kind.csv(),
+                    from.resolve(kind.word() + ".csv"),
+                    kind,
                     RowContext.of(store.read(), around.zones().get()));
             read.refused().forEach(row -> refused.add(row.sentence(from.getFileName() + "/" + read.file())));
-            new RowEdits(store).add(kind.kept(), read.values());
-            return kind.kept().count(read.values().size());
+            new RowEdits(store).add(kind.kind(), read.values());
+            return kind.kind().count(read.values().size());
         } catch (TableUnreadable e) {
             throw new CallRefused(e.getMessage());
         }

@@ -13,7 +13,7 @@ import quarterlight.edit.EditRefused;
 import quarterlight.edit.UserLists;
 import quarterlight.table.JsonObject;
 import quarterlight.table.TableUnreadable;
-import quarterlight.table.UserList;
+import quarterlight.table.list.UserList;
 import quarterlight.units.Worded;
 
 /** {@code lists}: what visits must bring, functions to try and date patterns, the program's or one's own. */

@@ -2,7 +2,6 @@ package quarterlight.cli;
 
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
@@ -12,26 +11,11 @@ import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.table.JsonObject;
 import quarterlight.visit.VisitFacts;
+import quarterlight.visit.fact.Fact;
+import quarterlight.visit.fact.Facts;
 
 /** {@code new}: a new visit to one car. */
 final class NewVerb implements Verb {
-    private static final List<String[]> OPTIONS = List.of(
-            new String[] {"car", "TEXT", "what you call the car"},
-            new String[] {"style", "STYLE", "coupe, sedan, convertible, wagon or pickup"},
-            new String[] {"year", "Y", "model year"},
-            new String[] {"built", "DATE", "claimed build date: a day, month or year"},
-            new String[] {"finish", "PROFILE", "lacquer, enamel, modern or unknown (usual: unknown)"},
-            new String[] {
-                "construction",
-                "C",
-                "unibody, body-on-frame or subframe (usual: body-on-frame for a pickup, else unibody)"
-            },
-            new String[] {"engine", "PLACE", "front or rear (usual: front)"},
-            new String[] {"substrate", "S", "steel, aluminum, fiberglass, plastic or wood (usual: steel)"},
-            new String[] {"drive", "SIDE", "side of the driver: left or right (usual: left)"},
-            new String[] {"timezone", "ZONE", "time zone of the visit, such as America/Denver (usual: this computer's)"
-            });
-
     private final Surroundings around;
 
     NewVerb(Surroundings around) {
@@ -42,11 +26,12 @@ final class NewVerb implements Verb {
     public CommandSpec spec() {
         CommandSpec spec = Words.verb("new", "makes a new visit; set adds further facts")
                 .addPositional(Words.path(0, "VISIT", "folder that does not exist yet"));
-        for (String[] option : OPTIONS) {
-            boolean needed = option[0].equals("car") || option[0].equals("style");
-            spec.addOption(Words.text("--" + option[0], option[1], option[2]).toBuilder()
-                    .required(needed)
-                    .build());
+        for (Fact<?> fact : Facts.all()) {
+            fact.option()
+                    .ifPresent(
+                            option -> spec.addOption(Words.text(name(fact), option.label(), option.help()).toBuilder()
+                                    .required(option.required())
+                                    .build()));
         }
         return spec.addOption(Words.json());
     }
@@ -54,10 +39,9 @@ final class NewVerb implements Verb {
     @Override
     public int run(ParseResult call) throws EditRefused, VisitProblem {
         Map<String, String> values = new LinkedHashMap<>();
-        for (String[] option : OPTIONS) {
-            String name = "--" + option[0];
-            if (call.hasMatchedOption(name)) {
-                values.put(option[0], call.matchedOptionValue(name, ""));
+        for (Fact<?> fact : Facts.all()) {
+            if (fact.option().isPresent() && call.hasMatchedOption(name(fact))) {
+                values.put(fact.key(), call.matchedOptionValue(name(fact), ""));
             }
         }
         Path path = Words.pathAt(call, 0);
@@ -80,6 +64,10 @@ final class NewVerb implements Verb {
                             + facts.car().body().construction().word() + ", times in " + facts.timezone() + ".\n");
         }
         return Exit.DONE;
+    }
+
+    private static String name(Fact<?> fact) {
+        return "--" + fact.key();
     }
 
     VisitFacts make(Path path, Map<String, String> values) throws EditRefused, VisitProblem {

@@ -6,10 +6,10 @@ import quarterlight.coverage.TrialList;
 import quarterlight.edit.VisitWork;
 import quarterlight.findings.Findings;
 import quarterlight.marks.code.DatePatterns;
-import quarterlight.table.CoverageTable;
-import quarterlight.table.DatePatternTable;
 import quarterlight.table.TableUnreadable;
-import quarterlight.table.TrialTable;
+import quarterlight.table.list.CoverageTable;
+import quarterlight.table.list.DatePatternTable;
+import quarterlight.table.list.TrialTable;
 import quarterlight.visit.VisitRecord;
 
 /** What the user's own lists, which lie beside the log in the folder of settings, add to what the program carries. */

@@ -17,17 +17,19 @@ import quarterlight.diagram.VisitDiagram;
 import quarterlight.file.Lasting;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
+import quarterlight.visit.VisitChoices;
+import quarterlight.visit.fact.Facts;
 
 /**
  * Chooses the body diagram of a visit: one of the inspector's own, by the name of a file in the folder of own diagrams or by the path of any
- * file, or {@value #SHIPPED} for the program's. The chosen file is checked and copied into the folder of the visit, so that the visit needs
+ * file, or {@link #SHIPPED} for the program's. The chosen file is checked and copied into the folder of the visit, so that the visit needs
  * nothing outside itself.
  */
 public final class DiagramEdits {
     /** The key of the fact. */
-    public static final String KEY = "diagram";
+    public static final String KEY = Facts.DIAGRAM.key();
     /** The word for the program's own diagram. */
-    public static final String SHIPPED = "shipped";
+    public static final String SHIPPED = VisitChoices.SHIPPED;
 
     /** The folder of own diagrams within the folder of settings. */
     public static final String OWN = "diagrams";

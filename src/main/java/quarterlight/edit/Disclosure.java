@@ -3,8 +3,11 @@ package quarterlight.edit;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import quarterlight.store.RecordKind;
+import java.util.stream.Collectors;
 import quarterlight.visit.StoredRows;
+import quarterlight.visit.fact.Fact;
+import quarterlight.visit.fact.Facts;
+import quarterlight.visit.row.RecordKind;
 
 /** How much of a visit's tables goes out, and to whom. */
 public enum Disclosure {
@@ -44,8 +47,10 @@ public enum Disclosure {
     private static final Set<String> PLACES = Set.of("latitude_deg", "longitude_deg");
     private static final Set<String> PHOTO_FOR_BUYER =
             Set.of("id", "name", "sha256", "kind", "type", "captured_corrected", "width_px", "height_px", "film_s");
-    /** A drawing of one's own is named by its path on the inspector's disk. */
-    private static final Set<String> FACTS_AT_HOME = Set.of("diagram");
+    private static final Set<String> FACTS_AT_HOME = Facts.all().stream()
+            .filter(Fact::atHome)
+            .flatMap(fact -> fact.field().storedColumns().stream())
+            .collect(Collectors.toUnmodifiableSet());
 
     private static final Set<String> KINDS_AT_HOME = Set.of("hidden", "left-out");
 
@@ -54,6 +59,6 @@ public enum Disclosure {
 
     /** Whether a fact goes out, by the key by which it is set. */
     boolean tellsFact(String key) {
-        return this != FOR_BUYER || !FACTS_AT_HOME.contains(key);
+        return this != FOR_BUYER || !Facts.find(key).map(Fact::atHome).orElse(false);
     }
 }

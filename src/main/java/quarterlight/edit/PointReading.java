@@ -3,7 +3,6 @@ package quarterlight.edit;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import quarterlight.store.RecordKind;
 import quarterlight.store.SchemaRefused;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
@@ -13,6 +12,7 @@ import quarterlight.thickness.SpotNearby;
 import quarterlight.visit.Reading;
 import quarterlight.visit.RecordId;
 import quarterlight.visit.Recorded;
+import quarterlight.visit.row.RecordKind;
 
 /** Keeps a reading that was taken at a point: it joins the spot that lies there already, if any. */
 public final class PointReading {

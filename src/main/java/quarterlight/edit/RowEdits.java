@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import quarterlight.store.RecordKind;
 import quarterlight.store.SchemaRefused;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.RecordId;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.row.RecordKind;
 
 /** Adds, changes and removes what was recorded: readings, gauge checks, pins and all other kinds alike. */
 public final class RowEdits {

@@ -4,78 +4,59 @@ import java.util.List;
 import java.util.Optional;
 import quarterlight.rust.plane.NoteCheck;
 import quarterlight.rust.plane.TraceCheck;
-import quarterlight.store.RecordKind;
 import quarterlight.table.RowKind;
-import quarterlight.table.cell.CellRefused;
-import quarterlight.table.rows.CoverageRows;
-import quarterlight.table.rows.FeatureRows;
-import quarterlight.table.rows.GaugeRows;
-import quarterlight.table.rows.HiddenRows;
-import quarterlight.table.rows.LeftOutRows;
-import quarterlight.table.rows.MarkRows;
-import quarterlight.table.rows.NoteRows;
-import quarterlight.table.rows.PhotoRule;
-import quarterlight.table.rows.PinRows;
-import quarterlight.table.rows.ReadingRows;
-import quarterlight.table.rows.SignRows;
-import quarterlight.table.rows.StatementRows;
-import quarterlight.table.rows.TraceRows;
-import quarterlight.table.rows.TraceRule;
-import quarterlight.table.rows.TrialRows;
+import quarterlight.table.RowRule;
 import quarterlight.visit.HiddenRegion;
 import quarterlight.visit.PhotoNote;
+import quarterlight.visit.Trace;
+import quarterlight.visit.row.CellRefused;
+import quarterlight.visit.row.RecordKind;
 
-/**
- * A kind of row as a file has it and as the visit keeps it.
- *
- * @param csv its form in a CSV file
- * @param kept its form in the visit
- */
-public record RowKinds<T>(RowKind<T> csv, RecordKind<T> kept) {
+/** The kinds of tables that can be added, with what the geometry of photos asks of their rows. */
+public final class RowKinds {
     /** What the geometry of a trace must keep to, at the cell it is about. */
-    public static final TraceRule MEASURABLE =
-            (trace, photo) -> TraceCheck.problem(trace, photo).map(why -> new CellRefused(columnOf(why), why));
+    public static final RowRule.OnPhoto<Trace> MEASURABLE =
+            (trace, photo) -> TraceCheck.ofOutline(trace.outline(), photo)
+                    .map(why -> new CellRefused("outline", why))
+                    .or(() -> TraceCheck.ofScale(trace.scale(), photo).map(why -> new CellRefused("scale", why)))
+                    .or(() -> TraceCheck.ofHorizon(trace).map(why -> new CellRefused("outline", why)));
 
     /** What a note must keep to, at the cell it is about. */
-    static final PhotoRule<PhotoNote> DRAWABLE = (note, photo) -> NoteCheck.ofPoints(note, photo)
+    static final RowRule.OnPhoto<PhotoNote> DRAWABLE = (note, photo) -> NoteCheck.ofPoints(note, photo)
             .map(why -> new CellRefused("points", why))
             .or(() -> NoteCheck.ofScale(note, photo).map(why -> new CellRefused("scale", why)));
 
     /** What a hidden region must keep to. */
-    static final PhotoRule<HiddenRegion> OUTLINED =
+    static final RowRule.OnPhoto<HiddenRegion> OUTLINED =
             (region, photo) -> NoteCheck.ofOutline(region, photo).map(why -> new CellRefused("outline", why));
 
-    private static String columnOf(String why) {
-        return why.contains("outline") ? "outline" : "scale";
+    private static final List<RowKind<?>> RULED = List.of(
+            new RowKind<>(RecordKind.TRACES, RowRule.onPhoto(Trace::photo, MEASURABLE)),
+            new RowKind<>(RecordKind.PHOTO_NOTES, RowRule.onPhoto(PhotoNote::photo, DRAWABLE)),
+            new RowKind<>(RecordKind.HIDDEN, RowRule.onPhoto(HiddenRegion::photo, OUTLINED)),
+            new RowKind<>(RecordKind.COVERAGE, RowRule.KNOWN_EVIDENCE));
+
+    private RowKinds() {}
+
+    /** Every kind of rows, in the order of the documentation. */
+    public static List<RowKind<?>> all() {
+        return RecordKind.all().stream().<RowKind<?>>map(RowKinds::of).toList();
     }
 
-    public static List<RowKinds<?>> all() {
-        return List.of(
-                new RowKinds<>(new ReadingRows(), RecordKind.READINGS),
-                new RowKinds<>(new GaugeRows(), RecordKind.GAUGE),
-                new RowKinds<>(new PinRows(), RecordKind.PINS),
-                new RowKinds<>(new SignRows(), RecordKind.SIGNS),
-                new RowKinds<>(new TraceRows(MEASURABLE), RecordKind.TRACES),
-                new RowKinds<>(new MarkRows(), RecordKind.MARKS),
-                new RowKinds<>(new TrialRows(), RecordKind.TRIALS),
-                new RowKinds<>(new StatementRows(), RecordKind.STATEMENTS),
-                new RowKinds<>(new FeatureRows(), RecordKind.FEATURES),
-                new RowKinds<>(new NoteRows(DRAWABLE), RecordKind.PHOTO_NOTES),
-                new RowKinds<>(new HiddenRows(OUTLINED), RecordKind.HIDDEN),
-                new RowKinds<>(new CoverageRows(), RecordKind.COVERAGE),
-                new RowKinds<>(new LeftOutRows(), RecordKind.LEFT_OUT));
-    }
-
-    public static Optional<RowKinds<?>> find(String word) {
-        for (RowKinds<?> kind : all()) {
-            if (kind.csv().word().equals(word)) {
-                return Optional.of(kind);
+    private static RowKind<?> of(RecordKind<?> kind) {
+        for (RowKind<?> ruled : RULED) {
+            if (ruled.kind() == kind) {
+                return ruled;
             }
         }
-        return Optional.empty();
+        return RowKind.of(kind);
+    }
+
+    public static Optional<RowKind<?>> find(String word) {
+        return RecordKind.find(word).map(RowKinds::of);
     }
 
     public static List<String> words() {
-        return all().stream().map(kind -> kind.csv().word()).toList();
+        return RecordKind.all().stream().map(RecordKind::word).toList();
     }
 }

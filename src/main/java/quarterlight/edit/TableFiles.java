@@ -9,6 +9,7 @@ import quarterlight.marks.code.DatePatterns;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.table.CsvFile;
+import quarterlight.table.RowKind;
 import quarterlight.table.TableRead;
 import quarterlight.table.TableUnreadable;
 import quarterlight.table.cell.RowContext;
@@ -27,10 +28,10 @@ public final class TableFiles {
     }
 
     /** A table and the kind it is of. */
-    public record Known<T>(RowKinds<T> kind, TableRead<T> table) {
+    public record Known<T>(RowKind<T> kind, TableRead<T> table) {
         /** Adds the good rows as one edit. */
         public RowEdits.Added add(VisitStore store) throws EditRefused, VisitProblem {
-            return new RowEdits(store).add(kind.kept(), table.values());
+            return new RowEdits(store).add(kind.kind(), table.values());
         }
     }
 
@@ -43,7 +44,7 @@ public final class TableFiles {
     public Known<?> read(Path file) throws TableUnreadable, EditRefused, VisitProblem {
         RowContext context = RowContext.of(store.read(), catalog, patterns);
         List<Known<?>> usable = new ArrayList<>();
-        for (RowKinds<?> kind : RowKinds.all()) {
+        for (RowKind<?> kind : RowKinds.all()) {
             Known<?> known = read(file, kind, context);
             if (known.table().usable()) {
                 usable.add(known);
@@ -58,7 +59,7 @@ public final class TableFiles {
         return usable.get(0);
     }
 
-    private static <T> Known<T> read(Path file, RowKinds<T> kind, RowContext context) throws TableUnreadable {
-        return new Known<>(kind, CsvFile.read(file, kind.csv(), context));
+    private static <T> Known<T> read(Path file, RowKind<T> kind, RowContext context) throws TableUnreadable {
+        return new Known<>(kind, CsvFile.read(file, kind, context));
     }
 }

@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import quarterlight.file.Lasting;
-import quarterlight.table.ListRow;
 import quarterlight.table.TableUnreadable;
-import quarterlight.table.UserList;
+import quarterlight.table.list.ListRow;
+import quarterlight.table.list.UserList;
 
 /** Keeps the user's own lists in the folder of settings: what visits must bring, functions to try, date patterns. Not for the event thread. */
 public final class UserLists {

@@ -16,12 +16,14 @@ import quarterlight.store.VisitStore;
 import quarterlight.store.VisitUnreadable;
 import quarterlight.table.CsvOut;
 import quarterlight.table.JsonObject;
+import quarterlight.table.RowKind;
 import quarterlight.table.StoredRowsText;
 import quarterlight.table.cell.RowContext;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.StoredRows;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.fact.Facts;
 
 /**
  * The tables of a visit as they go out: kinds of rows as CSV that can be added again, facts as the keys by which they are set, all
@@ -103,7 +105,7 @@ final class VisitTables {
     /** One row per key. */
     private String facts() {
         List<List<Optional<Object>>> rows = new ArrayList<>();
-        FactCells.of(visit.facts()).forEach((key, value) -> {
+        Facts.cells(visit.facts()).forEach((key, value) -> {
             if (disclosure.tellsFact(key)) {
                 rows.add(List.of(Optional.of(key), Optional.of(value)));
             }
@@ -111,13 +113,13 @@ final class VisitTables {
         return StoredRowsText.csv(new StoredRows(FACTS, List.of("key", "value"), rows));
     }
 
-    private <T> String rows(RowKinds<T> kind) {
+    private <T> String rows(RowKind<T> kind) {
         StringBuilder out = new StringBuilder();
         try {
             CsvOut.write(
                     out,
-                    kind.csv(),
-                    kind.kept().of(visit).stream().map(Recorded::value).toList(),
+                    kind,
+                    kind.kind().of(visit).stream().map(Recorded::value).toList(),
                     context);
         } catch (IOException e) {
             throw new UncheckedIOException("a text in memory can be written", e);

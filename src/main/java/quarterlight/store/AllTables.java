@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import quarterlight.visit.StoredRows;
+import quarterlight.visit.row.RecordKind;
 
 /** Every table of a visit as it is kept. Read from the schema itself, so that a new table or column cannot be forgotten. */
 final class AllTables {
@@ -30,7 +31,7 @@ final class AllTables {
 
     static List<StoredRows> read(Connection connection) throws SQLException {
         Map<String, String> names = new HashMap<>(NAMES);
-        RecordKind.all().forEach(kind -> names.put(kind.shape().table(), kind.word()));
+        RecordKind.all().forEach(kind -> names.put(kind.table(), kind.word()));
         List<StoredRows> found = new ArrayList<>();
         for (String table : UndoJournal.tables(connection)) {
             found.add(rows(connection, table, names.getOrDefault(table, table)));

@@ -8,10 +8,12 @@ import quarterlight.store.rows.ClockTable;
 import quarterlight.store.rows.FactsTable;
 import quarterlight.store.rows.PhotoTable;
 import quarterlight.store.rows.RowTable;
+import quarterlight.store.rows.TableShape;
 import quarterlight.visit.Photo;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.row.RecordKind;
 
 /** Reads all that a visit holds within the present transaction, save what was kept of an earlier reading. */
 final class VisitReader {
@@ -56,6 +58,6 @@ final class VisitReader {
 
     private static <T> List<Recorded<T>> rows(Connection connection, KeptRows kept, RecordKind<T> kind)
             throws SQLException {
-        return kept.of(kind.shape().table(), () -> new RowTable<>(connection, kind.shape()).all());
+        return kept.of(kind.table(), () -> new RowTable<>(connection, TableShape.of(kind)).all());
     }
 }

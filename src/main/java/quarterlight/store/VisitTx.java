@@ -11,6 +11,7 @@ import quarterlight.store.rows.ClockTable;
 import quarterlight.store.rows.FactsTable;
 import quarterlight.store.rows.PhotoTable;
 import quarterlight.store.rows.RowTable;
+import quarterlight.store.rows.TableShape;
 import quarterlight.visit.CameraId;
 import quarterlight.visit.ClockSetting;
 import quarterlight.visit.PhotoFile;
@@ -19,6 +20,7 @@ import quarterlight.visit.RecordId;
 import quarterlight.visit.Sha256;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.row.RecordKind;
 
 /**
  * What can be changed within one edit. Valid only while the edit's body runs, on its thread. A row that the schema
@@ -96,18 +98,18 @@ public final class VisitTx {
 
     /** Adds rows in order; their numbers in the same order. */
     public <T> List<RecordId> addAll(RecordKind<T> kind, List<T> values) {
-        return ask(() -> new RowTable<>(connection, kind.shape()).addAll(values));
+        return ask(() -> new RowTable<>(connection, TableShape.of(kind)).addAll(values));
     }
 
     /** @throws NoSuchElementException if there is no such row */
     public <T> void update(RecordKind<T> kind, RecordId id, T value) {
         Objects.requireNonNull(value, "value");
-        tell(() -> new RowTable<>(connection, kind.shape()).update(id, value));
+        tell(() -> new RowTable<>(connection, TableShape.of(kind)).update(id, value));
     }
 
     /** @throws NoSuchElementException if there is no such row */
     public void remove(RecordKind<?> kind, RecordId id) {
-        tell(() -> new RowTable<>(connection, kind.shape()).remove(id));
+        tell(() -> new RowTable<>(connection, TableShape.of(kind)).remove(id));
     }
 
     /** Sets a camera's clock, in place of what was set before. */

@@ -18,11 +18,11 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import quarterlight.file.PlainFile;
 import quarterlight.table.TableText.Unreadable;
-import quarterlight.table.cell.CellRefused;
 import quarterlight.table.cell.Cells;
 import quarterlight.table.cell.Decimals;
 import quarterlight.table.cell.FormulaCell;
 import quarterlight.table.cell.RowContext;
+import quarterlight.visit.row.CellRefused;
 
 /**
  * Reads a table of one kind from a CSV file (RFC 4180, with comma, semicolon or tab): every row becomes a value or is refused

@@ -6,6 +6,7 @@ import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
 import quarterlight.table.cell.FormulaCell;
 import quarterlight.table.cell.RowContext;
+import quarterlight.visit.row.Column;
 
 /** Writes values of one kind as CSV (RFC 4180: comma, CR LF) with the columns that {@link CsvFile} reads. */
 public final class CsvOut {

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import quarterlight.table.TableText.Unreadable;
 import quarterlight.table.cell.Nearest;
 import quarterlight.table.cell.Quoted;
+import quarterlight.visit.row.Column;
 
 /** The header of a table: which sign stands between its columns, and which columns it names in which order. */
 final class TableHeader {

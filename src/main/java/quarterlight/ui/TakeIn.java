@@ -173,9 +173,9 @@ final class TakeIn {
 
     private <T> void told(TableFiles.Known<T> known, RowEdits.Added added) {
         String sentence = parts.texts()
-                .get("take.added", known.kind().kept().count(added.ids().size()));
+                .get("take.added", known.kind().kind().count(added.ids().size()));
         parts.problems()
-                .remark(RowEdits.remark(known.kind().kept(), added)
+                .remark(RowEdits.remark(known.kind().kind(), added)
                         .map(remark -> sentence + " " + remark)
                         .orElse(sentence));
     }

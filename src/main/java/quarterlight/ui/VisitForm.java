@@ -18,39 +18,18 @@ import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.FactEdits;
-import quarterlight.edit.FactTexts;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Dialogs;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Texts;
 import quarterlight.visit.VisitFacts;
+import quarterlight.visit.fact.Fact;
+import quarterlight.visit.fact.Fact.Section;
+import quarterlight.visit.fact.Facts;
 
 /** The facts of visit and car in one short form: to make a visit, or to change the facts of the one at hand. Event thread only. */
 final class VisitForm {
-    private static final Map<String, List<String>> CHOICES = Map.of(
-            "style", List.of("coupe", "sedan", "convertible", "wagon", "pickup"),
-            "finish", List.of("unknown", "lacquer", "enamel", "modern"),
-            "construction", List.of("", "unibody", "body-on-frame", "subframe"),
-            "engine", List.of("front", "rear"),
-            "substrate", List.of("steel", "aluminum", "fiberglass", "plastic", "wood"),
-            "drive", List.of("left", "right"));
-    private static final List<String> CAR =
-            List.of("car", "style", "year", "built", "finish", "construction", "engine", "substrate", "drive");
-    private static final List<String> SIZE = List.of("wheelbase-mm", "length-mm", "width-mm", "height-mm");
-    private static final List<String> VISIT = List.of(
-            "inspector",
-            "client",
-            "date",
-            "place",
-            "timezone",
-            "odometer",
-            "light",
-            "lifted",
-            "taken-apart",
-            "claimed",
-            "gauge-range");
-
     private final DeskParts parts;
     private final Texts texts;
     private final Frame owner;
@@ -83,7 +62,7 @@ final class VisitForm {
 
     /** Changes the facts of a visit as one edit. */
     void change(OpenVisit visit) {
-        Map<String, String> before = FactTexts.of(visit.visit().facts());
+        Map<String, String> before = Facts.texts(visit.visit().facts());
         FactEdits edits = new FactEdits(parts.catalog());
         ask("form.change", "form.keep", form(before), values -> {
                     Map<String, String> changed = new LinkedHashMap<>(values);
@@ -101,17 +80,21 @@ final class VisitForm {
     private JPanel form(Map<String, String> values) {
         JPanel form = new JPanel(
                 new MigLayout("insets 16, gapx 8, gapy 6, wrap 4", "[right][230!,fill]24[right][230!,fill]"));
-        section(form, "form.car", CAR, values);
-        section(form, "form.size", SIZE, values);
-        section(form, "form.visit", VISIT, values);
+        section(form, "form.car", Section.CAR, values);
+        section(form, "form.size", Section.SIZE, values);
+        section(form, "form.visit", Section.VISIT, values);
         return form;
     }
 
-    private void section(JPanel form, String title, List<String> keys, Map<String, String> values) {
+    private void section(JPanel form, String title, Section section, Map<String, String> values) {
         form.add(Look.heading(texts.get(title)), "span, left, gaptop 8, newline");
-        for (String key : keys) {
+        for (Fact<?> fact : Facts.all()) {
+            if (!fact.section().equals(Optional.of(section))) {
+                continue;
+            }
+            String key = fact.key();
             String name = texts.get("fact." + key);
-            JComponent field = field(key, values.getOrDefault(key, ""));
+            JComponent field = field(fact, values.getOrDefault(key, ""));
             Look.named(field, name);
             field.setToolTipText(texts.get("fact." + key + ".tip"));
             fields.put(key, field);
@@ -122,15 +105,16 @@ final class VisitForm {
         }
     }
 
-    private static JComponent field(String key, String value) {
-        if (!CHOICES.containsKey(key)) {
+    private static JComponent field(Fact<?> fact, String value) {
+        List<String> choices = fact.choices();
+        if (choices.isEmpty()) {
             JTextField field = new JTextField(value);
-            field.setName(key);
+            field.setName(fact.key());
             return field;
         }
-        JComboBox<String> box = new JComboBox<>(CHOICES.get(key).toArray(String[]::new));
-        box.setSelectedItem(value.isEmpty() ? CHOICES.get(key).get(0) : value);
-        box.setName(key);
+        JComboBox<String> box = new JComboBox<>(choices.toArray(String[]::new));
+        box.setSelectedItem(value.isEmpty() ? choices.get(0) : value);
+        box.setName(fact.key());
         return box;
     }
 

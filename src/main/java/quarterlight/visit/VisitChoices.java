@@ -17,6 +17,9 @@ public record VisitChoices(
         Optional<String> terms,
         Optional<String> limits,
         ReportLength length) {
+    /** The word for the program's own diagram. */
+    public static final String SHIPPED = "shipped";
+
     /** Nothing chosen. */
     public static final VisitChoices USUAL =
             new VisitChoices(false, Optional.empty(), Optional.empty(), Optional.empty(), ReportLength.FULL);

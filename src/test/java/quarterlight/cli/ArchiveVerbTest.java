@@ -23,10 +23,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterlight.archive.RfcBag;
-import quarterlight.store.RecordKind;
 import quarterlight.store.VisitStore;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.row.RecordKind;
 
 /** Archives and exports of both demo cars, by command. */
 class ArchiveVerbTest {

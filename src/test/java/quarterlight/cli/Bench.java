@@ -19,7 +19,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import quarterlight.store.RecordKind;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.table.VisitFixture;
@@ -27,6 +26,7 @@ import quarterlight.table.ZoneTable;
 import quarterlight.units.Area;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.row.RecordKind;
 
 /** Runs verbs in this process on visits in a temporary folder, and keeps what they printed. */
 final class Bench {

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import quarterlight.edit.RowKinds;
+import quarterlight.table.RowKind;
 
 /**
  * Tables of every kind with rows that nobody would write on purpose: whatever stands in them, a call ends in a sentence, and so does
@@ -201,17 +202,15 @@ class HostileRowsTest {
                 visit = bench.visit();
             }
             Random random = new Random(SEED * 1_000_003 + n);
-            List<? extends RowKinds<?>> kinds = RowKinds.all();
-            RowKinds<?> kind = kinds.get(random.nextInt(kinds.size()));
+            List<RowKind<?>> kinds = RowKinds.all();
+            RowKind<?> kind = kinds.get(random.nextInt(kinds.size()));
             List<String> columns = new ArrayList<>(
-                    kind.csv().columns().stream().map(column -> column.name()).toList());
+                    kind.columns().stream().map(column -> column.name()).toList());
             Collections.shuffle(columns, random);
             Path file = folder.resolve("table.csv");
             Files.writeString(file, table(columns, random));
-            Bench.Outcome outcome = bench.run("add", kind.csv().word(), visit, file.toString(), "--keep-good");
-            orderly(
-                    outcome,
-                    "seed " + SEED + ", table " + n + " of " + kind.csv().word() + ":\n" + Files.readString(file));
+            Bench.Outcome outcome = bench.run("add", kind.word(), visit, file.toString(), "--keep-good");
+            orderly(outcome, "seed " + SEED + ", table " + n + " of " + kind.word() + ":\n" + Files.readString(file));
             goodTables += outcome.status() < 2 ? 1 : 0;
         }
         workOut(bench, visit, TABLES);

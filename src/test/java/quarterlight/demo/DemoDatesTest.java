@@ -17,7 +17,7 @@ import quarterlight.marks.JudgedMark;
 import quarterlight.marks.MarksReport;
 import quarterlight.marks.TimeLine;
 import quarterlight.marks.Verdict;
-import quarterlight.table.DatePatternTable;
+import quarterlight.table.list.DatePatternTable;
 
 /** The contradictions planted in the demo are all found, and none is invented. */
 class DemoDatesTest {

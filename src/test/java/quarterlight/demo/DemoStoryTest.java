@@ -24,21 +24,12 @@ import quarterlight.findings.Findings;
 import quarterlight.finish.ZoneHistory;
 import quarterlight.rust.ZoneRust;
 import quarterlight.table.CsvFile;
-import quarterlight.table.DatePatternTable;
 import quarterlight.table.RowKind;
 import quarterlight.table.TableRead;
 import quarterlight.table.TableUnreadable;
 import quarterlight.table.ZoneTable;
 import quarterlight.table.cell.RowContext;
-import quarterlight.table.rows.FeatureRows;
-import quarterlight.table.rows.GaugeRows;
-import quarterlight.table.rows.MarkRows;
-import quarterlight.table.rows.PinRows;
-import quarterlight.table.rows.ReadingRows;
-import quarterlight.table.rows.SignRows;
-import quarterlight.table.rows.StatementRows;
-import quarterlight.table.rows.TraceRows;
-import quarterlight.table.rows.TrialRows;
+import quarterlight.table.list.DatePatternTable;
 import quarterlight.visit.MediaKind;
 import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoFile;
@@ -50,6 +41,7 @@ import quarterlight.visit.Sha256;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.row.RecordKind;
 
 /** The program takes every table of the demo in whole, and finds in it the story that was planted there. */
 class DemoStoryTest {
@@ -118,19 +110,19 @@ class DemoStoryTest {
         Map<String, String> facts = FactEdits.assignments(Files.readAllLines(folder.resolve("facts.txt")));
         VisitFacts started = new FactEdits(ZoneTable.load()).start(facts, ZoneId.of("UTC"));
         VisitRecord bare = with(VisitRecord.empty(started), photos(folder), List.of());
-        List<Recorded<Pin>> pins = rows(folder, "pins", new PinRows(), bare);
+        List<Recorded<Pin>> pins = rows(folder, "pins", RowKind.of(RecordKind.PINS), bare);
         VisitRecord pinned = with(bare, bare.photos(), pins);
         return new VisitParts(started)
                 .photos(bare.photos())
                 .pins(pins)
-                .readings(rows(folder, "readings", new ReadingRows(), pinned))
-                .gaugeChecks(rows(folder, "gauge", new GaugeRows(), pinned))
-                .signs(rows(folder, "signs", new SignRows(), pinned))
-                .traces(rows(folder, "traces", new TraceRows((trace, photo) -> Optional.empty()), pinned))
-                .marks(rows(folder, "marks", new MarkRows(), pinned))
-                .trials(rows(folder, "trials", new TrialRows(), pinned))
-                .statements(rows(folder, "statements", new StatementRows(), pinned))
-                .features(rows(folder, "features", new FeatureRows(), pinned))
+                .readings(rows(folder, "readings", RowKind.of(RecordKind.READINGS), pinned))
+                .gaugeChecks(rows(folder, "gauge", RowKind.of(RecordKind.GAUGE), pinned))
+                .signs(rows(folder, "signs", RowKind.of(RecordKind.SIGNS), pinned))
+                .traces(rows(folder, "traces", RowKind.of(RecordKind.TRACES), pinned))
+                .marks(rows(folder, "marks", RowKind.of(RecordKind.MARKS), pinned))
+                .trials(rows(folder, "trials", RowKind.of(RecordKind.TRIALS), pinned))
+                .statements(rows(folder, "statements", RowKind.of(RecordKind.STATEMENTS), pinned))
+                .features(rows(folder, "features", RowKind.of(RecordKind.FEATURES), pinned))
                 .record();
     }
 

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import quarterlight.store.SampleVisit;
 import quarterlight.table.ZoneTable;
 import quarterlight.visit.VisitFacts;
+import quarterlight.visit.fact.Facts;
 
 /** Facts go out as the keys by which they come in. */
 class FactCellsTest {
@@ -18,14 +19,14 @@ class FactCellsTest {
     @Test
     void factsSetByTheirCellsAreTheFacts() throws Exception {
         for (VisitFacts facts : List.of(SampleVisit.bareFacts(), SampleVisit.fullFacts())) {
-            Map<String, String> cells = new LinkedHashMap<>(FactCells.of(facts));
+            Map<String, String> cells = new LinkedHashMap<>(Facts.cells(facts));
             cells.keySet()
                     .removeIf(key ->
                             !key.startsWith("substrate.") && !edits.keys().contains(key));
             VisitFacts again = edits.start(cells, ZoneId.of("Asia/Tokyo"));
-            Map<String, String> wanted = new LinkedHashMap<>(FactCells.of(facts));
+            Map<String, String> wanted = new LinkedHashMap<>(Facts.cells(facts));
             wanted.replaceAll((key, value) -> cells.containsKey(key) ? value : "");
-            assertThat(FactCells.of(again)).isEqualTo(wanted);
+            assertThat(Facts.cells(again)).isEqualTo(wanted);
             assertThat(again.car()).isEqualTo(facts.car());
             assertThat(again.gaugeRange()).isEqualTo(facts.gaugeRange());
         }
@@ -33,7 +34,7 @@ class FactCellsTest {
 
     @Test
     void noKeyIsForgotten() {
-        assertThat(FactCells.of(SampleVisit.bareFacts()).keySet())
+        assertThat(Facts.cells(SampleVisit.bareFacts()).keySet())
                 .containsAll(edits.keys().stream()
                         .filter(key -> !key.contains("ZONE"))
                         .toList());

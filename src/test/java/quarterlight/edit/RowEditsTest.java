@@ -13,7 +13,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterlight.car.ZoneId;
-import quarterlight.store.RecordKind;
 import quarterlight.store.SampleVisit;
 import quarterlight.store.VisitStore;
 import quarterlight.visit.CoverageWish;
@@ -28,6 +27,7 @@ import quarterlight.visit.PixelPoint;
 import quarterlight.visit.Reading;
 import quarterlight.visit.RecordId;
 import quarterlight.visit.VisitParts;
+import quarterlight.visit.row.RecordKind;
 
 class RowEditsTest {
     private static final ZoneId HOOD = SampleVisit.HOOD;

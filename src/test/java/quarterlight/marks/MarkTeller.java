@@ -15,7 +15,7 @@ import quarterlight.car.FinishProfile;
 import quarterlight.car.PartialDate;
 import quarterlight.car.Substrate;
 import quarterlight.car.ZoneId;
-import quarterlight.table.DatePatternTable;
+import quarterlight.table.list.DatePatternTable;
 import quarterlight.visit.Feature;
 import quarterlight.visit.Mark;
 import quarterlight.visit.MarkKind;

@@ -3,6 +3,7 @@ package quarterlight.store;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import quarterlight.visit.row.RecordKind;
 
 /**
  * A process of its own that edits a visit without end: pairs of readings and now and then a photo, one edit each. It

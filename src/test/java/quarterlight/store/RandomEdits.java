@@ -48,6 +48,7 @@ import quarterlight.visit.Trial;
 import quarterlight.visit.TrialResult;
 import quarterlight.visit.ViewPoint;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.row.RecordKind;
 
 /** Random values of every kind, and random edits of one to four changes each. */
 final class RandomEdits {

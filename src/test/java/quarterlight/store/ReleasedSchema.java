@@ -14,6 +14,7 @@ import quarterlight.visit.PhotoId;
 import quarterlight.visit.Statement;
 import quarterlight.visit.StatementKind;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.row.RecordKind;
 
 /** Writes the small visit that is stored when a schema is released; run by hand, once a schema. */
 final class ReleasedSchema {

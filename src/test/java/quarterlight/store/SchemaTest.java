@@ -24,6 +24,7 @@ import quarterlight.visit.PhotoId;
 import quarterlight.visit.VisitChoices;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.row.RecordKind;
 
 /** Older and newer schemas, files of others, and damaged files. */
 class SchemaTest {

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import quarterlight.visit.row.RecordKind;
 
 /** Laws of undo: undoing every step gives the start, redoing every step gives the end, cell for cell. */
 class UndoPropertyTest {

@@ -31,6 +31,7 @@ import quarterlight.visit.RecordId;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.row.RecordKind;
 
 class VisitStoreTest {
     @TempDir

@@ -19,10 +19,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import quarterlight.table.TableRead.Refused;
 import quarterlight.table.cell.RowContext;
-import quarterlight.table.rows.ReadingRows;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.visit.GaugeValue;
 import quarterlight.visit.Reading;
+import quarterlight.visit.row.RecordKind;
 
 class CsvFileTest {
     private final RowContext context = VisitFixture.usual().context();
@@ -32,7 +32,7 @@ class CsvFileTest {
     }
 
     private TableRead<Reading> read(byte[] bytes) {
-        return CsvFile.read("r.csv", bytes, new ReadingRows(), context);
+        return CsvFile.read("r.csv", bytes, RowKind.of(RecordKind.READINGS), context);
     }
 
     private Refused unusable(String text) {
@@ -225,16 +225,16 @@ class CsvFileTest {
 
     @Test
     void filesThatCannotBeReadAtAllSayWhy(@TempDir Path folder) throws IOException {
-        assertThatThrownBy(() -> CsvFile.read(folder.resolve("absent.csv"), new ReadingRows(), context))
+        assertThatThrownBy(() -> CsvFile.read(folder.resolve("absent.csv"), RowKind.of(RecordKind.READINGS), context))
                 .isInstanceOf(TableUnreadable.class)
                 .hasMessageContaining("absent.csv is not there");
-        assertThatThrownBy(() -> CsvFile.read(folder, new ReadingRows(), context))
+        assertThatThrownBy(() -> CsvFile.read(folder, RowKind.of(RecordKind.READINGS), context))
                 .hasMessageContaining("is a folder");
         Path large = folder.resolve("large.csv");
         try (var file = new java.io.RandomAccessFile(large.toFile(), "rw")) {
             file.setLength(CsvFile.MOST_BYTES + 1);
         }
-        assertThatThrownBy(() -> CsvFile.read(large, new ReadingRows(), context))
+        assertThatThrownBy(() -> CsvFile.read(large, RowKind.of(RecordKind.READINGS), context))
                 .hasMessageContaining("32 MB");
         Path good = Files.writeString(folder.resolve("good.csv"), "zone,value,unit\nroof,110,um\n");
         assertThat(catching(good).rows()).hasSize(1);
@@ -242,7 +242,7 @@ class CsvFileTest {
 
     private TableRead<Reading> catching(Path file) {
         try {
-            return CsvFile.read(file, new ReadingRows(), context);
+            return CsvFile.read(file, RowKind.of(RecordKind.READINGS), context);
         } catch (TableUnreadable e) {
             throw new AssertionError(e);
         }

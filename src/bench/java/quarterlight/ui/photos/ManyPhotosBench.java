@@ -34,7 +34,6 @@ import quarterlight.diagram.ink.Ramp;
 import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.edit.FactEdits;
 import quarterlight.photo.decode.Pictures;
-import quarterlight.store.RecordKind;
 import quarterlight.store.ThumbnailStore;
 import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
@@ -59,6 +58,7 @@ import quarterlight.visit.PhotoFile;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.Pin;
 import quarterlight.visit.Sha256;
+import quarterlight.visit.row.RecordKind;
 
 /**
  * The Photos station with thousands of photos: from the start of the program to the painted contact sheet, the frames of a scroll, and from

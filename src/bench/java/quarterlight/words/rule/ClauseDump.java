@@ -6,8 +6,8 @@ import quarterlight.caption.CaptionFile;
 import quarterlight.car.Body;
 import quarterlight.car.BodyStyle;
 import quarterlight.car.DriveSide;
-import quarterlight.table.WordsTable;
 import quarterlight.table.ZoneTable;
+import quarterlight.table.list.WordsTable;
 import quarterlight.units.Worded;
 import quarterlight.words.lexicon.Lexicon;
 import quarterlight.words.place.CarZones;
@@ -21,11 +21,21 @@ final class ClauseDump {
     public static void main(String[] args) throws Exception {
         Lexicon lexicon = WordsTable.load();
         Body body = Body.usual(Worded.find(BodyStyle.class, args[1]).orElseThrow());
-        Scene scene = new Scene(new CarZones(ZoneTable.load(), body, args.length > 2 ? DriveSide.RIGHT : DriveSide.LEFT));
-        for (Clause clause : Listening.clauses(CaptionFile.read(Path.of(args[0])).words(), lexicon)) {
+        Scene scene =
+                new Scene(new CarZones(ZoneTable.load(), body, args.length > 2 ? DriveSide.RIGHT : DriveSide.LEFT));
+        for (Clause clause :
+                Listening.clauses(CaptionFile.read(Path.of(args[0])).words(), lexicon)) {
             var place = scene.enter(clause);
-            System.out.printf("%5.0f %-60s %s %s %s | %s%n", clause.at(), clause.shown(), place.zones(), place.how().word(), place.sideHow().word(),
-                    clause.mentions().stream().map(m -> m.kind().word() + ":" + clause.shown(m.from(), m.to())).collect(Collectors.joining(", ")));
+            System.out.printf(
+                    "%5.0f %-60s %s %s %s | %s%n",
+                    clause.at(),
+                    clause.shown(),
+                    place.zones(),
+                    place.how().word(),
+                    place.sideHow().word(),
+                    clause.mentions().stream()
+                            .map(m -> m.kind().word() + ":" + clause.shown(m.from(), m.to()))
+                            .collect(Collectors.joining(", ")));
         }
     }
 }

@@ -34,17 +34,37 @@ public final class TraceCheck {
 
     /** The reason why the trace cannot be taken in with this photo, or empty if it can. */
     public static Optional<String> problem(Trace trace, PhotoFile photo) {
-        if (photo.kind() == MediaKind.FILM) {
-            return Optional.of(photo.name() + " is a film; outline rust on a photo");
-        }
-        return ofOutside(trace, photo).or(() -> problem(trace));
+        return ofOutline(trace.outline(), photo)
+                .or(() -> ofScale(trace.scale(), photo))
+                .or(() -> ofHorizon(trace));
     }
 
     /** The reason why the outline or its scale cannot be measured, whatever the photo. */
     public static Optional<String> problem(Trace trace) {
-        return ofOutline(trace.outline())
-                .or(() -> ofScale(trace.scale()))
-                .or(() -> ofHorizon(trace.outline(), trace.scale()));
+        return ofOutline(trace.outline()).or(() -> ofScale(trace.scale())).or(() -> ofHorizon(trace));
+    }
+
+    /** What is wrong with the outline on this photo. */
+    public static Optional<String> ofOutline(Outline outline, PhotoFile photo) {
+        if (photo.kind() == MediaKind.FILM) {
+            return Optional.of(photo.name() + " is a film; outline rust on a photo");
+        }
+        return first(marks(outline), photo)
+                .map(p -> "the outline at " + at(p) + " lies outside " + edge(photo) + "draw it within the photo")
+                .or(() -> ofOutline(outline));
+    }
+
+    /** What is wrong with the scale on this photo. */
+    public static Optional<String> ofScale(PhotoScale scale, PhotoFile photo) {
+        return first(scale.marks().stream(), photo)
+                .map(p -> "the scale's mark at " + at(p) + " lies outside " + edge(photo)
+                        + "set the scale on the same photo")
+                .or(() -> ofScale(scale));
+    }
+
+    /** What is wrong with the outline in the plane of a scale that is right by itself. */
+    public static Optional<String> ofHorizon(Trace trace) {
+        return ofHorizon(trace.outline(), trace.scale());
     }
 
     /** A remark that a rectangle cannot have the stated size, by the camera it would imply; empty if it can. */
@@ -122,14 +142,6 @@ public final class TraceCheck {
                 : Optional.of(
                         "the outline crosses the horizon of the rectangle's plane, so it cannot lie in that plane; "
                                 + "check the corners, or set a scale nearer to the patch");
-    }
-
-    private static Optional<String> ofOutside(Trace trace, PhotoFile photo) {
-        return first(marks(trace.outline()), photo)
-                .map(p -> "the outline at " + at(p) + " lies outside " + edge(photo) + "draw it within the photo")
-                .or(() -> first(trace.scale().marks().stream(), photo)
-                        .map(p -> "the scale's mark at " + at(p) + " lies outside " + edge(photo)
-                                + "set the scale on the same photo"));
     }
 
     static String edge(PhotoFile photo) {

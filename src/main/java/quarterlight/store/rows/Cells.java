@@ -19,7 +19,16 @@ public final class Cells {
 
     /** A text; a NUL in it would end it early in SQL, so it becomes the replacement character. */
     Cells text(String text) {
-        values.add(text.replace('\0', '\uFFFD'));
+        return value(plain(text));
+    }
+
+    static String plain(String text) {
+        return text.replace('\0', '\uFFFD');
+    }
+
+    /** A cell as the database takes it; NULL if it is null. */
+    Cells value(Object cell) {
+        values.add(cell);
         return this;
     }
 

@@ -6,24 +6,16 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.DateTimeException;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import quarterlight.car.Body;
-import quarterlight.car.BodyStyle;
-import quarterlight.car.Car;
-import quarterlight.car.Construction;
-import quarterlight.car.Dimensions;
-import quarterlight.car.DriveSide;
-import quarterlight.car.EnginePlace;
-import quarterlight.car.FinishProfile;
 import quarterlight.car.Substrate;
 import quarterlight.car.ZoneId;
-import quarterlight.units.Thickness;
-import quarterlight.visit.ReportLength;
-import quarterlight.visit.VisitChoices;
 import quarterlight.visit.VisitFacts;
+import quarterlight.visit.fact.FactDraft;
+import quarterlight.visit.fact.Facts;
+import quarterlight.visit.row.CellRefused;
 
 /** The one row of the visit's facts, and the zones that are made of something else than the rest of the car. */
 public final class FactsTable {
@@ -33,14 +25,9 @@ public final class FactsTable {
         this.connection = connection;
     }
 
-    private static final String ADD =
-            """
-            INSERT INTO visit (car, style, construction, engine, drive, finish, model_year, built, substrate,
-                               wheelbase_mm, length_mm, width_mm, height_mm, timezone, inspector, client, visit_date,
-                               place, odometer, light, lifted, taken_apart, claimed, gauge_range_um, gauge_correction, diagram,
-                               terms, limits, report_length, made_at, id)
-            VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 1)
-            """;
+    private static final List<String> COLUMNS = Facts.storedColumns();
+    private static final String ADD = "INSERT INTO visit (" + String.join(", ", COLUMNS) + ", made_at, id) VALUES ("
+            + "?, ".repeat(COLUMNS.size()) + "?, 1)";
 
     /** Writes the facts of a visit that has none yet. */
     public void add(VisitFacts facts, Instant madeAt) throws SQLException {
@@ -51,15 +38,7 @@ public final class FactsTable {
         setSubstrates(facts.car().substrates());
     }
 
-    private static final String SET =
-            """
-            UPDATE visit SET car = ?, style = ?, construction = ?, engine = ?, drive = ?, finish = ?, model_year = ?,
-                   built = ?, substrate = ?, wheelbase_mm = ?, length_mm = ?, width_mm = ?, height_mm = ?,
-                   timezone = ?, inspector = ?, client = ?, visit_date = ?, place = ?, odometer = ?, light = ?,
-                   lifted = ?, taken_apart = ?, claimed = ?, gauge_range_um = ?, gauge_correction = ?, diagram = ?,
-                   terms = ?, limits = ?, report_length = ?
-            WHERE id = 1
-            """;
+    private static final String SET = "UPDATE visit SET " + String.join(" = ?, ", COLUMNS) + " = ? WHERE id = 1";
 
     public void set(VisitFacts facts) throws SQLException {
         try (PreparedStatement update = connection.prepareStatement(SET)) {
@@ -70,37 +49,9 @@ public final class FactsTable {
     }
 
     private static Cells cells(VisitFacts facts) {
-        Car car = facts.car();
-        return new Cells()
-                .text(car.name())
-                .word(car.body().style())
-                .word(car.body().construction())
-                .word(car.body().engine())
-                .word(car.drive())
-                .word(car.finish())
-                .integer(car.modelYear())
-                .textOf(car.built())
-                .word(car.substrate())
-                .integer(car.dimensions().wheelbaseMm())
-                .integer(car.dimensions().lengthMm())
-                .integer(car.dimensions().widthMm())
-                .integer(car.dimensions().heightMm())
-                .text(facts.timezone().getId())
-                .textOf(facts.inspector())
-                .textOf(facts.client())
-                .textOf(facts.date())
-                .textOf(facts.place())
-                .textOf(facts.odometer())
-                .textOf(facts.light())
-                .textOf(facts.lifted())
-                .textOf(facts.takenApart())
-                .textOf(facts.claimed())
-                .real(facts.gaugeRange().um())
-                .flag(facts.choices().gaugeCorrection())
-                .textOf(facts.choices().diagram())
-                .textOf(facts.choices().terms())
-                .textOf(facts.choices().limits())
-                .word(facts.choices().length());
+        StoredCells out = new StoredCells();
+        Facts.write(facts, out);
+        return out.inOrder(COLUMNS);
     }
 
     private static final String READ = "SELECT * FROM visit WHERE id = 1";
@@ -111,57 +62,12 @@ public final class FactsTable {
             if (!result.next()) {
                 throw new SQLException("the facts of the visit are gone: table visit is empty");
             }
-            return facts(new Row(result), substrates());
-        } catch (IllegalArgumentException | DateTimeException e) {
+            FactDraft draft = FactDraft.of(new StoredRow(new Row(result)));
+            substrates().forEach((zone, made) -> draft.putSubstrate(zone, Optional.of(made)));
+            return draft.facts();
+        } catch (CellRefused | IllegalArgumentException | DateTimeException e) {
             throw new SQLException("table visit: " + e.getMessage(), e);
         }
-    }
-
-    private static VisitFacts facts(Row row, Map<ZoneId, Substrate> substrates) throws SQLException {
-        return new VisitFacts(
-                car(row, substrates),
-                java.time.ZoneId.of(row.text("timezone")),
-                row.someText("inspector"),
-                row.someText("client"),
-                row.someText("visit_date").map(LocalDate::parse),
-                row.someText("place"),
-                row.someText("odometer"),
-                row.someText("light"),
-                row.someText("lifted"),
-                row.someText("taken_apart"),
-                row.someText("claimed"),
-                new Thickness(row.real("gauge_range_um")),
-                choices(row));
-    }
-
-    private static VisitChoices choices(Row row) throws SQLException {
-        return new VisitChoices(
-                row.integer("gauge_correction") != 0,
-                row.someText("diagram"),
-                row.someText("terms"),
-                row.someText("limits"),
-                row.word(ReportLength.class, "report_length"));
-    }
-
-    private static Car car(Row row, Map<ZoneId, Substrate> substrates) throws SQLException {
-        Body body = new Body(
-                row.word(BodyStyle.class, "style"),
-                row.word(Construction.class, "construction"),
-                row.word(EnginePlace.class, "engine"));
-        return new Car(
-                row.text("car"),
-                body,
-                row.word(DriveSide.class, "drive"),
-                row.word(FinishProfile.class, "finish"),
-                row.someInteger("model_year"),
-                row.someText("built").isPresent() ? Optional.of(row.date("built")) : Optional.empty(),
-                row.word(Substrate.class, "substrate"),
-                substrates,
-                new Dimensions(
-                        row.someInteger("wheelbase_mm"),
-                        row.someInteger("length_mm"),
-                        row.someInteger("width_mm"),
-                        row.someInteger("height_mm")));
     }
 
     private static final String SUBSTRATES = "SELECT zone, substrate FROM zone_substrate ORDER BY id";

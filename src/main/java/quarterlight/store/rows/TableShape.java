@@ -3,6 +3,8 @@ package quarterlight.store.rows;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.function.Function;
+import quarterlight.visit.row.CellRefused;
+import quarterlight.visit.row.RecordKind;
 
 /**
  * How one kind of value stands in its table: the columns beside {@code id}, and the value written to and read from them.
@@ -23,6 +25,28 @@ public record TableShape<T>(String table, List<String> columns, Function<T, Cell
 
     static <T> TableShape<T> of(String table, String columns, Function<T, Cells> write, Reader<T> read) {
         return new TableShape<>(table, List.of(columns.split(", ")), write, read);
+    }
+
+    /** The shape of a kind of rows, by its fields. */
+    public static <T> TableShape<T> of(RecordKind<T> kind) {
+        List<String> columns = kind.storedColumns();
+        return new TableShape<>(
+                kind.table(),
+                columns,
+                value -> {
+                    StoredCells cells = new StoredCells();
+                    kind.write(value, cells);
+                    return cells.inOrder(columns);
+                },
+                row -> read(kind, row));
+    }
+
+    private static <T> T read(RecordKind<T> kind, Row row) throws SQLException {
+        try {
+            return kind.read(new StoredRow(row));
+        } catch (CellRefused e) {
+            throw new SQLException(e.reason(), e);
+        }
     }
 
     String insert() {

@@ -2,36 +2,39 @@ package quarterlight.table.cell;
 
 import java.math.BigDecimal;
 import java.time.LocalDateTime;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.regex.Pattern;
 import quarterlight.car.PartialDate;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
 import quarterlight.units.Worded;
+import quarterlight.visit.GaugeValue;
+import quarterlight.visit.Outline;
 import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoId;
+import quarterlight.visit.PhotoScale;
+import quarterlight.visit.PixelPoint;
 import quarterlight.visit.ViewPoint;
+import quarterlight.visit.row.CellRefused;
+import quarterlight.visit.row.CellSource;
+import quarterlight.visit.row.Field;
+import quarterlight.visit.row.ShownThickness;
 
 /**
  * One row of a table by column. Outer blanks are ignored; a blank cell and a missing column are the same: not given.
  * Every method refuses a cell that is not what it should be.
  */
-public final class Cells {
-    /** Stands between the names of several photos in one cell. */
-    public static final String BETWEEN_PHOTOS = "|";
-
+public final class Cells implements CellSource {
     private static final int LONGEST_TEXT = 10_000;
+    private static final String POINTS = "; write x y, x y (of a text one pair) in pixels of the upright photo";
 
     private final Map<String, String> cells;
     private final Decimals decimals;
     private final RowContext context;
+    private final PhotoCells photos;
 
     /** @param decimalComma whether a number may have a comma for its decimal sign */
     public Cells(Map<String, String> cells, boolean decimalComma, RowContext context) {
@@ -43,6 +46,7 @@ public final class Cells {
         this.cells = Map.copyOf(cells);
         this.decimals = Objects.requireNonNull(decimals, "decimals");
         this.context = Objects.requireNonNull(context, "context");
+        this.photos = new PhotoCells(this);
     }
 
     public RowContext context() {
@@ -54,6 +58,12 @@ public final class Cells {
         return cell.isEmpty() ? Optional.empty() : Optional.of(cell);
     }
 
+    @Override
+    public String name(Field<?, ?> field) {
+        return field.column().name();
+    }
+
+    @Override
     public Optional<String> text(String column) throws CellRefused {
         Optional<String> cell = raw(column);
         if (cell.isPresent() && cell.get().length() > LONGEST_TEXT) {
@@ -63,47 +73,7 @@ public final class Cells {
         return cell;
     }
 
-    public String required(String column) throws CellRefused {
-        return need(column, text(column));
-    }
-
-    public static <T> T need(String column, Optional<T> value) throws CellRefused {
-        return value.orElseThrow(() -> new CellRefused(column, "the cell is empty; every row needs a " + column));
-    }
-
-    public Optional<ZoneId> zone(String column) throws CellRefused {
-        Optional<String> cell = raw(column);
-        return cell.isEmpty() ? Optional.empty() : Optional.of(context.zones().find(column, cell.get()));
-    }
-
-    public Optional<Photo> photo(String column) throws CellRefused {
-        Optional<String> cell = raw(column);
-        return cell.isEmpty() ? Optional.empty() : Optional.of(context.photos().find(column, cell.get()));
-    }
-
-    /** Photos named in one cell, each once, the first one first. */
-    public List<Photo> photos(String column) throws CellRefused {
-        List<Photo> found = new ArrayList<>();
-        for (String name : raw(column).stream()
-                .flatMap(cell -> Arrays.stream(cell.split(Pattern.quote(BETWEEN_PHOTOS), -1)))
-                .map(String::strip)
-                .toList()) {
-            if (name.isEmpty()) {
-                throw new CellRefused(column, "a name beside " + BETWEEN_PHOTOS + " is empty; name a photo there");
-            }
-            Photo photo = context.photos().find(column, name);
-            if (found.contains(photo)) {
-                throw new CellRefused(column, Quoted.of(name) + " is named twice; name each photo once");
-            }
-            found.add(photo);
-        }
-        return List.copyOf(found);
-    }
-
-    public Optional<PhotoId> photoId(String column) throws CellRefused {
-        return photo(column).map(Photo::id);
-    }
-
+    @Override
     public <E extends Enum<E> & Worded> Optional<E> word(String column, Class<E> type) throws CellRefused {
         Optional<String> cell = raw(column);
         if (cell.isEmpty()) {
@@ -116,7 +86,8 @@ public final class Cells {
         return found;
     }
 
-    public Optional<Boolean> yesOrNo(String column) throws CellRefused {
+    @Override
+    public Optional<Boolean> flag(String column) throws CellRefused {
         Optional<String> cell = raw(column).map(text -> text.toLowerCase(Locale.ROOT));
         if (cell.isPresent() && !cell.get().equals("yes") && !cell.get().equals("no")) {
             throw new CellRefused(column, Quoted.of(cell.get()) + " is neither yes nor no");
@@ -124,7 +95,8 @@ public final class Cells {
         return cell.map("yes"::equals);
     }
 
-    public Optional<BigDecimal> number(String column) throws CellRefused {
+    @Override
+    public Optional<BigDecimal> decimal(String column) throws CellRefused {
         Optional<String> cell = raw(column);
         if (cell.isEmpty()) {
             return Optional.empty();
@@ -148,29 +120,31 @@ public final class Cells {
         return Quoted.of(text) + " is not a number; write digits with one decimal sign at most, such as 4.5";
     }
 
-    public OptionalDouble notNegative(String column) throws CellRefused {
-        Optional<BigDecimal> number = number(column);
+    @Override
+    public Optional<Double> amount(String column) throws CellRefused {
+        Optional<BigDecimal> number = decimal(column);
         if (number.isPresent() && number.get().signum() < 0) {
             throw new CellRefused(column, number.get().toPlainString() + " is below 0; give 0 or more");
         }
-        return number.map(value -> OptionalDouble.of(value.doubleValue())).orElse(OptionalDouble.empty());
+        return number.map(BigDecimal::doubleValue);
     }
 
-    /** A whole number from 0 to a greatest one. */
-    public Optional<Integer> wholeNumber(String column, int most) throws CellRefused {
-        Optional<BigDecimal> number = number(column);
+    @Override
+    public Optional<Integer> count(String column, int max) throws CellRefused {
+        Optional<BigDecimal> number = decimal(column);
         if (number.isEmpty()) {
             return Optional.empty();
         }
         BigDecimal value = number.get().stripTrailingZeros();
-        if (value.scale() > 0 || value.signum() < 0 || value.compareTo(BigDecimal.valueOf(most)) > 0) {
+        if (value.scale() > 0 || value.signum() < 0 || value.compareTo(BigDecimal.valueOf(max)) > 0) {
             throw new CellRefused(
-                    column, number.get().toPlainString() + " is not a whole number from 0 to " + most + "; give one");
+                    column, number.get().toPlainString() + " is not a whole number from 0 to " + max + "; give one");
         }
         return Optional.of(value.intValueExact());
     }
 
-    public Optional<LocalDateTime> moment(String column) throws CellRefused {
+    @Override
+    public Optional<LocalDateTime> time(String column) throws CellRefused {
         Optional<String> cell = raw(column);
         if (cell.isEmpty()) {
             return Optional.empty();
@@ -182,6 +156,7 @@ public final class Cells {
         return MomentText.parse(cell.get(), context.facts().timezone());
     }
 
+    @Override
     public Optional<PartialDate> date(String column) throws CellRefused {
         Optional<String> cell = raw(column);
         if (cell.isEmpty()) {
@@ -197,30 +172,102 @@ public final class Cells {
         return date;
     }
 
+    @Override
+    public Optional<ZoneId> zone(String column) throws CellRefused {
+        Optional<String> cell = raw(column);
+        return cell.isEmpty() ? Optional.empty() : Optional.of(context.zones().find(column, cell.get()));
+    }
+
+    @Override
+    public Optional<ZoneId> zoneOfPhoto(String column) throws CellRefused {
+        Optional<ZoneId> zone = zone(column);
+        return zone.isPresent() ? zone : photos.onlyZone(column);
+    }
+
+    @Override
+    public Optional<PhotoId> photo(String column) throws CellRefused {
+        return photos.one(column).map(Photo::id);
+    }
+
+    @Override
+    public Optional<PhotoId> still(String column) throws CellRefused {
+        return photos.still(column).map(Photo::id);
+    }
+
+    @Override
+    public List<PhotoId> photos(String column) throws CellRefused {
+        return photos.several(column).stream().map(Photo::id).toList();
+    }
+
+    @Override
+    public Optional<Double> filmMoment(String column) throws CellRefused {
+        return photos.moment(column);
+    }
+
     /** The point of the columns view, x and y: all three or none. */
-    public Optional<ViewPoint> point() throws CellRefused {
-        Optional<View> view = word("view", View.class);
-        OptionalDouble x = fraction("x");
-        OptionalDouble y = fraction("y");
+    @Override
+    public Optional<ViewPoint> point(String column) throws CellRefused {
+        Optional<View> view = word(column, View.class);
+        Optional<Double> x = fraction("x");
+        Optional<Double> y = fraction("y");
         if (view.isEmpty() && x.isEmpty() && y.isEmpty()) {
             return Optional.empty();
         }
-        for (String column : new String[] {"view", "x", "y"}) {
-            if (raw(column).isEmpty()) {
-                throw new CellRefused(column, "view, x and y go together; give " + column + " too, or none of them");
+        for (String each : new String[] {column, "x", "y"}) {
+            if (raw(each).isEmpty()) {
+                throw new CellRefused(each, "view, x and y go together; give " + each + " too, or none of them");
             }
         }
         return Optional.of(new ViewPoint(view.orElseThrow(), x.orElseThrow(), y.orElseThrow()));
     }
 
-    private OptionalDouble fraction(String column) throws CellRefused {
-        Optional<BigDecimal> number = number(column);
+    private Optional<Double> fraction(String column) throws CellRefused {
+        Optional<BigDecimal> number = decimal(column);
         if (number.isPresent() && (number.get().signum() < 0 || number.get().compareTo(BigDecimal.ONE) > 0)) {
             throw new CellRefused(
                     column,
                     number.get().toPlainString() + " lies outside the view; " + column
                             + " is a fraction from 0 to 1 of the view, from its top left corner");
         }
-        return number.map(value -> OptionalDouble.of(value.doubleValue())).orElse(OptionalDouble.empty());
+        return number.map(BigDecimal::doubleValue);
+    }
+
+    @Override
+    public Optional<Outline> outline(String column) throws CellRefused {
+        Optional<String> cell = raw(column);
+        return cell.isEmpty() ? Optional.empty() : Optional.of(OutlineText.parse(column, cell.get()));
+    }
+
+    @Override
+    public Optional<PhotoScale> scale(String column) throws CellRefused {
+        Optional<String> cell = raw(column);
+        return cell.isEmpty() ? Optional.empty() : Optional.of(ScaleText.parse(column, cell.get()));
+    }
+
+    @Override
+    public Optional<List<PixelPoint>> points(String column) throws CellRefused {
+        Optional<String> cell = raw(column);
+        return cell.isEmpty()
+                ? Optional.empty()
+                : Optional.of(PointsText.parse(column, cell.get(), "the note", POINTS));
+    }
+
+    @Override
+    public Optional<String> datePattern(String column) throws CellRefused {
+        Optional<String> asked = text(column);
+        if (asked.isPresent()) {
+            context.requirePattern(column, asked.get());
+        }
+        return asked;
+    }
+
+    @Override
+    public Optional<GaugeValue> gaugeValue(String column) throws CellRefused {
+        return new GaugeCells(this).value(column);
+    }
+
+    @Override
+    public Optional<ShownThickness> shownThickness(String column) throws CellRefused {
+        return Optional.of(new GaugeCells(this).shown(column));
     }
 }

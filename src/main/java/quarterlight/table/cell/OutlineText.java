@@ -12,6 +12,7 @@ import org.locationtech.jts.io.ParseException;
 import org.locationtech.jts.io.WKTReader;
 import quarterlight.visit.Outline;
 import quarterlight.visit.PixelPoint;
+import quarterlight.visit.row.CellRefused;
 
 /**
  * Outlines as well-known text (WKT, OGC 06-103r4 / ISO 19125): {@code POLYGON ((x y, …), (hole), …)}, rings closed, pixels of the

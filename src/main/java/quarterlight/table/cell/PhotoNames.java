@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import quarterlight.visit.Photo;
+import quarterlight.visit.row.CellRefused;
 
 /** Finds a photo of the visit by its file name or by the first digits of its SHA-256, and names it again for a table. */
 public final class PhotoNames {
@@ -72,7 +73,7 @@ public final class PhotoNames {
     public String nameOf(Photo photo) {
         String name = photo.file().name();
         boolean plain = name.equals(name.strip())
-                && !name.contains(Cells.BETWEEN_PHOTOS)
+                && !name.contains(PhotoCells.BETWEEN)
                 && name.chars().noneMatch(Character::isISOControl);
         if (plain && byName.getOrDefault(name, List.of()).size() == 1) {
             return name;

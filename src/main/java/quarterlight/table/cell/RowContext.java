@@ -9,11 +9,13 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
+import quarterlight.marks.code.DatePattern;
 import quarterlight.marks.code.DatePatterns;
 import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.row.CellRefused;
 
 /** What a row is read against: the facts of the visit, the zones of its car, its photos and where they are pinned. Immutable. */
 public final class RowContext {
@@ -50,11 +52,6 @@ public final class RowContext {
                 Optional.of(patterns));
     }
 
-    /** The date patterns at hand; empty if names of patterns are taken as they are. */
-    public Optional<DatePatterns> patterns() {
-        return patterns;
-    }
-
     public VisitFacts facts() {
         return facts;
     }
@@ -69,15 +66,42 @@ public final class RowContext {
 
     /** How a table names the photo of an id of this visit. */
     public String nameOf(PhotoId id) {
+        return photos.nameOf(photo(id));
+    }
+
+    /** The photo of an id of this visit. */
+    public Photo photo(PhotoId id) {
         Photo photo = byId.get(id);
         if (photo == null) {
             throw new IllegalArgumentException("the visit has no photo number " + id);
         }
-        return photos.nameOf(photo);
+        return photo;
     }
 
     /** The zones a photo is pinned to, in alphabetical order. */
     public List<ZoneId> pinnedTo(PhotoId id) {
         return List.copyOf(pinned.getOrDefault(id, Set.of()));
+    }
+
+    /** @throws CellRefused if the name is no date pattern at hand, no form of one, and not the word for none */
+    void requirePattern(String column, String name) throws CellRefused {
+        if (patterns.isEmpty() || name.equals(DatePattern.NONE)) {
+            return;
+        }
+        if (name.indexOf('{') >= 0) {
+            try {
+                new DatePattern(name, name, "", "");
+            } catch (IllegalArgumentException e) {
+                throw new CellRefused(column, e.getMessage());
+            }
+        } else if (patterns.get().named(name).isEmpty()) {
+            List<String> names =
+                    patterns.get().all().stream().map(DatePattern::name).toList();
+            throw new CellRefused(
+                    column,
+                    "no date pattern is called " + Quoted.of(name) + "; the nearest is "
+                            + Nearest.of(name, names).orElse("none") + "; " + DatePattern.NONE
+                            + " stands for a number that means no date");
+        }
     }
 }

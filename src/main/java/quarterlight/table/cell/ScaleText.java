@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import quarterlight.visit.PhotoScale;
 import quarterlight.visit.PixelPoint;
+import quarterlight.visit.row.CellRefused;
 
 /**
  * Scales as tables write them: {@code length:x1 y1 x2 y2:MM}, {@code rectangle:x1 y1 x2 y2 x3 y3 x4 y4:W_MM x H_MM}, or

@@ -7,6 +7,7 @@ import quarterlight.car.Body;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
+import quarterlight.visit.row.CellRefused;
 
 /** Finds a zone of one car by its id, or says what may have been meant. */
 public final class ZoneNames {

@@ -11,10 +11,9 @@ import quarterlight.car.Substrate;
 import quarterlight.car.ZoneId;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.FactEdits;
-import quarterlight.edit.GaugeCheckEdits;
 import quarterlight.edit.RowEdits;
-import quarterlight.edit.TypedReading;
-import quarterlight.store.RecordKind;
+import quarterlight.edit.gauge.GaugeCheckEdits;
+import quarterlight.edit.gauge.TypedReading;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Settings;
@@ -23,6 +22,7 @@ import quarterlight.visit.GaugeMode;
 import quarterlight.visit.GaugeMoment;
 import quarterlight.visit.GaugeValue;
 import quarterlight.visit.Recorded;
+import quarterlight.visit.row.RecordKind;
 
 /** What can be done with the gauge check; each is one step of undo. Event thread only. */
 final class CheckActions {

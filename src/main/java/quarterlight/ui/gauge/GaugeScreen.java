@@ -23,8 +23,7 @@ import quarterlight.diagram.ViewScale;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.PointReading;
 import quarterlight.edit.RowEdits;
-import quarterlight.edit.TypedReading;
-import quarterlight.store.RecordKind;
+import quarterlight.edit.gauge.TypedReading;
 import quarterlight.thickness.GaugeQuality;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
@@ -39,6 +38,7 @@ import quarterlight.visit.GaugeValue;
 import quarterlight.visit.Reading;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.ViewPoint;
+import quarterlight.visit.row.RecordKind;
 
 /**
  * The Gauge station: readings typed at the pace of the gauge, zone after zone, with the statistics and the finish history of the zone

@@ -27,7 +27,7 @@ import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.TableCellRenderer;
 import javax.swing.table.TableColumn;
 import quarterlight.car.ZoneId;
-import quarterlight.edit.FinishEdits;
+import quarterlight.edit.gauge.FinishEdits;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.Palette;
 import quarterlight.ui.kit.Texts;

@@ -10,7 +10,7 @@ import java.util.Set;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
-import quarterlight.edit.FinishEdits;
+import quarterlight.edit.gauge.FinishEdits;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.Sign;

@@ -16,7 +16,7 @@ import javax.swing.JScrollPane;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneId;
-import quarterlight.edit.FinishEdits;
+import quarterlight.edit.gauge.FinishEdits;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Look;

@@ -41,8 +41,8 @@ final class StoreThread {
         }
     }
 
-    private final ExecutorService thread =
-            Executors.newSingleThreadExecutor(work -> new Thread(work, "quarterlight-store"));
+    private final ExecutorService thread = Executors.newSingleThreadExecutor(this::newWorker);
+    private volatile Optional<Thread> worker = Optional.empty();
     private final VisitStore store;
     private final AtomicBoolean readingQueued = new AtomicBoolean();
     private volatile Consumer<State> listener = state -> {};
@@ -54,6 +54,12 @@ final class StoreThread {
     StoreThread(VisitStore store) {
         this.store = Objects.requireNonNull(store, "store");
         store.onChange(change -> changed());
+    }
+
+    private Thread newWorker(Runnable work) {
+        Thread made = new Thread(work, "quarterlight-store");
+        worker = Optional.of(made);
+        return made;
     }
 
     VisitStore store() {
@@ -105,7 +111,7 @@ final class StoreThread {
     }
 
     private void changed() {
-        if (editing && Thread.currentThread().getName().equals("quarterlight-store")) {
+        if (editing && worker.equals(Optional.of(Thread.currentThread()))) {
             changed = true;
         } else if (readingQueued.compareAndSet(false, true)) {
             thread.execute(() -> {

@@ -28,7 +28,7 @@ import quarterlight.coverage.TrialGroup;
 import quarterlight.coverage.Want;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.UserLists;
-import quarterlight.table.UserList;
+import quarterlight.table.list.UserList;
 import quarterlight.units.Worded;
 
 /**

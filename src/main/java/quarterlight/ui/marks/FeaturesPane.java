@@ -14,7 +14,6 @@ import quarterlight.car.PartialDate;
 import quarterlight.edit.RowEdits;
 import quarterlight.marks.JudgedFeature;
 import quarterlight.marks.MarksReport;
-import quarterlight.store.RecordKind;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.FactTable;
 import quarterlight.ui.kit.Look;
@@ -23,6 +22,7 @@ import quarterlight.ui.kit.Texts;
 import quarterlight.visit.Feature;
 import quarterlight.visit.RecordId;
 import quarterlight.visit.Recorded;
+import quarterlight.visit.row.RecordKind;
 
 /** Features by the range of builds that have them, against this car: which do not belong, and what would. Event thread only. */
 final class FeaturesPane extends JPanel {

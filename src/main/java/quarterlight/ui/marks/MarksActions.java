@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import quarterlight.edit.RowEdits;
-import quarterlight.store.RecordKind;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.visit.Mark;
 import quarterlight.visit.RecordId;
 import quarterlight.visit.Recorded;
+import quarterlight.visit.row.RecordKind;
 
 /** What can be done with marks: begin, keep, remove, tie to the photo in hand. Event thread only. */
 final class MarksActions {

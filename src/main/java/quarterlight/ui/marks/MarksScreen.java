@@ -18,7 +18,7 @@ import quarterlight.findings.Findings;
 import quarterlight.marks.DateText;
 import quarterlight.marks.JudgedMark;
 import quarterlight.marks.MarksReport;
-import quarterlight.table.UserList;
+import quarterlight.table.list.UserList;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.FactTable;

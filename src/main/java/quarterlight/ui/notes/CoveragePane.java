@@ -15,8 +15,7 @@ import javax.swing.SpinnerNumberModel;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
 import quarterlight.coverage.Gap;
-import quarterlight.store.RecordKind;
-import quarterlight.table.UserList;
+import quarterlight.table.list.UserList;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.FactTable;
 import quarterlight.ui.kit.Look;
@@ -25,6 +24,7 @@ import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UserListDialog;
 import quarterlight.visit.CoverageWish;
 import quarterlight.visit.Recorded;
+import quarterlight.visit.row.RecordKind;
 
 /** What the visit still lacks, in the order of a walk round the car, to be closed before leaving. Event thread only. */
 final class CoveragePane extends JPanel {

@@ -9,7 +9,6 @@ import quarterlight.car.ZoneId;
 import quarterlight.edit.FactEdits;
 import quarterlight.edit.RowEdits;
 import quarterlight.settings.PhraseFile;
-import quarterlight.store.RecordKind;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.visit.Basis;
@@ -21,6 +20,7 @@ import quarterlight.visit.Severity;
 import quarterlight.visit.Statement;
 import quarterlight.visit.StatementKind;
 import quarterlight.visit.Trial;
+import quarterlight.visit.row.RecordKind;
 
 /** What can be done in the Notes station: keep statements, trials, facts and wishes. Each is one step of undo. Event thread only. */
 final class NotesActions {

@@ -23,7 +23,6 @@ import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
-import quarterlight.store.RecordKind;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.FactTable;
 import quarterlight.ui.kit.Look;
@@ -37,6 +36,7 @@ import quarterlight.visit.Recorded;
 import quarterlight.visit.Severity;
 import quarterlight.visit.Statement;
 import quarterlight.visit.StatementKind;
+import quarterlight.visit.row.RecordKind;
 
 /** Statements by zone: pick zones, type, Enter; sentences of earlier visits are offered below. Event thread only. */
 final class StatementsPane extends JPanel {

@@ -17,8 +17,7 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
 import quarterlight.coverage.TrialItem;
 import quarterlight.coverage.TrialList;
-import quarterlight.store.RecordKind;
-import quarterlight.table.UserList;
+import quarterlight.table.list.UserList;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.FactTable;
 import quarterlight.ui.kit.Look;
@@ -29,6 +28,7 @@ import quarterlight.ui.kit.WordChoice;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.Trial;
 import quarterlight.visit.TrialResult;
+import quarterlight.visit.row.RecordKind;
 
 /** The functions to try by groups and what was found: a letter in the list says the result. Event thread only. */
 final class TrialsPane extends JPanel {

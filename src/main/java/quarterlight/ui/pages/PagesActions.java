@@ -20,7 +20,6 @@ import quarterlight.edit.RowEdits;
 import quarterlight.page.DiagramDrawing;
 import quarterlight.page.PagePreview;
 import quarterlight.page.Paper;
-import quarterlight.store.RecordKind;
 import quarterlight.table.TableUnreadable;
 import quarterlight.task.Job;
 import quarterlight.ui.kit.Command;
@@ -31,6 +30,7 @@ import quarterlight.visit.LeftOut;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.RecordId;
 import quarterlight.visit.Recorded;
+import quarterlight.visit.row.RecordKind;
 
 /** What can be done in the Pages station: make, look, open, print, archive, export, and choose what goes in. Event thread only. */
 final class PagesActions {

@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import quarterlight.car.ZoneId;
 import quarterlight.edit.RowEdits;
-import quarterlight.store.RecordKind;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.visit.Basis;
 import quarterlight.visit.Statement;
 import quarterlight.visit.StatementKind;
+import quarterlight.visit.row.RecordKind;
 
 /** "Looked at and clean", which is a finding of its own. Event thread only. */
 final class CleanZones {

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import quarterlight.edit.RowEdits;
-import quarterlight.store.RecordKind;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
@@ -24,6 +23,7 @@ import quarterlight.visit.RecordId;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.Trace;
 import quarterlight.visit.TraceKind;
+import quarterlight.visit.row.RecordKind;
 
 /** What can be done in the Rust station: draw, keep, change and remove outlines, state that a zone is clean. Event thread only. */
 final class RustActions {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import quarterlight.rust.plane.MaskOutlines;
 import quarterlight.rust.plane.TraceCheck;
-import quarterlight.store.RecordKind;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.LatestWork;
@@ -16,6 +15,7 @@ import quarterlight.ui.rust.draw.TraceDraft;
 import quarterlight.visit.Outline;
 import quarterlight.visit.RecordId;
 import quarterlight.visit.Trace;
+import quarterlight.visit.row.RecordKind;
 
 /** What is made of a color share once the inspector confirms it: a note, or outlines in place of the region. Event thread only. */
 final class ShareEdits {

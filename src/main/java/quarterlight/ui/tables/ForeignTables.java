@@ -5,15 +5,15 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import quarterlight.edit.ForeignReadings;
-import quarterlight.edit.ProfileReading;
 import quarterlight.edit.RowEdits;
-import quarterlight.store.RecordKind;
+import quarterlight.edit.gauge.ForeignReadings;
+import quarterlight.edit.gauge.ProfileReading;
 import quarterlight.table.ColumnGuess;
 import quarterlight.table.ForeignTable;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.visit.Reading;
+import quarterlight.visit.row.RecordKind;
 
 /** Takes readings from tables of other programs: asks for their columns, keeps the profile, adds the rows, places the rest. Event thread only. */
 public final class ForeignTables {

@@ -19,9 +19,8 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneGroup;
 import quarterlight.car.ZoneId;
-import quarterlight.edit.ForeignReadings.WithoutZone;
 import quarterlight.edit.RowEdits;
-import quarterlight.store.RecordKind;
+import quarterlight.edit.gauge.ForeignReadings.WithoutZone;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.FactTable;
 import quarterlight.ui.kit.Format;
@@ -31,6 +30,7 @@ import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.ZoneField;
 import quarterlight.visit.GaugeValue;
 import quarterlight.visit.Reading;
+import quarterlight.visit.row.RecordKind;
 import quarterlight.walk.ReadingPlaces;
 
 /**

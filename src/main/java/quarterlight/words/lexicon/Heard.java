@@ -19,7 +19,9 @@ public final class Heard {
             Row one = new Row(words(row[0]), words(row[1]));
             byFirst.computeIfAbsent(one.heard().get(0), k -> new ArrayList<>()).add(one);
         }
-        byFirst.values().forEach(list -> list.sort((a, b) -> b.heard().size() - a.heard().size()));
+        byFirst.values()
+                .forEach(
+                        list -> list.sort((a, b) -> b.heard().size() - a.heard().size()));
     }
 
     private static List<String> words(String text) {

@@ -31,7 +31,8 @@ public final class Lexicon {
                             .toList();
                     if (!words.isEmpty()) {
                         Phrase phrase = new Phrase(row.kind(), row.value(), row.weight(), words, row.part());
-                        byFirst.computeIfAbsent(words.get(0), k -> new ArrayList<>()).add(phrase);
+                        byFirst.computeIfAbsent(words.get(0), k -> new ArrayList<>())
+                                .add(phrase);
                     }
                 }
             }
@@ -57,7 +58,8 @@ public final class Lexicon {
                 for (Phrase phrase : byFirst.getOrDefault(first, List.of())) {
                     int end = phrase.end(forms, at);
                     if (end > at) {
-                        found.computeIfAbsent(phrase.kind(), k -> new ArrayList<>()).add(new Mention(phrase, at, end));
+                        found.computeIfAbsent(phrase.kind(), k -> new ArrayList<>())
+                                .add(new Mention(phrase, at, end));
                     }
                 }
             });
@@ -74,8 +76,10 @@ public final class Lexicon {
     }
 
     private static boolean coded(List<Token> tokens, int i) {
-        return i >= 0 && i < tokens.size()
-                && (SpokenNumber.isNumberWord(tokens.get(i).word()) || tokens.get(i).word().length() == 1 && !tokens.get(i).is("a", "i"));
+        return i >= 0
+                && i < tokens.size()
+                && (SpokenNumber.isNumberWord(tokens.get(i).word())
+                        || tokens.get(i).word().length() == 1 && !tokens.get(i).is("a", "i"));
     }
 
     /** The longest first, without what overlaps a longer one; equal stretches stay for parts, as the place decides between them. */

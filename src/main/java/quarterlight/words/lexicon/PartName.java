@@ -28,6 +28,7 @@ public record PartName(String name, List<List<String>> zones, String region, Str
     }
 
     public boolean ended() {
-        return zones.stream().anyMatch(together -> together.stream().anyMatch(zone -> zone.contains("{e}") || zone.contains("{f}")));
+        return zones.stream()
+                .anyMatch(together -> together.stream().anyMatch(zone -> zone.contains("{e}") || zone.contains("{f}")));
     }
 }

@@ -43,7 +43,8 @@ public final class CarZones {
     }
 
     boolean has(PartName part) {
-        return part.zones().stream().anyMatch(together -> !of(together, Side.BOTH, End.BOTH).isEmpty());
+        return part.zones().stream()
+                .anyMatch(together -> !of(together, Side.BOTH, End.BOTH).isEmpty());
     }
 
     /** The zones of the first alternative that this car has. */

@@ -1,6 +1,5 @@
 package quarterlight.words.place;
 
-import quarterlight.words.text.WordSet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -12,6 +11,7 @@ import quarterlight.words.lexicon.Mention;
 import quarterlight.words.lexicon.PartName;
 import quarterlight.words.lexicon.TermKind;
 import quarterlight.words.text.Clause;
+import quarterlight.words.text.WordSet;
 
 /**
  * Where the speaker stands in the walk: the region, the side, the end and the part last spoken of, carried from clause to clause. Changed
@@ -20,14 +20,15 @@ import quarterlight.words.text.Clause;
 public final class Scene {
     private static final Set<String> LOCATORS = WordSet.of(
             "above against ahead around back behind below beneath beside between by for from front like near next off "
-            + "over past round than till toward towards under underneath until with without ");
-    private static final Set<String> ON = WordSet.of(
-            "about across along at in inside into of on onto through to ");
+                    + "over past round than till toward towards under underneath until with without ");
+    private static final Set<String> ON = WordSet.of("about across along at in inside into of on onto through to ");
     private static final Set<String> MODIFIERS = WordSet.of(
             "'s a all an and any as chrome each every factory four hand her his inner its little lower main my new no "
-            + "of old one original outer plastic same side that the their these this those two upper whole your ");
+                    + "of old one original outer plastic same side that the their these this those two upper whole your ");
     /** Several of these are on one part. */
-    private static final Set<String> SUBPARTS = WordSet.of("hinges drains nuts studs bolts handles bushings screws clips springs pads bows straps");
+    private static final Set<String> SUBPARTS =
+            WordSet.of("hinges drains nuts studs bolts handles bushings screws clips springs pads bows straps");
+
     private static final Set<String> PASSING = Set.of("from", "of", "to", "like", "for");
     private static final Set<String> PLURALS_OF_ONE = Set.of("seats", "lines", "brakes", "springs");
 
@@ -73,7 +74,8 @@ public final class Scene {
     public Place enter(Clause clause) {
         List<Mention> parts = parts(clause);
         setRegion(clause, parts);
-        List<Sides.Said> sides = Sides.in(clause, car.driver(), side, focus.known() && focus.sideHow() != How.CENTRAL ? focus.side() : side);
+        List<Sides.Said> sides = Sides.in(
+                clause, car.driver(), side, focus.known() && focus.sideHow() != How.CENTRAL ? focus.side() : side);
         List<Mention> ends = ends(clause, parts);
         Place place = named(clause, parts, sides, ends)
                 .or(() -> pointed(clause, sides, ends))
@@ -106,10 +108,17 @@ public final class Scene {
                 floorEnd = place.end();
             }
             areaEnd = place.end();
-        } else if (zone.startsWith("fender") || zone.startsWith("hood") || zone.startsWith("cowl") || zone.startsWith("grille")) {
+        } else if (zone.startsWith("fender")
+                || zone.startsWith("hood")
+                || zone.startsWith("cowl")
+                || zone.startsWith("grille")) {
             doorEnd = End.FRONT;
             areaEnd = End.FRONT;
-        } else if (zone.startsWith("quarter") || zone.startsWith("tail") || zone.startsWith("deck") || zone.startsWith("trunk") || zone.startsWith("bed")) {
+        } else if (zone.startsWith("quarter")
+                || zone.startsWith("tail")
+                || zone.startsWith("deck")
+                || zone.startsWith("trunk")
+                || zone.startsWith("bed")) {
             areaEnd = End.REAR;
         }
         if (zone.startsWith("quarter") || zone.startsWith("fender")) {
@@ -132,7 +141,8 @@ public final class Scene {
         Optional<Mention> said = clause.all(TermKind.REGION)
                 .filter(m -> parts.stream().noneMatch(p -> p.overlaps(m) && p.length() > m.length()))
                 .filter(m -> !clause.has(TermKind.HYPO) && !clause.has(TermKind.OTHER) || clause.size() <= 4)
-                .filter(m -> !PASSING.contains(clause.word(m.from() - 1)) && !Set.of("it", "the", "of", "that", "this").contains(clause.word(m.to())))
+                .filter(m -> !PASSING.contains(clause.word(m.from() - 1))
+                        && !Set.of("it", "the", "of", "that", "this").contains(clause.word(m.to())))
                 .findFirst();
         if (said.isPresent()) {
             String now = said.get().value();
@@ -148,7 +158,9 @@ public final class Scene {
         List<Mention> kept = new ArrayList<>();
         List<Mention> all = clause.all(TermKind.PART)
                 .filter(m -> car.has(m.phrase().part()))
-                .filter(m -> m.phrase().part().when().isEmpty() || m.phrase().part().when().equals("in-" + region) || on(m.phrase().part().when()))
+                .filter(m -> m.phrase().part().when().isEmpty()
+                        || m.phrase().part().when().equals("in-" + region)
+                        || on(m.phrase().part().when()))
                 .sorted(Comparator.comparingInt(Mention::from))
                 .toList();
         for (Mention m : all) {
@@ -167,14 +179,19 @@ public final class Scene {
     /** "spot welds" of the seam is no part although "spot" might be one: a longer phrase of another kind goes first. */
     private static boolean inSaying(Clause clause, Mention part) {
         return clause.mentions().stream()
-                .filter(m -> m.kind() != TermKind.PART && m.kind() != TermKind.ITEM && m.kind() != TermKind.MARK && m.kind() != TermKind.REGION)
+                .filter(m -> m.kind() != TermKind.PART
+                        && m.kind() != TermKind.ITEM
+                        && m.kind() != TermKind.MARK
+                        && m.kind() != TermKind.REGION)
                 .filter(m -> m.kind() != TermKind.CONDITION || m.length() > part.length())
                 .anyMatch(m -> m.from() <= part.from() && m.to() >= part.to() && m.length() > part.length());
     }
 
     /** The name means this part only while the speaker is at another: "the bottom edge" of a door. */
     private boolean on(String when) {
-        return when.startsWith("on-") && focus.known() && focus.zones().get(0).value().startsWith(when.substring(3));
+        return when.startsWith("on-")
+                && focus.known()
+                && focus.zones().get(0).value().startsWith(when.substring(3));
     }
 
     private boolean better(Mention a, Mention b) {
@@ -218,7 +235,9 @@ public final class Scene {
         Place place = place(clause, chosen, sides, ends);
         Set<ZoneId> zones = new LinkedHashSet<>(place.zones());
         for (Mention next : parts) {
-            if (next.from() >= chosen.to() && next.from() - chosen.to() <= 4 && joined(clause, chosen.to(), next.from())) {
+            if (next.from() >= chosen.to()
+                    && next.from() - chosen.to() <= 4
+                    && joined(clause, chosen.to(), next.from())) {
                 zones.addAll(place(clause, next, sides, ends).zones());
             }
         }
@@ -226,18 +245,26 @@ public final class Scene {
             return Optional.empty();
         }
         return Optional.of(new Place(
-                place.part(), place.side(), place.end(), List.copyOf(zones), How.NAMED, place.sideHow(), clause.shown(chosen.from(), chosen.to())));
+                place.part(),
+                place.side(),
+                place.end(),
+                List.copyOf(zones),
+                How.NAMED,
+                place.sideHow(),
+                clause.shown(chosen.from(), chosen.to())));
     }
 
     /** "the hose is in the way": what hides the place is not the place. */
     private static boolean obstacle(Clause clause, Mention part) {
         return clause.all(TermKind.NOTLOOKED)
-                .anyMatch(m -> clause.word(m.to() - 1).equals("way") && m.from() >= part.to() && m.from() - part.to() <= 4);
+                .anyMatch(m ->
+                        clause.word(m.to() - 1).equals("way") && m.from() >= part.to() && m.from() - part.to() <= 4);
     }
 
     /** "a two-door" is a car. */
     private static boolean counted(Clause clause, Mention part) {
-        return clause.word(part.from()).equals("door") && Set.of("two", "four", "2", "4").contains(clause.word(part.from() - 1));
+        return clause.word(part.from()).equals("door")
+                && Set.of("two", "four", "2", "4").contains(clause.word(part.from() - 1));
     }
 
     /** Lets the place be that of a zone, as a function tried has it. */
@@ -253,7 +280,9 @@ public final class Scene {
         for (int i = from; i < to; i++) {
             String word = clause.word(i);
             and |= word.equals("and");
-            if (!and || !MODIFIERS.contains(word) && !Set.of("left", "right", "rear", "front").contains(word)) {
+            if (!and
+                    || !MODIFIERS.contains(word)
+                            && !Set.of("left", "right", "rear", "front").contains(word)) {
                 return false;
             }
         }
@@ -262,9 +291,10 @@ public final class Scene {
 
     private static String preposition(Clause clause, Mention part) {
         int i = part.from() - 1;
-        while (i >= 0 && (MODIFIERS.contains(clause.word(i)) && !clause.word(i).equals("of")
-                || WordSet.of(
-            "both driver driver's front left other passenger rear right ").contains(clause.word(i)))) {
+        while (i >= 0
+                && (MODIFIERS.contains(clause.word(i)) && !clause.word(i).equals("of")
+                        || WordSet.of("both driver driver's front left other passenger rear right ")
+                                .contains(clause.word(i)))) {
             i--;
         }
         String word = clause.word(i);
@@ -289,12 +319,20 @@ public final class Scene {
         }
         if (near.isPresent()) {
             Sides.Said said = near.get();
-            return new Place(name, said.side(), end, car.of(name, said.side(), end), How.NAMED, said.pointed() ? How.POINTED : How.NAMED, "");
+            return new Place(
+                    name,
+                    said.side(),
+                    end,
+                    car.of(name, said.side(), end),
+                    How.NAMED,
+                    said.pointed() ? How.POINTED : How.NAMED,
+                    "");
         }
         if (plural(clause, part) || name.zones().get(0).get(0).startsWith("seat-front") && !car.hasRearSeat()) {
             return new Place(name, Side.BOTH, end, car.of(name, Side.BOTH, end), How.NAMED, How.PLURAL, "");
         }
-        return new Place(name, side, end, car.of(name, side, end), How.NAMED, sideKnown ? How.CARRIED : How.UNKNOWN, "");
+        return new Place(
+                name, side, end, car.of(name, side, end), How.NAMED, sideKnown ? How.CARRIED : How.UNKNOWN, "");
     }
 
     private End usualEnd(PartName name, Clause clause, Mention part) {
@@ -313,14 +351,19 @@ public final class Scene {
         if (last.equals("'s") || SUBPARTS.contains(last)) {
             return false;
         }
-        return last.endsWith("s") && !last.endsWith("ss") && !last.equals("glass") && !last.equals("chassis")
-                && !PLURALS_OF_ONE.contains(last) && !clause.word(part.to()).equals("'s");
+        return last.endsWith("s")
+                && !last.endsWith("ss")
+                && !last.equals("glass")
+                && !last.equals("chassis")
+                && !PLURALS_OF_ONE.contains(last)
+                && !clause.word(part.to()).equals("'s");
     }
 
     private static boolean gapOnly(Clause clause, int from, int to) {
         for (int i = from; i < to; i++) {
             String word = clause.word(i);
-            if (!MODIFIERS.contains(word) && !Set.of("left", "right", "front", "rear").contains(word)) {
+            if (!MODIFIERS.contains(word)
+                    && !Set.of("left", "right", "front", "rear").contains(word)) {
                 return false;
             }
         }
@@ -356,7 +399,9 @@ public final class Scene {
         }
         Set<Side> said = new LinkedHashSet<>();
         sides.forEach(s -> said.add(s.side()));
-        Side now = !sideMeant ? focus.side() : said.size() > 1 ? Side.BOTH : sides.get(0).side();
+        Side now = !sideMeant
+                ? focus.side()
+                : said.size() > 1 ? Side.BOTH : sides.get(0).side();
         End last = end.orElse(focus.end());
         List<ZoneId> zones = car.of(part, now, last);
         if (zones.isEmpty()) {

@@ -1,12 +1,12 @@
 package quarterlight.words.place;
 
-import quarterlight.words.text.WordSet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import quarterlight.words.lexicon.Mention;
 import quarterlight.words.lexicon.TermKind;
 import quarterlight.words.text.Clause;
+import quarterlight.words.text.WordSet;
 
 /** Which words of a clause mean a side of the car: "right front" does, "right there" and "left alone" do not. Pure. */
 final class Sides {
@@ -15,17 +15,15 @@ final class Sides {
 
     private static final Set<String> NOT_AFTER_RIGHT = WordSet.of(
             "about above across after age along angle around as at away back before behind below beside by color "
-            + "colour down for here in inside into kind material next now off on out outside over part place shade size "
-            + "sound stuff style then there thing through to type under up way where with year ");
+                    + "colour down for here in inside into kind material next now off on out outside over part place shade size "
+                    + "sound stuff style then there thing through to type under up way where with year ");
     private static final Set<String> NOT_BEFORE_RIGHT = WordSet.of(
             "'s about all are aren't be don't feels is isn't it's just look looks not quite reads seems sit sits "
-            + "sounds that's was were ");
+                    + "sounds that's was were ");
     private static final Set<String> NOT_BEFORE_LEFT =
-            WordSet.of(
-            "'s are been got has have he i i've is it there's they was we were what's who whoever ");
+            WordSet.of("'s are been got has have he i i've is it there's they was we were what's who whoever ");
     private static final Set<String> NOT_AFTER_LEFT =
-            WordSet.of(
-            "a alone behind his it me of off open out over room some that the them to untouched with ");
+            WordSet.of("a alone behind his it me of off open out over room some that the them to untouched with ");
     private static final Set<String> COMPARING = Set.of("as", "than", "like", "from", "matches", "match", "matching");
     private static final Set<String> NOUNS = Set.of("one", "side", "hand", "front", "rear", "ones", "corner");
 
@@ -63,7 +61,9 @@ final class Sides {
         }
         if (single && clause.word(m.from()).equals("right")) {
             if (NOUNS.contains(after) || before.equals("the") || before.equals("and") || before.equals("rear")) {
-                return !after.equals("kind") && !after.equals("color") && !after.equals("one") || !before.equals("the") || NOUNS.contains(after);
+                return !after.equals("kind") && !after.equals("color") && !after.equals("one")
+                        || !before.equals("the")
+                        || NOUNS.contains(after);
             }
             return !NOT_AFTER_RIGHT.contains(after) && !NOT_BEFORE_RIGHT.contains(before);
         }
@@ -74,7 +74,11 @@ final class Sides {
             return !before.equals("screw") && !after.equals("quality");
         }
         if (m.value().equals("both")) {
-            return !after.equals("ends") && !after.equals("faces") && !after.equals("times") && !after.equals("speeds") && !after.equals("of");
+            return !after.equals("ends")
+                    && !after.equals("faces")
+                    && !after.equals("times")
+                    && !after.equals("speeds")
+                    && !after.equals("of");
         }
         return true;
     }

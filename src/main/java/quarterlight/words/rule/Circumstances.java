@@ -12,9 +12,26 @@ import quarterlight.words.text.Clause;
 /** The circumstances under which something was said, as features: how the place is known, what else stands in the clause and its sentence. */
 final class Circumstances {
     private static final Map<TermKind, String> HERE = Map.of(
-            TermKind.GENERAL, "general", TermKind.HYPO, "plan", TermKind.OTHER, "other-car", TermKind.NOISE, "chatter",
-            TermKind.CLAIM, "claimed", TermKind.NOTLOOKED, "not-looked", TermKind.HEDGE, "hedged", TermKind.WITHDRAW, "withdrawing",
-            TermKind.NOTTRIED, "not-tried", TermKind.GAUGECHECK, "gauge-check");
+            TermKind.GENERAL,
+            "general",
+            TermKind.HYPO,
+            "plan",
+            TermKind.OTHER,
+            "other-car",
+            TermKind.NOISE,
+            "chatter",
+            TermKind.CLAIM,
+            "claimed",
+            TermKind.NOTLOOKED,
+            "not-looked",
+            TermKind.HEDGE,
+            "hedged",
+            TermKind.WITHDRAW,
+            "withdrawing",
+            TermKind.NOTTRIED,
+            "not-tried",
+            TermKind.GAUGECHECK,
+            "gauge-check");
     private static final Set<String> PAST = Set.of("had", "did", "used", "went", "came", "made");
 
     private Circumstances() {}
@@ -36,23 +53,37 @@ final class Circumstances {
             finding.feature("general-after", later.has(TermKind.GENERAL));
         }
         finding.feature("told", clause.told());
-        finding.feature("size-" + (clause.size() <= 3 ? "short" : clause.size() <= 7 ? "usual" : clause.size() <= 14 ? "long" : "very-long"));
-        finding.feature("first-person", clause.tokens().stream().limit(3).anyMatch(t -> t.is("i", "i'm", "i've", "i'd")));
+        finding.feature("size-"
+                + (clause.size() <= 3
+                        ? "short"
+                        : clause.size() <= 7 ? "usual" : clause.size() <= 14 ? "long" : "very-long"));
+        finding.feature(
+                "first-person", clause.tokens().stream().limit(3).anyMatch(t -> t.is("i", "i'm", "i've", "i'd")));
         finding.feature("past", clause.tokens().stream().anyMatch(t -> PAST.contains(t.word())));
-        finding.feature("question", clause.tokens().get(0).is("is", "are", "do", "does", "did", "what", "where", "how", "who", "why", "when"));
+        finding.feature(
+                "question",
+                clause.tokens()
+                        .get(0)
+                        .is("is", "are", "do", "does", "did", "what", "where", "how", "who", "why", "when"));
         finding.feature("you", clause.tokens().stream().anyMatch(t -> t.is("you", "you're", "your")));
         finding.feature("they", clause.tokens().stream().anyMatch(t -> t.is("they", "them", "these", "those")));
         for (DraftKind kind : DraftKind.values()) {
-            finding.feature("also-" + kind.word(), all.stream().anyMatch(f -> f != finding && f.index == finding.index && f.what == kind));
+            finding.feature(
+                    "also-" + kind.word(),
+                    all.stream().anyMatch(f -> f != finding && f.index == finding.index && f.what == kind));
         }
         if (clause.has(TermKind.HEDGE)) {
-            finding.with(Facet.CERTAINTY, clause.first(TermKind.HEDGE).orElseThrow().value());
+            finding.with(
+                    Facet.CERTAINTY, clause.first(TermKind.HEDGE).orElseThrow().value());
         }
         if (clause.told() || clause.has(TermKind.CLAIM)) {
-            finding.with(Facet.SAID_BY, clause.first(TermKind.CLAIM).map(m -> m.value()).orElse("seller"));
+            finding.with(
+                    Facet.SAID_BY,
+                    clause.first(TermKind.CLAIM).map(m -> m.value()).orElse("seller"));
         }
         if (finding.place.known()) {
-            finding.because("place " + finding.place.how().word() + (finding.place.said().isEmpty() ? "" : " by \u201c" + finding.place.said() + "\u201d"));
+            finding.because("place " + finding.place.how().word()
+                    + (finding.place.said().isEmpty() ? "" : " by \u201c" + finding.place.said() + "\u201d"));
         }
     }
 }

@@ -22,7 +22,9 @@ final class ClaimRule implements Rule {
         Clause clause = moment.clause();
         Optional<Mention> said = clause.first(TermKind.CLAIM);
         if (said.isPresent()) {
-            found.add(claim(moment, said.get().value()).from(said.get(), "said by " + said.get().value()).feature("claim-said"));
+            found.add(claim(moment, said.get().value())
+                    .from(said.get(), "said by " + said.get().value())
+                    .feature("claim-said"));
         } else if (clause.told() && clause.size() >= 2) {
             found.add(claim(moment, "seller").because("another voice answers").feature("claim-told"));
         } else {
@@ -30,7 +32,12 @@ final class ClaimRule implements Rule {
                     .limit(2)
                     .filter(m -> m.has(TermKind.CLAIM))
                     .findFirst()
-                    .ifPresent(m -> found.add(claim(moment, m.clause().first(TermKind.CLAIM).orElseThrow().value())
+                    .ifPresent(m -> found.add(claim(
+                                    moment,
+                                    m.clause()
+                                            .first(TermKind.CLAIM)
+                                            .orElseThrow()
+                                            .value())
                             .because("goes on with what was claimed before")
                             .feature("claim-goes-on")));
         }
@@ -48,7 +55,8 @@ final class ClaimRule implements Rule {
             return finding.zones(List.of(new ZoneId("identity-papers"))).feature("claim-papers");
         }
         boolean it = clause.told() || clause.tokens().stream().anyMatch(t -> EVENTS.contains(t.word()));
-        boolean named = moment.place().how() == How.NAMED || it && moment.place().known();
+        boolean named =
+                moment.place().how() == How.NAMED || it && moment.place().known();
         return named ? finding.feature("claim-place") : finding.zones(List.of()).feature("claim-car");
     }
 }

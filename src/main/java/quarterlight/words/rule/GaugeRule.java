@@ -10,7 +10,10 @@ final class GaugeRule implements Rule {
     @Override
     public void read(Moment moment, List<Finding> found) {
         boolean figures = moment.clause().tokens().stream().anyMatch(t -> SpokenNumber.isNumberWord(t.word()));
-        moment.clause().first(TermKind.GAUGECHECK).filter(m -> figures).ifPresent(m -> found.add(
-                new Finding(DraftKind.GAUGE, moment).zones(List.of()).from(m, "a check of the gauge")));
+        moment.clause()
+                .first(TermKind.GAUGECHECK)
+                .filter(m -> figures)
+                .ifPresent(m -> found.add(
+                        new Finding(DraftKind.GAUGE, moment).zones(List.of()).from(m, "a check of the gauge")));
     }
 }

@@ -22,7 +22,8 @@ import quarterlight.words.weigh.Weights;
 
 /** Reads the words of a walk and works drafts out of them. Pure: the same words give the same drafts. */
 public final class Listening {
-    private static final Set<String> ENGINE = Set.of("Starts from cold", "Starts again warm", "Idles", "Oil pressure warm", "Smoke at the exhaust");
+    private static final Set<String> ENGINE =
+            Set.of("Starts from cold", "Starts again warm", "Idles", "Oil pressure warm", "Smoke at the exhaust");
     private static final double SAME_S = 6;
 
     private Listening() {}
@@ -44,8 +45,16 @@ public final class Listening {
         List<Finding> found = new ArrayList<>();
         Ear ear = new Ear(car);
         List<Rule> rules = List.of(
-                new ThicknessRule(ear), new MarkRule(), new OdometerRule(), new TrialRule(), new SignRule(), new StatementRule(),
-                new NotLookedRule(), new ClaimRule(), new GaugeRule(), new SameRule());
+                new ThicknessRule(ear),
+                new MarkRule(),
+                new OdometerRule(),
+                new TrialRule(),
+                new SignRule(),
+                new StatementRule(),
+                new NotLookedRule(),
+                new ClaimRule(),
+                new GaugeRule(),
+                new SameRule());
         for (Moment moment : moments) {
             rules.forEach(rule -> rule.read(moment, found));
         }
@@ -68,7 +77,10 @@ public final class Listening {
             Draft draft = draft(finding, weights, ids);
             String content = draft.source() + draft.what() + draft.zones() + draft.facets();
             Draft before = last.get(content);
-            if (before != null && draft.atSeconds() - before.atSeconds() < SAME_S && !before.withdrawn() && !draft.withdrawn()) {
+            if (before != null
+                    && draft.atSeconds() - before.atSeconds() < SAME_S
+                    && !before.withdrawn()
+                    && !draft.withdrawn()) {
                 if (before.p() < draft.p()) {
                     drafts.set(drafts.indexOf(before), draft);
                     last.put(content, draft);
@@ -84,13 +96,31 @@ public final class Listening {
     private static Draft draft(Finding finding, Weights weights, Set<String> ids) {
         Clause clause = finding.clause;
         List<String> features = List.copyOf(finding.features());
-        String content = clause.source() + '|' + Math.round(clause.at()) + '|' + finding.what + '|' + finding.zones + '|' + new java.util.TreeMap<>(finding.facets());
+        String content = clause.source()
+                + '|'
+                + Math.round(clause.at())
+                + '|'
+                + finding.what
+                + '|'
+                + finding.zones
+                + '|'
+                + new java.util.TreeMap<>(finding.facets());
         String id = String.format(Locale.ROOT, "%08x", content.hashCode());
         while (!ids.add(id)) {
             id = id + "x";
         }
         return new Draft(
-                id, clause.source(), clause.at(), Math.max(clause.at(), finding.until), finding.what, finding.zones, finding.facets(), finding.words,
-                weights.p(finding.what, features), finding.reasons(), features, finding.withdrawn);
+                id,
+                clause.source(),
+                clause.at(),
+                Math.max(clause.at(), finding.until),
+                finding.what,
+                finding.zones,
+                finding.facets(),
+                finding.words,
+                weights.p(finding.what, features),
+                finding.reasons(),
+                features,
+                finding.withdrawn);
     }
 }

@@ -17,7 +17,8 @@ import quarterlight.words.text.Token;
 
 /** Stamps, tags, casting dates and plates read aloud. */
 final class MarkRule implements Rule {
-    private static final Set<String> UNREAD = Set.of("can't", "couldn't", "goes", "unreadable", "gone", "illegible", "rest");
+    private static final Set<String> UNREAD =
+            Set.of("can't", "couldn't", "goes", "unreadable", "gone", "illegible", "rest");
 
     @Override
     public void read(Moment moment, List<Finding> found) {
@@ -32,7 +33,9 @@ final class MarkRule implements Rule {
         if (codes.isEmpty()) {
             return;
         }
-        SpokenCode code = codes.stream().max(Comparator.comparingInt(c -> c.text().length())).orElseThrow();
+        SpokenCode code = codes.stream()
+                .max(Comparator.comparingInt(c -> c.text().length()))
+                .orElseThrow();
         boolean digitsOnly = code.letters() == 0;
         String text = unread(clause, code);
         String kind = near.map(Mention::value).orElse("stamp");
@@ -72,11 +75,15 @@ final class MarkRule implements Rule {
     private static Optional<Mention> kind(Clause clause) {
         return clause.all(TermKind.MARK)
                 .filter(m -> clause.all(TermKind.CONDITION).noneMatch(c -> c.overlaps(m) && c.length() > m.length()))
-                .max(Comparator.comparingInt(m -> m.length() * 2 + (m.value().equals("tag") || m.value().equals("stamp") ? 1 : 0)));
+                .max(Comparator.comparingInt(m ->
+                        m.length() * 2 + (m.value().equals("tag") || m.value().equals("stamp") ? 1 : 0)));
     }
 
     private static boolean plausible(Clause clause, SpokenCode code, boolean named) {
-        if (code.from() > 0 && clause.tokens().get(code.from() - 1).is("a", "since", "in", "to") && code.to() - code.from() == 1 && !named) {
+        if (code.from() > 0
+                && clause.tokens().get(code.from() - 1).is("a", "since", "in", "to")
+                && code.to() - code.from() == 1
+                && !named) {
             return false;
         }
         boolean letter = code.letters() > 0;
@@ -92,7 +99,8 @@ final class MarkRule implements Rule {
     /** What is said not to be legible becomes question marks. */
     private static String unread(Clause clause, SpokenCode code) {
         String text = code.text();
-        List<Token> after = clause.tokens().subList(Math.min(code.to(), clause.size()), Math.min(clause.size(), code.to() + 8));
+        List<Token> after =
+                clause.tokens().subList(Math.min(code.to(), clause.size()), Math.min(clause.size(), code.to() + 8));
         boolean unread = after.stream().anyMatch(t -> UNREAD.contains(t.word()));
         if (!unread) {
             return text;

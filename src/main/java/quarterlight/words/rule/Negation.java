@@ -28,6 +28,9 @@ final class Negation {
         }
         return clause.mentions().stream()
                 .filter(m -> SAYING.contains(m.kind()) && !m.overlaps(said))
-                .noneMatch(m -> m.from() >= from && m.to() <= to && !clause.word(m.to()).equals("or") && !clause.word(m.to()).equals("and"));
+                .noneMatch(m -> m.from() >= from
+                        && m.to() <= to
+                        && !clause.word(m.to()).equals("or")
+                        && !clause.word(m.to()).equals("and"));
     }
 }

@@ -22,22 +22,27 @@ final class OdometerRule implements Rule {
         Clause clause = moment.clause();
         boolean here = moment.has(TermKind.ODOMETER);
         boolean near = here
-                || Stream.concat(moment.earlier().stream(), moment.before(3)).limit(3).anyMatch(m -> m.has(TermKind.ODOMETER));
+                || Stream.concat(moment.earlier().stream(), moment.before(3))
+                        .limit(3)
+                        .anyMatch(m -> m.has(TermKind.ODOMETER));
         if (!near || moment.has(TermKind.CLAIM)) {
             return;
         }
-        figure(clause, here).ifPresent(figure -> found.add(new Finding(DraftKind.ODOMETER, moment)
-                .zones(List.of(new ZoneId("dash")))
-                .with(Facet.TEXT, figure)
-                .with(Facet.VALUE, figure)
-                .because("\u201codometer\u201d: " + figure)
-                .feature("odometer-here", here)
-                .feature("odometer-long", figure.length() >= MIN_LENGTH + 1)));
+        figure(clause, here)
+                .ifPresent(figure -> found.add(new Finding(DraftKind.ODOMETER, moment)
+                        .zones(List.of(new ZoneId("dash")))
+                        .with(Facet.TEXT, figure)
+                        .with(Facet.VALUE, figure)
+                        .because("\u201codometer\u201d: " + figure)
+                        .feature("odometer-here", here)
+                        .feature("odometer-long", figure.length() >= MIN_LENGTH + 1)));
     }
 
     private static Optional<String> figure(Clause clause, boolean here) {
         Optional<String> code = SpokenCode.in(clause.tokens(), MIN_LENGTH).stream()
-                .filter(c -> c.letters() == 0 && c.text().length() <= MAX_LENGTH && !c.text().contains("?"))
+                .filter(c -> c.letters() == 0
+                        && c.text().length() <= MAX_LENGTH
+                        && !c.text().contains("?"))
                 .map(c -> c.text().replaceFirst("^0+(?=.)", ""))
                 .reduce((a, b) -> a.length() >= b.length() ? a : b);
         for (int i = 0; i < clause.size(); i++) {

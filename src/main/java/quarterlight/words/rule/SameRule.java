@@ -36,7 +36,8 @@ final class SameRule implements Rule {
             return;
         }
         for (Finding earlier : model(moment, found)) {
-            Finding copy = new Finding(earlier.what, moment).from(same.get(), "as said of " + earlier.place.part().name());
+            Finding copy = new Finding(earlier.what, moment)
+                    .from(same.get(), "as said of " + earlier.place.part().name());
             earlier.facets().forEach(copy::with);
             found.add(copy.feature("same").feature("same-" + earlier.what.word()));
         }
@@ -51,14 +52,20 @@ final class SameRule implements Rule {
         for (int i = found.size() - 1; i >= 0; i--) {
             Finding f = found.get(i);
             double back = moment.clause().at() - f.clause.at();
-            if (!REPEATED.contains(f.what) || f.index == moment.index() || !f.clause.source().equals(moment.clause().source()) || f.withdrawn) {
+            if (!REPEATED.contains(f.what)
+                    || f.index == moment.index()
+                    || !f.clause.source().equals(moment.clause().source())
+                    || f.withdrawn) {
                 continue;
             }
             boolean twin = f.place.part().name().equals(moment.place().part().name()) && !here.containsAll(f.zones);
             if (twin && back < LONG_BACK_S && mirrored.size() < 3) {
                 mirrored.add(0, f);
             }
-            if (back < BACK_S && (last < 0 || f.zones.equals(found.get(last).zones)) && before.size() < 2 && !here.equals(Set.copyOf(f.zones))) {
+            if (back < BACK_S
+                    && (last < 0 || f.zones.equals(found.get(last).zones))
+                    && before.size() < 2
+                    && !here.equals(Set.copyOf(f.zones))) {
                 last = i;
                 before.add(0, f);
             }
@@ -67,13 +74,18 @@ final class SameRule implements Rule {
     }
 
     private static void trial(Moment moment, Mention same, Mention item, List<Finding> found) {
-        boolean known = found.stream().anyMatch(f -> f.index == moment.index() && f.what == DraftKind.TRIAL && !f.features().contains("trial-without-outcome"));
+        boolean known = found.stream()
+                .anyMatch(f -> f.index == moment.index()
+                        && f.what == DraftKind.TRIAL
+                        && !f.features().contains("trial-without-outcome"));
         if (known) {
             return;
         }
         for (int i = found.size() - 1; i >= 0; i--) {
             Finding f = found.get(i);
-            if (f.what == DraftKind.TRIAL && f.index != moment.index() && moment.clause().at() - f.clause.at() < BACK_S) {
+            if (f.what == DraftKind.TRIAL
+                    && f.index != moment.index()
+                    && moment.clause().at() - f.clause.at() < BACK_S) {
                 found.removeIf(g -> g.index == moment.index() && g.what == DraftKind.TRIAL);
                 found.add(new Finding(DraftKind.TRIAL, moment)
                         .from(same, "as " + f.facet(Facet.ITEM))

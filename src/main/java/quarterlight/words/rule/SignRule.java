@@ -14,7 +14,8 @@ import quarterlight.words.text.SpokenNumber;
 
 /** Signs of refinishing, seen or looked for and not seen. */
 final class SignRule implements Rule {
-    private static final Set<String> MOSTLY_GOOD = Set.of("weak-magnet", "fastener-disturbed", "gap-out-of-line", "color-differs", "texture-differs");
+    private static final Set<String> MOSTLY_GOOD =
+            Set.of("weak-magnet", "fastener-disturbed", "gap-out-of-line", "color-differs", "texture-differs");
 
     @Override
     public void read(Moment moment, List<Finding> found) {
@@ -22,7 +23,8 @@ final class SignRule implements Rule {
         Set<String> named = new HashSet<>();
         clause.all(TermKind.SIGNNO).forEach(m -> {
             if (named.add(m.value())) {
-                found.add(sign(moment, m, Negation.of(clause, m) && !selfDenied(clause, m)).feature("sign-no-phrase"));
+                found.add(sign(moment, m, Negation.of(clause, m) && !selfDenied(clause, m))
+                        .feature("sign-no-phrase"));
             }
         });
         clause.all(TermKind.SIGN).filter(m -> !within(clause, m)).forEach(m -> {
@@ -30,7 +32,10 @@ final class SignRule implements Rule {
                 found.add(sign(moment, m, !Negation.of(clause, m)));
             }
         });
-        clause.all(TermKind.SUBJECT).filter(m -> !named.contains(m.value())).findFirst().ifPresent(m -> subject(moment, m, found));
+        clause.all(TermKind.SUBJECT)
+                .filter(m -> !named.contains(m.value()))
+                .findFirst()
+                .ifPresent(m -> subject(moment, m, found));
         same(moment, named, found);
     }
 
@@ -73,7 +78,7 @@ final class SignRule implements Rule {
         if (bad.isEmpty() && m.value().equals("gap-out-of-line")) {
             long figures = together.stream()
                     .flatMap(one -> one.clause().tokens().stream())
-                    .filter(t -> SpokenNumber.isNumberWord(t.word()) )
+                    .filter(t -> SpokenNumber.isNumberWord(t.word()))
                     .count();
             bad = figures >= 2 ? Optional.of(true) : bad;
         }
@@ -100,14 +105,24 @@ final class SignRule implements Rule {
             return seam(clause);
         }
         boolean bad = clause.all(TermKind.BAD).anyMatch(m -> !m.value().isEmpty())
-                || clause.all(TermKind.PARTIAL).anyMatch(m -> !Negation.of(clause, m) && !clause.word(m.from()).equals("but"))
+                || clause.all(TermKind.PARTIAL)
+                        .anyMatch(m -> !Negation.of(clause, m)
+                                && !clause.word(m.from()).equals("but"))
                 || clause.all(TermKind.GOOD).anyMatch(m -> Negation.of(clause, m))
-                || clause.all(TermKind.CONDITION).anyMatch(m -> !m.value().equals("sound") && !m.value().equals("no rust") && !Negation.of(clause, m))
+                || clause.all(TermKind.CONDITION)
+                        .anyMatch(m ->
+                                !m.value().equals("sound") && !m.value().equals("no rust") && !Negation.of(clause, m))
                 || clause.all(TermKind.ORIGIN).anyMatch(m -> !m.value().equals("original") && !Negation.of(clause, m));
         if (!good && !bad) {
             return Optional.empty();
         }
-        return Optional.of(MOSTLY_GOOD.contains(sign) && good && !clause.all(TermKind.CONDITION).anyMatch(m -> m.value().equals("damaged")) ? bad && !good : bad);
+        return Optional.of(
+                MOSTLY_GOOD.contains(sign)
+                                && good
+                                && !clause.all(TermKind.CONDITION)
+                                        .anyMatch(m -> m.value().equals("damaged"))
+                        ? bad && !good
+                        : bad);
     }
 
     /** Of a seam only what it is made of counts; that it leaks or rusts says nothing of how it was made. */
@@ -127,7 +142,9 @@ final class SignRule implements Rule {
         if (!named.isEmpty() || clause.size() > 7) {
             return;
         }
-        boolean none = clause.word(0).equals("none") || clause.word(0).equals("nothing") || clause.word(1).equals("none");
+        boolean none = clause.word(0).equals("none")
+                || clause.word(0).equals("nothing")
+                || clause.word(1).equals("none");
         if (!none) {
             return;
         }

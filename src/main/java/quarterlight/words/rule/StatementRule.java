@@ -1,6 +1,5 @@
 package quarterlight.words.rule;
 
-import quarterlight.words.text.WordSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -11,6 +10,7 @@ import quarterlight.words.Facet;
 import quarterlight.words.lexicon.Mention;
 import quarterlight.words.lexicon.TermKind;
 import quarterlight.words.text.Clause;
+import quarterlight.words.text.WordSet;
 
 /** What a part is and how it is: origin and condition, also by what is denied. */
 final class StatementRule implements Rule {
@@ -36,11 +36,11 @@ final class StatementRule implements Rule {
     }
 
     private static final Set<String> RUST_FIRST = Set.of("rusted through", "scale", "surface rust", "no rust");
-    private static final Set<String> MISSING_PARTS = WordSet.of(
-            "battery-tray bumper-front bumper-rear carpet door-glass door-panel driveshaft emblems-moldings "
-            + "exhaust-front exhaust-rear grille headlamp headliner ignition-charging intake-fuel jack-tools kick-panel "
-            + "mirror package-shelf radiator rear-glass seat-rear soft-top spare-wheel tail-lamp valance weatherstrips "
-            + "wheel ");
+    private static final Set<String> MISSING_PARTS =
+            WordSet.of("battery-tray bumper-front bumper-rear carpet door-glass door-panel driveshaft emblems-moldings "
+                    + "exhaust-front exhaust-rear grille headlamp headliner ignition-charging intake-fuel jack-tools kick-panel "
+                    + "mirror package-shelf radiator rear-glass seat-rear soft-top spare-wheel tail-lamp valance weatherstrips "
+                    + "wheel ");
 
     @Override
     public void read(Moment moment, List<Finding> found) {
@@ -55,7 +55,9 @@ final class StatementRule implements Rule {
 
     /** The graver word of a family goes first: "rust hole" is a hole. */
     private static int rank(Mention m) {
-        return (RUST_FIRST.contains(m.value()) ? 2 : 0) + (m.length() > 1 ? 1 : 0) + (m.value().equals("filler") ? 1 : 0);
+        return (RUST_FIRST.contains(m.value()) ? 2 : 0)
+                + (m.length() > 1 ? 1 : 0)
+                + (m.value().equals("filler") ? 1 : 0);
     }
 
     private static void condition(Moment moment, Mention m, Set<String> families, List<Finding> found) {
@@ -87,8 +89,9 @@ final class StatementRule implements Rule {
         }
         boolean denied = Negation.of(clause, m) && !clause.word(m.from()).equals("no");
         String said = !denied ? m.value() : m.value().equals("original") ? "replaced" : "original";
-        Finding finding =
-                new Finding(DraftKind.STATEMENT, moment).from(m, denied ? "denied, so " + said : said).with(Facet.ORIGIN, said);
+        Finding finding = new Finding(DraftKind.STATEMENT, moment)
+                .from(m, denied ? "denied, so " + said : said)
+                .with(Facet.ORIGIN, said);
         features(finding, moment, m, "origin-" + said.replace(' ', '-'));
         finding.feature("denied", denied);
         found.add(finding);
@@ -117,7 +120,8 @@ final class StatementRule implements Rule {
         finding.feature(value);
         finding.feature("cue-adjacent", near(clause, m));
         finding.feature("word-" + String.join("-", m.phrase().words()));
-        finding.feature("with-other-condition", clause.all(TermKind.CONDITION).anyMatch(o -> !o.value().equals(m.value())));
+        finding.feature("with-other-condition", clause.all(TermKind.CONDITION).anyMatch(o -> !o.value()
+                .equals(m.value())));
         finding.feature("with-sign", clause.has(TermKind.SIGN) || clause.has(TermKind.SIGNNO));
         finding.feature("with-subject", clause.has(TermKind.SUBJECT));
         finding.feature("with-item", clause.has(TermKind.ITEM));
@@ -127,15 +131,22 @@ final class StatementRule implements Rule {
     }
 
     private static boolean near(Clause clause, Mention m) {
-        return clause.all(TermKind.PART).anyMatch(p -> p.to() <= m.from() && m.from() - p.to() <= 3 || m.to() <= p.from() && p.from() - m.to() <= 2);
+        return clause.all(TermKind.PART)
+                .anyMatch(p ->
+                        p.to() <= m.from() && m.from() - p.to() <= 3 || m.to() <= p.from() && p.from() - m.to() <= 2);
     }
 
     /** A word of the name of a part says nothing of it: "clean" does, "break" in "brake line" does not. */
     private static boolean partOfName(Clause clause, Mention m) {
         return clause.mentions().stream()
-                .filter(other -> other.kind() == TermKind.PART || other.kind() == TermKind.SIGN || other.kind() == TermKind.SIGNNO
-                        || other.kind() == TermKind.ORIGIN || other.kind() == TermKind.CONDITION || other.kind() == TermKind.NOTLOOKED
-                        || other.kind() == TermKind.REGION || other.kind() == TermKind.ITEM)
+                .filter(other -> other.kind() == TermKind.PART
+                        || other.kind() == TermKind.SIGN
+                        || other.kind() == TermKind.SIGNNO
+                        || other.kind() == TermKind.ORIGIN
+                        || other.kind() == TermKind.CONDITION
+                        || other.kind() == TermKind.NOTLOOKED
+                        || other.kind() == TermKind.REGION
+                        || other.kind() == TermKind.ITEM)
                 .anyMatch(other -> other != m && other.overlaps(m) && other.length() > m.length());
     }
 }

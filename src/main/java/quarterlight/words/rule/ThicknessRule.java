@@ -1,6 +1,5 @@
 package quarterlight.words.rule;
 
-import quarterlight.words.text.WordSet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -14,25 +13,26 @@ import quarterlight.words.lexicon.TermKind;
 import quarterlight.words.text.Clause;
 import quarterlight.words.text.SpokenNumber;
 import quarterlight.words.text.Token;
+import quarterlight.words.text.WordSet;
 
 /** Readings of a thickness gauge: single ones, several in a row, ranges; the unit may have been said long before. */
 final class ThicknessRule implements Rule {
     private static final Set<String> JOINING = WordSet.of(
             "a about again and another around between call dash even it just maybe or over roughly say then through to "
-            + "up ");
+                    + "up ");
     private static final Set<String> AFTER = WordSet.of(
             "above across after again ahead all along and around as at average because behind below between both "
-            + "bottom but by down even everyplace everywhere flat for front here high i i'm if in inside is it it's just "
-            + "left like low max most near nearer no not now off on once or out over right round same so solid steady "
-            + "still straight that the then there there's thick this throughout till to too top tops toward towards "
-            + "under until up when where which with worst ");
+                    + "bottom but by down even everyplace everywhere flat for front here high i i'm if in inside is it it's just "
+                    + "left like low max most near nearer no not now off on once or out over right round same so solid steady "
+                    + "still straight that the then there there's thick this throughout till to too top tops toward towards "
+                    + "under until up when where which with worst ");
     private static final Set<String> NOT_BEFORE = WordSet.of(
             "april august chapter cylinder every from fuse in july june march may memo model number of page part sheet "
-            + "since step than the these those took year ");
+                    + "since step than the these those took year ");
     private static final Set<String> UNMEASURED = WordSet.of(
             "battery bumper carpet dash door-glass driveshaft emblems engine exhaust fuel grille headlamp headliner "
-            + "identity ignition intake jack mirror package pedals quarter-glass radiator rear-glass seat soft spare "
-            + "steering tail-lamp transmission vinyl weatherstrips wheel-front wheel-rear windshield ");
+                    + "identity ignition intake jack mirror package pedals quarter-glass radiator rear-glass seat soft spare "
+                    + "steering tail-lamp transmission vinyl weatherstrips wheel-front wheel-rear windshield ");
     private static final double MIN_MIL = 0.8;
     private static final double MAX_MIL = 90;
     private static final double MIN_UM = 25;
@@ -60,9 +60,11 @@ final class ThicknessRule implements Rule {
     }
 
     private static void over(Moment moment, List<Finding> found) {
-        moment.clause().first(TermKind.OVERRANGE).ifPresent(m -> found.add(new Finding(DraftKind.THICKNESS, moment)
-                .from(m, "the gauge finds no metal or is over its range")
-                .feature("thickness-none")));
+        moment.clause()
+                .first(TermKind.OVERRANGE)
+                .ifPresent(m -> found.add(new Finding(DraftKind.THICKNESS, moment)
+                        .from(m, "the gauge finds no metal or is over its range")
+                        .feature("thickness-none")));
     }
 
     private static List<Group> groups(Clause clause, boolean um) {
@@ -82,7 +84,10 @@ final class ThicknessRule implements Rule {
                 end = i + number.get().length();
                 i = end;
                 int joins = 0;
-                while (joins < 3 && i < clause.size() && JOINING.contains(clause.word(i)) && number(clause, i, um).isEmpty()) {
+                while (joins < 3
+                        && i < clause.size()
+                        && JOINING.contains(clause.word(i))
+                        && number(clause, i, um).isEmpty()) {
                     i++;
                     joins++;
                 }
@@ -111,10 +116,15 @@ final class ThicknessRule implements Rule {
             return Optional.empty();
         }
         Token token = clause.tokens().get(at);
-        if (token.word().equals("one") && !(um && clause.word(at + 1).equals("oh")) && !SpokenNumber.isNumberWord(clause.word(at + 1)) && !clause.word(at + 1).equals("and")) {
+        if (token.word().equals("one")
+                && !(um && clause.word(at + 1).equals("oh"))
+                && !SpokenNumber.isNumberWord(clause.word(at + 1))
+                && !clause.word(at + 1).equals("and")) {
             return Optional.empty();
         }
-        if (token.word().startsWith("0") && token.word().length() > 1 && !token.word().contains(".")) {
+        if (token.word().startsWith("0")
+                && token.word().length() > 1
+                && !token.word().contains(".")) {
             return Optional.empty();
         }
         return um ? SpokenNumber.hundreds(clause.tokens(), at) : SpokenNumber.at(clause.tokens(), at);
@@ -135,10 +145,22 @@ final class ThicknessRule implements Rule {
         if (letter(before) || letter(after)) {
             return;
         }
-        boolean yearLike = before.equals("a") && group.values().size() == 1 && group.values().get(0) > 45 && group.values().get(0) < 100;
+        boolean yearLike = before.equals("a")
+                && group.values().size() == 1
+                && group.values().get(0) > 45
+                && group.values().get(0) < 100;
         boolean part = clause.all(TermKind.PART).anyMatch(m -> m.from() == group.to());
-        boolean odd = !unit && !end && !AFTER.contains(after) && !part && clause.mentions().stream().noneMatch(m -> m.from() == group.to() && m.kind() != TermKind.SIDE && m.kind() != TermKind.GOOD);
-        if (counted || yearLike || !unit && NOT_BEFORE.contains(before) || odd && group.values().size() < 2) {
+        boolean odd = !unit
+                && !end
+                && !AFTER.contains(after)
+                && !part
+                && clause.mentions().stream()
+                        .noneMatch(
+                                m -> m.from() == group.to() && m.kind() != TermKind.SIDE && m.kind() != TermKind.GOOD);
+        if (counted
+                || yearLike
+                || !unit && NOT_BEFORE.contains(before)
+                || odd && group.values().size() < 2) {
             return;
         }
         double low = group.values().stream().mapToDouble(v -> v).min().orElse(0);
@@ -154,7 +176,8 @@ final class ThicknessRule implements Rule {
                 .with(Facet.LOW_UM, number(lowUm))
                 .with(Facet.HIGH_UM, number(highUm))
                 .because("\u201c" + clause.shown(group.from(), Math.min(clause.size(), group.to())) + "\u201d: "
-                        + group.values().stream().map(ThicknessRule::number).collect(Collectors.joining(", ")) + (um ? " microns" : " mil"))
+                        + group.values().stream().map(ThicknessRule::number).collect(Collectors.joining(", "))
+                        + (um ? " microns" : " mil"))
                 .feature("thickness-unit", unit)
                 .feature("thickness-unit-walk", !unit && ear.unit().isPresent())
                 .feature("thickness-verb", clause.has(TermKind.READING))
@@ -190,16 +213,18 @@ final class ThicknessRule implements Rule {
         long other = 0;
         for (int i = 0; i < clause.size(); i++) {
             int at = i;
-            boolean known = at >= group.from() && at < group.to() || JOINING.contains(clause.word(i))
+            boolean known = at >= group.from() && at < group.to()
+                    || JOINING.contains(clause.word(i))
                     || clause.mentions().stream().anyMatch(m -> m.covers(at) && m.kind() != TermKind.NEG)
-                    || WordSet.of(
-            "'s here is it's on side that the this well ").contains(clause.word(i));
+                    || WordSet.of("'s here is it's on side that the this well ").contains(clause.word(i));
             other += known ? 0 : 1;
         }
         return other <= 1;
     }
 
     private static String number(double value) {
-        return value == Math.rint(value) ? String.valueOf((long) value) : String.format(Locale.ROOT, "%.2f", value).replaceAll("0+$", "");
+        return value == Math.rint(value)
+                ? String.valueOf((long) value)
+                : String.format(Locale.ROOT, "%.2f", value).replaceAll("0+$", "");
     }
 }

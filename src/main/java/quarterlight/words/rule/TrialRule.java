@@ -1,6 +1,5 @@
 package quarterlight.words.rule;
 
-import quarterlight.words.text.WordSet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,20 +10,29 @@ import quarterlight.words.lexicon.Mention;
 import quarterlight.words.lexicon.TermKind;
 import quarterlight.words.text.Clause;
 import quarterlight.words.text.SpokenNumber;
+import quarterlight.words.text.WordSet;
 
 /** Functions and how they behaved: the function is named, the outcome stands in the same clause or in the next of the sentence. */
 final class TrialRule implements Rule {
     private static final Set<String> OBSERVED = Set.of("Smoke at the exhaust", "Noise from axle or bearings");
-    private static final Set<String> FAULTS = Set.of("damaged", "worn", "leaking", "noise", "smell", "blocked", "missing");
-    private static final Set<TermKind> OUTCOMES =
-            Set.of(TermKind.GOOD, TermKind.BAD, TermKind.PARTIAL, TermKind.NOTTRIED, TermKind.NOTFITTED, TermKind.BYPASSED, TermKind.CONDITION);
-    private static final Set<String> AWAY = WordSet.of(
-            "above around behind below by for in near off on over through under ");
+    private static final Set<String> FAULTS =
+            Set.of("damaged", "worn", "leaking", "noise", "smell", "blocked", "missing");
+    private static final Set<TermKind> OUTCOMES = Set.of(
+            TermKind.GOOD,
+            TermKind.BAD,
+            TermKind.PARTIAL,
+            TermKind.NOTTRIED,
+            TermKind.NOTFITTED,
+            TermKind.BYPASSED,
+            TermKind.CONDITION);
+    private static final Set<String> AWAY =
+            WordSet.of("above around behind below by for in near off on over through under ");
 
     @Override
     public void read(Moment moment, List<Finding> found) {
         Clause clause = moment.clause();
-        List<Mention> items = clause.all(TermKind.ITEM).filter(m -> !named(clause, m)).toList();
+        List<Mention> items =
+                clause.all(TermKind.ITEM).filter(m -> !named(clause, m)).toList();
         for (int i = 0; i < items.size(); i++) {
             Mention item = items.get(i);
             boolean twice = false;
@@ -70,7 +78,8 @@ final class TrialRule implements Rule {
                 .with(Facet.RESULT, result)
                 .from(item, "function " + item.value() + ": " + result)
                 .through(used)
-                .feature("trial-" + item.value().toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z]+", "-"))
+                .feature("trial-"
+                        + item.value().toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z]+", "-"))
                 .feature("trial-result-" + result.replace(' ', '-'))
                 .feature("trial-without-outcome", said.isEmpty())
                 .feature("trial-outcome-later", alone && said.isPresent())
@@ -90,7 +99,8 @@ final class TrialRule implements Rule {
                 .skip(moment.index() + 1L)
                 .limit(5)
                 .filter(m -> m.clause().at() - moment.clause().at() < 8 && m.has(TermKind.NOTTRIED))
-                .filter(m -> m.clause().tokens().stream().anyMatch(t -> t.is("none", "any", "all", "those", "them", "either", "neither")))
+                .filter(m -> m.clause().tokens().stream()
+                        .anyMatch(t -> t.is("none", "any", "all", "those", "them", "either", "neither")))
                 .findFirst();
     }
 
@@ -121,7 +131,12 @@ final class TrialRule implements Rule {
         boolean hear(Clause clause, Mention item) {
             int before = reasons.size();
             for (Mention m : clause.mentions()) {
-                if (item != null && m.overlaps(item) && m.length() <= item.length() && m.length() < 2 && m.kind() != TermKind.PARTIAL && m.kind() != TermKind.BAD) {
+                if (item != null
+                        && m.overlaps(item)
+                        && m.length() <= item.length()
+                        && m.length() < 2
+                        && m.kind() != TermKind.PARTIAL
+                        && m.kind() != TermKind.BAD) {
                     continue;
                 }
                 if (outdone(clause, m)) {
@@ -144,7 +159,8 @@ final class TrialRule implements Rule {
                     case PARTIAL -> {
                         if (denied) {
                             good |= said(clause, m, "fault denied");
-                        } else if (!beam(clause, m) && !(m.from() == 0 && clause.word(0).equals("but"))) {
+                        } else if (!beam(clause, m)
+                                && !(m.from() == 0 && clause.word(0).equals("but"))) {
                             partial |= said(clause, m, "a fault");
                         }
                     }
@@ -174,15 +190,21 @@ final class TrialRule implements Rule {
         private static boolean outdone(Clause clause, Mention m) {
             return OUTCOMES.contains(m.kind())
                     && clause.mentions().stream()
-                            .anyMatch(o -> o != m && OUTCOMES.contains(o.kind()) && o.overlaps(m) && o.length() > m.length());
+                            .anyMatch(o ->
+                                    o != m && OUTCOMES.contains(o.kind()) && o.overlaps(m) && o.length() > m.length());
         }
 
         /** "doesn't slip" denies the fault, it is no fault itself. */
         private static boolean covered(Clause clause, Mention m) {
             return clause.mentions().stream()
-                    .filter(o -> o.kind() == TermKind.PARTIAL || o.kind() == TermKind.GOOD || o.kind() == TermKind.NOTFITTED
+                    .filter(o -> o.kind() == TermKind.PARTIAL
+                            || o.kind() == TermKind.GOOD
+                            || o.kind() == TermKind.NOTFITTED
                             || o.kind() == TermKind.NOTTRIED)
-                    .anyMatch(o -> o.overlaps(m) && o != m || clause.all(TermKind.NEG).anyMatch(n -> n.overlaps(m)) && o.from() >= m.to() && o.from() - m.to() <= 3);
+                    .anyMatch(o -> o.overlaps(m) && o != m
+                            || clause.all(TermKind.NEG).anyMatch(n -> n.overlaps(m))
+                                    && o.from() >= m.to()
+                                    && o.from() - m.to() <= 3);
         }
 
         private boolean said(Clause clause, Mention m, String meaning) {

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import quarterlight.words.lexicon.Mention;
-import quarterlight.words.lexicon.Phrase;
 import quarterlight.words.lexicon.TermKind;
 
 /**
@@ -16,36 +15,52 @@ import quarterlight.words.lexicon.TermKind;
  */
 public final class Clauses {
     private static final Set<String> OPENERS =
-            WordSet.of(
-            "alright anyhow anyway moving next now ok okay right-o so then uh um well ");
+            WordSet.of("alright anyhow anyway moving next now ok okay right-o so then uh um well ");
     private static final Set<String> JOINERS =
-            WordSet.of(
-            "although because but cause except otherwise plus though whereas which while ");
+            WordSet.of("although because but cause except otherwise plus though whereas which while ");
     private static final Set<String> SUBJECTS = WordSet.of(
             "everything he he's here's i i'd i'll i'm i've it it's looks nobody nothing she she's somebody someone "
-            + "that that's there there's these they they're they've this those we we've what's whoever you you're you've ");
+                    + "that that's there there's these they they're they've this those we we've what's whoever you you're you've ");
     private static final Set<String> PREPOSITIONS = WordSet.of(
             "about above across against ahead along around as at back behind below beneath beside between by down for "
-            + "from in inside into like near of off on onto out outside over past round than through till to toward "
-            + "towards under underneath until up with without ");
+                    + "from in inside into like near of off on onto out outside over past round than through till to toward "
+                    + "towards under underneath until up with without ");
     private static final Set<String> BEFORE_PART = WordSet.of(
             "'s a all an any back both driver driver's drivers each every factory far front hand his inner its left "
-            + "little lower main my near nearside no offside old one original other outer passenger passengers rear "
-            + "right same side that the these this those upper whole your ");
+                    + "little lower main my near nearside no offside old one original other outer passenger passengers rear "
+                    + "right same side that the these this those upper whole your ");
     /** Prepositions that often end a thought by themselves: "7 above". */
-    private static final Set<String> PARTICLES = WordSet.of("above below up down out back around off over through inside outside behind apart on in");
-    private static final Set<String> ADJECTIVES = WordSet.of("original factory new old little same whole main big brand");
+    private static final Set<String> PARTICLES =
+            WordSet.of("above below up down out back around off over through inside outside behind apart on in");
+
+    private static final Set<String> ADJECTIVES =
+            WordSet.of("original factory new old little same whole main big brand");
     /** What stands behind these is their object, not a new subject. */
     private static final Set<String> VERBS = WordSet.of(
             "is was are were be been has have had got get see need needs want wants cut hit jumped pulled opened called call isn't wasn't aren't never just");
-    private static final Set<String> DETERMINERS = WordSet.of("the a an this that my his your its no all every these those 's each any her their both");
+
+    private static final Set<String> DETERMINERS =
+            WordSet.of("the a an this that my his your its no all every these those 's each any her their both");
     private static final Set<String> SIDES = WordSet.of(
             "left right front rear driver passenger driver's drivers passengers other outer inner lower upper far near main whole hand old "
-            + "nearside offside");
+                    + "nearside offside");
     private static final Set<TermKind> SAYING = Set.of(
-            TermKind.CONDITION, TermKind.ORIGIN, TermKind.SIGN, TermKind.SIGNNO, TermKind.GOOD, TermKind.BAD, TermKind.PARTIAL,
-            TermKind.NOTTRIED, TermKind.NOTFITTED, TermKind.BYPASSED, TermKind.NOTLOOKED, TermKind.UNIT, TermKind.OVERRANGE, TermKind.SAME);
-    private static final Set<TermKind> NAMING = Set.of(TermKind.PART, TermKind.ITEM, TermKind.ODOMETER, TermKind.MARK, TermKind.CLAIM, TermKind.SUBJECT);
+            TermKind.CONDITION,
+            TermKind.ORIGIN,
+            TermKind.SIGN,
+            TermKind.SIGNNO,
+            TermKind.GOOD,
+            TermKind.BAD,
+            TermKind.PARTIAL,
+            TermKind.NOTTRIED,
+            TermKind.NOTFITTED,
+            TermKind.BYPASSED,
+            TermKind.NOTLOOKED,
+            TermKind.UNIT,
+            TermKind.OVERRANGE,
+            TermKind.SAME);
+    private static final Set<TermKind> NAMING =
+            Set.of(TermKind.PART, TermKind.ITEM, TermKind.ODOMETER, TermKind.MARK, TermKind.CLAIM, TermKind.SUBJECT);
     private static final double PAUSE_S = 2.5;
     private static final int MAX_ANSWER = 25;
 
@@ -91,7 +106,11 @@ public final class Clauses {
     }
 
     private record Cutter(
-            List<Token> tokens, Map<Integer, List<Mention>> byStart, Set<Integer> byEnd, boolean[] inside, boolean punctuated) {
+            List<Token> tokens,
+            Map<Integer, List<Mention>> byStart,
+            Set<Integer> byEnd,
+            boolean[] inside,
+            boolean punctuated) {
         boolean sentenceEnds(int i) {
             Token before = tokens.get(i - 1);
             Token next = tokens.get(i);
@@ -106,7 +125,8 @@ public final class Clauses {
             if (tokens.get(start).speaker()) {
                 return !before && (asked(start) || answer(start) <= MAX_ANSWER);
             }
-            boolean over = OPENERS.contains(tokens.get(start).word()) || byStart.getOrDefault(start, List.of()).stream().anyMatch(m -> m.kind() == TermKind.PART);
+            boolean over = OPENERS.contains(tokens.get(start).word())
+                    || byStart.getOrDefault(start, List.of()).stream().anyMatch(m -> m.kind() == TermKind.PART);
             int since = start;
             while (since > 0 && !tokens.get(since).speaker() && start - since < MAX_ANSWER) {
                 since--;
@@ -116,7 +136,9 @@ public final class Clauses {
 
         private boolean asked(int start) {
             for (int k = Math.max(0, start - 10); k < start; k++) {
-                if (tokens.get(k).shown().endsWith("?") || question(k) || tokens.get(k).is("sir", "ma'am", "mister")) {
+                if (tokens.get(k).shown().endsWith("?")
+                        || question(k)
+                        || tokens.get(k).is("sir", "ma'am", "mister")) {
                     return true;
                 }
             }
@@ -124,8 +146,13 @@ public final class Clauses {
         }
 
         private boolean question(int k) {
-            return tokens.get(k).is("what", "where", "how", "who", "when", "why", "where'd", "how'd", "what's", "did", "does", "do", "was", "is")
-                    || tokens.get(k).is("and") && k + 1 < tokens.size() && tokens.get(k + 1).is("where'd", "what", "how", "who", "did", "where");
+            return tokens.get(k)
+                            .is(
+                                    "what", "where", "how", "who", "when", "why", "where'd", "how'd", "what's", "did",
+                                    "does", "do", "was", "is")
+                    || tokens.get(k).is("and")
+                            && k + 1 < tokens.size()
+                            && tokens.get(k + 1).is("where'd", "what", "how", "who", "did", "where");
         }
 
         /** How many words until the speaker changes again. */
@@ -144,12 +171,11 @@ public final class Clauses {
                 return !before.equals("right") && !before.equals("for") && !before.equals("by");
             }
             if (word.equals("so")) {
-                return !WordSet.of(
-            "are ever is just not or say think was ").contains(before);
+                return !WordSet.of("are ever is just not or say think was ").contains(before);
             }
             if (word.equals("well")) {
-                return !WordSet.of(
-            "as pretty real spare tire very wheel works ").contains(before);
+                return !WordSet.of("as pretty real spare tire very wheel works ")
+                        .contains(before);
             }
             if (word.equals("next")) {
                 return !Set.of("the", "right").contains(before);
@@ -182,8 +208,15 @@ public final class Clauses {
             if (byStart.getOrDefault(i, List.of()).stream().anyMatch(m -> m.kind() == TermKind.WITHDRAW)) {
                 return true;
             }
-            if (numberAt(i) && numberAt(i + 1) && !codeLike(i - 1) && !attached(i) && named(start, i) && !marked(start, i)) {
-                return !before.is("to", "about", "reads", "read", "is", "at", "maybe", "getting", "get", "goes", "it's", "'s", "say", "says", "hundred", "point");
+            if (numberAt(i)
+                    && numberAt(i + 1)
+                    && !codeLike(i - 1)
+                    && !attached(i)
+                    && named(start, i)
+                    && !marked(start, i)) {
+                return !before.is(
+                        "to", "about", "reads", "read", "is", "at", "maybe", "getting", "get", "goes", "it's", "'s",
+                        "say", "says", "hundred", "point");
             }
             if (SUBJECTS.contains(word) && !tied(i)) {
                 return true;
@@ -194,18 +227,29 @@ public final class Clauses {
         /** A pronoun that is the object of what stands before it, or the subject of a clause that a conjunction has opened. */
         private boolean tied(int i) {
             Token before = tokens.get(i - 1);
-            boolean object = PREPOSITIONS.contains(before.word()) && !PARTICLES.contains(before.word()) || DETERMINERS.contains(before.word());
-            if (tokens.get(i).is("there") && before.is("right", "in", "up", "down", "over", "back", "out", "still", "is", "are", "was", "from", "under")) {
+            boolean object = PREPOSITIONS.contains(before.word()) && !PARTICLES.contains(before.word())
+                    || DETERMINERS.contains(before.word());
+            if (tokens.get(i).is("there")
+                    && before.is(
+                            "right", "in", "up", "down", "over", "back", "out", "still", "is", "are", "was", "from",
+                            "under")) {
                 return true;
             }
-            boolean weak = tokens.get(i).is("that", "this", "it", "you", "there", "these", "those", "nothing", "everything");
-            return object || JOINERS.contains(before.word())
-                    || before.is("and", "so", "if", "when", "where", "what", "how", "see", "say", "think", "till", "than", "like")
+            boolean weak =
+                    tokens.get(i).is("that", "this", "it", "you", "there", "these", "those", "nothing", "everything");
+            return object
+                    || JOINERS.contains(before.word())
+                    || before.is(
+                            "and", "so", "if", "when", "where", "what", "how", "see", "say", "think", "till", "than",
+                            "like")
                     || weak && !numberAt(i - 1) && (PARTICLES.contains(before.word()) || verbLike(before.word()));
         }
 
         private static boolean verbLike(String word) {
-            return word.endsWith("ed") || word.endsWith("ing") || WordSet.of("got put pull push get see hear let take give do did leave left have had make").contains(word);
+            return word.endsWith("ed")
+                    || word.endsWith("ing")
+                    || WordSet.of("got put pull push get see hear let take give do did leave left have had make")
+                            .contains(word);
         }
 
         /** A part or a function is named here, as the subject of what follows. */
@@ -231,17 +275,21 @@ public final class Clauses {
                     && byStart.getOrDefault(k, List.of()).stream().noneMatch(m -> NAMING.contains(m.kind()))) {
                 k++;
             }
-            return byStart.getOrDefault(k, List.of()).stream().anyMatch(m -> m.kind() == TermKind.PART || m.kind() == TermKind.ITEM);
+            return byStart.getOrDefault(k, List.of()).stream()
+                    .anyMatch(m -> m.kind() == TermKind.PART || m.kind() == TermKind.ITEM);
         }
 
         /** The word before ends the name of a part or a function: what follows is said of it. */
         private boolean endsName(int i) {
-            return byEnd.contains(i) && !DETERMINERS.contains(tokens.get(i).word()) && !SIDES.contains(tokens.get(i).word());
+            return byEnd.contains(i)
+                    && !DETERMINERS.contains(tokens.get(i).word())
+                    && !SIDES.contains(tokens.get(i).word());
         }
 
         private boolean marked(int start, int i) {
             for (int k = start; k < i; k++) {
-                if (byStart.getOrDefault(k, List.of()).stream().anyMatch(m -> m.kind() == TermKind.MARK || m.kind() == TermKind.ODOMETER)) {
+                if (byStart.getOrDefault(k, List.of()).stream()
+                        .anyMatch(m -> m.kind() == TermKind.MARK || m.kind() == TermKind.ODOMETER)) {
                     return true;
                 }
             }
@@ -266,13 +314,19 @@ public final class Clauses {
                 return true;
             }
             if (SIDES.contains(last)) {
-                return !(DETERMINERS.contains(ahead) && PREPOSITIONS.contains(i > 2 ? tokens.get(i - 3).word() : ""));
+                return !(DETERMINERS.contains(ahead)
+                        && PREPOSITIONS.contains(i > 2 ? tokens.get(i - 3).word() : ""));
             }
             if (ADJECTIVES.contains(last)) {
                 return DETERMINERS.contains(ahead) || SIDES.contains(ahead) || PREPOSITIONS.contains(ahead);
             }
-            boolean object = last.equals("there") || last.equals("nothing") || last.equals("everything") || last.equals("nobody") || last.equals("it") && !JOINERS.contains(ahead) && !ahead.equals("and") && !ahead.equals("if")
-                    || last.equals("you") && PREPOSITIONS.contains(ahead) || (last.equals("this") || last.equals("that")) && PREPOSITIONS.contains(ahead);
+            boolean object = last.equals("there")
+                    || last.equals("nothing")
+                    || last.equals("everything")
+                    || last.equals("nobody")
+                    || last.equals("it") && !JOINERS.contains(ahead) && !ahead.equals("and") && !ahead.equals("if")
+                    || last.equals("you") && PREPOSITIONS.contains(ahead)
+                    || (last.equals("this") || last.equals("that")) && PREPOSITIONS.contains(ahead);
             return SUBJECTS.contains(last) && !object;
         }
 
@@ -300,8 +354,24 @@ public final class Clauses {
             if (k == i + 1 && side.is("one", "other", "inner", "outer", "left", "right", "whole")) {
                 return true;
             }
-            return side.is("left", "right", "other", "far", "nearside", "offside", "passengers", "drivers", "front", "rear", "driver", "passenger", "same", "both")
-                    && after.is("one", "side", "ones", "'s", "left", "right", "is", "front", "rear", "of", "corner", "gone", "isn't", "has", "looks", "was", "i", "can't", "good");
+            return side.is(
+                            "left",
+                            "right",
+                            "other",
+                            "far",
+                            "nearside",
+                            "offside",
+                            "passengers",
+                            "drivers",
+                            "front",
+                            "rear",
+                            "driver",
+                            "passenger",
+                            "same",
+                            "both")
+                    && after.is(
+                            "one", "side", "ones", "'s", "left", "right", "is", "front", "rear", "of", "corner", "gone",
+                            "isn't", "has", "looks", "was", "i", "can't", "good");
         }
 
         private boolean fractionAt(int i) {
@@ -341,17 +411,34 @@ public final class Clauses {
         }
 
         private boolean joinsNumbers(int i) {
-            return codeLike(i - 1) && (codeLike(i) || codeLike(i + 1) && tokens.get(i).is("about", "maybe", "then", "and", "dash", "to"));
+            return codeLike(i - 1)
+                    && (codeLike(i)
+                            || codeLike(i + 1) && tokens.get(i).is("about", "maybe", "then", "and", "dash", "to"));
         }
 
         private boolean codeLike(int i) {
-            return numberAt(i) || i >= 0 && i < tokens.size()
-                    && (tokens.get(i).word().length() == 1 && !tokens.get(i).is("a", "i") || tokens.get(i).is("dash", "half", "quarter", "quarters", "hyphen", "mils", "microns", "mil", "thou"));
+            return numberAt(i)
+                    || i >= 0
+                            && i < tokens.size()
+                            && (tokens.get(i).word().length() == 1
+                                            && !tokens.get(i).is("a", "i")
+                                    || tokens.get(i)
+                                            .is(
+                                                    "dash",
+                                                    "half",
+                                                    "quarter",
+                                                    "quarters",
+                                                    "hyphen",
+                                                    "mils",
+                                                    "microns",
+                                                    "mil",
+                                                    "thou"));
         }
 
         private boolean numberAt(int i) {
-            return i >= 0 && i < tokens.size() && SpokenNumber.isNumberWord(tokens.get(i).word());
+            return i >= 0
+                    && i < tokens.size()
+                    && SpokenNumber.isNumberWord(tokens.get(i).word());
         }
     }
-
 }

@@ -14,20 +14,61 @@ import java.util.Set;
  */
 public record SpokenCode(String text, int from, int to, int letters) {
     private static final Map<String, String> LETTERS = Map.ofEntries(
-            Map.entry("see", "C"), Map.entry("sea", "C"), Map.entry("bee", "B"), Map.entry("be", "B"), Map.entry("gee", "G"), Map.entry("jay", "J"),
-            Map.entry("kay", "K"), Map.entry("ell", "L"), Map.entry("em", "M"), Map.entry("en", "N"), Map.entry("pee", "P"), Map.entry("cue", "Q"),
-            Map.entry("queue", "Q"), Map.entry("are", "R"), Map.entry("ess", "S"), Map.entry("tea", "T"), Map.entry("tee", "T"), Map.entry("you", "U"),
-            Map.entry("vee", "V"), Map.entry("ex", "X"), Map.entry("why", "Y"), Map.entry("zee", "Z"), Map.entry("zed", "Z"), Map.entry("dee", "D"),
-            Map.entry("eff", "F"), Map.entry("aitch", "H"), Map.entry("alpha", "A"), Map.entry("bravo", "B"), Map.entry("charlie", "C"),
-            Map.entry("delta", "D"), Map.entry("echo", "E"), Map.entry("foxtrot", "F"), Map.entry("golf", "G"), Map.entry("hotel", "H"),
-            Map.entry("india", "I"), Map.entry("juliet", "J"), Map.entry("kilo", "K"), Map.entry("lima", "L"), Map.entry("mike", "M"),
-            Map.entry("oscar", "O"), Map.entry("papa", "P"), Map.entry("quebec", "Q"), Map.entry("romeo", "R"),
-            Map.entry("sierra", "S"), Map.entry("tango", "T"), Map.entry("uniform", "U"), Map.entry("victor", "V"), Map.entry("whiskey", "W"),
-            Map.entry("x-ray", "X"), Map.entry("yankee", "Y"), Map.entry("zulu", "Z"));
+            Map.entry("see", "C"),
+            Map.entry("sea", "C"),
+            Map.entry("bee", "B"),
+            Map.entry("be", "B"),
+            Map.entry("gee", "G"),
+            Map.entry("jay", "J"),
+            Map.entry("kay", "K"),
+            Map.entry("ell", "L"),
+            Map.entry("em", "M"),
+            Map.entry("en", "N"),
+            Map.entry("pee", "P"),
+            Map.entry("cue", "Q"),
+            Map.entry("queue", "Q"),
+            Map.entry("are", "R"),
+            Map.entry("ess", "S"),
+            Map.entry("tea", "T"),
+            Map.entry("tee", "T"),
+            Map.entry("you", "U"),
+            Map.entry("vee", "V"),
+            Map.entry("ex", "X"),
+            Map.entry("why", "Y"),
+            Map.entry("zee", "Z"),
+            Map.entry("zed", "Z"),
+            Map.entry("dee", "D"),
+            Map.entry("eff", "F"),
+            Map.entry("aitch", "H"),
+            Map.entry("alpha", "A"),
+            Map.entry("bravo", "B"),
+            Map.entry("charlie", "C"),
+            Map.entry("delta", "D"),
+            Map.entry("echo", "E"),
+            Map.entry("foxtrot", "F"),
+            Map.entry("golf", "G"),
+            Map.entry("hotel", "H"),
+            Map.entry("india", "I"),
+            Map.entry("juliet", "J"),
+            Map.entry("kilo", "K"),
+            Map.entry("lima", "L"),
+            Map.entry("mike", "M"),
+            Map.entry("oscar", "O"),
+            Map.entry("papa", "P"),
+            Map.entry("quebec", "Q"),
+            Map.entry("romeo", "R"),
+            Map.entry("sierra", "S"),
+            Map.entry("tango", "T"),
+            Map.entry("uniform", "U"),
+            Map.entry("victor", "V"),
+            Map.entry("whiskey", "W"),
+            Map.entry("x-ray", "X"),
+            Map.entry("yankee", "Y"),
+            Map.entry("zulu", "Z"));
     /** Letters that are mostly other words: they count only beside a sure sign of a code. */
     private static final Set<String> DOUBTFUL =
-            WordSet.of(
-            "a are be bee em en gee golf hotel i india mike november s sea see t tea uniform why you ");
+            WordSet.of("a are be bee em en gee golf hotel i india mike november s sea see t tea uniform why you ");
+
     private static final Set<String> DASHES = Set.of("dash", "hyphen", "slash", "space", "stroke");
     private static final Set<String> ZERO = Set.of("oh", "o", "zero", "nought", "naught");
 
@@ -55,7 +96,10 @@ public record SpokenCode(String text, int from, int to, int letters) {
         while (i < tokens.size()) {
             String word = tokens.get(i).word();
             String piece = piece(tokens, i);
-            if (end > from && word.equals("as") && i + 2 < tokens.size() && tokens.get(i + 1).is("in")) {
+            if (end > from
+                    && word.equals("as")
+                    && i + 2 < tokens.size()
+                    && tokens.get(i + 1).is("in")) {
                 i += 3;
                 continue;
             }
@@ -71,7 +115,10 @@ public record SpokenCode(String text, int from, int to, int letters) {
                 end = i;
             } else if (end > from && DASHES.contains(word)) {
                 i++;
-            } else if (end > from && word.equals("something") && i + 1 < tokens.size() && !piece(tokens, i + 1).isEmpty()) {
+            } else if (end > from
+                    && word.equals("something")
+                    && i + 1 < tokens.size()
+                    && !piece(tokens, i + 1).isEmpty()) {
                 text.append('?');
                 i++;
                 end = i;
@@ -88,11 +135,14 @@ public record SpokenCode(String text, int from, int to, int letters) {
     /** A doubtful letter counts between sure ones, or after one at the end. */
     private static boolean surrounded(List<Token> tokens, int i, int from, int end) {
         boolean before = i > from && end == i;
-        boolean after = i + 1 < tokens.size() && !piece(tokens, i + 1).isEmpty() && !DOUBTFUL.contains(tokens.get(i + 1).word())
+        boolean after = i + 1 < tokens.size()
+                && !piece(tokens, i + 1).isEmpty()
+                && !DOUBTFUL.contains(tokens.get(i + 1).word())
                 && tokens.get(i).stop() != Stop.SENTENCE;
         boolean single = tokens.get(i).word().length() == 1;
         boolean last = i + 1 >= tokens.size() || tokens.get(i).stop() != Stop.NONE;
-        return before && (after || last && single) || after && !before && !tokens.get(i).is("a", "i", "you", "why", "are", "be");
+        return before && (after || last && single)
+                || after && !before && !tokens.get(i).is("a", "i", "you", "why", "are", "be");
     }
 
     private static String piece(List<Token> tokens, int i) {

@@ -14,8 +14,26 @@ import java.util.Optional;
 public record SpokenNumber(double value, int length) {
     private static final Map<String, Integer> WORDS = new HashMap<>();
     private static final List<String> UNITS = List.of(
-            "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "thirteen", "fourteen",
-            "fifteen", "sixteen", "seventeen", "eighteen", "nineteen");
+            "zero",
+            "one",
+            "two",
+            "three",
+            "four",
+            "five",
+            "six",
+            "seven",
+            "eight",
+            "nine",
+            "ten",
+            "eleven",
+            "twelve",
+            "thirteen",
+            "fourteen",
+            "fifteen",
+            "sixteen",
+            "seventeen",
+            "eighteen",
+            "nineteen");
     private static final List<String> TENS =
             List.of("twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety");
 
@@ -32,7 +50,10 @@ public record SpokenNumber(double value, int length) {
 
     public static boolean isNumberWord(String word) {
         return !word.isEmpty()
-                && (Character.isDigit(word.charAt(0)) || WORDS.containsKey(word) || word.equals("hundred") || word.equals("thousand"));
+                && (Character.isDigit(word.charAt(0))
+                        || WORDS.containsKey(word)
+                        || word.equals("hundred")
+                        || word.equals("thousand"));
     }
 
     /** What a single word counts, if it is a number word up to ninety. */
@@ -43,14 +64,19 @@ public record SpokenNumber(double value, int length) {
     /** As {@link #at}, with "one forty" for 140 and "one oh five" for 105, as readings in micrometers are spoken. */
     public static Optional<SpokenNumber> hundreds(List<Token> tokens, int from) {
         Optional<SpokenNumber> plain = at(tokens, from);
-        boolean digit = plain.isPresent() && plain.get().length() == 1 && plain.get().value() >= 1 && plain.get().value() <= 9;
+        boolean digit = plain.isPresent()
+                && plain.get().length() == 1
+                && plain.get().value() >= 1
+                && plain.get().value() <= 9;
         if (!digit || from + 1 >= tokens.size()) {
             return plain;
         }
         double first = plain.get().value() * 100;
         if (tokens.get(from + 1).is("oh", "o") && from + 2 < tokens.size()) {
             Optional<SpokenNumber> last = at(tokens, from + 2);
-            return last.filter(n -> n.value() < 10).map(n -> new SpokenNumber(first + n.value(), 2 + n.length())).or(() -> plain);
+            return last.filter(n -> n.value() < 10)
+                    .map(n -> new SpokenNumber(first + n.value(), 2 + n.length()))
+                    .or(() -> plain);
         }
         Optional<SpokenNumber> rest = at(tokens, from + 1);
         return rest.filter(n -> n.value() >= 10 && n.value() < 100)
@@ -87,7 +113,10 @@ public record SpokenNumber(double value, int length) {
                 i++;
             } else if (WORDS.containsKey(first)) {
                 value = whole();
-            } else if (first.equals("a") && (word(i + 1).equals("hundred") || word(i + 1).equals("thousand") || word(i + 1).equals("dozen"))) {
+            } else if (first.equals("a")
+                    && (word(i + 1).equals("hundred")
+                            || word(i + 1).equals("thousand")
+                            || word(i + 1).equals("dozen"))) {
                 i++;
                 value = word(i).equals("dozen") ? 12 : whole(1);
                 i += word(i).equals("dozen") ? 1 : 0;
@@ -151,7 +180,8 @@ public record SpokenNumber(double value, int length) {
                 i++;
                 value *= 100;
                 boolean and = word(i).equals("and");
-                if (WORDS.containsKey(word(and ? i + 1 : i)) && !word(and ? i + 1 : i).equals("dozen")) {
+                if (WORDS.containsKey(word(and ? i + 1 : i))
+                        && !word(and ? i + 1 : i).equals("dozen")) {
                     int keep = i;
                     i += and ? 1 : 0;
                     int below = (int) whole();
@@ -187,7 +217,8 @@ public record SpokenNumber(double value, int length) {
                 return 0;
             }
             int and = word(i).equals("and") ? 1 : 0;
-            if (word(i + and).equals("a") && word(i + and + 1).equals("half") || word(i + and).equals("half") && and == 1) {
+            if (word(i + and).equals("a") && word(i + and + 1).equals("half")
+                    || word(i + and).equals("half") && and == 1) {
                 i += and + (word(i + and).equals("a") ? 2 : 1);
                 return 0.5;
             }

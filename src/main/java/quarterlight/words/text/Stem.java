@@ -14,7 +14,8 @@ public final class Stem {
         if (word.endsWith("ies") && word.length() > SHORTEST + 1) {
             return word.substring(0, word.length() - 3) + "y";
         }
-        boolean hissing = word.endsWith("ses") || word.endsWith("xes") || word.endsWith("ches") || word.endsWith("shes");
+        boolean hissing =
+                word.endsWith("ses") || word.endsWith("xes") || word.endsWith("ches") || word.endsWith("shes");
         return word.substring(0, word.length() - (hissing ? 2 : 1));
     }
 

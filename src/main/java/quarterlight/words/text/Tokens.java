@@ -18,8 +18,8 @@ public final class Tokens {
     private static final Pattern RANGE = Pattern.compile("(\\d{1,3}(?:\\.\\d)?)[-\u2013](\\d{1,3}(?:\\.\\d)?)");
     private static final Pattern GROUPED = Pattern.compile("\\d{1,3}(,\\d{3})+");
     /** Words whose ending is not the mark of an owner, so that they stay whole. */
-    private static final Set<String> WHOLE = WordSet.of(
-            "he's here's how's it's let's o'clock she's that's there's what's where's who's ");
+    private static final Set<String> WHOLE =
+            WordSet.of("he's here's how's it's let's o'clock she's that's there's what's where's who's ");
 
     private Tokens() {}
 

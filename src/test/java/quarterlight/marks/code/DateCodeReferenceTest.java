@@ -8,7 +8,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import quarterlight.table.DatePatternTable;
+import quarterlight.table.list.DatePatternTable;
 
 /**
  * Tire weeks by the text of 49 CFR 574.5, identity numbers by 49 CFR 565, casting codes by common practice; the worked examples

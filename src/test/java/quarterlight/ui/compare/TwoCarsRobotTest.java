@@ -17,12 +17,12 @@ import org.assertj.swing.fixture.FrameFixture;
 import org.junit.jupiter.api.Test;
 import quarterlight.car.ZoneId;
 import quarterlight.edit.RowEdits;
-import quarterlight.store.RecordKind;
 import quarterlight.store.VisitStore;
 import quarterlight.ui.DeskRobot;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.visit.GaugeValue;
 import quarterlight.visit.Reading;
+import quarterlight.visit.row.RecordKind;
 
 /** Two cars: two visits are picked, laid side by side by zones, and their page is made. */
 class TwoCarsRobotTest extends DeskRobot {

@@ -11,7 +11,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
-import quarterlight.edit.FinishEdits;
+import quarterlight.edit.gauge.FinishEdits;
 import quarterlight.table.ZoneTable;
 import quarterlight.thickness.VisitBuilder;
 import quarterlight.units.ThicknessUnit;

@@ -22,7 +22,6 @@ import quarterlight.car.ZoneId;
 import quarterlight.edit.Intake;
 import quarterlight.edit.RowEdits;
 import quarterlight.rust.plane.PhotoPlane;
-import quarterlight.store.RecordKind;
 import quarterlight.store.VisitStore;
 import quarterlight.task.Progress;
 import quarterlight.ui.DeskRobot;
@@ -33,6 +32,7 @@ import quarterlight.visit.StatementKind;
 import quarterlight.visit.Trace;
 import quarterlight.visit.TraceKind;
 import quarterlight.visit.VisitParts;
+import quarterlight.visit.row.RecordKind;
 
 /**
  * A patch of 60 by 45 mm beside a card, both seen at 2 pixels a mm, is outlined by the mouse and by keys alone; the visit then holds its

@@ -19,7 +19,6 @@ import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
 import quarterlight.edit.RowEdits;
-import quarterlight.store.RecordKind;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
@@ -31,6 +30,7 @@ import quarterlight.visit.PhotoId;
 import quarterlight.visit.Severity;
 import quarterlight.visit.Statement;
 import quarterlight.visit.StatementKind;
+import quarterlight.visit.row.RecordKind;
 
 /** Says something of the photo in hand, or of the moment of the film that is shown, without leaving it. Event thread only. */
 public final class StatementSheet {

@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import quarterlight.car.ZoneId;
 import quarterlight.edit.RowEdits;
-import quarterlight.store.RecordKind;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.photos.list.PhotoItem;
@@ -17,6 +16,7 @@ import quarterlight.visit.Pin;
 import quarterlight.visit.RecordId;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.ViewPoint;
+import quarterlight.visit.row.RecordKind;
 
 /**
  * Makes, moves, words and removes pins, and sets photos aside; each is one step that undo takes back. A pin is shown and the next photo

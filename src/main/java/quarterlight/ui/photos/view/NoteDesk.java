@@ -15,7 +15,6 @@ import javax.swing.SwingUtilities;
 import quarterlight.edit.RowEdits;
 import quarterlight.page.photo.NoteInk;
 import quarterlight.page.photo.PhotoNotePainter;
-import quarterlight.store.RecordKind;
 import quarterlight.ui.kit.LatestWork;
 import quarterlight.ui.kit.Listeners;
 import quarterlight.ui.kit.Look;
@@ -31,6 +30,7 @@ import quarterlight.visit.PhotoId;
 import quarterlight.visit.PhotoNote;
 import quarterlight.visit.PhotoScale;
 import quarterlight.visit.Recorded;
+import quarterlight.visit.row.RecordKind;
 
 /**
  * Draws notes and hidden regions above the photo in hand: the tools, what is being drawn, and moving or removing what was drawn. The

@@ -24,7 +24,6 @@ import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.FactEdits;
 import quarterlight.edit.RowEdits;
-import quarterlight.store.RecordKind;
 import quarterlight.store.SampleVisit;
 import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
@@ -38,6 +37,7 @@ import quarterlight.ui.kit.VisitDoor;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.Pin;
 import quarterlight.visit.VisitParts;
+import quarterlight.visit.row.RecordKind;
 
 /** Pins are shown while a slow store still writes them, are undone in their order, and are gone again if the store refuses them. */
 @Timeout(60)

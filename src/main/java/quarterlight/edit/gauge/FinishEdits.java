@@ -1,0 +1,128 @@
+package quarterlight.edit.gauge;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import quarterlight.car.ZoneId;
+import quarterlight.store.VisitProblem;
+import quarterlight.store.VisitStore;
+import quarterlight.store.VisitTx;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.Reading;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.Sign;
+import quarterlight.visit.SignKind;
+import quarterlight.visit.row.RecordKind;
+
+/** Notes signs of many zones at once, and keeps readings and signs together; each call is one step of undo. */
+public final class FinishEdits {
+    private final VisitStore store;
+
+    public FinishEdits(VisitStore store) {
+        this.store = Objects.requireNonNull(store, "store");
+    }
+
+    /**
+     * A sign in a zone, whatever is noted of it.
+     *
+     * @param speaksFor the panel it speaks for, if the zone itself has no finish history
+     */
+    public record Place(ZoneId zone, SignKind kind, Optional<ZoneId> speaksFor) {
+        public Place {
+            Objects.requireNonNull(zone, "zone");
+            Objects.requireNonNull(kind, "kind");
+            Objects.requireNonNull(speaksFor, "speaksFor");
+        }
+
+        /** True for a row that is noted of the same sign in the same zone. */
+        public boolean holds(Sign sign) {
+            return sign.zone().equals(zone) && sign.kind() == kind;
+        }
+    }
+
+    /**
+     * Notes signs as seen, or as looked for and not seen, or takes the notes back. A sign that was noted keeps its photo and
+     * its words; noted twice, all its rows follow.
+     *
+     * @param seen empty for "not looked for"
+     */
+    public void note(Set<Place> places, Optional<Boolean> seen) throws VisitProblem {
+        String label = places.size() == 1 ? "note sign" : "note " + RecordKind.SIGNS.count(places.size());
+        store.change(label, tx -> {
+            List<Recorded<Sign>> kept = tx.read().signs();
+            for (Place place : places) {
+                note(tx, kept, place, seen);
+            }
+        });
+    }
+
+    private static void note(VisitTx tx, List<Recorded<Sign>> kept, Place place, Optional<Boolean> seen) {
+        List<Recorded<Sign>> rows =
+                kept.stream().filter(row -> place.holds(row.value())).toList();
+        if (seen.isEmpty()) {
+            rows.forEach(row -> tx.remove(RecordKind.SIGNS, row.id()));
+        } else if (rows.isEmpty()) {
+            tx.add(
+                    RecordKind.SIGNS,
+                    new Sign(
+                            place.zone(),
+                            place.kind(),
+                            seen.get(),
+                            place.speaksFor(),
+                            Optional.empty(),
+                            Optional.empty()));
+        } else {
+            for (Recorded<Sign> row : rows) {
+                Sign sign = row.value();
+                if (sign.seen() != seen.get()) {
+                    tx.update(
+                            RecordKind.SIGNS,
+                            row.id(),
+                            new Sign(
+                                    sign.zone(), sign.kind(), seen.get(), sign.speaksFor(), sign.photo(), sign.note()));
+                }
+            }
+        }
+    }
+
+    /** Ties a photo to signs that are noted, or takes it off; places without a note stay as they are. */
+    public void photo(Set<Place> places, Optional<PhotoId> photo) throws VisitProblem {
+        store.change(photo.isPresent() ? "tie photo to sign" : "take photo off sign", tx -> {
+            for (Recorded<Sign> row : tx.read().signs()) {
+                if (places.stream().anyMatch(place -> place.holds(row.value()))) {
+                    Sign sign = row.value();
+                    tx.update(
+                            RecordKind.SIGNS,
+                            row.id(),
+                            new Sign(sign.zone(), sign.kind(), sign.seen(), sign.speaksFor(), photo, sign.note()));
+                }
+            }
+        });
+    }
+
+    /** Says for which panel the signs noted in a zone speak; empty for the zone itself. */
+    public void speakFor(ZoneId zone, Optional<ZoneId> panel) throws VisitProblem {
+        store.change("say what the signs of " + zone + " speak for", tx -> {
+            for (Recorded<Sign> row : tx.read().signs()) {
+                if (row.value().zone().equals(zone)) {
+                    Sign sign = row.value();
+                    tx.update(
+                            RecordKind.SIGNS,
+                            row.id(),
+                            new Sign(zone, sign.kind(), sign.seen(), panel, sign.photo(), sign.note()));
+                }
+            }
+        });
+    }
+
+    /** Adds readings and signs together. */
+    public void keep(List<Reading> readings, List<Sign> signs) throws VisitProblem {
+        store.change(
+                "keep " + RecordKind.READINGS.count(readings.size()) + " and " + RecordKind.SIGNS.count(signs.size()),
+                tx -> {
+                    tx.addAll(RecordKind.READINGS, readings);
+                    tx.addAll(RecordKind.SIGNS, signs);
+                });
+    }
+}

@@ -1,0 +1,113 @@
+package quarterlight.table.cell;
+
+import static quarterlight.visit.row.FieldReader.need;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import quarterlight.units.Thickness;
+import quarterlight.units.ThicknessUnit;
+import quarterlight.visit.GaugeSurface;
+import quarterlight.visit.GaugeValue;
+import quarterlight.visit.row.CellRefused;
+import quarterlight.visit.row.ShownThickness;
+
+/** The cells of a row that hold what a gauge showed. */
+final class GaugeCells {
+    static final String NONE = "none";
+    static final String OVER = "over";
+    static final String UNIT = "unit";
+    static final String SHOWN = "shown";
+    static final String TOLERANCE = "nominal_tolerance";
+
+    private static final MathContext TEN_DIGITS = new MathContext(10);
+
+    private final Cells cells;
+
+    GaugeCells(Cells cells) {
+        this.cells = cells;
+    }
+
+    /** A number in its unit, {@code none} (no metal found) or {@code over} (beyond the range). */
+    Optional<GaugeValue> value(String column) throws CellRefused {
+        Optional<ThicknessUnit> unit = unit();
+        Optional<String> text = cells.text(column).map(cell -> cell.toLowerCase(Locale.ROOT));
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        if (text.get().equals(NONE)) {
+            return Optional.of(new GaugeValue.NoMetal());
+        }
+        if (text.get().equals(OVER)) {
+            return Optional.of(new GaugeValue.OverRange());
+        }
+        BigDecimal typed = need(column, cells.decimal(column));
+        GaugeValue.Measured measured = new GaugeValue.Measured(typed, need(UNIT, unit));
+        requirePlausible(column, measured, cells.context().facts().gaugeRange());
+        return Optional.of(measured);
+    }
+
+    private Optional<ThicknessUnit> unit() throws CellRefused {
+        return cells.word(UNIT, ThicknessUnit.class);
+    }
+
+    private static void requirePlausible(String column, GaugeValue.Measured measured, Thickness range)
+            throws CellRefused {
+        String shown = measured.typed().toPlainString() + " " + measured.unit().word();
+        if (measured.typed().signum() < 0) {
+            throw new CellRefused(
+                    column, shown + " is below 0; correct the typing, or check the gauge on bare metal and read again");
+        }
+        if (measured.thickness().compareTo(range) > 0) {
+            throw new CellRefused(
+                    column,
+                    shown
+                            + String.format(
+                                    Locale.ROOT,
+                                    " (%.0f um) lies above the gauge's range of %.0f um; check the unit, write over, or set gauge-range",
+                                    measured.thickness().um(),
+                                    range.um()));
+        }
+    }
+
+    /** What stands on a shim, or 0 for bare metal, and what the gauge showed on it. */
+    ShownThickness shown(String column) throws CellRefused {
+        GaugeSurface on = need("on", cells.word("on", GaugeSurface.class));
+        ThicknessUnit unit = need(UNIT, unit());
+        Optional<Double> tolerance = cells.amount(TOLERANCE);
+        return new ShownThickness(
+                new GaugeValue.Measured(nominal(column, on), unit),
+                new GaugeValue.Measured(need(SHOWN, cells.decimal(SHOWN)), unit),
+                tolerance.map(typed -> OptionalDouble.of(unit.toUm(typed))).orElseGet(OptionalDouble::empty));
+    }
+
+    private BigDecimal nominal(String column, GaugeSurface on) throws CellRefused {
+        Optional<BigDecimal> nominal = cells.decimal(column);
+        if (on == GaugeSurface.BARE) {
+            if (nominal.isPresent() && nominal.get().signum() != 0) {
+                throw new CellRefused(
+                        column,
+                        nominal.get().toPlainString() + " is given for bare metal, which is 0; write 0, or on = shim");
+            }
+            return nominal.orElse(BigDecimal.ZERO);
+        }
+        BigDecimal thickness = need(column, nominal);
+        if (thickness.signum() <= 0) {
+            throw new CellRefused(
+                    column, thickness.toPlainString() + " is no thickness of a shim; give the number printed on it");
+        }
+        return thickness;
+    }
+
+    static String typedIn(ThicknessUnit unit, GaugeValue.Measured value) {
+        return value.unit() == unit
+                ? value.typed().toPlainString()
+                : rounded(value.thickness().in(unit));
+    }
+
+    static String rounded(double value) {
+        return NumberText.of(new BigDecimal(value).round(TEN_DIGITS).doubleValue());
+    }
+}

@@ -1,0 +1,114 @@
+package quarterlight.table.cell;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import quarterlight.car.ZoneId;
+import quarterlight.visit.MediaKind;
+import quarterlight.visit.Photo;
+import quarterlight.visit.row.CellRefused;
+
+/** The cells of a row that name photos, and those that are read against the photo which the row names. */
+final class PhotoCells {
+    /** Stands between the names of several photos in one cell. */
+    static final String BETWEEN = "|";
+
+    /** The column that names the photo of a row. */
+    private static final String PHOTO = "photo";
+
+    private final Cells cells;
+
+    PhotoCells(Cells cells) {
+        this.cells = cells;
+    }
+
+    Optional<Photo> one(String column) throws CellRefused {
+        Optional<String> cell = cells.raw(column);
+        return cell.isEmpty() ? Optional.empty() : Optional.of(find(column, cell.get()));
+    }
+
+    private Photo find(String column, String name) throws CellRefused {
+        return cells.context().photos().find(column, name);
+    }
+
+    Optional<Photo> still(String column) throws CellRefused {
+        Optional<Photo> photo = one(column);
+        if (photo.isPresent() && photo.get().file().kind() != MediaKind.PHOTO) {
+            throw new CellRefused(column, photo.get().file().name() + " is a film; an outline is drawn on a photo");
+        }
+        return photo;
+    }
+
+    /** Photos named in one cell, each once, the first one first. */
+    List<Photo> several(String column) throws CellRefused {
+        List<Photo> found = new ArrayList<>();
+        for (String name : cells.raw(column).stream()
+                .flatMap(cell -> Arrays.stream(cell.split(Pattern.quote(BETWEEN), -1)))
+                .map(String::strip)
+                .toList()) {
+            if (name.isEmpty()) {
+                throw new CellRefused(column, "a name beside " + BETWEEN + " is empty; name a photo there");
+            }
+            Photo photo = find(column, name);
+            if (found.contains(photo)) {
+                throw new CellRefused(column, Quoted.of(name) + " is named twice; name each photo once");
+            }
+            found.add(photo);
+        }
+        return List.copyOf(found);
+    }
+
+    /** The only zone that the photo of the row is pinned to. */
+    Optional<ZoneId> onlyZone(String column) throws CellRefused {
+        Optional<Photo> photo = one(PHOTO);
+        if (photo.isEmpty()) {
+            return Optional.empty();
+        }
+        String name = photo.get().file().name();
+        List<ZoneId> zones = cells.context().pinnedTo(photo.get().id());
+        if (zones.isEmpty()) {
+            throw new CellRefused(
+                    column, "no zone is given and " + name + " is not pinned; give the zone, or pin the photo");
+        }
+        if (zones.size() > 1) {
+            throw new CellRefused(
+                    column,
+                    "no zone is given and " + name + " is pinned to "
+                            + zones.stream().map(ZoneId::value).collect(Collectors.joining(", "))
+                            + "; give the zone");
+        }
+        return Optional.of(zones.get(0));
+    }
+
+    /**
+     * Seconds into the film that the row names first.
+     *
+     * @throws CellRefused if there is a moment and no film, or a moment beyond the film's end
+     */
+    Optional<Double> moment(String column) throws CellRefused {
+        Optional<Double> at = cells.amount(column);
+        if (at.isEmpty()) {
+            return at;
+        }
+        Photo film = several(PHOTO).stream()
+                .findFirst()
+                .orElseThrow(() -> new CellRefused(
+                        column, "a moment is given and no film; name the film under photo, or leave at empty"));
+        String name = film.file().name();
+        if (film.file().kind() == MediaKind.PHOTO) {
+            throw new CellRefused(column, name + " is a photo and has no moments; leave at empty");
+        }
+        OptionalDouble length = film.file().seconds();
+        if (length.isPresent() && at.get() > length.getAsDouble()) {
+            throw new CellRefused(
+                    column,
+                    "the film " + name + " is " + NumberText.of(length.getAsDouble())
+                            + " s long; give a moment within it");
+        }
+        return at;
+    }
+}

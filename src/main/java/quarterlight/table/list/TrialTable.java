@@ -1,0 +1,60 @@
+package quarterlight.table.list;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import quarterlight.car.ZoneId;
+import quarterlight.coverage.TrialGroup;
+import quarterlight.coverage.TrialItem;
+import quarterlight.coverage.TrialList;
+import quarterlight.table.TableUnreadable;
+import quarterlight.table.cell.Quoted;
+
+/** Reads the list of functions to try: the program's own, or that of the inspector, which takes its place. */
+public final class TrialTable {
+    static final List<String> COLUMNS = List.of("group", "item", "unit", "zone", "running");
+    /** Where a function is noted for which one's own list names no zone. */
+    private static final String ANYWHERE = "whole-car";
+
+    private TrialTable() {}
+
+    /** The list that the program carries. */
+    public static TrialList load() {
+        return list(UserList.TRIALS.shipped());
+    }
+
+    /** The inspector's own list in the folder of settings if it is there, else the program's. */
+    public static TrialList load(Path settings) throws TableUnreadable {
+        return list(UserList.TRIALS.inUse(settings));
+    }
+
+    /** @throws IllegalArgumentException if a cell is none of what it may be, or a function stands twice; the message says line and column */
+    static TrialList list(List<ListRow> rows) {
+        Set<String> known = CoverageTable.zones();
+        Set<String> items = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+        List<TrialItem> list = new ArrayList<>();
+        for (ListRow row : rows) {
+            TrialItem item = item(row, known);
+            if (!items.add(item.item())) {
+                throw row.refused("item", Quoted.of(item.item()) + " stands twice in the list");
+            }
+            list.add(item);
+        }
+        return new TrialList(list);
+    }
+
+    private static TrialItem item(ListRow row, Set<String> known) {
+        ZoneId zone = row.cell("zone").isEmpty()
+                ? new ZoneId(ANYWHERE)
+                : CoverageTable.zone(row, "zone", row.cell("zone"), known);
+        return new TrialItem(
+                row.word("group", TrialGroup.class),
+                row.required("item"),
+                Optional.of(row.cell("unit")).filter(unit -> !unit.isEmpty()),
+                zone,
+                row.yes("running"));
+    }
+}

@@ -1,0 +1,62 @@
+package quarterlight.visit.row;
+
+import static quarterlight.visit.row.Field.optional;
+import static quarterlight.visit.row.Field.required;
+
+import java.util.List;
+import java.util.Optional;
+import quarterlight.car.ZoneId;
+import quarterlight.visit.CoverageWish;
+import quarterlight.visit.LeftOut;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.VisitRecord;
+
+/** What the inspector wants of this visit: what it must bring, and what the report leaves out. */
+final class ChoiceKinds {
+    private ChoiceKinds() {}
+
+    static RecordKind<CoverageWish> coverage() {
+        Field<CoverageWish, String> evidence = required("evidence", Shape.TEXT, CoverageWish::evidence);
+        Field<CoverageWish, Integer> want = required("want", Shape.count(CoverageWish.MOST), CoverageWish::want);
+        Field<CoverageWish, ZoneId> zone = optional("zone", Shape.ZONE, CoverageWish::zone);
+        return RecordKind.of(
+                        "coverage",
+                        "coverage_wish",
+                        VisitRecord::coverage,
+                        List.of(evidence, want, zone),
+                        in -> new CoverageWish(in.get(zone), in.need(evidence), in.need(want)))
+                .called("coverage wish", "coverage wishes")
+                .named((wish, photos) -> "wish for " + wish.want() + " " + wish.evidence()
+                        + wish.zone().map(on -> " on " + on).orElse(""));
+    }
+
+    static RecordKind<LeftOut> leftOut() {
+        Field<LeftOut, ZoneId> zone = optional("zone", Shape.ZONE, LeftOut::zone);
+        Field<LeftOut, PhotoId> photo =
+                optional("photo", Shape.PHOTO, LeftOut::photo).storedAs("photo_id");
+        return RecordKind.of(
+                        "left-out",
+                        "left_out",
+                        VisitRecord::leftOut,
+                        List.of(zone, photo),
+                        in -> leftOut(in.get(zone), in.get(photo)))
+                .called("thing left out", "things left out")
+                .named(new UndoNames<>(
+                        (row, photos) -> row.photo()
+                                .map(photos)
+                                .orElseGet(() -> row.zone().orElseThrow().value()),
+                        "leave out %s",
+                        "leave out %s",
+                        "take %s back into the report"));
+    }
+
+    private static LeftOut leftOut(Optional<ZoneId> zone, Optional<PhotoId> photo) throws CellRefused {
+        if (zone.isPresent() == photo.isPresent()) {
+            throw new CellRefused(
+                    zone.isPresent() ? "photo" : "zone",
+                    (zone.isPresent() ? "both a zone and a photo are given" : "neither a zone nor a photo is given")
+                            + "; give one of the two in a row");
+        }
+        return new LeftOut(zone, photo);
+    }
+}

@@ -1,0 +1,146 @@
+package quarterlight.visit.row;
+
+import static quarterlight.visit.row.Field.optional;
+import static quarterlight.visit.row.Field.required;
+
+import java.util.List;
+import java.util.Optional;
+import quarterlight.car.ZoneId;
+import quarterlight.visit.HiddenRegion;
+import quarterlight.visit.NoteShape;
+import quarterlight.visit.Outline;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.PhotoNote;
+import quarterlight.visit.PhotoScale;
+import quarterlight.visit.Pin;
+import quarterlight.visit.PixelPoint;
+import quarterlight.visit.Trace;
+import quarterlight.visit.TraceKind;
+import quarterlight.visit.ViewPoint;
+import quarterlight.visit.VisitRecord;
+
+/** What is tied to a photo: pins, traces, notes and hidden regions. */
+final class PhotoKinds {
+    private PhotoKinds() {}
+
+    static RecordKind<Pin> pins() {
+        Field<Pin, PhotoId> photo = required("photo", Shape.PHOTO, Pin::photo).storedAs("photo_id");
+        Field<Pin, ZoneId> zone = required("zone", Shape.ZONE, Pin::zone);
+        Field<Pin, Double> at = Field.<Pin, Double>optional("at", Shape.FILM_MOMENT, pin -> GaugeKinds.boxed(pin.at()))
+                .storedAs("at_s");
+        Field<Pin, ViewPoint> point = optional("view", Shape.POINT, Pin::point);
+        Field<Pin, String> shows = optional("shows", Shape.TEXT, Pin::shows);
+        Field<Pin, String> caption = optional("caption", Shape.TEXT, Pin::caption);
+        Field<Pin, String> mark = optional("mark", Shape.TEXT, Pin::mark);
+        return RecordKind.of(
+                        "pins",
+                        "pin",
+                        VisitRecord::pins,
+                        List.of(photo, zone, at, point, shows, caption, mark),
+                        in -> new Pin(
+                                in.need(photo),
+                                in.need(zone),
+                                GaugeKinds.unboxed(in.get(at)),
+                                in.get(point),
+                                in.get(shows),
+                                in.get(caption),
+                                in.get(mark)))
+                .named((pin, photos) -> "pin " + photos.apply(pin.photo()) + " to " + pin.zone());
+    }
+
+    static RecordKind<Trace> traces() {
+        Field<Trace, PhotoId> photo =
+                required("photo", Shape.STILL, Trace::photo).storedAs("photo_id");
+        Field<Trace, TraceKind> kind = required("kind", Shape.word(TraceKind.class), Trace::kind);
+        Field<Trace, Outline> outline =
+                required("outline", Shape.OUTLINE, Trace::outline).storedAs("outline_px");
+        Field<Trace, PhotoScale> scale =
+                required("scale", Shape.SCALE, Trace::scale).storedAs("scale_px_mm");
+        Field<Trace, ZoneId> zone = optional("zone", Shape.ZONE_OF_PHOTO, trace -> Optional.of(trace.zone()));
+        Field<Trace, String> patch = optional("patch", Shape.TEXT, Trace::patch);
+        Field<Trace, String> note = optional("note", Shape.TEXT, Trace::note);
+        return RecordKind.of(
+                        "traces",
+                        "trace",
+                        VisitRecord::traces,
+                        List.of(photo, kind, outline, scale, zone, patch, note),
+                        in -> new Trace(
+                                in.need(photo),
+                                in.need(kind),
+                                in.need(outline),
+                                in.need(scale),
+                                in.need(zone),
+                                in.get(patch),
+                                in.get(note)))
+                .named((trace, photos) -> "trace of " + trace.kind().word() + " on " + photos.apply(trace.photo()));
+    }
+
+    static RecordKind<PhotoNote> notes() {
+        Field<PhotoNote, PhotoId> photo =
+                required("photo", Shape.PHOTO, PhotoNote::photo).storedAs("photo_id");
+        Field<PhotoNote, NoteShape> shape = required("shape", Shape.word(NoteShape.class), PhotoNote::shape);
+        Field<PhotoNote, List<PixelPoint>> points =
+                required("points", Shape.POINTS, PhotoNote::points).storedAs("points_px");
+        Field<PhotoNote, String> text = optional("text", Shape.TEXT, PhotoNote::text);
+        Field<PhotoNote, PhotoScale> scale =
+                optional("scale", Shape.SCALE, PhotoNote::scale).storedAs("scale_px_mm");
+        Field<PhotoNote, Double> at =
+                optional("at", Shape.FILM_MOMENT, PhotoNote::atSeconds).storedAs("at_s");
+        return RecordKind.of(
+                        "notes",
+                        "photo_note",
+                        VisitRecord::photoNotes,
+                        List.of(photo, shape, points, text, scale, at),
+                        in -> {
+                            PhotoId onPhoto = in.need(photo);
+                            Optional<Double> seconds = in.get(at);
+                            NoteShape drawn = in.need(shape);
+                            return new PhotoNote(
+                                    onPhoto,
+                                    seconds,
+                                    drawn,
+                                    as(drawn, in.need(points)),
+                                    drawn == NoteShape.TEXT ? Optional.of(in.need(text)) : in.get(text),
+                                    as(drawn, in.get(scale)));
+                        })
+                .called("note", "notes")
+                .named((note, photos) -> note.shape().word() + " on " + photos.apply(note.photo()));
+    }
+
+    private static List<PixelPoint> as(NoteShape shape, List<PixelPoint> points) throws CellRefused {
+        if (points.size() != shape.points()) {
+            throw new CellRefused(
+                    "points",
+                    "a note of the shape " + shape.word() + " has " + shape.points()
+                            + (shape.points() == 1 ? " point" : " points") + ", not " + points.size()
+                            + "; write x y, x y (of a text one pair) in pixels of the upright photo");
+        }
+        return points;
+    }
+
+    private static Optional<PhotoScale> as(NoteShape shape, Optional<PhotoScale> scale) throws CellRefused {
+        if (shape == NoteShape.MEASURE) {
+            return Optional.of(FieldReader.need("scale", scale));
+        }
+        if (scale.isPresent()) {
+            throw new CellRefused("scale", "only a note of the shape measure takes a scale; leave scale empty");
+        }
+        return scale;
+    }
+
+    static RecordKind<HiddenRegion> hidden() {
+        Field<HiddenRegion, PhotoId> photo =
+                required("photo", Shape.PHOTO, HiddenRegion::photo).storedAs("photo_id");
+        Field<HiddenRegion, Outline> outline =
+                required("outline", Shape.OUTLINE, HiddenRegion::outline).storedAs("outline_px");
+        Field<HiddenRegion, String> why = optional("why", Shape.TEXT, HiddenRegion::why);
+        return RecordKind.of(
+                        "hidden",
+                        "hidden_region",
+                        VisitRecord::hidden,
+                        List.of(photo, outline, why),
+                        in -> new HiddenRegion(in.need(photo), in.need(outline), in.get(why)))
+                .called("hidden region", "hidden regions")
+                .named((region, photos) -> "hidden region on " + photos.apply(region.photo()));
+    }
+}

@@ -1,0 +1,115 @@
+package quarterlight.visit.row;
+
+import java.math.BigDecimal;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import quarterlight.car.PartialDate;
+import quarterlight.car.ZoneId;
+import quarterlight.units.Worded;
+import quarterlight.visit.GaugeValue;
+import quarterlight.visit.Outline;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.PhotoScale;
+import quarterlight.visit.PixelPoint;
+import quarterlight.visit.ViewPoint;
+
+/**
+ * How a value of one type stands in cells: how it is read, how it is written, and which columns it takes up.
+ *
+ * @param columns the columns it takes up in a table; most shapes take up the one they are given
+ * @param stored the columns it takes up in the database
+ */
+public record Shape<V>(
+        Read<V> read, Write<V> write, Function<Column, List<Column>> columns, Function<String, List<String>> stored) {
+    /** Reads a value from the cells of a row; empty if the cell is blank. */
+    @FunctionalInterface
+    public interface Read<V> {
+        Optional<V> from(CellSource in, String name) throws CellRefused;
+    }
+
+    /** Writes a value into the cells of a row. */
+    @FunctionalInterface
+    public interface Write<V> {
+        void to(CellSink out, String name, V value);
+    }
+
+    public static final Shape<String> TEXT = one(CellSource::text, CellSink::text);
+    public static final Shape<Boolean> FLAG = one(CellSource::flag, CellSink::flag);
+    public static final Shape<BigDecimal> DECIMAL = one(CellSource::decimal, CellSink::decimal);
+    public static final Shape<Double> AMOUNT = one(CellSource::amount, CellSink::amount);
+    public static final Shape<LocalDateTime> TIME = one(CellSource::time, CellSink::time);
+    public static final Shape<PartialDate> DATE = one(CellSource::date, CellSink::date);
+    public static final Shape<ZoneId> ZONE = one(CellSource::zone, CellSink::zone);
+    public static final Shape<ZoneId> ZONE_OF_PHOTO = one(CellSource::zoneOfPhoto, CellSink::zone);
+    public static final Shape<PhotoId> PHOTO = one(CellSource::photo, CellSink::photo);
+    public static final Shape<PhotoId> STILL = one(CellSource::still, CellSink::photo);
+    public static final Shape<Double> FILM_MOMENT = one(CellSource::filmMoment, CellSink::amount);
+    public static final Shape<Outline> OUTLINE = one(CellSource::outline, CellSink::outline);
+    public static final Shape<PhotoScale> SCALE = one(CellSource::scale, CellSink::scale);
+    public static final Shape<List<PixelPoint>> POINTS = one(CellSource::points, CellSink::points);
+    public static final Shape<String> DATE_PATTERN = one(CellSource::datePattern, CellSink::text);
+
+    /** The first photo has a cell of its own in the database, the others share one. */
+    public static final Shape<List<PhotoId>> PHOTOS = new Shape<>(
+            (in, name) -> Optional.of(in.photos(name)),
+            CellSink::photos,
+            List::of,
+            name -> List.of(name, moreOf(name)));
+
+    public static final Shape<ViewPoint> POINT = new Shape<>(
+            CellSource::point,
+            CellSink::point,
+            view -> List.of(view, Column.optional("x"), Column.optional("y")),
+            view -> List.of(view, "x", "y"));
+
+    /** As typed with its unit; in the database also in um, for queries by hand. */
+    public static final Shape<GaugeValue> GAUGE_VALUE = new Shape<>(
+            CellSource::gaugeValue,
+            CellSink::gaugeValue,
+            value -> List.of(value, Column.required("unit")),
+            name -> List.of("outcome", "typed", "unit", "thickness_um"));
+
+    public static final Shape<ShownThickness> SHOWN_THICKNESS = new Shape<>(
+            CellSource::shownThickness,
+            CellSink::shownThickness,
+            nominal -> List.of(
+                    nominal, Column.required("shown"), Column.required("unit"), Column.optional("nominal_tolerance")),
+            name -> List.of(
+                    "nominal_typed",
+                    "nominal_unit",
+                    "nominal_um",
+                    "shown_typed",
+                    "shown_unit",
+                    "shown_um",
+                    "nominal_tolerance_um"));
+
+    /** One of a closed list of words. */
+    public static <E extends Enum<E> & Worded> Shape<E> word(Class<E> type) {
+        return one((in, name) -> in.word(name, type), (out, name, value) -> out.word(name, value));
+    }
+
+    /** A whole number from 0 to {@code max}. */
+    public static Shape<Integer> count(int max) {
+        return one((in, name) -> in.count(name, max), CellSink::count);
+    }
+
+    /** A value that stands as another one; {@code in} may throw an {@link IllegalArgumentException}. */
+    public <W> Shape<W> as(Function<V, W> in, Function<W, V> out) {
+        return new Shape<>(
+                (source, name) -> read.from(source, name).map(in),
+                (sink, name, value) -> write.to(sink, name, out.apply(value)),
+                columns,
+                stored);
+    }
+
+    /** The column of the database for the photos after the first. */
+    public static String moreOf(String photo) {
+        return "more_" + photo + "s";
+    }
+
+    private static <V> Shape<V> one(Read<V> read, Write<V> write) {
+        return new Shape<>(read, write, List::of, List::of);
+    }
+}
