@@ -60,8 +60,9 @@ public final class ArchiveBench {
                 clock,
                 "all well: " + ArchiveAudit.of(zip, Progress.NONE).ok());
         start = clock.instant();
-        boolean restored =
-                Restoring.restore(zip, folder.resolve("back"), Progress.NONE).ok();
+        boolean restored = new Restoring(quarterlight.store.VisitOpening.by(clock), ZoneTable.load())
+                .restore(zip, folder.resolve("back"), Progress.NONE)
+                .ok();
         tell("restore", start, clock, "all well: " + restored);
     }
 

@@ -56,23 +56,32 @@ public record ArchiveAudit(
         try (BagFile bag = BagFile.open(file)) {
             BagCheck check =
                     bag.check(path -> path.equals(PHOTOS) ? Optional.of(limited(photos)) : Optional.empty(), progress);
-            List<String> changed = new ArrayList<>(check.changed());
-            List<String> missing = new ArrayList<>(check.missing());
-            int originals = 0;
-            for (JsonNode photo : photos(photos.toByteArray())) {
-                if (photo.hasNonNull("stored")) {
-                    originals++;
-                    compare(photo, check, changed, missing);
-                }
-            }
-            return new ArchiveAudit(
-                    changed,
-                    missing,
-                    check.unlisted(),
-                    check.faults(),
-                    check.hashes().size(),
-                    originals);
+            return of(check, photos.toByteArray());
         }
+    }
+
+    /**
+     * What became of an archive that was read.
+     *
+     * @param photos its table of photos as JSON; empty if it has none
+     */
+    public static ArchiveAudit of(BagCheck check, byte[] photos) throws IOException {
+        List<String> changed = new ArrayList<>(check.changed());
+        List<String> missing = new ArrayList<>(check.missing());
+        int originals = 0;
+        for (JsonNode photo : photos(photos)) {
+            if (photo.hasNonNull("stored")) {
+                originals++;
+                compare(photo, check, changed, missing);
+            }
+        }
+        return new ArchiveAudit(
+                changed,
+                missing,
+                check.unlisted(),
+                check.faults(),
+                check.hashes().size(),
+                originals);
     }
 
     /** A table that is no JSON was changed, and its hash says so. */

@@ -75,12 +75,12 @@ final class AddVerb implements Verb {
     }
 
     private <T> int own(RowKind<T> kind, ParseResult call) throws CallRefused, EditRefused, VisitProblem {
-        return add(kind, call, visit -> read(Words.pathAt(call, 2), kind, visit));
+        return add(kind, call, visit -> read(Words.pathAt(call, 2), kind, visit, Words.pathAt(call, 1)));
     }
 
     private <T> int add(RowKind<T> kind, ParseResult call, Rows<T> rows) throws CallRefused, EditRefused, VisitProblem {
         boolean json = Words.isJson(call);
-        try (VisitStore store = VisitStore.openForEditing(Words.pathAt(call, 1), around.clock())) {
+        try (VisitStore store = around.visits().forEditing(Words.pathAt(call, 1))) {
             VisitRecord before = store.read();
             TableRead<T> read = rows.of(before);
             boolean keep = read.refused().isEmpty() || call.hasMatchedOption(KEEP_GOOD) && read.usable();
@@ -105,9 +105,9 @@ final class AddVerb implements Verb {
         }
     }
 
-    private <T> TableRead<T> read(Path file, RowKind<T> kind, VisitRecord visit) throws CallRefused {
+    private <T> TableRead<T> read(Path file, RowKind<T> kind, VisitRecord visit, Path folder) throws CallRefused {
         try {
-            return CsvFile.read(file, kind, RowContext.of(visit, around.zones().get(), OwnLists.patterns(around)));
+            return CsvFile.read(file, kind, RowContext.of(visit, around.zones().get(), OwnLists.patterns(around, folder)));
         } catch (TableUnreadable e) {
             throw new CallRefused(e.getMessage());
         }

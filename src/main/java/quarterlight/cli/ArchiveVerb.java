@@ -53,12 +53,13 @@ final class ArchiveVerb implements Verb {
         Path file = Words.pathAt(call, 1);
         Paper paper = PagesVerb.paper(call.matchedOptionValue(PAPER, Paper.A4.word()));
         Archived archived;
-        try (VisitStore store = VisitStore.openForReading(visit);
+        try (VisitStore store = around.visits().forReading(visit);
                 Interruption interruption = Interruption.watched()) {
             Archiving archiving = new Archiving(
-                    around.zones().get(),
-                    around.clock(),
-                    (folder, progress) -> makePages(store, folder, paper, progress));
+                            around.zones().get(),
+                            around.clock(),
+                            (folder, progress) -> makePages(store, folder, paper, progress))
+                    .withListsOf(around.settings());
             archived = archiving.make(store, file, call.hasMatchedOption(FOR_BUYER), interruption);
         } catch (CancellationException e) {
             throw new CallRefused("stopped before the end; no archive was made");
@@ -87,13 +88,17 @@ final class ArchiveVerb implements Verb {
                 .put("originals", archived.originals())
                 .put("changed", archived.changed())
                 .put("missing", archived.missing())
-                .put("left_out", archived.unnamed());
+                .put("unreadable", archived.unreadable())
+                .put("left_out", archived.unnamed())
+                .put("log_head", archived.head());
     }
 
     private static String report(Archived archived) {
         StringBuilder out = new StringBuilder();
         archived.changed().forEach(file -> out.append("changed: ").append(file).append('\n'));
         archived.missing().forEach(file -> out.append("missing: ").append(file).append('\n'));
+        archived.unreadable()
+                .forEach(file -> out.append("cannot be read: ").append(file).append('\n'));
         archived.unnamed().forEach(file -> out.append("remark: left out, since no photo names it or it is a link: ")
                 .append(file)
                 .append('\n'));
@@ -106,12 +111,20 @@ final class ArchiveVerb implements Verb {
                 .append(" bytes.\nIts SHA-256 is ")
                 .append(archived.sha256())
                 .append(". Note it apart from the file: it tells this archive from any other.\n")
+                .append(archived.head()
+                        .map(head -> "The edit log ends with entry " + head
+                                + ". Who has noted that can tell later whether anything before it was changed.\n")
+                        .orElse(""))
                 .toString();
     }
 
     private static String complaint(Path visit, Archived archived) {
         return visit + ": " + Shown.count(archived.changed().size(), "original", "originals") + " changed and "
                 + archived.missing().size()
-                + " missing since the intake; the archive was made and holds what there is, audit says more";
+                + " missing since the intake"
+                + (archived.unreadable().isEmpty()
+                        ? ""
+                        : ", " + archived.unreadable().size() + " cannot be read")
+                + "; the archive was made and holds what there is, audit says more";
     }
 }

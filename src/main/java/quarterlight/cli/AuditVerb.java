@@ -4,10 +4,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.archive.ArchiveAudit;
 import quarterlight.archive.BagRefused;
+import quarterlight.edit.ArchiveProof;
 import quarterlight.photo.originals.OriginalsAudit;
 import quarterlight.store.StoreAudit;
 import quarterlight.store.VisitProblem;
@@ -38,17 +40,18 @@ final class AuditVerb implements Verb {
         if (Files.isRegularFile(path)) {
             return archive(path, call);
         }
-        try (VisitStore store = VisitStore.openForReading(path)) {
+        try (VisitStore store = around.visits().forReading(path)) {
             VisitRecord visit = store.read();
             OriginalsAudit originals = OriginalsAudit.of(
                     path, visit.photos().stream().map(Photo::file).toList(), Progress.NONE);
             List<String> database = StoreAudit.of(store);
+            Optional<String> head = store.logHead();
             boolean ok = originals.ok() && database.isEmpty();
             around.console()
                     .print(
                             Words.isJson(call)
-                                    ? json(ok, originals, database).text()
-                                    : report(ok, visit.photos().size(), originals, database));
+                                    ? json(ok, originals, database, head).text()
+                                    : report(ok, visit.photos().size(), originals, database, head));
             if (!ok) {
                 around.console().complain(complaint(path, originals, database));
             }
@@ -57,62 +60,79 @@ final class AuditVerb implements Verb {
     }
 
     private int archive(Path file, ParseResult call) throws CallRefused, IOException {
-        ArchiveAudit audit;
+        ArchiveProof proof;
         try (Interruption interruption = Interruption.watched()) {
-            audit = ArchiveAudit.of(file, interruption);
+            proof = ArchiveProof.of(file, around.visits(), around.zones().get(), interruption);
         } catch (BagRefused e) {
             throw new CallRefused(e.getMessage());
         }
-        around.console().print(Words.isJson(call) ? json(audit).text() : report(audit));
-        if (!audit.ok()) {
+        ArchiveAudit audit = proof.bag();
+        around.console().print(Words.isJson(call) ? json(proof).text() : report(proof));
+        if (!proof.ok()) {
             around.console()
                     .complain(file + ": " + Shown.count(audit.changed().size(), "file", "files") + " changed, "
                             + audit.missing().size() + " missing, "
                             + audit.unlisted().size() + " added, "
-                            + Shown.count(audit.faults().size(), "other fault", "other faults")
+                            + Shown.count(
+                                    audit.faults().size() + proof.database().size(), "other fault", "other faults")
                             + "; take another copy of the archive");
         }
-        return audit.ok() ? Exit.DONE : Exit.NOT_ALL;
+        return proof.ok() ? Exit.DONE : Exit.NOT_ALL;
     }
 
-    private static JsonObject json(ArchiveAudit audit) {
+    private static JsonObject json(ArchiveProof proof) {
+        ArchiveAudit audit = proof.bag();
         return new JsonObject()
-                .put("ok", audit.ok())
+                .put("ok", proof.ok())
                 .put("changed", audit.changed())
                 .put("missing", audit.missing())
                 .put("unreferenced", audit.unlisted())
                 .put("archive", audit.faults())
+                .put("database", proof.database())
+                .put("log_head", proof.head())
                 .put("files", audit.files())
                 .put("originals", audit.originals());
     }
 
-    private static String report(ArchiveAudit audit) {
+    private static String report(ArchiveProof proof) {
+        ArchiveAudit audit = proof.bag();
         StringBuilder out = new StringBuilder();
         audit.changed().forEach(file -> out.append("changed: ").append(file).append('\n'));
         audit.missing().forEach(file -> out.append("missing: ").append(file).append('\n'));
         audit.unlisted().forEach(file -> out.append("added: ").append(file).append('\n'));
         audit.faults().forEach(fault -> out.append("archive: ").append(fault).append('\n'));
-        if (audit.ok()) {
+        proof.database().forEach(fault -> out.append("database: ").append(fault).append('\n'));
+        if (proof.ok()) {
             out.append("All ").append(Shown.count(audit.files(), "file is", "files are"));
             out.append(" as archived");
             out.append(
                     audit.originals() == 0
                             ? "; it holds no originals.\n"
                             : ", and every original as taken in, " + audit.originals() + " in all.\n");
+            proof.head().ifPresent(head -> out.append(proves(head)));
         }
         return out.toString();
     }
 
-    private static JsonObject json(boolean ok, OriginalsAudit originals, List<String> database) {
+    /** What holds, and what it does not prove. */
+    private static String proves(String head) {
+        return "The log ends with entry " + head + ".\n"
+                + "That nothing was changed since a certain day is proved only to who noted the end of the log on that day: it must"
+                + " still stand in the log. That what was entered is true, no audit proves.\n";
+    }
+
+    private static JsonObject json(boolean ok, OriginalsAudit originals, List<String> database, Optional<String> head) {
         return new JsonObject()
                 .put("ok", ok)
                 .put("changed", originals.changed())
                 .put("missing", originals.missing())
                 .put("unreferenced", originals.unreferenced())
-                .put("database", database);
+                .put("database", database)
+                .put("log_head", head);
     }
 
-    private static String report(boolean ok, int photos, OriginalsAudit originals, List<String> database) {
+    private static String report(
+            boolean ok, int photos, OriginalsAudit originals, List<String> database, Optional<String> head) {
         StringBuilder out = new StringBuilder();
         originals.changed().forEach(file -> out.append("changed: ").append(file).append('\n'));
         originals.missing().forEach(file -> out.append("missing: ").append(file).append('\n'));
@@ -122,7 +142,8 @@ final class AuditVerb implements Verb {
         database.forEach(fault -> out.append("database: ").append(fault).append('\n'));
         if (ok) {
             out.append("All ").append(Shown.count(photos, "original is", "originals are"));
-            out.append(" as taken in, and the database agrees with itself.\n");
+            out.append(" as taken in, and the database agrees with itself and with its edit log.\n");
+            head.ifPresent(end -> out.append(proves(end)));
         }
         return out.toString();
     }

@@ -58,7 +58,7 @@ final class ClockVerb implements Verb {
             throw new CallRefused("clock: --camera is empty; give the camera as photos prints it");
         }
         CameraId camera = new CameraId(named);
-        try (VisitStore store = VisitStore.openForEditing(Words.pathAt(call, 0), around.clock())) {
+        try (VisitStore store = around.visits().forEditing(Words.pathAt(call, 0))) {
             ClockEdits edits = new ClockEdits(store);
             VisitRecord visit = store.read();
             ClockSetting setting = byShift

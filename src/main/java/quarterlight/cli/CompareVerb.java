@@ -90,7 +90,7 @@ final class CompareVerb implements Verb {
     }
 
     Findings findings(Path visit) throws VisitProblem, CallRefused {
-        return OwnLists.findings(around, visit, Visits.read(visit));
+        return OwnLists.findings(around, visit, Visits.read(around, visit));
     }
 
     static JsonObject json(Comparison comparison) {

@@ -46,7 +46,7 @@ final class DatesVerb implements Verb {
 
     @Override
     public int run(ParseResult call) throws VisitProblem, CallRefused {
-        DatePatterns patterns = OwnLists.patterns(around);
+        DatePatterns patterns = OwnLists.patterns(around, Words.pathAt(call, 0));
         if (call.hasMatchedOption("--patterns")) {
             try {
                 patterns = patterns.with(DatePatternTable.read(call.matchedOptionValue("--patterns", around.log())));
@@ -54,9 +54,13 @@ final class DatesVerb implements Verb {
                 throw new CallRefused(e.getMessage());
             }
         }
-        VisitRecord visit = Visits.read(Words.pathAt(call, 0));
+        VisitRecord visit = Visits.read(around, Words.pathAt(call, 0));
         MarksReport report = MarksReport.of(visit, patterns);
-        around.console().print(Words.isJson(call) ? json(report).text() : table(report));
+        around.console()
+                .print(
+                        Words.isJson(call)
+                                ? json(report).text()
+                                : OwnLists.remark(Words.pathAt(call, 0)) + table(report));
         return Exit.DONE;
     }
 

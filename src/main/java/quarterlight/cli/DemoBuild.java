@@ -64,13 +64,13 @@ final class DemoBuild {
 
     private String buildAt(Path making, Progress progress) throws CallRefused, EditRefused, VisitProblem, IOException {
         List<String> held = new ArrayList<>();
-        VisitStore store = VisitStore.create(
-                making,
-                new FactEdits(around.zones().get())
-                        .start(
-                                FactEdits.assignments(lines("facts.txt")),
-                                around.clock().getZone()),
-                around.clock());
+        VisitStore store = around.visits()
+                .create(
+                        making,
+                        new FactEdits(around.zones().get())
+                                .start(
+                                        FactEdits.assignments(lines("facts.txt")),
+                                        around.clock().getZone()));
         try (store) {
             held.add(intake(store, progress));
             setClocks(store);

@@ -92,7 +92,7 @@ final class DemoVerb implements Verb {
                     say(tell, "Made " + visit + ": " + held);
                 }
                 made.visits.add(visit);
-                try (VisitStore store = VisitStore.openForReading(visit)) {
+                try (VisitStore store = around.visits().forReading(visit)) {
                     made.pages.addAll(
                             new PagesVerb(around).make(store, store.folder().pages(), Paper.A4, interruption));
                 }

@@ -46,7 +46,7 @@ final class ExportVerb implements Verb {
     public int run(ParseResult call) throws CallRefused, EditRefused, VisitProblem, IOException {
         Path folder = Words.pathAt(call, 1);
         List<String> made;
-        try (VisitStore store = VisitStore.openForReading(Words.pathAt(call, 0));
+        try (VisitStore store = around.visits().forReading(Words.pathAt(call, 0));
                 Interruption interruption = Interruption.watched()) {
             VisitRecord record = store.read();
             BodyDiagram diagram = VisitDiagram.of(store.folder().root(), record.facts());

@@ -35,16 +35,24 @@ final class GapsVerb implements Verb {
 
     @Override
     public int run(ParseResult call) throws VisitProblem, CallRefused {
-        VisitRecord visit = Visits.read(Words.pathAt(call, 0));
+        VisitRecord visit = Visits.read(around, Words.pathAt(call, 0));
         ZoneCatalog catalog = around.zones().get();
         RustReport rust = RustReport.of(visit, catalog, around.areas().of(Words.pathAt(call, 0), visit.facts()));
-        List<ZoneCoverage> zones =
-                Coverage.zones(visit, catalog, ThicknessSurvey.of(visit, catalog), rust, OwnLists.coverage(around));
-        TrialList trials = OwnLists.trials(around);
+        List<ZoneCoverage> zones = Coverage.zones(
+                visit,
+                catalog,
+                ThicknessSurvey.of(visit, catalog),
+                rust,
+                OwnLists.coverage(around, Words.pathAt(call, 0)));
+        TrialList trials = OwnLists.trials(around, Words.pathAt(call, 0));
         Set<ZoneId> there = zones.stream().map(zone -> zone.zone().id()).collect(Collectors.toSet());
         List<TrialItem> untried =
                 trials.untried(visit, there, trials.runs(visit).orElse(true));
-        around.console().print(Words.isJson(call) ? json(zones, untried).text() : table(gaps(zones)) + words(untried));
+        around.console()
+                .print(
+                        Words.isJson(call)
+                                ? json(zones, untried).text()
+                                : OwnLists.remark(Words.pathAt(call, 0)) + table(gaps(zones)) + words(untried));
         return Exit.DONE;
     }
 

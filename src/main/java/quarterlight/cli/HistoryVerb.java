@@ -36,7 +36,7 @@ final class HistoryVerb implements Verb {
 
     @Override
     public int run(ParseResult call) throws VisitProblem, CallRefused {
-        VisitRecord record = Visits.read(Words.pathAt(call, 0));
+        VisitRecord record = Visits.read(around, Words.pathAt(call, 0));
         FinishHistory history =
                 OwnLists.findings(around, Words.pathAt(call, 0), record).history();
         around.console().print(Words.isJson(call) ? json(history).text() : table(history));

@@ -63,7 +63,7 @@ final class IntakeVerb implements Verb {
         IntakeResult result;
         try (DecodingWorkers workers = started();
                 Interruption interruption = Interruption.watched();
-                VisitStore store = VisitStore.openForEditing(Words.pathAt(call, 0), around.clock())) {
+                VisitStore store = around.visits().forEditing(Words.pathAt(call, 0))) {
             result = run(store, folders, workers, interruption);
         } catch (OriginalsUnwritable e) {
             around.console().complain(e.getMessage());
@@ -92,7 +92,7 @@ final class IntakeVerb implements Verb {
             throw new CallRefused(FRAME_OF + " and " + AT + " go together, and without folders");
         }
         double seconds = seconds(call.matchedOptionValue(AT, ""));
-        try (VisitStore store = VisitStore.openForEditing(Words.pathAt(call, 0), around.clock());
+        try (VisitStore store = around.visits().forEditing(Words.pathAt(call, 0));
                 DecodingWorkers workers = new DecodingWorkers();
                 VisitThumbnails thumbnails = VisitThumbnails.of(store.folder())) {
             List<Photo> before = store.read().photos();

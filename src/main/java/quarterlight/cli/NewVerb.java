@@ -8,7 +8,6 @@ import picocli.CommandLine.ParseResult;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.FactEdits;
 import quarterlight.store.VisitProblem;
-import quarterlight.store.VisitStore;
 import quarterlight.table.JsonObject;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.fact.Fact;
@@ -73,7 +72,7 @@ final class NewVerb implements Verb {
     VisitFacts make(Path path, Map<String, String> values) throws EditRefused, VisitProblem {
         VisitFacts facts =
                 new FactEdits(around.zones().get()).start(values, around.clock().getZone());
-        VisitStore.create(path, facts, around.clock()).close();
+        around.visits().create(path, facts).close();
         return facts;
     }
 }

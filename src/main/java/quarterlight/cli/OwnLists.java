@@ -3,6 +3,7 @@ package quarterlight.cli;
 import java.nio.file.Path;
 import quarterlight.coverage.CoverageRules;
 import quarterlight.coverage.TrialList;
+import quarterlight.edit.VisitLists;
 import quarterlight.edit.VisitWork;
 import quarterlight.findings.Findings;
 import quarterlight.marks.code.DatePatterns;
@@ -20,28 +21,36 @@ final class OwnLists {
         return around.log().toAbsolutePath().getParent();
     }
 
-    static DatePatterns patterns(Surroundings around) throws CallRefused {
+    static DatePatterns patterns(Surroundings around, Path visit) throws CallRefused {
         try {
-            return DatePatternTable.load(folder(around));
+            return DatePatternTable.load(VisitLists.folder(visit, folder(around)));
         } catch (TableUnreadable e) {
             throw new CallRefused(e.getMessage());
         }
     }
 
-    static TrialList trials(Surroundings around) throws CallRefused {
+    static TrialList trials(Surroundings around, Path visit) throws CallRefused {
         try {
-            return TrialTable.load(folder(around));
+            return TrialTable.load(VisitLists.folder(visit, folder(around)));
         } catch (TableUnreadable e) {
             throw new CallRefused(e.getMessage());
         }
     }
 
-    static CoverageRules coverage(Surroundings around) throws CallRefused {
+    static CoverageRules coverage(Surroundings around, Path visit) throws CallRefused {
         try {
-            return CoverageTable.load(folder(around));
+            return CoverageTable.load(VisitLists.folder(visit, folder(around)));
         } catch (TableUnreadable e) {
             throw new CallRefused(e.getMessage());
         }
+    }
+
+    /** What a person must know of the lists by which a visit is judged; empty if they are those of this computer. */
+    static String remark(Path visit) {
+        return VisitLists.cameWith(visit)
+                ? "By the lists that came with the visit (" + visit.resolve(VisitLists.FOLDER)
+                        + "), not by those of this computer.\n"
+                : "";
     }
 
     static VisitWork work(Surroundings around) {

@@ -41,7 +41,7 @@ final class PagesVerb implements Verb {
         Paper paper = paper(call.matchedOptionValue("--paper", Paper.A4.word()));
         Path visit = Words.pathAt(call, 0);
         List<Path> made;
-        try (VisitStore store = VisitStore.openForReading(visit)) {
+        try (VisitStore store = around.visits().forReading(visit)) {
             Path out = call.matchedOptionValue("--out", store.folder().pages());
             if (Files.exists(out) && !Files.isDirectory(out)) {
                 throw new CallRefused(out + " is a file; name a folder for the pages");

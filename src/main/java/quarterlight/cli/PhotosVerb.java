@@ -48,7 +48,7 @@ final class PhotosVerb implements Verb {
 
     @Override
     public int run(ParseResult call) throws VisitProblem {
-        VisitRecord visit = Visits.read(Words.pathAt(call, 0));
+        VisitRecord visit = Visits.read(around, Words.pathAt(call, 0));
         CorrectedTimes times = CorrectedTimes.of(visit);
         around.console().print(Words.isJson(call) ? json(visit, times).text() : table(visit, times));
         return Exit.DONE;

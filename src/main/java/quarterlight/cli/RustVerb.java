@@ -34,7 +34,7 @@ final class RustVerb implements Verb {
 
     @Override
     public int run(ParseResult call) throws VisitProblem {
-        VisitRecord record = Visits.read(Words.pathAt(call, 0));
+        VisitRecord record = Visits.read(around, Words.pathAt(call, 0));
         RustReport report =
                 RustReport.of(record, around.zones().get(), around.areas().of(Words.pathAt(call, 0), record.facts()));
         around.console().print(Words.isJson(call) ? json(report, record).text() : table(report));

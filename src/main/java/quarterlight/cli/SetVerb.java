@@ -45,7 +45,7 @@ final class SetVerb implements Verb {
         List<String> words = call.matchedPositional(1).getValue();
         Map<String, String> values = FactEdits.assignments(words);
         List<String> remarks;
-        try (VisitStore store = VisitStore.openForEditing(Words.pathAt(call, 0), around.clock())) {
+        try (VisitStore store = around.visits().forEditing(Words.pathAt(call, 0))) {
             ZoneCatalog catalog = around.zones().get();
             remarks = new DiagramEdits(around.diagrams(), catalog).set(store, new FactEdits(catalog), values);
         }

@@ -54,7 +54,7 @@ final class SuggestVerb implements Verb {
     public int run(ParseResult call) throws CallRefused, VisitProblem {
         VisitRecord visit;
         List<Shot> shots;
-        try (VisitStore store = VisitStore.openForReading(Words.pathAt(call, 0));
+        try (VisitStore store = around.visits().forReading(Words.pathAt(call, 0));
                 VisitThumbnails thumbnails = VisitThumbnails.of(store.folder())) {
             visit = store.read();
             shots = shots(visit, thumbnails.by(visit));

@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
+import quarterlight.store.CustomsSlip;
+import quarterlight.store.VisitOpening;
 import quarterlight.units.Area;
 import quarterlight.visit.VisitFacts;
 
@@ -51,6 +53,17 @@ public record Surroundings(
     /** The user's settings folder, where the log stands too. */
     Path settings() {
         return log.toAbsolutePath().getParent();
+    }
+
+    /** Opens visits on this computer; what of a received one was left out is told on standard error before anything else is said of it. */
+    VisitOpening visits() {
+        return VisitOpening.by(clock).onThisComputer(settings()).telling(this::tell);
+    }
+
+    private void tell(CustomsSlip slip) {
+        console.complain(slip.heading());
+        slip.lines().forEach(line -> console.complain("left out: " + line));
+        slip.footing().ifPresent(console::complain);
     }
 
     /** The desktop, which the command line does not know. */

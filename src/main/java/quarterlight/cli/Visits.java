@@ -9,8 +9,8 @@ import quarterlight.visit.VisitRecord;
 final class Visits {
     private Visits() {}
 
-    static VisitRecord read(Path visit) throws VisitProblem {
-        try (VisitStore store = VisitStore.openForReading(visit)) {
+    static VisitRecord read(Surroundings around, Path visit) throws VisitProblem {
+        try (VisitStore store = around.visits().forReading(visit)) {
             return store.read();
         }
     }

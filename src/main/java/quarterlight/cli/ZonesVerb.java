@@ -33,7 +33,7 @@ final class ZonesVerb implements Verb {
     @Override
     public int run(ParseResult call) throws VisitProblem {
         Path visit = Words.pathAt(call, 0);
-        VisitRecord record = Visits.read(visit);
+        VisitRecord record = Visits.read(around, visit);
         ZoneCatalog catalog = around.zones().get();
         ThicknessSurvey survey = ThicknessSurvey.of(record, catalog);
         around.console().print(Words.isJson(call) ? json(survey).text() : table(survey));

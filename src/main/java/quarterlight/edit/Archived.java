@@ -2,6 +2,7 @@ package quarterlight.edit;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import quarterlight.visit.Sha256;
 
 /**
@@ -11,7 +12,9 @@ import quarterlight.visit.Sha256;
  * @param originals how many went in
  * @param changed originals that are not what was taken in; they went in as they are, links and the like did not
  * @param missing originals that are gone
+ * @param unreadable originals that are there and cannot be read, so that nobody knows whether they are what was taken in; they did not go in
  * @param unnamed files among the originals that no photo names, and links among the pages; they did not go in
+ * @param head number and hash of the last entry of the edit log, which stands for all of it
  */
 public record Archived(
         Path file,
@@ -20,15 +23,18 @@ public record Archived(
         int originals,
         List<String> changed,
         List<String> missing,
-        List<String> unnamed) {
+        List<String> unreadable,
+        List<String> unnamed,
+        Optional<String> head) {
     public Archived {
         changed = List.copyOf(changed);
         missing = List.copyOf(missing);
+        unreadable = List.copyOf(unreadable);
         unnamed = List.copyOf(unnamed);
     }
 
     /** Whether every original is as it was taken in. */
     public boolean ok() {
-        return changed.isEmpty() && missing.isEmpty();
+        return changed.isEmpty() && missing.isEmpty() && unreadable.isEmpty();
     }
 }

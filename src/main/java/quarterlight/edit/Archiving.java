@@ -11,6 +11,7 @@ import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import quarterlight.archive.BagWriter;
 import quarterlight.archive.Digested;
 import quarterlight.archive.DigestedOutput;
@@ -19,6 +20,7 @@ import quarterlight.car.ZoneCatalog;
 import quarterlight.file.Unfinished;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
+import quarterlight.table.TableUnreadable;
 import quarterlight.task.Progress;
 
 /**
@@ -34,6 +36,7 @@ public final class Archiving {
     private final ZoneCatalog catalog;
     private final Clock clock;
     private final PageMaker pages;
+    private final Optional<Path> settings;
 
     /** Makes the pages for the buyer. */
     @FunctionalInterface
@@ -43,9 +46,19 @@ public final class Archiving {
 
     /** @param pages asked only for an archive for the buyer; a whole one holds the pages as they lie in the visit */
     public Archiving(ZoneCatalog catalog, Clock clock, PageMaker pages) {
+        this(catalog, clock, pages, Optional.empty());
+    }
+
+    private Archiving(ZoneCatalog catalog, Clock clock, PageMaker pages, Optional<Path> settings) {
+        this.settings = settings;
         this.catalog = Objects.requireNonNull(catalog, "catalog");
         this.clock = Objects.requireNonNull(clock, "clock");
         this.pages = Objects.requireNonNull(pages, "pages");
+    }
+
+    /** @param folder of settings, whose lists go into a whole archive if the visit has none that came with it */
+    public Archiving withListsOf(Path folder) {
+        return new Archiving(catalog, clock, pages, Optional.of(folder));
     }
 
     /**
@@ -72,7 +85,8 @@ public final class Archiving {
                     bag.put("tables/" + table.getKey(), table.getValue());
                 }
                 progress.checkCancelled();
-                bag.finish(info(tables.visit().facts().car().name(), forBuyer));
+                Optional<String> head = snapshot.store().logHead();
+                bag.finish(info(tables.visit().facts().car().name(), forBuyer, head));
                 out.flush();
                 Digested digested = out.finish();
                 archived = new Archived(
@@ -82,7 +96,9 @@ public final class Archiving {
                         files.originals,
                         files.changed,
                         files.missing,
-                        files.unnamed);
+                        files.unreadable,
+                        files.unnamed,
+                        head);
             }
             progress.checkCancelled();
             Targets.deliver(unfinished, made, target);
@@ -90,16 +106,30 @@ public final class Archiving {
         }
     }
 
-    private static BaggedFiles everything(BagWriter bag, VisitStore visit, Snapshot snapshot, Progress progress)
-            throws VisitProblem, IOException {
+    private BaggedFiles everything(BagWriter bag, VisitStore visit, Snapshot snapshot, Progress progress)
+            throws EditRefused, VisitProblem, IOException {
         BaggedFiles files = new BaggedFiles(bag, progress);
         try (InputStream database = Files.newInputStream(snapshot.database())) {
             bag.put(DATABASE, Packing.SMALLER, database, progress);
+        }
+        if (settings.isPresent()) {
+            lists(bag, visit.folder().root(), settings.get());
         }
         files.originals(visit.folder(), snapshot.store().read().photos());
         files.diagrams(visit.folder().root());
         files.pages(visit.folder().pages());
         return files;
+    }
+
+    private static void lists(BagWriter bag, Path visit, Path settings) throws EditRefused, IOException {
+        try {
+            for (Map.Entry<String, String> list :
+                    VisitLists.texts(visit, settings).entrySet()) {
+                bag.put(VisitLists.FOLDER + "/" + list.getKey(), list.getValue());
+            }
+        } catch (TableUnreadable e) {
+            throw new EditRefused("lists", e.getMessage());
+        }
     }
 
     private BaggedFiles buyersShare(BagWriter bag, Path folder, Progress progress)
@@ -110,12 +140,13 @@ public final class Archiving {
         return files;
     }
 
-    private Map<String, String> info(String car, boolean forBuyer) {
+    private Map<String, String> info(String car, boolean forBuyer, Optional<String> head) {
         Map<String, String> info = new LinkedHashMap<>();
         info.put("Bag-Software-Agent", "Quarterlight");
         info.put("Bagging-Date", LocalDate.now(clock).toString());
         info.put("External-Description", "Visit to one car: " + car);
         info.put(CONTENTS, forBuyer ? FOR_BUYER : WHOLE);
+        head.ifPresent(end -> info.put(ArchiveProof.HEAD, end));
         return info;
     }
 

@@ -16,6 +16,7 @@ import quarterlight.archive.Digested;
 import quarterlight.archive.Packing;
 import quarterlight.diagram.VisitDiagram;
 import quarterlight.file.Leftovers;
+import quarterlight.photo.originals.Original;
 import quarterlight.store.VisitFolder;
 import quarterlight.task.Progress;
 import quarterlight.visit.Photo;
@@ -27,6 +28,7 @@ final class BaggedFiles {
     private final Progress progress;
     final List<String> changed = new ArrayList<>();
     final List<String> missing = new ArrayList<>();
+    final List<String> unreadable = new ArrayList<>();
     final List<String> unnamed = new ArrayList<>();
     int originals;
 
@@ -54,11 +56,13 @@ final class BaggedFiles {
     }
 
     private void original(Path root, PhotoFile photo) throws IOException {
-        Path file = root.resolve(photo.stored()).normalize();
+        Path file = present(root, photo);
         if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
             missing.add(photo.stored());
-        } else if (!isWithin(root, file) || !Files.isReadable(file) || !BagWriter.accepts(photo.stored())) {
+        } else if (!isWithin(root, file) || !BagWriter.accepts(photo.stored())) {
             changed.add(photo.stored());
+        } else if (!Files.isReadable(file)) {
+            unreadable.add(photo.stored());
         } else {
             try (InputStream in = Files.newInputStream(file, LinkOption.NOFOLLOW_LINKS)) {
                 Digested digested = bag.put(photo.stored(), Packing.CARRIED, in, progress);
@@ -68,6 +72,17 @@ final class BaggedFiles {
                 }
             }
         }
+    }
+
+    /** Under its present name, or the one that an earlier schema gave it. */
+    private static Path present(Path root, PhotoFile photo) {
+        Path file = root.resolve(photo.stored()).normalize();
+        return Files.exists(file, LinkOption.NOFOLLOW_LINKS)
+                ? file
+                : Original.earlierName(photo.stored(), photo.sha256())
+                        .map(name -> root.resolve("originals").resolve(name))
+                        .filter(earlier -> Files.exists(earlier, LinkOption.NOFOLLOW_LINKS))
+                        .orElse(file);
     }
 
     /** A plain file whose real place is within the folder. */

@@ -9,19 +9,23 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import quarterlight.archive.BagCheck;
 import quarterlight.archive.BagFile;
 import quarterlight.archive.BagRefused;
+import quarterlight.car.ZoneCatalog;
 import quarterlight.diagram.VisitDiagram;
 import quarterlight.file.Unfinished;
-import quarterlight.store.StoreAudit;
+import quarterlight.store.CustomsSlip;
 import quarterlight.store.VisitFolder;
+import quarterlight.store.VisitOpening;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.task.Progress;
 import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoFile;
+import quarterlight.visit.Sha256;
 
 /** Opens an archive again as a visit equal to the one it was made of. Every file is compared with the manifest while it is unpacked. */
 public final class Restoring {
@@ -29,8 +33,16 @@ public final class Restoring {
     private static final String DATABASE = PAYLOAD + Archiving.DATABASE;
     private static final List<String> FOLDERS =
             List.of(PAYLOAD + "originals/", PAYLOAD + "pages/", PAYLOAD + VisitDiagram.FOLDER + "/");
+    private static final String LISTS = PAYLOAD + VisitLists.FOLDER + "/";
 
-    private Restoring() {}
+    private final VisitOpening opening;
+    private final ZoneCatalog catalog;
+
+    /** @param opening seals the visit as one that this computer wrote */
+    public Restoring(VisitOpening opening, ZoneCatalog catalog) {
+        this.opening = Objects.requireNonNull(opening, "opening");
+        this.catalog = Objects.requireNonNull(catalog, "catalog");
+    }
 
     /**
      * A visit that was restored.
@@ -38,15 +50,29 @@ public final class Restoring {
      * @param photos how many it has
      * @param changed originals that were changed before they were archived
      * @param missing originals that were gone when it was archived
+     * @param leftOut what of the database was left out or set right while it was taken over, one sentence each
+     * @param faults what does not hold of the database, its edit log and the tables of the archive, one sentence each
+     * @param lists whether the inspector's lists came along
+     * @param head number and hash of the last entry of the edit log
      */
-    public record Restored(Path visit, int photos, List<String> changed, List<String> missing) {
+    public record Restored(
+            Path visit,
+            int photos,
+            List<String> changed,
+            List<String> missing,
+            List<String> leftOut,
+            List<String> faults,
+            boolean lists,
+            Optional<String> head) {
         public Restored {
             changed = List.copyOf(changed);
             missing = List.copyOf(missing);
+            leftOut = List.copyOf(leftOut);
+            faults = List.copyOf(faults);
         }
 
         public boolean ok() {
-            return changed.isEmpty() && missing.isEmpty();
+            return changed.isEmpty() && missing.isEmpty() && leftOut.isEmpty() && faults.isEmpty();
         }
     }
 
@@ -56,7 +82,7 @@ public final class Restoring {
      * @throws EditRefused if the target exists, or the file is no whole and sound archive of a visit; the message names what is wrong
      * @throws java.util.concurrent.CancellationException if the progress is cancelled; nothing is left behind
      */
-    public static Restored restore(Path file, Path visit, Progress progress) throws EditRefused, IOException {
+    public Restored restore(Path file, Path visit, Progress progress) throws EditRefused, IOException {
         try (BagFile bag = BagFile.open(file)) {
             if (!bag.holds(DATABASE)) {
                 boolean buyers = bag.info(Archiving.CONTENTS).equals(Optional.of(Archiving.FOR_BUYER));
@@ -69,7 +95,7 @@ public final class Restoring {
             }
             try (Unfinished unfinished = Targets.beside(visit)) {
                 requireRoom(unfinished.folder(), bag, visit);
-                Restored restored = unpack(file, bag, unfinished.folder().resolve("visit"), visit, progress);
+                Restored restored = unpack(file, bag, unfinished, visit, progress);
                 progress.checkCancelled();
                 Targets.deliver(unfinished, unfinished.folder().resolve("visit"), visit);
                 return restored;
@@ -93,23 +119,25 @@ public final class Restoring {
         }
     }
 
-    private static Restored unpack(Path file, BagFile bag, Path making, Path visit, Progress progress)
+    private Restored unpack(Path file, BagFile bag, Unfinished unfinished, Path visit, Progress progress)
             throws EditRefused, BagRefused, IOException {
+        Path making = unfinished.folder().resolve("visit");
+        Path tables = Files.createDirectory(unfinished.folder().resolve("tables"));
         VisitFolder folder = new VisitFolder(making);
         Files.createDirectories(folder.originals());
         Files.createDirectories(folder.pages());
-        BagCheck check = bag.check(path -> place(making, path), progress);
+        BagCheck check = bag.check(path -> place(making, tables, path), progress);
         Optional<String> problem = check.firstProblem();
         if (problem.isPresent()) {
             throw refused(
                     file, "is damaged: " + problem.get() + "; nothing was restored, take another copy of the archive");
         }
-        try (VisitStore store = VisitStore.openForReading(making)) {
-            List<String> faults = StoreAudit.of(store);
-            if (!faults.isEmpty()) {
-                throw refused(file, "holds a visit that does not hold together: " + faults.get(0));
+        try {
+            CustomsSlip slip = opening.receive(making);
+            try (VisitStore store = opening.forReading(making)) {
+                List<String> faults = ArchiveProof.faults(store, tables, bag.info(ArchiveProof.HEAD), check, catalog);
+                return compared(visit, store, check, named(slip, making, visit), faults);
             }
-            return compared(visit, store.read().photos(), check);
         } catch (VisitProblem e) {
             throw refused(
                     file,
@@ -118,9 +146,23 @@ public final class Restoring {
         }
     }
 
-    /** Where a file of the payload belongs in the visit; tables are only checked, since the database holds them. */
-    private static Optional<OutputStream> place(Path making, String path) throws IOException {
-        boolean wanted = path.equals(DATABASE) || FOLDERS.stream().anyMatch(path::startsWith);
+    private static List<String> named(CustomsSlip slip, Path making, Path visit) {
+        List<String> lines = new ArrayList<>(slip.lines());
+        slip.footing()
+                .filter(footing -> !slip.isEmpty())
+                .map(footing -> footing.replace(making.toString(), visit.toString()))
+                .ifPresent(lines::add);
+        return lines;
+    }
+
+    /** Where a file of the payload belongs in the visit; tables lie aside, to be compared with the database. */
+    private static Optional<OutputStream> place(Path making, Path tables, String path) throws IOException {
+        if (path.startsWith(ArchiveProof.TABLES)) {
+            return ArchiveProof.table(path, tables);
+        }
+        boolean wanted = path.equals(DATABASE)
+                || path.startsWith(LISTS)
+                || FOLDERS.stream().anyMatch(path::startsWith);
         if (!wanted) {
             return Optional.empty();
         }
@@ -138,17 +180,32 @@ public final class Restoring {
                 Files.newOutputStream(target, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)));
     }
 
-    private static Restored compared(Path visit, List<Photo> photos, BagCheck check) {
+    private static Restored compared(
+            Path visit, VisitStore store, BagCheck check, List<String> leftOut, List<String> faults)
+            throws VisitProblem {
         List<String> changed = new ArrayList<>();
         List<String> missing = new ArrayList<>();
+        List<Photo> photos = store.read().photos();
         for (Photo photo : photos) {
             PhotoFile file = photo.file();
-            if (!check.hashes().containsKey(PAYLOAD + file.stored())) {
+            Optional<Sha256> hash = ArchiveProof.hash(check, file);
+            if (hash.isEmpty()) {
                 missing.add(file.stored());
-            } else if (!check.hashes().get(PAYLOAD + file.stored()).equals(file.sha256())) {
+            } else if (!hash.get().equals(file.sha256())) {
                 changed.add(file.stored());
             }
         }
-        return new Restored(visit, photos.size(), changed, missing);
+        List<String> others = faults.stream()
+                .filter(fault -> changed.stream().noneMatch(fault::contains))
+                .toList();
+        return new Restored(
+                visit,
+                photos.size(),
+                changed,
+                missing,
+                leftOut,
+                others,
+                VisitLists.cameWith(store.folder().root()),
+                store.logHead());
     }
 }

@@ -2,11 +2,13 @@ package quarterlight.edit;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.Future;
 import java.util.function.BiFunction;
+import java.util.function.Consumer;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.compare.Comparison;
@@ -32,6 +34,8 @@ import quarterlight.page.report.ReportPages;
 import quarterlight.page.report.ReportPhotos;
 import quarterlight.photo.pixels.JpegWriter;
 import quarterlight.photo.worker.DecodingWorkers;
+import quarterlight.store.CustomsSlip;
+import quarterlight.store.VisitOpening;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.table.TableUnreadable;
@@ -61,23 +65,32 @@ public final class VisitWork {
 
     /** @throws TableUnreadable if the user's own list of date patterns cannot be read */
     public Findings findings(Path folder, VisitRecord visit) throws TableUnreadable {
-        return Findings.of(visit, catalog, areas.apply(folder, visit.facts()), DatePatternTable.load(settings));
+        return Findings.of(visit, catalog, areas.apply(folder, visit.facts()), patterns(folder));
     }
 
     /** How far each zone is covered by what a visit holds now, in the order of the walk; asked for by the user's own lists if there are any. */
-    public List<ZoneCoverage> coverage(Findings findings, VisitRecord visit) throws TableUnreadable {
+    public List<ZoneCoverage> coverage(Path folder, Findings findings, VisitRecord visit) throws TableUnreadable {
         return Coverage.zones(
-                visit, findings.catalog(), findings.thickness(), findings.rust(), CoverageTable.load(settings));
+                visit,
+                findings.catalog(),
+                findings.thickness(),
+                findings.rust(),
+                CoverageTable.load(VisitLists.folder(folder, settings)));
     }
 
-    /** What date codes are read by: the program's patterns and the inspector's own. */
-    public DatePatterns patterns() throws TableUnreadable {
-        return DatePatternTable.load(settings);
+    /** What date codes of a visit in a folder are read by: the program's patterns and the inspector's own, or those that came with the visit. */
+    public DatePatterns patterns(Path folder) throws TableUnreadable {
+        return DatePatternTable.load(VisitLists.folder(folder, settings));
+    }
+
+    /** Opens visits for reading, and tells what of a received one was left out. */
+    public VisitOpening visits(Consumer<CustomsSlip> teller) {
+        return VisitOpening.by(Clock.systemUTC()).onThisComputer(settings).telling(teller);
     }
 
     /** The functions worth trying: the inspector's own list, else the program's. */
-    public TrialList trials() throws TableUnreadable {
-        return TrialTable.load(settings);
+    public TrialList trials(Path folder) throws TableUnreadable {
+        return TrialTable.load(VisitLists.folder(folder, settings));
     }
 
     /** Makes the diagram page and the report of a visit in a folder, all of them or none; what was made. */
@@ -111,10 +124,12 @@ public final class VisitWork {
             List<Future<Path>> drawn = new VisitPages(
                             findings, diagram, places, pictures.thumbnails(thumbnails.by(visit)), matters)
                     .start(out, paper, workers);
-            List<Gap> gaps = coverage(findings, visit).stream()
+            List<Gap> gaps = coverage(folder, findings, visit).stream()
                     .flatMap(zone -> zone.gaps().stream())
                     .toList();
-            new ReportPages(findings, diagram, places, gaps, matters, pictures).write(out, paper, photos, workers);
+            new ReportPages(findings, diagram, places, gaps, matters, pictures)
+                    .anchoredBy(store.logHead())
+                    .write(out, paper, photos, workers);
             for (Future<Path> page : drawn) {
                 PageWorkers.result(page);
             }

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import quarterlight.store.log.Names;
 import quarterlight.visit.StoredRows;
 import quarterlight.visit.row.RecordKind;
 
@@ -39,10 +40,10 @@ final class AllTables {
         return List.copyOf(found);
     }
 
-    /** The name comes from the schema and never from outside. */
     private static StoredRows rows(Connection connection, String table, String name) throws SQLException {
         Set<String> flags = flags(connection, table);
-        try (PreparedStatement select = connection.prepareStatement("SELECT * FROM main." + table + " ORDER BY id");
+        try (PreparedStatement select =
+                        connection.prepareStatement("SELECT * FROM main." + Names.quoted(table) + " ORDER BY id");
                 ResultSet result = select.executeQuery()) {
             List<String> columns = new ArrayList<>();
             for (int i = 1; i <= result.getMetaData().getColumnCount(); i++) {

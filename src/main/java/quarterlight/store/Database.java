@@ -7,6 +7,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import org.sqlite.SQLiteConfig;
+import quarterlight.store.customs.Customs;
 
 /** Opens connections to SQLite files, and runs the few statements that are no query of a table. */
 final class Database {
@@ -34,6 +35,18 @@ final class Database {
         return connect(address(file) + "?mode=ro&immutable=1", WAIT_MS);
     }
 
+    /** Opens a file that came from somebody else for reading; nothing of it is run. */
+    static Connection openSuspect(Path file, boolean alone, long maxMillis) throws SQLException {
+        Connection connection = alone ? openImmutable(file) : openReadOnly(file);
+        try {
+            Customs.restrain(connection, maxMillis);
+            return connection;
+        } catch (SQLException e) {
+            connection.close();
+            throw e;
+        }
+    }
+
     static Connection openInMemory() throws SQLException {
         return connect("jdbc:sqlite::memory:", WAIT_MS);
     }
@@ -59,7 +72,15 @@ final class Database {
         }
     }
 
+    /** Runs one statement; whatever a text holds behind its first statement is never run. */
     static void run(Connection connection, String sql) throws SQLException {
+        try (PreparedStatement statement = connection.prepareStatement(sql)) {
+            statement.execute();
+        }
+    }
+
+    /** Runs all statements of a text of the program's own. */
+    static void runScript(Connection connection, String sql) throws SQLException {
         try (Statement statement = connection.createStatement()) {
             statement.executeUpdate(sql);
         }
@@ -67,15 +88,15 @@ final class Database {
 
     /** The first cell of the first row as text, as a PRAGMA answers. */
     static String ask(Connection connection, String sql) throws SQLException {
-        try (Statement statement = connection.createStatement();
-                ResultSet result = statement.executeQuery(sql)) {
+        try (PreparedStatement statement = connection.prepareStatement(sql);
+                ResultSet result = statement.executeQuery()) {
             return result.next() ? String.valueOf(result.getString(1)) : "";
         }
     }
 
     static long askNumber(Connection connection, String sql) throws SQLException {
-        try (Statement statement = connection.createStatement();
-                ResultSet result = statement.executeQuery(sql)) {
+        try (PreparedStatement statement = connection.prepareStatement(sql);
+                ResultSet result = statement.executeQuery()) {
             return result.next() ? result.getLong(1) : 0;
         }
     }

@@ -1,5 +1,6 @@
 package quarterlight.store;
 
+import java.io.IOException;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
@@ -8,18 +9,24 @@ import java.util.Deque;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
-import quarterlight.store.rows.LogEntry;
-import quarterlight.store.rows.LogTable;
+import quarterlight.store.log.HeadFile;
+import quarterlight.store.log.LogChain;
+import quarterlight.store.log.LogHead;
 
 /**
  * Edits as transactions, and the steps they make for undo and redo. What it remembers changes only after a transaction
  * was committed. The store sees to it that calls take turns.
  */
-final class Editing {
+final class Editing implements AutoCloseable {
+    private static final System.Logger LOG = System.getLogger(Editing.class.getName());
+
     private final Connection connection;
     private final UndoJournal journal;
-    private final LogTable log;
+    private final LogChain log;
+    private final HeadFile headFile;
     private final Clock clock;
+    private Optional<LogHead> head;
+    private Optional<LogHead> coming = Optional.empty();
     private final Deque<Step> undo = new ArrayDeque<>();
     private final Deque<Step> redo = new ArrayDeque<>();
     private final Set<String> touched = new HashSet<>();
@@ -40,11 +47,14 @@ final class Editing {
         boolean run() throws SQLException;
     }
 
-    Editing(Connection connection, UndoJournal journal, Clock clock) {
+    /** @param headFile written after each commit, closed with this */
+    Editing(Connection connection, UndoJournal journal, Clock clock, HeadFile headFile) throws SQLException {
         this.connection = connection;
         this.journal = journal;
-        this.log = new LogTable(connection);
+        this.log = new LogChain(connection);
         this.clock = clock;
+        this.headFile = headFile;
+        this.head = log.head();
     }
 
     <T> Outcome<T> edit(String label, Optional<EditGroup> group, Edit<T> body) throws SQLException {
@@ -138,8 +148,29 @@ final class Editing {
 
     private boolean record(String label, long before) throws SQLException {
         touched.addAll(journal.tables(before));
-        log.add(new LogEntry(clock.instant(), label, journal.summary(before)));
+        coming = Optional.of(log.add(
+                head, new LogChain.Saying(clock.instant(), label, journal.summary(before)), journal.states(before)));
         return true;
+    }
+
+    /** The edit is saved whether the head can be kept or not; a head that lags behind is none that was cut off. */
+    private void keepHead() {
+        head = coming;
+        try {
+            headFile.write(head.orElseThrow());
+        } catch (IOException e) {
+            LOG.log(System.Logger.Level.WARNING, "the head of the edit log could not be kept", e);
+        }
+    }
+
+    /** Brings the head of the log to the disk for good. */
+    @Override
+    public void close() {
+        try (headFile) {
+            headFile.force();
+        } catch (IOException e) {
+            LOG.log(System.Logger.Level.WARNING, "the head of the edit log could not be kept", e);
+        }
     }
 
     private boolean transaction(Work work) throws SQLException {
@@ -150,6 +181,7 @@ final class Editing {
             keep = work.run();
             if (keep) {
                 Database.run(connection, "COMMIT");
+                keepHead();
             }
             done = keep;
         } finally {

@@ -9,6 +9,10 @@ import java.sql.SQLException;
 import java.time.Instant;
 import quarterlight.file.Lasting;
 import quarterlight.file.Unfinished;
+import quarterlight.store.log.ComputerKey;
+import quarterlight.store.log.HeadFile;
+import quarterlight.store.log.LogChain;
+import quarterlight.store.log.LogHead;
 import quarterlight.store.rows.FactsTable;
 import quarterlight.visit.VisitFacts;
 
@@ -16,10 +20,12 @@ import quarterlight.visit.VisitFacts;
 final class NewVisit {
     private final Path path;
     private final Schema schema;
+    private final ComputerKey key;
 
-    NewVisit(Path path, Schema schema) {
+    NewVisit(Path path, Schema schema, ComputerKey key) {
         this.path = path;
         this.schema = schema;
+        this.key = key;
     }
 
     /** @throws VisitExists if something is at the path */
@@ -54,6 +60,11 @@ final class NewVisit {
         try (Connection connection = Database.open(folder.database())) {
             schema.apply(connection);
             new FactsTable(connection).add(facts, madeAt);
+            LogHead head = new LogChain(connection).begin(LogChain.MADE, madeAt);
+            try (HeadFile file = HeadFile.open(folder.head(), key)) {
+                file.write(head);
+                file.force();
+            }
         }
     }
 

@@ -18,7 +18,12 @@ record Schema(List<String> steps) {
     static final int APPLICATION_ID = 0x514C5654;
 
     private static final List<String> FILES =
-            List.of("0001-visit.sql", "0002-notes.sql", "0003-several-photos.sql", "0004-whole-digests.sql");
+            List.of(
+                    "0001-visit.sql",
+                    "0002-notes.sql",
+                    "0003-several-photos.sql",
+                    "0004-whole-digests.sql",
+                    "0005-chain.sql");
 
     Schema {
         steps = List.copyOf(steps);
@@ -63,23 +68,42 @@ record Schema(List<String> steps) {
         return found < version();
     }
 
-    /** Brings a database to this schema, from any older one or from nothing. */
-    void apply(Connection connection) throws SQLException {
-        for (int done = versionOf(connection); done < version(); done++) {
-            applyStep(connection, done + 1);
-        }
+    /** What is done at the end of the transaction that brings a database to this schema. */
+    @FunctionalInterface
+    interface Ending {
+        /** Does nothing. */
+        Ending NONE = connection -> {};
+
+        void run(Connection connection) throws SQLException;
     }
 
-    private void applyStep(Connection connection, int step) throws SQLException {
+    /** Brings a database to this schema, from any older one or from nothing, in one transaction. */
+    void apply(Connection connection, Ending ending) throws SQLException {
+        int from = versionOf(connection);
+        if (from >= version()) {
+            return;
+        }
         Database.run(connection, "BEGIN IMMEDIATE");
         try {
-            Database.run(connection, steps.get(step - 1));
+            for (String step : steps.subList(from, version())) {
+                Database.runScript(connection, step);
+            }
             Database.run(connection, "PRAGMA application_id = " + APPLICATION_ID);
-            Database.run(connection, "PRAGMA user_version = " + step);
+            Database.run(connection, "PRAGMA user_version = " + version());
+            ending.run(connection);
             Database.run(connection, "COMMIT");
         } catch (SQLException e) {
             Database.run(connection, "ROLLBACK");
             throw e;
         }
+    }
+
+    void apply(Connection connection) throws SQLException {
+        apply(connection, Ending.NONE);
+    }
+
+    /** This schema as it was when it had so many steps. */
+    Schema at(int version) {
+        return new Schema(steps.subList(0, version));
     }
 }

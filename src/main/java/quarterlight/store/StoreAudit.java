@@ -7,7 +7,12 @@ import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import quarterlight.store.log.LogChain;
+import quarterlight.store.log.LogHead;
+import quarterlight.store.log.LogReplay;
+import quarterlight.store.rows.RowCheck;
 
 /** Checks the database of a visit against itself. */
 public final class StoreAudit {
@@ -21,6 +26,8 @@ public final class StoreAudit {
      */
     public static List<String> of(VisitStore store) {
         List<String> found = new ArrayList<>();
+        found.addAll(store.arrival().leftOut());
+        store.arrival().headFault().ifPresent(found::add);
         try {
             found.addAll(store.query(StoreAudit::check));
             store.read();
@@ -28,6 +35,22 @@ public final class StoreAudit {
             found.add(e.getMessage());
         }
         return List.copyOf(found);
+    }
+
+    /**
+     * Whether the edit log ends as somebody was told that it does.
+     *
+     * @param told number and hash of the last entry, as {@link VisitStore#logHead} gave it
+     */
+    public static Optional<String> ofHead(VisitStore store, String told) throws VisitUnreadable {
+        String[] parts = told.strip().split(" ");
+        boolean holds = parts.length == 2
+                && parts[0].matches("\\d{1,15}")
+                && store.query(c -> new LogChain(c).holds(new LogHead(Long.parseLong(parts[0]), parts[1])));
+        return holds
+                ? Optional.empty()
+                : Optional.of("The edit log does not hold the entry \"" + told.replaceAll("\\p{C}+", " ")
+                        + "\", which it is said to end with.");
     }
 
     private static List<String> check(Connection connection) throws SQLException {
@@ -49,6 +72,28 @@ public final class StoreAudit {
             }
         }
         found.addAll(unknownPhotos(connection));
+        found.addAll(sameFiles(connection));
+        for (RecordKind<?> kind : RecordKind.all()) {
+            for (RowCheck.Fault fault : RowCheck.of(connection, kind.shape())) {
+                found.add("Row " + fault.id() + " of table " + fault.table() + ": " + fault.why() + ".");
+            }
+        }
+        found.addAll(LogReplay.of(connection).faults(UndoJournal.tables(connection)));
+        return found;
+    }
+
+    private static final String SAME_FILES =
+            "SELECT stored, group_concat(id, ', ') FROM photo GROUP BY stored HAVING count(*) > 1 ORDER BY stored";
+
+    private static List<String> sameFiles(Connection connection) throws SQLException {
+        List<String> found = new ArrayList<>();
+        try (Statement statement = connection.createStatement();
+                ResultSet rows = statement.executeQuery(SAME_FILES)) {
+            while (rows.next()) {
+                found.add(
+                        "Rows " + rows.getString(2) + " of table photo name the same file " + rows.getString(1) + ".");
+            }
+        }
         return found;
     }
 

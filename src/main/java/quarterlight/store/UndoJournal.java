@@ -1,14 +1,22 @@
 package quarterlight.store;
 
+import static quarterlight.store.log.Names.quoted;
+import static quarterlight.store.log.Names.text;
+
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
+import quarterlight.store.log.Names;
+import quarterlight.store.log.RowStates;
+import quarterlight.store.log.RowsNow;
 
 /**
  * The inverse of every row change since the visit was opened, written by temporary triggers that are generated from the
@@ -32,10 +40,11 @@ final class UndoJournal {
                 connection,
                 """
                 CREATE TEMP TABLE undo_journal (
-                    seq     INTEGER PRIMARY KEY,
-                    changed TEXT NOT NULL,
-                    way     TEXT NOT NULL,
-                    inverse TEXT NOT NULL
+                    seq        INTEGER PRIMARY KEY,
+                    changed    TEXT NOT NULL,
+                    changed_id INTEGER NOT NULL,
+                    way        TEXT NOT NULL,
+                    inverse    TEXT NOT NULL
                 ) STRICT
                 """);
         for (String table : tables(connection)) {
@@ -53,45 +62,61 @@ final class UndoJournal {
                         + " ORDER BY name");
     }
 
+    /** Names of columns go into statements as identifiers, into the texts of inverse statements as texts that hold identifiers. */
     private static void track(Connection connection, String table) throws SQLException {
-        List<String> columns = column(connection, "SELECT name FROM pragma_table_info('" + table + "') ORDER BY cid");
-        String differs =
-                columns.stream().map(c -> "OLD." + c + " IS NOT NEW." + c).collect(Collectors.joining(" OR "));
+        List<String> columns =
+                column(connection, "SELECT name FROM pragma_table_info(" + text(table) + ") ORDER BY cid");
+        String differs = columns.stream()
+                .map(c -> "OLD." + quoted(c) + " IS NOT NEW." + quoted(c))
+                .collect(Collectors.joining(" OR "));
         String restored = columns.stream()
-                .map(c -> "'" + c + " = ' || quote(OLD." + c + ")")
+                .map(c -> text(quoted(c) + " = ") + " || quote(OLD." + quoted(c) + ")")
                 .collect(Collectors.joining(" || ', ' || "));
-        String values = columns.stream().map(c -> "quote(OLD." + c + ")").collect(Collectors.joining(" || ', ' || "));
-        trigger(connection, table, "AFTER INSERT", "", "added", "'DELETE FROM " + table + " WHERE id = ' || NEW.id");
+        String values =
+                columns.stream().map(c -> "quote(OLD." + quoted(c) + ")").collect(Collectors.joining(" || ', ' || "));
+        String names = columns.stream().map(Names::quoted).collect(Collectors.joining(", "));
+        String name = "main." + quoted(table);
+        trigger(
+                connection,
+                table,
+                "AFTER INSERT",
+                "added",
+                "NEW",
+                text("DELETE FROM " + name + " WHERE id = ") + " || NEW.id");
         trigger(
                 connection,
                 table,
                 "AFTER UPDATE",
-                "WHEN " + differs,
                 "changed",
-                "'UPDATE " + table + " SET ' || " + restored + " || ' WHERE id = ' || NEW.id");
+                "NEW",
+                text("UPDATE " + name + " SET ") + " || " + restored + " || ' WHERE id = ' || NEW.id",
+                differs);
         trigger(
                 connection,
                 table,
                 "BEFORE DELETE",
-                "",
                 "removed",
-                "'INSERT INTO " + table + " (" + String.join(", ", columns) + ") VALUES (' || " + values + " || ')'");
+                "OLD",
+                text("INSERT INTO " + name + " (" + names + ") VALUES (") + " || " + values + " || ')'");
     }
 
+    /** @param row NEW or OLD, whose number is noted */
     private static void trigger(
-            Connection connection, String table, String event, String condition, String way, String inverse)
+            Connection connection, String table, String event, String way, String row, String inverse, String... when)
             throws SQLException {
+        String condition = when.length == 0 ? "" : " WHEN " + when[0];
         Database.run(
                 connection,
-                "CREATE TEMP TRIGGER undo_" + way + "_" + table + " " + event + " ON main." + table + " " + condition
-                        + " BEGIN INSERT INTO undo_journal (changed, way, inverse) VALUES ('" + table + "', '" + way
-                        + "', " + inverse + "); END");
+                "CREATE TEMP TRIGGER " + quoted("undo_" + way + "_" + table) + " " + event + " ON main."
+                        + quoted(table) + condition
+                        + " BEGIN INSERT INTO undo_journal (changed, changed_id, way, inverse) VALUES (" + text(table)
+                        + ", " + row + ".id, " + text(way) + ", " + inverse + "); END");
     }
 
     private static List<String> column(Connection connection, String sql) throws SQLException {
         List<String> found = new ArrayList<>();
-        try (Statement statement = connection.createStatement();
-                ResultSet result = statement.executeQuery(sql)) {
+        try (PreparedStatement statement = connection.prepareStatement(sql);
+                ResultSet result = statement.executeQuery()) {
             while (result.next()) {
                 found.add(result.getString(1));
             }
@@ -119,6 +144,29 @@ final class UndoJournal {
         return found;
     }
 
+    private static final String NUMBERS = "SELECT changed_id FROM temp.undo_journal WHERE changed = ? AND seq > ?";
+
+    /** What the rows changed by the entries above {@code after} are now. */
+    RowStates states(long after) throws SQLException {
+        Map<String, Set<Long>> changed = new TreeMap<>();
+        try (PreparedStatement select =
+                connection.prepareStatement("SELECT changed, changed_id FROM temp.undo_journal WHERE seq > ?")) {
+            select.setLong(1, after);
+            try (ResultSet result = select.executeQuery()) {
+                while (result.next()) {
+                    changed.computeIfAbsent(result.getString(1), table -> new TreeSet<>())
+                            .add(result.getLong(2));
+                }
+            }
+        }
+        RowStates states = new RowStates();
+        RowsNow now = new RowsNow(connection);
+        for (Map.Entry<String, Set<Long>> table : changed.entrySet()) {
+            now.add(table.getKey(), NUMBERS, after, table.getValue(), states);
+        }
+        return states;
+    }
+
     /** The rows changed by the entries above {@code after} in words: {@code pin added 3, photo changed 1}. */
     String summary(long after) throws SQLException {
         List<String> parts = new ArrayList<>();
@@ -144,10 +192,8 @@ final class UndoJournal {
         List<String> inverses = entries(first, last);
         drop(first, last);
         long before = last();
-        try (Statement statement = connection.createStatement()) {
-            for (String inverse : inverses) {
-                statement.executeUpdate(inverse);
-            }
+        for (String inverse : inverses) {
+            Database.run(connection, inverse);
         }
         return before;
     }

@@ -5,9 +5,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.time.Instant;
+import java.util.List;
 import org.sqlite.SQLiteConnection;
 import quarterlight.file.Lasting;
 import quarterlight.file.Unfinished;
+import quarterlight.store.log.LogChain;
+import quarterlight.store.log.LogReplay;
+import quarterlight.store.log.RowStates;
 
 /** Brings the database of an older schema to the present one, after a copy of it was put beside it. */
 final class Upgrade {
@@ -21,10 +26,28 @@ final class Upgrade {
         return new Upgrade(folder);
     }
 
-    void run(Connection connection, Schema schema) throws SQLException, VisitUnwritable {
+    void run(Connection connection, Schema schema, Instant now) throws SQLException, VisitUnwritable {
         keepCopy(connection);
-        schema.apply(connection);
+        apply(connection, schema, now);
+        begin(connection, now);
         EarlierNames.replace(folder, connection);
+    }
+
+    /** Brings a database to a schema, and lets its log tell which rows that changed; rows that were not as the log has them stay so. */
+    static void apply(Connection connection, Schema schema, Instant now) throws SQLException {
+        boolean chained =
+                LogChain.isKept(connection) && new LogChain(connection).head().isPresent();
+        if (!chained) {
+            schema.apply(connection);
+            return;
+        }
+        List<String> before = UndoJournal.tables(connection);
+        LogReplay.Agreed agreed = LogReplay.of(connection).agreed(before);
+        schema.apply(connection, inside -> {
+            LogChain chain = new LogChain(inside);
+            RowStates changed = agreed.changed(inside, before, UndoJournal.tables(inside));
+            chain.add(chain.head(), new LogChain.Saying(now, "Upgrade to schema " + schema.version(), ""), changed);
+        });
     }
 
     /** The copy appears under its name only when it is whole and lasts. */
@@ -40,6 +63,14 @@ final class Upgrade {
         }
     }
 
+    /** Begins the chain of a log that has none. */
+    private static void begin(Connection connection, Instant now) throws SQLException {
+        LogChain chain = new LogChain(connection);
+        if (chain.head().isEmpty()) {
+            chain.begin(LogChain.BEGINS, now);
+        }
+    }
+
     private Path freeName(int version) {
         Path name = folder.root().resolve("visit-schema-" + version + ".db");
         for (int n = 2; Files.exists(name); n++) {
@@ -49,13 +80,14 @@ final class Upgrade {
     }
 
     /** A copy in memory in the present schema, for a reader that changes nothing on the disk. */
-    static Connection inMemory(Connection source, Schema schema) throws SQLException {
+    static Connection inMemory(Connection source, Schema schema, Instant now) throws SQLException {
         byte[] bytes = ((SQLiteConnection) source).serialize("main");
         keepNoLog(bytes);
         Connection copy = Database.openInMemory();
         try {
             ((SQLiteConnection) copy).deserialize("main", bytes);
-            schema.apply(copy);
+            apply(copy, schema, now);
+            begin(copy, now);
             return copy;
         } catch (SQLException e) {
             copy.close();

@@ -21,6 +21,11 @@ public record VisitFolder(Path root) {
         return root.resolve("visit.db");
     }
 
+    /** The end of the edit log and the seal of the computer that wrote it. */
+    Path head() {
+        return root.resolve("visit.head");
+    }
+
     /** Photos and films as they came. */
     public Path originals() {
         return root.resolve("originals");

@@ -2,51 +2,104 @@ package quarterlight.store;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Consumer;
+import quarterlight.store.customs.Declared;
+import quarterlight.store.log.ComputerKey;
+import quarterlight.store.log.HeadFile;
+import quarterlight.store.log.LogChain;
+import quarterlight.store.log.LogHead;
 import quarterlight.visit.VisitFacts;
 
-/** How visits are made and opened: with which clock, under which guard of threads, to which schema. Immutable. */
+/**
+ * How visits are made and opened: with which clock, under which guard of threads, to which schema, and by which key of the computer. A visit that
+ * bears the seal of this computer, declares what it should and holds the end of its log is opened as it is; any other is taken over row by
+ * row. Immutable.
+ */
 public final class VisitOpening {
     private static final System.Logger LOG = System.getLogger(VisitOpening.class.getName());
 
     private final Clock clock;
     private final Runnable threadGuard;
     private final Schema schema;
+    private final ComputerKey key;
+    private final Consumer<CustomsSlip> teller;
 
     VisitOpening(Clock clock, Runnable threadGuard, Schema schema) {
+        this(clock, threadGuard, schema, ComputerKey.NONE, slip -> {});
+    }
+
+    private VisitOpening(
+            Clock clock, Runnable threadGuard, Schema schema, ComputerKey key, Consumer<CustomsSlip> teller) {
         this.clock = Objects.requireNonNull(clock, "clock");
         this.threadGuard = Objects.requireNonNull(threadGuard, "threadGuard");
         this.schema = schema;
+        this.key = Objects.requireNonNull(key, "key");
+        this.teller = Objects.requireNonNull(teller, "teller");
     }
 
     /** Loads what the first visit needs; may be called beside other work, so that the first need not wait. */
     public static void prepare() {
         try {
-            Database.openInMemory().close();
+            Declarations.of(Schema.current());
         } catch (SQLException e) {
             LOG.log(System.Logger.Level.WARNING, "the database cannot be used", e);
         }
     }
 
-    /** @param clock gives the times of the edit log */
+    /** Without a key every visit counts as this computer's own. @param clock gives the times of the edit log */
     public static VisitOpening by(Clock clock) {
         return new VisitOpening(clock, () -> {}, Schema.current());
     }
 
     /** @param guard runs before every use of the database and throws on a thread that must not wait for it */
     public VisitOpening guardedBy(Runnable guard) {
-        return new VisitOpening(clock, guard, schema);
+        return new VisitOpening(clock, guard, schema, key, teller);
+    }
+
+    /** @param settings the folder that keeps the key by which this computer knows its own visits; made if it is not there */
+    public VisitOpening onThisComputer(Path settings) {
+        return new VisitOpening(clock, threadGuard, schema, ComputerKey.in(settings), teller);
+    }
+
+    /** Takes every visit for one from somebody else, and tells nobody but the audit what was left out. */
+    public VisitOpening trustingNothing() {
+        return new VisitOpening(clock, threadGuard, schema, ComputerKey.stranger(), slip -> {});
+    }
+
+    /**
+     * Takes the database of a folder over that was just unpacked, and seals it; nobody else may have it open.
+     *
+     * @return what was left out or set right
+     */
+    public CustomsSlip receive(Path path) throws VisitProblem {
+        threadGuard.run();
+        VisitFolder folder = existing(path);
+        requireNoHotJournal(folder);
+        try {
+            return new Receiving(folder, schema, clock.instant())
+                    .onDisk(key, new Beside(folder).isQuiet(), Optional.empty());
+        } catch (SQLException e) {
+            throw new VisitUnreadable(folder.root(), Failed.reason(e), e);
+        }
+    }
+
+    /** @param listener told, before the visit opens, what of a visit that was received was left out; not told if that is nothing */
+    public VisitOpening telling(Consumer<CustomsSlip> listener) {
+        return new VisitOpening(clock, threadGuard, schema, key, listener);
     }
 
     /** See {@link VisitStore#create}. */
     public VisitStore create(Path path, VisitFacts facts) throws VisitProblem {
         threadGuard.run();
-        new NewVisit(path, schema).make(facts, clock.instant());
+        new NewVisit(path, schema, key).make(facts, clock.instant());
         return forEditing(path);
     }
 
@@ -54,6 +107,7 @@ public final class VisitOpening {
     public VisitStore forEditing(Path path) throws VisitProblem {
         threadGuard.run();
         VisitFolder folder = existing(path);
+        clearLock(folder);
         EditLock lock = EditLock.take(folder);
         try {
             folder.clearLeftovers();
@@ -64,22 +118,111 @@ public final class VisitOpening {
         }
     }
 
+    private static void clearLock(VisitFolder folder) throws VisitUnwritable {
+        try {
+            new Beside(folder).clearLock();
+        } catch (IOException e) {
+            throw new VisitUnwritable(folder.root(), "its visit.lock cannot be made anew", e);
+        }
+    }
+
     private VisitStore edited(VisitFolder folder, EditLock lock) throws VisitProblem {
         try {
-            Connection connection = Database.open(folder.database());
-            try {
-                if (schema.isOlder(connection, folder.root())) {
-                    Upgrade.of(folder).run(connection, schema);
-                }
-                keepAheadLog(connection);
-                Editing editing = new Editing(connection, UndoJournal.install(connection), clock);
-                return new VisitStore(folder, threadGuard, connection, Optional.of(lock), Optional.of(editing));
-            } catch (SQLException | VisitProblem | RuntimeException e) {
-                connection.close();
-                throw e;
+            Optional<HeadFile.Kept> kept = HeadFile.read(folder.head(), key);
+            Arrival arrival = Arrival.PLAIN;
+            Optional<Connection> own = own(folder, kept, true);
+            if (own.isEmpty()) {
+                CustomsSlip slip = new Receiving(folder, schema, clock.instant())
+                        .onDisk(key, new Beside(folder).isQuiet(), kept.map(HeadFile.Kept::head));
+                tell(slip);
+                arrival = new Arrival(slip.lines(), Optional.empty());
             }
+            Connection connection = own.isPresent() ? own.get() : Database.open(folder.database());
+            return editing(folder, lock, connection, arrival);
         } catch (SQLException e) {
             throw problem(folder, e);
+        }
+    }
+
+    private VisitStore editing(VisitFolder folder, EditLock lock, Connection connection, Arrival arrival)
+            throws SQLException, VisitProblem {
+        try {
+            if (schema.isOlder(connection, folder.root())) {
+                Upgrade.of(folder).run(connection, schema, clock.instant());
+            }
+            keepAheadLog(connection);
+            HeadFile head = HeadFile.open(folder.head(), key);
+            Optional<LogHead> end = new LogChain(connection).head();
+            if (end.isPresent()) {
+                head.write(end.get());
+            }
+            Editing editing = new Editing(connection, UndoJournal.install(connection), clock, head);
+            return new VisitStore(folder, threadGuard, connection, Optional.of(lock), Optional.of(editing), arrival);
+        } catch (IOException e) {
+            connection.close();
+            throw new VisitUnwritable(folder.root(), "its visit.head cannot be written", e);
+        } catch (SQLException | VisitProblem | RuntimeException e) {
+            connection.close();
+            throw e;
+        }
+    }
+
+    private void tell(CustomsSlip slip) {
+        if (!slip.isEmpty()) {
+            LOG.log(
+                    System.Logger.Level.INFO,
+                    "a visit was taken over, " + slip.lines().size() + " things left out");
+            teller.accept(slip);
+        }
+    }
+
+    /**
+     * A connection to a database that this computer wrote and that is as it was written; empty if it must be taken over row by row.
+     *
+     * @throws VisitUnreadable also if an edit that was cut off cannot be taken back
+     */
+    private Optional<Connection> own(VisitFolder folder, Optional<HeadFile.Kept> kept, boolean writing)
+            throws SQLException, VisitProblem {
+        boolean sealed = !key.tellsApart() || kept.map(HeadFile.Kept::sealed).orElse(false);
+        if (!sealed) {
+            requireNoHotJournal(folder);
+            return Optional.empty();
+        }
+        Connection connection = writing ? Database.open(folder.database()) : readable(folder);
+        boolean keep = false;
+        try {
+            schema.isOlder(connection, folder.root());
+            keep = isAsDeclared(connection) && holdsHead(connection, kept);
+            return keep ? Optional.of(connection) : Optional.empty();
+        } finally {
+            if (!keep) {
+                connection.close();
+            }
+        }
+    }
+
+    private boolean isAsDeclared(Connection connection) throws SQLException {
+        int version = Schema.versionOf(connection);
+        return version > 0
+                && Declared.of(connection)
+                        .sameAs(Declarations.of(schema.at(version)).declared());
+    }
+
+    /** The log may go on beyond the head, which is written after each commit; it may not end before it. */
+    private static boolean holdsHead(Connection connection, Optional<HeadFile.Kept> kept) throws SQLException {
+        return kept.isEmpty()
+                || LogChain.isKept(connection)
+                        && new LogChain(connection).holds(kept.get().head());
+    }
+
+    /** A journal from outside is not played back: it may name other files than the database. */
+    private static void requireNoHotJournal(VisitFolder folder) throws VisitUnreadable {
+        if (new Beside(folder).hasHotJournal()) {
+            throw new VisitUnreadable(
+                    folder.root(),
+                    "it was copied in the middle of an edit (visit.db-journal lies beside visit.db);"
+                            + " open it on the computer that edited it, close it there, and copy it again",
+                    null);
         }
     }
 
@@ -124,49 +267,85 @@ public final class VisitOpening {
         threadGuard.run();
         VisitFolder folder = existing(path);
         try {
-            Connection connection = readable(folder);
-            try {
-                if (schema.isOlder(connection, folder.root())) {
-                    Connection upgraded = Upgrade.inMemory(connection, schema);
-                    connection.close();
-                    connection = upgraded;
-                }
-                return new VisitStore(folder, threadGuard, connection, Optional.empty(), Optional.empty());
-            } catch (SQLException | VisitProblem | RuntimeException e) {
-                connection.close();
-                throw e;
-            }
+            Optional<HeadFile.Kept> kept = HeadFile.read(folder.head(), key);
+            Optional<Connection> own = own(folder, kept, false);
+            return own.isPresent() ? asItIs(folder, own.get(), kept) : takenOver(folder, kept);
         } catch (SQLException e) {
             throw new VisitUnreadable(folder.root(), Failed.reason(e), e);
         }
     }
 
-    private static Connection readable(VisitFolder folder) throws SQLException {
+    private VisitStore asItIs(VisitFolder folder, Connection connection, Optional<HeadFile.Kept> kept)
+            throws SQLException, VisitProblem {
+        try {
+            boolean older = schema.isOlder(connection, folder.root());
+            Arrival arrival = new Arrival(
+                    List.of(), kept.isEmpty() && LogChain.isKept(connection) ? Optional.of(NO_HEAD) : Optional.empty());
+            Connection present = connection;
+            if (older) {
+                present = Upgrade.inMemory(connection, schema, clock.instant());
+                connection.close();
+            }
+            return new VisitStore(folder, threadGuard, present, Optional.empty(), Optional.empty(), arrival);
+        } catch (SQLException | VisitProblem | RuntimeException e) {
+            connection.close();
+            throw e;
+        }
+    }
+
+    private VisitStore takenOver(VisitFolder folder, Optional<HeadFile.Kept> kept) throws SQLException, VisitProblem {
+        Receiving.Received received = new Receiving(folder, schema, clock.instant())
+                .intoMemory(new Beside(folder).isQuiet(), kept.map(HeadFile.Kept::head));
+        tell(new CustomsSlip(folder.root(), received.lines(), Optional.of(folder.database())));
+        Arrival arrival = new Arrival(received.lines(), Optional.empty());
+        return new VisitStore(folder, threadGuard, received.connection(), Optional.empty(), Optional.empty(), arrival);
+    }
+
+    private static final String NO_HEAD =
+            "The file visit.head is gone or says nothing that can be understood, so nothing"
+                    + " tells whether the end of the edit log was cut off.";
+
+    /** An edit that was cut off is taken back by SQLite first; nobody is shown half of it. */
+    private static Connection readable(VisitFolder folder) throws SQLException, VisitUnreadable {
         Connection connection = Database.openReadOnly(folder.database());
         try {
             Schema.versionOf(connection);
             return connection;
         } catch (SQLException e) {
             connection.close();
-            if (Failed.isNoAccess(e) && !hasLog(folder)) {
+            Beside beside = new Beside(folder);
+            if (Failed.isNoAccess(e) && beside.hasHotJournal()) {
+                return recovered(folder);
+            }
+            if (Failed.isNoAccess(e) && !beside.hasLog()) {
                 return Database.openImmutable(folder.database());
             }
             throw e;
         }
     }
 
-    private static boolean hasLog(VisitFolder folder) {
-        try {
-            return Files.size(folder.root().resolve("visit.db-wal")) > 0;
-        } catch (IOException e) {
-            return false;
+    private static Connection recovered(VisitFolder folder) throws SQLException, VisitUnreadable {
+        try (Connection writing = Database.open(folder.database())) {
+            Schema.versionOf(writing);
+        } catch (SQLException e) {
+            throw new VisitUnreadable(
+                    folder.root(),
+                    "an edit of it was cut off and must be taken back first (visit.db-journal lies beside visit.db), and"
+                            + " that cannot be done here; copy the whole folder to a disk that can be written and open"
+                            + " it there",
+                    e);
         }
+        return Database.openReadOnly(folder.database());
     }
 
-    private static VisitFolder existing(Path path) throws VisitMissing {
+    private static VisitFolder existing(Path path) throws VisitMissing, VisitUnreadable {
         VisitFolder folder = new VisitFolder(path);
         if (!Files.isRegularFile(folder.database())) {
             throw new VisitMissing(path);
+        }
+        if (!Files.isRegularFile(folder.database(), LinkOption.NOFOLLOW_LINKS)) {
+            throw new VisitUnreadable(
+                    path, "its visit.db is a link to another place; put the file itself into the folder", null);
         }
         return folder;
     }

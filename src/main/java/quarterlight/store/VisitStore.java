@@ -11,6 +11,8 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
 import quarterlight.store.VisitChange.Way;
+import quarterlight.store.log.LogChain;
+import quarterlight.store.log.LogHead;
 import quarterlight.store.rows.LogEntry;
 import quarterlight.store.rows.LogTable;
 import quarterlight.visit.StoredRows;
@@ -29,6 +31,7 @@ public final class VisitStore implements AutoCloseable {
     private final Connection connection;
     private final Optional<EditLock> lock;
     private final Optional<Editing> editing;
+    private final Arrival arrival;
     private final ReentrantLock turn = new ReentrantLock();
     private final KeptRows kept = new KeptRows();
     private final List<Consumer<VisitChange>> listeners = new CopyOnWriteArrayList<>();
@@ -39,7 +42,9 @@ public final class VisitStore implements AutoCloseable {
             Runnable threadGuard,
             Connection connection,
             Optional<EditLock> lock,
-            Optional<Editing> editing) {
+            Optional<Editing> editing,
+            Arrival arrival) {
+        this.arrival = arrival;
         this.folder = folder;
         this.threadGuard = threadGuard;
         this.connection = connection;
@@ -95,6 +100,16 @@ public final class VisitStore implements AutoCloseable {
     /** What changed when, oldest first. */
     public List<LogEntry> editLog() throws VisitUnreadable {
         return query(c -> new LogTable(c).all());
+    }
+
+    /** The end of the edit log, which stands for all of it: its number and its hash. Empty if it is no chain. */
+    public Optional<String> logHead() throws VisitUnreadable {
+        return query(c -> new LogChain(c).head().map(LogHead::toString));
+    }
+
+    /** How the database came to be open. */
+    Arrival arrival() {
+        return arrival;
     }
 
     /** Every table as it is kept, cell by cell, in alphabetical order: for archives and other programs. */
@@ -272,6 +287,7 @@ public final class VisitStore implements AutoCloseable {
         } catch (SQLException e) {
             LOG.log(System.Logger.Level.WARNING, "the visit " + folder.root() + " could not be closed in order", e);
         } finally {
+            editing.ifPresent(Editing::close);
             lock.ifPresent(EditLock::close);
             turn.unlock();
         }

@@ -56,8 +56,8 @@ public final class Desktop {
         if (GraphicsEnvironment.isHeadless()) {
             return false;
         }
-        Optional<VisitReading> reading =
-                visit.map(folder -> VisitReading.of(folder, clock).begin());
+        Optional<VisitReading> reading = visit.map(folder ->
+                VisitReading.of(folder, clock, log.toAbsolutePath().getParent()).begin());
         CountDownLatch closed = new CountDownLatch(1);
         DeskReadiness.Ready ready;
         try {

@@ -25,6 +25,8 @@ import quarterlight.ui.kit.Texts;
 final class ProblemDialogs implements Problems {
     private static final System.Logger LOG = System.getLogger(ProblemDialogs.class.getName());
 
+    private static final int MAX_LINES = 14;
+
     private final Texts texts;
     private final Component owner;
     private final Path log;
@@ -53,7 +55,17 @@ final class ProblemDialogs implements Problems {
         text.setOpaque(false);
         text.setColumns(48);
         text.setFont(new JLabel().getFont());
-        JOptionPane.showMessageDialog(owner, text, texts.get("app.name"), kind);
+        JOptionPane.showMessageDialog(owner, scrolled(text), texts.get("app.name"), kind);
+    }
+
+    /** A long list is scrolled, so that the button stays on the screen. */
+    private static Component scrolled(JTextArea text) {
+        if (text.getLineCount() <= MAX_LINES) {
+            return text;
+        }
+        text.setRows(MAX_LINES);
+        text.setCaretPosition(0);
+        return new JScrollPane(text);
     }
 
     @Override

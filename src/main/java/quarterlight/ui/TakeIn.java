@@ -124,7 +124,7 @@ final class TakeIn {
                         progress -> new TableFiles(
                                         visit.store(),
                                         parts.catalog(),
-                                        parts.work().patterns())
+                                        parts.work().patterns(visit.folder()))
                                 .read(file),
                         this::add,
                         failure -> {

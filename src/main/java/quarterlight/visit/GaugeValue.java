@@ -9,9 +9,14 @@ import quarterlight.units.ThicknessUnit;
 public sealed interface GaugeValue {
     /** A number; kept as typed, with its unit and its digits. */
     record Measured(BigDecimal typed, ThicknessUnit unit) implements GaugeValue {
+        private static final int MAX_DIGITS = 400;
+
         public Measured {
             Objects.requireNonNull(typed, "typed");
             Objects.requireNonNull(unit, "unit");
+            if (typed.precision() > MAX_DIGITS || Math.abs((long) typed.scale()) > MAX_DIGITS) {
+                throw new IllegalArgumentException("a typed number has no more than " + MAX_DIGITS + " digits");
+            }
         }
 
         public Thickness thickness() {

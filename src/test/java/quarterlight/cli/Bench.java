@@ -127,12 +127,17 @@ final class Bench {
                 Stream<Path> files = Files.list(Path.of(visit))) {
             return store.read() + "\n" + store.editLog() + "\n"
                     + files.map(file -> file.getFileName().toString())
-                            .filter(name -> !name.startsWith("visit."))
+                            .filter(name -> !name.startsWith("visit.") && !name.equals("lists"))
                             .sorted()
                             .toList();
         } catch (VisitProblem | IOException e) {
             throw new AssertionError(e);
         }
+    }
+
+    /** A path that nothing is at yet. */
+    String folder(String name) {
+        return folder.resolve(name).toString();
     }
 
     String file(String name, String text) {

@@ -24,6 +24,7 @@ import quarterlight.archive.ArchiveAudit;
 import quarterlight.archive.BagWriter;
 import quarterlight.archive.RfcBag;
 import quarterlight.store.SampleVisit;
+import quarterlight.store.VisitOpening;
 import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
 import quarterlight.task.Progress;
@@ -34,6 +35,8 @@ import quarterlight.visit.Sha256;
 class ArchivingTest {
     @TempDir
     Path folder;
+
+    private final Restoring restoring = new Restoring(VisitOpening.by(SampleVisit.CLOCK), ZoneTable.load());
 
     private final Archiving archiving = new Archiving(ZoneTable.load(), SampleVisit.CLOCK, (pages, progress) -> {
         Files.createDirectories(pages);
@@ -93,6 +96,15 @@ class ArchivingTest {
         }
     }
 
+    private static String rows(Path visit) throws Exception {
+        try (VisitStore store = VisitStore.openForReading(visit)) {
+            return store.read() + "\n"
+                    + store.tables().stream()
+                            .filter(table -> !table.table().equals("edit-log"))
+                            .toList();
+        }
+    }
+
     private static String everything(Path visit) throws Exception {
         try (VisitStore store = VisitStore.openForReading(visit)) {
             return store.read() + "\n" + store.editLog() + "\n" + store.tables();
@@ -106,7 +118,7 @@ class ArchivingTest {
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {1, 2, 3})
+    @ValueSource(ints = {1, 2, 3, 4, 5})
     void everyRowOfEveryKindComesBack(int schema) throws Exception {
         Path visit = released(schema);
         Path zip = folder.resolve("a.zip");
@@ -115,9 +127,13 @@ class ArchivingTest {
         assertThat(archived.ok()).isFalse();
         assertThat(RfcBag.of(zip).findings()).isEmpty();
         Path back = folder.resolve("back");
-        Restoring.Restored restored = Restoring.restore(zip, back, Progress.NONE);
+        Restoring.Restored restored = restoring.restore(zip, back, Progress.NONE);
         assertThat(restored.missing()).hasSize(2);
-        assertThat(everything(back)).isEqualTo(everything(visit));
+        assertThat(restored.faults()).isEmpty();
+        assertThat(restored.leftOut()).isEmpty();
+        // a visit of an older schema begins its chain whenever it is read, so its log differs by that entry
+        boolean chained = schema >= 5;
+        assertThat(chained ? everything(back) : rows(back)).isEqualTo(chained ? everything(visit) : rows(visit));
         assertThat(names()).containsExactly("a.zip", "back", "released");
     }
 
@@ -136,7 +152,7 @@ class ArchivingTest {
         assertThat(seen.findings()).isEmpty();
         assertThat(seen.text("bag-info.txt")).contains("Bagging-Date: 2026-03-02\n");
         Path back = folder.resolve("back");
-        assertThat(Restoring.restore(zip, back, Progress.NONE).ok()).isTrue();
+        assertThat(restoring.restore(zip, back, Progress.NONE).ok()).isTrue();
         for (String file :
                 List.of("originals/100%-1.JPG", "originals/100%-2.JPG", "pages/report.html", "diagrams/mine.svg")) {
             assertThat(back.resolve(file)).hasSameBinaryContentAs(visit.resolve(file));
@@ -165,7 +181,7 @@ class ArchivingTest {
         ArchiveAudit audit = ArchiveAudit.of(zip, Progress.NONE);
         assertThat(audit.changed()).containsExactly("data/originals/100%-1.JPG");
         assertThat(audit.missing()).containsExactly("data/originals/100%-2.JPG");
-        Restoring.Restored restored = Restoring.restore(zip, folder.resolve("back"), Progress.NONE);
+        Restoring.Restored restored = restoring.restore(zip, folder.resolve("back"), Progress.NONE);
         assertThat(restored.changed()).containsExactly("originals/100%-1.JPG");
         assertThat(restored.missing()).containsExactly("originals/100%-2.JPG");
     }
@@ -200,8 +216,8 @@ class ArchivingTest {
         }
         assertThat(names()).containsExactly("small", "taken.zip");
         archive(visit, zip, false);
-        assertThatThrownBy(() -> Restoring.restore(zip, visit, Progress.NONE)).isInstanceOf(EditRefused.class);
-        assertThatThrownBy(() -> Restoring.restore(zip, folder.resolve("back"), stopped))
+        assertThatThrownBy(() -> restoring.restore(zip, visit, Progress.NONE)).isInstanceOf(EditRefused.class);
+        assertThatThrownBy(() -> restoring.restore(zip, folder.resolve("back"), stopped))
                 .isInstanceOf(CancellationException.class);
         assertThat(names()).containsExactly("a.zip", "small", "taken.zip");
     }
@@ -222,7 +238,7 @@ class ArchivingTest {
                         || path.contains("clocks")
                         || path.contains("left-out"));
         assertThat(seen.text("data/tables/photos.json")).doesNotContain("latitude", "39.7391", "alder-pocket-3", "gps");
-        assertThatThrownBy(() -> Restoring.restore(zip, folder.resolve("back"), Progress.NONE))
+        assertThatThrownBy(() -> restoring.restore(zip, folder.resolve("back"), Progress.NONE))
                 .isInstanceOf(EditRefused.class)
                 .hasMessageContaining("for the buyer");
         assertThat(names()).containsExactly("b.zip", "released");
@@ -263,7 +279,7 @@ class ArchivingTest {
             bag.put("visit.db", "no database");
             bag.finish(Map.of());
         }
-        assertThatThrownBy(() -> Restoring.restore(zip, folder.resolve("back"), Progress.NONE))
+        assertThatThrownBy(() -> restoring.restore(zip, folder.resolve("back"), Progress.NONE))
                 .isInstanceOf(EditRefused.class)
                 .hasMessageContaining("cannot be opened");
         Path good = folder.resolve("good.zip");
@@ -272,7 +288,7 @@ class ArchivingTest {
         String text = new String(bytes, StandardCharsets.ISO_8859_1);
         bytes[text.indexOf("original 2original 2") + 5] ^= 1;
         Path damaged = Files.write(folder.resolve("damaged.zip"), bytes);
-        assertThatThrownBy(() -> Restoring.restore(damaged, folder.resolve("back"), Progress.NONE))
+        assertThatThrownBy(() -> restoring.restore(damaged, folder.resolve("back"), Progress.NONE))
                 .isInstanceOf(EditRefused.class)
                 .hasMessageContaining("damaged.zip is damaged: data/originals/100%-2.JPG");
         assertThat(ArchiveAudit.of(damaged, Progress.NONE).changed()).containsExactly("data/originals/100%-2.JPG");

@@ -46,7 +46,7 @@ class ProcessTest {
                 assertThat(last).as("round %d: edits kept", round).isBetween(acknowledged, acknowledged + 1);
                 assertThat(values).as("round %d: whole edits only", round).isEqualTo(pairsTo(last));
                 assertThat(record.photos()).as("round %d: photos", round).hasSize(last / 10);
-                assertThat(store.editLog()).as("round %d: edit log", round).hasSize(last);
+                assertThat(store.editLog()).as("round %d: edit log", round).hasSize(1 + last);
                 assertThat(StoreAudit.of(store)).isEmpty();
             }
         }

@@ -44,7 +44,7 @@ class VisitStoreTest {
         }
         try (Stream<Path> files = Files.list(folder.resolve("v"))) {
             assertThat(files.map(file -> file.getFileName().toString()))
-                    .containsExactlyInAnyOrder("visit.db", "visit.lock", "originals", "pages");
+                    .containsExactlyInAnyOrder("visit.db", "visit.head", "visit.lock", "originals", "pages");
         }
     }
 
@@ -59,7 +59,10 @@ class VisitStoreTest {
         }
         told.clear();
         try (Connection connection = Database.open(path.resolve("visit.db"))) {
-            Database.run(connection, "DROP TABLE intake_remark");
+            Database.run(
+                    connection,
+                    "INSERT INTO photo (name, stored, sha256, bytes, kind, type, orientation) VALUES ('a', 'originals/a', '"
+                            + "0".repeat(64) + "', 0, 'nonsense', 'JPEG', 1)");
         }
         try (VisitStore store = VisitStore.openForReading(path)) {
             assertThatThrownBy(() -> store.read(told::add)).isInstanceOf(VisitUnreadable.class);
@@ -196,7 +199,7 @@ class VisitStoreTest {
                     .isInstanceOf(NoSuchElementException.class);
             assertThat(store.read()).isEqualTo(VisitRecord.empty(bareFacts()));
             assertThat(store.undoLabel()).isEmpty();
-            assertThat(store.editLog()).isEmpty();
+            assertThat(store.editLog()).as("the making of the visit alone").hasSize(1);
         }
     }
 
@@ -257,6 +260,7 @@ class VisitStoreTest {
             assertThat(store.editLog())
                     .extracting(e -> e.at() + " " + e.label() + ": " + e.summary())
                     .containsExactly(
+                            "2026-03-02T10:15:30Z Visit made: visit found 1",
                             "2026-03-02T10:15:30Z add 2 readings: reading added 2",
                             "2026-03-02T10:15:30Z Undo add 2 readings: reading removed 2");
         }

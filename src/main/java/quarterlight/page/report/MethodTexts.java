@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import quarterlight.capture.CameraClock;
 import quarterlight.car.ZoneId;
@@ -22,8 +23,23 @@ import quarterlight.visit.TrialResult;
 final class MethodTexts {
     private MethodTexts() {}
 
-    static List<ReportContent.Paragraph> method(Findings car, ThicknessRamp ramp) {
-        return List.of(thickness(car, ramp), finish(car, ramp), rust(), marks(), order(), photos(car));
+    /** @param logHead number and hash of the last entry of the visit's edit log */
+    static List<ReportContent.Paragraph> method(Findings car, ThicknessRamp ramp, Optional<String> logHead) {
+        List<ReportContent.Paragraph> method = new ArrayList<>(
+                List.of(thickness(car, ramp), finish(car, ramp), rust(), marks(), order(), photos(car)));
+        logHead.map(MethodTexts::record).ifPresent(method::add);
+        return method;
+    }
+
+    private static ReportContent.Paragraph record(String logHead) {
+        String[] parts = logHead.split(" ");
+        return new ReportContent.Paragraph(
+                "Record",
+                List.of("When these pages were made, the visit's edit log ended with entry " + parts[0]
+                        + ", whose hash (SHA-256) is "
+                        + parts[parts.length - 1]
+                        + ". If that entry still stands in the log of the visit or of its archive, nothing that was entered before these"
+                        + " pages were made has been changed unseen since."));
     }
 
     private static ReportContent.Paragraph thickness(Findings car, ThicknessRamp ramp) {

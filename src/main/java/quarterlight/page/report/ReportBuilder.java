@@ -61,6 +61,15 @@ final class ReportBuilder {
 
     /** @param drawing the body diagram as an element of the page */
     ReportContent content(String drawing) {
+        return content(drawing, Optional.empty());
+    }
+
+    /**
+     * The same.
+     *
+     * @param logHead number and hash of the last entry of the visit's edit log, which anchors it
+     */
+    ReportContent content(String drawing, Optional<String> logHead) {
         ThicknessRamp spots = ramp.holdingSpots(car);
         ReadingTexts readings = new ReadingTexts(car, ramp, spots, selection.full(), diagram);
         ZoneTexts chapters = new ZoneTexts(car, shots, pictures, readings, words);
@@ -95,7 +104,7 @@ final class ReportBuilder {
                         .toList(),
                 missing(),
                 new GaugeTexts(car, ramp).text(),
-                MethodTexts.method(car, ramp),
+                MethodTexts.method(car, ramp, logHead),
                 MethodTexts.cautions(car),
                 own(),
                 MethodTexts.sources());

@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Future;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -50,6 +51,7 @@ public final class ReportPages {
     private final List<Gap> gaps;
     private final List<Matter> matters;
     private final BuyerPictures pictures;
+    private final Optional<String> logHead;
 
     /**
      * @param places the middles of the diagram's zones
@@ -63,12 +65,29 @@ public final class ReportPages {
             List<Gap> gaps,
             List<Matter> matters,
             BuyerPictures pictures) {
+        this(car, diagram, places, gaps, matters, pictures, Optional.empty());
+    }
+
+    private ReportPages(
+            Findings car,
+            BodyDiagram diagram,
+            ZonePlaces places,
+            List<Gap> gaps,
+            List<Matter> matters,
+            BuyerPictures pictures,
+            Optional<String> logHead) {
+        this.logHead = logHead;
         this.car = Objects.requireNonNull(car, "car");
         this.diagram = Objects.requireNonNull(diagram, "diagram");
         this.places = Objects.requireNonNull(places, "places");
         this.gaps = List.copyOf(gaps);
         this.matters = List.copyOf(matters);
         this.pictures = Objects.requireNonNull(pictures, "pictures");
+    }
+
+    /** @param head number and hash of the last entry of the edit log, printed small among the methods */
+    public ReportPages anchoredBy(Optional<String> head) {
+        return new ReportPages(car, diagram, places, gaps, matters, pictures, head);
     }
 
     /**
@@ -107,7 +126,7 @@ public final class ReportPages {
                         ramp,
                         pictures::words,
                         diagram)
-                .content(drawing);
+                .content(drawing, logHead);
         Map<String, byte[]> files = printed.byAddress();
         Future<Path> pdf = workers.start(
                 "Writing the report",

@@ -101,6 +101,11 @@ public final class Cells {
         return this;
     }
 
+    /** The value of a cell; null for NULL. */
+    Object at(int index) {
+        return values.get(index);
+    }
+
     int size() {
         return values.size();
     }

@@ -55,14 +55,18 @@ public final class ClockTable {
                 ResultSet result = select.executeQuery()) {
             Row row = new Row(result);
             while (result.next()) {
-                found.add(new ClockSetting(
-                        new CameraId(row.text("camera")),
-                        Duration.parse(row.text("shift_duration")),
-                        row.someText("timezone").map(ZoneId::of)));
+                found.add(read(row));
             }
         } catch (IllegalArgumentException | DateTimeException e) {
             throw new SQLException("table clock_setting: " + e.getMessage(), e);
         }
         return List.copyOf(found);
+    }
+
+    static ClockSetting read(Row row) throws SQLException {
+        return new ClockSetting(
+                new CameraId(row.text("camera")),
+                Duration.parse(row.text("shift_duration")),
+                row.someText("timezone").map(ZoneId::of));
     }
 }

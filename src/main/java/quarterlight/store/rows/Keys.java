@@ -6,16 +6,24 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 
 /** The number that the database gave to the row added last. */
-final class Keys {
-    private Keys() {}
-
+final class Keys implements AutoCloseable {
     private static final String LAST = "SELECT last_insert_rowid()";
 
-    static long last(Connection connection) throws SQLException {
-        try (PreparedStatement select = connection.prepareStatement(LAST);
-                ResultSet result = select.executeQuery()) {
+    private final PreparedStatement select;
+
+    Keys(Connection connection) throws SQLException {
+        this.select = connection.prepareStatement(LAST);
+    }
+
+    long last() throws SQLException {
+        try (ResultSet result = select.executeQuery()) {
             result.next();
             return result.getLong(1);
         }
+    }
+
+    @Override
+    public void close() throws SQLException {
+        select.close();
     }
 }

@@ -26,7 +26,7 @@ import quarterlight.visit.Sha256;
 
 /** Photos and films with what intake remarked on each of them. */
 public final class PhotoTable {
-    private static final TableShape<PhotoFile> FILES = TableShape.of(
+    static final TableShape<PhotoFile> FILES = TableShape.of(
             "photo",
             "name, stored, sha256, bytes, kind, type, captured_time, captured_fraction, captured_offset,"
                     + " captured_source, captured_suspect, gps_utc, latitude_deg, longitude_deg, camera, width_px,"

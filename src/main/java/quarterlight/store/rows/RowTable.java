@@ -24,11 +24,12 @@ public final class RowTable<T> {
     /** Adds rows in order; their new numbers in the same order. */
     public List<RecordId> addAll(List<T> values) throws SQLException {
         List<RecordId> ids = new ArrayList<>();
-        try (PreparedStatement insert = connection.prepareStatement(shape.insert())) {
+        try (PreparedStatement insert = connection.prepareStatement(shape.insert());
+                Keys keys = new Keys(connection)) {
             for (T value : values) {
                 shape.write().apply(value).bind(insert);
                 insert.executeUpdate();
-                ids.add(new RecordId(Keys.last(connection)));
+                ids.add(new RecordId(keys.last()));
             }
         }
         return List.copyOf(ids);

@@ -64,7 +64,10 @@ public final class TwoCarsWindow {
                 .start(
                         parts.texts().get("compare.reading"),
                         progress -> Pair.of(parts.work(), a, b, progress),
-                        pair -> new TwoCarsWindow(parts, pair).show(),
+                        pair -> {
+                            pair.slips().forEach(slip -> parts.problems().tell(slip.text()));
+                            new TwoCarsWindow(parts, pair).show();
+                        },
                         parts.problems()::failed);
     }
 

@@ -68,7 +68,7 @@ final class FindingsWork {
                 last = Optional.of(evidence);
             }
             Findings findings = made.get();
-            List<ZoneCoverage> covered = parts.work().coverage(findings, visit);
+            List<ZoneCoverage> covered = parts.work().coverage(folder, findings, visit);
             if (fresh || !covered.equals(coverage)) {
                 coverage = covered;
                 SwingUtilities.invokeLater(() -> arrived.accept(findings, covered));

@@ -21,12 +21,12 @@ public final class VisitDoor {
 
     /** Opens a visit, for reading only if another process edits it. */
     public void open(Path folder, Consumer<OpenVisit> opened) {
-        open(VisitReading.of(folder, parts.clock()), opened);
+        open(VisitReading.of(folder, parts.clock(), parts.settings().folder()), opened);
     }
 
     /** Makes a visit and opens it. */
     public void create(Path folder, VisitFacts facts, Consumer<OpenVisit> opened) {
-        open(VisitReading.ofNew(folder, facts, parts.clock()), opened);
+        open(VisitReading.ofNew(folder, facts, parts.clock(), parts.settings().folder()), opened);
     }
 
     /** Opens a visit whose reading may have begun already. */
@@ -44,6 +44,7 @@ public final class VisitDoor {
 
     /** What {@code opened} puts into the window is painted, with its small pictures if they come soon, before what can wait begins. */
     private void show(VisitReading.Ready ready, Consumer<OpenVisit> opened) {
+        ready.slip().ifPresent(slip -> parts.problems().tell(slip.text()));
         OpenVisit visit = new OpenVisit(
                 parts,
                 ready.thread(),

@@ -2,11 +2,13 @@ package quarterlight.ui.kit;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicReference;
 import javax.swing.SwingUtilities;
+import quarterlight.store.CustomsSlip;
 import quarterlight.store.VisitLocked;
 import quarterlight.store.VisitOpening;
 import quarterlight.store.VisitProblem;
@@ -21,7 +23,7 @@ public final class VisitReading {
     private static final System.Logger LOG = System.getLogger(VisitReading.class.getName());
 
     /** What was read. */
-    record Ready(StoreThread thread, StoreThread.State state, OpenVisit.Drawing drawing) {}
+    record Ready(StoreThread thread, StoreThread.State state, OpenVisit.Drawing drawing, Optional<CustomsSlip> slip) {}
 
     private interface Opening {
         VisitStore open(VisitOpening opening) throws VisitProblem;
@@ -35,11 +37,15 @@ public final class VisitReading {
         this.work = new FutureTask<>(work);
     }
 
-    /** Of a visit that is there, for reading only if another process edits it. */
-    public static VisitReading of(Path folder, Clock clock) {
+    /**
+     * Of a visit that is there, for reading only if another process edits it.
+     *
+     * @param settings the folder that keeps the key by which this computer knows its own visits
+     */
+    public static VisitReading of(Path folder, Clock clock, Path settings) {
         return new VisitReading(
                 folder,
-                () -> ready(clock, opening -> {
+                () -> ready(clock, settings, opening -> {
                     try {
                         return opening.forEditing(folder);
                     } catch (VisitLocked e) {
@@ -49,8 +55,8 @@ public final class VisitReading {
     }
 
     /** Of a visit that is made first. */
-    static VisitReading ofNew(Path folder, VisitFacts facts, Clock clock) {
-        return new VisitReading(folder, () -> ready(clock, opening -> opening.create(folder, facts)));
+    static VisitReading ofNew(Path folder, VisitFacts facts, Clock clock, Path settings) {
+        return new VisitReading(folder, () -> ready(clock, settings, opening -> opening.create(folder, facts)));
     }
 
     /** Begins on a thread of its own. */
@@ -85,8 +91,12 @@ public final class VisitReading {
         }
     }
 
-    private static Ready ready(Clock clock, Opening way) throws Exception {
-        VisitStore store = way.open(VisitOpening.by(clock).guardedBy(VisitReading::refuseEventThread));
+    private static Ready ready(Clock clock, Path settings, Opening way) throws Exception {
+        AtomicReference<CustomsSlip> slip = new AtomicReference<>();
+        VisitStore store = way.open(VisitOpening.by(clock)
+                .onThisComputer(settings)
+                .telling(slip::set)
+                .guardedBy(VisitReading::refuseEventThread));
         try {
             AtomicReference<FutureTask<OpenVisit.Drawing>> drawing = new AtomicReference<>();
             StoreThread thread = new StoreThread(store);
@@ -95,7 +105,7 @@ public final class VisitReading {
                         () -> DrawingOf.visitSoon(store.folder().root(), facts)));
                 new Thread(drawing.get(), "quarterlight-drawing").start();
             });
-            return new Ready(thread, state, result(drawing.get()));
+            return new Ready(thread, state, result(drawing.get()), Optional.ofNullable(slip.get()));
         } catch (Exception e) {
             store.close();
             throw e;

@@ -1,5 +1,6 @@
 package quarterlight.ui.marks;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,6 +26,7 @@ final class LiveReading {
     private record Wish(VisitRecord visit, Optional<RecordId> row, MarkDraft draft, Mark mark) {}
 
     private final DeskParts parts;
+    private final Path folder;
     private final BiConsumer<MarkDraft, JudgedMark> read;
     private final AtomicReference<Optional<Wish>> wanted = new AtomicReference<>(Optional.empty());
     private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
@@ -34,8 +36,9 @@ final class LiveReading {
     });
 
     /** @param read told on the event thread */
-    LiveReading(DeskParts parts, BiConsumer<MarkDraft, JudgedMark> read) {
+    LiveReading(DeskParts parts, Path folder, BiConsumer<MarkDraft, JudgedMark> read) {
         this.parts = parts;
+        this.folder = folder;
         this.read = read;
     }
 
@@ -53,7 +56,7 @@ final class LiveReading {
         try {
             RecordId id = wish.row().orElse(FRESH);
             MarksReport report = MarksReport.of(
-                    wish.visit().withMarks(marks(wish, id)), parts.work().patterns());
+                    wish.visit().withMarks(marks(wish, id)), parts.work().patterns(folder));
             report.marks().stream()
                     .filter(mark -> mark.row().equals(id))
                     .findFirst()

@@ -58,7 +58,7 @@ public final class MarksScreen implements StationScreen {
         this.visit = visit;
         this.texts = parts.texts();
         this.actions = new MarksActions(parts, visit, model);
-        this.live = new LiveReading(parts, model::read);
+        this.live = new LiveReading(parts, visit.folder(), model::read);
         this.table = new FactTable<>(
                 texts.get("station.marks"),
                 List.of(
@@ -254,7 +254,7 @@ public final class MarksScreen implements StationScreen {
         parts.jobs()
                 .start(
                         texts.get("marks.patterns"),
-                        progress -> parts.work().patterns(),
+                        progress -> parts.work().patterns(visit.folder()),
                         editor::patterns,
                         parts.problems()::failed);
     }

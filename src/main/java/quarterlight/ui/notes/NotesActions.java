@@ -121,7 +121,7 @@ final class NotesActions {
                 .start(
                         parts.texts().get("notes.loading"),
                         progress -> new NotesModel.Lists(
-                                parts.work().trials(),
+                                parts.work().trials(visit.folder()),
                                 new PhraseFile(parts.settings().folder()).read()),
                         loaded,
                         parts.problems()::failed);

@@ -221,6 +221,7 @@ final class PagesActions {
                         throw new EditRefused("pages", e.getMessage());
                     }
                 })
+                .withListsOf(parts.settings().folder())
                 .make(visit.store(), file, buyer, progress);
     }
 
