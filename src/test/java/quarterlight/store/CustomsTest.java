@@ -162,6 +162,9 @@ class CustomsTest {
             })
     void aRowThatDoesNotHoldIsLeftOutAndTheOthersStay(String statement, String table, String said) throws Exception {
         Path visit = made(there(), "v");
+        if (said.contains("same file")) {
+            tamper(visit, "DROP INDEX photo_by_stored");
+        }
         tamper(visit, statement);
         try (VisitStore store = here().forEditing(visit)) {
             int kept = table.equals("photo")
