@@ -1,5 +1,6 @@
 package quarterlight.edit;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -14,6 +15,7 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Future;
 import quarterlight.edit.IntakeWorkers.Outcome;
+import quarterlight.file.RoomKept;
 import quarterlight.photo.Refusal;
 import quarterlight.photo.intake.FolderScan;
 import quarterlight.photo.intake.FolderScan.Found;
@@ -88,9 +90,10 @@ public final class Intake {
         OriginalsFolder originals = new OriginalsFolder(visitFolder);
         Taking taking = new Taking(visitFolder, decoding, clock);
         originals.discardUnfinished();
-        try (IntakeWorkers workers = new IntakeWorkers(taking, decoding)) {
+        try (IntakeWorkers workers = new IntakeWorkers(taking, decoding);
+                RoomKept room = originals.keepRoom()) {
             Newcomers newcomers = Newcomers.among(scan.media(), before.photos(), workers, progress);
-            Batches batches = new Batches(newcomers.files().size(), originals);
+            Batches batches = new Batches(newcomers.files().size(), originals, room);
             List<Refusal> refused = new ArrayList<>(scan.refused());
             refused.addAll(newcomers.refused());
             takeIn(newcomers.files(), workers, batches, refused, progress);
@@ -134,6 +137,9 @@ public final class Intake {
                     batches.add(outcome.taken().get());
                 }
             }
+        } catch (OriginalsUnwritable | VisitUnwritable e) {
+            workers.close();
+            throw batches.lastRecord(ahead, e);
         } finally {
             batches.record();
         }
@@ -145,14 +151,31 @@ public final class Intake {
         private final EditGroup group = new EditGroup();
         private final int expected;
         private final OriginalsFolder originals;
+        private final RoomKept room;
         private final List<Taking.Taken> waiting = new ArrayList<>();
         private Instant since = clock.instant();
         private int added;
         private int foundPresent;
 
-        Batches(int expected, OriginalsFolder originals) {
+        Batches(int expected, OriginalsFolder originals, RoomKept room) {
             this.expected = expected;
             this.originals = originals;
+            this.room = room;
+        }
+
+        /** Records what was proved in the room that was kept for it, once nothing else is copied into that. */
+        OriginalsUnwritable lastRecord(Deque<Future<Outcome>> ahead, Exception full)
+                throws OriginalsUnwritable, VisitUnwritable {
+            originals.discardUnfinished();
+            room.close();
+            ahead.stream().flatMap(IntakeWorkers::proved).forEach(waiting::add);
+            record();
+            if (full instanceof OriginalsUnwritable unwritable) {
+                return unwritable;
+            }
+            IOException why = new IOException("the database could not grow");
+            why.addSuppressed(full);
+            return new OriginalsUnwritable(store.folder().originals(), why);
         }
 
         void add(Taking.Taken taken) throws OriginalsUnwritable, VisitUnwritable {

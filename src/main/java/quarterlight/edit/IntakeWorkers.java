@@ -10,6 +10,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Stream;
 import quarterlight.photo.Refusal;
 import quarterlight.photo.intake.FolderScan.Found;
 import quarterlight.photo.intake.Taking;
@@ -23,6 +24,7 @@ import quarterlight.visit.Sha256;
 
 /** The threads that copy files and look at them during one intake. */
 final class IntakeWorkers implements AutoCloseable {
+    private static final System.Logger LOG = System.getLogger(IntakeWorkers.class.getName());
     /** Files in the works at once, so that two threads never wait for each other. */
     static final int AHEAD = 12;
 
@@ -129,6 +131,22 @@ final class IntakeWorkers implements AutoCloseable {
                             + " anew, or end other programs, and take the rest in again.");
         }
         return new IllegalStateException("taking in a file failed", cause);
+    }
+
+    /** What came of a file, if it ended well; to be asked once the workers are closed. */
+    static Stream<Taking.Taken> proved(Future<Outcome> work) {
+        if (!work.isDone() || work.isCancelled()) {
+            return Stream.empty();
+        }
+        try {
+            return work.get().taken().stream();
+        } catch (ExecutionException e) {
+            LOG.log(System.Logger.Level.DEBUG, "a file that was not taken in", e);
+            return Stream.empty();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return Stream.empty();
+        }
     }
 
     /** Breaks off what is in the works and waits, so that nothing is written after the intake has ended. */

@@ -19,6 +19,7 @@ import java.util.UUID;
 import java.util.regex.Pattern;
 import quarterlight.file.Lasting;
 import quarterlight.file.PlacedFile;
+import quarterlight.file.RoomKept;
 import quarterlight.visit.Sha256;
 
 /**
@@ -164,6 +165,11 @@ public final class OriginalsFolder {
                     && Files.size(target) == copy.bytes()
                     && Digests.of(target).equals(copy.sha256());
         }
+    }
+
+    /** Keeps room on the disk of the visit until it is closed, under a name that counts for nothing. */
+    public RoomKept keepRoom() {
+        return RoomKept.by(folder.resolve(UUID.randomUUID() + UNFINISHED));
     }
 
     /** Waits until the disk has the names of the files too; to be called before they are recorded. */
