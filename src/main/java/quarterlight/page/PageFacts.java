@@ -131,7 +131,7 @@ public final class PageFacts {
                         thickness.map(t -> mean(t, ramp)).orElse(DASH),
                         thickness.map(t -> Integer.toString(t.spots().size())).orElse("0"),
                         history.map(PageFacts::refinish).orElse(DASH),
-                        history.map(h -> Integer.toString(h.repairScore())).orElse(DASH),
+                        history.map(h -> ZoneHistory.shown(h.repairScore())).orElse(DASH),
                         rust.map(PageFacts::rust).orElse("not looked at"),
                         rust.flatMap(ZoneRust::need).map(RepairNeed::word).orElse(DASH)));
             }
@@ -153,8 +153,7 @@ public final class PageFacts {
     }
 
     public static String refinish(ZoneHistory zone) {
-        return zone.refinishScore() + " (" + Math.round(100 * zone.notFactoryLow()) + " to "
-                + Math.round(100 * zone.notFactoryHigh()) + ")";
+        return ZoneHistory.shown(zone.refinishScore()) + " (" + zone.shownBand() + ")";
     }
 
     public static String rust(ZoneRust zone) {

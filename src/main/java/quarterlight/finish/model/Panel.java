@@ -1,0 +1,84 @@
+package quarterlight.finish.model;
+
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import quarterlight.rust.RustExtent;
+import quarterlight.visit.SignKind;
+
+/**
+ * What the model takes of one panel.
+ *
+ * @param spotsMil values of spots in mil, those beyond the gauge's range as the range, sorted
+ * @param noMetal spots without metal
+ * @param signs true for seen, false for looked for and not there
+ * @param silent signs that were noted elsewhere on the car and never as absent: not noting them here says a little
+ */
+public record Panel(
+        String zone,
+        List<Double> spotsMil,
+        int noMetal,
+        Map<SignKind, Boolean> signs,
+        List<SignKind> silent,
+        Optional<RustExtent> rust) {
+    private static final List<String> HORIZONTAL =
+            List.of("hood", "roof", "decklid", "front-lid", "engine-lid", "cowl");
+    private static final List<String> LESS_PRONE = List.of("roof", "cowl", "cab-back");
+    private static final List<String> LOW = List.of("rocker", "valance");
+    private static final List<String> SIDES = List.of("fender", "quarter", "bed-side");
+
+    public Panel {
+        spotsMil = spotsMil.stream().sorted().toList();
+        signs = Map.copyOf(signs);
+        silent = List.copyOf(silent);
+    }
+
+    double[] logMil() {
+        double low = FixedNumber.FLOOR_MIL.value();
+        double high = FixedNumber.CAP_MIL.value();
+        return spotsMil.stream()
+                .mapToDouble(mil -> Math.log(Math.max(low, Math.min(high, mil))))
+                .toArray();
+    }
+
+    boolean isHorizontal() {
+        return HORIZONTAL.contains(zone);
+    }
+
+    boolean isSail() {
+        return zone.startsWith("sail");
+    }
+
+    /** Factor on the odds of having been touched. */
+    double proneness() {
+        return LESS_PRONE.contains(zone) || zone.toLowerCase(Locale.ROOT).contains("pillar") || isSail()
+                ? FixedNumber.PRONE_LESS.value()
+                : 1;
+    }
+
+    /** Chance of a factory guard against chips. */
+    double guard() {
+        if (LOW.stream().anyMatch(zone::startsWith)) {
+            return FixedNumber.GUARD_LOW.value();
+        }
+        return SIDES.stream().anyMatch(zone::startsWith) ? FixedNumber.GUARD_SIDE.value() : 0;
+    }
+
+    /** The panel as it would stand without its signs of one kind. */
+    Panel without(SignKind sign) {
+        Map<SignKind, Boolean> fewer = new EnumMap<>(SignKind.class);
+        fewer.putAll(signs);
+        fewer.remove(sign);
+        return new Panel(zone, spotsMil, noMetal, fewer, silent, rust);
+    }
+
+    /** Log of the middle spot; only of a panel with spots. */
+    double median() {
+        double[] all = logMil();
+        Arrays.sort(all);
+        return (all[(all.length - 1) / 2] + all[all.length / 2]) / 2;
+    }
+}
