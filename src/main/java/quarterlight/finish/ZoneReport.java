@@ -84,13 +84,12 @@ final class ZoneReport {
         if (used.noMetal() > 0) {
             reasons.add(reason(FinishReason.Source.NO_METAL, Optional.empty(), true, panel.withoutNoMetal()));
         }
-        for (Map.Entry<SignKind, Boolean> sign : used.signs().entrySet()) {
-            reasons.add(reason(
-                    FinishReason.Source.SIGN,
-                    Optional.of(sign.getKey()),
-                    sign.getValue(),
-                    panel.without(sign.getKey())));
-        }
+        panel.withoutEachSign()
+                .forEach((sign, without) -> reasons.add(reason(
+                        FinishReason.Source.SIGN,
+                        Optional.of(sign),
+                        used.signs().get(sign),
+                        without)));
         if (used.rust().isPresent()) {
             reasons.add(reason(FinishReason.Source.RUST, Optional.empty(), true, panel.withoutRust()));
         }

@@ -193,7 +193,6 @@ class TableOfCasesTest {
                 .map(zone -> percent(zone.notFactory()))
                 .sorted(Collections.reverseOrder())
                 .toList();
-        System.out.println(others);
         assertThat(others.stream().mapToDouble(d -> d).average().orElseThrow()).isLessThanOrEqualTo(25);
     }
 

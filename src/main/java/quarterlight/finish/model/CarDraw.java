@@ -14,6 +14,8 @@ final class CarDraw {
 
     private static final double[] FIVE_WEIGHTS = {.125, .225, .3, .225, .125};
     private static final double LEVEL_STEP = .05;
+    private static final double WHOLE_STEP = .16;
+    private static final int COATS = 13;
     private static final double LOWEST_LEVEL = Math.log(1.6);
     private static final double NEGLIGIBLE = 1e-6;
     private static final double GOLDEN = .6180339887498949;
@@ -40,6 +42,10 @@ final class CarDraw {
     private final double[][] thickness;
     private final double[][] split = new double[3][];
     private final double[][] touchedShares;
+    private final double[] bareOf;
+    private final double[] replacedOf;
+    private final double[] skimOf;
+    private final double[] leftOut;
 
     CarDraw(List<Panel> panels, PanelTable[] tables, FactoryLevel prior, Draws draws, int draw) {
         this.panels = panels;
@@ -60,14 +66,24 @@ final class CarDraw {
         bare = value(JudgedNumber.BARE_COAT);
         firstLevel = LOWEST_LEVEL + LEVEL_STEP * (draw * GOLDEN % 1);
         signs = new double[2][count][];
+        bareOf = new double[count];
+        replacedOf = new double[count];
+        skimOf = new double[count];
+        leftOut = new double[count];
         thickness = new double[count][STORIES];
         for (int n = 0; n < split.length; n++) {
             split[n] = new double[count];
         }
         touchedShares = new double[StoryShares.TOUCHED.length + 2][count];
         for (int p = 0; p < count; p++) {
-            signs[0][p] = SignFactors.of(panels.get(p), draws, draw, false);
-            signs[1][p] = SignFactors.of(panels.get(p), draws, draw, true);
+            double[] others = SignFactors.others(panels.get(p), draws, draw);
+            for (int kind = 0; kind < 2; kind++) {
+                signs[kind][p] = draws.signs().factors(panels.get(p), draw, kind == 1, null);
+                for (int s = 0; s < STORIES; s++) {
+                    signs[kind][p][s] *= others[s];
+                }
+            }
+            prepare(p);
             double odds = panels.get(p).proneness();
             for (int n = 0; n < StoryShares.TOUCHED.length; n++) {
                 touchedShares[n][p] = StoryShares.prone(StoryShares.TOUCHED[n], odds);
@@ -75,6 +91,16 @@ final class CarDraw {
             double built = FixedNumber.TOUCHED_AS_BUILT.value();
             touchedShares[StoryShares.TOUCHED.length][p] = StoryShares.prone(built, odds);
             touchedShares[StoryShares.TOUCHED.length + 1][p] = 1 - FixedNumber.LEFT_OUT.value();
+        }
+    }
+
+    /** What does not hang on the state of the car. */
+    private void prepare(int p) {
+        PanelTable t = tables[p];
+        if (t != null) {
+            bareOf[p] = t.plain(within, BROAD, Math.log(bare));
+            replacedOf[p] = replaced(t);
+            skimOf[p] = t.skim(Math.log(value(JudgedNumber.SKIM)));
         }
     }
 
@@ -156,10 +182,10 @@ final class CarDraw {
         out[LifeStory.LEVELLED.ordinal()] = t.plain(within, loose, equal);
         out[LifeStory.PARTLY.ordinal()] =
                 .6 * part + .25 * t.plain(within, loose, blended) + .15 * t.part(within, loose, blended);
-        out[LifeStory.STRIPPED.ordinal()] = t.plain(within, BROAD, Math.log(bare));
-        out[LifeStory.REPLACED.ordinal()] = replaced(t);
+        out[LifeStory.STRIPPED.ordinal()] = bareOf[p];
+        out[LifeStory.REPLACED.ordinal()] = replacedOf[p];
         out[LifeStory.PATCH.ordinal()] = .6 * patchOver + .2 * patch + .2 * t.patch(within, loose, equal);
-        out[LifeStory.SKIM.ordinal()] = t.skim(Math.log(value(JudgedNumber.SKIM)));
+        out[LifeStory.SKIM.ordinal()] = skimOf[p];
     }
 
     private double factory(int p, PanelTable t, double own, double part, double patch) {
@@ -185,13 +211,14 @@ final class CarDraw {
     private void wholeCarOver(double chance) {
         double[] shares = StoryShares.over();
         double from = Math.log(.5);
-        double step = (Math.log(36) - from) / 13;
-        for (double level = firstLevel; level < Math.log(10); level += .12) {
-            double ofLevel = levelPrior(level, .12);
+        double step = (Math.log(36) - from) / (COATS - 1);
+        for (double level = firstLevel; level < Math.log(10); level += WHOLE_STEP) {
+            double ofLevel = levelPrior(level, WHOLE_STEP);
             if (ofLevel < NEGLIGIBLE) {
                 continue;
             }
-            for (int k = 0; k < 14; k++) {
+            leftOut(level);
+            for (int k = 0; k < COATS; k++) {
                 double added = from + k * step;
                 double ofCoat = step * overCoat(added);
                 if (ofCoat > NEGLIGIBLE) {
@@ -220,6 +247,7 @@ final class CarDraw {
             if (ofLevel < NEGLIGIBLE) {
                 continue;
             }
+            leftOut(level);
             for (int k = -4; k <= 4; k++) {
                 double job = Math.log(bare) + .16 * k;
                 double ofJob = .16 * Lattice.normal(job, Math.log(bare), .30);
@@ -228,6 +256,12 @@ final class CarDraw {
                 }
                 wholeState(ofLevel * ofJob * chance, 3, shares, Math.exp(level));
             }
+        }
+    }
+
+    private void leftOut(double level) {
+        for (int p = 0; p < count; p++) {
+            leftOut[p] = tables[p] == null ? 1 : tables[p].plain(within, panelWidth, levelOf(p, level));
         }
     }
 
@@ -243,14 +277,14 @@ final class CarDraw {
         double even = t.plain(within, panelWidth, job);
         boolean onTop = main == LifeStory.OVER;
         double finished = plain * even + (1 - plain) * t.part(within, panelWidth, job);
-        out[LifeStory.FACTORY.ordinal()] = t.plain(within, panelWidth, own);
+        out[LifeStory.FACTORY.ordinal()] = leftOut[p];
         out[LifeStory.OVER.ordinal()] = onTop ? finished : t.plain(within, BROAD, Math.log(Math.exp(own) + coat));
         out[LifeStory.LEVELLED.ordinal()] = 0;
         out[LifeStory.PARTLY.ordinal()] = 0;
-        out[LifeStory.STRIPPED.ordinal()] = onTop ? t.plain(within, BROAD, Math.log(bare)) : finished;
-        out[LifeStory.REPLACED.ordinal()] = .5 * replaced(t) + .5 * t.plain(within, USUAL, job);
+        out[LifeStory.STRIPPED.ordinal()] = onTop ? bareOf[p] : finished;
+        out[LifeStory.REPLACED.ordinal()] = .5 * replacedOf[p] + .5 * t.plain(within, USUAL, job);
         out[LifeStory.PATCH.ordinal()] = t.patch(within, panelWidth, job);
-        out[LifeStory.SKIM.ordinal()] = t.skim(Math.log(value(JudgedNumber.SKIM)));
+        out[LifeStory.SKIM.ordinal()] = skimOf[p];
     }
 
     private void wholeState(double weight, int scenario, double[] shares, double mil) {

@@ -17,6 +17,7 @@ public final class Draws {
 
     private final double[][] scores;
     private final double[][] values;
+    private final SignTable signs;
 
     public Draws(int count, long seed) {
         JudgedNumber[] numbers = JudgedNumber.values();
@@ -32,6 +33,11 @@ public final class Draws {
                 values[d][number.ordinal()] = number.at(scores[d][number.ordinal()]);
             }
         }
+        signs = new SignTable(this);
+    }
+
+    SignTable signs() {
+        return signs;
     }
 
     private static int[] shuffled(int count, SplittableRandom random) {

@@ -10,9 +10,9 @@ public enum FixedNumber implements Worded {
     TRUST(.6, "power on what the other panels say of the car (coarsening: panels share causes the model lacks)"),
     CAP_MIL(40, "above this a spot says no more: it counts as this thick"),
     FLOOR_MIL(.4, "below this likewise"),
-    STRAY(.004, "share of spots that read far off by a fault"),
+    STRAY(.008, "share of spots that read far off by a fault"),
     STRAY_SHIFT(.4, "logarithm by which a stray reading is off, median"),
-    STRAY_SPREAD(.8, "log-sd of that"),
+    STRAY_SPREAD(.62, "log-sd of that"),
     WIDE_TAIL(.1, "share of spots that scatter 2.5 times as far as the rest"),
     DEPTH_MIL(15, "mil of filler under a spot on a patch, median"),
     DEPTH_SPREAD(1.0, "log-sd of that"),
@@ -36,10 +36,10 @@ public enum FixedNumber implements Worded {
     SOLDER(.10, "chance that spots of a sail panel stand on factory solder"),
     LESS_CONTRAST_TEXTURE(.45, "factor on a differing texture where the whole car was refinished"),
     LESS_CONTRAST_COLOR(.35, "factor on a differing color there"),
-    BUILT_PRIOR(.32, "prior of a car as built"),
-    SOME_PRIOR(.42, "prior of a car with some panels refinished"),
-    OVER_PRIOR(.15, "prior of a whole car refinished over"),
-    STRIPPED_PRIOR(.09, "prior of a whole car stripped");
+    BUILT_PRIOR(.34, "prior of a car as built"),
+    SOME_PRIOR(.45, "prior of a car with some panels refinished"),
+    OVER_PRIOR(.14, "prior of a whole car refinished over"),
+    STRIPPED_PRIOR(.08, "prior of a whole car stripped");
 
     private final double value;
     private final String meaning;

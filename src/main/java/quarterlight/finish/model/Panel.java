@@ -1,7 +1,6 @@
 package quarterlight.finish.model;
 
 import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -24,6 +23,10 @@ public record Panel(
         Map<SignKind, Boolean> signs,
         List<SignKind> silent,
         Optional<RustExtent> rust) {
+    static final int SEEN = 1;
+    static final int ABSENT = 2;
+    static final int SILENT = 3;
+    private static final SignKind[] KINDS = SignKind.values();
     private static final List<String> HORIZONTAL =
             List.of("hood", "roof", "decklid", "front-lid", "engine-lid", "cowl");
     private static final List<String> LESS_PRONE = List.of("roof", "cowl", "cab-back");
@@ -34,6 +37,15 @@ public record Panel(
         spotsMil = spotsMil.stream().sorted().toList();
         signs = Map.copyOf(signs);
         silent = List.copyOf(silent);
+    }
+
+    /** What was noted of a sign: seen, absent, silent, or 0 for nothing. */
+    int mark(int sign) {
+        Boolean seen = signs.get(KINDS[sign]);
+        if (seen != null) {
+            return seen ? SEEN : ABSENT;
+        }
+        return silent.contains(KINDS[sign]) ? SILENT : 0;
     }
 
     double[] logMil() {
@@ -65,14 +77,6 @@ public record Panel(
             return FixedNumber.GUARD_LOW.value();
         }
         return SIDES.stream().anyMatch(zone::startsWith) ? FixedNumber.GUARD_SIDE.value() : 0;
-    }
-
-    /** The panel as it would stand without its signs of one kind. */
-    Panel without(SignKind sign) {
-        Map<SignKind, Boolean> fewer = new EnumMap<>(SignKind.class);
-        fewer.putAll(signs);
-        fewer.remove(sign);
-        return new Panel(zone, spotsMil, noMetal, fewer, silent, rust);
     }
 
     /** Log of the middle spot; only of a panel with spots. */

@@ -16,29 +16,32 @@ public final class PanelStories {
     private final CarPosterior car;
     private final int index;
     private final Panel panel;
+    private final double[] refinish;
 
     PanelStories(CarPosterior car, int index) {
         this.car = car;
         this.index = index;
         this.panel = car.panels.get(index);
+        this.refinish = IntStream.range(0, car.sums.length)
+                .mapToDouble(d -> 1 - inDraw(d)[0])
+                .toArray();
     }
 
     /** What of the panel's own evidence takes part. */
     private enum Use {
         ALL,
         NO_VALUES,
-        NO_SIGNS,
         NOTHING
     }
 
     /** Probability of each story, given all evidence. */
     public double[] all() {
-        return normalized(mixed(Use.ALL, Optional.empty()));
+        return normalized(mixed(Use.ALL));
     }
 
     /** The same from the rest of the car alone. */
     public double[] fromTheRest() {
-        return normalized(mixed(Use.NOTHING, Optional.empty()));
+        return normalized(mixed(Use.NOTHING));
     }
 
     /** Before anything was known of the car. */
@@ -54,12 +57,29 @@ public final class PanelStories {
     }
 
     public double[] withoutValues() {
-        return normalized(mixed(Use.NO_VALUES, Optional.empty()));
+        return normalized(mixed(Use.NO_VALUES));
     }
 
-    /** Without one sign. */
-    public double[] without(SignKind sign) {
-        return changed(panel.without(sign));
+    /** Without one sign, for each that was noted. */
+    public Map<SignKind, double[]> withoutEachSign() {
+        double[][] stories = new double[SignTable.SIGNS][STORIES];
+        for (int d = 0; d < car.sums.length; d++) {
+            double[] others = SignFactors.others(panel, car.draws, d);
+            for (int kind = 0; kind < 2; kind++) {
+                double[][] without = new double[SignTable.SIGNS][STORIES];
+                car.draws.signs().factors(panel, d, kind == 1, without);
+                double[] own = car.sums[d].measured[kind][index];
+                for (SignKind sign : panel.signs().keySet()) {
+                    for (int s = 0; s < STORIES; s++) {
+                        stories[sign.ordinal()][s] +=
+                                car.scales[d] * own[s] * others[s] * without[sign.ordinal()][s];
+                    }
+                }
+            }
+        }
+        Map<SignKind, double[]> all = new EnumMap<>(SignKind.class);
+        panel.signs().keySet().forEach(sign -> all.put(sign, normalized(stories[sign.ordinal()])));
+        return all;
     }
 
     public double[] withoutRust() {
@@ -68,40 +88,41 @@ public final class PanelStories {
     }
 
     public double[] withoutNoMetal() {
-        return changed(new Panel(panel.zone(), panel.spotsMil(), 0, panel.signs(), panel.silent(), panel.rust()));
+        return changed(
+                new Panel(panel.zone(), panel.spotsMil(), 0, panel.signs(), panel.silent(), panel.rust()));
     }
 
     private double[] changed(Panel fewer) {
         double[] stories = new double[STORIES];
         for (int d = 0; d < car.sums.length; d++) {
+            double[] others = SignFactors.others(fewer, car.draws, d);
             for (int kind = 0; kind < 2; kind++) {
-                double[] factors = SignFactors.of(fewer, car.draws, d, kind == 1);
+                double[] factors = car.draws.signs().factors(fewer, d, kind == 1, null);
                 double[] own = car.sums[d].measured[kind][index];
                 for (int s = 0; s < STORIES; s++) {
-                    stories[s] += car.scales[d] * own[s] * factors[s];
+                    stories[s] += car.scales[d] * own[s] * factors[s] * others[s];
                 }
             }
         }
         return normalized(stories);
     }
 
-    private double[] mixed(Use use, Optional<Integer> only) {
+    private double[] mixed(Use use) {
         double[] stories = new double[STORIES];
         for (int d = 0; d < car.sums.length; d++) {
-            if (only.isEmpty() || only.get() == d) {
-                for (int kind = 0; kind < 2; kind++) {
-                    double[] own = use == Use.NO_VALUES || use == Use.NOTHING
-                            ? car.sums[d].open[kind][index]
-                            : car.sums[d].measured[kind][index];
-                    double[] factors = car.signs[d][kind][index];
-                    for (int s = 0; s < STORIES; s++) {
-                        double factor = use == Use.NO_SIGNS || use == Use.NOTHING ? 1 : factors[s];
-                        stories[s] += car.scales[d] * own[s] * factor;
-                    }
-                }
-            }
+            addDraw(use, d, stories);
         }
         return stories;
+    }
+
+    private void addDraw(Use use, int d, double[] stories) {
+        for (int kind = 0; kind < 2; kind++) {
+            double[] own = use == Use.ALL ? car.sums[d].measured[kind][index] : car.sums[d].open[kind][index];
+            double[] factors = car.signs[d][kind][index];
+            for (int s = 0; s < STORIES; s++) {
+                stories[s] += car.scales[d] * own[s] * (use == Use.NOTHING ? 1 : factors[s]);
+            }
+        }
     }
 
     private static double[] normalized(double[] stories) {
@@ -115,20 +136,14 @@ public final class PanelStories {
 
     /** Probability of each story in one draw. */
     double[] inDraw(int draw) {
-        return normalized(mixed(Use.ALL, Optional.of(draw)));
-    }
-
-    /** Scores over the draws: 1 less the chance of factory finish, or the chance of filler. */
-    private double[] scores(boolean repair) {
-        return IntStream.range(0, car.sums.length)
-                .mapToObj(this::inDraw)
-                .mapToDouble(stories -> repair ? filler(stories) : 1 - stories[0])
-                .toArray();
+        double[] stories = new double[STORIES];
+        addDraw(Use.ALL, draw, stories);
+        return normalized(stories);
     }
 
     /** The 5th and the 95th percentile of "not factory" over the draws, never leaving the figure outside. */
     public double[] band() {
-        double[] scores = scores(false);
+        double[] scores = refinish;
         Integer[] order = IntStream.range(0, scores.length).boxed().toArray(Integer[]::new);
         Arrays.sort(order, (a, b) -> Double.compare(scores[a], scores[b]));
         double figure = 1 - all()[0];
@@ -159,10 +174,7 @@ public final class PanelStories {
             double[] stories = new double[STORIES];
             for (int d = 0; d < car.sums.length; d++) {
                 if (car.draws.model(d) == model) {
-                    double[] one = mixed(Use.ALL, Optional.of(d));
-                    for (int s = 0; s < STORIES; s++) {
-                        stories[s] += one[s];
-                    }
+                    addDraw(Use.ALL, d, stories);
                 }
             }
             double[] all = normalized(stories);
@@ -180,7 +192,7 @@ public final class PanelStories {
 
     /** The judged number that moves the refinish likelihood most. */
     public Sway sway() {
-        double[] scores = scores(false);
+        double[] scores = refinish;
         Sway most = null;
         for (JudgedNumber number : JudgedNumber.values()) {
             double[] sum = new double[2];

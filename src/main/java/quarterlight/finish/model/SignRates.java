@@ -28,7 +28,7 @@ public final class SignRates {
 
     private static final List<Row> ROWS = List.of(
             row(SignKind.OVERSPRAY, .02, .45, .40, .40, .40, .40, .45, .45),
-            row(SignKind.TAPE_EDGE, .002, .40, .65, .65, .20, .15, .45, .40),
+            row(SignKind.TAPE_EDGE, .0015, .40, .65, .65, .20, .15, .45, .40),
             row(SignKind.SANDING_SCRATCHES, .02, .25, .25, .25, .15, .20, .35, .35),
             row(SignKind.TEXTURE_DIFFERS, .05, .40, .35, .35, .35, .40, .45, .45),
             row(SignKind.COLOR_DIFFERS, .08, .35, .30, .30, .30, .35, .40, .40),
