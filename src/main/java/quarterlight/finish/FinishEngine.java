@@ -54,11 +54,13 @@ public final class FinishEngine {
         List<ZoneEvidence> zones = evidence.zones().stream()
                 .sorted(Comparator.comparing(ZoneEvidence::zone))
                 .toList();
-        CarPosterior car = CarPosterior.of(panels(evidence, zones), profile, draws);
+        List<Panel> all = panels(evidence, zones);
+        PanelPlaces places = PanelPlaces.of(zones, all);
+        CarPosterior car = CarPosterior.of(places.panels(), profile, draws);
         List<ZoneHistory> histories = new ArrayList<>();
         List<FinishHistory.ZonePrior> priors = new ArrayList<>();
         for (ZoneEvidence zone : evidence.zones()) {
-            ZoneReport report = new ZoneReport(car.panel(zones.indexOf(zone)), zone, evidence);
+            ZoneReport report = new ZoneReport(car.panel(places.of(zone.zone())), zone, evidence);
             if (zone.isJudged()) {
                 histories.add(report.history());
             } else {
@@ -74,7 +76,7 @@ public final class FinishEngine {
                 histories,
                 priors,
                 Remarks.of(evidence));
-        return new JointHistory(evidence, zones, car, history);
+        return new JointHistory(evidence, places, car, history);
     }
 
     private static Map<Scenario, Double> scenarios(CarPosterior car) {

@@ -10,13 +10,13 @@ import quarterlight.finish.model.CarPosterior;
 /** The finish history of a car with what ties its zones together, for questions about several zones at once. Immutable. */
 public final class JointHistory {
     private final FinishEvidence evidence;
-    private final List<ZoneEvidence> order;
+    private final PanelPlaces places;
     private final CarPosterior car;
     private final FinishHistory history;
 
-    JointHistory(FinishEvidence evidence, List<ZoneEvidence> order, CarPosterior car, FinishHistory history) {
+    JointHistory(FinishEvidence evidence, PanelPlaces places, CarPosterior car, FinishHistory history) {
         this.evidence = evidence;
-        this.order = List.copyOf(order);
+        this.places = places;
         this.car = car;
         this.history = history;
     }
@@ -53,17 +53,14 @@ public final class JointHistory {
 
     /** Where more spots would settle most: doubtful readings first. */
     public List<NextMeasurement> next() {
-        return NextMeasurement.of(this, car, order);
+        return NextMeasurement.of(this, car, places);
     }
 
     private CountDistribution count(Set<ZoneId> among, boolean repair) {
         if (!zones().containsAll(among)) {
             throw new IllegalArgumentException("the car has not all of the zones " + among);
         }
-        List<Integer> indices = order.stream()
-                .filter(zone -> among.contains(zone.zone()))
-                .map(order::indexOf)
-                .toList();
+        List<Integer> indices = among.stream().sorted().map(places::of).toList();
         double[] chances = car.counts(indices, repair);
         double sum = Arrays.stream(chances).sum();
         return new CountDistribution(

@@ -41,12 +41,11 @@ public record NextMeasurement(ZoneId zone, Why why, int spots, double expectedBi
     }
 
     /** Best first: doubtful readings, then what would settle most. */
-    static List<NextMeasurement> of(JointHistory joint, CarPosterior car, List<ZoneEvidence> order) {
+    static List<NextMeasurement> of(JointHistory joint, CarPosterior car, PanelPlaces places) {
         List<NextMeasurement> found = new ArrayList<>();
-        for (int q = 0; q < order.size(); q++) {
-            ZoneEvidence zone = order.get(q);
+        for (ZoneEvidence zone : joint.evidence().zones()) {
             if (zone.readable()) {
-                NextSpots.Gain gain = NextSpots.of(car, q);
+                NextSpots.Gain gain = NextSpots.of(car, places.of(zone.zone()));
                 found.add(one(joint, zone, gain));
             }
         }

@@ -144,7 +144,7 @@ public final class PageFacts {
             return "not readable by this gauge";
         }
         OptionalDouble sd = zone.sdUm();
-        String spread = sd.isPresent() ? " \u00b1\u2009" + ramp.number(sd.getAsDouble()) : "";
+        String spread = sd.isPresent() ? " (sd\u2009" + ramp.number(sd.getAsDouble()) + ")" : "";
         String none = zone.noMetal() > 0 ? ", no metal on " + zone.noMetal() : "";
         String over = zone.overSpots() > 0 ? ", beyond range on " + zone.overSpots() : "";
         return zone.meanUm().isPresent()

@@ -21,8 +21,7 @@ import quarterlight.visit.SignKind;
  * @param truth by zone: true if it was refinished
  * @param filler by zone: true if it holds filler
  */
-record DrawnCar(
-        String name, FinishEvidence evidence, Map<ZoneId, Boolean> truth, Map<ZoneId, Boolean> filler) {
+record DrawnCar(String name, FinishEvidence evidence, Map<ZoneId, Boolean> truth, Map<ZoneId, Boolean> filler) {
     static DrawnCar read(Path folder) throws IOException {
         Map<ZoneId, Boolean> truth = new LinkedHashMap<>();
         Map<ZoneId, Boolean> filler = new LinkedHashMap<>();
@@ -43,9 +42,10 @@ record DrawnCar(
             boolean number = !value.equals("none") && !value.equals("over");
             spots.computeIfAbsent(new ZoneId(row.get("zone")), z -> new LinkedHashMap<>())
                     .computeIfAbsent(spot, s -> new ArrayList<>())
-                    .add(number && row.get("unit").equals("mil")
-                            ? Double.toString(Double.parseDouble(value) * 25.4)
-                            : value);
+                    .add(
+                            number && row.get("unit").equals("mil")
+                                    ? Double.toString(Double.parseDouble(value) * 25.4)
+                                    : value);
         }
         Map<ZoneId, Map<SignKind, Boolean>> signs = new LinkedHashMap<>();
         for (Map<String, String> row : rows(folder.resolve("signs.csv"))) {
@@ -57,8 +57,8 @@ record DrawnCar(
         }
         List<ZoneEvidence> zones = new ArrayList<>();
         truth.keySet()
-                .forEach(zone -> zones.add(zone(
-                        zone, spots.getOrDefault(zone, Map.of()), signs.getOrDefault(zone, Map.of()))));
+                .forEach(zone ->
+                        zones.add(zone(zone, spots.getOrDefault(zone, Map.of()), signs.getOrDefault(zone, Map.of()))));
         FinishProfile profile =
                 Worded.find(FinishProfile.class, facts.get("finish")).orElseThrow();
         double range = Double.parseDouble(facts.getOrDefault("gauge-range", "2000"));
@@ -66,8 +66,7 @@ record DrawnCar(
         return new DrawnCar(folder.getFileName().toString(), evidence, truth, filler);
     }
 
-    private static ZoneEvidence zone(
-            ZoneId id, Map<String, List<String>> spots, Map<SignKind, Boolean> signs) {
+    private static ZoneEvidence zone(ZoneId id, Map<String, List<String>> spots, Map<SignKind, Boolean> signs) {
         List<Double> um = new ArrayList<>();
         int over = 0;
         int none = 0;

@@ -28,7 +28,9 @@ final class FinishWorlds {
             busy += System.nanoTime() - start;
             Files.writeString(
                     folder.resolve("history.json"),
-                    history.zones().stream().map(FinishWorlds::zone).collect(Collectors.joining(",", "{\"zones\":[", "]}")));
+                    history.zones().stream()
+                            .map(FinishWorlds::zone)
+                            .collect(Collectors.joining(",", "{\"zones\":[", "]}")));
         }
         System.out.println(folders.size() + " cars, " + busy / 1_000_000 / folders.size() + " ms a car");
     }

@@ -22,9 +22,26 @@ import quarterlight.visit.SignKind;
 class TableOfCasesTest {
     private static final String QUARTER = "quarter-left";
     private static final List<String> ZONES = List.of(
-            "hood", "cowl", "roof", "fender-left", "fender-right", "door-front-left", "door-front-right", QUARTER,
-            "quarter-right", "rocker-left", "rocker-right", "a-pillar-left", "a-pillar-right", "sail-panel-left",
-            "sail-panel-right", "decklid", "tail-panel", "valance-front", "valance-rear", "grille-panel");
+            "hood",
+            "cowl",
+            "roof",
+            "fender-left",
+            "fender-right",
+            "door-front-left",
+            "door-front-right",
+            QUARTER,
+            "quarter-right",
+            "rocker-left",
+            "rocker-right",
+            "a-pillar-left",
+            "a-pillar-right",
+            "sail-panel-left",
+            "sail-panel-right",
+            "decklid",
+            "tail-panel",
+            "valance-front",
+            "valance-rear",
+            "grille-panel");
     private static final List<SignKind> FOUR =
             List.of(SignKind.TAPE_EDGE, SignKind.OVERSPRAY, SignKind.TEXTURE_DIFFERS, SignKind.WEAK_MAGNET);
     private static final double USUAL = .12;
@@ -42,9 +59,11 @@ class TableOfCasesTest {
             Random random = new Random(seed);
             for (String zone : ZONES) {
                 double panel = spread * random.nextGaussian();
-                mil.put(zone, random.doubles(5)
-                        .map(u -> mean * Math.exp(spread == 0 ? 0 : panel + spread * random.nextGaussian()))
-                        .toArray());
+                mil.put(
+                        zone,
+                        random.doubles(5)
+                                .map(u -> mean * Math.exp(spread == 0 ? 0 : panel + spread * random.nextGaussian()))
+                                .toArray());
             }
         }
 
@@ -65,7 +84,9 @@ class TableOfCasesTest {
         }
 
         Car fourAbsentElsewhere() {
-            ZONES.stream().filter(zone -> !zone.equals(QUARTER)).forEach(zone -> FOUR.forEach(s -> sign(zone, s, false)));
+            ZONES.stream()
+                    .filter(zone -> !zone.equals(QUARTER))
+                    .forEach(zone -> FOUR.forEach(s -> sign(zone, s, false)));
             return this;
         }
 
@@ -135,8 +156,10 @@ class TableOfCasesTest {
     void oneSpotOfFortyIsLikelyAPatchAndIsReadAgainFirst(long seed) {
         Car car = lacquer(seed).spots(QUARTER, 5, 5, 5, 40);
         assertThat(repair(car)).isGreaterThanOrEqualTo(50);
-        NextMeasurement first =
-                new FinishEngine(FinishProfile.LACQUER).joint(car.evidence()).next().get(0);
+        NextMeasurement first = new FinishEngine(FinishProfile.LACQUER)
+                .joint(car.evidence())
+                .next()
+                .get(0);
         assertThat(first.zone().value()).isEqualTo(QUARTER);
         assertThat(first.about()).contains("read again around this place");
     }
@@ -145,32 +168,37 @@ class TableOfCasesTest {
     @EnumSource(FinishProfile.class)
     void fortyFiveMilEverywhereIsNoFactoryFinishAndPutsTheGaugeInQuestion(FinishProfile profile) {
         FinishHistory history = new Car(profile, 45, USUAL, 1).history();
-        assertThat(history.zones()).allSatisfy(zone -> assertThat(zone.refinishScore()).isGreaterThanOrEqualTo(95));
+        assertThat(history.zones())
+                .allSatisfy(zone -> assertThat(zone.refinishScore()).isGreaterThanOrEqualTo(95));
         assertThat(history.remarks()).hasSize(1);
-        assertThat(history.remarks().get(0)).contains("gauge").contains("unit").contains("metal").contains("paint jobs");
+        assertThat(history.remarks().get(0))
+                .contains("gauge")
+                .contains("unit")
+                .contains("metal")
+                .contains("paint jobs");
     }
 
     @ParameterizedTest
     @EnumSource(FinishProfile.class)
     void evennessAloneIsNoSign(FinishProfile profile) {
         FinishHistory history = even(profile).history();
-        assertThat(history.zones()).allSatisfy(zone -> assertThat(zone.refinishScore()).isLessThan(30));
+        assertThat(history.zones())
+                .allSatisfy(zone -> assertThat(zone.refinishScore()).isLessThan(30));
         assertThat(history.remarks()).isEmpty();
     }
 
     @Test
     void aTapeEdgeSpeaksForItsPanelWhateverTheThickness() {
-        FinishHistory history =
-                even(FinishProfile.LACQUER).sign(QUARTER, SignKind.TAPE_EDGE, true).history();
+        FinishHistory history = even(FinishProfile.LACQUER)
+                .sign(QUARTER, SignKind.TAPE_EDGE, true)
+                .history();
         assertThat(percent(quarter(history).notFactory())).isGreaterThanOrEqualTo(60);
         assertThat(highestElsewhere(history)).isLessThanOrEqualTo(35);
     }
 
     @Test
     void signsAbsentElsewhereSpeakForElsewhere() {
-        Car car = even(FinishProfile.LACQUER)
-                .fourAbsentElsewhere()
-                .sign(QUARTER, SignKind.TAPE_EDGE, true);
+        Car car = even(FinishProfile.LACQUER).fourAbsentElsewhere().sign(QUARTER, SignKind.TAPE_EDGE, true);
         FinishHistory history = car.history();
         assertThat(percent(quarter(history).notFactory())).isGreaterThanOrEqualTo(60);
         assertThat(highestElsewhere(history)).isLessThanOrEqualTo(15);
@@ -187,7 +215,8 @@ class TableOfCasesTest {
                 .history();
         ZoneHistory thin = quarter(history);
         assertThat(percent(thin.notFactory())).isGreaterThan(30);
-        assertThat(thin.chances().stripped()).isGreaterThan(thin.chances().over() + thin.chances().filler());
+        assertThat(thin.chances().stripped())
+                .isGreaterThan(thin.chances().over() + thin.chances().filler());
         List<Double> others = history.zones().stream()
                 .filter(zone -> !zone.zone().value().equals(QUARTER))
                 .map(zone -> percent(zone.notFactory()))

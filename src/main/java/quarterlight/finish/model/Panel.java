@@ -48,6 +48,11 @@ public record Panel(
         return silent.contains(KINDS[sign]) ? SILENT : 0;
     }
 
+    /** The panel as if nothing were known of it. */
+    public Panel unknown() {
+        return new Panel(zone, List.of(), 0, Map.of(), List.of(), Optional.empty());
+    }
+
     double[] logMil() {
         double low = FixedNumber.FLOOR_MIL.value();
         double high = FixedNumber.CAP_MIL.value();
@@ -65,7 +70,7 @@ public record Panel(
     }
 
     /** Factor on the odds of having been touched. */
-    double proneness() {
+    public double proneness() {
         return LESS_PRONE.contains(zone) || zone.toLowerCase(Locale.ROOT).contains("pillar") || isSail()
                 ? FixedNumber.PRONE_LESS.value()
                 : 1;

@@ -71,8 +71,7 @@ public final class PanelStories {
                 double[] own = car.sums[d].measured[kind][index];
                 for (SignKind sign : panel.signs().keySet()) {
                     for (int s = 0; s < STORIES; s++) {
-                        stories[sign.ordinal()][s] +=
-                                car.scales[d] * own[s] * others[s] * without[sign.ordinal()][s];
+                        stories[sign.ordinal()][s] += car.scales[d] * own[s] * others[s] * without[sign.ordinal()][s];
                     }
                 }
             }
@@ -88,8 +87,7 @@ public final class PanelStories {
     }
 
     public double[] withoutNoMetal() {
-        return changed(
-                new Panel(panel.zone(), panel.spotsMil(), 0, panel.signs(), panel.silent(), panel.rust()));
+        return changed(new Panel(panel.zone(), panel.spotsMil(), 0, panel.signs(), panel.silent(), panel.rust()));
     }
 
     private double[] changed(Panel fewer) {

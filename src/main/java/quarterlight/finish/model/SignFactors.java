@@ -36,8 +36,8 @@ final class SignFactors {
             } else if (story == LifeStory.PATCH) {
                 factor = 0;
                 for (int s = 0; s < PanelTable.ON_PATCH.length; s++) {
-                    factor += PanelTable.PATCH_SHARE[s]
-                            * Math.pow(share + .12 * PanelTable.ON_PATCH[s], panel.noMetal());
+                    factor +=
+                            PanelTable.PATCH_SHARE[s] * Math.pow(share + .12 * PanelTable.ON_PATCH[s], panel.noMetal());
                 }
             }
             factors[story.ordinal()] = factor;

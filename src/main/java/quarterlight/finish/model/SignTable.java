@@ -22,9 +22,8 @@ final class SignTable {
         chances = new double[draws.count()][WHOLE_CAR + 1][STORIES * SIGNS];
         for (int d = 0; d < draws.count(); d++) {
             for (int slot = 0; slot <= WHOLE_CAR; slot++) {
-                double quality = slot == WHOLE_CAR
-                        ? draws.value(d, JudgedNumber.WHOLE_CAR_CARE)
-                        : SignRates.QUALITY[slot];
+                double quality =
+                        slot == WHOLE_CAR ? draws.value(d, JudgedNumber.WHOLE_CAR_CARE) : SignRates.QUALITY[slot];
                 for (LifeStory story : LifeStory.values()) {
                     for (SignKind sign : SignKind.values()) {
                         chances[d][slot][story.ordinal() * SIGNS + sign.ordinal()] =
