@@ -1,6 +1,25 @@
 package quarterlight.finish;
 
-import static quarterlight.finish.model.JudgedNumber.*;
+import static quarterlight.finish.model.JudgedNumber.AS_BUILT;
+import static quarterlight.finish.model.JudgedNumber.BARE_COAT;
+import static quarterlight.finish.model.JudgedNumber.COAT;
+import static quarterlight.finish.model.JudgedNumber.COAT_SPREAD;
+import static quarterlight.finish.model.JudgedNumber.FACTORY_THICK;
+import static quarterlight.finish.model.JudgedNumber.FALSE_SIGNS;
+import static quarterlight.finish.model.JudgedNumber.HORIZONTAL;
+import static quarterlight.finish.model.JudgedNumber.JOB_SPREAD;
+import static quarterlight.finish.model.JudgedNumber.LEVELLED;
+import static quarterlight.finish.model.JudgedNumber.LEVEL_SHIFT;
+import static quarterlight.finish.model.JudgedNumber.LEVEL_SPREAD;
+import static quarterlight.finish.model.JudgedNumber.PANEL_SPREAD;
+import static quarterlight.finish.model.JudgedNumber.PARTLY;
+import static quarterlight.finish.model.JudgedNumber.REPLACED;
+import static quarterlight.finish.model.JudgedNumber.SEEN;
+import static quarterlight.finish.model.JudgedNumber.SKIM;
+import static quarterlight.finish.model.JudgedNumber.WHOLE_CAR_CARE;
+import static quarterlight.finish.model.JudgedNumber.WHOLE_OVER;
+import static quarterlight.finish.model.JudgedNumber.WHOLE_STRIPPED;
+import static quarterlight.finish.model.JudgedNumber.WITHIN_SPREAD;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
