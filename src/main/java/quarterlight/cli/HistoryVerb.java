@@ -1,25 +1,39 @@
 package quarterlight.cli;
 
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
+import quarterlight.car.ZoneId;
 import quarterlight.finish.Chances;
 import quarterlight.finish.FinishCautions;
+import quarterlight.finish.FinishEngine;
+import quarterlight.finish.FinishEvidence;
 import quarterlight.finish.FinishHistory;
 import quarterlight.finish.FinishReason;
+import quarterlight.finish.JointHistory;
+import quarterlight.finish.NextMeasurement;
 import quarterlight.finish.Scenario;
 import quarterlight.finish.ZoneHistory;
 import quarterlight.store.VisitProblem;
 import quarterlight.table.JsonObject;
-import quarterlight.units.ThicknessUnit;
 import quarterlight.visit.VisitRecord;
 
 /** {@code history}: the finish history of each zone and of the car. */
 final class HistoryVerb implements Verb {
-    private static final int SHOWN_REASONS = 3;
-    private static final double WORTH_SHOWING = 0.1;
+    private static final List<String> LIKELIHOODS = List.of(
+            "factory",
+            "over",
+            "stripped",
+            "filler",
+            "replaced",
+            "not_factory_low",
+            "not_factory_high",
+            "log10_lr_own",
+            "strength",
+            "refinish_score",
+            "repair_score",
+            "hidden_10cm_patch");
 
     private final Surroundings around;
 
@@ -37,29 +51,69 @@ final class HistoryVerb implements Verb {
     @Override
     public int run(ParseResult call) throws VisitProblem, CallRefused {
         VisitRecord record = Visits.read(around, Words.pathAt(call, 0));
-        FinishHistory history =
-                OwnLists.findings(around, Words.pathAt(call, 0), record).history();
-        around.console().print(Words.isJson(call) ? json(history).text() : table(history));
+        FinishEvidence evidence =
+                OwnLists.findings(around, Words.pathAt(call, 0), record).evidence();
+        JointHistory joint = new FinishEngine(evidence.profile()).joint(evidence);
+        List<NextMeasurement> next = joint.next();
+        around.console().print(Words.isJson(call) ? json(joint, next).text() : HistoryTable.of(joint.history(), next));
         return Exit.DONE;
     }
 
-    static JsonObject json(FinishHistory history) {
+    static JsonObject json(JointHistory joint, List<NextMeasurement> next) {
+        FinishHistory history = joint.history();
         JsonObject scenarios = new JsonObject();
         for (Scenario scenario : Scenario.values()) {
             scenarios.put(scenario.word(), history.scenarios().get(scenario));
         }
         return new JsonObject()
                 .put("profile", history.profile().word())
-                .put("model", history.model().version())
+                .put("model", FinishHistory.VERSION)
                 .put("car_level_um", history.carLevel().um())
                 .put("car_level_sd_um", history.carLevelSd().um())
                 .put("scenarios", scenarios)
-                .put("zones", history.zones().stream().map(HistoryVerb::zone).toList())
+                .put(
+                        "zones",
+                        joint.evidence().zones().stream()
+                                .map(zone -> zone(history, zone.zone()))
+                                .toList())
+                .put("measure_next", next.stream().map(HistoryVerb::next).toList())
+                .put("remarks", history.remarks())
                 .put("cautions", FinishCautions.texts());
+    }
+
+    private static JsonObject next(NextMeasurement next) {
+        return new JsonObject()
+                .put("zone", next.zone())
+                .put("why", next.about())
+                .put("spots", next.spots())
+                .put("settles", next.settles())
+                .put("kind", next.why().word())
+                .put("expected_bits", next.expectedBits());
+    }
+
+    private static JsonObject zone(FinishHistory history, ZoneId id) {
+        return history.zone(id)
+                .map(HistoryVerb::zone)
+                .orElseGet(() -> unknown(history.prior(id).orElseThrow()));
+    }
+
+    /** A zone of which nothing of its own is known: its prior is no finding. */
+    private static JsonObject unknown(FinishHistory.ZonePrior prior) {
+        JsonObject zone = new JsonObject().put("zone", prior.zone()).put("readable", prior.readable());
+        for (String key : LIKELIHOODS) {
+            zone.put(key, Optional.empty());
+        }
+        return zone.put(
+                "prior", new JsonObject().put("not_factory", prior.notFactory()).put("filler", prior.filler()));
     }
 
     private static JsonObject zone(ZoneHistory zone) {
         Chances chances = zone.chances();
+        JsonObject jury = new JsonObject();
+        zone.jury()
+                .forEach((model, said) -> jury.put(
+                        model.word(),
+                        new JsonObject().put("not_factory", said.notFactory()).put("filler", said.filler())));
         return new JsonObject()
                 .put("zone", zone.zone())
                 .put("readable", zone.readable())
@@ -67,13 +121,32 @@ final class HistoryVerb implements Verb {
                 .put("over", chances.over())
                 .put("stripped", chances.stripped())
                 .put("filler", chances.filler())
+                .put("replaced", zone.replaced())
                 .put("not_factory_low", zone.notFactoryLow())
                 .put("not_factory_high", zone.notFactoryHigh())
                 .put("log10_lr_own", zone.log10LrOwn())
                 .put("strength", zone.strength().phrase())
                 .put("refinish_score", zone.refinishScore())
                 .put("repair_score", zone.repairScore())
+                .put("stories", zone.stories().stream().map(HistoryVerb::story).toList())
+                .put("jury", jury)
+                .put(
+                        "hangs_on",
+                        new JsonObject()
+                                .put("number", zone.sway().number().word())
+                                .put("meaning", zone.sway().number().meaning())
+                                .put("refinish_if_low", zone.sway().low())
+                                .put("refinish_if_high", zone.sway().high())
+                                .put("would_turn", zone.hangsOnAssumption()))
+                .put("hidden_10cm_patch", zone.hiddenPatch())
                 .put("reasons", zone.reasons().stream().map(HistoryVerb::reason).toList());
+    }
+
+    private static JsonObject story(ZoneHistory.Story story) {
+        return new JsonObject()
+                .put("story", story.story().word())
+                .put("words", story.story().words())
+                .put("chance", story.chance());
     }
 
     private static JsonObject reason(FinishReason reason) {
@@ -83,72 +156,5 @@ final class HistoryVerb implements Verb {
                 .put("seen", reason.sign().map(sign -> reason.seen()))
                 .put("log10_refinish", reason.log10Refinish())
                 .put("log10_repair", reason.log10Repair());
-    }
-
-    private static String table(FinishHistory history) {
-        StringBuilder out = new StringBuilder();
-        out.append("Finish profile ").append(history.profile().word());
-        out.append(". Factory level of the car ")
-                .append(Shown.number(history.carLevel().um(), 0))
-                .append(" um (")
-                .append(Shown.number(history.carLevel().in(ThicknessUnit.MIL), 1))
-                .append(" mil), standard deviation ")
-                .append(Shown.number(history.carLevelSd().um(), 0))
-                .append(" um.\n");
-        out.append("The car: ")
-                .append(history.scenarios().entrySet().stream()
-                        .sorted(Comparator.comparing(entry -> entry.getKey()))
-                        .map(entry -> entry.getKey().word() + " " + percent(entry.getValue()) + " %")
-                        .collect(Collectors.joining(", ")))
-                .append(".\n\n");
-        TextTable table = new TextTable()
-                .left("zone")
-                .right("refinish", "band", "repair", "factory", "over", "stripped", "filler")
-                .left("what moved it most");
-        for (ZoneHistory zone : history.zones()) {
-            Chances chances = zone.chances();
-            table.row(
-                    zone.zone().value(),
-                    Integer.toString(zone.refinishScore()),
-                    percent(zone.notFactoryLow()) + " to " + percent(zone.notFactoryHigh()),
-                    Integer.toString(zone.repairScore()),
-                    percent(chances.factory()),
-                    percent(chances.over()),
-                    percent(chances.stripped()),
-                    percent(chances.filler()),
-                    reasons(zone));
-        }
-        out.append(table.text()).append('\n');
-        out.append("All figures in percent.");
-        FinishCautions.texts().forEach(text -> out.append(' ').append(text));
-        return out.append('\n').toString();
-    }
-
-    private static String percent(double share) {
-        return Integer.toString((int) Math.floor(100 * share + 0.5));
-    }
-
-    private static String reasons(ZoneHistory zone) {
-        List<String> words = zone.reasons().stream()
-                .filter(reason -> weight(reason) >= WORTH_SHOWING)
-                .limit(SHOWN_REASONS)
-                .map(HistoryVerb::words)
-                .toList();
-        String said = words.isEmpty() ? "nothing much" : String.join(", ", words);
-        return zone.readable() ? said : "gauge cannot read it; " + said;
-    }
-
-    private static double weight(FinishReason reason) {
-        return Math.max(Math.abs(reason.log10Refinish()), Math.abs(reason.log10Repair()));
-    }
-
-    private static String words(FinishReason reason) {
-        String what = reason.sign()
-                .map(sign -> (reason.seen() ? "" : "no ") + sign.word())
-                .orElse(reason.source().word().replace('-', ' '));
-        double strongest = Math.abs(reason.log10Refinish()) >= Math.abs(reason.log10Repair())
-                ? reason.log10Refinish()
-                : reason.log10Repair();
-        return what + " " + (strongest > 0 ? "+" : "") + Shown.number(strongest, 1);
     }
 }

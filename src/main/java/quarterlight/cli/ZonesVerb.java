@@ -7,10 +7,12 @@ import picocli.CommandLine.ParseResult;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.store.VisitProblem;
 import quarterlight.table.JsonObject;
+import quarterlight.thickness.GaugeCorrection;
 import quarterlight.thickness.Outlier;
 import quarterlight.thickness.ThicknessSurvey;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.units.ThicknessUnit;
+import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitRecord;
 
 /** {@code zones}: statistics of the readings of each zone. */
@@ -36,8 +38,19 @@ final class ZonesVerb implements Verb {
         VisitRecord record = Visits.read(around, visit);
         ZoneCatalog catalog = around.zones().get();
         ThicknessSurvey survey = ThicknessSurvey.of(record, catalog);
-        around.console().print(Words.isJson(call) ? json(survey).text() : table(survey));
+        around.console().print(Words.isJson(call) ? json(survey).text() : table(survey) + refusal(record));
         return Exit.DONE;
+    }
+
+    /** A correction that was chosen and cannot be right. */
+    private static String refusal(VisitRecord record) {
+        return record.facts().choices().gaugeCorrection()
+                ? GaugeCorrection.refusal(record.gaugeChecks().stream()
+                                .map(Recorded::value)
+                                .toList())
+                        .map(text -> text + "\n")
+                        .orElse("")
+                : "";
     }
 
     static JsonObject json(ThicknessSurvey survey) {
@@ -89,7 +102,7 @@ final class ZonesVerb implements Verb {
                     Integer.toString(zone.valueSpots()),
                     Shown.number(zone.meanUm(), 0),
                     Shown.number(zone.sdUm(), 0),
-                    zone.ci95LowUm().isPresent()
+                    zone.showsInterval()
                             ? Shown.number(zone.ci95LowUm(), 0) + " to " + Shown.number(zone.ci95HighUm(), 0)
                             : Shown.UNKNOWN,
                     Shown.number(zone.medianUm(), 0),
@@ -104,6 +117,11 @@ final class ZonesVerb implements Verb {
     private static String remarks(ZoneThickness zone) {
         StringBuilder text = new StringBuilder();
         append(text, zone.readable() ? 0 : 1, "gauge cannot read it", false);
+        append(
+                text,
+                zone.ci95LowUm().isPresent() && !zone.showsInterval() ? 1 : 0,
+                "too few spots for an interval",
+                false);
         append(text, zone.excluded(), "excluded", true);
         append(text, zone.noMetal(), "without metal", true);
         append(text, zone.overRange(), "over range", true);

@@ -19,7 +19,7 @@ import quarterlight.finish.JointHistory;
  * Two cars side by side. Unlike bodies are compared by the zones that both have. Immutable.
  *
  * @param zones zones that both cars have, in the order of the zone table
- * @param counted outer panels that both have: those that the counts are over
+ * @param counted outer panels with a reading or a sign on both: those that the counts are over
  * @param refinished how many of them are not factory finish
  * @param repaired how many are refinished over filler
  * @param trials functions tried on either
@@ -59,7 +59,7 @@ public record Comparison(
         JointHistory jointA = joint(a);
         JointHistory jointB = joint(b);
         Set<ZoneId> counted = new LinkedHashSet<>();
-        a.evidence().zones().forEach(zone -> counted.add(zone.zone()));
+        counted.addAll(jointA.zones());
         counted.retainAll(jointB.zones());
         return new Comparison(
                 CarSummary.of(a, gapsA, without(zonesA, zonesB)),

@@ -131,7 +131,8 @@ final class ZoneContrasts {
             difference(
                     Aspect.REFINISH,
                     Optional.of(aLower ? Side.A : Side.B),
-                    "refinish likelihood " + left.refinishScore() + " on A, " + right.refinishScore() + " on B");
+                    "refinish likelihood " + ZoneHistory.shown(left.refinishScore()) + " on A, "
+                            + ZoneHistory.shown(right.refinishScore()) + " on B");
         }
         int repairA = left.repairScore();
         int repairB = right.repairScore();

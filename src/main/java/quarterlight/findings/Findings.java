@@ -50,7 +50,8 @@ public record Findings(
             VisitRecord visit, ZoneCatalog catalog, Map<ZoneId, Area> zoneAreas, DatePatterns patterns) {
         ThicknessSurvey thickness = ThicknessSurvey.of(visit, catalog);
         RustReport rust = RustReport.of(visit, catalog, zoneAreas);
-        FinishEvidence evidence = FinishEvidence.of(visit, catalog, thickness, rust.extents());
+        FinishEvidence evidence =
+                FinishEvidence.of(visit, catalog, thickness, rust.extents()).with(zoneAreas);
         return new Findings(
                 visit,
                 catalog,

@@ -109,9 +109,8 @@ record ZonePieces(Zone zone, List<Piece> pieces, boolean refinished, boolean str
 
     private static void addLikelihood(
             ZoneHistory history, boolean refinished, MatterWeights weights, List<Piece> pieces) {
-        String figures = "refinish likelihood " + history.refinishScore() + " (band "
-                + Math.round(100 * history.notFactoryLow()) + " to " + Math.round(100 * history.notFactoryHigh())
-                + "), repair likelihood " + history.repairScore() + ", of 100";
+        String figures = "refinish likelihood " + ZoneHistory.shown(history.refinishScore()) + " (band "
+                + history.shownBand() + "), repair likelihood " + ZoneHistory.shown(history.repairScore()) + ", of 100";
         if (history.repairScore() >= weights.likelyScore()) {
             pieces.add(Piece.found(
                     weights.filler(), "Likely repaired with body filler.", "Likely repaired: " + figures + "."));

@@ -1,32 +1,38 @@
 package quarterlight.finish;
 
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import quarterlight.car.FinishProfile;
+import quarterlight.finish.model.CarPosterior;
+import quarterlight.finish.model.Draws;
+import quarterlight.finish.model.Panel;
 import quarterlight.units.Thickness;
+import quarterlight.units.ThicknessUnit;
+import quarterlight.visit.SignKind;
 
-/**
- * Computes finish histories for one model and one profile. Making one costs some tens of milliseconds, so keep it for
- * further questions about the same car. Immutable, safe for several threads.
- */
+/** Computes finish histories for one profile. Immutable, safe for several threads. */
 public final class FinishEngine {
-    private static final double UM_PER_MIL = 25.4;
-
-    private final FinishGrid grid;
-
-    public FinishEngine(FinishModel model, FinishProfile profile, GridSize size) {
-        this.grid = new FinishGrid(model, profile, size);
-    }
+    private final FinishProfile profile;
+    private final Draws draws;
 
     public FinishEngine(FinishProfile profile) {
-        this(FinishModel.V1, profile, GridSize.USUAL);
+        this(profile, Draws.USUAL);
+    }
+
+    /** @param draws values of the judged numbers to integrate over */
+    public FinishEngine(FinishProfile profile, Draws draws) {
+        this.profile = profile;
+        this.draws = draws;
     }
 
     public FinishProfile profile() {
-        return grid.profile;
+        return profile;
     }
 
     /** @throws IllegalArgumentException if the evidence is of another profile, or of no zone */
@@ -40,52 +46,81 @@ public final class FinishEngine {
      * @throws IllegalArgumentException if the evidence is of another profile, or of no zone
      */
     public JointHistory joint(FinishEvidence evidence) {
-        if (evidence.profile() != grid.profile || evidence.zones().isEmpty()) {
-            throw new IllegalArgumentException("this engine is for profile " + grid.profile.word()
+        if (evidence.profile() != profile || evidence.zones().isEmpty()) {
+            throw new IllegalArgumentException("this engine is for profile " + profile.word()
                     + " and for one zone at least, not for profile "
                     + evidence.profile().word() + " with " + evidence.zones().size());
         }
-        List<ZoneEvidence> zones = evidence.zones();
-        List<PanelTable> tables = new ArrayList<>();
-        for (ZoneEvidence zone : zones) {
-            tables.add(PanelTable.of(grid, zone, evidence.gaugeRange().um()));
-        }
-        List<ScenarioSums> sums = Arrays.stream(Scenario.values())
-                .map(scenario -> ScenarioSums.of(grid, scenario, tables))
+        List<ZoneEvidence> zones = evidence.zones().stream()
+                .sorted(Comparator.comparing(ZoneEvidence::zone))
                 .toList();
+        List<Panel> all = panels(evidence, zones);
+        PanelPlaces places = PanelPlaces.of(zones, all);
+        CarPosterior car = CarPosterior.of(places.panels(), profile, draws);
         List<ZoneHistory> histories = new ArrayList<>();
-        for (int q = 0; q < zones.size(); q++) {
-            histories.add(new ZoneOdds(grid.model, sums, q, tables.get(q)).history(zones.get(q)));
-        }
-        Map<Scenario, Double> scenarios = scenarios(sums);
-        double mean = 0;
-        double square = 0;
-        for (ScenarioSums scenario : sums) {
-            double weight = scenarios.get(scenario.cells().scenario);
-            for (int g = 0; g < scenario.weights().length; g++) {
-                double um =
-                        UM_PER_MIL * Math.exp(grid.level.log(scenario.cells().levelPoint(g)));
-                mean += weight * scenario.weights()[g] * um;
-                square += weight * scenario.weights()[g] * um * um;
+        List<FinishHistory.ZonePrior> priors = new ArrayList<>();
+        for (ZoneEvidence zone : evidence.zones()) {
+            ZoneReport report = new ZoneReport(car.panel(places.of(zone.zone())), zone, evidence);
+            if (zone.isJudged()) {
+                histories.add(report.history());
+            } else {
+                priors.add(report.prior());
             }
         }
-        double sd = Math.sqrt(Math.max(0, square - mean * mean));
+        double[] level = car.level();
         FinishHistory history = new FinishHistory(
-                grid.model, grid.profile, new Thickness(mean), new Thickness(sd), scenarios, histories);
-        return new JointHistory(grid, evidence, tables, sums, history);
+                profile,
+                new Thickness(ThicknessUnit.MIL.toUm(level[0])),
+                new Thickness(ThicknessUnit.MIL.toUm(level[1])),
+                scenarios(car),
+                histories,
+                priors,
+                Remarks.of(evidence));
+        return new JointHistory(evidence, places, car, history);
     }
 
-    private Map<Scenario, Double> scenarios(List<ScenarioSums> sums) {
-        double most = sums.stream().mapToDouble(ScenarioSums::logEvidence).max().orElse(0);
-        Map<Scenario, Double> weights = new EnumMap<>(Scenario.class);
-        double whole = 0;
-        for (ScenarioSums s : sums) {
-            double weight = grid.model.middle().of(s.cells().scenario) * Math.exp(s.logEvidence() - most);
-            weights.put(s.cells().scenario, weight);
-            whole += weight;
+    private static Map<Scenario, Double> scenarios(CarPosterior car) {
+        double[] all = car.scenarios();
+        Map<Scenario, Double> scenarios = new EnumMap<>(Scenario.class);
+        for (Scenario scenario : Scenario.values()) {
+            scenarios.put(scenario, all[scenario.ordinal()]);
         }
-        double sum = whole;
-        weights.replaceAll((scenario, weight) -> weight / sum);
-        return weights;
+        return scenarios;
+    }
+
+    private static List<Panel> panels(FinishEvidence evidence, List<ZoneEvidence> zones) {
+        Set<SignKind> silent = silent(zones);
+        List<Panel> panels = new ArrayList<>();
+        double rangeMil = ThicknessUnit.MIL.fromUm(evidence.gaugeRange().um());
+        for (ZoneEvidence zone : zones) {
+            ZoneEvidence usable = zone.usable();
+            List<Double> mil = new ArrayList<>();
+            usable.spotsUm().forEach(um -> mil.add(ThicknessUnit.MIL.fromUm(um)));
+            for (int n = 0; n < usable.overRange(); n++) {
+                mil.add(rangeMil);
+            }
+            List<SignKind> unsaid = silent.stream()
+                    .filter(sign -> !usable.signs().containsKey(sign))
+                    .filter(sign -> usable.readable() || sign != SignKind.WEAK_MAGNET)
+                    .toList();
+            panels.add(new Panel(zone.zone().value(), mil, usable.noMetal(), usable.signs(), unsaid, usable.rust()));
+        }
+        return panels;
+    }
+
+    /** Signs that were noted as seen somewhere and nowhere as absent: this inspector writes down only what is there. */
+    private static Set<SignKind> silent(Collection<ZoneEvidence> zones) {
+        Set<SignKind> silent = EnumSet.noneOf(SignKind.class);
+        zones.forEach(zone -> zone.signs().forEach((sign, seen) -> {
+            if (seen) {
+                silent.add(sign);
+            }
+        }));
+        zones.forEach(zone -> zone.signs().forEach((sign, seen) -> {
+            if (!seen) {
+                silent.remove(sign);
+            }
+        }));
+        return silent;
     }
 }

@@ -16,6 +16,7 @@ import quarterlight.rust.RustExtent;
 import quarterlight.thickness.GaugeReach;
 import quarterlight.thickness.ThicknessSurvey;
 import quarterlight.thickness.ZoneThickness;
+import quarterlight.units.Area;
 import quarterlight.units.Thickness;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.Sign;
@@ -27,17 +28,25 @@ import quarterlight.visit.VisitRecord;
  *
  * @param gaugeRange range of the gauge, above 0
  * @param zones every outer panel of the car in the order of the zone table, with or without evidence; none twice
+ * @param areas nominal areas, of the zones that have one
  */
-public record FinishEvidence(FinishProfile profile, Thickness gaugeRange, List<ZoneEvidence> zones) {
+public record FinishEvidence(
+        FinishProfile profile, Thickness gaugeRange, List<ZoneEvidence> zones, Map<ZoneId, Area> areas) {
     public FinishEvidence {
         Objects.requireNonNull(profile, "profile");
         zones = List.copyOf(zones);
+        areas = Map.copyOf(areas);
         if (!(gaugeRange.um() > 0)) {
             throw new IllegalArgumentException("the gauge's range is above 0 um, not " + gaugeRange.um());
         }
         if (zones.stream().map(ZoneEvidence::zone).distinct().count() != zones.size()) {
             throw new IllegalArgumentException("a zone stands twice in the evidence");
         }
+    }
+
+    /** Without the areas of the zones: nothing is then said of hidden patches. */
+    public FinishEvidence(FinishProfile profile, Thickness gaugeRange, List<ZoneEvidence> zones) {
+        this(profile, gaugeRange, zones, Map.of());
     }
 
     /**
@@ -85,11 +94,16 @@ public record FinishEvidence(FinishProfile profile, Thickness gaugeRange, List<Z
         return signs;
     }
 
+    /** The same with the areas of the zones. */
+    public FinishEvidence with(Map<ZoneId, Area> known) {
+        return new FinishEvidence(profile, gaugeRange, zones, known);
+    }
+
     /** The same with other evidence for one zone: what if it were so? */
     public FinishEvidence with(ZoneEvidence changed) {
         List<ZoneEvidence> all = new ArrayList<>(zones);
         all.replaceAll(zone -> zone.zone().equals(changed.zone()) ? changed : zone);
-        return new FinishEvidence(profile, gaugeRange, all);
+        return new FinishEvidence(profile, gaugeRange, all, areas);
     }
 
     public Optional<ZoneEvidence> zone(ZoneId id) {

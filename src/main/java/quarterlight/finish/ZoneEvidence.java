@@ -53,11 +53,13 @@ public record ZoneEvidence(
         return new ZoneEvidence(zone, false, List.of(), 0, 0, asked, rust);
     }
 
-    boolean hasValues() {
-        return !spotsUm.isEmpty() || overRange > 0;
+    /** True if the zone carries a reading the gauge can take, or a sign: without either nothing is said of it. */
+    public boolean isJudged() {
+        ZoneEvidence used = usable();
+        return used.hasValues() || used.noMetal > 0 || !used.signs.isEmpty();
     }
 
-    boolean isEmpty() {
-        return !hasValues() && noMetal == 0 && signs.isEmpty() && rust.isEmpty();
+    boolean hasValues() {
+        return !spotsUm.isEmpty() || overRange > 0;
     }
 }

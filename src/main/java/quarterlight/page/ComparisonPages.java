@@ -181,7 +181,7 @@ public final class ComparisonPages {
             cells.add(facts.history().map(PageFacts::refinish).orElse(PageFacts.DASH));
             cells.add(facts.history()
                     .map(ZoneHistory::repairScore)
-                    .map(String::valueOf)
+                    .map(ZoneHistory::shown)
                     .orElse(PageFacts.DASH));
             cells.add(
                     facts.rust().filter(ZoneRust::lookedAt).map(PageFacts::rust).orElse("not looked at"));

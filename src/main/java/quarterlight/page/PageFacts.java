@@ -131,7 +131,7 @@ public final class PageFacts {
                         thickness.map(t -> mean(t, ramp)).orElse(DASH),
                         thickness.map(t -> Integer.toString(t.spots().size())).orElse("0"),
                         history.map(PageFacts::refinish).orElse(DASH),
-                        history.map(h -> Integer.toString(h.repairScore())).orElse(DASH),
+                        history.map(h -> ZoneHistory.shown(h.repairScore())).orElse(DASH),
                         rust.map(PageFacts::rust).orElse("not looked at"),
                         rust.flatMap(ZoneRust::need).map(RepairNeed::word).orElse(DASH)));
             }
@@ -144,7 +144,7 @@ public final class PageFacts {
             return "not readable by this gauge";
         }
         OptionalDouble sd = zone.sdUm();
-        String spread = sd.isPresent() ? " \u00b1\u2009" + ramp.number(sd.getAsDouble()) : "";
+        String spread = sd.isPresent() ? " (sd\u2009" + ramp.number(sd.getAsDouble()) + ")" : "";
         String none = zone.noMetal() > 0 ? ", no metal on " + zone.noMetal() : "";
         String over = zone.overSpots() > 0 ? ", beyond range on " + zone.overSpots() : "";
         return zone.meanUm().isPresent()
@@ -153,8 +153,7 @@ public final class PageFacts {
     }
 
     public static String refinish(ZoneHistory zone) {
-        return zone.refinishScore() + " (" + Math.round(100 * zone.notFactoryLow()) + " to "
-                + Math.round(100 * zone.notFactoryHigh()) + ")";
+        return ZoneHistory.shown(zone.refinishScore()) + " (" + zone.shownBand() + ")";
     }
 
     public static String rust(ZoneRust zone) {

@@ -1,7 +1,5 @@
 package quarterlight.thickness;
 
-import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import quarterlight.units.Worded;
 
@@ -12,47 +10,51 @@ import quarterlight.units.Worded;
  * @param rule how it was found
  */
 public record Outlier(double um, Rule rule) {
-    /** How outliers are found, by the number of spots. */
+    /** How outliers are found. */
     public enum Rule implements Worded {
-        /** Grubbs' test at 0.05, two-sided: the one value farthest from the mean, from 7 spots on. */
-        GRUBBS,
-        /** Beyond 1.5 interquartile ranges from the quartiles (R7), for 4 to 6 spots. */
-        FENCES
+        /** Grubbs' test at 0.05, two-sided: the one value farthest from the mean, from 3 spots on, beyond the floor. */
+        GRUBBS
     }
 
-    private static final int GRUBBS_FROM = 7;
-    private static final int FENCES_FROM = 4;
+    /** The practical floor: nearer to the median of the other spots than this is no outlier, whatever the test says. */
+    public static final double FLOOR_UM = 25;
+
+    /** The floor as a share of that median; the larger of both counts. Both are judgement. */
+    public static final double FLOOR_SHARE = 0.25;
+
+    private static final int GRUBBS_FROM = 3;
     private static final double LEVEL = 0.05;
-    private static final double REACH = 1.5;
 
     /**
-     * The outliers among the spots of one zone. Grubbs' test is for a single outlier (its level holds for one look), so
+     * The outlier among the spots of one zone. Grubbs' test is for a single outlier (its level holds for one look), so
      * it names one at most; two that lie together can hide each other, which the plot shows and the test does not.
      *
      * @param um spot values in um, finite, any order; not changed
-     * @return lowest first; none for fewer than 4 spots
+     * @return none for fewer than 3 spots
      */
     public static List<Outlier> among(double[] um) {
-        if (um.length >= GRUBBS_FROM) {
-            return grubbs(um);
+        if (um.length < GRUBBS_FROM) {
+            return List.of();
         }
-        return um.length >= FENCES_FROM ? fences(um) : List.of();
-    }
-
-    private static List<Outlier> grubbs(double[] um) {
         Grubbs.Extreme extreme = Grubbs.extreme(um);
-        double critical = Grubbs.criticalTwoSided(um.length, LEVEL);
-        return extreme.statistic() > critical ? List.of(new Outlier(extreme.value(), Rule.GRUBBS)) : List.of();
+        boolean unlikely = extreme.statistic() > Grubbs.criticalTwoSided(um.length, LEVEL);
+        return unlikely && isBeyondFloor(um, extreme.value())
+                ? List.of(new Outlier(extreme.value(), Rule.GRUBBS))
+                : List.of();
     }
 
-    private static List<Outlier> fences(double[] um) {
-        double lower = Quantiles.r7(um, 0.25);
-        double upper = Quantiles.r7(um, 0.75);
-        double reach = REACH * (upper - lower);
-        return Arrays.stream(um)
-                .filter(value -> value < lower - reach || value > upper + reach)
-                .mapToObj(value -> new Outlier(value, Rule.FENCES))
-                .sorted(Comparator.comparingDouble(Outlier::um))
-                .toList();
+    private static boolean isBeyondFloor(double[] um, double value) {
+        double[] others = new double[um.length - 1];
+        boolean left = false;
+        int n = 0;
+        for (double one : um) {
+            if (!left && one == value) {
+                left = true;
+            } else {
+                others[n++] = one;
+            }
+        }
+        double median = Quantiles.median(others);
+        return Math.abs(value - median) > Math.max(FLOOR_UM, FLOOR_SHARE * Math.abs(median));
     }
 }

@@ -39,6 +39,11 @@ public record ZoneThickness(
         outliers = List.copyOf(outliers);
     }
 
+    /** True if the interval of the mean is worth printing: too few spots give one that reaches below zero. */
+    public boolean showsInterval() {
+        return ci95LowUm.isPresent() && ci95LowUm.getAsDouble() > 0;
+    }
+
     /** Spots with a number: n of the mean. */
     public int valueSpots() {
         return count(SpotKind.VALUE);

@@ -16,6 +16,8 @@ import quarterlight.car.ZoneId;
 import quarterlight.findings.Findings;
 import quarterlight.finish.Chances;
 import quarterlight.finish.ZoneHistory;
+import quarterlight.finish.model.JudgedNumber;
+import quarterlight.finish.model.PanelStories;
 import quarterlight.rust.TestVisits;
 import quarterlight.table.ZoneTable;
 import quarterlight.table.list.CoverageTable;
@@ -225,7 +227,20 @@ class ComparisonTest {
         Chances chances = new Chances(1 - refinished, refinished, 0, 0);
         return new ZoneFacts(
                 Optional.empty(),
-                Optional.of(new ZoneHistory(HOOD, true, chances, low, high, 0, 0, List.of())),
+                Optional.of(new ZoneHistory(
+                        HOOD,
+                        true,
+                        chances,
+                        0,
+                        low,
+                        high,
+                        0,
+                        0,
+                        List.of(),
+                        List.of(),
+                        Map.of(),
+                        new PanelStories.Sway(JudgedNumber.SEEN, low, high),
+                        Optional.empty())),
                 true,
                 Optional.empty(),
                 List.of(),

@@ -27,7 +27,7 @@ class FinishEvidenceTest {
                 .hasSize((int) catalog.zonesOf(visit.build().facts().car().body()).stream()
                         .filter(Zone::finish)
                         .count());
-        assertThat(evidence.zones()).allMatch(ZoneEvidence::isEmpty);
+        assertThat(evidence.zones()).noneMatch(ZoneEvidence::isJudged);
     }
 
     @Test
@@ -58,7 +58,7 @@ class FinishEvidenceTest {
         assertThat(zone("fender-left", Map.of()).signs()).containsOnly(Map.entry(SignKind.OVERSPRAY, true));
         assertThat(zone("fender-right", Map.of()).signs()).containsOnly(Map.entry(SignKind.FASTENER_DISTURBED, true));
         assertThat(zone("hood", Map.of()).signs()).isEmpty();
-        assertThat(evidence(Map.of()).zones().stream().filter(zone -> !zone.isEmpty()))
+        assertThat(evidence(Map.of()).zones().stream().filter(ZoneEvidence::isJudged))
                 .hasSize(3);
     }
 

@@ -4,202 +4,165 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
-import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import quarterlight.car.FinishProfile;
 import quarterlight.car.ZoneId;
-import quarterlight.finish.FinishReason.Source;
-import quarterlight.rust.RustExtent;
 import quarterlight.units.Thickness;
 import quarterlight.visit.SignKind;
 
-/** Laws of the finish history. */
+/** Laws of the finish history, on seeded random cars. */
 class FinishHistoryPropertyTest {
-    private static final Thickness RANGE = new Thickness(2000);
+    private static final List<String> ZONES = List.of(
+            "hood",
+            "fender-left",
+            "fender-right",
+            "door-front-left",
+            "door-front-right",
+            "quarter-left",
+            "quarter-right",
+            "roof");
 
-    @ParameterizedTest
-    @EnumSource(FinishProfile.class)
-    void aCarNeverMeasuredStaysAtItsPrior(FinishProfile profile) {
-        FinishHistory found =
-                FinishHistory.of(evidence(profile, ZoneEvidence.none(id("hood")), ZoneEvidence.none(id("roof"))));
-        assertThat(found.scenarios().get(Scenario.AS_BUILT)).isCloseTo(0.35, within(1e-12));
-        for (ZoneHistory zone : found.zones()) {
-            // .35 .97 + .35 .70 + .20 .02 + .10 .02
-            assertThat(zone.chances().factory()).isCloseTo(0.5905, within(1e-9));
-            assertThat(zone.log10LrOwn()).isZero();
-            assertThat(zone.reasons())
-                    .allSatisfy(reason -> assertThat(reason.log10Refinish()).isCloseTo(0, within(1e-9)));
-        }
-    }
-
-    @Test
-    void thinLacquerAllRoundIsFactoryFinish() {
-        // 1 to 4 mil on every panel, in common practice thin original paint
-        Random random = new Random(11);
+    private static List<ZoneEvidence> car(long seed) {
+        Random random = new Random(seed);
         List<ZoneEvidence> zones = new ArrayList<>();
-        for (int q = 0; q < 18; q++) {
-            Double[] spots = new Double[4];
-            Arrays.setAll(spots, n -> 25.4 * (1.4 + 2.2 * random.nextDouble()));
-            zones.add(values("panel-" + q, spots));
-        }
-        FinishHistory found = FinishHistory.of(new FinishEvidence(FinishProfile.LACQUER, RANGE, zones));
-        assertThat(found.zones())
-                .allSatisfy(zone -> assertThat(zone.refinishScore()).isLessThan(10));
-    }
-
-    @Test
-    void fifteenToTwentyMilEvenlyIsCoatsNotFiller() {
-        // a published case: several paint jobs, no filler
-        Random random = new Random(12);
-        List<ZoneEvidence> zones = new ArrayList<>();
-        for (int q = 0; q < 18; q++) {
-            Double[] spots = new Double[4];
-            Arrays.setAll(spots, n -> 25.4 * (15 + 5 * random.nextDouble()));
-            zones.add(values("panel-" + q, spots));
-        }
-        FinishHistory found = FinishHistory.of(new FinishEvidence(FinishProfile.LACQUER, RANGE, zones));
-        assertThat(found.zones()).allSatisfy(zone -> assertThat(zone.chances().over())
-                .isGreaterThan(20 * zone.chances().filler()));
-    }
-
-    static List<FinishCase> cases() {
-        return FinishCase.all();
-    }
-
-    @ParameterizedTest
-    @MethodSource("cases")
-    void aFinerGridAgrees(FinishCase given) {
-        FinishProfile profile = given.evidence().profile();
-        FinishHistory usual = FinishHistory.of(given.evidence());
-        FinishHistory finer =
-                new FinishEngine(FinishModel.V1, profile, new GridSize(96, 2, 5, 3, 5)).history(given.evidence());
-        for (int q = 0; q < usual.zones().size(); q++) {
-            for (History history : History.values()) {
-                assertThat(usual.zones().get(q).chances().of(history))
-                        .isCloseTo(finer.zones().get(q).chances().of(history), within(2e-4));
+        for (String zone : ZONES) {
+            double level = (random.nextInt(4) == 0 ? 230 : 125) * Math.exp(.1 * random.nextGaussian());
+            List<Double> spots = new ArrayList<>();
+            for (int n = 0; n < 4; n++) {
+                spots.add(level * Math.exp(.1 * random.nextGaussian()));
             }
-            assertThat(usual.zones().get(q).log10LrOwn())
-                    .isCloseTo(finer.zones().get(q).log10LrOwn(), within(2e-3));
+            zones.add(zone(zone, spots, Map.of(SignKind.OVERSPRAY, random.nextInt(4) == 0)));
         }
-        assertThat(usual.carLevel().um()).isCloseTo(finer.carLevel().um(), within(0.05));
+        return zones;
     }
 
-    @Test
-    void manyValuesBeyondTheRangeDoNotOverflow() {
-        ZoneEvidence zone = new ZoneEvidence(
-                id("hood"), true, List.of(0.0, -3.0, 1e9), 300, 400, Map.of(), Optional.of(RustExtent.HEAVY));
-        ZoneHistory found = FinishHistory.of(evidence(FinishProfile.MODERN, zone, values("roof", 100.0, 101.0)))
-                .zones()
-                .get(0);
-        assertThat(found.chances().sum()).isCloseTo(1, within(1e-9));
-        assertThat(found.chances().filler()).isGreaterThan(0.99);
-        assertThat(found.log10LrOwn()).isEqualTo(9);
+    private static ZoneEvidence zone(String id, List<Double> spots, Map<SignKind, Boolean> signs) {
+        return new ZoneEvidence(new ZoneId(id), true, spots, 0, 0, signs, Optional.empty());
     }
 
-    @Test
-    void beyondTheRangeSpeaksForFiller() {
-        ZoneEvidence over = new ZoneEvidence(id("hood"), true, List.of(100.0), 2, 0, Map.of(), Optional.empty());
-        ZoneHistory with =
-                FinishHistory.of(evidence(FinishProfile.ENAMEL, over)).zones().get(0);
-        ZoneHistory without = FinishHistory.of(evidence(FinishProfile.ENAMEL, values("hood", 100.0)))
-                .zones()
-                .get(0);
-        assertThat(with.chances().filler()).isGreaterThan(10 * without.chances().filler());
+    private static FinishHistory history(List<ZoneEvidence> zones) {
+        return FinishHistory.of(new FinishEvidence(FinishProfile.LACQUER, new Thickness(2000), zones));
     }
 
-    @Test
-    void aZoneTheGaugeCannotReadIsJudgedBySignsAlone() {
-        ZoneEvidence deaf = new ZoneEvidence(
-                id("hood"),
-                false,
-                List.of(900.0),
-                1,
-                5,
-                Map.of(SignKind.OVERSPRAY, true, SignKind.WEAK_MAGNET, true),
-                Optional.empty());
-        ZoneEvidence signOnly =
-                new ZoneEvidence(id("hood"), true, List.of(), 0, 0, Map.of(SignKind.OVERSPRAY, true), Optional.empty());
-        ZoneHistory found =
-                FinishHistory.of(evidence(FinishProfile.UNKNOWN, deaf)).zones().get(0);
-        ZoneHistory same = FinishHistory.of(evidence(FinishProfile.UNKNOWN, signOnly))
-                .zones()
-                .get(0);
-        assertThat(found.readable()).isFalse();
-        assertThat(found.chances()).isEqualTo(same.chances());
-        assertThat(found.reasons()).noneMatch(reason -> reason.source() == Source.VALUES);
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2})
+    void theOrderOfZonesAndSpotsIsNothing(long seed) {
+        List<ZoneEvidence> zones = car(seed);
+        List<ZoneEvidence> shuffled = new ArrayList<>();
+        for (ZoneEvidence zone : zones) {
+            List<Double> spots = new ArrayList<>(zone.spotsUm());
+            Collections.shuffle(spots, new Random(seed));
+            shuffled.add(zone(zone.zone().value(), spots, zone.signs()));
+        }
+        Collections.shuffle(shuffled, new Random(seed));
+        FinishHistory one = history(zones);
+        FinishHistory other = history(shuffled);
+        for (ZoneHistory zone : one.zones()) {
+            assertThat(other.zone(zone.zone()).orElseThrow().notFactory())
+                    .as("seed %d, %s", seed, zone.zone())
+                    .isCloseTo(zone.notFactory(), within(1e-9));
+        }
     }
 
-    @Test
-    void aReasonIsTheOddsWithoutIt() {
-        FinishCase given = FinishCase.named("signs decide a middling panel");
-        ZoneHistory whole = FinishHistory.of(given.evidence()).zones().get(1);
-        ZoneEvidence fender = given.evidence().zones().get(1);
-        Map<SignKind, Boolean> fewer = Map.of(SignKind.OVERSPRAY, true, SignKind.WEAK_MAGNET, false);
-        ZoneEvidence without = new ZoneEvidence(fender.zone(), true, fender.spotsUm(), 0, 0, fewer, Optional.empty());
-        ZoneHistory left =
-                FinishHistory.of(given.evidence().with(without)).zones().get(1);
-        FinishReason reason = whole.reasons().stream()
-                .filter(r -> r.sign().equals(Optional.of(SignKind.TAPE_EDGE)))
-                .findFirst()
-                .orElseThrow();
-        assertThat(reason.log10Refinish()).isCloseTo(odds(whole) - odds(left), within(1e-9));
-        FinishReason rest = whole.reasons().stream()
-                .filter(r -> r.source() == Source.REST_OF_CAR)
-                .findFirst()
-                .orElseThrow();
-        ZoneHistory alone = FinishHistory.of(evidence(FinishProfile.LACQUER, fender))
-                .zones()
-                .get(0);
-        assertThat(rest.log10Refinish()).isCloseTo(odds(whole) - odds(alone), within(1e-9));
+    @ParameterizedTest
+    @ValueSource(longs = {3, 4})
+    void leftAndRightAreAlike(long seed) {
+        List<ZoneEvidence> mirrored = car(seed).stream()
+                .map(zone -> zone(
+                        zone.zone().value().endsWith("-left")
+                                ? zone.zone().value().replace("-left", "-right")
+                                : zone.zone().value().replace("-right", "-left"),
+                        zone.spotsUm(),
+                        zone.signs()))
+                .toList();
+        FinishHistory one = history(car(seed));
+        FinishHistory other = history(mirrored);
+        double left = one.zone(new ZoneId("quarter-left")).orElseThrow().notFactory();
+        double right = other.zone(new ZoneId("quarter-right")).orElseThrow().notFactory();
+        assertThat(right).as("seed " + seed).isCloseTo(left, within(1e-9));
     }
 
-    @Test
-    void reasonsComeHeaviestFirst() {
-        for (ZoneHistory zone : FinishHistory.of(
-                        FinishCase.named("gauge finds no metal on two spots, heavy rust beside it")
-                                .evidence())
-                .zones()) {
-            assertThat(zone.reasons())
-                    .isSortedAccordingTo(
-                            (a, b) -> Double.compare(Math.abs(b.log10Refinish()), Math.abs(a.log10Refinish())));
+    @ParameterizedTest
+    @ValueSource(doubles = {3, 10, 22, 40})
+    void moreReadingsOfTheSameNeverSpeakTheOtherWay(double mil) {
+        double last = Double.NaN;
+        double lastFiller = Double.NaN;
+        boolean above = false;
+        for (int count = 1; count <= 9; count += 2) {
+            List<ZoneEvidence> zones = car(5);
+            zones.removeIf(zone -> zone.zone().value().equals("roof"));
+            zones.add(zone("roof", Collections.nCopies(count, mil * 25.4), Map.of()));
+            ZoneHistory roof = history(zones).zone(new ZoneId("roof")).orElseThrow();
+            if (count == 1) {
+                above = roof.notFactory() > .5;
+            } else if (mil >= 10) {
+                assertThat(above ? roof.notFactory() : 1 - roof.notFactory())
+                        .as(mil + " mil, " + count + " spots")
+                        .isGreaterThan((above ? last : 1 - last) - .05);
+                assertThat(mil > 20 ? roof.chances().filler() : 1).isGreaterThan(mil > 20 ? lastFiller - .05 : 0);
+            }
+            last = roof.notFactory();
+            lastFiller = roof.chances().filler();
         }
     }
 
     @Test
-    void profileAndSignsCanBeOverridden() {
-        FinishModel thicker = FinishModel.V1.withLevel("own", FinishProfile.LACQUER, new LogNormal(8, 0.2));
-        FinishEvidence evidence = evidence(FinishProfile.LACQUER, values("hood", 200.0, 205.0, 198.0));
-        double own = new FinishEngine(thicker, FinishProfile.LACQUER, GridSize.USUAL)
-                .history(evidence)
-                .zones()
-                .get(0)
-                .chances()
-                .factory();
-        assertThat(own)
-                .isGreaterThan(
-                        FinishHistory.of(evidence).zones().get(0).chances().factory());
+    void aZoneWithNeitherReadingNorSignHasNoLikelihood() {
+        List<ZoneEvidence> zones = car(6);
+        zones.add(ZoneEvidence.none(new ZoneId("decklid")));
+        FinishHistory with = history(zones);
+        assertThat(with.zone(new ZoneId("decklid"))).isEmpty();
+        assertThat(with.prior(new ZoneId("decklid")).orElseThrow().notFactory()).isBetween(.01, .99);
+        FinishHistory without = history(car(6));
+        assertThat(with.zones().get(0).notFactory())
+                .isCloseTo(without.zones().get(0).notFactory(), within(1e-9));
     }
 
-    private static double odds(ZoneHistory zone) {
-        return Math.log10(zone.notFactory() / zone.chances().factory());
+    @Test
+    void nobodyReadsZeroOrAHundred() {
+        assertThat(ZoneHistory.shown(0)).isEqualTo("under 1");
+        assertThat(ZoneHistory.shown(1)).isEqualTo("1");
+        assertThat(ZoneHistory.shown(99)).isEqualTo("99");
+        assertThat(ZoneHistory.shown(100)).isEqualTo("over 99");
+        assertThat(ZoneHistory.shown(.004)).isEqualTo("under 1");
+        assertThat(ZoneHistory.shown(.005)).isEqualTo("1");
+        assertThat(ZoneHistory.shown(.995)).isEqualTo("over 99");
+        assertThat(ZoneHistory.shown(.9949)).isEqualTo("99");
     }
 
-    private static FinishEvidence evidence(FinishProfile profile, ZoneEvidence... zones) {
-        return new FinishEvidence(profile, RANGE, List.of(zones));
+    @Test
+    void storiesAndJuryAndBandHangTogether() {
+        for (ZoneHistory zone : history(car(7)).zones()) {
+            assertThat(zone.chances().sum()).isCloseTo(1, within(1e-9));
+            assertThat(zone.stories().stream()
+                            .mapToDouble(ZoneHistory.Story::chance)
+                            .sum())
+                    .isCloseTo(1, within(1e-9));
+            assertThat(zone.notFactory()).isBetween(zone.notFactoryLow(), zone.notFactoryHigh());
+            assertThat(zone.jury()).hasSize(4);
+            double least = zone.jury().values().stream()
+                    .mapToDouble(ZoneHistory.Verdict::notFactory)
+                    .min()
+                    .orElseThrow();
+            double most = zone.jury().values().stream()
+                    .mapToDouble(ZoneHistory.Verdict::notFactory)
+                    .max()
+                    .orElseThrow();
+            assertThat(zone.notFactory()).isBetween(least, most);
+        }
     }
 
-    private static ZoneEvidence values(String zone, Double... um) {
-        return new ZoneEvidence(id(zone), true, List.of(um), 0, 0, Map.of(), Optional.empty());
-    }
-
-    private static ZoneId id(String zone) {
-        return new ZoneId(zone);
+    @Test
+    void spotsThatMissAPatchMakeItLessLikelyButNeverImpossible() {
+        assertThat(ZoneReport.missed(1e6, 0)).isEqualTo(1);
+        assertThat(ZoneReport.missed(1e6, 10)).isCloseTo(Math.pow(1 - 7853.98 / 1e6, 10), within(1e-6));
+        assertThat(ZoneReport.missed(1e6, 100)).isGreaterThan(.4);
     }
 }

@@ -51,13 +51,34 @@ class OutlierReferenceTest {
     }
 
     @Test
-    void fencesForFourToSixSpotsAndNothingBelow() {
-        // quartiles by R7: 11.25 and 13.75, fences 7.5 and 17.5
-        assertThat(Outlier.among(new double[] {13, 10, 12, 11, 14, 17.6}))
-                .containsExactly(new Outlier(17.6, Outlier.Rule.FENCES));
-        assertThat(Outlier.among(new double[] {13, 10, 12, 11, 14, 17.5})).isEmpty();
-        assertThat(Outlier.among(new double[] {1, 2, 3000})).isEmpty();
+    void grubbsFromThreeSpotsOnAndOnlyBeyondTheFloor() {
+        Outlier high = new Outlier(1000, Outlier.Rule.GRUBBS);
+        assertThat(Outlier.among(new double[] {127, 128, 1000})).containsExactly(high);
+        assertThat(Outlier.among(new double[] {127, 1000})).isEmpty();
         assertThat(Outlier.among(new double[] {})).isEmpty();
+        // the test alone would name 152: the floor is 25 um, or a quarter of the median
+        assertThat(Outlier.among(new double[] {80, 80.1, 79.9, 80, 104.9})).isEmpty();
+        assertThat(Outlier.among(new double[] {80, 80.1, 79.9, 80, 105.1}))
+                .containsExactly(new Outlier(105.1, Outlier.Rule.GRUBBS));
+        assertThat(Outlier.among(new double[] {200, 200.1, 199.9, 200, 249})).isEmpty();
+        assertThat(Outlier.among(new double[] {200, 200.1, 199.9, 200, 251}))
+                .containsExactly(new Outlier(251, Outlier.Rule.GRUBBS));
+    }
+
+    @Test
+    void fewCleanPanelsAreFlagged() {
+        java.util.Random random = new java.util.Random(11);
+        for (int spots = 3; spots <= 8; spots++) {
+            int flagged = 0;
+            for (int panel = 0; panel < 4000; panel++) {
+                double[] um = new double[spots];
+                for (int n = 0; n < spots; n++) {
+                    um[n] = 127 * Math.exp(.12 * random.nextGaussian());
+                }
+                flagged += Outlier.among(um).size();
+            }
+            assertThat(flagged / 4000.0).as(spots + " spots").isLessThan(.07);
+        }
     }
 
     @Test

@@ -12,6 +12,7 @@ import quarterlight.thickness.GaugeVerdict;
 import quarterlight.visit.GaugeCheck;
 import quarterlight.visit.GaugeSurface;
 import quarterlight.visit.GaugeValue;
+import quarterlight.visit.Recorded;
 
 /** The gauge check in full: every look with its verdict, the drift, what all of it comes to, and the correction. */
 final class GaugeTexts {
@@ -57,6 +58,9 @@ final class GaugeTexts {
                                         corrected
                                                 ? "Thickness in this report is computed with it; readings are printed as typed."
                                                 : "It was not applied: thickness in this report is computed from the readings as typed.")));
+        GaugeCorrection.refusal(
+                        car.visit().gaugeChecks().stream().map(Recorded::value).toList())
+                .ifPresent(sentences::add);
         sentences.add("The gauge's range was taken to be "
                 + number(car.visit().facts().gaugeRange().um()) + ".");
         return new ReportContent.GaugeText(

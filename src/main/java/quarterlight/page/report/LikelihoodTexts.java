@@ -3,6 +3,7 @@ package quarterlight.page.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import quarterlight.findings.Findings;
 import quarterlight.finish.EvidenceStrength;
 import quarterlight.finish.FinishReason;
@@ -13,22 +14,23 @@ import quarterlight.units.ThicknessUnit;
 /** The likelihoods of a panel in words, with every reason that moved them. */
 public final class LikelihoodTexts {
     private static final double TOO_SMALL = 0.05;
+    private static final int STORIES = 3;
+    private static final double LEAST_STORY = 0.03;
 
     private LikelihoodTexts() {}
 
     static ReportContent.LikelihoodText of(ZoneHistory zone) {
         String figures = String.format(
                 Locale.US,
-                "Refinish likelihood %d of 100 (band %d to %d), repair likelihood %d. Factory finish %d\u2009%%, refinished over it"
-                        + " %d\u2009%%, stripped and refinished %d\u2009%%, over filler %d\u2009%%.",
-                zone.refinishScore(),
-                Math.round(100 * zone.notFactoryLow()),
-                Math.round(100 * zone.notFactoryHigh()),
-                zone.repairScore(),
-                Math.round(100 * zone.chances().factory()),
-                Math.round(100 * zone.chances().over()),
-                Math.round(100 * zone.chances().stripped()),
-                Math.round(100 * zone.chances().filler()));
+                "Refinish likelihood %s of 100 (band %s), repair likelihood %s. Factory finish %s\u2009%%, refinished over it"
+                        + " %s\u2009%%, stripped and refinished or replaced %s\u2009%%, over filler %s\u2009%%.",
+                ZoneHistory.shown(zone.refinishScore()),
+                zone.shownBand(),
+                ZoneHistory.shown(zone.repairScore()),
+                ZoneHistory.shown(zone.chances().factory()),
+                ZoneHistory.shown(zone.chances().over()),
+                ZoneHistory.shown(zone.chances().stripped()),
+                ZoneHistory.shown(zone.chances().filler()));
         String strength = "The zone's own evidence: " + zone.strength().phrase() + "."
                 + (zone.readable() ? "" : " The gauge cannot read it: signs and rust alone speak.");
         List<ReportContent.Fact> reasons = new ArrayList<>();
@@ -43,7 +45,39 @@ public final class LikelihoodTexts {
     public static List<String> sentences(ZoneHistory zone) {
         ReportContent.LikelihoodText text = of(zone);
         List<String> sentences = new ArrayList<>(List.of(text.figures(), text.strength()));
+        sentences.addAll(more(zone));
         text.reasons().forEach(reason -> sentences.add(reason.label() + ": " + reason.text()));
+        return sentences;
+    }
+
+    /** Life stories that fit, the jury, what it hangs on, and the filler that no spot stood on; full sentences. */
+    public static List<String> more(ZoneHistory zone) {
+        List<String> sentences = new ArrayList<>();
+        sentences.add("What fits best: "
+                + zone.stories().stream()
+                        .limit(STORIES)
+                        .filter(story -> story.chance() >= LEAST_STORY)
+                        .map(story -> story.story().words() + " (" + ZoneHistory.shown(story.chance()) + " of 100)")
+                        .collect(Collectors.joining("; "))
+                + ".");
+        double least = zone.jury().values().stream()
+                .mapToDouble(ZoneHistory.Verdict::notFactory)
+                .min()
+                .orElse(zone.notFactory());
+        double most = zone.jury().values().stream()
+                .mapToDouble(ZoneHistory.Verdict::notFactory)
+                .max()
+                .orElse(zone.notFactory());
+        sentences.add("Four views of how cars come about put the refinish likelihood at " + ZoneHistory.shown(least)
+                + " to " + ZoneHistory.shown(most) + ".");
+        sentences.add(
+                "The assumption that moves it most is " + zone.sway().number().meaning() + ": at its low end "
+                        + ZoneHistory.shown(zone.sway().low()) + ", at its high end "
+                        + ZoneHistory.shown(zone.sway().high())
+                        + (zone.hangsOnAssumption() ? ". If that is wrong, the finding is wrong." : "."));
+        zone.hiddenPatch()
+                .ifPresent(chance -> sentences.add("Chance of a 10\u2009cm patch of filler that no spot stands on: "
+                        + ZoneHistory.shown(chance) + " of 100."));
         return sentences;
     }
 

@@ -11,9 +11,9 @@ import quarterlight.car.ZoneId;
 import quarterlight.findings.Findings;
 import quarterlight.finish.FinishCautions;
 import quarterlight.finish.FinishHistory;
-import quarterlight.finish.LogNormal;
 import quarterlight.finish.Scenario;
-import quarterlight.finish.ScenarioPriors;
+import quarterlight.finish.ZoneHistory;
+import quarterlight.finish.model.FactoryLevel;
 import quarterlight.page.PageFacts;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.rust.RiDegree;
@@ -62,45 +62,33 @@ final class MethodTexts {
 
     static ReportContent.Paragraph finish(Findings car, ThicknessRamp ramp) {
         FinishHistory history = car.history();
-        LogNormal level = history.model().levels().get(history.profile());
-        List<String> sentences = new ArrayList<>();
-        sentences.add("Refinish and repair likelihoods follow from a stated model (numbers "
-                + history.model().version()
+        FactoryLevel level = FactoryLevel.of(history.profile());
+        List<String> sentences = new ArrayList<>(history.remarks());
+        sentences.add("Refinish and repair likelihoods follow from a stated model (version " + FinishHistory.VERSION
                 + "): what each history of a panel would let one expect of thickness, signs and rust, weighed against what was"
-                + " found. Most of its numbers are judgement from common practice, without a published source.");
+                + " found. Most of its numbers are judgement from common practice, without a published source; they are not"
+                + " fixed but averaged over their plausible ranges.");
         sentences.add(String.format(
                 Locale.US,
-                "Finish profile: %s, whose factory level is taken to be about %.1f\u2009mil before measuring (a factor of %.2f to either"
-                        + " side is one standard deviation). From the readings it is %s\u2009%s, standard deviation %s\u2009%s.",
+                "Finish profile: %s, whose factory level is taken to be about %.1f\u2009mil before measuring. From the readings it is"
+                        + " %s\u2009%s, standard deviation %s\u2009%s.",
                 history.profile().word(),
                 level.medianMil(),
-                Math.exp(level.logSd()),
                 ramp.number(history.carLevel().um()),
                 ramp.unitName(),
                 ramp.number(history.carLevelSd().um()),
                 ramp.unitName()));
-        sentences.add("Of the car before measuring (middle prior): "
-                + priors(history.model().middle())
-                + ". After all evidence: "
+        sentences.add("Of the car after all evidence: "
                 + Arrays.stream(Scenario.values())
                         .map(s -> words(s) + " " + percent(history.scenarios().get(s)))
                         .collect(Collectors.joining(", "))
                 + ".");
         sentences.add(
-                "The band of a likelihood runs from the least to the greatest over three priors: the middle one; a car little"
-                        + " worked on (" + priors(history.model().low()) + "); a car much worked on ("
-                        + priors(history.model().high())
-                        + ").");
+                "The band of a likelihood runs from the 5th to the 95th percentile over the ranges of the judged numbers.");
         sentences.add(
                 "A reason's figure is how far the logarithm (base 10) of the odds moves when that evidence is left out; above 0"
                         + " speaks for refinishing. Reasons do not add up.");
         return new ReportContent.Paragraph("Finish history", sentences);
-    }
-
-    private static String priors(ScenarioPriors priors) {
-        return Arrays.stream(Scenario.values())
-                .map(s -> words(s) + " " + percent(priors.of(s)))
-                .collect(Collectors.joining(", "));
     }
 
     private static String words(Scenario scenario) {
@@ -113,7 +101,7 @@ final class MethodTexts {
     }
 
     private static String percent(double share) {
-        return Math.round(100 * share) + "\u2009%";
+        return ZoneHistory.shown(share) + "\u2009%";
     }
 
     private static ReportContent.Paragraph rust() {

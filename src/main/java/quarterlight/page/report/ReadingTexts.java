@@ -109,7 +109,7 @@ final class ReadingTexts {
         if (zone.meanUm().isPresent()) {
             String mean = "Mean " + length(zone.meanUm()) + " over " + count(zone.valueSpots(), "spot");
             parts.add(
-                    zone.ci95LowUm().isPresent()
+                    zone.showsInterval()
                             ? mean + ", 95\u2009% interval "
                                     + ramp.number(zone.ci95LowUm().getAsDouble()) + " to "
                                     + length(zone.ci95HighUm()) + ", standard deviation " + length(zone.sdUm())

@@ -122,7 +122,7 @@ final class StripPlot {
         }
         OptionalDouble low = zone.ci95LowUm();
         OptionalDouble high = zone.ci95HighUm();
-        if (low.isPresent() && high.isPresent()) {
+        if (zone.showsInterval()) {
             double from = x(Math.max(low.getAsDouble(), 1e-6));
             rectangle(from, y - 2, Math.max(1, x(high.getAsDouble()) - from), 4, ACCENT);
         }

@@ -15,6 +15,7 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
 import quarterlight.findings.Findings;
+import quarterlight.finish.ZoneHistory;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Format;
@@ -114,7 +115,7 @@ public final class DiagramSide extends JPanel {
 
     private Optional<String> likelihood(ZoneId zone) {
         return visit.findings().flatMap(f -> f.history().zone(zone)).map(z -> parts.texts()
-                .get("diagram.refinish", z.refinishScore()));
+                .get("diagram.refinish", ZoneHistory.shown(z.refinishScore())));
     }
 
     private Optional<String> rust(ZoneId zone) {

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import quarterlight.finish.ZoneHistory;
-import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.Palette;
 import quarterlight.ui.kit.Texts;
@@ -76,12 +75,10 @@ final class ChanceBars extends Bars {
     private static String number(Row row) {
         String band = row.low() == row.high()
                 ? ""
-                : " (" + Format.number(100 * row.low(), 0) + "\u2013" + Format.number(100 * row.high(), 0) + ")";
-        return Format.number(100 * row.now(), 0)
+                : " (" + ZoneHistory.shown(row.low()) + "\u2013" + ZoneHistory.shown(row.high()) + ")";
+        return ZoneHistory.shown(row.now())
                 + band
-                + row.then()
-                        .map(then -> " \u2192 " + Format.number(100 * then, 0))
-                        .orElse("");
+                + row.then().map(then -> " \u2192 " + ZoneHistory.shown(then)).orElse("");
     }
 
     @Override

@@ -17,7 +17,6 @@ import quarterlight.visit.SignKind;
 
 /** What can be done with the finish history: suppose, keep, drop, go where the next reading tells most. Event thread only. */
 final class HistoryActions {
-    private static final long SEED = 20_260_418;
 
     private final DeskParts parts;
     private final OpenVisit visit;
@@ -42,7 +41,7 @@ final class HistoryActions {
                 "quarterlight-next",
                 evidence -> new HistoryModel.Next(
                         evidence,
-                        new FinishEngine(evidence.profile()).joint(evidence).next(SEED)),
+                        new FinishEngine(evidence.profile()).joint(evidence).next()),
                 model::next,
                 parts.problems()::failed);
     }

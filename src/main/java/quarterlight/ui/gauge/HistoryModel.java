@@ -71,7 +71,13 @@ final class HistoryModel {
         listeners.tell();
     }
 
-    /** The zone's history from what is kept. */
+    /** True if the zone at hand is an outer panel, with or without evidence of its own. */
+    boolean takesPart() {
+        return kept.flatMap(found -> whatIf.flatMap(some -> found.evidence().zone(some.zone())))
+                .isPresent();
+    }
+
+    /** The zone's history from what is kept; empty for a panel of which nothing is kept. */
     Optional<ZoneHistory> asKept() {
         return kept.flatMap(found -> whatIf.flatMap(some -> found.history().zone(some.zone())));
     }

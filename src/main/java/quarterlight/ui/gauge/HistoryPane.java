@@ -203,7 +203,7 @@ final class HistoryPane extends JPanel {
                 .filter(some -> !some.isNothing())
                 .map(this::supposedWords)
                 .orElse(texts.get("history.suppose")));
-        boolean some = kept.isPresent();
+        boolean some = model.takesPart();
         boolean more = model.whatIf().filter(one -> !one.isNothing()).isPresent();
         reading.setEnabled(some);
         sign.setEnabled(some);
@@ -212,7 +212,7 @@ final class HistoryPane extends JPanel {
         keep.setEnabled(more && visit.isEditable());
         drop.setEnabled(more);
         List<NextMeasurement> best = model.next().orElse(List.of()).stream()
-                .filter(one -> one.expectedBits() >= 0.005)
+                .filter(one -> one.why() == NextMeasurement.Why.READ_AGAIN || one.expectedBits() >= 0.005)
                 .limit(NEXT_ROWS)
                 .toList();
         if (!best.equals(next.rows())) {
@@ -227,7 +227,10 @@ final class HistoryPane extends JPanel {
 
     private String sentence(Optional<ZoneHistory> kept) {
         if (kept.isEmpty()) {
-            return texts.get(model.whatIf().isEmpty() ? "history.choose.why" : "history.no-finish");
+            return texts.get(
+                    model.whatIf().isEmpty()
+                            ? "history.choose.why"
+                            : model.takesPart() ? "history.no-evidence" : "history.no-finish");
         }
         List<String> lines = new ArrayList<>();
         lines.add(texts.get("history.own", kept.get().strength().phrase(), log(kept.get())));
@@ -237,6 +240,7 @@ final class HistoryPane extends JPanel {
         if (!kept.get().readable()) {
             lines.add(texts.get("gauge.not-readable"));
         }
+        lines.addAll(LikelihoodTexts.more(kept.get()));
         return String.join("\n", lines);
     }
 

@@ -168,7 +168,7 @@ final class StripChart extends JPanel {
 
     /** The 95 % interval of the mean as a bar. */
     private void interval(Graphics2D g, ZoneThickness zone, ThicknessRamp ramp, int middle) {
-        if (zone.ci95LowUm().isPresent() && zone.ci95HighUm().isPresent()) {
+        if (zone.showsInterval()) {
             double from = x(ramp, zone.ci95LowUm().getAsDouble());
             double to = x(ramp, zone.ci95HighUm().getAsDouble());
             g.setColor(Palette.mix(Look.palette().paper(), Look.palette().accent(), 0.55));

@@ -43,8 +43,8 @@ final class ZoneWords {
                 "gauge.mean",
                 shown(zone.meanUm(), unit),
                 shown(zone.sdUm(), unit),
-                shown(zone.ci95LowUm(), unit),
-                shown(zone.ci95HighUm(), unit)));
+                shown(zone.showsInterval() ? zone.ci95LowUm() : OptionalDouble.empty(), unit),
+                shown(zone.showsInterval() ? zone.ci95HighUm() : OptionalDouble.empty(), unit)));
         lines.add(texts.get(
                 "gauge.median",
                 shown(zone.medianUm(), unit),

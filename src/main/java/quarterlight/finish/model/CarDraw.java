@@ -1,0 +1,316 @@
+package quarterlight.finish.model;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * All states of the car under one draw of the judged numbers: level of the factory finish, scenario, how many panels were
+ * touched, how many of those hold filler, and the coat of a job on the whole car. Not for several threads.
+ */
+final class CarDraw {
+    private static final int STORIES = LifeStory.values().length;
+    /** Five points of a normal law and their weights. */
+    private static final double[] FIVE = {-1.35, -.6, 0, .6, 1.35};
+
+    private static final double[] FIVE_WEIGHTS = {.125, .225, .3, .225, .125};
+    private static final double LEVEL_STEP = .05;
+    private static final double WHOLE_STEP = .16;
+    private static final int COATS = 13;
+    private static final double LOWEST_LEVEL = Math.log(1.6);
+    private static final double NEGLIGIBLE = 1e-6;
+    private static final double GOLDEN = .6180339887498949;
+    private static final int USUAL = Lattice.width(.3);
+    private static final int BROAD = Lattice.width(.34);
+
+    private final List<Panel> panels;
+    private final PanelTable[] tables;
+    private final FactoryLevel prior;
+    private final Draws draws;
+    private final int draw;
+    private final CarSums sums;
+
+    private final int count;
+    private final int within;
+    private final int panelWidth;
+    private final int over;
+    private final int loose;
+    private final double[] coats = new double[FIVE.length];
+    private final double coat;
+    private final double bare;
+    private final double firstLevel;
+    final double[][][] signs;
+    private final double[][] thickness;
+    private final double[][] split = new double[3][];
+    private final double[][] touchedShares;
+    private final double[] bareOf;
+    private final double[] replacedOf;
+    private final double[] skimOf;
+    private final double[] leftOut;
+
+    CarDraw(List<Panel> panels, PanelTable[] tables, FactoryLevel prior, Draws draws, int draw) {
+        this.panels = panels;
+        this.tables = tables;
+        this.prior = prior;
+        this.draws = draws;
+        this.draw = draw;
+        count = panels.size();
+        sums = new CarSums(count);
+        within = PanelTable.within(value(JudgedNumber.WITHIN_SPREAD));
+        panelWidth = Lattice.width(value(JudgedNumber.PANEL_SPREAD));
+        over = Lattice.width(Math.hypot(.6 * value(JudgedNumber.PANEL_SPREAD), .5 * value(JudgedNumber.JOB_SPREAD)));
+        loose = Lattice.width(Math.hypot(value(JudgedNumber.PANEL_SPREAD), .22));
+        coat = value(JudgedNumber.COAT);
+        for (int k = 0; k < FIVE.length; k++) {
+            coats[k] = coat * Math.exp(value(JudgedNumber.COAT_SPREAD) * FIVE[k]);
+        }
+        bare = value(JudgedNumber.BARE_COAT);
+        firstLevel = LOWEST_LEVEL + LEVEL_STEP * (draw * GOLDEN % 1);
+        signs = new double[2][count][];
+        bareOf = new double[count];
+        replacedOf = new double[count];
+        skimOf = new double[count];
+        leftOut = new double[count];
+        thickness = new double[count][STORIES];
+        for (int n = 0; n < split.length; n++) {
+            split[n] = new double[count];
+        }
+        touchedShares = new double[StoryShares.TOUCHED.length + 2][count];
+        for (int p = 0; p < count; p++) {
+            double[] others = SignFactors.others(panels.get(p), draws, draw);
+            for (int kind = 0; kind < 2; kind++) {
+                signs[kind][p] = draws.signs().factors(panels.get(p), draw, kind == 1, null);
+                for (int s = 0; s < STORIES; s++) {
+                    signs[kind][p][s] *= others[s];
+                }
+            }
+            prepare(p);
+            double odds = panels.get(p).proneness();
+            for (int n = 0; n < StoryShares.TOUCHED.length; n++) {
+                touchedShares[n][p] = StoryShares.prone(StoryShares.TOUCHED[n], odds);
+            }
+            double built = FixedNumber.TOUCHED_AS_BUILT.value();
+            touchedShares[StoryShares.TOUCHED.length][p] = StoryShares.prone(built, odds);
+            touchedShares[StoryShares.TOUCHED.length + 1][p] = 1 - FixedNumber.LEFT_OUT.value();
+        }
+    }
+
+    /** What does not hang on the state of the car. */
+    private void prepare(int p) {
+        PanelTable t = tables[p];
+        if (t != null) {
+            bareOf[p] = t.plain(within, BROAD, Math.log(bare));
+            replacedOf[p] = replaced(t);
+            skimOf[p] = t.skim(Math.log(value(JudgedNumber.SKIM)));
+        }
+    }
+
+    private double value(JudgedNumber number) {
+        return draws.value(draw, number);
+    }
+
+    CarSums sums() {
+        double[] chances = StoryShares.scenarios(draws, draw);
+        somePanels(chances[0], chances[1]);
+        wholeCarOver(chances[2]);
+        wholeCarStripped(chances[3]);
+        return sums;
+    }
+
+    private double levelPrior(double level, double step) {
+        return step * prior.density(level, value(JudgedNumber.LEVEL_SHIFT), value(JudgedNumber.LEVEL_SPREAD));
+    }
+
+    /** The factory level of a panel: horizontal ones are a little thicker. */
+    private double levelOf(int panel, double level) {
+        double more = value(JudgedNumber.HORIZONTAL);
+        return level + (panels.get(panel).isHorizontal() ? more : -.3 * more);
+    }
+
+    // ---------------------------------------------------------------- as built, some panels
+
+    private void somePanels(double built, double some) {
+        double[] shares = StoryShares.some(draws, draw);
+        double highest = Math.log(FixedNumber.HIGHEST_LEVEL_MIL.value());
+        for (double level = firstLevel; level < highest; level += LEVEL_STEP) {
+            double chance = levelPrior(level, LEVEL_STEP);
+            if (chance < NEGLIGIBLE) {
+                continue;
+            }
+            for (int p = 0; p < count; p++) {
+                ofSome(p, level);
+            }
+            combine(0, shares);
+            for (double filled : StoryShares.FILLED_SOME) {
+                double weight = chance / StoryShares.FILLED_SOME.length;
+                sums.add(weight * built, touchedShares[StoryShares.TOUCHED.length], filled, split, 0, Math.exp(level));
+                for (int n = 0; n < StoryShares.TOUCHED.length; n++) {
+                    sums.add(
+                            weight * some / StoryShares.TOUCHED.length,
+                            touchedShares[n],
+                            filled,
+                            split,
+                            1,
+                            Math.exp(level));
+                }
+            }
+            sums.share(0, thickness, shares);
+        }
+    }
+
+    private void ofSome(int p, double level) {
+        double[] out = thickness[p];
+        PanelTable t = tables[p];
+        if (t == null) {
+            Arrays.fill(out, 1);
+            return;
+        }
+        double own = levelOf(p, level);
+        double mil = Math.exp(own);
+        double part = t.part(within, panelWidth, own);
+        double patch = t.patch(within, panelWidth, own);
+        out[LifeStory.FACTORY.ordinal()] = factory(p, t, own, part, patch);
+        double plainOver = 0;
+        double patchOver = 0;
+        for (int k = 0; k < FIVE.length; k++) {
+            double sum = Math.log(Math.max(.5, mil - FixedNumber.WASHED_OFF.value()) + coats[k]);
+            plainOver += FIVE_WEIGHTS[k] * t.plain(within, over, sum);
+            patchOver += FIVE_WEIGHTS[k] * t.patch(within, over, sum);
+        }
+        double equal = Math.log(.35 * mil + .9 * coat);
+        double blended = Math.log(mil + 1.8);
+        out[LifeStory.OVER.ordinal()] = plainOver;
+        out[LifeStory.LEVELLED.ordinal()] = t.plain(within, loose, equal);
+        out[LifeStory.PARTLY.ordinal()] =
+                .6 * part + .25 * t.plain(within, loose, blended) + .15 * t.part(within, loose, blended);
+        out[LifeStory.STRIPPED.ordinal()] = bareOf[p];
+        out[LifeStory.REPLACED.ordinal()] = replacedOf[p];
+        out[LifeStory.PATCH.ordinal()] = .6 * patchOver + .2 * patch + .2 * t.patch(within, loose, equal);
+        out[LifeStory.SKIM.ordinal()] = skimOf[p];
+    }
+
+    private double factory(int p, PanelTable t, double own, double part, double patch) {
+        double thick = value(JudgedNumber.FACTORY_THICK);
+        double thinned = FixedNumber.THINNED.value();
+        double guard = panels.get(p).guard();
+        double solder = panels.get(p).isSail() ? FixedNumber.SOLDER.value() : 0;
+        double more = t.plain(within, USUAL, Math.log(Math.exp(own) + FixedNumber.REWORK_MIL.value()));
+        return (1 - thick - thinned - guard - solder) * t.plain(within, panelWidth, own)
+                + thick * (more + part) / 2
+                + thinned * t.plain(within, BROAD, own - .5)
+                + guard * (.6 * more + .4 * part)
+                + solder * patch;
+    }
+
+    /** A new panel in primer three times in four, else one off another car, refinished over. */
+    private double replaced(PanelTable t) {
+        return .75 * t.plain(within, USUAL, Math.log(coat + 1)) + .25 * t.plain(within, BROAD, Math.log(coat + 5));
+    }
+
+    // ---------------------------------------------------------------- jobs on the whole car
+
+    private void wholeCarOver(double chance) {
+        double[] shares = StoryShares.over();
+        double from = Math.log(.5);
+        double step = (Math.log(36) - from) / (COATS - 1);
+        for (double level = firstLevel; level < Math.log(10); level += WHOLE_STEP) {
+            double ofLevel = levelPrior(level, WHOLE_STEP);
+            if (ofLevel < NEGLIGIBLE) {
+                continue;
+            }
+            leftOut(level);
+            for (int k = 0; k < COATS; k++) {
+                double added = from + k * step;
+                double ofCoat = step * overCoat(added);
+                if (ofCoat > NEGLIGIBLE) {
+                    for (int p = 0; p < count; p++) {
+                        double mil = Math.exp(levelOf(p, level)) + Math.exp(added);
+                        ofWhole(p, level, Math.log(mil), LifeStory.OVER, .9);
+                    }
+                    wholeState(ofLevel * ofCoat * chance, 2, shares, Math.exp(level));
+                }
+            }
+        }
+    }
+
+    /** Density of the logarithm of what jobs on the whole car added: one coat, sanded first, two jobs, several. */
+    double overCoat(double log) {
+        return .66 * Lattice.normal(log, Math.log(coat), .42)
+                + .12 * Lattice.normal(log, 0, .7)
+                + .18 * Lattice.normal(log, Math.log(2 * coat), .45)
+                + .04 * Lattice.normal(log, Math.log(20), .6);
+    }
+
+    private void wholeCarStripped(double chance) {
+        double[] shares = StoryShares.stripped();
+        for (double level = firstLevel; level < Math.log(10); level += .24) {
+            double ofLevel = levelPrior(level, .24);
+            if (ofLevel < NEGLIGIBLE) {
+                continue;
+            }
+            leftOut(level);
+            for (int k = -4; k <= 4; k++) {
+                double job = Math.log(bare) + .16 * k;
+                double ofJob = .16 * Lattice.normal(job, Math.log(bare), .30);
+                for (int p = 0; p < count; p++) {
+                    ofWhole(p, level, job, LifeStory.STRIPPED, .92);
+                }
+                wholeState(ofLevel * ofJob * chance, 3, shares, Math.exp(level));
+            }
+        }
+    }
+
+    private void leftOut(double level) {
+        for (int p = 0; p < count; p++) {
+            leftOut[p] = tables[p] == null ? 1 : tables[p].plain(within, panelWidth, levelOf(p, level));
+        }
+    }
+
+    /** @param plain share of panels whose finish of the job is even; the others were worked on in part later */
+    private void ofWhole(int p, double level, double job, LifeStory main, double plain) {
+        double[] out = thickness[p];
+        PanelTable t = tables[p];
+        if (t == null) {
+            Arrays.fill(out, 1);
+            return;
+        }
+        double own = levelOf(p, level);
+        double even = t.plain(within, panelWidth, job);
+        boolean onTop = main == LifeStory.OVER;
+        double finished = plain * even + (1 - plain) * t.part(within, panelWidth, job);
+        out[LifeStory.FACTORY.ordinal()] = leftOut[p];
+        out[LifeStory.OVER.ordinal()] = onTop ? finished : t.plain(within, BROAD, Math.log(Math.exp(own) + coat));
+        out[LifeStory.LEVELLED.ordinal()] = 0;
+        out[LifeStory.PARTLY.ordinal()] = 0;
+        out[LifeStory.STRIPPED.ordinal()] = onTop ? bareOf[p] : finished;
+        out[LifeStory.REPLACED.ordinal()] = .5 * replacedOf[p] + .5 * t.plain(within, USUAL, job);
+        out[LifeStory.PATCH.ordinal()] = t.patch(within, panelWidth, job);
+        out[LifeStory.SKIM.ordinal()] = skimOf[p];
+    }
+
+    private void wholeState(double weight, int scenario, double[] shares, double mil) {
+        combine(1, shares);
+        for (double filled : StoryShares.FILLED_WHOLE) {
+            sums.add(
+                    weight / StoryShares.FILLED_WHOLE.length,
+                    touchedShares[StoryShares.TOUCHED.length + 1],
+                    filled,
+                    split,
+                    scenario,
+                    mil);
+        }
+        sums.share(1, thickness, shares);
+    }
+
+    private void combine(int kind, double[] shares) {
+        for (int p = 0; p < count; p++) {
+            double[] factors = signs[kind][p];
+            for (double[] row : split) {
+                row[p] = 0;
+            }
+            for (int s = 0; s < STORIES; s++) {
+                int part = s == 0 ? 0 : s < LifeStory.PATCH.ordinal() ? 1 : 2;
+                split[part][p] += shares[s] * thickness[p][s] * factors[s];
+            }
+        }
+    }
+}

@@ -1,0 +1,143 @@
+package quarterlight.finish.model;
+
+/**
+ * Sums over the states of a car within one draw: how much each story of each panel weighs, with the panel's own evidence
+ * at full power and that of the others at {@link FixedNumber#TRUST}.
+ * <p>A state of the car gives each panel chances of its stories and a likelihood for each. Its weight is its prior times
+ * the product of the panels' likelihoods to that power; for panel p the own factor is taken out again (the cavity) before
+ * the own likelihood enters. Coarsened likelihoods: J. W. Miller, D. B. Dunson, Journal of the American Statistical
+ * Association 114 (2019). Not for several threads.
+ */
+final class CarSums {
+    /** A state that weighs less than this, as a logarithm against the reference, is left out. */
+    private static final double NEGLIGIBLE = -18;
+
+    /** Keeps logarithms finite where nothing explains a panel. */
+    private static final double LEAST = 1e-150;
+
+    private static final int STORIES = LifeStory.values().length;
+    private static final int FILLED = LifeStory.PATCH.ordinal();
+
+    /** {@code [class][panel][story]}: cavity, prior and thickness, without signs; class 0 some panels, 1 whole car. */
+    final double[][][] measured;
+    /** The same without thickness. */
+    final double[][][] open;
+    /** By scenario. */
+    final double[] scenarios = new double[4];
+
+    double total;
+    double level;
+    double levelSquare;
+    double reference;
+
+    private final int panels;
+    private final double trust = FixedNumber.TRUST.value();
+    private final double[] own;
+    private final double[][] cavity;
+    private boolean started;
+    private boolean touched;
+
+    CarSums(int panels) {
+        this.panels = panels;
+        measured = new double[2][panels][STORIES];
+        open = new double[2][panels][STORIES];
+        own = new double[panels];
+        cavity = new double[3][panels];
+    }
+
+    /**
+     * One state.
+     *
+     * @param touchedShare chance that a panel is touched, for each panel
+     * @param filled share of the touched with filler
+     * @param sums likelihoods of each panel if factory, touched without filler, touched with
+     */
+    void add(double prior, double[] touchedShare, double filled, double[][] sums, int scenario, double levelMil) {
+        double log = 0;
+        double product = 1;
+        for (int p = 0; p < panels; p++) {
+            double t = touchedShare[p];
+            double sum = (1 - t) * sums[0][p] + t * ((1 - filled) * sums[1][p] + filled * sums[2][p]);
+            own[p] = Math.max(LEAST, sum);
+            product *= own[p];
+            if (product < 1e-200) {
+                log += Math.log(Math.max(product, Double.MIN_NORMAL));
+                product = 1;
+            }
+        }
+        log = trust * (log + Math.log(product)) + Math.log(prior);
+        if (!started) {
+            reference = log;
+            started = true;
+        }
+        if (log > reference + 20) {
+            rescale(Math.exp(reference - log));
+            reference = log;
+        }
+        if (log < reference + NEGLIGIBLE) {
+            return;
+        }
+        double weight = Math.exp(log - reference);
+        total += weight;
+        scenarios[scenario] += weight;
+        level += weight * levelMil;
+        levelSquare += weight * levelMil * levelMil;
+        touched = true;
+        for (int p = 0; p < panels; p++) {
+            double t = touchedShare[p];
+            double c = weight * Math.exp(-trust * Math.log(own[p]));
+            cavity[0][p] += c * (1 - t);
+            cavity[1][p] += c * t * (1 - filled);
+            cavity[2][p] += c * t * filled;
+        }
+    }
+
+    private void rescale(double factor) {
+        total *= factor;
+        level *= factor;
+        levelSquare *= factor;
+        for (int k = 0; k < scenarios.length; k++) {
+            scenarios[k] *= factor;
+        }
+        for (double[] row : cavity) {
+            scale(row, factor);
+        }
+        for (int c = 0; c < 2; c++) {
+            for (int p = 0; p < panels; p++) {
+                scale(measured[c][p], factor);
+                scale(open[c][p], factor);
+            }
+        }
+    }
+
+    private static void scale(double[] row, double factor) {
+        for (int n = 0; n < row.length; n++) {
+            row[n] *= factor;
+        }
+    }
+
+    /**
+     * Gives the states added since the last call to the stories.
+     *
+     * @param kind 0 for a car with some panels touched, 1 for a job on the whole car
+     * @param thickness likelihood of the spots, panel by story
+     * @param shares shares of the stories without filler among the touched without, and of those with among the touched with
+     */
+    void share(int kind, double[][] thickness, double[] shares) {
+        if (!touched) {
+            return;
+        }
+        touched = false;
+        for (int p = 0; p < panels; p++) {
+            for (int s = 0; s < STORIES; s++) {
+                int part = s == 0 ? 0 : s < FILLED ? 1 : 2;
+                double c = cavity[part][p] * shares[s];
+                open[kind][p][s] += c;
+                measured[kind][p][s] += c * thickness[p][s];
+            }
+        }
+        for (double[] row : cavity) {
+            java.util.Arrays.fill(row, 0);
+        }
+    }
+}

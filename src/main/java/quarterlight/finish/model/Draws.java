@@ -1,0 +1,69 @@
+package quarterlight.finish.model;
+
+import java.util.SplittableRandom;
+import org.apache.commons.statistics.distribution.NormalDistribution;
+
+/**
+ * Values of all judged numbers at once, drawn by Latin hypercube sampling from a fixed seed: every number takes each of
+ * its equally likely slices once. Each draw belongs to one {@link ProcessModel}, in turn. Immutable.
+ * <p>Source: M. D. McKay, R. J. Beckman, W. J. Conover, Technometrics 21 (1979).
+ */
+public final class Draws {
+    private static final long SEED = 20;
+    private static final int COUNT = 192;
+
+    /** The draws that the program uses. */
+    public static final Draws USUAL = new Draws(COUNT, SEED);
+
+    private final double[][] scores;
+    private final double[][] values;
+    private final SignTable signs;
+
+    public Draws(int count, long seed) {
+        JudgedNumber[] numbers = JudgedNumber.values();
+        SplittableRandom random = new SplittableRandom(seed);
+        scores = new double[count][numbers.length];
+        values = new double[count][numbers.length];
+        NormalDistribution normal = NormalDistribution.of(0, 1);
+        for (JudgedNumber number : numbers) {
+            int[] order = shuffled(count, random);
+            for (int d = 0; d < count; d++) {
+                double score = normal.inverseCumulativeProbability((order[d] + .5) / count);
+                scores[d][number.ordinal()] = score + model(d).shift(number);
+                values[d][number.ordinal()] = number.at(scores[d][number.ordinal()]);
+            }
+        }
+        signs = new SignTable(this);
+    }
+
+    SignTable signs() {
+        return signs;
+    }
+
+    private static int[] shuffled(int count, SplittableRandom random) {
+        int[] order = new int[count];
+        for (int n = 0; n < count; n++) {
+            int k = random.nextInt(n + 1);
+            order[n] = order[k];
+            order[k] = n;
+        }
+        return order;
+    }
+
+    public int count() {
+        return values.length;
+    }
+
+    public ProcessModel model(int draw) {
+        return ProcessModel.values()[draw % ProcessModel.values().length];
+    }
+
+    public double value(int draw, JudgedNumber number) {
+        return values[draw][number.ordinal()];
+    }
+
+    /** The standard normal score behind a value. */
+    double score(int draw, JudgedNumber number) {
+        return scores[draw][number.ordinal()];
+    }
+}

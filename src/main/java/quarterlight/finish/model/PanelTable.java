@@ -1,0 +1,168 @@
+package quarterlight.finish.model;
+
+/**
+ * How likely the spots of one panel are, as a function of the level of its finish: tables over the lattice for every
+ * within-panel spread and every kernel. Only for a panel with spots. Immutable.
+ */
+final class PanelTable {
+    private static final double[] WITHIN = {.04, .058, .083, .12, .17, .25};
+    /** Shares of the spots that stand on a patch, and on a part that was refinished; and how likely each share is. */
+    static final double[] ON_PATCH = {.08, .28, .6};
+
+    static final double[] ON_PART = {.04, .22, .55};
+    static final double[] PATCH_SHARE = {.4, .35, .25};
+    static final double[] PART_SHARE = {.45, .3, .25};
+    /** Logarithms by which a refinished part is thicker, equally likely. */
+    static final double[] PART_STEP = {.3, .6};
+
+    private final double[][][] plain;
+    private final double[][][] patch;
+    private final double[][][] part;
+    private final double[] skim;
+
+    private PanelTable(double[][][] plain, double[][][] patch, double[][][] part, double[] skim) {
+        this.plain = plain;
+        this.patch = patch;
+        this.part = part;
+        this.skim = skim;
+    }
+
+    static int within(double spread) {
+        return Lattice.nearest(WITHIN, spread);
+    }
+
+    static PanelTable of(Panel panel) {
+        double[] y = panel.logMil();
+        double[][] raw = new double[3 * WITHIN.length][Lattice.POINTS];
+        double[] row = new double[3];
+        for (int k = 0; k < Lattice.POINTS; k++) {
+            double level = Lattice.at(k);
+            double[] onFiller = new double[y.length];
+            for (int n = 0; n < y.length; n++) {
+                onFiller[n] = onFiller(y[n], level);
+            }
+            for (int w = 0; w < WITHIN.length; w++) {
+                atLevel(y, level, WITHIN[w], onFiller, row);
+                for (int kind = 0; kind < 3; kind++) {
+                    raw[kind * WITHIN.length + w][k] = row[kind];
+                }
+            }
+        }
+        double best = Double.MIN_NORMAL;
+        for (double[] values : raw) {
+            for (double value : values) {
+                best = Math.max(best, value);
+            }
+        }
+        double[][][] tables = new double[3 * WITHIN.length][Lattice.widths()][];
+        for (int n = 0; n < raw.length; n++) {
+            for (int k = 0; k < Lattice.POINTS; k++) {
+                raw[n][k] /= best;
+            }
+            for (int width = 0; width < Lattice.widths(); width++) {
+                tables[n][width] = Lattice.smoothed(raw[n], width);
+            }
+        }
+        int w = WITHIN.length;
+        return new PanelTable(
+                java.util.Arrays.copyOfRange(tables, 0, w),
+                java.util.Arrays.copyOfRange(tables, w, 2 * w),
+                java.util.Arrays.copyOfRange(tables, 2 * w, 3 * w),
+                skim(y, best));
+    }
+
+    /** Likelihood of all spots at one level: plain finish, a patch somewhere, a refinished part somewhere. */
+    static void atLevel(double[] y, double level, double within, double[] onFiller, double[] into) {
+        double stray = FixedNumber.STRAY.value();
+        double plain = 1;
+        double[] patch = {1, 1, 1};
+        double[][] part = {{1, 1, 1}, {1, 1, 1}};
+        for (int n = 0; n < y.length; n++) {
+            double base = spot(y[n], level, within);
+            double far = stray * stray(y[n], level);
+            plain *= (1 - stray) * base + far;
+            for (int s = 0; s < 3; s++) {
+                patch[s] *= (1 - stray) * ((1 - ON_PATCH[s]) * base + ON_PATCH[s] * onFiller[n]) + far;
+            }
+            for (int t = 0; t < PART_STEP.length; t++) {
+                double thicker = spot(y[n], level + PART_STEP[t], within);
+                for (int s = 0; s < 3; s++) {
+                    part[t][s] *= (1 - stray) * ((1 - ON_PART[s]) * base + ON_PART[s] * thicker) + far;
+                }
+            }
+        }
+        into[0] = plain;
+        into[1] = 0;
+        into[2] = 0;
+        for (int s = 0; s < 3; s++) {
+            into[1] += PATCH_SHARE[s] * patch[s];
+            into[2] += PART_SHARE[s] * (part[0][s] + part[1][s]) / 2;
+        }
+    }
+
+    /** Density of a spot's logarithm about a level. */
+    static double spot(double y, double level, double within) {
+        double wide = FixedNumber.WIDE_TAIL.value();
+        return (1 - wide) * Lattice.normal(y, level, within) + wide * Lattice.normal(y, level, 2.5 * within);
+    }
+
+    static double stray(double y, double level) {
+        return Lattice.normal(y, level + FixedNumber.STRAY_SHIFT.value(), FixedNumber.STRAY_SPREAD.value());
+    }
+
+    /** Density of the logarithm of finish and filler together, where the finish is this thick. */
+    static double onFiller(double y, double level) {
+        double depth = Math.exp(y) - Math.exp(level);
+        if (depth < .3) {
+            return 0;
+        }
+        double center = Math.log(FixedNumber.DEPTH_MIL.value());
+        return Lattice.normal(Math.log(depth), center, FixedNumber.DEPTH_SPREAD.value()) * Math.exp(y) / depth;
+    }
+
+    /** Likelihood of all spots on a panel skimmed to this level: seven in ten skims are uneven. */
+    static double skimmed(double[] y, double level) {
+        double stray = FixedNumber.STRAY.value();
+        double touched = FixedNumber.SKIM_TOUCHED.value();
+        double uneven = 1;
+        double even = 1;
+        for (double value : y) {
+            double beside = (1 - touched) * Lattice.normal(value, Math.log(6), .6);
+            double far = stray * Lattice.normal(value, level, 1.2);
+            uneven *= (1 - stray) * (touched * spot(value, level, .3) + beside) + far;
+            even *= (1 - stray) * (touched * spot(value, level, .12) + beside) + far;
+        }
+        return .7 * uneven + .3 * even;
+    }
+
+    private static double[] skim(double[] y, double best) {
+        double[] at = new double[Lattice.POINTS];
+        for (int k = 0; k < Lattice.POINTS; k++) {
+            at[k] = skimmed(y, Lattice.at(k)) / best;
+        }
+        double[] out = new double[Lattice.POINTS];
+        double sd = FixedNumber.SKIM_SPREAD.value();
+        for (int c = 0; c < Lattice.POINTS; c++) {
+            for (int k = 0; k < Lattice.POINTS; k++) {
+                out[c] += at[k] * Lattice.normal(Lattice.at(k), Lattice.at(c), sd) * Lattice.STEP;
+            }
+        }
+        return out;
+    }
+
+    double plain(int within, int width, double level) {
+        return Lattice.look(plain[within][width], level);
+    }
+
+    double patch(int within, int width, double level) {
+        return Lattice.look(patch[within][width], level);
+    }
+
+    double part(int within, int width, double level) {
+        return Lattice.look(part[within][width], level);
+    }
+
+    double skim(double level) {
+        return Lattice.look(skim, level);
+    }
+}

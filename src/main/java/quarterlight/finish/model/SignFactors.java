@@ -1,0 +1,47 @@
+package quarterlight.finish.model;
+
+/** How likely rust and spots without metal of one panel are, by story. */
+final class SignFactors {
+    private static final int STORIES = LifeStory.values().length;
+
+    private SignFactors() {}
+
+    /** Rust and spots without metal together, in one draw. */
+    static double[] others(Panel panel, Draws draws, int draw) {
+        double[] rust = rust(panel);
+        double[] bare = noMetal(panel, draws.value(draw, JudgedNumber.NO_METAL));
+        for (int s = 0; s < STORIES; s++) {
+            rust[s] *= bare[s];
+        }
+        return rust;
+    }
+
+    static double[] rust(Panel panel) {
+        double[] factors = new double[STORIES];
+        for (LifeStory story : LifeStory.values()) {
+            factors[story.ordinal()] = panel.rust().isEmpty()
+                    ? 1
+                    : SignRates.RUST[panel.rust().get().ordinal()][story.hasFiller() ? 1 : 0];
+        }
+        return factors;
+    }
+
+    /** Over a patch and over a skim some spots besides find no metal. */
+    static double[] noMetal(Panel panel, double share) {
+        double[] factors = new double[STORIES];
+        for (LifeStory story : LifeStory.values()) {
+            double factor = Math.pow(share, panel.noMetal());
+            if (story == LifeStory.SKIM) {
+                factor = Math.pow(share + .1, panel.noMetal());
+            } else if (story == LifeStory.PATCH) {
+                factor = 0;
+                for (int s = 0; s < PanelTable.ON_PATCH.length; s++) {
+                    factor +=
+                            PanelTable.PATCH_SHARE[s] * Math.pow(share + .12 * PanelTable.ON_PATCH[s], panel.noMetal());
+                }
+            }
+            factors[story.ordinal()] = factor;
+        }
+        return factors;
+    }
+}

@@ -1,0 +1,48 @@
+package quarterlight.finish;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import quarterlight.car.FinishProfile;
+import quarterlight.car.ZoneId;
+import quarterlight.units.Thickness;
+
+/** The sums of the program against plain Monte Carlo over the stated model, for 20 cases. */
+class FinishModelMonteCarloTest {
+    private static final List<String> DOORS = List.of("door-front-left", "door-front-right", "door-rear-left");
+    private static final int STATES = 1500;
+    /** Both sides draw the judged numbers: 192 here, 1,500 there. */
+    private static final double AGREE = .06;
+
+    static IntStream numbers() {
+        return IntStream.range(0, 20);
+    }
+
+    @ParameterizedTest
+    @MethodSource("numbers")
+    void agreesWithPlainMonteCarlo(int number) {
+        List<MonteCarlo.Door> doors = MonteCarlo.cases().get(number);
+        List<ZoneEvidence> zones = new ArrayList<>();
+        for (int p = 0; p < doors.size(); p++) {
+            zones.add(new ZoneEvidence(
+                    new ZoneId(DOORS.get(p)),
+                    true,
+                    doors.get(p).mil().stream().map(mil -> mil * 25.4).toList(),
+                    0,
+                    0,
+                    doors.get(p).signs(),
+                    Optional.empty()));
+        }
+        FinishEvidence evidence = new FinishEvidence(FinishProfile.LACQUER, new Thickness(2000), zones);
+        ZoneHistory said = FinishHistory.of(evidence).zones().get(0);
+        double[] drawn = new MonteCarlo(number).first(doors, STATES);
+        assertThat(said.notFactory()).as("refinish").isCloseTo(drawn[0], within(AGREE));
+        assertThat(said.chances().filler()).as("filler").isCloseTo(drawn[1], within(AGREE));
+    }
+}
