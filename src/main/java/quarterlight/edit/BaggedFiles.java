@@ -16,6 +16,8 @@ import quarterlight.archive.Digested;
 import quarterlight.archive.Packing;
 import quarterlight.diagram.VisitDiagram;
 import quarterlight.file.Leftovers;
+import quarterlight.photo.originals.Original;
+import quarterlight.photo.originals.OriginalRefused;
 import quarterlight.store.VisitFolder;
 import quarterlight.task.Progress;
 import quarterlight.visit.Photo;
@@ -42,7 +44,7 @@ final class BaggedFiles {
         for (Photo photo : photos) {
             progress.checkCancelled();
             progress.report(done++, photos.size(), photo.file().name());
-            named.add(photo.file().stored());
+            named.addAll(Original.names(photo.file()));
             original(visit.root(), photo.file());
         }
         for (Path file : files(visit.originals())) {
@@ -54,12 +56,12 @@ final class BaggedFiles {
     }
 
     private void original(Path root, PhotoFile photo) throws IOException {
-        Path file = root.resolve(photo.stored()).normalize();
-        if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-            missing.add(photo.stored());
-        } else if (!isWithin(root, file) || !Files.isReadable(file) || !BagWriter.accepts(photo.stored())) {
-            changed.add(photo.stored());
-        } else {
+        try {
+            Path file = Original.of(root, photo);
+            if (!Files.isReadable(file) || !BagWriter.accepts(photo.stored())) {
+                changed.add(photo.stored());
+                return;
+            }
             try (InputStream in = Files.newInputStream(file, LinkOption.NOFOLLOW_LINKS)) {
                 Digested digested = bag.put(photo.stored(), Packing.CARRIED, in, progress);
                 originals++;
@@ -67,14 +69,9 @@ final class BaggedFiles {
                     changed.add(photo.stored());
                 }
             }
+        } catch (OriginalRefused e) {
+            (e.isMissing() ? missing : changed).add(photo.stored());
         }
-    }
-
-    /** A plain file whose real place is within the folder. */
-    private static boolean isWithin(Path root, Path file) throws IOException {
-        return file.startsWith(root.normalize())
-                && Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
-                && file.toRealPath().startsWith(root.toRealPath());
     }
 
     /** The body diagrams of one's own that were ever chosen for the visit. */

@@ -15,6 +15,7 @@ import quarterlight.archive.BagFile;
 import quarterlight.archive.BagRefused;
 import quarterlight.diagram.VisitDiagram;
 import quarterlight.file.Unfinished;
+import quarterlight.photo.originals.Original;
 import quarterlight.store.StoreAudit;
 import quarterlight.store.VisitFolder;
 import quarterlight.store.VisitProblem;
@@ -22,6 +23,7 @@ import quarterlight.store.VisitStore;
 import quarterlight.task.Progress;
 import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoFile;
+import quarterlight.visit.Sha256;
 
 /** Opens an archive again as a visit equal to the one it was made of. Every file is compared with the manifest while it is unpacked. */
 public final class Restoring {
@@ -143,9 +145,12 @@ public final class Restoring {
         List<String> missing = new ArrayList<>();
         for (Photo photo : photos) {
             PhotoFile file = photo.file();
-            if (!check.hashes().containsKey(PAYLOAD + file.stored())) {
+            Optional<Sha256> carried = Original.names(file).stream()
+                    .flatMap(name -> Optional.ofNullable(check.hashes().get(PAYLOAD + name)).stream())
+                    .findFirst();
+            if (carried.isEmpty()) {
                 missing.add(file.stored());
-            } else if (!check.hashes().get(PAYLOAD + file.stored()).equals(file.sha256())) {
+            } else if (!carried.get().equals(file.sha256())) {
                 changed.add(file.stored());
             }
         }
