@@ -16,13 +16,10 @@ public final class KeptFrame {
 
     /** The film that a photo is a frame of, if it is one and its film is in the visit. */
     static Optional<Photo> film(Photo frame, List<Photo> photos) {
-        return frame.file()
-                .contentId()
-                .filter(tie -> tie.startsWith(FRAME_OF))
-                .flatMap(tie -> photos.stream()
-                        .filter(photo -> photo.file().kind() == MediaKind.FILM)
-                        .filter(photo -> tie(photo.file()).equals(tie))
-                        .findFirst());
+        return frame.file().contentId().filter(tie -> tie.startsWith(FRAME_OF)).flatMap(tie -> photos.stream()
+                .filter(photo -> photo.file().kind() == MediaKind.FILM)
+                .filter(photo -> tie(photo.file()).equals(tie))
+                .findFirst());
     }
 
     /** A region of the film as it lies on the frame; all of the frame where the film's own size is not known. */

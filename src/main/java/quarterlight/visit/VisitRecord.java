@@ -94,13 +94,13 @@ public record VisitRecord(
         if (hidden.isEmpty()) {
             return List.of();
         }
-        Stream<HiddenRegion> ofFilm = photo(id).stream()
-                .flatMap(frame -> KeptFrame.film(frame, photos).stream()
-                        .flatMap(film -> hiddenOnItself(film.id()).map(region -> KeptFrame.onFrame(region, film, frame))));
+        Stream<HiddenRegion> ofFilm = photo(id).stream().flatMap(frame -> KeptFrame.film(frame, photos).stream()
+                .flatMap(film -> hiddenOnItself(film.id()).map(region -> KeptFrame.onFrame(region, film, frame))));
         return Stream.concat(hiddenOnItself(id), ofFilm).toList();
     }
 
     private Stream<HiddenRegion> hiddenOnItself(PhotoId id) {
-        return hidden.stream().map(Recorded::value).filter(region -> region.photo().equals(id));
+        return hidden.stream().map(Recorded::value).filter(region -> region.photo()
+                .equals(id));
     }
 }

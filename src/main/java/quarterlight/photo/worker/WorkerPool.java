@@ -47,6 +47,7 @@ final class WorkerPool {
     }
 
     /** A request, and how its answer is read. */
+    @SuppressWarnings("ArrayRecordComponent")
     record Call<T>(Path file, byte[] request, Reading<T> reading) {
         /** Reads an answer while the worker's pixels are at hand. */
         @FunctionalInterface
