@@ -131,7 +131,7 @@ final class WorkerProcess {
             return new WorkerLost(
                     file,
                     Way.TIME,
-                    "decoding it took more than " + limits.time().toSeconds() + " seconds and was stopped");
+                    "decoding it took more than " + limits.time().toSeconds() + " s and was stopped");
         }
         if (status == MemoryWatch.TOO_MUCH) {
             return tooLarge(file);
