@@ -34,7 +34,6 @@ final class MemoryWatch {
                 },
                 "memory-watch");
         watch.setDaemon(true);
-        watch.setPriority(Thread.MAX_PRIORITY);
         watch.start();
     }
 
