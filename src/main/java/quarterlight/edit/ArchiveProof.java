@@ -129,9 +129,9 @@ public record ArchiveProof(ArchiveAudit bag, List<String> database, Optional<Str
 
     /** Of an original as it lies in the archive, under its present name or the one that an earlier schema gave it. */
     static Optional<Sha256> hash(BagCheck check, PhotoFile photo) {
-        Optional<Sha256> hash = Optional.ofNullable(check.hashes().get("data/" + photo.stored()));
-        return hash.or(() -> Original.earlierName(photo.stored(), photo.sha256())
-                .map(name -> check.hashes().get("data/originals/" + name)));
+        return Original.names(photo).stream()
+                .flatMap(name -> Optional.ofNullable(check.hashes().get("data/" + name)).stream())
+                .findFirst();
     }
 
     private static void tables(Map<String, String> wanted, Path folder, List<String> found) throws IOException {

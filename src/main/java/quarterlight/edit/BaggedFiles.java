@@ -17,6 +17,7 @@ import quarterlight.archive.Packing;
 import quarterlight.diagram.VisitDiagram;
 import quarterlight.file.Leftovers;
 import quarterlight.photo.originals.Original;
+import quarterlight.photo.originals.OriginalRefused;
 import quarterlight.store.VisitFolder;
 import quarterlight.task.Progress;
 import quarterlight.visit.Photo;
@@ -44,7 +45,7 @@ final class BaggedFiles {
         for (Photo photo : photos) {
             progress.checkCancelled();
             progress.report(done++, photos.size(), photo.file().name());
-            named.add(photo.file().stored());
+            named.addAll(Original.names(photo.file()));
             original(visit.root(), photo.file());
         }
         for (Path file : files(visit.originals())) {
@@ -56,14 +57,16 @@ final class BaggedFiles {
     }
 
     private void original(Path root, PhotoFile photo) throws IOException {
-        Path file = present(root, photo);
-        if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-            missing.add(photo.stored());
-        } else if (!isWithin(root, file) || !BagWriter.accepts(photo.stored())) {
-            changed.add(photo.stored());
-        } else if (!Files.isReadable(file)) {
-            unreadable.add(photo.stored());
-        } else {
+        try {
+            Path file = Original.of(root, photo);
+            if (!BagWriter.accepts(photo.stored())) {
+                changed.add(photo.stored());
+                return;
+            }
+            if (!Files.isReadable(file)) {
+                unreadable.add(photo.stored());
+                return;
+            }
             try (InputStream in = Files.newInputStream(file, LinkOption.NOFOLLOW_LINKS)) {
                 Digested digested = bag.put(photo.stored(), Packing.CARRIED, in, progress);
                 originals++;
@@ -71,25 +74,9 @@ final class BaggedFiles {
                     changed.add(photo.stored());
                 }
             }
+        } catch (OriginalRefused e) {
+            (e.isMissing() ? missing : changed).add(photo.stored());
         }
-    }
-
-    /** Under its present name, or the one that an earlier schema gave it. */
-    private static Path present(Path root, PhotoFile photo) {
-        Path file = root.resolve(photo.stored()).normalize();
-        return Files.exists(file, LinkOption.NOFOLLOW_LINKS)
-                ? file
-                : Original.earlierName(photo.stored(), photo.sha256())
-                        .map(name -> root.resolve("originals").resolve(name))
-                        .filter(earlier -> Files.exists(earlier, LinkOption.NOFOLLOW_LINKS))
-                        .orElse(file);
-    }
-
-    /** A plain file whose real place is within the folder. */
-    private static boolean isWithin(Path root, Path file) throws IOException {
-        return file.startsWith(root.normalize())
-                && Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
-                && file.toRealPath().startsWith(root.toRealPath());
     }
 
     /** The body diagrams of one's own that were ever chosen for the visit. */

@@ -27,6 +27,7 @@ import quarterlight.photo.worker.WorkerLost;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.visit.CaptureTime;
+import quarterlight.visit.KeptFrame;
 import quarterlight.visit.MediaKind;
 import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoFile;
@@ -159,12 +160,7 @@ public final class FrameKeeping {
                 OptionalDouble.empty(),
                 frame.sharpness(),
                 notes,
-                Optional.of(tie(film)));
-    }
-
-    /** What ties a kept frame to its film. */
-    public static String tie(PhotoFile film) {
-        return "frame of " + film.sha256();
+                Optional.of(KeptFrame.tie(film)));
     }
 
     private static CaptureTime later(CaptureTime film, double seconds) {

@@ -64,7 +64,7 @@ final class Sidecars {
 
     /** The name in the originals without the hash before it: the name it came with, where every disk can bear that. */
     private static String plainName(Photo photo) {
-        String prefix = photo.file().sha256().prefix() + "-";
+        String prefix = photo.file().sha256().hex() + "-";
         return storedName(photo).startsWith(prefix) ? storedName(photo).substring(prefix.length()) : storedName(photo);
     }
 

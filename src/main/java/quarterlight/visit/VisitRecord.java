@@ -3,6 +3,7 @@ package quarterlight.visit;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** All that a visit holds at one moment, read in one transaction; what every computation and page starts from. Immutable. */
 public record VisitRecord(
@@ -88,11 +89,18 @@ public record VisitRecord(
                 .toList();
     }
 
-    /** The regions of a photo or film that nothing made for the buyer may show. */
+    /** The regions of a photo or film that nothing made for the buyer may show; a kept frame of a film has those of its film too. */
     public List<HiddenRegion> hiddenOn(PhotoId id) {
-        return hidden.stream()
-                .map(Recorded::value)
-                .filter(region -> region.photo().equals(id))
-                .toList();
+        if (hidden.isEmpty()) {
+            return List.of();
+        }
+        Stream<HiddenRegion> ofFilm = photo(id).stream().flatMap(frame -> KeptFrame.film(frame, photos).stream()
+                .flatMap(film -> hiddenOnItself(film.id()).map(region -> KeptFrame.onFrame(region, film, frame))));
+        return Stream.concat(hiddenOnItself(id), ofFilm).toList();
+    }
+
+    private Stream<HiddenRegion> hiddenOnItself(PhotoId id) {
+        return hidden.stream().map(Recorded::value).filter(region -> region.photo()
+                .equals(id));
     }
 }

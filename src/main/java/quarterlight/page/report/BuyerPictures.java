@@ -48,7 +48,7 @@ public final class BuyerPictures {
 
     /** Small pictures from a store, save those with hidden regions: they are made anew without them. */
     public Function<PhotoId, Optional<byte[]>> thumbnails(Function<PhotoId, Optional<byte[]>> stored) {
-        return photo -> regions(photo).isEmpty()
+        return photo -> visit.hiddenOn(photo).isEmpty()
                 ? stored.apply(photo)
                 : shown(photo, OptionalDouble.empty(), THUMBNAIL_PX)
                         .map(this::printed)
@@ -66,19 +66,12 @@ public final class BuyerPictures {
     }
 
     private Optional<BufferedImage> shown(PhotoId photo, OptionalDouble at, int longSidePx) {
-        List<HiddenRegion> regions = regions(photo);
+        List<HiddenRegion> regions = visit.hiddenOn(photo);
         Optional<BufferedImage> picture = pixels.picture(photo, at, longSidePx);
         if (regions.isEmpty() || picture.isEmpty()) {
             return picture;
         }
         return scale(photo, picture.get()).map(scale -> HiddenPixels.of(picture.get(), regions, scale));
-    }
-
-    private List<HiddenRegion> regions(PhotoId photo) {
-        return visit.hidden().stream()
-                .map(Recorded::value)
-                .filter(region -> region.photo().equals(photo))
-                .toList();
     }
 
     /** Pixels of the picture to one of the upright photo. */
@@ -172,7 +165,7 @@ public final class BuyerPictures {
                     : note.text().stream();
             text.filter(word -> !word.isBlank()).forEach(words::add);
         }
-        if (!regions(frame.photo()).isEmpty()) {
+        if (!visit.hiddenOn(frame.photo()).isEmpty()) {
             words.add("A part of this picture is hidden by the inspector.");
         }
         return words;

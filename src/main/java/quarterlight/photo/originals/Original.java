@@ -4,9 +4,11 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import quarterlight.visit.PhotoFile;
 import quarterlight.visit.Sha256;
 
@@ -79,8 +81,16 @@ public final class Original {
         throw OriginalRefused.because(originals, "the visit names a file outside of it, which is not read");
     }
 
+    /** The paths within the visit folder under which a file may lie: the one the visit names, and the one an earlier schema gave it. */
+    public static List<String> names(PhotoFile photo) {
+        return Stream.concat(
+                        Stream.of(photo.stored()),
+                        earlierName(photo.stored(), photo.sha256()).map(name -> FOLDER + name).stream())
+                .toList();
+    }
+
     /** The name within the folder that an earlier schema gave to a file that now bears its full digest. */
-    public static Optional<String> earlierName(String stored, Sha256 sha256) {
+    private static Optional<String> earlierName(String stored, Sha256 sha256) {
         String name = stored.startsWith(FOLDER) ? stored.substring(FOLDER.length()) : "";
         return FULL.matcher(name).matches() && name.startsWith(sha256.hex())
                 ? Optional.of(sha256.prefix() + name.substring(sha256.hex().length()))

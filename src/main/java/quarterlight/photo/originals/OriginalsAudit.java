@@ -47,10 +47,7 @@ public record OriginalsAudit(List<String> changed, List<String> missing, List<St
         for (PhotoFile photo : photos) {
             progress.checkCancelled();
             progress.report(done++, photos.size(), photo.name());
-            named.add(photo.stored());
-            Original.earlierName(photo.stored(), photo.sha256())
-                    .map(name -> OriginalsFolder.FOLDER + "/" + name)
-                    .ifPresent(named::add);
+            named.addAll(Original.names(photo));
             try {
                 if (!same(Original.of(visitFolder, photo), photo)) {
                     changed.add(photo.stored());

@@ -1,6 +1,6 @@
 package quarterlight.photo.worker;
 
-/** How a worker answers; the kind's place in this list goes over the wire. */
+/** How a worker answers. */
 enum AnswerKind {
     /** The result follows. */
     DONE,

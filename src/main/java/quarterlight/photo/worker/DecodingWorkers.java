@@ -102,7 +102,7 @@ public final class DecodingWorkers implements AutoCloseable {
         return shown(
                 Path.of(""),
                 out -> {
-                    out.writeByte(RequestKind.PREVIEW.ordinal());
+                    Wire.kind(out, RequestKind.PREVIEW);
                     Wire.bytes(out, preview.jpeg());
                     out.writeInt(orientation);
                 },
@@ -114,7 +114,7 @@ public final class DecodingWorkers implements AutoCloseable {
         return shown(
                 film,
                 out -> {
-                    out.writeByte(RequestKind.FRAME.ordinal());
+                    Wire.kind(out, RequestKind.FRAME);
                     Wire.text(out, film.toAbsolutePath().toString());
                     out.writeDouble(seconds);
                 },
@@ -129,9 +129,9 @@ public final class DecodingWorkers implements AutoCloseable {
     }
 
     private static void about(DataOutputStream out, RequestKind kind, Path file, MediaType type) throws IOException {
-        out.writeByte(kind.ordinal());
+        Wire.kind(out, kind);
         Wire.text(out, file.toAbsolutePath().toString());
-        out.writeByte(type.ordinal());
+        Wire.kind(out, type);
     }
 
     private <T> T shown(Path file, Part request, Call.Reading<T> reading) throws PictureUnreadable {

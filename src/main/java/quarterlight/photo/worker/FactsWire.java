@@ -23,7 +23,7 @@ final class FactsWire {
     private FactsWire() {}
 
     static void write(DataOutputStream out, FileFacts facts) throws IOException {
-        out.writeByte(facts.type().ordinal());
+        Wire.kind(out, facts.type());
         Wire.optional(out, facts.captured(), FactsWire::writeTime);
         Wire.optional(out, facts.gpsUtc(), Wire::moment);
         Wire.optional(out, facts.position(), (to, position) -> {
@@ -44,7 +44,7 @@ final class FactsWire {
     }
 
     static FileFacts read(DataInputStream in) throws IOException {
-        MediaType type = Wire.among(MediaType.values(), in.readByte());
+        MediaType type = Wire.kind(in, MediaType.class);
         Optional<CaptureTime> captured = Wire.optional(in, FactsWire::readTime);
         Optional<LocalDateTime> gps = Wire.optional(in, Wire::moment);
         Optional<Position> position = Wire.optional(in, from -> new Position(from.readDouble(), from.readDouble()));
@@ -75,7 +75,7 @@ final class FactsWire {
         Wire.moment(out, time.time());
         Wire.text(out, time.fraction());
         Wire.optional(out, time.offset().map(ZoneOffset::getTotalSeconds), DataOutputStream::writeInt);
-        out.writeByte(time.source().ordinal());
+        Wire.kind(out, time.source());
         out.writeBoolean(time.suspect());
     }
 
@@ -84,7 +84,7 @@ final class FactsWire {
                 Wire.moment(in),
                 Wire.text(in),
                 Wire.optional(in, from -> ZoneOffset.ofTotalSeconds(from.readInt())),
-                Wire.among(CaptureSource.values(), in.readByte()),
+                Wire.kind(in, CaptureSource.class),
                 in.readBoolean());
     }
 

@@ -16,7 +16,9 @@ final class MemoryWatch {
 
     private MemoryWatch() {}
 
+    /** To be called once the native libraries are loaded: two threads that load them at once wait for each other forever. */
     static void start(long maxBytes) {
+        Pointer.physicalBytes();
         long program = parent();
         Thread watch = new Thread(
                 () -> {
@@ -32,7 +34,6 @@ final class MemoryWatch {
                 },
                 "memory-watch");
         watch.setDaemon(true);
-        watch.setPriority(Thread.MAX_PRIORITY);
         watch.start();
     }
 

@@ -1,6 +1,6 @@
 package quarterlight.photo.worker;
 
-/** What a worker can be asked; the kind's place in this list goes over the wire, so new kinds are added at the end. */
+/** What a worker can be asked, a kind for each medium and each wish. */
 enum RequestKind {
     /** All that intake wants of a photo or film: what it says of itself, its sharpness and its thumbnail. */
     LOOK,

@@ -103,10 +103,16 @@ final class Wire {
         return Instant.ofEpochSecond(in.readLong(), in.readInt());
     }
 
-    static <T> T among(T[] values, int ordinal) throws IOException {
-        if (ordinal < 0 || ordinal >= values.length) {
-            throw new IOException("kind " + ordinal + " of " + values.length);
+    /** One of a closed list, by its name. */
+    static void kind(DataOutputStream out, Enum<?> kind) throws IOException {
+        text(out, kind.name());
+    }
+
+    static <T extends Enum<T>> T kind(DataInputStream in, Class<T> kinds) throws IOException {
+        try {
+            return Enum.valueOf(kinds, text(in));
+        } catch (IllegalArgumentException e) {
+            throw new IOException("an unknown kind of " + kinds.getSimpleName(), e);
         }
-        return values[ordinal];
     }
 }

@@ -30,6 +30,19 @@ final class WorkerCommand {
     /** Room for what the limit on memory measures a moment too late. */
     private static final int SPARE_MB = 48;
 
+    /** Little is translated twice in a process that decodes a few hundred files; the program itself is started with the same. */
+    private static final List<String> TRANSLATING = List.of(
+            "-XX:+IgnoreUnrecognizedVMOptions",
+            "-XX:+UnlockDiagnosticVMOptions",
+            "-XX:ArchiveRelocationMode=0",
+            "-XX:-C1ProfileBranches",
+            "-XX:-C1ProfileInlinedCalls",
+            "-XX:-C1ProfileCheckcasts",
+            "-XX:Tier4InvocationThreshold=50000",
+            "-XX:Tier4MinInvocationThreshold=6000",
+            "-XX:Tier4CompileThreshold=150000",
+            "-XX:Tier4BackEdgeThreshold=400000");
+
     private static final Path SHELL = Path.of("/bin/sh");
 
     private WorkerCommand() {}
@@ -37,6 +50,7 @@ final class WorkerCommand {
     static List<String> of(WorkerLimits limits, Path pixels) throws IOException {
         List<String> command = new ArrayList<>(limited(limits));
         command.add(java().toString());
+        command.addAll(TRANSLATING);
         command.addAll(List.of(
                 "-Xmx" + limits.heapMb() + "m",
                 "-Xms24m",
@@ -44,7 +58,6 @@ final class WorkerCommand {
                 "-XX:+UseSerialGC",
                 "-XX:-UsePerfData",
                 "-XX:ReservedCodeCacheSize=24m",
-                "-XX:CICompilerCount=2",
                 "-XX:+DisplayVMOutputToStderr",
                 "-XX:+SuppressFatalErrorMessage",
                 "-Djava.awt.headless=true",

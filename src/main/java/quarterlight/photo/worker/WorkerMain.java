@@ -29,12 +29,12 @@ public final class WorkerMain {
     public static void main(String[] args) throws IOException {
         Path pixels = Path.of(args[1]);
         System.setOut(new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8));
-        MemoryWatch.start(Long.parseLong(args[0]) << 20);
         try (DataInputStream in = new DataInputStream(
                         new BufferedInputStream(new FileInputStream(FileDescriptor.in), BUFFER_BYTES));
                 DataOutputStream out = new DataOutputStream(
                         new BufferedOutputStream(new FileOutputStream(FileDescriptor.out), BUFFER_BYTES))) {
             Pictures.prepare();
+            MemoryWatch.start(Long.parseLong(args[0]) << 20);
             serve(in, out, new WorkerTasks(pixels));
         } finally {
             Files.deleteIfExists(pixels);

@@ -47,6 +47,7 @@ final class WorkerPool {
     }
 
     /** A request, and how its answer is read. */
+    @SuppressWarnings("ArrayRecordComponent")
     record Call<T>(Path file, byte[] request, Reading<T> reading) {
         /** Reads an answer while the worker's pixels are at hand. */
         @FunctionalInterface
@@ -162,7 +163,7 @@ final class WorkerPool {
 
     private static <T> T read(DataInputStream in, WorkerProcess worker, Call<T> call)
             throws IOException, PictureUnreadable, WorkerLost {
-        return switch (Wire.among(AnswerKind.values(), in.readByte())) {
+        return switch (Wire.kind(in, AnswerKind.class)) {
             case DONE -> call.reading().read(in, worker.pixels());
             case NOT_SHOWN -> throw new PictureUnreadable(call.file(), Wire.text(in));
             case UNREADABLE -> throw new Unreadable(Wire.text(in));

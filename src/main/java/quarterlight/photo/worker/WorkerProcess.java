@@ -19,6 +19,8 @@ final class WorkerProcess {
     private static final int MAX_ANSWER_BYTES = 32 << 20;
     private static final Duration LAST_WORDS = Duration.ofSeconds(5);
 
+    private static final Duration GONE = Duration.ofMillis(500);
+
     private final WorkerLimits limits;
     private final ScheduledExecutorService watch;
     private final Path pixels;
@@ -129,7 +131,7 @@ final class WorkerProcess {
             return new WorkerLost(
                     file,
                     Way.TIME,
-                    "decoding it took more than " + limits.time().toSeconds() + " seconds and was stopped");
+                    "decoding it took more than " + limits.time().toSeconds() + " s and was stopped");
         }
         if (status == MemoryWatch.TOO_MUCH) {
             return tooLarge(file);
@@ -145,7 +147,11 @@ final class WorkerProcess {
     /** Ends it at once. */
     void stop() {
         stopped = true;
-        process.destroyForcibly();
+        try {
+            process.destroyForcibly().waitFor(GONE.toMillis(), TimeUnit.MILLISECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
         try {
             Files.deleteIfExists(pixels);
         } catch (IOException e) {

@@ -60,7 +60,7 @@ final class WorkerTasks {
     private static byte[] told(AnswerKind kind, String reason) throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (DataOutputStream out = new DataOutputStream(bytes)) {
-            out.writeByte(kind.ordinal());
+            Wire.kind(out, kind);
             Wire.text(out, reason);
         }
         return bytes.toByteArray();
@@ -69,8 +69,8 @@ final class WorkerTasks {
     private byte[] result(DataInputStream in) throws IOException, PictureUnreadable {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (DataOutputStream out = new DataOutputStream(bytes)) {
-            out.writeByte(AnswerKind.DONE.ordinal());
-            RequestKind kind = Wire.among(RequestKind.values(), in.readByte());
+            Wire.kind(out, AnswerKind.DONE);
+            RequestKind kind = Wire.kind(in, RequestKind.class);
             switch (kind) {
                 case LOOK -> look(in, out);
                 case FACTS -> FactsWire.write(out, facts(file(in), type(in), in));
@@ -87,7 +87,7 @@ final class WorkerTasks {
     }
 
     private static MediaType type(DataInputStream in) throws IOException {
-        return Wire.among(MediaType.values(), in.readByte());
+        return Wire.kind(in, MediaType.class);
     }
 
     private static FileFacts facts(Path file, MediaType type, DataInputStream in) throws IOException {
