@@ -11,6 +11,7 @@ import quarterlight.car.ZoneId;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.visit.GaugeValue;
 import quarterlight.visit.Reading;
+import quarterlight.visit.row.RecordKind;
 
 /** Times of opening, reading and editing one visit of some thousand rows; run by hand, in turns with an earlier version. */
 final class OpenEditBench {

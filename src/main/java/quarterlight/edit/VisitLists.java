@@ -10,9 +10,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import quarterlight.table.ListRow;
 import quarterlight.table.TableUnreadable;
-import quarterlight.table.UserList;
+import quarterlight.table.list.ListRow;
+import quarterlight.table.list.UserList;
 
 /**
  * The lists by which a visit is judged: date patterns, what must be covered, the walk, functions to try. Those that came with a restored visit lie in

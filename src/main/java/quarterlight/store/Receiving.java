@@ -15,6 +15,8 @@ import quarterlight.store.log.ComputerKey;
 import quarterlight.store.log.HeadFile;
 import quarterlight.store.log.LogChain;
 import quarterlight.store.log.LogHead;
+import quarterlight.store.rows.TableShape;
+import quarterlight.visit.row.RecordKind;
 
 /** Takes over the database of a visit that this computer did not write, or that is not as it was written. */
 final class Receiving {
@@ -70,7 +72,7 @@ final class Receiving {
                     wanted.declared(),
                     wanted.tables(),
                     RecordKind.all().stream()
-                            .<quarterlight.store.rows.TableShape<?>>map(RecordKind::shape)
+                            .<TableShape<?>>map(kind -> TableShape.of(kind))
                             .toList(),
                     MAX_MILLIS);
             Optional<LogHead> lost = lost(suspect, kept);

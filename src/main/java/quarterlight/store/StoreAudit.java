@@ -13,6 +13,8 @@ import quarterlight.store.log.LogChain;
 import quarterlight.store.log.LogHead;
 import quarterlight.store.log.LogReplay;
 import quarterlight.store.rows.RowCheck;
+import quarterlight.store.rows.TableShape;
+import quarterlight.visit.row.RecordKind;
 
 /** Checks the database of a visit against itself. */
 public final class StoreAudit {
@@ -74,7 +76,7 @@ public final class StoreAudit {
         found.addAll(unknownPhotos(connection));
         found.addAll(sameFiles(connection));
         for (RecordKind<?> kind : RecordKind.all()) {
-            for (RowCheck.Fault fault : RowCheck.of(connection, kind.shape())) {
+            for (RowCheck.Fault fault : RowCheck.of(connection, TableShape.of(kind))) {
                 found.add("Row " + fault.id() + " of table " + fault.table() + ": " + fault.why() + ".");
             }
         }
