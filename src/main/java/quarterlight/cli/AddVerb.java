@@ -107,8 +107,7 @@ final class AddVerb implements Verb {
 
     private <T> TableRead<T> read(Path file, RowKind<T> kind, VisitRecord visit, Path folder) throws CallRefused {
         try {
-            return CsvFile.read(
-                    file, kind, RowContext.of(visit, around.zones().get(), OwnLists.patterns(around, folder)));
+            return CsvFile.read(file, kind, RowContext.of(visit, around.zones().get(), OwnLists.patterns(around, folder)));
         } catch (TableUnreadable e) {
             throw new CallRefused(e.getMessage());
         }
