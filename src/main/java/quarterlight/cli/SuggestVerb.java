@@ -33,6 +33,7 @@ import quarterlight.walk.Shot;
 import quarterlight.walk.Suggestion;
 import quarterlight.walk.WalkModel;
 import quarterlight.walk.WalkShots;
+import quarterlight.walk.ZoneKin;
 import quarterlight.walk.ZoneSuggestions;
 
 /** {@code suggest}: likely zones of each photo that is not pinned, from the walk round the car. */
@@ -60,8 +61,13 @@ final class SuggestVerb implements Verb {
             shots = shots(visit, thumbnails.by(visit));
         }
         Habits.Known known = new Habits(around.settings()).of(visit);
+        List<Zone> zones = around.zones().get().zonesOf(visit.facts().car().body());
         Map<PhotoId, List<Suggestion>> suggested = new ZoneSuggestions(
-                        zones(visit), nextDoor(Words.pathAt(call, 0), visit.facts()), known.habits(), WalkModel.V2)
+                        zones.stream().map(Zone::id).toList(),
+                        nextDoor(Words.pathAt(call, 0), visit.facts()),
+                        ZoneKin.of(zones),
+                        known.habits(),
+                        WalkModel.V3)
                 .suggest(shots);
         Set<PhotoId> pinned = WalkShots.pins(visit).keySet();
         List<Photo> unpinned = visit.photos().stream()
@@ -74,12 +80,6 @@ final class SuggestVerb implements Verb {
                                 ? json(unpinned, suggested, known).text()
                                 : table(unpinned, suggested) + told(known));
         return Exit.DONE;
-    }
-
-    private List<ZoneId> zones(VisitRecord visit) {
-        return around.zones().get().zonesOf(visit.facts().car().body()).stream()
-                .map(Zone::id)
-                .toList();
     }
 
     private static Map<ZoneId, Set<ZoneId>> nextDoor(Path folder, VisitFacts facts) throws CallRefused {
