@@ -13,7 +13,7 @@ import java.util.List;
  * @param restless chance of moving on after the first photo of a stop, against the chance that the gap alone gives
  * @param settled the same after later photos of a stop
  * @param pinSure probability that a pin names the zone where the walker stood
- * @param nearestPin how much more the zone of the pin nearest in time counts than the chain says, since the chain may go by a wrong map
+ * @param returns how likely a return to a zone that is pinned elsewhere is, against a zone not pinned yet
  * @param priorMoves how many observed moves from a zone the zones next door are worth together
  * @param habitGaps from how many observed gaps on the habits decide how a gap tells of a move
  */
@@ -25,7 +25,7 @@ public record WalkModel(
         double restless,
         double settled,
         double pinSure,
-        double nearestPin,
+        double returns,
         double priorMoves,
         int habitGaps) {
     /**
@@ -42,18 +42,24 @@ public record WalkModel(
      * @param anyZone share of moves that go to any zone
      * @param mirror share that go to the same place on the other side
      * @param kind share that go to a zone of the same kind
+     * @param nearestPin how much more the zone of the pin nearest in time counts than the chain says, since the chain may go by
+     *     a wrong map
      */
-    public record Moves(double anyZone, double mirror, double kind) {}
+    public record Moves(double anyZone, double mirror, double kind, double nearestPin) {}
 
     public static final WalkModel V3 = new WalkModel(
-            List.of(new Pace(3.5, 1.5), new Pace(7, 1.5), new Pace(5, 0.5)),
+            List.of(new Pace(3.5, 1.5), new Pace(8, 1.5), new Pace(6, 0.5)),
             0.95,
-            List.of(new Moves(0.06, 0, 0), new Moves(0.9, 0, 0), new Moves(0.1, 0.45, 0.1), new Moves(0.1, 0.1, 0.7)),
+            List.of(
+                    new Moves(0.06, 0, 0, 1.3),
+                    new Moves(0.9, 0, 0, 1.8),
+                    new Moves(0.1, 0.45, 0.1, 1.5),
+                    new Moves(0.1, 0.1, 0.7, 1.5)),
             0.08,
-            0.6,
-            1.2,
+            0.3,
+            1.4,
             0.97,
-            1.3,
+            0.5,
             0.8,
             40);
 

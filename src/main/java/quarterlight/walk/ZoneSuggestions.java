@@ -27,11 +27,7 @@ public final class ZoneSuggestions {
      * @param habits what earlier visits tell
      */
     public ZoneSuggestions(
-            List<ZoneId> zones,
-            Map<ZoneId, Set<ZoneId>> nextDoor,
-            ZoneKin kin,
-            WalkHabits habits,
-            WalkModel model) {
+            List<ZoneId> zones, Map<ZoneId, Set<ZoneId>> nextDoor, ZoneKin kin, WalkHabits habits, WalkModel model) {
         this.zones = List.copyOf(zones);
         this.model = Objects.requireNonNull(model, "model");
         gaps = habits.gaps();

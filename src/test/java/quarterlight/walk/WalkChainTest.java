@@ -20,8 +20,8 @@ class WalkChainTest {
     private static final WalkModel MODEL = WalkModel.V3;
     private static final int MOMENTS = 5;
 
-    private final JumpMatrix jumps = new JumpMatrix(
-            ZONES, NEXT_DOOR, ZoneKin.NONE, WalkHabits.NONE, new WalkModel.Moves(0.1, 0, 0), MODEL);
+    private final JumpMatrix jumps =
+            new JumpMatrix(ZONES, NEXT_DOOR, ZoneKin.NONE, WalkHabits.NONE, new WalkModel.Moves(0.1, 0, 0, 1.3), MODEL);
 
     @Test
     void chancesAndLikelihoodEqualTheSumOverAllPaths() {

@@ -49,12 +49,9 @@ public record Yardstick(int photos, double first, double firstThree, Reliability
                         best.get(0).p(), best.get(0).zone().equals(snaps.get(i).zone()));
             }
         }
-        return score(
-                snaps,
-                reliability,
-                i -> suggested.getOrDefault(new PhotoId(i + 1), List.of()).stream()
-                        .map(Suggestion::zone)
-                        .toList());
+        return score(snaps, reliability, i -> suggested.getOrDefault(new PhotoId(i + 1), List.of()).stream()
+                .map(Suggestion::zone)
+                .toList());
     }
 
     /** Scores the rule: pinned zones in the order of their nearness in time, the earlier photo first where two are equally near. */
@@ -71,8 +68,7 @@ public record Yardstick(int photos, double first, double firstThree, Reliability
         });
     }
 
-    private static Yardstick score(
-            List<Snap> snaps, Reliability reliability, Function<Integer, List<ZoneId>> answer) {
+    private static Yardstick score(List<Snap> snaps, Reliability reliability, Function<Integer, List<ZoneId>> answer) {
         int photos = 0;
         int first = 0;
         int three = 0;
@@ -101,6 +97,12 @@ public record Yardstick(int photos, double first, double firstThree, Reliability
 
     @Override
     public String toString() {
-        return String.format(Locale.ROOT, "%4.1f %4.1f (off %.1f, %+.1f)", 100 * first, 100 * firstThree, 100 * reliability.error(), 100 * reliability.tooSure());
+        return String.format(
+                Locale.ROOT,
+                "%4.1f %4.1f (off %.1f, %+.1f)",
+                100 * first,
+                100 * firstThree,
+                100 * reliability.error(),
+                100 * reliability.tooSure());
     }
 }

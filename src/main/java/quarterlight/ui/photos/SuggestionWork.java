@@ -61,7 +61,11 @@ final class SuggestionWork {
     }
 
     void request(OpenVisit visit, PhotoHints hints) {
-        work.request(new Question(visit.visit(), hints.duplicates(), visit.drawing(), catalog.zonesOf(visit.visit().facts().car().body())));
+        work.request(new Question(
+                visit.visit(),
+                hints.duplicates(),
+                visit.drawing(),
+                catalog.zonesOf(visit.visit().facts().car().body())));
     }
 
     /** On the thread of the work alone. */
