@@ -20,6 +20,8 @@ import quarterlight.visit.PhotoId;
  * @param nearest for each photo in a set, its closest one and the distance
  */
 public record NearDuplicates(List<List<PhotoId>> sets, Map<PhotoId, Match> nearest) {
+    public static final NearDuplicates NONE = new NearDuplicates(List.of(), Map.of());
+
     /** Krawetz: up to 10 of 64 bits a variation. */
     public static final int CLOSE = 10;
 
