@@ -28,6 +28,10 @@ public final class WalkStudy {
             WalkScores scores = WalkScores.of(kind, inspectors, seed, photos, coupe);
             System.out.printf("%-12s %s | %s | %s%n", kind, scores.rule(), scores.fresh(), scores.learnt());
         }
+        System.out.println("photos pinned in order, the next one, once two steps of a kind were pinned:");
+        for (WalkKind kind : List.of(WalkKind.SUBJECTS, WalkKind.SUBJECTS_THOROUGH, WalkKind.PAIRS)) {
+            System.out.printf("%-12s %s%n", kind, InOrder.of(kind, Math.min(10, inspectors), seed, coupe));
+        }
         time(coupe, 1000);
         time(coupe, 5000);
     }

@@ -4,11 +4,13 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.coverage.Coverage;
 import quarterlight.coverage.Gap;
+import quarterlight.coverage.Look;
 import quarterlight.coverage.TrialItem;
 import quarterlight.coverage.TrialList;
 import quarterlight.coverage.ZoneCoverage;
@@ -18,8 +20,11 @@ import quarterlight.table.JsonObject;
 import quarterlight.thickness.ThicknessSurvey;
 import quarterlight.visit.VisitRecord;
 
-/** {@code gaps}: what evidence is missing, in the order of a walk round the car. */
+/** {@code gaps}: what evidence is missing, by what one look would close, or each gap in the order of a walk round the car. */
 final class GapsVerb implements Verb {
+    /** So many zones of a look are named in the table. */
+    private static final int SHOWN_ZONES = 4;
+
     private final Surroundings around;
 
     GapsVerb(Surroundings around) {
@@ -28,8 +33,11 @@ final class GapsVerb implements Verb {
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("gaps", "what evidence is missing, in the order of a walk round the car")
+        return Words.verb("gaps", "what evidence is missing, by what one look would close")
                 .addPositional(Words.visit())
+                .addOption(OptionSpec.builder("--all")
+                        .description("every single gap, in the order of the walk")
+                        .build())
                 .addOption(Words.json());
     }
 
@@ -52,7 +60,7 @@ final class GapsVerb implements Verb {
                 .print(
                         Words.isJson(call)
                                 ? json(zones, untried).text()
-                                : OwnLists.remark(Words.pathAt(call, 0)) + table(gaps(zones)) + words(untried));
+                                : OwnLists.remark(Words.pathAt(call, 0)) + told(gaps(zones), call) + words(untried));
         return Exit.DONE;
     }
 
@@ -60,8 +68,46 @@ final class GapsVerb implements Verb {
         return zones.stream().flatMap(zone -> zone.gaps().stream()).toList();
     }
 
+    private static String told(List<Gap> gaps, ParseResult call) {
+        return call.hasMatchedOption("--all") || gaps.isEmpty() ? table(gaps) : looks(gaps);
+    }
+
+    private static String looks(List<Gap> gaps) {
+        List<Look> looks = Look.of(gaps);
+        TextTable table = new TextTable().left("look").right("gaps").left("zones");
+        for (Look look : looks) {
+            table.row(look.words(), Integer.toString(look.gaps().size()), zones(look));
+        }
+        return table.text() + "\n" + Shown.count(gaps.size(), "gap", "gaps") + ", closed by "
+                + Shown.count(looks.size(), "look", "looks") + "; --all lists each.\n";
+    }
+
+    private static String zones(Look look) {
+        List<String> zones = look.gaps().stream()
+                .map(gap -> gap.zone().id().value())
+                .distinct()
+                .toList();
+        return String.join(", ", zones.subList(0, Math.min(SHOWN_ZONES, zones.size())))
+                + (zones.size() > SHOWN_ZONES ? " and " + (zones.size() - SHOWN_ZONES) + " more" : "");
+    }
+
+    private static JsonObject look(Look look) {
+        return new JsonObject()
+                .put("look", look.words())
+                .put("lacks", look.lacks().word())
+                .put("group", look.group().word())
+                .put("gaps", look.gaps().size())
+                .put(
+                        "zones",
+                        look.gaps().stream()
+                                .map(gap -> gap.zone().id().value())
+                                .distinct()
+                                .toList());
+    }
+
     private static JsonObject json(List<ZoneCoverage> zones, List<TrialItem> untried) {
         return new JsonObject()
+                .put("looks", Look.of(gaps(zones)).stream().map(GapsVerb::look).toList())
                 .put("gaps", gaps(zones).stream().map(GapsVerb::gap).toList())
                 .put(
                         "zones",

@@ -15,8 +15,11 @@ import quarterlight.capture.CameraClock;
 import quarterlight.capture.Companions;
 import quarterlight.capture.CorrectedTime;
 import quarterlight.capture.CorrectedTimes;
+import quarterlight.capture.NearDuplicates;
 import quarterlight.capture.PhotoGroups;
+import quarterlight.edit.VisitThumbnails;
 import quarterlight.store.VisitProblem;
+import quarterlight.store.VisitStore;
 import quarterlight.table.JsonObject;
 import quarterlight.visit.CaptureSource;
 import quarterlight.visit.CaptureTime;
@@ -48,13 +51,30 @@ final class PhotosVerb implements Verb {
 
     @Override
     public int run(ParseResult call) throws VisitProblem {
-        VisitRecord visit = Visits.read(around, Words.pathAt(call, 0));
-        CorrectedTimes times = CorrectedTimes.of(visit);
-        around.console().print(Words.isJson(call) ? json(visit, times).text() : table(visit, times));
+        try (VisitStore store = around.visits().forReading(Words.pathAt(call, 0));
+                VisitThumbnails thumbnails = VisitThumbnails.of(store.folder())) {
+            VisitRecord visit = store.read();
+            CorrectedTimes times = CorrectedTimes.of(visit);
+            NearDuplicates alike = LookAlikes.of(visit, times, thumbnails.by(visit));
+            around.console()
+                    .print(Words.isJson(call) ? json(visit, times, alike).text() : table(visit, times) + told(alike));
+        }
         return Exit.DONE;
     }
 
-    static JsonObject json(VisitRecord visit, CorrectedTimes times) {
+    private static String told(NearDuplicates alike) {
+        return alike.sets().isEmpty()
+                ? ""
+                : "Photos that look alike: "
+                        + alike.sets().stream()
+                                .map(set -> set.stream()
+                                        .map(id -> Long.toString(id.value()))
+                                        .collect(Collectors.joining(", ")))
+                                .collect(Collectors.joining("; "))
+                        + ".\n";
+    }
+
+    static JsonObject json(VisitRecord visit, CorrectedTimes times, NearDuplicates alike) {
         PhotoGroups groups = PhotoGroups.of(visit, times);
         Companions companions = Companions.of(visit, times);
         return new JsonObject()
@@ -65,6 +85,11 @@ final class PhotosVerb implements Verb {
                                         .put(
                                                 "companion",
                                                 companions.of(photo.id()).map(PhotoId::value)))
+                                .toList())
+                .put(
+                        "alike",
+                        alike.sets().stream()
+                                .map(set -> set.stream().map(PhotoId::value).toList())
                                 .toList())
                 .put("cameras", times.cameras().stream().map(PhotosVerb::camera).toList());
     }

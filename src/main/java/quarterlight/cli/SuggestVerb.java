@@ -1,7 +1,6 @@
 package quarterlight.cli;
 
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,8 +9,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
-import quarterlight.capture.DifferenceHash;
-import quarterlight.capture.NearDuplicates;
+import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneId;
 import quarterlight.diagram.DiagramRefused;
@@ -19,9 +17,6 @@ import quarterlight.diagram.Neighbors;
 import quarterlight.diagram.VisitDiagram;
 import quarterlight.edit.Habits;
 import quarterlight.edit.VisitThumbnails;
-import quarterlight.photo.PictureUnreadable;
-import quarterlight.photo.decode.Pictures;
-import quarterlight.photo.pixels.PictureMeasures;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.table.JsonObject;
@@ -33,6 +28,7 @@ import quarterlight.walk.Shot;
 import quarterlight.walk.Suggestion;
 import quarterlight.walk.WalkModel;
 import quarterlight.walk.WalkShots;
+import quarterlight.walk.ZoneKin;
 import quarterlight.walk.ZoneSuggestions;
 
 /** {@code suggest}: likely zones of each photo that is not pinned, from the walk round the car. */
@@ -60,8 +56,13 @@ final class SuggestVerb implements Verb {
             shots = shots(visit, thumbnails.by(visit));
         }
         Habits.Known known = new Habits(around.settings()).of(visit);
+        List<Zone> zones = around.zones().get().zonesOf(visit.facts().car().body());
         Map<PhotoId, List<Suggestion>> suggested = new ZoneSuggestions(
-                        zones(visit), nextDoor(Words.pathAt(call, 0), visit.facts()), known.habits(), WalkModel.V2)
+                        zones.stream().map(Zone::id).toList(),
+                        nextDoor(Words.pathAt(call, 0), visit.facts()),
+                        ZoneKin.of(zones),
+                        known.habits(),
+                        WalkModel.V3)
                 .suggest(shots);
         Set<PhotoId> pinned = WalkShots.pins(visit).keySet();
         List<Photo> unpinned = visit.photos().stream()
@@ -76,12 +77,6 @@ final class SuggestVerb implements Verb {
         return Exit.DONE;
     }
 
-    private List<ZoneId> zones(VisitRecord visit) {
-        return around.zones().get().zonesOf(visit.facts().car().body()).stream()
-                .map(Zone::id)
-                .toList();
-    }
-
     private static Map<ZoneId, Set<ZoneId>> nextDoor(Path folder, VisitFacts facts) throws CallRefused {
         try {
             return Neighbors.of(VisitDiagram.of(folder, facts)).map();
@@ -91,20 +86,9 @@ final class SuggestVerb implements Verb {
     }
 
     private static List<Shot> shots(VisitRecord visit, Function<PhotoId, Optional<byte[]>> thumbnails) {
-        Map<PhotoId, DifferenceHash> hashes = new HashMap<>();
-        visit.photos().stream()
-                .filter(photo -> photo.setAside().isEmpty())
-                .map(Photo::id)
-                .forEach(id -> thumbnails.apply(id).flatMap(SuggestVerb::hash).ifPresent(hash -> hashes.put(id, hash)));
-        return WalkShots.of(visit, NearDuplicates.of(hashes).sets());
-    }
-
-    private static Optional<DifferenceHash> hash(byte[] jpeg) {
-        try {
-            return Optional.of(PictureMeasures.hash(Pictures.ofThumbnail(jpeg)));
-        } catch (PictureUnreadable e) {
-            return Optional.empty();
-        }
+        return WalkShots.of(
+                visit,
+                LookAlikes.of(visit, CorrectedTimes.of(visit), thumbnails).sets());
     }
 
     private static JsonObject json(List<Photo> unpinned, Map<PhotoId, List<Suggestion>> suggested, Habits.Known known) {

@@ -57,7 +57,8 @@ final class DateJudge {
         }
         List<Completion> completions = asked.get().read(text);
         if (!completions.isEmpty()) {
-            return judge(mark, completions, List.of());
+            Judgement judged = judge(mark, completions, List.of());
+            return judged.verdict() == Verdict.FITS ? withCoincidence(mark, judged, completions) : judged;
         }
         if (mark.pattern().isPresent()) {
             List<Completion> days = asked.get().readWithoutYear(text);
@@ -69,6 +70,17 @@ final class DateJudge {
                     : withoutYear(mark, text, days);
         }
         return otherwise(mark, text);
+    }
+
+    /** Says beside a date that fits how often the same text would fit by chance. */
+    private Judgement withCoincidence(Mark mark, Judgement judged, List<Completion> completions) {
+        long ofHundred = Math.round(100 * rule(mark).coincidence(distinct(completions)));
+        String said = ofHundred < 1 ? "under 1 of 100 cars" : ofHundred + " of 100 cars";
+        return new Judgement(
+                judged.verdict(),
+                judged.why(),
+                judged.candidates(),
+                List.of("By chance alone this text would fit " + said + " built within 20 years of this one"));
     }
 
     /** A text that no pattern of a year reads as a whole: a stamp's month and day, a date among words, or none. */

@@ -18,6 +18,8 @@ import quarterlight.marks.code.DateCandidate;
  * @param afterDays usual days after it
  */
 record WindowRule(BuildWindow window, int beforeDays, int afterDays) {
+    private static final int COINCIDENCE_MONTHS = 240;
+
     /** Candidates that fit first, then by their distance from the window, then the earlier one. */
     List<DateCandidate> ranked(List<DateCandidate> candidates) {
         List<DateCandidate> sorted = new ArrayList<>(candidates);
@@ -75,5 +77,24 @@ record WindowRule(BuildWindow window, int beforeDays, int afterDays) {
             return place + ", within the usual " + usual + " days";
         }
         return usual > 0 ? place + ", more than the usual " + usual + " days" : place;
+    }
+
+    /**
+     * How often a text that has nothing to do with the car would fit: of windows like this one, moved by each number of months up
+     * to 20 years either way but not at all, the share that some candidate fits.
+     *
+     * @return 0 to 1
+     */
+    double coincidence(List<DateCandidate> candidates) {
+        int fit = 0;
+        for (int months = -COINCIDENCE_MONTHS; months <= COINCIDENCE_MONTHS; months++) {
+            WindowRule moved = new WindowRule(
+                    new BuildWindow(
+                            window.first().plusMonths(months), window.last().plusMonths(months)),
+                    beforeDays,
+                    afterDays);
+            fit += months != 0 && candidates.stream().anyMatch(moved::fits) ? 1 : 0;
+        }
+        return (double) fit / (2 * COINCIDENCE_MONTHS);
     }
 }

@@ -16,10 +16,16 @@ final class JumpMatrix {
     /**
      * @param zones the zones in their order
      * @param nextDoor zones next to each zone; zones not in {@code zones} are left out
-     * @param anyZone share of moves that go to any zone
+     * @param kin which zones are of a kind
+     * @param moves shares of the moves that do not go next door
      */
     JumpMatrix(
-            List<ZoneId> zones, Map<ZoneId, Set<ZoneId>> nextDoor, WalkHabits habits, double anyZone, WalkModel model) {
+            List<ZoneId> zones,
+            Map<ZoneId, Set<ZoneId>> nextDoor,
+            ZoneKin kin,
+            WalkHabits habits,
+            WalkModel.Moves moves,
+            WalkModel model) {
         int n = zones.size();
         Map<ZoneId, Integer> index = new HashMap<>();
         for (int i = 0; i < n; i++) {
@@ -34,10 +40,17 @@ final class JumpMatrix {
         double[][] step = new double[n][n];
         for (int i = 0; i < n; i++) {
             double[] near = near(i, zones, nextDoor, habits, index, model);
-            boolean nowhere = near.length == 0;
+            double[] mirror = mirror(zones.get(i), kin, index);
+            double[] kind = kind(zones.get(i), kin, index);
+            double toMirror = mirror.length == 0 ? 0 : moves.mirror();
+            double toKind = kind.length == 0 ? 0 : moves.kind();
+            double toNear = near.length == 0 ? 0 : 1 - moves.anyZone() - toMirror - toKind;
+            double toAny = 1 - toMirror - toKind - toNear;
             for (int j = 0; j < n; j++) {
-                double any = popular[j] / all;
-                step[i][j] = nowhere ? any : (1 - anyZone) * near[j] + anyZone * any;
+                step[i][j] = toAny * popular[j] / all
+                        + (toNear > 0 ? toNear * near[j] : 0)
+                        + (toMirror > 0 ? toMirror * mirror[j] : 0)
+                        + (toKind > 0 ? toKind * kind[j] : 0);
             }
         }
         chance = withPassedOver(step, model.passedOver());
@@ -71,6 +84,34 @@ final class JumpMatrix {
             row[j] /= Math.max(sum, Double.MIN_NORMAL);
         }
         return sum == 0 ? new double[0] : row;
+    }
+
+    /** All of it on the same place on the other side; empty if there is none. */
+    private static double[] mirror(ZoneId from, ZoneKin kin, Map<ZoneId, Integer> index) {
+        Integer at = kin.mirrors().containsKey(from) ? index.get(kin.mirrors().get(from)) : null;
+        if (at == null) {
+            return new double[0];
+        }
+        double[] row = new double[index.size()];
+        row[at] = 1;
+        return row;
+    }
+
+    /** Shares of the zones of the same kind; empty if there are none. */
+    private static double[] kind(ZoneId from, ZoneKin kin, Map<ZoneId, Integer> index) {
+        double[] row = new double[index.size()];
+        double sum = 0;
+        for (Map.Entry<ZoneId, Double> other :
+                kin.kinds().getOrDefault(from, Map.of()).entrySet()) {
+            if (index.containsKey(other.getKey())) {
+                row[index.get(other.getKey())] = other.getValue();
+                sum += other.getValue();
+            }
+        }
+        double all = sum;
+        return sum == 0
+                ? new double[0]
+                : java.util.Arrays.stream(row).map(share -> share / all).toArray();
     }
 
     private static double[][] withPassedOver(double[][] step, double share) {

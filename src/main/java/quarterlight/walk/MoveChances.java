@@ -22,12 +22,12 @@ final class MoveChances {
                     .map(chance -> Math.min(model.mostMoving(), Math.max(LEAST, chance)))
                     .toArray());
         }
-        double[] length = Arrays.stream(gaps)
-                .map(gap -> Math.min(LONGEST, Math.pow(gap / usual, model.gapPower())))
-                .toArray();
         List<double[]> all = new ArrayList<>();
-        for (double photos : model.photosPerStop()) {
-            double scale = scaleToMean(length, 1 / photos);
+        for (WalkModel.Pace pace : model.paces()) {
+            double[] length = Arrays.stream(gaps)
+                    .map(gap -> Math.min(LONGEST, Math.pow(gap / usual, pace.gapPower())))
+                    .toArray();
+            double scale = scaleToMean(length, 1 / pace.photosPerStop());
             all.add(Arrays.stream(length)
                     .map(x -> Math.min(model.mostMoving(), -Math.expm1(-scale * x)))
                     .toArray());

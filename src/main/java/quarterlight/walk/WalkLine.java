@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import quarterlight.car.ZoneId;
 import quarterlight.visit.PhotoId;
 
@@ -21,13 +23,17 @@ public final class WalkLine {
 
     private final List<ZoneId> zones;
     private final double pinSure;
-    private final double nearestPin;
+    private final List<Double> nearestPin;
     private final List<List<Shot>> moments;
     private final Map<PhotoId, Integer> momentOf = new LinkedHashMap<>();
     private final Map<PhotoId, List<ZoneId>> pins = new HashMap<>();
     /** Zones pinned at each moment, of all its photos. */
     private final List<List<ZoneId>> pinnedAt = new ArrayList<>();
 
+    /** At how many moments each zone is pinned. */
+    private final Map<ZoneId, Integer> pinnedZones = new HashMap<>();
+
+    private final double returns;
     private final double[][] seen;
     private final double[] nothingSeen;
     private final List<WalkChain> chains = new ArrayList<>();
@@ -35,7 +41,8 @@ public final class WalkLine {
     WalkLine(List<ZoneId> zones, List<JumpMatrix> jumps, GapCounts gaps, WalkModel model, List<Shot> shots) {
         this.zones = zones;
         pinSure = model.pinSure();
-        nearestPin = model.nearestPin();
+        returns = model.returns();
+        nearestPin = model.moves().stream().map(WalkModel.Moves::nearestPin).toList();
         moments = moments(shots);
         nothingSeen = new double[zones.size()];
         Arrays.fill(nothingSeen, 1);
@@ -49,6 +56,7 @@ public final class WalkLine {
             }
             seen[t] = evidence(moments.get(t));
             pinnedAt.add(zonesOf(moments.get(t)));
+            pinnedAt.get(t).forEach(zone -> pinnedZones.merge(zone, 1, Integer::sum));
         }
         if (moments.isEmpty()) {
             return;
@@ -75,7 +83,9 @@ public final class WalkLine {
             pins.put(photo.getKey(), after);
             int t = photo.getValue();
             seen[t] = evidence(moments.get(t));
+            pinnedAt.get(t).forEach(zone -> pinnedZones.computeIfPresent(zone, (z, n) -> n > 1 ? n - 1 : null));
             pinnedAt.set(t, zonesOf(moments.get(t)));
+            pinnedAt.get(t).forEach(zone -> pinnedZones.merge(zone, 1, Integer::sum));
             first = Math.min(first, t);
             last = Math.max(last, t);
         }
@@ -121,7 +131,8 @@ public final class WalkLine {
         for (int k = 0; k < weights.length; k++) {
             chains.get(k).addChances(t, weights[k], chances);
         }
-        favor(pinnedAt.get(nearest), chances);
+        discountReturns(t, chances);
+        favor(pinnedAt.get(nearest), nearestPin(weights), chances);
         return best(chances);
     }
 
@@ -153,7 +164,35 @@ public final class WalkLine {
                 .toList();
     }
 
-    private void favor(List<ZoneId> favored, double[] chances) {
+    /** Zones that are pinned at other moments than those around this one were photographed already: a return is seldom. */
+    private void discountReturns(int t, double[] chances) {
+        int before = t;
+        while (before > 0 && pinnedAt.get(before).isEmpty()) {
+            before--;
+        }
+        int after = t;
+        while (after + 1 < pinnedAt.size() && pinnedAt.get(after).isEmpty()) {
+            after++;
+        }
+        Set<ZoneId> here = new HashSet<>(pinnedAt.get(before));
+        here.addAll(pinnedAt.get(after));
+        for (int i = 0; i < chances.length; i++) {
+            if (pinnedZones.containsKey(zones.get(i)) && !here.contains(zones.get(i))) {
+                chances[i] *= returns;
+            }
+        }
+    }
+
+    /** How much more the zone of the pin nearest in time counts: the more, the less the moves that the pins show follow a map. */
+    private double nearestPin(double[] weights) {
+        double factor = 0;
+        for (int k = 0; k < weights.length; k++) {
+            factor += weights[k] * nearestPin.get(k % nearestPin.size());
+        }
+        return factor;
+    }
+
+    private void favor(List<ZoneId> favored, double nearestPin, double[] chances) {
         double sum = 0;
         for (int i = 0; i < chances.length; i++) {
             chances[i] *= favored.contains(zones.get(i)) ? nearestPin : 1;

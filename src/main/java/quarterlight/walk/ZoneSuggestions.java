@@ -23,14 +23,16 @@ public final class ZoneSuggestions {
     /**
      * @param zones the car's zones
      * @param nextDoor which zones are next to each zone
+     * @param kin which zones are of a kind
      * @param habits what earlier visits tell
      */
-    public ZoneSuggestions(List<ZoneId> zones, Map<ZoneId, Set<ZoneId>> nextDoor, WalkHabits habits, WalkModel model) {
+    public ZoneSuggestions(
+            List<ZoneId> zones, Map<ZoneId, Set<ZoneId>> nextDoor, ZoneKin kin, WalkHabits habits, WalkModel model) {
         this.zones = List.copyOf(zones);
         this.model = Objects.requireNonNull(model, "model");
         gaps = habits.gaps();
-        jumps = model.anyZone().stream()
-                .map(share -> new JumpMatrix(this.zones, nextDoor, habits, share, model))
+        jumps = model.moves().stream()
+                .map(moves -> new JumpMatrix(this.zones, nextDoor, kin, habits, moves, model))
                 .toList();
     }
 

@@ -36,11 +36,38 @@ class GroupsTest {
                 id(3), new DifferenceHash(0b1111111111111L),
                 id(4), new DifferenceHash(-1L),
                 id(5), new DifferenceHash(0x0123456789abcdefL));
-        NearDuplicates found = NearDuplicates.of(hashes);
+        NearDuplicates found = NearDuplicates.of(hashes, (a, b) -> true);
         assertThat(found.sets()).containsExactly(List.of(id(1), id(2), id(3)));
         assertThat(found.nearest().get(id(3))).isEqualTo(new NearDuplicates.Match(id(2), 10));
         assertThat(found.nearest().get(id(1))).isEqualTo(new NearDuplicates.Match(id(2), 3));
         assertThat(found.nearest()).doesNotContainKey(id(4));
+    }
+
+    @Test
+    void picturesOfAnotherMomentAreNotAlikeHoweverLikeTheyLook() {
+        VisitRecord visit = Visits.in("UTC")
+                .photo("a", "2026-07-01T16:00:00", "", "")
+                .photo("b", "2026-07-01T16:10:00", "", "")
+                .photo("b", "2026-07-01T16:20:01", "", "")
+                .photo("a", "2026-07-02T15:59:59", "", "")
+                .photo("a", "2019-07-01T16:00:00", "", "")
+                .record();
+        Map<PhotoId, DifferenceHash> same = Map.of(
+                id(1), new DifferenceHash(0L),
+                id(2), new DifferenceHash(0L),
+                id(5), new DifferenceHash(0L));
+        assertThat(NearDuplicates.of(visit.photos(), CorrectedTimes.of(visit), same)
+                        .sets())
+                .as("ten minutes apart by two cameras; years apart by one")
+                .containsExactly(List.of(id(1), id(2)));
+        Map<PhotoId, DifferenceHash> later = Map.of(
+                id(1), new DifferenceHash(0L),
+                id(3), new DifferenceHash(0L),
+                id(4), new DifferenceHash(0L));
+        assertThat(NearDuplicates.of(visit.photos(), CorrectedTimes.of(visit), later)
+                        .sets())
+                .as("a day by one camera; more than ten minutes by two")
+                .containsExactly(List.of(id(1), id(4)));
     }
 
     private static PhotoId id(long value) {

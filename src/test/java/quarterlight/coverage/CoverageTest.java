@@ -302,4 +302,18 @@ class CoverageTest {
         says("fender-left", StatementKind.MISSING, "gone");
         assertThat(state("fender-left")).isEqualTo(ZoneCoverage.State.NOT_ASKED);
     }
+
+    @Test
+    void aNewVisitIsClosedByFewLooksAndWhatMattersComesFirst() {
+        List<Gap> gaps = gaps();
+        List<Look> looks = Look.of(gaps);
+        assertThat(gaps.size()).isGreaterThan(150);
+        assertThat(looks.size()).isLessThan(25);
+        assertThat(looks.stream().mapToInt(look -> look.gaps().size()).sum()).isEqualTo(gaps.size());
+        assertThat(looks.get(0).lacks()).isEqualTo(Want.IDENTITY_MARK);
+        assertThat(looks.get(1).words()).isEqualTo("look for rust under the car");
+        assertThat(looks).allSatisfy(look -> assertThat(look.gaps())
+                .allMatch(gap -> gap.lacks() == look.lacks() && gap.zone().group() == look.group()));
+        assertThat(Look.of(List.of())).isEmpty();
+    }
 }

@@ -17,10 +17,11 @@ class WalkChainTest {
             ZONES.get(0), Set.of(ZONES.get(1)),
             ZONES.get(1), Set.of(ZONES.get(0), ZONES.get(2)),
             ZONES.get(2), Set.of(ZONES.get(1)));
-    private static final WalkModel MODEL = WalkModel.V2;
+    private static final WalkModel MODEL = WalkModel.V3;
     private static final int MOMENTS = 5;
 
-    private final JumpMatrix jumps = new JumpMatrix(ZONES, NEXT_DOOR, WalkHabits.NONE, 0.1, MODEL);
+    private final JumpMatrix jumps =
+            new JumpMatrix(ZONES, NEXT_DOOR, ZoneKin.NONE, WalkHabits.NONE, new WalkModel.Moves(0.1, 0, 0, 1.3), MODEL);
 
     @Test
     void chancesAndLikelihoodEqualTheSumOverAllPaths() {

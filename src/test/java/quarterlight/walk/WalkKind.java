@@ -30,7 +30,9 @@ public enum WalkKind {
     WANDERING_THOROUGH,
     TWO_CAMERAS_THOROUGH,
     SUBJECTS_THOROUGH,
-    STATIONS_THOROUGH;
+    STATIONS_THOROUGH,
+    /** The left one, then the right one, of each part in turn. */
+    PAIRS;
 
     /** The share of stops that a thorough visit of as many photos has. */
     private static final double FEWER_STOPS = 4 / 7.0;
@@ -65,6 +67,7 @@ public enum WalkKind {
             case SUBJECTS -> listed("topics.txt", photos / 4, Pace.EVEN, habits);
             case SUBJECTS_THOROUGH -> listed("topics.txt", photos / 7, Pace.THOROUGH, habits);
             case STATIONS -> listed("stations.txt", photos / 4, Pace.EVEN, habits);
+            case PAIRS -> listed("pairs.txt", photos / 4, Pace.EVEN, habits);
             case STATIONS_THOROUGH -> listed("stations.txt", photos / 7, Pace.THOROUGH, habits);
         };
     }

@@ -23,20 +23,22 @@ import quarterlight.table.ZoneTable;
  */
 public record WalkScores(Yardstick rule, Yardstick fresh, Yardstick learnt) {
     /** A usual coupe. */
-    public record Place(List<ZoneId> zones, Map<ZoneId, Set<ZoneId>> nextDoor) {
+    public record Place(List<ZoneId> zones, Map<ZoneId, Set<ZoneId>> nextDoor, ZoneKin kin) {
         public static Place coupe() {
             Body coupe = Body.usual(BodyStyle.COUPE);
             try {
+                List<Zone> zones = ZoneTable.load().zonesOf(coupe);
                 return new Place(
-                        ZoneTable.load().zonesOf(coupe).stream().map(Zone::id).toList(),
-                        Neighbors.of(DiagramFile.shipped(coupe)).map());
+                        zones.stream().map(Zone::id).toList(),
+                        Neighbors.of(DiagramFile.shipped(coupe)).map(),
+                        ZoneKin.of(zones));
             } catch (DiagramRefused e) {
                 throw new AssertionError(e);
             }
         }
 
         public ZoneSuggestions suggestions(WalkHabits habits) {
-            return new ZoneSuggestions(zones, nextDoor, habits, WalkModel.V2);
+            return new ZoneSuggestions(zones, nextDoor, kin, habits, WalkModel.V3);
         }
     }
 

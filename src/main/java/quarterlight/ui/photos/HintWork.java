@@ -11,6 +11,7 @@ import java.util.concurrent.RejectedExecutionException;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javax.swing.SwingUtilities;
+import quarterlight.capture.CorrectedTimes;
 import quarterlight.capture.DifferenceHash;
 import quarterlight.capture.Exposure;
 import quarterlight.capture.NearDuplicates;
@@ -47,18 +48,21 @@ final class HintWork {
         return thread;
     });
     private volatile List<Photo> wanted = List.of();
+    private volatile CorrectedTimes times;
     private volatile long restUntil = System.nanoTime();
 
     /** @param arrived told on the event thread */
-    HintWork(PhotoImages images, Consumer<PhotoHints> arrived) {
+    HintWork(PhotoImages images, CorrectedTimes times, Consumer<PhotoHints> arrived) {
         this.images = images;
+        this.times = times;
         this.arrived = arrived;
     }
 
     /** Asks for the hints of these photos; the same photos are not looked at again. */
-    void request(List<Photo> photos) {
-        if (!photos.equals(wanted)) {
+    void request(List<Photo> photos, CorrectedTimes corrected) {
+        if (!photos.equals(wanted) || times != corrected) {
             wanted = photos;
+            times = corrected;
             try {
                 worker.execute(() -> look(photos));
             } catch (RejectedExecutionException e) {
@@ -131,7 +135,8 @@ final class HintWork {
                 .filter(photo -> photo.file().sharpness().isPresent())
                 .collect(Collectors.toMap(
                         Photo::id, photo -> photo.file().sharpness().getAsDouble()));
-        PhotoHints hints = PhotoHints.of(SharpnessRange.of(sharpness), NearDuplicates.of(hashes), exposures);
+        PhotoHints hints =
+                PhotoHints.of(SharpnessRange.of(sharpness), NearDuplicates.of(photos, times, hashes), exposures);
         SwingUtilities.invokeLater(() -> arrived.accept(hints));
     }
 

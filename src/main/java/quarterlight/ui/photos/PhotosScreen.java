@@ -104,7 +104,7 @@ public final class PhotosScreen implements StationScreen {
         this.pinBox = new PinBox(parts, model, work, sheet::requestFocusInWindow);
         this.pinTable = new PinTable(parts, model, work);
         this.suggestions = new SuggestionWork(parts, model::suggestions);
-        this.hints = new HintWork(visit.images(), model::hints);
+        this.hints = new HintWork(visit.images(), visit.times(), model::hints);
         this.aside = new AsideMenu(texts, model, work);
         this.clocks = new ClockPanel(parts, model);
         this.actions = commandsOfStation();
@@ -187,7 +187,7 @@ public final class PhotosScreen implements StationScreen {
     private void listChanged() {
         boolean none = model.all().size() == 0;
         cards.show(sheets, none ? "empty" : model.shown().size() == 0 ? "none" : "photos");
-        hints.request(visit.visit().photos());
+        hints.request(visit.visit().photos(), visit.times());
         ask();
     }
 

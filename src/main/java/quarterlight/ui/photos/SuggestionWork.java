@@ -5,7 +5,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import quarterlight.capture.NearDuplicates;
-import quarterlight.car.ZoneId;
+import quarterlight.car.Zone;
+import quarterlight.car.ZoneCatalog;
 import quarterlight.diagram.Neighbors;
 import quarterlight.edit.Habits;
 import quarterlight.ui.kit.DeskParts;
@@ -20,6 +21,7 @@ import quarterlight.walk.Suggestion;
 import quarterlight.walk.WalkLine;
 import quarterlight.walk.WalkModel;
 import quarterlight.walk.WalkShots;
+import quarterlight.walk.ZoneKin;
 import quarterlight.walk.ZoneSuggestions;
 
 /**
@@ -30,7 +32,7 @@ final class SuggestionWork {
     private static final System.Logger LOG = System.getLogger(SuggestionWork.class.getName());
 
     /** What is known when the question is asked. */
-    private record Question(VisitRecord visit, NearDuplicates alike, OpenVisit.Drawing drawing, List<ZoneId> zones) {}
+    private record Question(VisitRecord visit, NearDuplicates alike, OpenVisit.Drawing drawing, List<Zone> zones) {}
 
     /** What the walk was laid out by. */
     private record Ground(
@@ -46,6 +48,7 @@ final class SuggestionWork {
     }
 
     private final Habits habits;
+    private final ZoneCatalog catalog;
     private final LatestWork<Question, Map<PhotoId, List<Suggestion>>> work;
     private Optional<Ground> ground = Optional.empty();
     private Optional<WalkLine> line = Optional.empty();
@@ -53,11 +56,16 @@ final class SuggestionWork {
     /** @param arrived told on the event thread */
     SuggestionWork(DeskParts parts, Consumer<Map<PhotoId, List<Suggestion>>> arrived) {
         this.habits = new Habits(parts.settings().folder());
+        this.catalog = parts.catalog();
         this.work = new LatestWork<>("quarterlight-suggestions", this::answer, arrived, parts.problems()::failed);
     }
 
     void request(OpenVisit visit, PhotoHints hints) {
-        work.request(new Question(visit.visit(), hints.duplicates(), visit.drawing(), visit.zones()));
+        work.request(new Question(
+                visit.visit(),
+                hints.duplicates(),
+                visit.drawing(),
+                catalog.zonesOf(visit.visit().facts().car().body())));
     }
 
     /** On the thread of the work alone. */
@@ -69,7 +77,11 @@ final class SuggestionWork {
             Habits.Known known = habits.of(q.visit());
             known.remarks().forEach(remark -> LOG.log(System.Logger.Level.INFO, remark));
             ZoneSuggestions suggestions = new ZoneSuggestions(
-                    q.zones(), Neighbors.of(q.drawing().diagram()).map(), known.habits(), WalkModel.V2);
+                    q.zones().stream().map(Zone::id).toList(),
+                    Neighbors.of(q.drawing().diagram()).map(),
+                    ZoneKin.of(q.zones()),
+                    known.habits(),
+                    WalkModel.V3);
             line = Optional.of(
                     suggestions.line(WalkShots.of(q.visit(), q.alike().sets())));
             ground = Optional.of(now);

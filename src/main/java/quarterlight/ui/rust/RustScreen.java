@@ -97,9 +97,7 @@ public final class RustScreen implements StationScreen {
         tabs.addTab(texts.get("trace.tab.outline"), scrolled(draft));
         tabs.addTab(texts.get("trace.tab.zones"), zones);
         tabs.addTab(texts.get("trace.tab.traces"), traces);
-        tabs.addTab(
-                texts.get("trace.tab.share"),
-                scrolled(new SharePane(texts, share, actions, this::noteShare, this::outlineShare)));
+        tabs.addTab(texts.get("trace.tab.share"), scrolled(new SharePane(texts, share, actions, this::outlineShare)));
         for (int i = 0; i < tabs.getTabCount(); i++) {
             int at = i;
             actions.tab(i + 1, tabs.getTitleAt(i), () -> tabs.setSelectedIndex(at));
@@ -224,10 +222,6 @@ public final class RustScreen implements StationScreen {
                 .map(Recorded::value)
                 .filter(trace -> visit.selection().photo().equals(Optional.of(trace.photo())))
                 .map(Trace::outline));
-    }
-
-    private void noteShare() {
-        share.answer().ifPresent(answer -> new ShareEdits(parts, visit, model, actions).note(answer));
     }
 
     private void outlineShare() {

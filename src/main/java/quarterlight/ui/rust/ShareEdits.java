@@ -6,7 +6,6 @@ import java.util.Optional;
 import quarterlight.rust.plane.MaskOutlines;
 import quarterlight.rust.plane.TraceCheck;
 import quarterlight.ui.kit.DeskParts;
-import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.LatestWork;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.rust.draw.RustModel;
@@ -17,7 +16,7 @@ import quarterlight.visit.RecordId;
 import quarterlight.visit.Trace;
 import quarterlight.visit.row.RecordKind;
 
-/** What is made of a color share once the inspector confirms it: a note, or outlines in place of the region. Event thread only. */
+/** Makes outlines of what the color brush found once the inspector confirms it, in place of the region. Event thread only. */
 final class ShareEdits {
     private static final int LEAST_PIXELS = 12;
     private static final int MOST_OUTLINES = 60;
@@ -34,19 +33,6 @@ final class ShareEdits {
         this.visit = visit;
         this.model = model;
         this.actions = actions;
-    }
-
-    /** Writes the share into the note of the outline in hand. */
-    void note(ShareWork.Answer answer) {
-        String words = parts.texts()
-                .get(
-                        "share.note.said",
-                        Format.number(PERCENT * answer.share().orElse(0), 0),
-                        Format.number(PERCENT * answer.question().threshold(), 0));
-        if (model.draft().isEmpty()) {
-            actions.change();
-        }
-        model.draft().ifPresent(draft -> model.write(draft.said(draft.patch(), Optional.of(words))));
     }
 
     /** Makes an outline of every group of pixels found, in place of the region that was looked at. */
@@ -71,10 +57,7 @@ final class ShareEdits {
     }
 
     private void keep(ShareWork.Answer answer, Optional<RecordId> old, Trace region, MaskOutlines.Found found) {
-        String note = parts.texts()
-                .get(
-                        "share.outlines.said",
-                        Format.number(PERCENT * answer.question().threshold(), 0));
+        String note = parts.texts().get("share.outlines.said");
         List<Trace> fresh = new ArrayList<>();
         for (Outline outline : found.outlines()) {
             Outline onPhoto = ShareWork.scaled(outline, 1 / answer.question().perPhotoPixel());

@@ -19,7 +19,7 @@ import quarterlight.ui.rust.draw.RustTool;
 import quarterlight.ui.rust.draw.ShareModel;
 import quarterlight.ui.rust.draw.ShareWork;
 
-/** The share of the region that looks like rust: a suggestion with its traps beside it, to be confirmed. Event thread only. */
+/** The color brush: what of the region looks like rust, with the traps beside it, to be corrected and outlined. Event thread only. */
 final class SharePane extends TallPanel {
     private static final int PERCENT = 100;
 
@@ -31,21 +31,18 @@ final class SharePane extends TallPanel {
     private final JLabel figure = Look.heading(" ");
     private final JTextArea traps = Prose.area();
     private final transient Command nothing;
-    private final transient Command note;
     private final transient Command outlines;
     private boolean rendering;
 
     /**
-     * @param note writes the share into the outline's note
      * @param outlines makes outlines of what was found
      */
-    SharePane(Texts texts, ShareModel share, RustActions actions, Runnable note, Runnable outlines) {
+    SharePane(Texts texts, ShareModel share, RustActions actions, Runnable outlines) {
         super(new MigLayout("insets 12 16 12 16, gapx 12, gapy 8, fillx, wrap 1", "[grow,fill,0::]", ""));
         this.texts = texts;
         this.share = share;
         this.on = new JCheckBox(actions.colorIt());
         this.nothing = Command.of(texts, "share.unbrush", share::brushNothing);
-        this.note = Command.of(texts, "share.note", note);
         this.outlines = Command.of(texts, "share.outlines", outlines);
         threshold.setName("share-threshold");
         figure.setName("share-figure");
@@ -65,7 +62,6 @@ final class SharePane extends TallPanel {
         JPanel buttons = new JPanel(new MigLayout("insets 0, gap 8"));
         buttons.add(new JButton(actions.tool(RustTool.BRUSH)));
         buttons.add(new JButton(nothing));
-        buttons.add(new JButton(this.note));
         JButton confirm = new JButton(this.outlines);
         confirm.setName("share-outlines");
         buttons.add(confirm);
@@ -84,7 +80,6 @@ final class SharePane extends TallPanel {
         Optional<ShareWork.Answer> answer = share.answer();
         boolean known = answer.map(a -> a.share().isPresent()).orElse(false);
         nothing.setEnabled(share.isBrushed());
-        note.setEnabled(known);
         outlines.setEnabled(known && !answer.get().found().isEmpty());
         figure.setText(words(answer));
         traps.setText(texts.get("share.why") + "\n" + String.join("\n", RustColor.TRAPS));
@@ -101,10 +96,6 @@ final class SharePane extends TallPanel {
         if (answer.isEmpty()) {
             return texts.get("share.working");
         }
-        return answer.get().share().isPresent()
-                ? texts.get(
-                        "share.figure",
-                        Format.withUnit(PERCENT * answer.get().share().getAsDouble(), 1, "%"))
-                : texts.get("share.empty");
+        return texts.get(answer.get().found().isEmpty() ? "share.empty" : "share.figure");
     }
 }

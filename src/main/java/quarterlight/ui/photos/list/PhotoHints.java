@@ -26,7 +26,7 @@ public record PhotoHints(
         Set<PhotoId> dark,
         Set<PhotoId> bright) {
     /** Before anything was looked at. */
-    public static final PhotoHints NONE = of(SharpnessRange.NONE, NearDuplicates.of(Map.of()), Map.of());
+    public static final PhotoHints NONE = of(SharpnessRange.NONE, NearDuplicates.NONE, Map.of());
 
     public PhotoHints {
         Objects.requireNonNull(sharpness, "sharpness");

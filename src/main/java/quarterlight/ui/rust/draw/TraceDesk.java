@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
+import quarterlight.rust.OutlineSizes;
+import quarterlight.rust.TraceArea;
 import quarterlight.rust.plane.Freehand;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.view.PhotoCanvas;
@@ -121,6 +123,7 @@ public final class TraceDesk implements PhotoCanvas.Overlay {
                 }
                 ink.kept(row.value(), taken);
                 if (taken && draft.isEmpty()) {
+                    sizes(ink, row);
                     ink.scale(row.value().scale(), Optional.empty(), false);
                 }
             }
@@ -132,11 +135,17 @@ public final class TraceDesk implements PhotoCanvas.Overlay {
         }
     }
 
+    private void sizes(TraceInk ink, Recorded<Trace> row) {
+        OutlineSizes.of(TraceArea.of(row, visit.visit()))
+                .ifPresent(sizes -> ink.sizes(row.value().outline(), sizes));
+    }
+
     private void draft(TraceInk ink, TraceDraft draft) {
         RustTool tool = model.state().tool();
         Optional<PixelPoint> next = pointer.or(() -> model.state().cross());
         boolean edits = tool == RustTool.EDIT;
         draft.outline().filter(outline -> !share.isOn()).ifPresent(ink::ground);
+        draft.measurable().ifPresent(trace -> sizes(ink, new Recorded<>(new RecordId(0), trace)));
         draft.scale().ifPresent(scale -> ink.scale(scale, model.state().held(), edits));
         ink.draft(
                 draft,

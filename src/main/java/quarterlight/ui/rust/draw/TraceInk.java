@@ -13,6 +13,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.UIManager;
+import quarterlight.rust.OutlineSizes;
 import quarterlight.rust.plane.CoinScale;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Look;
@@ -45,6 +46,21 @@ final class TraceInk {
         line(path, chosen ? palette.accent() : palette.ink(), chosen ? 2 : 1.4, false);
         Rectangle2D box = path.getBounds2D();
         label(trace.kind().word(), box.getMinX(), box.getMinY() - 4 * unit);
+    }
+
+    /** The outline at its least and its greatest size, two standard deviations to either side; the likely one is drawn as it is. */
+    void sizes(Outline outline, OutlineSizes sizes) {
+        line(grown(outline, sizes.least()), palette.ink(), 1, true);
+        line(grown(outline, sizes.greatest()), palette.ink(), 1, true);
+    }
+
+    private static Shape grown(Outline outline, double factor) {
+        Path2D path = PhotoShapes.path(outline);
+        Rectangle2D box = path.getBounds2D();
+        AffineTransform about = AffineTransform.getTranslateInstance(box.getCenterX(), box.getCenterY());
+        about.scale(factor, factor);
+        about.translate(-box.getCenterX(), -box.getCenterY());
+        return about.createTransformedShape(path);
     }
 
     /** A faint ground for what is drawn or chosen; left out where the colors of the photo are looked at. */

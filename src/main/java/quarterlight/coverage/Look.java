@@ -1,0 +1,81 @@
+package quarterlight.coverage;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import quarterlight.car.ZoneGroup;
+
+/**
+ * One look that closes several gaps: the same kind of evidence at one part of the car. What matters comes first: which car
+ * it is, then rust where it carries load, then paint, then pictures.
+ *
+ * @param lacks the kind of evidence
+ * @param group where on the car
+ * @param gaps what it closes, in the order of the walk
+ */
+public record Look(Want lacks, ZoneGroup group, List<Gap> gaps) {
+    /** Kinds of evidence, what matters most first. Judgement: a car that is another one, or unsafe, makes the rest moot. */
+    private static final List<Want> BY_WEIGHT =
+            List.of(Want.IDENTITY_MARK, Want.RUST, Want.MARK_VIEWS, Want.SPOTS, Want.PHOTO);
+
+    /** Where rust is gravest first. */
+    private static final List<ZoneGroup> BY_LOAD =
+            List.of(ZoneGroup.RECORD, ZoneGroup.UNDER, ZoneGroup.BAY, ZoneGroup.EDGES, ZoneGroup.LOAD, ZoneGroup.OUTER);
+
+    private record Key(Want lacks, ZoneGroup group) {}
+
+    public Look {
+        Objects.requireNonNull(lacks, "lacks");
+        Objects.requireNonNull(group, "group");
+        gaps = List.copyOf(gaps);
+    }
+
+    /** All gaps by the looks that close them, the look that matters most first. */
+    public static List<Look> of(List<Gap> gaps) {
+        Map<Key, List<Gap>> byLook = new LinkedHashMap<>();
+        for (Gap gap : gaps) {
+            byLook.computeIfAbsent(new Key(gap.lacks(), gap.zone().group()), key -> new ArrayList<>())
+                    .add(gap);
+        }
+        List<Look> looks = new ArrayList<>();
+        byLook.forEach((key, closed) -> looks.add(new Look(key.lacks(), key.group(), closed)));
+        looks.sort(Comparator.comparingInt((Look look) -> BY_WEIGHT.indexOf(look.lacks()))
+                .thenComparingInt(look -> place(look.group())));
+        return List.copyOf(looks);
+    }
+
+    private static int place(ZoneGroup group) {
+        int at = BY_LOAD.indexOf(group);
+        return at < 0 ? BY_LOAD.size() + group.ordinal() : at;
+    }
+
+    /** What to do, in words: {@code look for rust under the car}. */
+    public String words() {
+        return switch (lacks) {
+            case RUST -> "look for rust " + where();
+            case SPOTS -> "measure the paint " + where();
+            case PHOTO -> "take photos " + where();
+            case IDENTITY_MARK -> "read a vehicle number or plate";
+            case MARK_VIEWS -> "take a second photo of the numbers and plates " + where();
+        };
+    }
+
+    private String where() {
+        return switch (group) {
+            case OUTER -> "outside";
+            case COVERING -> "of the soft top and coverings";
+            case TRIM -> "of trim and lamps";
+            case GLASS -> "of the glass";
+            case WHEELS -> "of the wheels";
+            case EDGES -> "at door openings, sills and edges";
+            case BAY -> "in the engine bay";
+            case UNDER -> "under the car";
+            case LOAD -> "in the trunk or bed";
+            case CABIN -> "in the cabin";
+            case RECORD -> "of the whole car and its papers";
+        };
+    }
+}
