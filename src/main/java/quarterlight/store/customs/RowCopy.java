@@ -121,7 +121,7 @@ final class RowCopy {
 
     static String reason(SQLException e) {
         String said = String.valueOf(e.getMessage())
-                .replaceFirst("(?s)^.*constraint failed: ", "it breaks the rule ")
+                .replaceFirst("(?s)^.*constraint failed: (.*)\\)$", "it breaks the rule $1")
                 .replaceFirst("(?s)^\\[SQLITE_\\w+\\]\\s*", "")
                 .replaceAll("\\p{C}+", " ")
                 .strip();
