@@ -126,6 +126,7 @@ final class AuditVerb implements Verb {
                 .put("ok", ok)
                 .put("changed", originals.changed())
                 .put("missing", originals.missing())
+                .put("unreadable", originals.unreadable())
                 .put("unreferenced", originals.unreferenced())
                 .put("database", database)
                 .put("log_head", head);
@@ -136,6 +137,9 @@ final class AuditVerb implements Verb {
         StringBuilder out = new StringBuilder();
         originals.changed().forEach(file -> out.append("changed: ").append(file).append('\n'));
         originals.missing().forEach(file -> out.append("missing: ").append(file).append('\n'));
+        originals
+                .unreadable()
+                .forEach(file -> out.append("cannot be read: ").append(file).append('\n'));
         originals.unreferenced().forEach(file -> out.append("remark: no photo names ")
                 .append(file)
                 .append('\n'));
@@ -151,6 +155,7 @@ final class AuditVerb implements Verb {
     private static String complaint(Path visit, OriginalsAudit originals, List<String> database) {
         return visit + ": " + Shown.count(originals.changed().size(), "original", "originals") + " changed, "
                 + originals.missing().size() + " missing, "
+                + originals.unreadable().size() + " that cannot be read, "
                 + Shown.count(database.size(), "fault", "faults")
                 + " in the database; take the files from an archive or from the camera's card";
     }

@@ -72,7 +72,7 @@ class HostileIntakeTest {
             List<PhotoFile> files =
                     store.read().photos().stream().map(Photo::file).toList();
             OriginalsAudit audit = OriginalsAudit.of(visit, files, Progress.NONE);
-            assertThat(audit).isEqualTo(new OriginalsAudit(List.of(), List.of(), List.of()));
+            assertThat(audit).isEqualTo(new OriginalsAudit(List.of(), List.of(), List.of(), List.of()));
             return files;
         }
     }

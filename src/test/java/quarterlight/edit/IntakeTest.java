@@ -195,7 +195,7 @@ class IntakeTest {
         assertThat(again.added()).isZero();
         assertThat(again.alreadyPresent()).isEqualTo(122);
         assertThat(OriginalsAudit.of(store.folder().root(), files(), Progress.NONE))
-                .isEqualTo(new OriginalsAudit(List.of(), List.of(), List.of()));
+                .isEqualTo(new OriginalsAudit(List.of(), List.of(), List.of(), List.of()));
     }
 
     private byte[] picture(String name, int seed) throws IOException {

@@ -87,7 +87,7 @@ class EarlierNamesTest {
         photo("two", "2.jpg", digest("two"), true);
         assertThat(OriginalsAudit.of(visit, read(false), Progress.NONE))
                 .as("a reader changes nothing and finds them as they are")
-                .isEqualTo(new OriginalsAudit(List.of(), List.of(), List.of()));
+                .isEqualTo(new OriginalsAudit(List.of(), List.of(), List.of(), List.of()));
         assertThat(files())
                 .containsOnlyKeys(
                         digest("one").substring(0, 12) + "-1.jpg", digest("two").substring(0, 12) + "-2.jpg");
@@ -97,7 +97,7 @@ class EarlierNamesTest {
                 .containsExactly("originals/" + digest("one") + "-1.jpg", "originals/" + digest("two") + "-2.jpg");
         assertThat(files()).isEqualTo(Map.of(digest("one") + "-1.jpg", "one", digest("two") + "-2.jpg", "two"));
         assertThat(OriginalsAudit.of(visit, photos, Progress.NONE))
-                .isEqualTo(new OriginalsAudit(List.of(), List.of(), List.of()));
+                .isEqualTo(new OriginalsAudit(List.of(), List.of(), List.of(), List.of()));
     }
 
     @Test

@@ -15,20 +15,23 @@ import quarterlight.visit.PhotoFile;
 /**
  * What became of the originals since they were taken in.
  *
- * @param changed files whose content is not what was taken in, or that cannot be read; paths within the visit
+ * @param changed files whose content is not what was taken in; paths within the visit
  * @param missing files that are gone; paths within the visit
+ * @param unreadable files that are there and cannot be read, so that nobody knows whether they are what was taken in; paths within the visit
  * @param unreferenced files in the originals that no photo names: a remark, not a fault
  */
-public record OriginalsAudit(List<String> changed, List<String> missing, List<String> unreferenced) {
+public record OriginalsAudit(
+        List<String> changed, List<String> missing, List<String> unreadable, List<String> unreferenced) {
     public OriginalsAudit {
         changed = List.copyOf(changed);
         missing = List.copyOf(missing);
+        unreadable = List.copyOf(unreadable);
         unreferenced = List.copyOf(unreferenced);
     }
 
     /** Whether every original is there, byte for byte. */
     public boolean ok() {
-        return changed.isEmpty() && missing.isEmpty();
+        return changed.isEmpty() && missing.isEmpty() && unreadable.isEmpty();
     }
 
     /**
@@ -42,6 +45,7 @@ public record OriginalsAudit(List<String> changed, List<String> missing, List<St
             throws IOException {
         List<String> changed = new ArrayList<>();
         List<String> missing = new ArrayList<>();
+        List<String> unreadable = new ArrayList<>();
         Set<String> named = new HashSet<>();
         int done = 0;
         for (PhotoFile photo : photos) {
@@ -54,17 +58,15 @@ public record OriginalsAudit(List<String> changed, List<String> missing, List<St
                 }
             } catch (OriginalRefused e) {
                 (e.isMissing() ? missing : changed).add(photo.stored());
+            } catch (IOException e) {
+                unreadable.add(photo.stored());
             }
         }
-        return new OriginalsAudit(changed, missing, unreferenced(visitFolder, named));
+        return new OriginalsAudit(changed, missing, unreadable, unreferenced(visitFolder, named));
     }
 
-    private static boolean same(Path file, PhotoFile photo) {
-        try {
-            return Files.size(file) == photo.bytes() && Digests.of(file).equals(photo.sha256());
-        } catch (IOException e) {
-            return false;
-        }
+    private static boolean same(Path file, PhotoFile photo) throws IOException {
+        return Files.size(file) == photo.bytes() && Digests.of(file).equals(photo.sha256());
     }
 
     private static List<String> unreferenced(Path visitFolder, Set<String> named) throws IOException {

@@ -2,7 +2,6 @@ package quarterlight.store.log;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -16,6 +15,9 @@ import java.util.HexFormat;
 import java.util.Optional;
 import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
+import quarterlight.file.Lasting;
+import quarterlight.file.PlacedFile;
+import quarterlight.file.Unfinished;
 
 /**
  * The secret by which this computer knows the visits that it wrote itself: 32 random bytes in the folder of settings. It leaves the computer in no
@@ -63,29 +65,20 @@ public final class ComputerKey {
         return new ComputerKey(Optional.of(random()));
     }
 
-    private static void make(Path settings, Path file) throws IOException {
-        Files.createDirectories(settings);
-        Path unfinished = Files.createTempFile(settings, "unfinished", ".tmp");
-        try {
-            if (Files.getFileStore(unfinished).supportsFileAttributeView("posix")) {
-                Files.setPosixFilePermissions(unfinished, PosixFilePermissions.fromString("rw-------"));
-            }
-            Files.writeString(unfinished, HexFormat.of().formatHex(random()) + "\n", StandardCharsets.US_ASCII);
-            place(unfinished, file);
-        } finally {
-            Files.deleteIfExists(unfinished);
-        }
-    }
-
     /** A key that another process has just put there stays. */
-    private static void place(Path unfinished, Path file) throws IOException {
-        try {
-            Files.createLink(file, unfinished);
+    private static void make(Path settings, Path file) throws IOException {
+        Lasting.createFolders(settings);
+        try (Unfinished unfinished = Unfinished.in(settings)) {
+            Path made = unfinished.folder().resolve("key");
+            Lasting.fillText(made, HexFormat.of().formatHex(random()) + "\n");
+            if (Files.getFileStore(made).supportsFileAttributeView("posix")) {
+                Files.setPosixFilePermissions(made, PosixFilePermissions.fromString("rw-------"));
+            }
+            PlacedFile.move(made, file);
         } catch (FileAlreadyExistsException e) {
             LOG.log(System.Logger.Level.DEBUG, "another process made the key", e);
-        } catch (UnsupportedOperationException | AtomicMoveNotSupportedException e) {
-            Files.move(unfinished, file);
         }
+        Lasting.forceFolder(settings);
     }
 
     private static byte[] random() {
