@@ -12,6 +12,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import quarterlight.file.PlainFile;
 import quarterlight.words.Cue;
 import quarterlight.words.TimedWords;
 
@@ -49,10 +50,13 @@ public final class CaptionFile {
                 throw new WordsUnreadable(
                         name, "is a folder; name a file of words (WebVTT, SRT, [m:ss] lines or JSON)");
             }
+            PlainFile.requirePlain(file);
             if (Files.size(file) > MAX_BYTES) {
                 throw tooLarge(name);
             }
             return read(name, Files.readAllBytes(file));
+        } catch (PlainFile.Unsuitable e) {
+            throw new WordsUnreadable(name, e.getReason());
         } catch (NoSuchFileException e) {
             throw new WordsUnreadable(name, "is not there; check the name");
         } catch (AccessDeniedException e) {

@@ -1,6 +1,7 @@
 package quarterlight.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
@@ -18,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import quarterlight.caption.CaptionFile;
 import quarterlight.store.VisitStore;
 
 /** What a careless or hostile hand can put into a call: each ends in a sentence, and soon. */
@@ -133,6 +135,7 @@ class HostileInputTest {
         bench.run("add", "readings", visit, pipe).complains(Exit.UNUSABLE, pipe, "pipe");
         bench.run("lists", "walk", "--take", pipe).complains(Exit.UNUSABLE, pipe, "pipe");
         assertThat(bench.run("diagram", "check", pipe).status()).isNotZero();
+        assertThatThrownBy(() -> CaptionFile.read(Path.of(pipe))).hasMessageContaining("pipe");
     }
 
     @Test

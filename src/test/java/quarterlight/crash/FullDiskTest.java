@@ -66,6 +66,8 @@ class FullDiskTest {
         assertThat(said).as("everything that was copied has its row").noneMatch(line -> line.startsWith("remark"));
         int kept = Integer.parseInt(said.get(said.size() - 1).strip());
         assertThat(kept).isBetween(1, PHOTOS - 1);
-        assertThat(said).contains("All " + kept + " originals are as taken in, and the database agrees with itself.");
+        assertThat(said)
+                .anyMatch(line ->
+                        line.startsWith("All " + kept + " originals are as taken in, and the database agrees"));
     }
 }

@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
+import quarterlight.file.PlainFile;
 import quarterlight.table.TableUnreadable;
 import quarterlight.table.cell.Quoted;
 import quarterlight.units.Worded;
@@ -32,6 +33,7 @@ import quarterlight.words.weigh.Weights;
  * program carries them; rows of the user's own, in files of the same names in the folder of settings, are read beside ours and go first.
  */
 public final class WordsTable {
+    private static final int MAX_BYTES = 8 << 20;
     public static final String PARTS = "words-parts.csv";
     public static final String CUES = "words-cues.csv";
     public static final String HOMOPHONES = "words-homophones.csv";
@@ -124,9 +126,11 @@ public final class WordsTable {
             return;
         }
         try {
-            rows(new StringReader(Files.readString(file)), columns).forEach(taking::take);
+            rows(new StringReader(PlainFile.text(file, MAX_BYTES)), columns).forEach(taking::take);
         } catch (IllegalArgumentException e) {
             throw new TableUnreadable(file, e.getMessage());
+        } catch (PlainFile.Unsuitable e) {
+            throw new TableUnreadable(file, e.getReason());
         } catch (IOException | UncheckedIOException e) {
             throw new TableUnreadable(file, "cannot be read; check that it is a UTF-8 text");
         }
