@@ -139,7 +139,10 @@ class FinishHistoryPropertyTest {
 
     @Test
     void storiesAndJuryAndBandHangTogether() {
-        for (ZoneHistory zone : history(car(7)).zones()) {
+        FinishHistory history = history(car(7));
+        assertThat(history.scenarios().values().stream().mapToDouble(p -> p).sum())
+                .isCloseTo(1, within(1e-9));
+        for (ZoneHistory zone : history.zones()) {
             assertThat(zone.chances().sum()).isCloseTo(1, within(1e-9));
             assertThat(zone.stories().stream()
                             .mapToDouble(ZoneHistory.Story::chance)

@@ -191,7 +191,7 @@ final class MonteCarlo {
             };
         }
         double part = spread(m -> part(y, m), own, b);
-        double more = spread(m -> plain(y, m), Math.log(mil + 4), .3);
+        double more = spread(m -> plain(y, m), Math.log(mil + 4), .17);
         double thick = of(FACTORY_THICK);
         double over = 0;
         double patchOver = 0;
@@ -279,7 +279,7 @@ final class MonteCarlo {
 
     private double skim(double[] y, double level) {
         double sum = 0;
-        for (double[] kind : new double[][] {{.7, .3}, {.3, .12}}) {
+        for (double[] kind : new double[][] {{.7, .3}, {.3, of(WITHIN_SPREAD)}}) {
             double product = 1;
             for (double value : y) {
                 double on = .9 * density(value, level, kind[1]) + .1 * density(value, level, 2.5 * kind[1]);
