@@ -170,7 +170,8 @@ class ComparisonTest {
                 .mapToDouble(zone -> zone.notFactory())
                 .sum();
         assertThat(comparison.refinished().a().mean())
-                .as("mean of the joint count is near the sum of the zones' chances: each zone sees the others coarsened")
+                .as(
+                        "mean of the joint count is near the sum of the zones' chances: each zone sees the others coarsened")
                 .isCloseTo(sumOfChances, within(.1));
         List<Double> ofA = comparison.refinished().a().distribution().chances();
         List<Double> ofB = comparison.refinished().b().distribution().chances();

@@ -106,7 +106,7 @@ class FinishHistoryPropertyTest {
                 assertThat(above ? roof.notFactory() : 1 - roof.notFactory())
                         .as(mil + " mil, " + count + " spots")
                         .isGreaterThan((above ? last : 1 - last) - .05);
-                assertThat(mil > 20 ? roof.chances().filler() : 1).isGreaterThan(mil > 20 ? lastFiller - .05 : 0);
+                assertThat(mil > 30 ? roof.chances().filler() : 1).isGreaterThan(mil > 30 ? lastFiller - .05 : 0);
             }
             last = roof.notFactory();
             lastFiller = roof.chances().filler();

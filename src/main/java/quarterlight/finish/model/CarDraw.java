@@ -212,7 +212,7 @@ final class CarDraw {
         return (1 - thick - thinned - guard - solder) * t.plain(within, panelWidth, own)
                 + thick * (more + part) / 2
                 + thinned * t.plain(within, BROAD, own - .5)
-                + guard * (.6 * more + .4 * part)
+                + guard * (panels.get(p).isLow() ? .6 * more + .4 * part : part)
                 + solder * patch;
     }
 

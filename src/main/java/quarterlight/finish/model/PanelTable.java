@@ -13,7 +13,7 @@ final class PanelTable {
     static final double[] PATCH_SHARE = {.4, .35, .25};
     static final double[] PART_SHARE = {.45, .3, .25};
     /** Logarithms by which a refinished part is thicker, equally likely. */
-    static final double[] PART_STEP = {.3, .6};
+    static final double[] PART_STEP = {.3, .6, .9};
 
     private final double[][][] plain;
     private final double[][][] patch;
@@ -76,7 +76,7 @@ final class PanelTable {
         double stray = FixedNumber.STRAY.value();
         double plain = 1;
         double[] patch = {1, 1, 1};
-        double[][] part = {{1, 1, 1}, {1, 1, 1}};
+        double[][] part = {{1, 1, 1}, {1, 1, 1}, {1, 1, 1}};
         for (int n = 0; n < y.length; n++) {
             double base = spot(y[n], level, within);
             double far = stray * stray(y[n], level);
@@ -96,7 +96,7 @@ final class PanelTable {
         into[2] = 0;
         for (int s = 0; s < 3; s++) {
             into[1] += PATCH_SHARE[s] * patch[s];
-            into[2] += PART_SHARE[s] * (part[0][s] + part[1][s]) / 2;
+            into[2] += PART_SHARE[s] * (part[0][s] + part[1][s] + part[2][s]) / 3;
         }
     }
 
@@ -120,7 +120,7 @@ final class PanelTable {
         return Lattice.normal(Math.log(depth), center, FixedNumber.DEPTH_SPREAD.value()) * Math.exp(y) / depth;
     }
 
-    /** Likelihood of all spots on a panel skimmed to this level: seven in ten skims are uneven, the rest as even as finish. */
+    /** Likelihood of all spots on a panel skimmed to this level: three quarters of the skims are uneven, the rest as even as finish. */
     static double skimmed(double[] y, double level, double within) {
         double stray = FixedNumber.STRAY.value();
         double touched = FixedNumber.SKIM_TOUCHED.value();
@@ -132,7 +132,7 @@ final class PanelTable {
             uneven *= (1 - stray) * (touched * spot(value, level, .3) + beside) + far;
             even *= (1 - stray) * (touched * spot(value, level, within) + beside) + far;
         }
-        return .7 * uneven + .3 * even;
+        return .75 * uneven + .25 * even;
     }
 
     private static double[][] skim(double[] y, double best) {
