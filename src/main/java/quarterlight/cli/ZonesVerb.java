@@ -7,8 +7,11 @@ import picocli.CommandLine.ParseResult;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.store.VisitProblem;
 import quarterlight.table.JsonObject;
+import quarterlight.thickness.CarThickness;
 import quarterlight.thickness.GaugeCorrection;
+import quarterlight.thickness.MeanDifference;
 import quarterlight.thickness.Outlier;
+import quarterlight.thickness.PanelAnalyses;
 import quarterlight.thickness.ThicknessSurvey;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.units.ThicknessUnit;
@@ -38,8 +41,49 @@ final class ZonesVerb implements Verb {
         VisitRecord record = Visits.read(around, visit);
         ZoneCatalog catalog = around.zones().get();
         ThicknessSurvey survey = ThicknessSurvey.of(record, catalog);
-        around.console().print(Words.isJson(call) ? json(survey).text() : table(survey) + refusal(record));
+        around.console()
+                .print(Words.isJson(call) ? analyzed(record, survey, catalog).text() : table(survey) + refusal(record));
         return Exit.DONE;
+    }
+
+    /** The statistics, and the panels set against one another. */
+    private static JsonObject analyzed(VisitRecord record, ThicknessSurvey survey, ZoneCatalog catalog) {
+        CarThickness car = CarThickness.of(survey, catalog);
+        PanelAnalyses panels = PanelAnalyses.of(record, survey, catalog);
+        return json(survey)
+                .put(
+                        "left_less_right",
+                        car.sides().stream()
+                                .map(pair -> difference(pair.difference())
+                                        .put("left", pair.left())
+                                        .put("right", pair.right()))
+                                .toList())
+                .put("panel_less_car", against(car.against()))
+                .put("panel_less_neighbors", against(panels.neighbors()))
+                .put("horizontal_less_vertical", panels.horizontal().map(ZonesVerb::difference))
+                .put(
+                        "steps",
+                        panels.steps().stream()
+                                .map(step -> new JsonObject()
+                                        .put("zone", step.zone())
+                                        .put("edge", step.found().alongX() ? "upright" : "level")
+                                        .put("at", step.found().at())
+                                        .put("step_um", step.found().stepUm())
+                                        .put("p", step.found().p()))
+                                .toList());
+    }
+
+    private static List<JsonObject> against(List<CarThickness.Against> all) {
+        return all.stream()
+                .map(one -> difference(one.difference()).put("zone", one.zone()))
+                .toList();
+    }
+
+    private static JsonObject difference(MeanDifference difference) {
+        return new JsonObject()
+                .put("difference_um", difference.difference())
+                .put("ci95_low_um", difference.low())
+                .put("ci95_high_um", difference.high());
     }
 
     /** A correction that was chosen and cannot be right. */

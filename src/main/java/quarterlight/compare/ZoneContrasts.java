@@ -112,11 +112,11 @@ final class ZoneContrasts {
     }
 
     private void finish() {
-        if (a.history().isEmpty() || b.history().isEmpty()) {
+        if (a.history().isEmpty() && b.history().isEmpty()) {
             return;
         }
-        if (a.finishEvidence() != b.finishEvidence()) {
-            Side lacks = a.finishEvidence() ? Side.B : Side.A;
+        if (a.history().isEmpty() || b.history().isEmpty()) {
+            Side lacks = b.history().isEmpty() ? Side.B : Side.A;
             missing(Aspect.REFINISH, lacks, "no spot and no sign of its own on " + lacks);
             return;
         }

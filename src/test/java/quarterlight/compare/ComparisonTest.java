@@ -170,8 +170,9 @@ class ComparisonTest {
                 .mapToDouble(zone -> zone.notFactory())
                 .sum();
         assertThat(comparison.refinished().a().mean())
-                .as("mean of the joint count is the sum of the zones' chances")
-                .isCloseTo(sumOfChances, within(1e-4));
+                .as(
+                        "mean of the joint count is near the sum of the zones' chances: each zone sees the others coarsened")
+                .isCloseTo(sumOfChances, within(.1));
         List<Double> ofA = comparison.refinished().a().distribution().chances();
         List<Double> ofB = comparison.refinished().b().distribution().chances();
         double fewer = 0;

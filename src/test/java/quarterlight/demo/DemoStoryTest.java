@@ -53,10 +53,11 @@ class DemoStoryTest {
     void everyZoneGetsItsTrueHistory(String visit) throws Exception {
         Findings findings = findings(visit);
         for (CSVRecord row : Story.rows(DATA.resolve(visit).resolve("truth/finish.csv"), ',')) {
-            ZoneHistory zone = findings.history().zones().stream()
-                    .filter(z -> z.zone().toString().equals(row.get("zone")))
-                    .findFirst()
-                    .orElseThrow();
+            quarterlight.car.ZoneId id = new quarterlight.car.ZoneId(row.get("zone"));
+            if (findings.history().prior(id).isPresent()) {
+                continue;
+            }
+            ZoneHistory zone = findings.history().zone(id).orElseThrow();
             switch (row.get("history")) {
                 case "factory" ->
                     assertThat(zone.refinishScore()).as(row.get("zone")).isLessThan(15);

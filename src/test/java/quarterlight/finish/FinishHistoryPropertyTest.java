@@ -106,7 +106,7 @@ class FinishHistoryPropertyTest {
                 assertThat(above ? roof.notFactory() : 1 - roof.notFactory())
                         .as(mil + " mil, " + count + " spots")
                         .isGreaterThan((above ? last : 1 - last) - .05);
-                assertThat(mil > 20 ? roof.chances().filler() : 1).isGreaterThan(mil > 20 ? lastFiller - .05 : 0);
+                assertThat(mil > 30 ? roof.chances().filler() : 1).isGreaterThan(mil > 30 ? lastFiller - .05 : 0);
             }
             last = roof.notFactory();
             lastFiller = roof.chances().filler();
@@ -139,7 +139,10 @@ class FinishHistoryPropertyTest {
 
     @Test
     void storiesAndJuryAndBandHangTogether() {
-        for (ZoneHistory zone : history(car(7)).zones()) {
+        FinishHistory history = history(car(7));
+        assertThat(history.scenarios().values().stream().mapToDouble(p -> p).sum())
+                .isCloseTo(1, within(1e-9));
+        for (ZoneHistory zone : history.zones()) {
             assertThat(zone.chances().sum()).isCloseTo(1, within(1e-9));
             assertThat(zone.stories().stream()
                             .mapToDouble(ZoneHistory.Story::chance)

@@ -191,7 +191,7 @@ final class MonteCarlo {
             };
         }
         double part = spread(m -> part(y, m), own, b);
-        double more = spread(m -> plain(y, m), Math.log(mil + 4), .3);
+        double more = spread(m -> plain(y, m), Math.log(mil + 4), .17);
         double thick = of(FACTORY_THICK);
         double over = 0;
         double patchOver = 0;
@@ -260,8 +260,9 @@ final class MonteCarlo {
         double[] shares = {.04, .22, .55};
         double[] weights = {.45, .3, .25};
         return (mixed(y, level, shares, weights, value -> around(value, level + .3))
-                        + mixed(y, level, shares, weights, value -> around(value, level + .6)))
-                / 2;
+                        + mixed(y, level, shares, weights, value -> around(value, level + .6))
+                        + mixed(y, level, shares, weights, value -> around(value, level + .9)))
+                / 3;
     }
 
     private double mixed(double[] y, double level, double[] shares, double[] weights, DoubleUnaryOperator other) {
@@ -279,7 +280,7 @@ final class MonteCarlo {
 
     private double skim(double[] y, double level) {
         double sum = 0;
-        for (double[] kind : new double[][] {{.7, .3}, {.3, .12}}) {
+        for (double[] kind : new double[][] {{.75, .3}, {.25, of(WITHIN_SPREAD)}}) {
             double product = 1;
             for (double value : y) {
                 double on = .9 * density(value, level, kind[1]) + .1 * density(value, level, 2.5 * kind[1]);
@@ -360,7 +361,7 @@ final class MonteCarlo {
             {{25, 28, 22}},
             {{5, 5.1, 5, 30}},
             {{6, 6, 6}},
-            {{40, 41}},
+            {{18, 26, 31}},
             {{12, 12.5, 11.8}},
             {{5, 7.5, 5.1, 7.8}},
             {{8}},

@@ -15,12 +15,27 @@ final class CarDraw {
     private static final double[] FIVE_WEIGHTS = {.125, .225, .3, .225, .125};
     private static final double LEVEL_STEP = .05;
     private static final double WHOLE_STEP = .16;
-    private static final int COATS = 13;
+    /** Coats of a job on the whole car: finer where they are thick against the finish below, .4 to 36 mil. */
+    private static final int COATS = 20;
+
+    private static final double[] COAT_MIL = new double[COATS];
+    private static final double[] COAT_STEP = new double[COATS];
+
+    static {
+        double below = 5;
+        double step = Math.log((36 + below) / (.4 + below)) / (COATS - 1);
+        for (int k = 0; k < COATS; k++) {
+            COAT_MIL[k] = (.4 + below) * Math.exp(k * step) - below;
+            COAT_STEP[k] = step * (COAT_MIL[k] + below) / COAT_MIL[k];
+        }
+    }
+
     private static final double LOWEST_LEVEL = Math.log(1.6);
     private static final double NEGLIGIBLE = 1e-6;
     private static final double GOLDEN = .6180339887498949;
     private static final int USUAL = Lattice.width(.3);
     private static final int BROAD = Lattice.width(.34);
+    private static final int REWORKED = Lattice.width(.17);
 
     private final List<Panel> panels;
     private final PanelTable[] tables;
@@ -100,7 +115,7 @@ final class CarDraw {
         if (t != null) {
             bareOf[p] = t.plain(within, BROAD, Math.log(bare));
             replacedOf[p] = replaced(t);
-            skimOf[p] = t.skim(Math.log(value(JudgedNumber.SKIM)));
+            skimOf[p] = t.skim(within, Math.log(value(JudgedNumber.SKIM)));
         }
     }
 
@@ -193,11 +208,11 @@ final class CarDraw {
         double thinned = FixedNumber.THINNED.value();
         double guard = panels.get(p).guard();
         double solder = panels.get(p).isSail() ? FixedNumber.SOLDER.value() : 0;
-        double more = t.plain(within, USUAL, Math.log(Math.exp(own) + FixedNumber.REWORK_MIL.value()));
+        double more = t.plain(within, REWORKED, Math.log(Math.exp(own) + FixedNumber.REWORK_MIL.value()));
         return (1 - thick - thinned - guard - solder) * t.plain(within, panelWidth, own)
                 + thick * (more + part) / 2
                 + thinned * t.plain(within, BROAD, own - .5)
-                + guard * (.6 * more + .4 * part)
+                + guard * (panels.get(p).isLow() ? .6 * more + .4 * part : part)
                 + solder * patch;
     }
 
@@ -210,8 +225,6 @@ final class CarDraw {
 
     private void wholeCarOver(double chance) {
         double[] shares = StoryShares.over();
-        double from = Math.log(.5);
-        double step = (Math.log(36) - from) / (COATS - 1);
         for (double level = firstLevel; level < Math.log(10); level += WHOLE_STEP) {
             double ofLevel = levelPrior(level, WHOLE_STEP);
             if (ofLevel < NEGLIGIBLE) {
@@ -219,11 +232,11 @@ final class CarDraw {
             }
             leftOut(level);
             for (int k = 0; k < COATS; k++) {
-                double added = from + k * step;
-                double ofCoat = step * overCoat(added);
+                double added = Math.log(COAT_MIL[k]);
+                double ofCoat = COAT_STEP[k] * overCoat(added);
                 if (ofCoat > NEGLIGIBLE) {
                     for (int p = 0; p < count; p++) {
-                        double mil = Math.exp(levelOf(p, level)) + Math.exp(added);
+                        double mil = Math.exp(levelOf(p, level)) + COAT_MIL[k];
                         ofWhole(p, level, Math.log(mil), LifeStory.OVER, .9);
                     }
                     wholeState(ofLevel * ofCoat * chance, 2, shares, Math.exp(level));

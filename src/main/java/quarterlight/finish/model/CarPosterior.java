@@ -37,10 +37,12 @@ public final class CarPosterior {
         for (int d = 0; d < sums.length; d++) {
             weights[d] = Math.exp(logs[d] - most);
             bandWeights[d] = Math.exp(BAND_POWER * (logs[d] - most));
-            scales[d] = weights[d] / sums[d].total;
         }
         normalize(weights);
         normalize(bandWeights);
+        for (int d = 0; d < sums.length; d++) {
+            scales[d] = weights[d] / sums[d].total;
+        }
     }
 
     public static CarPosterior of(List<Panel> panels, FinishProfile profile, Draws draws) {

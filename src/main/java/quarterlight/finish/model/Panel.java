@@ -76,9 +76,14 @@ public record Panel(
                 : 1;
     }
 
+    /** True for a panel that a guard against chips may cover whole; on others it covers the lower part. */
+    boolean isLow() {
+        return LOW.stream().anyMatch(zone::startsWith);
+    }
+
     /** Chance of a factory guard against chips. */
     double guard() {
-        if (LOW.stream().anyMatch(zone::startsWith)) {
+        if (isLow()) {
             return FixedNumber.GUARD_LOW.value();
         }
         return SIDES.stream().anyMatch(zone::startsWith) ? FixedNumber.GUARD_SIDE.value() : 0;

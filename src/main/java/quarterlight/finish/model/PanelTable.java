@@ -13,14 +13,14 @@ final class PanelTable {
     static final double[] PATCH_SHARE = {.4, .35, .25};
     static final double[] PART_SHARE = {.45, .3, .25};
     /** Logarithms by which a refinished part is thicker, equally likely. */
-    static final double[] PART_STEP = {.3, .6};
+    static final double[] PART_STEP = {.3, .6, .9};
 
     private final double[][][] plain;
     private final double[][][] patch;
     private final double[][][] part;
-    private final double[] skim;
+    private final double[][] skim;
 
-    private PanelTable(double[][][] plain, double[][][] patch, double[][][] part, double[] skim) {
+    private PanelTable(double[][][] plain, double[][][] patch, double[][][] part, double[][] skim) {
         this.plain = plain;
         this.patch = patch;
         this.part = part;
@@ -76,7 +76,7 @@ final class PanelTable {
         double stray = FixedNumber.STRAY.value();
         double plain = 1;
         double[] patch = {1, 1, 1};
-        double[][] part = {{1, 1, 1}, {1, 1, 1}};
+        double[][] part = {{1, 1, 1}, {1, 1, 1}, {1, 1, 1}};
         for (int n = 0; n < y.length; n++) {
             double base = spot(y[n], level, within);
             double far = stray * stray(y[n], level);
@@ -96,7 +96,7 @@ final class PanelTable {
         into[2] = 0;
         for (int s = 0; s < 3; s++) {
             into[1] += PATCH_SHARE[s] * patch[s];
-            into[2] += PART_SHARE[s] * (part[0][s] + part[1][s]) / 2;
+            into[2] += PART_SHARE[s] * (part[0][s] + part[1][s] + part[2][s]) / 3;
         }
     }
 
@@ -120,8 +120,8 @@ final class PanelTable {
         return Lattice.normal(Math.log(depth), center, FixedNumber.DEPTH_SPREAD.value()) * Math.exp(y) / depth;
     }
 
-    /** Likelihood of all spots on a panel skimmed to this level: seven in ten skims are uneven. */
-    static double skimmed(double[] y, double level) {
+    /** Likelihood of all spots on a panel skimmed to this level: three quarters of the skims are uneven, the rest as even as finish. */
+    static double skimmed(double[] y, double level, double within) {
         double stray = FixedNumber.STRAY.value();
         double touched = FixedNumber.SKIM_TOUCHED.value();
         double uneven = 1;
@@ -130,21 +130,27 @@ final class PanelTable {
             double beside = (1 - touched) * Lattice.normal(value, Math.log(6), .6);
             double far = stray * Lattice.normal(value, level, 1.2);
             uneven *= (1 - stray) * (touched * spot(value, level, .3) + beside) + far;
-            even *= (1 - stray) * (touched * spot(value, level, .12) + beside) + far;
+            even *= (1 - stray) * (touched * spot(value, level, within) + beside) + far;
         }
-        return .7 * uneven + .3 * even;
+        return .75 * uneven + .25 * even;
     }
 
-    private static double[] skim(double[] y, double best) {
-        double[] at = new double[Lattice.POINTS];
-        for (int k = 0; k < Lattice.POINTS; k++) {
-            at[k] = skimmed(y, Lattice.at(k)) / best;
-        }
-        double[] out = new double[Lattice.POINTS];
+    private static double[][] skim(double[] y, double best) {
         double sd = FixedNumber.SKIM_SPREAD.value();
-        for (int c = 0; c < Lattice.POINTS; c++) {
+        double[] kernel = new double[2 * Lattice.POINTS];
+        for (int k = 0; k < kernel.length; k++) {
+            kernel[k] = Lattice.normal((k - Lattice.POINTS) * Lattice.STEP, 0, sd) * Lattice.STEP;
+        }
+        double[][] out = new double[WITHIN.length][Lattice.POINTS];
+        for (int w = 0; w < WITHIN.length; w++) {
+            double[] at = new double[Lattice.POINTS];
             for (int k = 0; k < Lattice.POINTS; k++) {
-                out[c] += at[k] * Lattice.normal(Lattice.at(k), Lattice.at(c), sd) * Lattice.STEP;
+                at[k] = skimmed(y, Lattice.at(k), WITHIN[w]) / best;
+            }
+            for (int c = 0; c < Lattice.POINTS; c++) {
+                for (int k = 0; k < Lattice.POINTS; k++) {
+                    out[w][c] += at[k] * kernel[k - c + Lattice.POINTS];
+                }
             }
         }
         return out;
@@ -162,7 +168,7 @@ final class PanelTable {
         return Lattice.look(part[within][width], level);
     }
 
-    double skim(double level) {
-        return Lattice.look(skim, level);
+    double skim(int within, double level) {
+        return Lattice.look(skim[within], level);
     }
 }

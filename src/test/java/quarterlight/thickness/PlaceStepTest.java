@@ -1,0 +1,71 @@
+package quarterlight.thickness;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/** Steps within a panel: the statistic against a published value, its chance against what chance must be. */
+class PlaceStepTest {
+    /** W. S. Gosset's (Student's) sleep data, 1908, as in R's data set sleep: pooled t = -1.8608 for group 1 less group 2. */
+    @Test
+    void theStatisticIsStudentsOnHisOwnData() {
+        double[] first = {.7, -1.6, -.2, -1.2, -.1, 3.4, 3.7, .8, 0, 2};
+        double[] second = {1.9, .8, 1.1, .1, -.1, 4.4, 5.5, 1.6, 4.6, 3.4};
+        assertThat(PlaceStep.pooledT(first, second)).isCloseTo(1.8608, within(1e-4));
+    }
+
+    @Test
+    void theEdgeIsFoundWhereItIs() {
+        double[] x = {.1, .2, .3, .4, .6, .7, .8, .9};
+        double[] y = {.5, .4, .6, .5, .5, .6, .4, .5};
+        PlaceStep step = PlaceStep.of(x, y, new double[] {127, 125, 129, 126, 230, 228, 233, 231})
+                .orElseThrow();
+        assertThat(step.alongX()).isTrue();
+        assertThat(step.at()).isCloseTo(.5, within(1e-9));
+        assertThat(step.stepUm()).isCloseTo(230.5 - 126.75, within(1e-9));
+        assertThat(step.p()).isLessThan(.07);
+        PlaceStep turned = PlaceStep.of(y, x, new double[] {127, 125, 129, 126, 230, 228, 233, 231})
+                .orElseThrow();
+        assertThat(turned.alongX()).isFalse();
+    }
+
+    @Test
+    void wherePlacesMeanNothingTheChanceIsEven() {
+        Random random = new Random(4);
+        int small = 0;
+        int panels = 400;
+        for (int panel = 0; panel < panels; panel++) {
+            double[] um =
+                    random.doubles(8).map(u -> 127 + 12 * random.nextGaussian()).toArray();
+            small += PlaceStep.of(random.doubles(8).toArray(), random.doubles(8).toArray(), um)
+                                    .orElseThrow()
+                                    .p()
+                            <= .1
+                    ? 1
+                    : 0;
+        }
+        // 40 expected, standard deviation 6
+        assertThat(small).isBetween(22, 58);
+    }
+
+    @Test
+    void fewSpotsOrOnePlaceShowNoStep() {
+        double[] five = {1, 2, 3, 4, 5};
+        assertThat(PlaceStep.of(five, five, five)).isEmpty();
+        double[] same = {.5, .5, .5, .5, .5, .5};
+        assertThat(PlaceStep.of(same, same, new double[] {1, 2, 3, 4, 5, 6})).isEmpty();
+    }
+
+    @Test
+    void panelsThatMeetAreOfTheSameSide() {
+        assertThat(PanelAnalyses.meeting("fender-left"))
+                .contains("door-front-left", "hood")
+                .doesNotContain("door-front-right");
+        assertThat(PanelAnalyses.meeting("door-rear-right"))
+                .isEqualTo(List.of("door-front-right", "quarter-right", "rocker-right"));
+        assertThat(PanelAnalyses.meeting("grille-panel")).isEmpty();
+    }
+}
