@@ -43,7 +43,7 @@ class CarRowsTest {
             delimiter = '|',
             textBlock =
                     """
-            roof,good,x,| column kind | none of as built, sound
+            roof,good,x,| column kind | none of as built, original, replaced
             roof,sound,,| column text | the cell is empty
             roof,sound,x,severe| column severity | none of note, minor, major, grave
             """)

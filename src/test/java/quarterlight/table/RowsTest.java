@@ -54,11 +54,12 @@ class RowsTest {
                 Arguments.of(
                         RowKind.of(RecordKind.READINGS),
                         lines(
-                                "zone,value,unit,time,spot,view,x,y,mode,exclude,note",
+                                "zone,value,unit,time,spot,view,x,y,mode,exclude,note,private",
                                 "roof,4.50,mil,2026-05-02T10:15,a,top,0.5,0.25,magnetic,,\"says \"\"so\"\"",
-                                "and so\"",
-                                "hood,none,,,,,,,,,",
-                                "hood,over,um,2026-05-02T10:15:30.5,,,,,eddy,slipped,")),
+                                "and so\",yes",
+                                "hood,none,,,,,,,,,,",
+                                "hood,4-5.5,mil,,,,,,,,,no",
+                                "hood,over,um,2026-05-02T10:15:30.5,,,,,eddy,slipped,,")),
                 Arguments.of(
                         RowKind.of(RecordKind.GAUGE),
                         lines(
@@ -89,15 +90,16 @@ class RowsTest {
                                 "block,casting,A ?4 7,cast,letter-day-year,A247,engine,bay,0.4,0.5,one.jpg,,45")),
                 Arguments.of(
                         RowKind.of(RecordKind.TRIALS),
-                        "item,result,value,unit,zone,note\nheater,works with a fault,,,,slow\noil pressure,works,42,psi,engine,\n"),
+                        "item,result,value,unit,zone,note,private\nheater,works with a fault,,,,slow,\n"
+                                + "oil pressure,works,42,psi,engine,,yes\ntread,7.5,,mm,,,\nsmoke,heavy,,,,blue,no\n"),
                 Arguments.of(
                         RowKind.of(RecordKind.STATEMENTS),
                         lines(
-                                "zone,kind,text,severity,basis,photo,at",
-                                "roof,no rust,None seen.,note,seen,one.jpg,",
-                                "roof,leaking,Drips.,minor,seen,walk.mp4,1.5",
-                                "hood,pitted,Shown thrice.,,seen,two.jpg|d4d4d4d40000|one.jpg,",
-                                "hood,added coating,\"Brushed on, thick\",major,heard or smelled,,")),
+                                "zone,text,origin,condition,part,severity,certainty,said_by,basis,size,photo,at,private,withdraws",
+                                "roof,None seen.,,no rust,,note,,,seen,,one.jpg,,,",
+                                "roof,Drips.,replaced,leaking,drip rail,minor,likely,seller,seen,4 in,walk.mp4,1.5,yes,",
+                                "hood,Shown thrice.,,pitted,,,,,seen,palm,two.jpg|d4d4d4d40000|one.jpg,,no,2",
+                                "hood,\"Brushed on, thick\",,added coating,,major,guess,other,heard or smelled,,,,,")),
                 Arguments.of(
                         RowKind.of(RecordKind.FEATURES),
                         "feature,from,to,fitted,zone,note\nside lamps,1970-08,1971,yes,hood,\ntwo-piece vent,1970,1970-12-31,,,\n"),
@@ -115,6 +117,18 @@ class RowsTest {
                                 "photo,outline,why",
                                 "one.jpg,\"POLYGON ((10 10, 60.5 10, 60 80, 10 10), (20 15, 30 15, 30 20, 20 15))\",plate",
                                 "walk.mp4,\"POLYGON ((0 0, 5 0, 5 5, 0 0))\",")),
+                Arguments.of(
+                        RowKind.of(RecordKind.CLAIMS),
+                        lines(
+                                "text,by,zone,part,date,about,photo,judged,private",
+                                "never welded,seller,roof,gutter,2025-11,body,one.jpg,contradicted,yes",
+                                "one owner,papers,,,,,,,")),
+                Arguments.of(
+                        RowKind.of(RecordKind.ODOMETER),
+                        lines(
+                                "figure,unit,source,date,went_round,note",
+                                "96240,km,papers,1988,no,service book",
+                                "31088.4,mi,read,,yes,")),
                 Arguments.of(
                         new RowKind<>(RecordKind.COVERAGE, RowRule.KNOWN_EVIDENCE),
                         "evidence,want,zone\nspots,5,roof\nmark views,0,\n"),
@@ -163,7 +177,7 @@ class RowsTest {
     @Test
     void aTimeWithAnOffsetIsBroughtToTheVisitsZone() {
         TableRead<Reading> read =
-                read(RowKind.of(RecordKind.READINGS), "zone,value,unit,time\nroof,1,um,2026-05-02T18:15:00+02:00\n");
+                read(RowKind.of(RecordKind.READINGS), "zone,value,unit,time\nroof,100,um,2026-05-02T18:15:00+02:00\n");
         assertThat(read.values().get(0).time()).contains(LocalDateTime.of(2026, 5, 2, 10, 15));
     }
 
