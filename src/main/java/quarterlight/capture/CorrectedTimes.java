@@ -116,6 +116,8 @@ public final class CorrectedTimes {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
+                List.of(),
                 List.of());
     }
 

@@ -27,6 +27,8 @@ import quarterlight.table.JsonObject;
 import quarterlight.table.TableUnreadable;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.units.Area;
+import quarterlight.visit.Condition;
+import quarterlight.visit.Origin;
 
 /** {@code compare}: two cars side by side. */
 final class CompareVerb implements Verb {
@@ -148,7 +150,11 @@ final class CompareVerb implements Verb {
                         "statements",
                         facts.statements().stream()
                                 .map(statement -> new JsonObject()
-                                        .put("kind", statement.kind().word())
+                                        .put("origin", statement.what().origin().map(Origin::word))
+                                        .put(
+                                                "condition",
+                                                statement.what().condition().map(Condition::word))
+                                        .put("part", statement.details().part())
                                         .put("text", statement.text())
                                         .put("severity", statement.severity().map(s -> s.word())))
                                 .toList())

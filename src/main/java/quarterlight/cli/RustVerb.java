@@ -3,6 +3,7 @@ package quarterlight.cli;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import picocli.CommandLine.Model.CommandSpec;
@@ -66,6 +67,7 @@ final class RustVerb implements Verb {
                 .put("holes", zone.holes())
                 .put("largest_hole_mm2", zone.largestHole().map(Area::mm2))
                 .put("need", zone.need().map(RepairNeed::word))
+                .put("need_by_eye", zone.needByEye().map(RepairNeed::word))
                 .put("reasons", zone.advice().reasons())
                 .put("cautions", zone.advice().cautions())
                 .put("remarks", zone.remarks());
@@ -111,7 +113,7 @@ final class RustVerb implements Verb {
                             .map(Area::mm2)
                             .map(OptionalDouble::of)
                             .orElse(OptionalDouble.empty())),
-                    zone.lookedAt() ? Shown.text(zone.need().map(RepairNeed::word)) : "not looked at",
+                    need(zone),
                     zone.advice().reasons().stream().findFirst().orElse(""));
             cautions.addAll(zone.advice().cautions());
         }
@@ -128,5 +130,13 @@ final class RustVerb implements Verb {
 
     private static String area(OptionalDouble mm2) {
         return Shown.number(mm2, 0);
+    }
+
+    /** What is measured, else what was seen, told apart. */
+    private static String need(ZoneRust zone) {
+        Optional<String> byEye = zone.needByEye().map(need -> need.word() + " by eye");
+        String measured = zone.lookedAt() ? Shown.text(zone.need().map(RepairNeed::word)) : "not looked at";
+        return byEye.map(seen -> zone.need().isPresent() ? measured + "; " + seen : seen)
+                .orElse(measured);
     }
 }

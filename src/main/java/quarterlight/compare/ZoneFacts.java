@@ -11,7 +11,6 @@ import quarterlight.finish.ZoneHistory;
 import quarterlight.marks.Contradiction;
 import quarterlight.rust.ZoneRust;
 import quarterlight.thickness.ZoneThickness;
-import quarterlight.visit.Recorded;
 import quarterlight.visit.Statement;
 
 /**
@@ -48,8 +47,7 @@ public record ZoneFacts(
                 car.history().zone(zone),
                 car.evidence().zone(zone).map(ZoneFacts::some).orElse(false),
                 car.rust().zone(zone),
-                car.visit().statements().stream()
-                        .map(Recorded::value)
+                car.visit().standing().stream()
                         .filter(statement -> statement.zone().equals(zone))
                         .toList(),
                 gaps.stream().filter(gap -> gap.zone().id().equals(zone)).toList(),

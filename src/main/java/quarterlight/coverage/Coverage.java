@@ -20,6 +20,7 @@ import quarterlight.rust.ZoneRust;
 import quarterlight.thickness.GaugeReach;
 import quarterlight.thickness.ThicknessSurvey;
 import quarterlight.thickness.ZoneThickness;
+import quarterlight.visit.Condition;
 import quarterlight.visit.CoverageWish;
 import quarterlight.visit.Mark;
 import quarterlight.visit.MarkKind;
@@ -28,7 +29,6 @@ import quarterlight.visit.PhotoId;
 import quarterlight.visit.Pin;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.Statement;
-import quarterlight.visit.StatementKind;
 import quarterlight.visit.VisitRecord;
 
 /**
@@ -92,7 +92,7 @@ public final class Coverage {
         List<Gap> gaps = new ArrayList<>();
         asked = 0;
         met = 0;
-        if (!stated(zone, StatementKind.MISSING)) {
+        if (!stated(zone, Condition.MISSING)) {
             addGaps(zone, gaps);
         }
         return new ZoneCoverage(zone, asked, met, gaps);
@@ -165,19 +165,18 @@ public final class Coverage {
                 .orElseGet(() -> GaugeReach.reads(visit.facts().car().substrateOf(zone.id()), survey.modes()));
     }
 
-    private boolean stated(Zone zone, StatementKind kind) {
-        return statement(zone, kind).isPresent();
+    private boolean stated(Zone zone, Condition condition) {
+        return statement(zone, condition).isPresent();
     }
 
-    private Optional<Statement> statement(Zone zone, StatementKind kind) {
-        return visit.statements().stream()
-                .map(Recorded::value)
-                .filter(s -> s.kind() == kind && s.zone().equals(zone.id()))
+    private Optional<Statement> statement(Zone zone, Condition condition) {
+        return visit.standing().stream()
+                .filter(s -> s.is(condition) && s.zone().equals(zone.id()))
                 .findFirst();
     }
 
     private Optional<String> excuse(Zone zone) {
-        return statement(zone, StatementKind.NOT_LOOKED_AT).map(Statement::text);
+        return statement(zone, Condition.NOT_LOOKED_AT).map(Statement::text);
     }
 
     private void countPhotos() {

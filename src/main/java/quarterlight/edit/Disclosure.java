@@ -5,6 +5,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import quarterlight.visit.StoredRows;
+import quarterlight.visit.VisitRecord;
 import quarterlight.visit.fact.Fact;
 import quarterlight.visit.fact.Facts;
 import quarterlight.visit.row.RecordKind;
@@ -40,9 +41,12 @@ public enum Disclosure {
             }
             Predicate<String> kind = word -> RecordKind.find(word).isPresent() && !KINDS_AT_HOME.contains(word);
             boolean given = table.table().equals("substrates") || kind.test(table.table());
-            return given ? Optional.of(table.without(PLACES)) : Optional.empty();
+            return given ? Optional.of(table.exceptWhere(PRIVATE).without(PLACES)) : Optional.empty();
         }
     };
+
+    /** The column that keeps a row from the buyer. */
+    private static final String PRIVATE = "private";
 
     private static final Set<String> PLACES = Set.of("latitude_deg", "longitude_deg");
     private static final Set<String> PHOTO_FOR_BUYER =
@@ -56,6 +60,11 @@ public enum Disclosure {
 
     /** What goes out of a table; empty if nothing does. */
     abstract Optional<StoredRows> of(StoredRows table);
+
+    /** The visit as far as it goes out. */
+    VisitRecord of(VisitRecord visit) {
+        return this == FOR_BUYER ? visit.forBuyer() : visit;
+    }
 
     /** Whether a fact goes out, by the key by which it is set. */
     boolean tellsFact(String key) {

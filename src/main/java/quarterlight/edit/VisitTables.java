@@ -39,7 +39,7 @@ final class VisitTables {
     private final List<StoredRows> tables = new ArrayList<>();
 
     private VisitTables(VisitStore store, ZoneCatalog catalog, Disclosure disclosure) throws VisitUnreadable {
-        this.visit = store.read();
+        this.visit = disclosure.of(store.read());
         this.context = RowContext.of(visit, catalog);
         this.disclosure = disclosure;
         CorrectedTimes times = CorrectedTimes.of(visit);

@@ -104,7 +104,7 @@ public final class VisitWork {
 
     private void makePages(VisitStore store, Path out, Paper paper, Progress progress)
             throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
-        VisitRecord visit = store.read();
+        VisitRecord visit = store.read().forBuyer();
         Path folder = store.folder().root();
         try (VisitThumbnails thumbnails = VisitThumbnails.of(store.folder());
                 DecodingWorkers decoding = new DecodingWorkers();

@@ -6,9 +6,9 @@ import java.util.stream.Collectors;
 import quarterlight.car.Zone;
 import quarterlight.rust.ZoneRust;
 import quarterlight.thickness.ZoneThickness;
+import quarterlight.visit.Condition;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.Statement;
-import quarterlight.visit.StatementKind;
 import quarterlight.visit.Trial;
 import quarterlight.visit.TrialResult;
 
@@ -32,13 +32,13 @@ public record NotLookedAt(List<String> stated, List<Zone> structural, List<Zone>
 
     public static NotLookedAt of(Findings car) {
         List<String> stated = new ArrayList<>();
-        for (Recorded<Statement> row : car.visit().statements()) {
-            if (row.value().kind() == StatementKind.NOT_LOOKED_AT) {
+        for (Statement row : car.visit().standing()) {
+            if (row.is(Condition.NOT_LOOKED_AT)) {
                 String label = car.catalog()
-                        .find(row.value().zone())
+                        .find(row.zone())
                         .map(Zone::label)
-                        .orElse(row.value().zone().value());
-                stated.add(label + ": " + row.value().text());
+                        .orElse(row.zone().value());
+                stated.add(label + ": " + row.text());
             }
         }
         List<Zone> zones = car.catalog().zonesOf(car.visit().facts().car().body());

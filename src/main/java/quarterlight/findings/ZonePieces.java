@@ -4,19 +4,23 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import quarterlight.car.Zone;
 import quarterlight.finish.EvidenceStrength;
 import quarterlight.finish.ZoneHistory;
 import quarterlight.marks.Contradiction;
+import quarterlight.rust.RustByEye;
 import quarterlight.rust.ZoneRust;
 import quarterlight.rust.need.RepairNeed;
 import quarterlight.units.Worded;
 import quarterlight.visit.Basis;
-import quarterlight.visit.Recorded;
+import quarterlight.visit.Certainty;
+import quarterlight.visit.Condition;
+import quarterlight.visit.Origin;
+import quarterlight.visit.SaidBy;
 import quarterlight.visit.Severity;
 import quarterlight.visit.Statement;
-import quarterlight.visit.StatementKind;
 
 /**
  * The pieces of evidence that speak for something the matter with one zone, heaviest first.
@@ -26,8 +30,8 @@ import quarterlight.visit.StatementKind;
  */
 record ZonePieces(Zone zone, List<Piece> pieces, boolean refinished, boolean structural) {
     /** Statements that say that all is well, or nothing. */
-    private static final Set<StatementKind> NOT_THE_MATTER =
-            Set.of(StatementKind.AS_BUILT, StatementKind.SOUND, StatementKind.NO_RUST, StatementKind.NOT_LOOKED_AT);
+    private static final Set<Condition> NOT_THE_MATTER =
+            Set.of(Condition.SOUND, Condition.PRESENT, Condition.NO_RUST, Condition.NOT_LOOKED_AT);
 
     /**
      * One piece.
@@ -44,16 +48,15 @@ record ZonePieces(Zone zone, List<Piece> pieces, boolean refinished, boolean str
 
     static ZonePieces of(Findings car, Zone zone, MatterWeights weights) {
         List<Piece> pieces = new ArrayList<>();
-        for (Recorded<Statement> row : car.visit().statements()) {
-            Statement statement = row.value();
-            if (statement.zone().equals(zone.id()) && !NOT_THE_MATTER.contains(statement.kind())) {
+        for (Statement statement : car.visit().standing()) {
+            if (statement.zone().equals(zone.id()) && isTheMatter(statement)) {
                 pieces.add(ofStatement(statement, weights));
             }
         }
         boolean structural = car.rust()
                 .zone(zone.id())
-                .flatMap(ZoneRust::need)
-                .filter(need -> need == RepairNeed.STRUCTURAL)
+                .filter(rust -> rust.need().equals(Optional.of(RepairNeed.STRUCTURAL))
+                        || rust.needByEye().equals(Optional.of(RepairNeed.STRUCTURAL)))
                 .isPresent();
         car.rust().zone(zone.id()).ifPresent(rust -> addNeed(rust, weights, pieces));
         boolean refinished = false;
@@ -70,18 +73,30 @@ record ZonePieces(Zone zone, List<Piece> pieces, boolean refinished, boolean str
         return new ZonePieces(zone, List.copyOf(pieces), refinished, structural);
     }
 
+    private static boolean isTheMatter(Statement statement) {
+        boolean foreign = statement.is(Origin.REPLACED) || statement.is(Origin.DOES_NOT_BELONG);
+        return foreign
+                || statement
+                        .what()
+                        .condition()
+                        .filter(condition -> !NOT_THE_MATTER.contains(condition))
+                        .isPresent();
+    }
+
     static Piece ofContradiction(Contradiction contradiction, MatterWeights weights) {
         String sentence = contradiction.sentence();
         return Piece.found(weights.contradictions().getOrDefault(contradiction.kind(), 0), sentence, sentence);
     }
 
-    /** What is only told, or not established, weighs half. */
+    /** What is only told or guessed, or not established, weighs half. */
     private static Piece ofStatement(Statement statement, MatterWeights weights) {
         int weight = statement.severity().map(s -> weights.severities().get(s)).orElse(0);
         boolean weak = statement
-                .basis()
-                .filter(b -> b == Basis.TOLD || b == Basis.NOT_ESTABLISHED)
-                .isPresent();
+                        .basis()
+                        .filter(b -> b == Basis.TOLD || b == Basis.NOT_ESTABLISHED)
+                        .isPresent()
+                || statement.details().saidBy() != SaidBy.INSPECTOR
+                || statement.details().certainty().equals(Optional.of(Certainty.GUESS));
         String basis = statement.basis().map(Worded::word).orElse("basis not stated");
         String severity = statement.severity().map(Severity::word).orElse("");
         return new Piece(
@@ -98,6 +113,13 @@ record ZonePieces(Zone zone, List<Piece> pieces, boolean refinished, boolean str
             String sentence = "Repair need " + need.word() + (reasons.isEmpty() ? "" : ": " + reasons) + ".";
             pieces.add(Piece.found(weights.needs().get(need), sentence, sentence));
         });
+        for (RustByEye seen : rust.byEye()) {
+            seen.advice().need().ifPresent(need -> {
+                String sentence = "Repair need by eye, not measured, " + need.word() + ": "
+                        + seen.statement().text();
+                pieces.add(Piece.found(weights.needs().get(need), sentence, sentence));
+            });
+        }
     }
 
     private static boolean isRefinished(ZoneHistory history, MatterWeights weights) {

@@ -18,10 +18,10 @@ import quarterlight.rust.need.RepairEvidence;
 import quarterlight.rust.need.RepairEvidence.Damage;
 import quarterlight.rust.need.RepairRule;
 import quarterlight.units.Area;
+import quarterlight.visit.Condition;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.Severity;
 import quarterlight.visit.Statement;
-import quarterlight.visit.StatementKind;
 import quarterlight.visit.Trace;
 import quarterlight.visit.TraceKind;
 import quarterlight.visit.VisitRecord;
@@ -51,7 +51,10 @@ final class ZoneJudgement {
 
     private ZoneRust judge() {
         boolean traced = kinds().stream().anyMatch(RustReport::isRust);
-        boolean lookedAt = traced || statements(StatementKind.NO_RUST).findAny().isPresent();
+        List<RustByEye> byEye = RustByEye.of(zone, visit);
+        boolean clean =
+                byEye.isEmpty() && statements(Condition.NO_RUST).findAny().isPresent();
+        boolean lookedAt = traced || clean;
         RustPatches rust = together(
                 EnumSet.of(TraceKind.SURFACE, TraceKind.SCALE, TraceKind.PITTING, TraceKind.HOLE, TraceKind.ROT));
         RustPatches holes = together(EnumSet.of(TraceKind.HOLE));
@@ -79,7 +82,7 @@ final class ZoneJudgement {
                 damage()));
         return new ZoneRust(
                 zone,
-                lookedAt,
+                lookedAt || !byEye.isEmpty(),
                 known ? Optional.of(new Area(rust.mm2())) : Optional.empty(),
                 known ? OptionalDouble.of(rust.sdMm2()) : OptionalDouble.empty(),
                 zoneArea,
@@ -92,6 +95,7 @@ final class ZoneJudgement {
                 lookedAt ? OptionalInt.of(holeCount) : OptionalInt.empty(),
                 largest.isPresent() ? Optional.of(new Area(largest.getAsDouble())) : Optional.empty(),
                 advice,
+                byEye,
                 remarks(rust, traced, percent));
     }
 
@@ -134,10 +138,8 @@ final class ZoneJudgement {
         return kinds;
     }
 
-    private Stream<Statement> statements(StatementKind kind) {
-        return visit.statements().stream()
-                .map(Recorded::value)
-                .filter(s -> s.kind() == kind && s.zone().equals(zone.id()));
+    private Stream<Statement> statements(Condition condition) {
+        return visit.standing().stream().filter(s -> s.is(condition) && s.zone().equals(zone.id()));
     }
 
     private OptionalDouble percent(double mm2, boolean traced) {
@@ -151,7 +153,7 @@ final class ZoneJudgement {
 
     private Damage damage() {
         Damage gravest = kinds().contains(TraceKind.DAMAGE) ? Damage.SLIGHT : Damage.NONE;
-        for (Statement statement : statements(StatementKind.DAMAGED).toList()) {
+        for (Statement statement : statements(Condition.DAMAGED).toList()) {
             Damage damage = weight(statement.severity().orElse(Severity.MINOR));
             gravest = damage.compareTo(gravest) > 0 ? damage : gravest;
         }
@@ -168,7 +170,7 @@ final class ZoneJudgement {
 
     private List<String> remarks(RustPatches rust, boolean traced, OptionalDouble percent) {
         List<String> remarks = new ArrayList<>();
-        if (traced && statements(StatementKind.NO_RUST).findAny().isPresent()) {
+        if (traced && statements(Condition.NO_RUST).findAny().isPresent()) {
             remarks.add("The zone is stated to have no rust, but rust is traced on it: the trace counts.");
         }
         if (traced && zoneArea.isEmpty()) {

@@ -1,5 +1,6 @@
 package quarterlight.rust;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -13,7 +14,7 @@ import quarterlight.units.Area;
 /**
  * The rust of one zone. A zone never looked at has no area of rust, no share and no grade: it is not a clean zone.
  *
- * @param lookedAt true if the zone has a rust trace or the statement {@code no rust}
+ * @param lookedAt true if the zone has a rust trace, the statement {@code no rust}, or a statement that tells of rust
  * @param rust united area of its rust; 0 if looked at and clean
  * @param rustSdMm2 standard deviation of it from the marking, mm2
  * @param zoneArea nominal area of the zone, if known
@@ -23,7 +24,8 @@ import quarterlight.units.Area;
  * @param ri degree of ISO 4628-3 by {@link RiDegree#RULE}
  * @param holes number of holes, if looked at
  * @param largestHole the largest of them
- * @param advice what the zone needs, with reasons and cautions
+ * @param advice what the zone needs by its traces, with reasons and cautions
+ * @param byEye what statements tell of its rust without an outline
  * @param remarks what to beware of, in sentences
  */
 public record ZoneRust(
@@ -39,6 +41,7 @@ public record ZoneRust(
         OptionalInt holes,
         Optional<Area> largestHole,
         RepairAdvice advice,
+        List<RustByEye> byEye,
         List<String> remarks) {
     /** Grades of the extents: light is grade 6 or better, moderate 5 and 4. */
     private static final int LIGHT_GRADE = 6;
@@ -48,7 +51,13 @@ public record ZoneRust(
     public ZoneRust {
         Objects.requireNonNull(zone, "zone");
         Objects.requireNonNull(advice, "advice");
+        byEye = List.copyOf(byEye);
         remarks = List.copyOf(remarks);
+    }
+
+    /** The gravest need by eye, if statements tell of rust; never to be shown as a measured one. */
+    public Optional<RepairNeed> needByEye() {
+        return byEye.stream().flatMap(seen -> seen.advice().need().stream()).max(Comparator.naturalOrder());
     }
 
     /** The need, if one can be told. */

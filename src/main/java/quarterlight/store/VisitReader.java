@@ -49,7 +49,9 @@ final class VisitReader {
                 rows(connection, kept, RecordKind.PHOTO_NOTES),
                 rows(connection, kept, RecordKind.HIDDEN),
                 rows(connection, kept, RecordKind.COVERAGE),
-                rows(connection, kept, RecordKind.LEFT_OUT));
+                rows(connection, kept, RecordKind.LEFT_OUT),
+                rows(connection, kept, RecordKind.CLAIMS),
+                rows(connection, kept, RecordKind.ODOMETER));
     }
 
     private static List<Photo> photos(Connection connection, KeptRows kept) throws SQLException {

@@ -17,7 +17,10 @@ public final class CsvOut {
     /** The header and one row per value, in their order; every column stands there, filled or not. */
     public static <T> void write(Appendable out, RowKind<T> kind, List<T> values, RowContext context)
             throws IOException {
-        List<String> names = kind.columns().stream().map(Column::name).toList();
+        List<String> names = kind.columns().stream()
+                .filter(column -> !column.older())
+                .map(Column::name)
+                .toList();
         out.append(CSVFormat.RFC4180.format(names.toArray())).append(END);
         for (T value : values) {
             Map<String, String> cells = kind.cells(value, context);

@@ -99,8 +99,7 @@ public record ReadingProfile(
                 text.get("value"),
                 Optional.ofNullable(text.get("zone")),
                 Optional.ofNullable(text.get("unit")),
-                Worded.find(ThicknessUnit.class, text.getOrDefault("usual-unit", ""))
-                        .orElse(ThicknessUnit.UM),
+                ThicknessUnit.said(text.getOrDefault("usual-unit", "")).orElse(ThicknessUnit.UM),
                 Optional.ofNullable(text.get("time")),
                 Optional.ofNullable(text.get("date")),
                 Optional.ofNullable(text.get("spot")),

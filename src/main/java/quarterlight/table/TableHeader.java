@@ -86,7 +86,7 @@ final class TableHeader {
                 .map(Column::name)
                 .collect(Collectors.joining(", "));
         String optional = kind.columns().stream()
-                .filter(column -> !column.required())
+                .filter(column -> !column.required() && !column.older())
                 .map(Column::name)
                 .collect(Collectors.joining(", "));
         return "its columns are " + required + (optional.isEmpty() ? "" : " and if wanted " + optional);

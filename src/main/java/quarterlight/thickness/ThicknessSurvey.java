@@ -59,6 +59,9 @@ public record ThicknessSurvey(List<ZoneThickness> zones, Set<GaugeMode> modes, G
         }
         Set<GaugeMode> modes = EnumSet.noneOf(GaugeMode.class);
         for (Recorded<Reading> reading : visit.readings()) {
+            if (reading.value().value() instanceof GaugeValue.Range) {
+                continue;
+            }
             byZone.computeIfAbsent(reading.value().zone(), id -> new ArrayList<>())
                     .add(reading);
             reading.value().mode().ifPresent(modes::add);

@@ -10,6 +10,7 @@ import quarterlight.car.ZoneId;
  *
  * @param time local time at the visit
  * @param spot groups readings of one place within the zone
+ * @param confidential whether it never leaves in anything made for the buyer
  * @param exclude the reason why it takes no part, if it was excluded
  */
 public record Reading(
@@ -20,9 +21,23 @@ public record Reading(
         Optional<ViewPoint> point,
         Optional<GaugeMode> mode,
         Optional<String> exclude,
-        Optional<String> note) {
+        Optional<String> note,
+        boolean confidential) {
     public Reading {
         Objects.requireNonNull(zone, "zone");
         Objects.requireNonNull(value, "value");
+    }
+
+    /** A reading that everybody may see. */
+    public Reading(
+            ZoneId zone,
+            GaugeValue value,
+            Optional<LocalDateTime> time,
+            Optional<String> spot,
+            Optional<ViewPoint> point,
+            Optional<GaugeMode> mode,
+            Optional<String> exclude,
+            Optional<String> note) {
+        this(zone, value, time, spot, point, mode, exclude, note, false);
     }
 }

@@ -7,24 +7,27 @@ import java.util.stream.Stream;
 import quarterlight.car.ZoneId;
 
 /**
- * A sentence about a zone, with its kind, weight, basis and photos.
+ * A sentence about a zone, with what it says in words of closed lists, weight, basis and photos.
  *
+ * @param what origin, condition or both
  * @param photo the photo that shows it first
  * @param atSeconds the moment, if the first photo is a film
  * @param more further photos that show it, in their order; none without a first one
  */
 public record Statement(
         ZoneId zone,
-        StatementKind kind,
+        Facets what,
         String text,
         Optional<Severity> severity,
         Optional<Basis> basis,
         Optional<PhotoId> photo,
         Optional<Double> atSeconds,
-        List<PhotoId> more) {
+        List<PhotoId> more,
+        StatementDetails details) {
     public Statement {
         Objects.requireNonNull(zone, "zone");
-        Objects.requireNonNull(kind, "kind");
+        Objects.requireNonNull(what, "what");
+        Objects.requireNonNull(details, "details");
         Objects.requireNonNull(text, "text");
         Moments.require(atSeconds);
         more = List.copyOf(more);
@@ -40,13 +43,21 @@ public record Statement(
     /** A sentence that one photo shows at most. */
     public Statement(
             ZoneId zone,
-            StatementKind kind,
+            Facets what,
             String text,
             Optional<Severity> severity,
             Optional<Basis> basis,
             Optional<PhotoId> photo,
             Optional<Double> atSeconds) {
-        this(zone, kind, text, severity, basis, photo, atSeconds, List.of());
+        this(zone, what, text, severity, basis, photo, atSeconds, List.of(), StatementDetails.NONE);
+    }
+
+    public boolean is(Origin origin) {
+        return what.is(origin);
+    }
+
+    public boolean is(Condition condition) {
+        return what.is(condition);
     }
 
     /** Every photo that shows it, the first one first. */

@@ -37,6 +37,19 @@ public record StoredRows(String table, List<String> columns, List<List<Optional<
                 rows.stream().map(row -> kept.stream().map(row::get).toList()).toList());
     }
 
+    /** The same rows without those of which a column says yes; all of them if there is no such column. */
+    public StoredRows exceptWhere(String column) {
+        int at = columns.indexOf(column);
+        return at < 0
+                ? this
+                : new StoredRows(
+                        table,
+                        columns,
+                        rows.stream()
+                                .filter(row -> !row.get(at).equals(Optional.of(true)))
+                                .toList());
+    }
+
     public StoredRows without(Set<String> unwanted) {
         return only(column -> !unwanted.contains(column));
     }

@@ -5,18 +5,34 @@ import java.util.Objects;
 import java.util.Optional;
 import quarterlight.car.ZoneId;
 
-/** A function of the car and how it behaved, with a value in its unit if one was measured. */
+/**
+ * What was tried on the car and what came of it, with a value in its unit if one was measured.
+ *
+ * @param confidential whether it never leaves in anything made for the buyer
+ */
 public record Trial(
         String item,
         TrialResult result,
         Optional<BigDecimal> value,
         Optional<String> unit,
         Optional<ZoneId> zone,
-        Optional<String> note) {
+        Optional<String> note,
+        boolean confidential) {
     public Trial {
         Objects.requireNonNull(result, "result");
         if (item.isBlank()) {
             throw new IllegalArgumentException("a trial names what was tried");
         }
+    }
+
+    /** A trial that everybody may see. */
+    public Trial(
+            String item,
+            TrialResult result,
+            Optional<BigDecimal> value,
+            Optional<String> unit,
+            Optional<ZoneId> zone,
+            Optional<String> note) {
+        this(item, result, value, unit, zone, note, false);
     }
 }

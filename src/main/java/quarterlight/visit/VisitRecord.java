@@ -4,6 +4,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** All that a visit holds at one moment, read in one transaction; what every computation and page starts from. Immutable. */
 public record VisitRecord(
@@ -22,7 +25,9 @@ public record VisitRecord(
         List<Recorded<PhotoNote>> photoNotes,
         List<Recorded<HiddenRegion>> hidden,
         List<Recorded<CoverageWish>> coverage,
-        List<Recorded<LeftOut>> leftOut) {
+        List<Recorded<LeftOut>> leftOut,
+        List<Recorded<Claim>> claims,
+        List<Recorded<OdometerFigure>> odometer) {
     public VisitRecord {
         Objects.requireNonNull(facts, "facts");
         photos = List.copyOf(photos);
@@ -40,20 +45,22 @@ public record VisitRecord(
         hidden = List.copyOf(hidden);
         coverage = List.copyOf(coverage);
         leftOut = List.copyOf(leftOut);
+        claims = List.copyOf(claims);
+        odometer = List.copyOf(odometer);
     }
 
     /** A visit of which nothing but the facts is known. */
     public static VisitRecord empty(VisitFacts facts) {
         return new VisitRecord(
                 facts, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-                List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+                List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
     }
 
     /** The facts and the clocks of this visit with other photos and nothing else. */
     public VisitRecord holding(List<Photo> others) {
         return new VisitRecord(
                 facts, others, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-                List.of(), clocks, List.of(), List.of(), List.of(), List.of());
+                List.of(), clocks, List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
     }
 
     /** The same visit with other marks. */
@@ -74,7 +81,64 @@ public record VisitRecord(
                 photoNotes,
                 hidden,
                 coverage,
-                leftOut);
+                leftOut,
+                claims,
+                odometer);
+    }
+
+    /** The same visit as a buyer may see it: without any row that is private. */
+    public VisitRecord forBuyer() {
+        return new VisitRecord(
+                facts,
+                photos,
+                pins,
+                open(readings, Reading::confidential),
+                gaugeChecks,
+                signs,
+                traces,
+                marks,
+                open(trials, Trial::confidential),
+                openStatements(),
+                features,
+                clocks,
+                photoNotes,
+                hidden,
+                coverage,
+                leftOut,
+                open(claims, Claim::confidential),
+                odometer);
+    }
+
+    /** What a private statement takes back is gone too: without the one, the other would seem to stand. */
+    private List<Recorded<Statement>> openStatements() {
+        Set<RecordId> gone = statements.stream()
+                .filter(row -> row.value().details().confidential())
+                .flatMap(row -> row.value().details().withdraws().stream())
+                .collect(Collectors.toSet());
+        return open(statements, statement -> statement.details().confidential()).stream()
+                .filter(row -> !gone.contains(row.id()))
+                .toList();
+    }
+
+    private static <T> List<Recorded<T>> open(List<Recorded<T>> rows, Predicate<T> confidential) {
+        return rows.stream().filter(row -> !confidential.test(row.value())).toList();
+    }
+
+    /** Whether a later statement takes this one back. */
+    public boolean isWithdrawn(RecordId statement) {
+        return statements.stream()
+                .anyMatch(row -> row.value().details().withdraws().equals(Optional.of(statement)));
+    }
+
+    /** The statements that no later one takes back. */
+    public List<Statement> standing() {
+        Set<RecordId> withdrawn = statements.stream()
+                .flatMap(row -> row.value().details().withdraws().stream())
+                .collect(Collectors.toSet());
+        return statements.stream()
+                .filter(row -> !withdrawn.contains(row.id()))
+                .map(Recorded::value)
+                .toList();
     }
 
     public Optional<Photo> photo(PhotoId id) {

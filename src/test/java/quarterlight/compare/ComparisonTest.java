@@ -24,6 +24,8 @@ import quarterlight.table.list.CoverageTable;
 import quarterlight.table.list.DatePatternTable;
 import quarterlight.units.Area;
 import quarterlight.units.ThicknessUnit;
+import quarterlight.visit.Condition;
+import quarterlight.visit.Facets;
 import quarterlight.visit.GaugeValue;
 import quarterlight.visit.Mark;
 import quarterlight.visit.MarkKind;
@@ -34,7 +36,6 @@ import quarterlight.visit.PhotoScale.KnownLength;
 import quarterlight.visit.PixelPoint;
 import quarterlight.visit.Reading;
 import quarterlight.visit.Statement;
-import quarterlight.visit.StatementKind;
 import quarterlight.visit.Trace;
 import quarterlight.visit.TraceKind;
 import quarterlight.visit.Trial;
@@ -96,7 +97,7 @@ class ComparisonTest {
         Told clean() {
             statements.add(new Statement(
                     HOOD,
-                    StatementKind.NO_RUST,
+                    Facets.of(Condition.NO_RUST),
                     "clean",
                     Optional.empty(),
                     Optional.empty(),

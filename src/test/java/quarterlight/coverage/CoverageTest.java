@@ -24,7 +24,9 @@ import quarterlight.table.ZoneTable;
 import quarterlight.table.list.CoverageTable;
 import quarterlight.thickness.ThicknessSurvey;
 import quarterlight.units.ThicknessUnit;
+import quarterlight.visit.Condition;
 import quarterlight.visit.CoverageWish;
+import quarterlight.visit.Facets;
 import quarterlight.visit.GaugeValue;
 import quarterlight.visit.Mark;
 import quarterlight.visit.MarkKind;
@@ -34,7 +36,6 @@ import quarterlight.visit.PhotoId;
 import quarterlight.visit.Pin;
 import quarterlight.visit.Reading;
 import quarterlight.visit.Statement;
-import quarterlight.visit.StatementKind;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
 
@@ -101,7 +102,7 @@ class CoverageTest {
                 Optional.empty()));
     }
 
-    private void says(String zone, StatementKind kind, String text) {
+    private void says(String zone, Facets kind, String text) {
         statements.add(new Statement(
                 new ZoneId(zone), kind, text, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()));
     }
@@ -154,7 +155,7 @@ class CoverageTest {
                 .extracting(Gap::lacks, Gap::want, Gap::have)
                 .containsExactly(tuple(Want.SPOTS, 3, 2), tuple(Want.RUST, 1, 0));
         reading("roof", um(112));
-        says("roof", StatementKind.NO_RUST, "bright inside the drip rail");
+        says("roof", Facets.of(Condition.NO_RUST), "bright inside the drip rail");
         assertThat(gaps("roof")).isEmpty();
         pin(2, "whole-car", Optional.empty());
         assertThat(gaps("whole-car")).extracting(Gap::want, Gap::have).containsExactly(tuple(4, 1));
@@ -170,14 +171,14 @@ class CoverageTest {
 
     @Test
     void aZoneNotLookedAtKeepsItsGapWithTheReason() {
-        says("floor-front-left", StatementKind.NOT_LOOKED_AT, "the car could not be raised");
+        says("floor-front-left", Facets.of(Condition.NOT_LOOKED_AT), "the car could not be raised");
         assertThat(gaps("floor-front-left")).isNotEmpty().allSatisfy(gap -> assertThat(gap.excuse())
                 .contains("the car could not be raised"));
     }
 
     @Test
     void aPartThatIsMissingWantsNothing() {
-        says("spare-wheel", StatementKind.MISSING, "no spare");
+        says("spare-wheel", Facets.of(Condition.MISSING), "no spare");
         assertThat(gaps("spare-wheel")).isEmpty();
     }
 
@@ -299,7 +300,7 @@ class CoverageTest {
         reading("hood", um(120));
         assertThat(state("hood")).isEqualTo(ZoneCoverage.State.FULL);
         assertThat(state("vinyl-roof")).as("nothing is asked").isEqualTo(ZoneCoverage.State.NOT_ASKED);
-        says("fender-left", StatementKind.MISSING, "gone");
+        says("fender-left", Facets.of(Condition.MISSING), "gone");
         assertThat(state("fender-left")).isEqualTo(ZoneCoverage.State.NOT_ASKED);
     }
 

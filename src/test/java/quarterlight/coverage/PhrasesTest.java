@@ -8,15 +8,16 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import quarterlight.car.ZoneId;
+import quarterlight.visit.Condition;
+import quarterlight.visit.Facets;
 import quarterlight.visit.Statement;
-import quarterlight.visit.StatementKind;
 
 class PhrasesTest {
     private static List<Statement> wrote(String... texts) {
         return Arrays.stream(texts)
                 .map(text -> new Statement(
                         new ZoneId("hood"),
-                        StatementKind.SOUND,
+                        Facets.of(Condition.SOUND),
                         text,
                         Optional.empty(),
                         Optional.empty(),

@@ -38,8 +38,8 @@ import quarterlight.car.EnginePlace;
 import quarterlight.car.Zone;
 import quarterlight.table.ZoneTable;
 import quarterlight.units.Worded;
+import quarterlight.visit.Facets;
 import quarterlight.visit.SignKind;
-import quarterlight.visit.StatementKind;
 import quarterlight.visit.TraceKind;
 import quarterlight.visit.TrialResult;
 
@@ -85,7 +85,9 @@ class DemoDataTest {
         assertThat(column(visit, "signs.csv", "sign")).isSubsetOf(Worded.list(SignKind.class));
         assertThat(column(visit, "traces.csv", "kind")).isSubsetOf(Worded.list(TraceKind.class));
         assertThat(column(visit, "trials.csv", "result")).isSubsetOf(Worded.list(TrialResult.class));
-        assertThat(column(visit, "statements.csv", "kind")).isSubsetOf(Worded.list(StatementKind.class));
+        assertThat(column(visit, "statements.csv", "kind"))
+                .allSatisfy(
+                        word -> assertThat(Facets.ofEarlierKind(word)).as(word).isPresent());
     }
 
     @ParameterizedTest

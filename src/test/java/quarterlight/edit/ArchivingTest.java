@@ -254,12 +254,14 @@ class ArchivingTest {
                     .toList();
             assertThat(given)
                     .containsExactlyInAnyOrder(
+                            "claims",
                             "coverage",
                             "facts",
                             "features",
                             "gauge",
                             "marks",
                             "notes",
+                            "odometer",
                             "photos",
                             "pins",
                             "readings",

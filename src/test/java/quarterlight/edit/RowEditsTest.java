@@ -178,6 +178,7 @@ class RowEditsTest {
         RecordKind.all().forEach(kind -> words.put(kind.word(), kind.count(2)));
         assertThat(words.keySet())
                 .containsExactly(
+                        "claims",
                         "coverage",
                         "features",
                         "gauge",
@@ -185,6 +186,7 @@ class RowEditsTest {
                         "left-out",
                         "marks",
                         "notes",
+                        "odometer",
                         "pins",
                         "readings",
                         "signs",

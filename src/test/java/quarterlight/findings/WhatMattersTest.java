@@ -15,14 +15,16 @@ import quarterlight.table.ZoneTable;
 import quarterlight.table.list.DatePatternTable;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.visit.Basis;
+import quarterlight.visit.Condition;
+import quarterlight.visit.Facets;
 import quarterlight.visit.GaugeValue;
 import quarterlight.visit.LeftOut;
 import quarterlight.visit.Mark;
 import quarterlight.visit.MarkKind;
+import quarterlight.visit.Origin;
 import quarterlight.visit.Reading;
 import quarterlight.visit.Severity;
 import quarterlight.visit.Statement;
-import quarterlight.visit.StatementKind;
 import quarterlight.visit.VisitParts;
 
 /** Orders follow from the table in docs/methods/what-matters.md. */
@@ -47,7 +49,7 @@ class WhatMattersTest {
                 MatterWeights.V1);
     }
 
-    private void say(String zone, StatementKind kind, String text, Severity severity, Basis basis) {
+    private void say(String zone, Facets kind, String text, Severity severity, Basis basis) {
         statements.add(new Statement(
                 new ZoneId(zone),
                 kind,
@@ -79,10 +81,10 @@ class WhatMattersTest {
 
     @Test
     void severityOrdersAndEqualOnesStandInTheOrderOfTheZoneTable() {
-        say("rear-axle", StatementKind.REPLACED, "minor one", Severity.MINOR, Basis.SEEN);
-        say("roof", StatementKind.DAMAGED, "later in the table", Severity.MAJOR, Basis.SEEN);
-        say("hood", StatementKind.DAMAGED, "first in the table", Severity.MAJOR, Basis.SEEN);
-        say("engine", StatementKind.DAMAGED, "grave one", Severity.GRAVE, Basis.SEEN);
+        say("rear-axle", Facets.of(Origin.REPLACED), "minor one", Severity.MINOR, Basis.SEEN);
+        say("roof", Facets.of(Condition.DAMAGED), "later in the table", Severity.MAJOR, Basis.SEEN);
+        say("hood", Facets.of(Condition.DAMAGED), "first in the table", Severity.MAJOR, Basis.SEEN);
+        say("engine", Facets.of(Condition.DAMAGED), "grave one", Severity.GRAVE, Basis.SEEN);
         assertThat(matters())
                 .extracting(Matter::headline)
                 .containsExactly("grave one", "first in the table", "later in the table", "minor one");
@@ -90,18 +92,18 @@ class WhatMattersTest {
 
     @Test
     void whatIsOnlyToldWeighsHalfAndWhatSaysThatAllIsWellWeighsNothing() {
-        say("hood", StatementKind.WORN, "told", Severity.GRAVE, Basis.TOLD);
-        say("roof", StatementKind.WORN, "seen", Severity.MAJOR, Basis.SEEN);
-        say("engine", StatementKind.SOUND, "well", Severity.GRAVE, Basis.SEEN);
-        say("decklid", StatementKind.NOT_LOOKED_AT, "covered", Severity.GRAVE, Basis.SEEN);
-        say("cowl", StatementKind.WORN, "a note", Severity.NOTE, Basis.SEEN);
+        say("hood", Facets.of(Condition.WORN), "told", Severity.GRAVE, Basis.TOLD);
+        say("roof", Facets.of(Condition.WORN), "seen", Severity.MAJOR, Basis.SEEN);
+        say("engine", Facets.of(Condition.SOUND), "well", Severity.GRAVE, Basis.SEEN);
+        say("decklid", Facets.of(Condition.NOT_LOOKED_AT), "covered", Severity.GRAVE, Basis.SEEN);
+        say("cowl", Facets.of(Condition.WORN), "a note", Severity.NOTE, Basis.SEEN);
         assertThat(matters()).extracting(Matter::headline).containsExactly("seen", "told");
     }
 
     @Test
     void allOfOneZoneIsOneMatterWithEveryPieceOfItsEvidence() {
-        say("hood", StatementKind.WORN, "dent", Severity.MAJOR, Basis.SEEN);
-        say("hood", StatementKind.DOES_NOT_BELONG, "vent of another car", Severity.MINOR, Basis.FROM_PAPERS);
+        say("hood", Facets.of(Condition.WORN), "dent", Severity.MAJOR, Basis.SEEN);
+        say("hood", Facets.of(Origin.DOES_NOT_BELONG), "vent of another car", Severity.MINOR, Basis.FROM_PAPERS);
         assertThat(matters()).singleElement().satisfies(matter -> {
             assertThat(matter.weight()).isEqualTo(60 + 3);
             assertThat(matter.evidence())
@@ -138,14 +140,14 @@ class WhatMattersTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty()));
-        say("hood", StatementKind.DAMAGED, "dent", Severity.MAJOR, Basis.SEEN);
+        say("hood", Facets.of(Condition.DAMAGED), "dent", Severity.MAJOR, Basis.SEEN);
         assertThat(matters()).extracting(Matter::place).containsExactly("Body stamp", "Hood");
         assertThat(matters().get(0).weight()).isEqualTo(85);
     }
 
     @Test
     void aZoneLeftOutByTheInspectorIsNoMatter() {
-        say("hood", StatementKind.DAMAGED, "dent", Severity.MAJOR, Basis.SEEN);
+        say("hood", Facets.of(Condition.DAMAGED), "dent", Severity.MAJOR, Basis.SEEN);
         leftOut = List.of(LeftOut.of(new ZoneId("hood")));
         assertThat(matters()).isEmpty();
     }

@@ -13,6 +13,8 @@ import quarterlight.car.ZoneId;
 import quarterlight.rust.need.RepairNeed;
 import quarterlight.table.ZoneTable;
 import quarterlight.units.Area;
+import quarterlight.visit.Condition;
+import quarterlight.visit.Facets;
 import quarterlight.visit.Outline;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.PhotoScale;
@@ -20,7 +22,6 @@ import quarterlight.visit.PhotoScale.KnownLength;
 import quarterlight.visit.PixelPoint;
 import quarterlight.visit.Severity;
 import quarterlight.visit.Statement;
-import quarterlight.visit.StatementKind;
 import quarterlight.visit.Trace;
 import quarterlight.visit.TraceKind;
 
@@ -76,7 +77,7 @@ class RustReportTest {
         return report(drawn).zone(HOOD).orElseThrow();
     }
 
-    private static Statement says(ZoneId zone, StatementKind kind, Severity severity) {
+    private static Statement says(ZoneId zone, Facets kind, Severity severity) {
         return new Statement(
                 zone, kind, "seen so", Optional.of(severity), Optional.empty(), Optional.empty(), Optional.empty());
     }
@@ -165,7 +166,7 @@ class RustReportTest {
 
     @Test
     void aZoneNeverLookedAtIsNotAZoneWithoutRust() {
-        RustReport report = report(List.of(says(HOOD, StatementKind.NO_RUST, Severity.NOTE)));
+        RustReport report = report(List.of(says(HOOD, Facets.of(Condition.NO_RUST), Severity.NOTE)));
         ZoneRust clean = report.zone(HOOD).orElseThrow();
         assertThat(clean.lookedAt()).isTrue();
         assertThat(clean.rust()).contains(new Area(0));
@@ -249,12 +250,12 @@ class RustReportTest {
 
     @Test
     void statedDamageSpeaksByItsSeverity() {
-        assertThat(report(List.of(says(RAIL, StatementKind.DAMAGED, Severity.GRAVE)))
+        assertThat(report(List.of(says(RAIL, Facets.of(Condition.DAMAGED), Severity.GRAVE)))
                         .zone(RAIL)
                         .orElseThrow()
                         .need())
                 .contains(RepairNeed.STRUCTURAL);
-        assertThat(report(List.of(says(HOOD, StatementKind.DAMAGED, Severity.MAJOR)))
+        assertThat(report(List.of(says(HOOD, Facets.of(Condition.DAMAGED), Severity.MAJOR)))
                         .zone(HOOD)
                         .orElseThrow()
                         .need())

@@ -14,8 +14,14 @@ import quarterlight.units.ThicknessUnit;
 import quarterlight.units.Worded;
 import quarterlight.visit.Basis;
 import quarterlight.visit.CameraId;
+import quarterlight.visit.Certainty;
+import quarterlight.visit.Claim;
+import quarterlight.visit.Claimant;
 import quarterlight.visit.ClockSetting;
+import quarterlight.visit.Condition;
 import quarterlight.visit.CoverageWish;
+import quarterlight.visit.DistanceUnit;
+import quarterlight.visit.Facets;
 import quarterlight.visit.Feature;
 import quarterlight.visit.GaugeCheck;
 import quarterlight.visit.GaugeMode;
@@ -23,11 +29,15 @@ import quarterlight.visit.GaugeMoment;
 import quarterlight.visit.GaugeSurface;
 import quarterlight.visit.GaugeValue;
 import quarterlight.visit.HiddenRegion;
+import quarterlight.visit.Judgment;
 import quarterlight.visit.LeftOut;
 import quarterlight.visit.Mark;
 import quarterlight.visit.MarkKind;
 import quarterlight.visit.MarkStage;
 import quarterlight.visit.NoteShape;
+import quarterlight.visit.OdometerFigure;
+import quarterlight.visit.OdometerSource;
+import quarterlight.visit.Origin;
 import quarterlight.visit.Outline;
 import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoId;
@@ -36,12 +46,15 @@ import quarterlight.visit.PhotoScale;
 import quarterlight.visit.Pin;
 import quarterlight.visit.PixelPoint;
 import quarterlight.visit.Reading;
+import quarterlight.visit.RecordId;
 import quarterlight.visit.Recorded;
+import quarterlight.visit.SaidBy;
+import quarterlight.visit.SaidSize;
 import quarterlight.visit.Severity;
 import quarterlight.visit.Sign;
 import quarterlight.visit.SignKind;
 import quarterlight.visit.Statement;
-import quarterlight.visit.StatementKind;
+import quarterlight.visit.StatementDetails;
 import quarterlight.visit.Trace;
 import quarterlight.visit.TraceKind;
 import quarterlight.visit.Trial;
@@ -140,7 +153,13 @@ final class RandomEdits {
                     case "marks" -> Optional.of(mark(someOf(photo)));
                     case "trials" ->
                         Optional.of(new Trial(
-                                "horn", word(TrialResult.class), maybe(decimal()), text(), maybe(zone()), text()));
+                                "horn",
+                                word(TrialResult.class),
+                                maybe(decimal()),
+                                text(),
+                                maybe(zone()),
+                                text(),
+                                random.nextBoolean()));
                     case "statements" -> Optional.of(statement(someOf(photo), visit));
                     case "features" ->
                         Optional.of(new Feature(
@@ -155,6 +174,8 @@ final class RandomEdits {
                     case "coverage" -> Optional.of(new CoverageWish(maybe(zone()), "spots", random.nextInt(9)));
                     case "left-out" ->
                         Optional.of(someOf(photo).map(LeftOut::of).orElseGet(() -> LeftOut.of(zone())));
+                    case "claims" -> Optional.of(claim(someOf(photo)));
+                    case "odometer" -> Optional.of(figure());
                     default -> throw new IllegalStateException(kind.word());
                 };
         return (Optional<T>) value;
@@ -167,18 +188,58 @@ final class RandomEdits {
                 .toList();
         return new Statement(
                 zone(),
-                word(StatementKind.class),
+                facets(),
                 any(TEXTS),
                 maybe(word(Severity.class)),
                 maybe(word(Basis.class)),
                 first,
                 moment(),
-                more);
+                more,
+                new StatementDetails(
+                        text(),
+                        maybe(word(Certainty.class)),
+                        word(SaidBy.class),
+                        maybe(new SaidSize("4 in")),
+                        random.nextBoolean(),
+                        maybe(new RecordId(1))));
+    }
+
+    private Facets facets() {
+        return switch (random.nextInt(3)) {
+            case 0 -> Facets.of(word(Origin.class));
+            case 1 -> Facets.of(word(Condition.class));
+            default -> new Facets(Optional.of(word(Origin.class)), Optional.of(word(Condition.class)));
+        };
+    }
+
+    private Claim claim(Optional<PhotoId> photo) {
+        return new Claim(
+                "never \"welded\" " + any(TEXTS),
+                word(Claimant.class),
+                maybe(zone()),
+                text(),
+                maybe(date("1971")),
+                text(),
+                photo,
+                maybe(word(Judgment.class)),
+                random.nextBoolean());
+    }
+
+    private OdometerFigure figure() {
+        return new OdometerFigure(
+                new BigDecimal(random.nextInt(1_000_000)),
+                word(DistanceUnit.class),
+                word(OdometerSource.class),
+                maybe(date("1971-02")),
+                random.nextBoolean(),
+                text());
     }
 
     private Reading reading() {
         GaugeValue value =
-                switch (random.nextInt(4)) {
+                switch (random.nextInt(5)) {
+                    case 4 ->
+                        new GaugeValue.Range(new BigDecimal("4"), new BigDecimal("5.5"), word(ThicknessUnit.class));
                     case 0 -> new GaugeValue.NoMetal();
                     case 1 -> new GaugeValue.OverRange();
                     default -> measured();
@@ -191,7 +252,8 @@ final class RandomEdits {
                 maybe(point()),
                 maybe(word(GaugeMode.class)),
                 text(),
-                text());
+                text(),
+                random.nextBoolean());
     }
 
     private GaugeCheck check() {

@@ -10,9 +10,11 @@ import java.util.Random;
 import quarterlight.car.ZoneId;
 import quarterlight.visit.CameraId;
 import quarterlight.visit.ClockSetting;
+import quarterlight.visit.Condition;
+import quarterlight.visit.Facets;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.Statement;
-import quarterlight.visit.StatementKind;
+import quarterlight.visit.StatementDetails;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.row.RecordKind;
 
@@ -38,13 +40,14 @@ final class ReleasedSchema {
             }
             Statement twice = new Statement(
                     new ZoneId("roof"),
-                    StatementKind.PITTED,
+                    Facets.of(Condition.PITTED),
                     "shown by both photos",
                     Optional.empty(),
                     Optional.empty(),
                     Optional.of(new PhotoId(2)),
                     Optional.empty(),
-                    List.of(new PhotoId(1)));
+                    List.of(new PhotoId(1)),
+                    StatementDetails.NONE);
             store.edit("add a statement of two photos", tx -> tx.add(RecordKind.STATEMENTS, twice));
         }
         Files.copy(visit.resolve("visit.db"), Path.of(args[1]));

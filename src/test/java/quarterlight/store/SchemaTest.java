@@ -20,14 +20,22 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import quarterlight.visit.Claimant;
 import quarterlight.visit.PhotoId;
+import quarterlight.visit.StatementDetails;
 import quarterlight.visit.VisitChoices;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.fact.FactDraft;
+import quarterlight.visit.fact.Facts;
+import quarterlight.visit.row.CellRefused;
 import quarterlight.visit.row.RecordKind;
 
 /** Older and newer schemas, files of others, and damaged files. */
 class SchemaTest {
+    /** The first schema with claims of their own. */
+    private static final int CLAIMS_SCHEMA = 6;
+
     private static final String NEXT = "CREATE TABLE later (id INTEGER PRIMARY KEY, text TEXT) STRICT;"
             + "INSERT INTO later (text) SELECT car FROM visit;";
 
@@ -60,6 +68,17 @@ class SchemaTest {
         assertThat(kindsOf(version))
                 .allSatisfy(kind -> assertThat(kind.of(read)).as(kind.word()).hasSizeGreaterThanOrEqualTo(3));
         assertThat(read.clocks()).hasSize(1);
+        if (version < CLAIMS_SCHEMA) {
+            assertThat(read.claims()).singleElement().satisfies(row -> {
+                assertThat(row.value().text())
+                        .isEqualTo(SampleVisit.fullFacts().claimed().orElseThrow());
+                assertThat(row.value().by()).isEqualTo(Claimant.SELLER);
+            });
+            assertThat(read.statements()).allSatisfy(row -> {
+                assertThat(row.value().details()).isEqualTo(StatementDetails.NONE);
+                assertThat(row.value().what().words()).doesNotContain("as built");
+            });
+        }
         assertThat(read.statements())
                 .filteredOn(row -> row.value().photos().equals(List.of(new PhotoId(2), new PhotoId(1))))
                 .as("statements of several photos")
@@ -71,13 +90,17 @@ class SchemaTest {
     }
 
     /** What a visit of an older schema could not hold is the usual. */
-    private static VisitFacts factsOf(int version) {
-        VisitFacts full = SampleVisit.fullFacts();
-        return version < 2 ? full.with(VisitChoices.USUAL) : full;
+    private static VisitFacts factsOf(int version) throws CellRefused {
+        FactDraft full = FactDraft.of(SampleVisit.fullFacts());
+        if (version < CLAIMS_SCHEMA) {
+            full.put(Facts.CLAIMED, Optional.empty());
+        }
+        return version < 2 ? full.facts().with(VisitChoices.USUAL) : full.facts();
     }
 
     private static List<RecordKind<?>> kindsOf(int version) {
-        return RecordKind.all().subList(0, version < 2 ? 9 : RecordKind.all().size());
+        int kinds = RecordKind.all().size();
+        return RecordKind.all().subList(0, version < 2 ? 9 : version < CLAIMS_SCHEMA ? kinds - 2 : kinds);
     }
 
     private Path released(int version) throws IOException {

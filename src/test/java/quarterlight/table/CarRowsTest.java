@@ -1,7 +1,6 @@
 package quarterlight.table;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static quarterlight.table.RowKind.of;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -34,7 +33,7 @@ class CarRowsTest {
             heater,works,hot,| column value | not a number
             """)
     void aBadTrialIsRefusedAtItsCell(String row, String column, String reason) throws Exception {
-        assertThat(refusal(of(RecordKind.TRIALS), "item,result,value,unit\n" + row + "\n"))
+        assertThat(refusal(RowKind.of(RecordKind.TRIALS), "item,result,value,unit\n" + row + "\n"))
                 .contains(column)
                 .contains(reason);
     }
@@ -44,12 +43,12 @@ class CarRowsTest {
             delimiter = '|',
             textBlock =
                     """
-            roof,good,x,| column kind | none of as built, sound
+            roof,good,x,| column kind | none of as built, original, replaced
             roof,sound,,| column text | the cell is empty
             roof,sound,x,severe| column severity | none of note, minor, major, grave
             """)
     void aBadStatementIsRefusedAtItsCell(String row, String column, String reason) throws Exception {
-        assertThat(refusal(of(RecordKind.STATEMENTS), "zone,kind,text,severity\n" + row + "\n"))
+        assertThat(refusal(RowKind.of(RecordKind.STATEMENTS), "zone,kind,text,severity\n" + row + "\n"))
                 .contains(column)
                 .contains(reason);
     }
@@ -64,17 +63,17 @@ class CarRowsTest {
             lamps,12/04/1971,1972| column from | 1971-04-12
             """)
     void aBadFeatureIsRefusedAtItsCell(String row, String column, String reason) throws Exception {
-        assertThat(refusal(of(RecordKind.FEATURES), "feature,from,to\n" + row + "\n"))
+        assertThat(refusal(RowKind.of(RecordKind.FEATURES), "feature,from,to\n" + row + "\n"))
                 .contains(column)
                 .contains(reason);
     }
 
     @Test
     void aBadMarkIsRefusedAtItsCell() throws Exception {
-        assertThat(refusal(of(RecordKind.MARKS), "part,kind,text,stage\nblock,forging,A247,\n"))
+        assertThat(refusal(RowKind.of(RecordKind.MARKS), "part,kind,text,stage\nblock,forging,A247,\n"))
                 .contains("column kind")
                 .contains("vin, plate");
-        assertThat(refusal(of(RecordKind.MARKS), "part,kind,text,stage\nblock,casting,A247,forged\n"))
+        assertThat(refusal(RowKind.of(RecordKind.MARKS), "part,kind,text,stage\nblock,casting,A247,forged\n"))
                 .contains("column stage");
     }
 }

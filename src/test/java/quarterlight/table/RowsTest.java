@@ -1,7 +1,6 @@
 package quarterlight.table;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static quarterlight.table.RowKind.of;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -53,57 +52,59 @@ class RowsTest {
     static List<Arguments> goodTables() {
         return List.of(
                 Arguments.of(
-                        of(RecordKind.READINGS),
+                        RowKind.of(RecordKind.READINGS),
                         lines(
-                                "zone,value,unit,time,spot,view,x,y,mode,exclude,note",
+                                "zone,value,unit,time,spot,view,x,y,mode,exclude,note,private",
                                 "roof,4.50,mil,2026-05-02T10:15,a,top,0.5,0.25,magnetic,,\"says \"\"so\"\"",
-                                "and so\"",
-                                "hood,none,,,,,,,,,",
-                                "hood,over,um,2026-05-02T10:15:30.5,,,,,eddy,slipped,")),
+                                "and so\",yes",
+                                "hood,none,,,,,,,,,,",
+                                "hood,4-5.5,mil,,,,,,,,,no",
+                                "hood,over,um,2026-05-02T10:15:30.5,,,,,eddy,slipped,,")),
                 Arguments.of(
-                        of(RecordKind.GAUGE),
+                        RowKind.of(RecordKind.GAUGE),
                         lines(
                                 "when,on,nominal,shown,unit,nominal_tolerance,gauge_tolerance_percent,gauge_tolerance_um,note",
                                 "before,bare,0,-0.1,mil,0.1,3,2.5,",
                                 "after,shim,9.8,9.7,mil,0.3,,,\"cold, outside\"",
                                 "after,bare,,1,um,,,,")),
                 Arguments.of(
-                        of(RecordKind.PINS),
+                        RowKind.of(RecordKind.PINS),
                         lines(
                                 "photo,zone,at,view,x,y,shows,caption,mark",
                                 "one.jpg,roof,,top,0.1,0.9,dent,A dent,",
                                 "e5e5e5e5,hood,,,,,,,",
                                 "walk.mp4,hood,3.25,,,,,,block")),
                 Arguments.of(
-                        of(RecordKind.SIGNS),
+                        RowKind.of(RecordKind.SIGNS),
                         "zone,sign,seen,for,photo,note\nroof,overspray,yes,,one.jpg,\nroof,weak-magnet,no,hood,,n\n"),
                 Arguments.of(
-                        of(RecordKind.TRACES),
+                        RowKind.of(RecordKind.TRACES),
                         lines(
                                 "photo,kind,outline,scale,zone,patch,note",
                                 "one.jpg,surface,\"POLYGON ((10 10, 60.5 10, 60 80, 10 10), (20 15, 30 15, 30 20, 20 15))\",length:0 0 100.25 0:50,hood,p1,",
                                 "two.jpg,hole,\"POLYGON((1 1,2 1,2 2,1 1))\",rectangle:0 0 10 0 10 5 0 5:85.60 x 53.98,,,")),
                 Arguments.of(
-                        of(RecordKind.MARKS),
+                        RowKind.of(RecordKind.MARKS),
                         lines(
                                 "part,kind,text,stage,pattern,expected,zone,view,x,y,photo,note,lead_days",
                                 "block,casting,A ?4 7,cast,letter-day-year,A247,engine,bay,0.4,0.5,one.jpg,,45")),
                 Arguments.of(
-                        of(RecordKind.TRIALS),
-                        "item,result,value,unit,zone,note\nheater,works with a fault,,,,slow\noil pressure,works,42,psi,engine,\n"),
+                        RowKind.of(RecordKind.TRIALS),
+                        "item,result,value,unit,zone,note,private\nheater,works with a fault,,,,slow,\n"
+                                + "oil pressure,works,42,psi,engine,,yes\ntread,7.5,,mm,,,\nsmoke,heavy,,,,blue,no\n"),
                 Arguments.of(
-                        of(RecordKind.STATEMENTS),
+                        RowKind.of(RecordKind.STATEMENTS),
                         lines(
-                                "zone,kind,text,severity,basis,photo,at",
-                                "roof,no rust,None seen.,note,seen,one.jpg,",
-                                "roof,leaking,Drips.,minor,seen,walk.mp4,1.5",
-                                "hood,pitted,Shown thrice.,,seen,two.jpg|d4d4d4d40000|one.jpg,",
-                                "hood,added coating,\"Brushed on, thick\",major,heard or smelled,,")),
+                                "zone,text,origin,condition,part,severity,certainty,said_by,basis,size,photo,at,private,withdraws",
+                                "roof,None seen.,,no rust,,note,,,seen,,one.jpg,,,",
+                                "roof,Drips.,replaced,leaking,drip rail,minor,likely,seller,seen,4 in,walk.mp4,1.5,yes,",
+                                "hood,Shown thrice.,,pitted,,,,,seen,palm,two.jpg|d4d4d4d40000|one.jpg,,no,2",
+                                "hood,\"Brushed on, thick\",,added coating,,major,guess,other,heard or smelled,,,,,")),
                 Arguments.of(
-                        of(RecordKind.FEATURES),
+                        RowKind.of(RecordKind.FEATURES),
                         "feature,from,to,fitted,zone,note\nside lamps,1970-08,1971,yes,hood,\ntwo-piece vent,1970,1970-12-31,,,\n"),
                 Arguments.of(
-                        of(RecordKind.PHOTO_NOTES),
+                        RowKind.of(RecordKind.PHOTO_NOTES),
                         lines(
                                 "photo,shape,points,text,scale,at",
                                 "one.jpg,arrow,\"10.5 20, 30 40\",bent,,",
@@ -111,15 +112,27 @@ class RowsTest {
                                 "one.jpg,text,\"5 5\",\"two\nlines, <b>\",,",
                                 "walk.mp4,box,\"1 1, 90 80\",,,2.25")),
                 Arguments.of(
-                        of(RecordKind.HIDDEN),
+                        RowKind.of(RecordKind.HIDDEN),
                         lines(
                                 "photo,outline,why",
                                 "one.jpg,\"POLYGON ((10 10, 60.5 10, 60 80, 10 10), (20 15, 30 15, 30 20, 20 15))\",plate",
                                 "walk.mp4,\"POLYGON ((0 0, 5 0, 5 5, 0 0))\",")),
                 Arguments.of(
+                        RowKind.of(RecordKind.CLAIMS),
+                        lines(
+                                "text,by,zone,part,date,about,photo,judged,private",
+                                "never welded,seller,roof,gutter,2025-11,body,one.jpg,contradicted,yes",
+                                "one owner,papers,,,,,,,")),
+                Arguments.of(
+                        RowKind.of(RecordKind.ODOMETER),
+                        lines(
+                                "figure,unit,source,date,went_round,note",
+                                "96240,km,papers,1988,no,service book",
+                                "31088.4,mi,read,,yes,")),
+                Arguments.of(
                         new RowKind<>(RecordKind.COVERAGE, RowRule.KNOWN_EVIDENCE),
                         "evidence,want,zone\nspots,5,roof\nmark views,0,\n"),
-                Arguments.of(of(RecordKind.LEFT_OUT), "zone,photo\nroof,\n,one.jpg\n"));
+                Arguments.of(RowKind.of(RecordKind.LEFT_OUT), "zone,photo\nroof,\n,one.jpg\n"));
     }
 
     @ParameterizedTest
@@ -155,7 +168,7 @@ class RowsTest {
             roof,110,um,,side,0.1,0.5| column view | none of left, right, front
             """)
     void aBadReadingIsRefusedAtItsCell(String row, String column, String reason) {
-        assertThat(refusal(of(RecordKind.READINGS), "zone,value,unit,time,view,x,y\n" + row + "\n"))
+        assertThat(refusal(RowKind.of(RecordKind.READINGS), "zone,value,unit,time,view,x,y\n" + row + "\n"))
                 .startsWith("t.csv, line 2, ")
                 .contains(column)
                 .contains(reason);
@@ -164,7 +177,7 @@ class RowsTest {
     @Test
     void aTimeWithAnOffsetIsBroughtToTheVisitsZone() {
         TableRead<Reading> read =
-                read(of(RecordKind.READINGS), "zone,value,unit,time\nroof,1,um,2026-05-02T18:15:00+02:00\n");
+                read(RowKind.of(RecordKind.READINGS), "zone,value,unit,time\nroof,100,um,2026-05-02T18:15:00+02:00\n");
         assertThat(read.values().get(0).time()).contains(LocalDateTime.of(2026, 5, 2, 10, 15));
     }
 
@@ -181,7 +194,7 @@ class RowsTest {
             before,shim,100,,um| column shown | the cell is empty
             """)
     void aBadGaugeCheckIsRefusedAtItsCell(String row, String column, String reason) {
-        assertThat(refusal(of(RecordKind.GAUGE), "when,on,nominal,shown,unit\n" + row + "\n"))
+        assertThat(refusal(RowKind.of(RecordKind.GAUGE), "when,on,nominal,shown,unit\n" + row + "\n"))
                 .contains(column)
                 .contains(reason);
     }
@@ -203,7 +216,7 @@ class RowsTest {
             walk.mp4,roof,-1| column at | below 0
             """)
     void aBadPinIsRefusedAtItsCell(String row, String column, String reason) {
-        assertThat(refusal(of(RecordKind.PINS), "photo,zone,at\n" + row + "\n"))
+        assertThat(refusal(RowKind.of(RecordKind.PINS), "photo,zone,at\n" + row + "\n"))
                 .contains(column)
                 .contains(reason);
     }
@@ -211,7 +224,7 @@ class RowsTest {
     @Test
     void aPhotoIsFoundByNameElseByTheFirstDigitsOfItsHash() {
         TableRead<?> read = read(
-                of(RecordKind.PINS),
+                RowKind.of(RecordKind.PINS),
                 "photo,zone\nONE.JPG,roof\nE5E5E5E5,roof\n" + VisitFixture.hash("d4d4d4d4") + ",roof\n");
         assertThat(read.values()).extracting("photo").containsExactly(new PhotoId(1), new PhotoId(5), new PhotoId(4));
     }
@@ -220,7 +233,7 @@ class RowsTest {
     void aVisitWithoutPhotosSaysSo() throws IOException, TableUnreadable {
         Path file = Files.writeString(folder.resolve("t.csv"), "photo,zone\none.jpg,roof\n");
         RowContext bare = new VisitFixture().context();
-        assertThat(CsvFile.read(file, of(RecordKind.PINS), bare)
+        assertThat(CsvFile.read(file, RowKind.of(RecordKind.PINS), bare)
                         .refused()
                         .get(0)
                         .reason())
@@ -238,7 +251,7 @@ class RowsTest {
             roof,overspray,yes,tailgate| column for | has no zone tailgate
             """)
     void aBadSignIsRefusedAtItsCell(String row, String column, String reason) {
-        assertThat(refusal(of(RecordKind.SIGNS), "zone,sign,seen,for\n" + row + "\n"))
+        assertThat(refusal(RowKind.of(RecordKind.SIGNS), "zone,sign,seen,for\n" + row + "\n"))
                 .contains(column)
                 .contains(reason);
     }
@@ -271,7 +284,7 @@ class RowsTest {
             """)
     void aBadTraceIsRefusedAtItsCell(String photo, String outline, String scale, String zone, String reason) {
         String row = String.join(";", photo, "surface", outline, scale, zone == null ? "" : zone);
-        assertThat(refusal(of(RecordKind.TRACES), "photo;kind;outline;scale;zone\n" + row + "\n"))
+        assertThat(refusal(RowKind.of(RecordKind.TRACES), "photo;kind;outline;scale;zone\n" + row + "\n"))
                 .contains(reason);
     }
 
@@ -302,7 +315,7 @@ class RowsTest {
             walk.mp4;box;1 1, 9 9;;;13| column at | 12 s long
             """)
     void aBadNoteIsRefusedAtItsCell(String row, String column, String reason) {
-        assertThat(refusal(of(RecordKind.PHOTO_NOTES), "photo;shape;points;text;scale;at\n" + row + "\n"))
+        assertThat(refusal(RowKind.of(RecordKind.PHOTO_NOTES), "photo;shape;points;text;scale;at\n" + row + "\n"))
                 .contains(column)
                 .contains(reason);
     }
@@ -315,13 +328,13 @@ class RowsTest {
                 .contains("column want", "whole number");
         assertThat(refusal(new RowKind<>(RecordKind.COVERAGE, RowRule.KNOWN_EVIDENCE), "evidence,want\nspots,1001\n"))
                 .contains("0 to 1000");
-        assertThat(refusal(of(RecordKind.LEFT_OUT), "zone,photo\nroof,one.jpg\n"))
+        assertThat(refusal(RowKind.of(RecordKind.LEFT_OUT), "zone,photo\nroof,one.jpg\n"))
                 .contains("column photo", "both");
-        assertThat(refusal(of(RecordKind.LEFT_OUT), "photo,zone\n\"\",\" \"\none.jpg,roof\n"))
+        assertThat(refusal(RowKind.of(RecordKind.LEFT_OUT), "photo,zone\n\"\",\" \"\none.jpg,roof\n"))
                 .contains("both");
-        assertThat(refusal(of(RecordKind.STATEMENTS), "zone,kind,text,at\nroof,sound,x,3\n"))
+        assertThat(refusal(RowKind.of(RecordKind.STATEMENTS), "zone,kind,text,at\nroof,sound,x,3\n"))
                 .contains("column at", "name the film");
-        assertThat(refusal(of(RecordKind.MARKS), "part,kind,text,lead_days\nblock,casting,A1,-4\n"))
+        assertThat(refusal(RowKind.of(RecordKind.MARKS), "part,kind,text,lead_days\nblock,casting,A1,-4\n"))
                 .contains("column lead_days", "0 to 3650");
         assertThat(refusal(
                         new RowKind<>(
@@ -336,7 +349,7 @@ class RowsTest {
     @Test
     void bothFormsOfScaleAreRead() {
         TableRead<Trace> read = read(
-                of(RecordKind.TRACES),
+                RowKind.of(RecordKind.TRACES),
                 lines(
                         "photo;kind;outline;scale",
                         "two.jpg;hole;POLYGON ((1 1, 9 1, 9 9, 1 1));LENGTH:1 2 3.5 4:50 mm",

@@ -25,6 +25,8 @@ public final class VisitParts {
     private List<Recorded<HiddenRegion>> hidden = List.of();
     private List<Recorded<CoverageWish>> coverage = List.of();
     private List<Recorded<LeftOut>> leftOut = List.of();
+    private List<Recorded<Claim>> claims = List.of();
+    private List<Recorded<OdometerFigure>> odometer = List.of();
 
     public VisitParts(VisitFacts facts) {
         this.facts = facts;
@@ -138,6 +140,16 @@ public final class VisitParts {
         return this;
     }
 
+    public VisitParts claims(List<Recorded<Claim>> given) {
+        claims = given;
+        return this;
+    }
+
+    public VisitParts odometer(List<Recorded<OdometerFigure>> given) {
+        odometer = given;
+        return this;
+    }
+
     public VisitParts leftOut(List<Recorded<LeftOut>> given) {
         leftOut = given;
         return this;
@@ -160,6 +172,8 @@ public final class VisitParts {
                 photoNotes,
                 hidden,
                 coverage,
-                leftOut);
+                leftOut,
+                claims,
+                odometer);
     }
 }

@@ -92,8 +92,7 @@ public final class ProfileReading {
                                 + ".");
             }
         }
-        Optional<ThicknessUnit> fixed =
-                Optional.ofNullable(said.get("unit")).flatMap(word -> Worded.find(ThicknessUnit.class, word));
+        Optional<ThicknessUnit> fixed = Optional.ofNullable(said.get("unit")).flatMap(ThicknessUnit::said);
         Optional<LooseMoment.Order> order =
                 Optional.ofNullable(said.get("order")).flatMap(word -> Worded.find(LooseMoment.Order.class, word));
         if (said.containsKey("order") && order.isEmpty()) {

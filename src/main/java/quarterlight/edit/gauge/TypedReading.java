@@ -12,8 +12,7 @@ import quarterlight.visit.GaugeValue;
 
 /** A reading as it is typed, or as a gauge types it: a number with point or comma, a unit if it is not the usual one, or a word. */
 public final class TypedReading {
-    private static final Pattern NUMBER =
-            Pattern.compile("([+-]?\\d{1,7}(?:[.,]\\d{1,4})?)\\s*(mil|mils|um|\u00b5m|\u03bcm)?");
+    private static final Pattern NUMBER = Pattern.compile("([+-]?\\d{1,7}(?:[.,]\\d{1,4})?)\\s*(\\p{L}+)?");
 
     private TypedReading() {}
 
@@ -39,9 +38,12 @@ public final class TypedReading {
                     "\"" + typed.strip()
                             + "\" is no reading. Type a number, n for no metal found, or o for beyond the range.");
         }
-        ThicknessUnit unit = Optional.ofNullable(number.group(2))
-                .map(word -> word.startsWith("mil") ? ThicknessUnit.MIL : ThicknessUnit.UM)
-                .orElse(usual);
+        Optional<String> said = Optional.ofNullable(number.group(2));
+        ThicknessUnit unit = said.isEmpty()
+                ? usual
+                : ThicknessUnit.said(said.get())
+                        .orElseThrow(() -> new EditRefused(
+                                "reading", "\"" + said.get() + "\" is no unit of thickness. Type mil or um."));
         GaugeValue.Measured value =
                 new GaugeValue.Measured(new BigDecimal(number.group(1).replace(',', '.')), unit);
         if (value.thickness().um() > range.um()) {

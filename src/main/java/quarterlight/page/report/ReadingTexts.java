@@ -206,11 +206,29 @@ final class ReadingTexts {
             return measured.typed().toPlainString().replace('-', '\u2212') + "\u2009"
                     + measured.unit().word().replace("um", "\u00b5m");
         }
+        if (value instanceof GaugeValue.Range range) {
+            return range.typed().replace('-', '\u2013') + "\u2009"
+                    + range.unit().word().replace("um", "\u00b5m");
+        }
         return value instanceof GaugeValue.NoMetal ? "no metal" : "beyond the range";
+    }
+
+    private Optional<String> ranges(ZoneThickness zone) {
+        String said = car.visit().readings().stream()
+                .map(Recorded::value)
+                .filter(reading -> reading.zone().equals(zone.zone()))
+                .map(Reading::value)
+                .filter(GaugeValue.Range.class::isInstance)
+                .map(range -> value(range))
+                .collect(Collectors.joining(", "));
+        return said.isEmpty()
+                ? Optional.empty()
+                : Optional.of("Said as a range, with no part in the figures: " + said + ".");
     }
 
     private List<String> remarks(ZoneThickness zone) {
         List<String> remarks = new ArrayList<>();
+        ranges(zone).ifPresent(remarks::add);
         for (Outlier outlier : zone.outliers()) {
             remarks.add(String.format(
                     Locale.US,

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import quarterlight.car.ZoneId;
 import quarterlight.findings.Findings;
 import quarterlight.rust.EverydaySize;
@@ -49,6 +50,9 @@ final class RustTexts {
             return "Not looked at for rust.";
         }
         double mm2 = zone.rust().map(Area::mm2).orElse(0.0);
+        if (!zone.byEye().isEmpty() && zone.rust().isEmpty()) {
+            return "Seen by eye; not outlined, so without an area, a share or a grade.";
+        }
         if (mm2 == 0) {
             return "Looked for, none seen.";
         }
@@ -84,6 +88,16 @@ final class RustTexts {
     }
 
     private static String need(ZoneRust zone) {
+        return Stream.of(
+                        measuredNeed(zone),
+                        zone.needByEye()
+                                .map(need -> "Repair need by eye, not measured: " + need.word() + ".")
+                                .orElse(""))
+                .filter(sentence -> !sentence.isEmpty())
+                .collect(Collectors.joining(" "));
+    }
+
+    private static String measuredNeed(ZoneRust zone) {
         return zone.need()
                 .map(need -> "Repair need: " + need.word()
                         + (zone.advice().reasons().isEmpty()

@@ -11,11 +11,15 @@ import quarterlight.car.ZoneId;
 import quarterlight.findings.Findings;
 import quarterlight.finish.ZoneHistory;
 import quarterlight.units.Worded;
+import quarterlight.visit.Certainty;
 import quarterlight.visit.MediaKind;
 import quarterlight.visit.Photo;
 import quarterlight.visit.Recorded;
+import quarterlight.visit.SaidBy;
+import quarterlight.visit.SaidSize;
 import quarterlight.visit.Sign;
 import quarterlight.visit.Statement;
+import quarterlight.visit.StatementDetails;
 
 /** The chapter of each zone: statements, readings, likelihood, signs, rust, photos. */
 final class ZoneTexts {
@@ -83,21 +87,31 @@ final class ZoneTexts {
 
     private List<ReportContent.StatementText> statements(ZoneId zone) {
         return car.visit().statements().stream()
-                .map(Recorded::value)
-                .filter(statement -> statement.zone().equals(zone))
-                .map(this::text)
+                .filter(row -> row.value().zone().equals(zone))
+                .map(row -> text(row.value(), car.visit().isWithdrawn(row.id())))
                 .toList();
     }
 
-    private ReportContent.StatementText text(Statement statement) {
+    private ReportContent.StatementText text(Statement statement, boolean withdrawn) {
+        StatementDetails details = statement.details();
         String kind = Stream.of(
-                        Optional.of(statement.kind().word()),
+                        Optional.of(statement.what().words()),
+                        details.part(),
+                        details.size().map(SaidSize::said),
                         statement.severity().map(Worded::word),
+                        details.certainty()
+                                .filter(certainty -> certainty != Certainty.SURE)
+                                .map(Worded::word),
+                        Optional.of(details.saidBy())
+                                .filter(by -> by != SaidBy.INSPECTOR)
+                                .map(by -> "said by " + by.word()),
                         Optional.of(statement.basis().map(Worded::word).orElse("basis not stated")))
                 .flatMap(Optional::stream)
                 .collect(Collectors.joining(" \u00b7 "));
         return new ReportContent.StatementText(
-                LikelihoodTexts.words(kind), statement.text(), shots.links(statement.photos()));
+                LikelihoodTexts.words(withdrawn ? "withdrawn \u00b7 " + kind : kind),
+                statement.text(),
+                shots.links(statement.photos()));
     }
 
     private List<ReportContent.SignText> signs(ZoneId zone) {

@@ -125,6 +125,11 @@ final class StoredCells implements CellSink {
         if (value instanceof GaugeValue.Measured number) {
             text("outcome", StoredRow.MEASURED);
             measured("typed", "unit", "thickness_um", number);
+        } else if (value instanceof GaugeValue.Range range) {
+            text("outcome", StoredRow.RANGE);
+            decimal("typed", range.low());
+            decimal("typed_high", range.high());
+            word("unit", range.unit());
         } else {
             text("outcome", value instanceof GaugeValue.NoMetal ? StoredRow.NONE : StoredRow.OVER);
         }

@@ -29,6 +29,7 @@ final class StoredRow implements CellSource {
     static final String MEASURED = "measured";
     static final String NONE = "none";
     static final String OVER = "over";
+    static final String RANGE = "range";
 
     private final Row row;
 
@@ -158,6 +159,11 @@ final class StoredRow implements CellSource {
         return Optional.of(
                 switch (outcome) {
                     case MEASURED -> measured("typed", "unit");
+                    case RANGE ->
+                        new GaugeValue.Range(
+                                cell("typed", r -> r.decimal("typed")),
+                                cell("typed_high", r -> r.decimal("typed_high")),
+                                cell("unit", r -> r.word(ThicknessUnit.class, "unit")));
                     case NONE -> new GaugeValue.NoMetal();
                     case OVER -> new GaugeValue.OverRange();
                     default -> throw new CellRefused("outcome", "column outcome holds \"" + outcome + "\"");
@@ -174,5 +180,10 @@ final class StoredRow implements CellSource {
         OptionalDouble tolerance = cell("nominal_tolerance_um", r -> r.someReal("nominal_tolerance_um"));
         return Optional.of(new ShownThickness(
                 measured("nominal_typed", "nominal_unit"), measured("shown_typed", "shown_unit"), tolerance));
+    }
+
+    @Override
+    public Optional<String> older(String column) {
+        return Optional.empty();
     }
 }

@@ -270,4 +270,9 @@ public final class Cells implements CellSource {
     public Optional<ShownThickness> shownThickness(String column) throws CellRefused {
         return Optional.of(new GaugeCells(this).shown(column));
     }
+
+    @Override
+    public Optional<String> older(String column) {
+        return raw(column);
+    }
 }

@@ -124,6 +124,9 @@ public final class CellsOut implements CellSink {
         if (value instanceof GaugeValue.Measured measured) {
             decimal(column, measured.typed());
             word(GaugeCells.UNIT, measured.unit());
+        } else if (value instanceof GaugeValue.Range range) {
+            text(column, range.typed());
+            word(GaugeCells.UNIT, range.unit());
         } else {
             text(column, value instanceof GaugeValue.NoMetal ? GaugeCells.NONE : GaugeCells.OVER);
         }

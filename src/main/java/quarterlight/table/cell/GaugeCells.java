@@ -7,6 +7,8 @@ import java.math.MathContext;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import quarterlight.units.Thickness;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.visit.GaugeSurface;
@@ -21,6 +23,11 @@ final class GaugeCells {
     static final String UNIT = "unit";
     static final String SHOWN = "shown";
     static final String TOLERANCE = "nominal_tolerance";
+
+    private static final Pattern RANGE =
+            Pattern.compile("(\\d{1,6}(?:\\.\\d{1,4})?)\\s*[-\u2013]\\s*(\\d{1,6}(?:\\.\\d{1,4})?)");
+    /** Below this a number of um is more likely one of mils: a single coat of paint has 20 um or more. Common practice. */
+    private static final BigDecimal MIN_UM = BigDecimal.valueOf(12);
 
     private static final MathContext TEN_DIGITS = new MathContext(10);
 
@@ -43,22 +50,61 @@ final class GaugeCells {
         if (text.get().equals(OVER)) {
             return Optional.of(new GaugeValue.OverRange());
         }
+        Optional<GaugeValue.Range> range = range(text.get(), unit);
+        if (range.isPresent()) {
+            requirePlausible(
+                    column,
+                    new GaugeValue.Measured(range.get().low(), range.get().unit()));
+            requirePlausible(
+                    column,
+                    new GaugeValue.Measured(range.get().high(), range.get().unit()));
+            return range.map(said -> said);
+        }
         BigDecimal typed = need(column, cells.decimal(column));
         GaugeValue.Measured measured = new GaugeValue.Measured(typed, need(UNIT, unit));
-        requirePlausible(column, measured, cells.context().facts().gaugeRange());
+        requirePlausible(column, measured);
         return Optional.of(measured);
     }
 
     private Optional<ThicknessUnit> unit() throws CellRefused {
-        return cells.word(UNIT, ThicknessUnit.class);
+        Optional<String> cell = cells.raw(UNIT);
+        Optional<ThicknessUnit> unit = cell.flatMap(ThicknessUnit::said);
+        if (cell.isPresent() && unit.isEmpty()) {
+            throw new CellRefused(
+                    UNIT, Quoted.of(cell.get()) + " is none of mil, um; mils, thou and microns are read too");
+        }
+        return unit;
     }
 
-    private static void requirePlausible(String column, GaugeValue.Measured measured, Thickness range)
-            throws CellRefused {
+    /** A range as said: {@code 4-5}. */
+    private static Optional<GaugeValue.Range> range(String text, Optional<ThicknessUnit> unit) throws CellRefused {
+        Matcher m = RANGE.matcher(text);
+        if (!m.matches()) {
+            return Optional.empty();
+        }
+        BigDecimal low = new BigDecimal(m.group(1));
+        BigDecimal high = new BigDecimal(m.group(2));
+        if (low.compareTo(high) > 0) {
+            throw new CellRefused("value", Quoted.of(text) + " runs downward; write the lower number first");
+        }
+        return Optional.of(new GaugeValue.Range(low, high, need(UNIT, unit)));
+    }
+
+    private void requirePlausible(String column, GaugeValue.Measured measured) throws CellRefused {
+        Thickness range = cells.context().facts().gaugeRange();
         String shown = measured.typed().toPlainString() + " " + measured.unit().word();
         if (measured.typed().signum() < 0) {
             throw new CellRefused(
                     column, shown + " is below 0; correct the typing, or check the gauge on bare metal and read again");
+        }
+        if (measured.unit() == ThicknessUnit.UM
+                && measured.typed().signum() > 0
+                && measured.typed().compareTo(MIN_UM) < 0
+                && cells.raw("note").isEmpty()) {
+            throw new CellRefused(
+                    column,
+                    shown
+                            + " is thinner than any coat of paint; check the unit (mil?), or say in a note what it lies on");
         }
         if (measured.thickness().compareTo(range) > 0) {
             throw new CellRefused(

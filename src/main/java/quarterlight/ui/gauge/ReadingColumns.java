@@ -34,6 +34,9 @@ final class ReadingColumns {
         if (value instanceof GaugeValue.Measured measured) {
             return measured.typed().toPlainString() + "\u2009" + Format.unit(measured.unit());
         }
+        if (value instanceof GaugeValue.Range range) {
+            return range.typed() + "\u2009" + Format.unit(range.unit());
+        }
         return texts.get(value instanceof GaugeValue.NoMetal ? "gauge.no-metal" : "gauge.beyond");
     }
 }

@@ -13,12 +13,13 @@ import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.visit.Basis;
 import quarterlight.visit.CoverageWish;
+import quarterlight.visit.Facets;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.RecordId;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.Severity;
 import quarterlight.visit.Statement;
-import quarterlight.visit.StatementKind;
+import quarterlight.visit.StatementDetails;
 import quarterlight.visit.Trial;
 import quarterlight.visit.row.RecordKind;
 
@@ -37,19 +38,20 @@ final class NotesActions {
     /** Adds one statement of the same words for every zone; of the film in hand, it speaks of the moment shown. */
     void state(
             List<ZoneId> zones,
-            StatementKind kind,
+            Facets what,
             String text,
             Optional<Severity> severity,
             Optional<Basis> basis,
             Optional<PhotoId> photo,
-            List<PhotoId> more) {
+            List<PhotoId> more,
+            StatementDetails details) {
         OptionalDouble moment = visit.selection().moment();
         Optional<Double> at =
                 photo.isPresent() && photo.equals(visit.selection().photo()) && moment.isPresent()
                         ? Optional.of(moment.getAsDouble())
                         : Optional.empty();
         List<Statement> rows = zones.stream()
-                .map(zone -> new Statement(zone, kind, text, severity, basis, photo, at, more))
+                .map(zone -> new Statement(zone, what, text, severity, basis, photo, at, more, details))
                 .toList();
         visit.edit(
                 store -> {

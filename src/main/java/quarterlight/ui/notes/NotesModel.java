@@ -8,9 +8,9 @@ import quarterlight.coverage.Phrases;
 import quarterlight.coverage.TrialItem;
 import quarterlight.coverage.TrialList;
 import quarterlight.ui.kit.Listeners;
+import quarterlight.visit.Condition;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.Statement;
-import quarterlight.visit.StatementKind;
 import quarterlight.visit.Trial;
 import quarterlight.visit.VisitRecord;
 
@@ -69,7 +69,7 @@ final class NotesModel {
         List<String> all = new ArrayList<>(lists.phrases());
         visit.statements().stream()
                 .map(Recorded::value)
-                .filter(one -> notLookedAt == (one.kind() == StatementKind.NOT_LOOKED_AT))
+                .filter(one -> notLookedAt == (one.is(Condition.NOT_LOOKED_AT)))
                 .map(Statement::text)
                 .forEach(all::add);
         return Phrases.offered(all, typed);

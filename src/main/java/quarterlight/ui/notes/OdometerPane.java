@@ -14,16 +14,19 @@ import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Texts;
 import quarterlight.visit.Basis;
+import quarterlight.visit.Condition;
+import quarterlight.visit.Facets;
+import quarterlight.visit.Origin;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.Statement;
-import quarterlight.visit.StatementKind;
+import quarterlight.visit.StatementDetails;
 
 /** The odometer held against the papers and against the wear; each answer becomes a statement. Event thread only. */
 final class OdometerPane extends JPanel {
     private static final ZoneId PAPERS = new ZoneId("identity-papers");
     private static final ZoneId WEAR = new ZoneId("pedals");
-    private static final List<StatementKind> ANSWERS =
-            List.of(StatementKind.SOUND, StatementKind.DOES_NOT_BELONG, StatementKind.NOT_LOOKED_AT);
+    private static final List<Facets> ANSWERS =
+            List.of(Facets.of(Condition.SOUND), Facets.of(Origin.DOES_NOT_BELONG), Facets.of(Condition.NOT_LOOKED_AT));
 
     private final transient DeskParts parts;
     private final transient OpenVisit visit;
@@ -65,7 +68,7 @@ final class OdometerPane extends JPanel {
         words.putClientProperty("JTextField.placeholderText", texts.get("notes.odometer.tip." + name));
         JComboBox<String> answer = new JComboBox<>();
         ANSWERS.forEach(kind ->
-                answer.addItem(texts.get("notes.odometer.answer." + kind.name().toLowerCase(java.util.Locale.ROOT))));
+                answer.addItem(texts.get("notes.odometer.answer." + kind.words().replace(' ', '_'))));
         Look.named(answer, texts.get("notes.odometer." + name));
         add(answer);
         add(words, "wmin 0");
@@ -83,7 +86,7 @@ final class OdometerPane extends JPanel {
         }
     }
 
-    private void keep(String name, ZoneId zone, Basis basis, StatementKind kind, JTextField words) {
+    private void keep(String name, ZoneId zone, Basis basis, Facets kind, JTextField words) {
         if (!visit.isEditable() || words.getText().isBlank()) {
             parts.problems().remark(texts.get("notes.needs.text"));
             return;
@@ -97,9 +100,10 @@ final class OdometerPane extends JPanel {
                 kind,
                 sentence,
                 Optional.empty(),
-                Optional.of(kind == StatementKind.NOT_LOOKED_AT ? Basis.NOT_ESTABLISHED : basis),
+                Optional.of(kind.is(Condition.NOT_LOOKED_AT) ? Basis.NOT_ESTABLISHED : basis),
                 visit.selection().photo(),
-                List.of());
+                List.of(),
+                StatementDetails.NONE);
         words.setText("");
     }
 

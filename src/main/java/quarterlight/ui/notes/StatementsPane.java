@@ -24,6 +24,7 @@ import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
 import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.FacetChoice;
 import quarterlight.ui.kit.FactTable;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
@@ -31,11 +32,13 @@ import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.WordChoice;
 import quarterlight.ui.kit.ZoneField;
 import quarterlight.visit.Basis;
+import quarterlight.visit.Condition;
+import quarterlight.visit.Facets;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.Severity;
 import quarterlight.visit.Statement;
-import quarterlight.visit.StatementKind;
+import quarterlight.visit.StatementDetails;
 import quarterlight.visit.row.RecordKind;
 
 /** Statements by zone: pick zones, type, Enter; sentences of earlier visits are offered below. Event thread only. */
@@ -49,7 +52,7 @@ final class StatementsPane extends JPanel {
     private final FactTable<Recorded<Statement>> table;
     private final ZoneField zone;
     private final JTextField text = new JTextField();
-    private final WordChoice<StatementKind> kind;
+    private final FacetChoice what;
     private final WordChoice<Severity> severity;
     private final WordChoice<Basis> basis;
     private final JCheckBox photo;
@@ -67,11 +70,7 @@ final class StatementsPane extends JPanel {
         this.actions = actions;
         this.texts = parts.texts();
         this.notLookedAt = notLookedAt;
-        kind = new WordChoice<>(
-                StatementKind.class,
-                texts.get("notes.kind"),
-                Optional.empty(),
-                one -> notLookedAt == (one == StatementKind.NOT_LOOKED_AT));
+        what = new FacetChoice(texts, one -> notLookedAt == (one == Condition.NOT_LOOKED_AT));
         severity = new WordChoice<>(
                 Severity.class, texts.get("notes.severity"), Optional.of(texts.get("notes.severity.unsaid")));
         basis = new WordChoice<>(Basis.class, texts.get("notes.basis"), Optional.of(texts.get("notes.basis.unsaid")));
@@ -97,7 +96,7 @@ final class StatementsPane extends JPanel {
         List<FactTable.Column<Recorded<Statement>>> columns = new ArrayList<>();
         columns.add(column("zone", 140, s -> visit.label(s.zone())));
         if (!notLookedAt) {
-            columns.add(column("kind", 90, s -> s.kind().word()));
+            columns.add(column("what", 110, s -> s.what().words()));
         }
         columns.add(column("text", 260, Statement::text));
         if (!notLookedAt) {
@@ -123,8 +122,8 @@ final class StatementsPane extends JPanel {
         }
         entry.add(zone, "wmin 0, wrap");
         if (!notLookedAt) {
-            entry.add(kind, "split 4, growx, wmin 60");
-            entry.add(severity, "growx, wmin 60");
+            entry.add(what, "wmin 0, wrap");
+            entry.add(severity, "split 3, growx, wmin 60");
             entry.add(basis, "growx, wmin 60");
             entry.add(photo, "growx 0, wrap");
         }
@@ -233,7 +232,13 @@ final class StatementsPane extends JPanel {
             return;
         }
         Optional<Recorded<Statement>> old = table.chosen();
-        StatementKind chosen = kind.chosen().orElse(StatementKind.SOUND);
+        Optional<Facets> said = notLookedAt ? Optional.of(Facets.of(Condition.NOT_LOOKED_AT)) : what.chosen();
+        if (said.isEmpty()) {
+            parts.problems().remark(texts.get("notes.needs.what"));
+            what.ask();
+            return;
+        }
+        Facets chosen = said.get();
         if (old.isPresent()) {
             Statement before = old.get().value();
             ZoneId where = zone.zones().iterator().next();
@@ -250,7 +255,8 @@ final class StatementsPane extends JPanel {
                             shown(before).stream().findFirst().equals(before.photo())
                                     ? before.atSeconds()
                                     : Optional.empty(),
-                            rest(shown(before))));
+                            rest(shown(before)),
+                            before.details()));
         } else {
             actions.state(
                     List.copyOf(zone.zones()),
@@ -259,7 +265,8 @@ final class StatementsPane extends JPanel {
                     severity.chosen(),
                     basis.chosen(),
                     inHand().stream().findFirst(),
-                    rest(inHand()));
+                    rest(inHand()),
+                    StatementDetails.NONE);
         }
         fresh();
         zone.field().requestFocusInWindow();
@@ -284,6 +291,7 @@ final class StatementsPane extends JPanel {
         table.clearSelection();
         phrases.clearSelection();
         text.setText("");
+        what.choose(Optional.empty());
         severity.choose(Optional.empty());
         keep.setText(texts.get("notes.keep"));
     }
@@ -297,7 +305,7 @@ final class StatementsPane extends JPanel {
                 visit.selection().photos(one.photos());
             }
             text.setText(one.text());
-            kind.choose(Optional.of(one.kind()));
+            what.choose(Optional.of(one.what()));
             severity.choose(one.severity());
             basis.choose(one.basis());
             keep.setText(texts.get("notes.change"));
@@ -332,7 +340,7 @@ final class StatementsPane extends JPanel {
 
     void render() {
         table.show(visit.visit().statements().stream()
-                .filter(row -> notLookedAt == (row.value().kind() == StatementKind.NOT_LOOKED_AT))
+                .filter(row -> notLookedAt == row.value().is(Condition.NOT_LOOKED_AT))
                 .toList());
         keep.setEnabled(visit.isEditable());
         text.setEditable(visit.isEditable());

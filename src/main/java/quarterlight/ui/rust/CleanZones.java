@@ -8,8 +8,9 @@ import quarterlight.edit.RowEdits;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.visit.Basis;
+import quarterlight.visit.Condition;
+import quarterlight.visit.Facets;
 import quarterlight.visit.Statement;
-import quarterlight.visit.StatementKind;
 import quarterlight.visit.row.RecordKind;
 
 /** "Looked at and clean", which is a finding of its own. Event thread only. */
@@ -22,11 +23,11 @@ final class CleanZones {
         for (ZoneId zone : visit.selection().zones()) {
             boolean stated = visit.visit().statements().stream()
                     .anyMatch(row ->
-                            row.value().zone().equals(zone) && row.value().kind() == StatementKind.NO_RUST);
+                            row.value().zone().equals(zone) && row.value().is(Condition.NO_RUST));
             if (!stated) {
                 fresh.add(new Statement(
                         zone,
-                        StatementKind.NO_RUST,
+                        Facets.of(Condition.NO_RUST),
                         parts.texts().get("trace.clean.said"),
                         Optional.empty(),
                         Optional.of(Basis.SEEN),

@@ -126,13 +126,18 @@ final class ZonesPane extends JPanel {
             return;
         }
         ZoneRust rust = zone.get();
-        need.setText(
-                rust.need().map(known -> texts.get("rust.needs", known.word())).orElse(texts.get("rust.not-looked")));
-        boolean grave = rust.need().equals(Optional.of(RepairNeed.STRUCTURAL));
+        need.setText(rust.need()
+                .map(known -> texts.get("rust.needs", known.word()))
+                .or(() -> rust.needByEye().map(seen -> texts.get("rust.needs.by-eye", seen.word())))
+                .orElse(texts.get("rust.not-looked")));
+        boolean grave = rust.need().or(rust::needByEye).equals(Optional.of(RepairNeed.STRUCTURAL));
         need.putClientProperty(
                 "FlatLaf.style", grave ? "foreground: $quarterlight.grave" : "foreground: $Label.foreground");
         List<String> why = new ArrayList<>(List.of(rust.zone().label()));
         why.addAll(rust.advice().reasons().stream().map(ZonesPane::sentence).toList());
+        rust.byEye()
+                .forEach(seen ->
+                        why.add(texts.get("rust.by-eye", seen.statement().text())));
         why.addAll(rust.remarks());
         if (!rust.lookedAt()) {
             why.add(texts.get("rust.not-looked.why"));

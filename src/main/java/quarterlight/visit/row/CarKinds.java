@@ -3,28 +3,23 @@ package quarterlight.visit.row;
 import static quarterlight.visit.row.Field.optional;
 import static quarterlight.visit.row.Field.required;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import quarterlight.car.PartialDate;
 import quarterlight.car.ZoneId;
-import quarterlight.visit.Basis;
 import quarterlight.visit.Feature;
 import quarterlight.visit.Mark;
 import quarterlight.visit.MarkKind;
 import quarterlight.visit.MarkStage;
 import quarterlight.visit.PhotoId;
-import quarterlight.visit.Severity;
 import quarterlight.visit.Sign;
 import quarterlight.visit.SignKind;
-import quarterlight.visit.Statement;
-import quarterlight.visit.StatementKind;
 import quarterlight.visit.Trial;
 import quarterlight.visit.TrialResult;
 import quarterlight.visit.ViewPoint;
 import quarterlight.visit.VisitRecord;
 
-/** What was seen, read and tried on the car: signs, marks, trials, statements and features. */
+/** What was seen, read and tried on the car: signs, marks, trials and features. */
 final class CarKinds {
     /** Ten years: more is a slip of the hand. */
     private static final int MAX_LEAD_DAYS = 3650;
@@ -82,59 +77,40 @@ final class CarKinds {
 
     static RecordKind<Trial> trials() {
         Field<Trial, String> item = required("item", Shape.TEXT, Trial::item);
-        Field<Trial, TrialResult> result = required("result", Shape.word(TrialResult.class), Trial::result);
-        Field<Trial, BigDecimal> value = optional("value", Shape.DECIMAL, Trial::value);
+        Field<Trial, Shape.Tried> tried =
+                required("result", Shape.TRIED, trial -> new Shape.Tried(trial.result(), trial.value()));
         Field<Trial, String> unit = optional("unit", Shape.TEXT, Trial::unit);
         Field<Trial, ZoneId> zone = optional("zone", Shape.ZONE, Trial::zone);
         Field<Trial, String> note = optional("note", Shape.TEXT, Trial::note);
+        Field<Trial, Boolean> confidential =
+                optional("private", Shape.FLAG, trial -> Optional.of(trial.confidential()));
         return RecordKind.of(
                         "trials",
                         "trial",
                         VisitRecord::trials,
-                        List.of(item, result, value, unit, zone, note),
-                        in -> new Trial(
-                                in.need(item),
-                                in.need(result),
-                                in.get(value),
-                                in.get(unit),
-                                in.get(zone),
-                                in.get(note)))
-                .checked(trial -> {
-                    if (trial.unit().isPresent() && trial.value().isEmpty()) {
-                        throw new CellRefused(
-                                "value", "a unit is given without a value; give the number, or leave the unit empty");
-                    }
-                });
+                        List.of(item, tried, unit, zone, note, confidential),
+                        in -> {
+                            String name = in.need(item);
+                            Shape.Tried result = in.need(tried);
+                            return new Trial(
+                                    name,
+                                    result.result(),
+                                    result.value(),
+                                    in.get(unit),
+                                    in.get(zone),
+                                    in.get(note),
+                                    in.get(confidential).orElse(false));
+                        })
+                .checked(CarKinds::requireValue);
     }
 
-    static RecordKind<Statement> statements() {
-        Field<Statement, ZoneId> zone = required("zone", Shape.ZONE, Statement::zone);
-        Field<Statement, StatementKind> kind = required("kind", Shape.word(StatementKind.class), Statement::kind);
-        Field<Statement, String> text = required("text", Shape.TEXT, Statement::text);
-        Field<Statement, Severity> severity = optional("severity", Shape.word(Severity.class), Statement::severity);
-        Field<Statement, Basis> basis = optional("basis", Shape.word(Basis.class), Statement::basis);
-        Field<Statement, List<PhotoId>> photos = Field.<Statement, List<PhotoId>>optional(
-                        "photo", Shape.PHOTOS, statement -> Optional.of(statement.photos()))
-                .storedAs("photo_id");
-        Field<Statement, Double> at =
-                optional("at", Shape.FILM_MOMENT, Statement::atSeconds).storedAs("at_s");
-        return RecordKind.of(
-                "statements",
-                "statement",
-                VisitRecord::statements,
-                List.of(zone, kind, text, severity, basis, photos, at),
-                in -> {
-                    List<PhotoId> shownBy = in.get(photos).orElse(List.of());
-                    return new Statement(
-                            in.need(zone),
-                            in.need(kind),
-                            in.need(text),
-                            in.get(severity),
-                            in.get(basis),
-                            shownBy.stream().findFirst(),
-                            in.get(at),
-                            shownBy.stream().skip(1).toList());
-                });
+    private static void requireValue(Trial trial) throws CellRefused {
+        if (trial.value().isEmpty() && trial.unit().isPresent()) {
+            throw new CellRefused("value", "a unit is given without a value; give the number, or leave the unit empty");
+        }
+        if (trial.value().isEmpty() && trial.result() == TrialResult.MEASURED) {
+            throw new CellRefused("value", "a measured trial has a value; give the number");
+        }
     }
 
     static RecordKind<Feature> features() {

@@ -72,4 +72,7 @@ public interface CellSource {
     Optional<GaugeValue> gaugeValue(String name) throws CellRefused;
 
     Optional<ShownThickness> shownThickness(String name) throws CellRefused;
+
+    /** A column of earlier tables; empty where there is none, as in the database. */
+    Optional<String> older(String name) throws CellRefused;
 }

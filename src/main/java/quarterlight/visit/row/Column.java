@@ -1,7 +1,7 @@
 package quarterlight.visit.row;
 
-/** A column of a table by its name in the header; a required one must be there. */
-public record Column(String name, boolean required) {
+/** A column of a table by its name in the header; a required one must be there, one of earlier tables is read and never written. */
+public record Column(String name, boolean required, boolean older) {
     public Column {
         if (name.isBlank()) {
             throw new IllegalArgumentException("a column has a name");
@@ -9,10 +9,15 @@ public record Column(String name, boolean required) {
     }
 
     public static Column required(String name) {
-        return new Column(name, true);
+        return new Column(name, true, false);
     }
 
     public static Column optional(String name) {
-        return new Column(name, false);
+        return new Column(name, false, false);
+    }
+
+    /** A column of earlier tables: read, never written. */
+    public static Column older(String name) {
+        return new Column(name, false, true);
     }
 }

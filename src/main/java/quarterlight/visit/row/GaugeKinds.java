@@ -30,11 +30,13 @@ final class GaugeKinds {
         Field<Reading, GaugeMode> mode = optional("mode", Shape.word(GaugeMode.class), Reading::mode);
         Field<Reading, String> exclude = optional("exclude", Shape.TEXT, Reading::exclude);
         Field<Reading, String> note = optional("note", Shape.TEXT, Reading::note);
+        Field<Reading, Boolean> confidential =
+                optional("private", Shape.FLAG, reading -> Optional.of(reading.confidential()));
         return RecordKind.of(
                 "readings",
                 "reading",
                 VisitRecord::readings,
-                List.of(zone, value, time, spot, point, mode, exclude, note),
+                List.of(zone, value, time, spot, point, mode, exclude, note, confidential),
                 in -> new Reading(
                         in.need(zone),
                         in.need(value),
@@ -43,7 +45,8 @@ final class GaugeKinds {
                         in.get(point),
                         in.get(mode),
                         in.get(exclude),
-                        in.get(note)));
+                        in.get(note),
+                        in.get(confidential).orElse(false)));
     }
 
     static RecordKind<GaugeCheck> checks() {

@@ -5,12 +5,14 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import quarterlight.visit.Claim;
 import quarterlight.visit.CoverageWish;
 import quarterlight.visit.Feature;
 import quarterlight.visit.GaugeCheck;
 import quarterlight.visit.HiddenRegion;
 import quarterlight.visit.LeftOut;
 import quarterlight.visit.Mark;
+import quarterlight.visit.OdometerFigure;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.PhotoNote;
 import quarterlight.visit.Pin;
@@ -35,12 +37,15 @@ public final class RecordKind<T> {
     public static final RecordKind<Trace> TRACES = PhotoKinds.traces();
     public static final RecordKind<Mark> MARKS = CarKinds.marks();
     public static final RecordKind<Trial> TRIALS = CarKinds.trials();
-    public static final RecordKind<Statement> STATEMENTS = CarKinds.statements();
+    public static final RecordKind<Statement> STATEMENTS = SayKinds.statements();
     public static final RecordKind<Feature> FEATURES = CarKinds.features();
     public static final RecordKind<PhotoNote> PHOTO_NOTES = PhotoKinds.notes();
     public static final RecordKind<HiddenRegion> HIDDEN = PhotoKinds.hidden();
     public static final RecordKind<CoverageWish> COVERAGE = ChoiceKinds.coverage();
     public static final RecordKind<LeftOut> LEFT_OUT = ChoiceKinds.leftOut();
+
+    public static final RecordKind<Claim> CLAIMS = SayKinds.claims();
+    public static final RecordKind<OdometerFigure> ODOMETER = SayKinds.odometer();
 
     private final String word;
     private final String one;
@@ -135,7 +140,9 @@ public final class RecordKind<T> {
                 PHOTO_NOTES,
                 HIDDEN,
                 COVERAGE,
-                LEFT_OUT);
+                LEFT_OUT,
+                CLAIMS,
+                ODOMETER);
     }
 
     /** The kind that a command calls by this word. */

@@ -5,14 +5,19 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import quarterlight.car.PartialDate;
 import quarterlight.car.ZoneId;
 import quarterlight.units.Worded;
+import quarterlight.visit.Condition;
+import quarterlight.visit.Facets;
 import quarterlight.visit.GaugeValue;
+import quarterlight.visit.Origin;
 import quarterlight.visit.Outline;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.PhotoScale;
 import quarterlight.visit.PixelPoint;
+import quarterlight.visit.TrialResult;
 import quarterlight.visit.ViewPoint;
 
 /**
@@ -69,7 +74,7 @@ public record Shape<V>(
             CellSource::gaugeValue,
             CellSink::gaugeValue,
             value -> List.of(value, Column.required("unit")),
-            name -> List.of("outcome", "typed", "unit", "thickness_um"));
+            name -> List.of("outcome", "typed", "typed_high", "unit", "thickness_um"));
 
     public static final Shape<ShownThickness> SHOWN_THICKNESS = new Shape<>(
             CellSource::shownThickness,
@@ -84,6 +89,59 @@ public record Shape<V>(
                     "shown_unit",
                     "shown_um",
                     "nominal_tolerance_um"));
+
+    /** Origin, condition or both; tables of earlier versions have one column for the two. */
+    public static final Shape<Facets> FACETS = new Shape<>(
+            Shape::facets,
+            (out, name, value) -> {
+                value.origin().ifPresent(origin -> out.word("origin", origin));
+                value.condition().ifPresent(condition -> out.word("condition", condition));
+            },
+            origin -> List.of(origin, Column.optional("condition"), Column.older("kind")),
+            name -> List.of("origin", "condition"));
+
+    private static Optional<Facets> facets(CellSource in, String name) throws CellRefused {
+        Optional<Origin> origin = in.word("origin", Origin.class);
+        Optional<Condition> condition = in.word("condition", Condition.class);
+        Optional<String> kind = in.older("kind");
+        if (kind.isPresent() && (origin.isPresent() || condition.isPresent())) {
+            throw new CellRefused(
+                    "kind", "the earlier column kind stands beside origin or condition; give one or the other");
+        }
+        if (kind.isPresent()) {
+            return Optional.of(Facets.ofEarlierKind(kind.get())
+                    .orElseThrow(() -> new CellRefused(
+                            "kind",
+                            "\"" + kind.get() + "\" is none of as built, " + Worded.words(Origin.class) + ", "
+                                    + Worded.words(Condition.class))));
+        }
+        return origin.isEmpty() && condition.isEmpty() ? Optional.empty() : Optional.of(new Facets(origin, condition));
+    }
+
+    /** What came of a trial, with its value: a number in place of the result is a measured value. */
+    public static final Shape<Tried> TRIED = new Shape<>(
+            Shape::tried,
+            (out, name, value) -> {
+                out.word(name, value.result());
+                value.value().ifPresent(number -> out.decimal("value", number));
+            },
+            result -> List.of(result, Column.optional("value")),
+            name -> List.of(name, "value"));
+
+    /** A result and the value that was measured, if one was. */
+    public record Tried(TrialResult result, Optional<BigDecimal> value) {}
+
+    private static Optional<Tried> tried(CellSource in, String name) throws CellRefused {
+        Optional<String> said = in.text(name);
+        Optional<BigDecimal> value = in.decimal("value");
+        if (said.isPresent() && value.isEmpty() && NUMBER.matcher(said.get()).matches()) {
+            return Optional.of(new Tried(TrialResult.MEASURED, in.decimal(name)));
+        }
+        Optional<TrialResult> result = in.word(name, TrialResult.class);
+        return result.map(word -> new Tried(word, value));
+    }
+
+    private static final Pattern NUMBER = Pattern.compile("[+-]?\\d[\\d.,]*");
 
     /** One of a closed list of words. */
     public static <E extends Enum<E> & Worded> Shape<E> word(Class<E> type) {

@@ -42,7 +42,9 @@ class ReportChoicesTest {
                 visit.photoNotes(),
                 visit.hidden(),
                 visit.coverage(),
-                visit.leftOut());
+                visit.leftOut(),
+                visit.claims(),
+                visit.odometer());
     }
 
     private static String text(Path folder) throws IOException {

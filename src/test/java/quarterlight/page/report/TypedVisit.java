@@ -28,6 +28,8 @@ import quarterlight.table.list.CoverageTable;
 import quarterlight.table.list.DatePatternTable;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.visit.Basis;
+import quarterlight.visit.Condition;
+import quarterlight.visit.Facets;
 import quarterlight.visit.GaugeValue;
 import quarterlight.visit.Mark;
 import quarterlight.visit.MarkKind;
@@ -37,7 +39,6 @@ import quarterlight.visit.Pin;
 import quarterlight.visit.Reading;
 import quarterlight.visit.Severity;
 import quarterlight.visit.Statement;
-import quarterlight.visit.StatementKind;
 import quarterlight.visit.Trial;
 import quarterlight.visit.TrialResult;
 import quarterlight.visit.ViewPoint;
@@ -60,11 +61,11 @@ final class TypedVisit {
     static VisitParts parts() {
         Optional<String> none = Optional.empty();
         List<Statement> statements = new ArrayList<>();
-        statements.add(
-                statement("quarter-left", StatementKind.REPAIRED, MARKUP, Severity.MAJOR, Optional.of(new PhotoId(1))));
-        statements.add(statement("hood", StatementKind.WORN, LATIN, Severity.MINOR, Optional.empty()));
-        statements.add(statement("hood", StatementKind.WORN, FOREIGN, Severity.MINOR, Optional.empty()));
-        statements.add(statement("roof", StatementKind.NOT_LOOKED_AT, CONTROL, Severity.NOTE, Optional.empty()));
+        statements.add(statement(
+                "quarter-left", Facets.of(Condition.REPAIRED), MARKUP, Severity.MAJOR, Optional.of(new PhotoId(1))));
+        statements.add(statement("hood", Facets.of(Condition.WORN), LATIN, Severity.MINOR, Optional.empty()));
+        statements.add(statement("hood", Facets.of(Condition.WORN), FOREIGN, Severity.MINOR, Optional.empty()));
+        statements.add(statement("roof", Facets.of(Condition.NOT_LOOKED_AT), CONTROL, Severity.NOTE, Optional.empty()));
         List<Reading> readings = new ArrayList<>();
         for (String value : List.of("4.9", "5.1", "5.6", "")) {
             readings.add(new Reading(
@@ -108,7 +109,7 @@ final class TypedVisit {
     }
 
     private static Statement statement(
-            String zone, StatementKind kind, String text, Severity severity, Optional<PhotoId> photo) {
+            String zone, Facets kind, String text, Severity severity, Optional<PhotoId> photo) {
         return new Statement(
                 new ZoneId(zone), kind, text, Optional.of(severity), Optional.of(Basis.SEEN), photo, Optional.empty());
     }

@@ -12,8 +12,9 @@ import quarterlight.coverage.TrialGroup;
 import quarterlight.coverage.TrialItem;
 import quarterlight.coverage.TrialList;
 import quarterlight.rust.TestVisits;
+import quarterlight.visit.Condition;
+import quarterlight.visit.Facets;
 import quarterlight.visit.Statement;
-import quarterlight.visit.StatementKind;
 import quarterlight.visit.Trial;
 import quarterlight.visit.TrialResult;
 import quarterlight.visit.VisitParts;
@@ -49,12 +50,12 @@ class NotesModelTest {
         return new VisitParts(TestVisits.facts(BodyStyle.COUPE))
                 .trials(TestVisits.rows(List.of(trials)))
                 .statements(TestVisits.rows(List.of(
-                        said("hood", StatementKind.DAMAGED, "dented at the lip"),
-                        said("rear-seat", StatementKind.NOT_LOOKED_AT, "rear seat not removed"))))
+                        said("hood", Facets.of(Condition.DAMAGED), "dented at the lip"),
+                        said("rear-seat", Facets.of(Condition.NOT_LOOKED_AT), "rear seat not removed"))))
                 .record();
     }
 
-    private static Statement said(String zone, StatementKind kind, String text) {
+    private static Statement said(String zone, Facets kind, String text) {
         return new Statement(
                 new ZoneId(zone), kind, text, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
     }

@@ -9,8 +9,9 @@ import javax.swing.JComponent;
 import javax.swing.JTable;
 import org.junit.jupiter.api.Test;
 import quarterlight.ui.DeskRobot;
+import quarterlight.visit.Condition;
+import quarterlight.visit.Facets;
 import quarterlight.visit.Statement;
-import quarterlight.visit.StatementKind;
 import quarterlight.visit.TrialResult;
 
 /** Notes by keyboard: zones by a few letters, a sentence, Enter; trials by one letter; wishes of coverage. */
@@ -73,7 +74,7 @@ class NotesRobotTest extends DeskRobot {
         type("not-text", "mat glued down");
         robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
         until("it is kept", () -> statements().size() == 1);
-        assertThat(statements().get(0).kind()).isEqualTo(StatementKind.NOT_LOOKED_AT);
+        assertThat(statements().get(0).what()).isEqualTo(Facets.of(Condition.NOT_LOOKED_AT));
         assertThat(statements().get(0).zone().value()).isEqualTo("trunk-floor");
     }
 

@@ -26,9 +26,10 @@ import quarterlight.store.VisitStore;
 import quarterlight.task.Progress;
 import quarterlight.ui.DeskRobot;
 import quarterlight.ui.kit.view.PhotoCanvas;
+import quarterlight.visit.Condition;
+import quarterlight.visit.Facets;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.PhotoScale.KnownRectangle;
-import quarterlight.visit.StatementKind;
 import quarterlight.visit.Trace;
 import quarterlight.visit.TraceKind;
 import quarterlight.visit.VisitParts;
@@ -229,7 +230,7 @@ class RustRobotTest extends DeskRobot {
         window.table("rust-zones").selectRows(0);
         robot.pressAndReleaseKeys(KeyEvent.VK_F9);
         until("it is stated", () -> held().statements().size() == 1);
-        assertThat(held().statements().get(0).value().kind()).isEqualTo(StatementKind.NO_RUST);
+        assertThat(held().statements().get(0).value().what()).isEqualTo(Facets.of(Condition.NO_RUST));
         until("one zone less", () -> window.table("rust-zones").rowCount() == before - 1);
     }
 }

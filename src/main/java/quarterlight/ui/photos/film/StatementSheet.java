@@ -20,16 +20,17 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
 import quarterlight.edit.RowEdits;
 import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.FacetChoice;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.WordChoice;
 import quarterlight.ui.kit.ZoneField;
 import quarterlight.visit.Basis;
+import quarterlight.visit.Facets;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.Severity;
 import quarterlight.visit.Statement;
-import quarterlight.visit.StatementKind;
 import quarterlight.visit.row.RecordKind;
 
 /** Says something of the photo in hand, or of the moment of the film that is shown, without leaving it. Event thread only. */
@@ -39,7 +40,7 @@ public final class StatementSheet {
     private final OpenVisit visit;
     private final ZoneField zone;
     private final JTextField words = new JTextField();
-    private final WordChoice<StatementKind> kind;
+    private final FacetChoice what;
     private final WordChoice<Severity> severity;
     private final WordChoice<Basis> basis;
     private final JLabel trouble = new JLabel(" ");
@@ -49,7 +50,7 @@ public final class StatementSheet {
         this.visit = Objects.requireNonNull(visit, "visit");
         this.texts = parts.texts();
         this.zone = new ZoneField(parts, visit);
-        this.kind = new WordChoice<>(StatementKind.class, texts.get("notes.kind"), Optional.empty());
+        this.what = new FacetChoice(texts, one -> true);
         this.severity = new WordChoice<>(
                 Severity.class, texts.get("notes.severity"), Optional.of(texts.get("notes.severity.unsaid")));
         this.basis =
@@ -95,8 +96,8 @@ public final class StatementSheet {
         JPanel panel = new JPanel(new MigLayout("insets 16, gap 8, wrap 1, fillx", "[440!,fill]"));
         panel.add(Look.secondary(new JLabel(about)), "wmin 0");
         panel.add(zone);
-        panel.add(kind, "split 3, growx, wmin 60");
-        panel.add(severity, "growx, wmin 60");
+        panel.add(what, "wmin 0");
+        panel.add(severity, "split 2, growx, wmin 60");
         panel.add(basis, "growx, wmin 60");
         words.setName("statement-words");
         words.putClientProperty("JTextField.placeholderText", texts.get("film.words"));
@@ -140,16 +141,16 @@ public final class StatementSheet {
             (zone.zones().isEmpty() ? zone.field() : words).requestFocusInWindow();
             return false;
         }
+        Optional<Facets> said = what.chosen();
+        if (said.isEmpty()) {
+            trouble.setText(texts.get("notes.needs.what"));
+            what.ask();
+            return false;
+        }
         Optional<Double> at = moment.isPresent() ? Optional.of(moment.getAsDouble()) : Optional.empty();
         List<Statement> rows = zone.zones().stream()
-                .map(one -> new Statement(
-                        one,
-                        kind.chosen().orElse(StatementKind.SOUND),
-                        text,
-                        severity.chosen(),
-                        basis.chosen(),
-                        Optional.of(photo),
-                        at))
+                .map(one ->
+                        new Statement(one, said.get(), text, severity.chosen(), basis.chosen(), Optional.of(photo), at))
                 .toList();
         visit.edit(store -> new RowEdits(store).add(RecordKind.STATEMENTS, rows), added -> {});
         return true;

@@ -3,20 +3,27 @@ package quarterlight.visit;
 import java.util.Locale;
 import quarterlight.units.Worded;
 
-/** What a statement says of a zone. */
-public enum StatementKind implements Worded {
-    AS_BUILT,
+/** How a part or zone is; or that it was not looked at. */
+public enum Condition implements Worded {
     SOUND,
+    PRESENT,
     NO_RUST,
-    REPLACED,
-    REPAIRED,
-    DAMAGED,
-    WORN,
+    SURFACE_RUST,
+    SCALE,
     PITTED,
+    RUSTED_THROUGH,
+    WORN,
+    DAMAGED,
     LEAKING,
     MISSING,
-    DOES_NOT_BELONG,
+    REPAIRED,
+    REFINISHED,
+    FILLER,
+    REPLATED,
     ADDED_COATING,
+    BLOCKED,
+    NOISE,
+    SMELL,
     NOT_LOOKED_AT;
 
     @Override

@@ -1,0 +1,98 @@
+package quarterlight.edit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import quarterlight.car.BodyStyle;
+import quarterlight.car.Construction;
+import quarterlight.car.DriveSide;
+import quarterlight.car.EnginePlace;
+import quarterlight.car.FinishProfile;
+import quarterlight.car.Substrate;
+import quarterlight.coverage.Want;
+import quarterlight.units.ThicknessUnit;
+import quarterlight.units.Worded;
+import quarterlight.visit.Basis;
+import quarterlight.visit.Certainty;
+import quarterlight.visit.Claimant;
+import quarterlight.visit.Condition;
+import quarterlight.visit.DistanceUnit;
+import quarterlight.visit.GaugeMode;
+import quarterlight.visit.GaugeMoment;
+import quarterlight.visit.GaugeSurface;
+import quarterlight.visit.Judgment;
+import quarterlight.visit.MarkKind;
+import quarterlight.visit.MarkStage;
+import quarterlight.visit.NoteShape;
+import quarterlight.visit.OdometerSource;
+import quarterlight.visit.Origin;
+import quarterlight.visit.ReportLength;
+import quarterlight.visit.SaidBy;
+import quarterlight.visit.Severity;
+import quarterlight.visit.SignKind;
+import quarterlight.visit.TraceKind;
+import quarterlight.visit.TrialResult;
+
+/** The closed lists of words stand in the document of formats in full, in the order of the program. */
+class ClosedListsTest {
+    private static final Path DOCUMENT =
+            Path.of(System.getProperty("quarterlight.basedir", ".")).resolve("docs/formats.md");
+    private static final Pattern ROW = Pattern.compile("\\| (\\w[\\w-]*: \\w+) \\| (`.*`) \\|");
+
+    private static Map<String, List<String>> lists() {
+        Map<String, List<String>> lists = new LinkedHashMap<>();
+        lists.put("statements: origin", Worded.list(Origin.class));
+        lists.put("statements: condition", Worded.list(Condition.class));
+        lists.put("statements: severity", Worded.list(Severity.class));
+        lists.put("statements: certainty", Worded.list(Certainty.class));
+        lists.put("statements: said_by", Worded.list(SaidBy.class));
+        lists.put("statements: basis", Worded.list(Basis.class));
+        lists.put("claims: by", Worded.list(Claimant.class));
+        lists.put("claims: judged", Worded.list(Judgment.class));
+        lists.put("odometer: unit", Worded.list(DistanceUnit.class));
+        lists.put("odometer: source", Worded.list(OdometerSource.class));
+        lists.put("trials: result", Worded.list(TrialResult.class));
+        lists.put("signs: sign", Worded.list(SignKind.class));
+        lists.put("traces: kind", Worded.list(TraceKind.class));
+        lists.put("marks: kind", Worded.list(MarkKind.class));
+        lists.put("marks: stage", Worded.list(MarkStage.class));
+        lists.put("readings: mode", Worded.list(GaugeMode.class));
+        lists.put("readings: unit", Worded.list(ThicknessUnit.class));
+        lists.put("gauge: when", Worded.list(GaugeMoment.class));
+        lists.put("gauge: on", Worded.list(GaugeSurface.class));
+        lists.put("notes: shape", Worded.list(NoteShape.class));
+        lists.put("coverage: evidence", Worded.list(Want.class));
+        lists.put("facts: style", Worded.list(BodyStyle.class));
+        lists.put("facts: construction", Worded.list(Construction.class));
+        lists.put("facts: engine", Worded.list(EnginePlace.class));
+        lists.put("facts: drive", Worded.list(DriveSide.class));
+        lists.put("facts: finish", Worded.list(FinishProfile.class));
+        lists.put("facts: substrate", Worded.list(Substrate.class));
+        lists.put("facts: report", Worded.list(ReportLength.class));
+        return lists;
+    }
+
+    @Test
+    void everyClosedListIsDocumentedInFull() throws Exception {
+        Map<String, List<String>> documented = new LinkedHashMap<>();
+        for (String line : Files.readAllLines(DOCUMENT)) {
+            Matcher row = ROW.matcher(line);
+            if (row.matches()) {
+                documented.put(
+                        row.group(1),
+                        Arrays.stream(row.group(2).split(", "))
+                                .map(word -> word.replace("`", ""))
+                                .toList());
+            }
+        }
+        assertThat(documented).isEqualTo(lists());
+    }
+}
