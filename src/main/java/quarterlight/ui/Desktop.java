@@ -7,13 +7,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.function.BiFunction;
 import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.diagram.ink.Ramp;
+import quarterlight.task.Threads;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.ProgressLine;
 import quarterlight.ui.kit.SwingJobRunner;
@@ -84,11 +84,7 @@ public final class Desktop {
         Texts texts = Texts.load();
         MainFrame frame = new MainFrame(texts, closed::countDown);
         ProgressLine progress = new ProgressLine(texts);
-        ExecutorService workers = Executors.newFixedThreadPool(WORKERS, work -> {
-            Thread thread = new Thread(work, "quarterlight-worker");
-            thread.setDaemon(true);
-            return thread;
-        });
+        ExecutorService workers = Threads.pool("quarterlight-worker", WORKERS);
         ProblemDialogs problems = new ProblemDialogs(texts, frame, log);
         Thread.setDefaultUncaughtExceptionHandler(
                 (thread, failure) -> SwingUtilities.invokeLater(() -> problems.failed(failure)));

@@ -104,7 +104,7 @@ public final class PhotosScreen implements StationScreen {
         this.pinBox = new PinBox(parts, model, work, sheet::requestFocusInWindow);
         this.pinTable = new PinTable(parts, model, work);
         this.suggestions = new SuggestionWork(parts, model::suggestions);
-        this.hints = new HintWork(visit.images(), visit.times(), model::hints);
+        this.hints = new HintWork(visit.images(), visit.times(), model::hints, parts.problems()::failed);
         this.aside = new AsideMenu(texts, model, work);
         this.clocks = new ClockPanel(parts, model);
         this.actions = commandsOfStation();

@@ -3,10 +3,12 @@ package quarterlight.ui.rust;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javax.swing.SwingUtilities;
 import quarterlight.rust.plane.MaskOutlines;
 import quarterlight.rust.plane.TraceCheck;
+import quarterlight.task.LatestWork;
 import quarterlight.ui.kit.DeskParts;
-import quarterlight.ui.kit.LatestWork;
+import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.rust.draw.RustModel;
 import quarterlight.ui.rust.draw.ShareWork;
@@ -45,7 +47,8 @@ final class ShareEdits {
         }
         LatestWork.once(
                 "quarterlight-share-outlines",
-                () -> MaskOutlines.of(
+                SwingUtilities::invokeLater,
+                progress -> MaskOutlines.of(
                         answer.found(),
                         answer.question().picture().getWidth(),
                         answer.question().picture().getHeight(),
