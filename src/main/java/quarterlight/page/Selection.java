@@ -48,14 +48,14 @@ public record Selection(boolean full, Set<ZoneId> zonesLeftOut, Set<PhotoId> pho
                     .filter(zone -> zonesLeftOut.contains(zone.id()))
                     .map(Zone::label)
                     .collect(Collectors.joining("; "));
-            sentences.add(count(zonesLeftOut.size(), "zone") + " left out by the inspector's choice: " + names + ".");
+            sentences.add(count(zonesLeftOut.size(), "zone") + " left out by the inspector: " + names + ".");
         }
         if (!photosLeftOut.isEmpty()) {
-            sentences.add(count(photosLeftOut.size(), "photo") + " left out by the inspector's choice.");
+            sentences.add(count(photosLeftOut.size(), "photo") + " left out by the inspector.");
         }
         if (!full) {
             sentences.add(
-                    "A short report by the inspector's choice: of the zones, those of the things that matter most are laid out,"
+                    "A short report, as chosen by the inspector: only the zones of the most important findings are shown in detail,"
                             + " without single readings.");
         }
         return sentences;

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.function.BiFunction;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
 import quarterlight.car.ZoneCatalog;
@@ -53,6 +54,15 @@ public final class Desktop {
 
     /** Opens the window, with a visit if one is given, and waits until it is closed. Returns false at once if there is no display. */
     public boolean open(Optional<Path> visit) {
+        return open(visit, window -> {});
+    }
+
+    /** Opens the window with a visit, shows each station once and closes it. Returns false at once if there is no display. */
+    public boolean rehearse(Path visit) {
+        return open(Optional.of(visit), window -> new Rehearsal(window).begin());
+    }
+
+    private boolean open(Optional<Path> visit, Consumer<MainWindow> then) {
         if (GraphicsEnvironment.isHeadless()) {
             return false;
         }
@@ -69,7 +79,7 @@ public final class Desktop {
         }
         ZoneCatalog catalog = zones.get();
         Ramp ramp = Ramp.load();
-        SwingUtilities.invokeLater(() -> start(ready, catalog, ramp, reading, closed));
+        SwingUtilities.invokeLater(() -> start(ready, catalog, ramp, reading, closed, then));
         await(closed);
         ready.writer().shutdown();
         return true;
@@ -80,7 +90,8 @@ public final class Desktop {
             ZoneCatalog catalog,
             Ramp ramp,
             Optional<VisitReading> visit,
-            CountDownLatch closed) {
+            CountDownLatch closed,
+            Consumer<MainWindow> then) {
         Texts texts = Texts.load();
         MainFrame frame = new MainFrame(texts, closed::countDown);
         ProgressLine progress = new ProgressLine(texts);
@@ -101,6 +112,7 @@ public final class Desktop {
         MainWindow window = new MainWindow(parts, frame, progress);
         window.show();
         visit.ifPresent(window::open);
+        then.accept(window);
     }
 
     private static void await(CountDownLatch closed) {

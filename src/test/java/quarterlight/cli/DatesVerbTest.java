@@ -60,7 +60,7 @@ class DatesVerbTest {
     @Test
     void theTextNamesWhatDoesNotGoTogether() {
         assertThat(bench.run("dates", visit).done().out())
-                .contains("Built March 1971 as claimed", "What does not go together:", "Alternator, 3F14: too late")
+                .contains("Built March 1971 as claimed", "Contradictions:", "Alternator, 3F14: too late")
                 .contains("question, not proof");
     }
 

@@ -32,9 +32,9 @@ final class GaugeTexts {
                     case NOT_CHECKED ->
                         "No gauge check was made: nothing shows how far the gauge can be trusted on that day.";
                     case CANNOT_TELL ->
-                        "Checks were made, but a tolerance is not stated for all of them, so they cannot show that the gauge was"
+                        "Checks were made, but not all state a tolerance, so they cannot show that the gauge was"
                                 + " right.";
-                    case PASSED -> "Every check lies within the tolerances stated for gauge and shim.";
+                    case PASSED -> "Every check is within the tolerances stated for gauge and shim.";
                     case FAILED ->
                         "A check failed: the readings since the last good check are suspect, and the likelihoods with them.";
                 });
@@ -52,7 +52,7 @@ final class GaugeTexts {
                         line -> sentences.add(
                                 String.format(
                                         Locale.US,
-                                        "The checks give a line for correction: what is shown less %s, times %.3f. %s",
+                                        "Two-point correction from the checks: (shown value \u2212 %s) \u00d7 %.3f. %s",
                                         number(line.zeroUm()),
                                         line.factor(),
                                         corrected

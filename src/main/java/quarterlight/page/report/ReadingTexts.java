@@ -89,7 +89,7 @@ final class ReadingTexts {
                             PROFILE_PX,
                             PanelProfileDrawing.Room.PAGE);
                     String words =
-                            XmlText.escaped(name + " from its edge, along the panel from the left: " + drawing.words());
+                            XmlText.escaped(name + " in section, along the panel from the left: " + drawing.words());
                     String element = DrawnSvg.element(
                             drawing.widthPx(), drawing.heightPx(), drawing::draw, name + " from its edge");
                     return "<div class=\"whole\">"
@@ -103,8 +103,8 @@ final class ReadingTexts {
     private List<String> figures(ZoneThickness zone) {
         List<String> parts = new ArrayList<>();
         if (!zone.readable()) {
-            parts.add("The gauge cannot read what this zone is made of (" + substrate(zone)
-                    + "); what it showed is no coating thickness");
+            parts.add("The gauge cannot read this material (" + substrate(zone)
+                    + "); its readings are not coating thickness");
         }
         if (zone.meanUm().isPresent()) {
             String mean = "Mean " + length(zone.meanUm()) + " over " + count(zone.valueSpots(), "spot");
@@ -136,7 +136,7 @@ final class ReadingTexts {
                 car.visit().gaugeChecks().stream().map(Recorded::value).toList();
         return MeanUncertainty.of(zone, car.thickness().correction(), checks)
                 .filter(known -> full && zone.readable())
-                .map(known -> "with what is stated of gauge and shims the mean is known to \u00b1\u2009"
+                .map(known -> "including gauge and shim tolerances: \u00b1\u2009"
                         + length(OptionalDouble.of(known.expandedUm())) + " (95\u2009%)");
     }
 
@@ -185,7 +185,7 @@ final class ReadingTexts {
             rows.values().stream()
                     .filter(reading -> reading.exclude().isEmpty() && !reads(zone, reading))
                     .forEach(reading -> all.add("Left out: " + typed(reading)
-                            + ", because: the mode noted does not read " + substrate(zone)));
+                            + ", because the recorded mode cannot read " + substrate(zone)));
         }
         return all;
     }
@@ -214,7 +214,7 @@ final class ReadingTexts {
         for (Outlier outlier : zone.outliers()) {
             remarks.add(String.format(
                     Locale.US,
-                    "The spot at %s\u2009%s stands apart from the others (%s); it counts all the same.",
+                    "The spot at %s\u2009%s is an outlier (%s); it is counted all the same.",
                     ramp.number(outlier.um()),
                     ramp.unitName(),
                     outlier.rule() == Outlier.Rule.GRUBBS

@@ -143,7 +143,7 @@ final class ReportBuilder {
         return List.of("What was seen, measured and tried on one visit: " + photos + " photos, " + measured + ", "
                 + car.visit().marks().size() + " marks, " + car.visit().trials().size() + " trials, evidence on "
                 + chapters
-                + " zones. Every figure stands with what it rests on.");
+                + " zones. Every figure is shown with its basis.");
     }
 
     private ReportContent.MatterText matter(Matter matter, Set<String> targets) {
@@ -195,7 +195,7 @@ final class ReportBuilder {
                 .count();
         if (aside > 0) {
             sentences.add(aside + (aside == 1 ? " photo" : " photos")
-                    + " set aside by the inspector, for instance as twice the same or blurred, and not used.");
+                    + " set aside by the inspector, for example as duplicates or blurry, and not used.");
         }
         return sentences;
     }
