@@ -12,6 +12,7 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.edit.EditRefused;
 import quarterlight.file.Lasting;
+import quarterlight.file.Leftovers;
 import quarterlight.page.Paper;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
@@ -82,7 +83,7 @@ final class DemoVerb implements Verb {
                 Files.writeString(place, home + "\n");
             }
         } finally {
-            Folders.delete(folder);
+            Leftovers.delete(folder);
         }
         return Exit.DONE;
     }

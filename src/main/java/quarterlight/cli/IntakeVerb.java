@@ -166,7 +166,7 @@ final class IntakeVerb implements Verb {
     private static String report(IntakeResult result) {
         StringBuilder out = new StringBuilder();
         out.append(Shown.count(result.added(), "photo or film", "photos and films"))
-                .append(" taken in");
+                .append(" added");
         if (result.alreadyPresent() > 0) {
             out.append(", ").append(result.alreadyPresent()).append(" there already");
         }

@@ -99,7 +99,7 @@ class DatesVerbTest {
         bench.run("new", folder.resolve("bare").toString(), "--car", "Bare", "--style", "coupe")
                 .done();
         assertThat(bench.run("dates", folder.resolve("bare").toString()).done().out())
-                .contains("No build date", "No mark was read; add marks");
+                .contains("No build date", "No marks yet. Add them with: add marks");
     }
 
     @Test

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +30,8 @@ import javax.swing.JPanel;
 import javax.swing.JTable;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -42,6 +45,7 @@ import quarterlight.edit.RowKinds;
 import quarterlight.store.SampleVisit;
 import quarterlight.store.VisitStore;
 import quarterlight.table.CsvFile;
+import quarterlight.table.RowKind;
 import quarterlight.table.TableRead;
 import quarterlight.table.ZoneTable;
 import quarterlight.table.cell.RowContext;
@@ -94,10 +98,25 @@ class OneStepPerActionPropertyTest {
     private final ExecutorService workers = Threads.pool("test-worker", 2);
     private OpenVisit visit;
     private DeskParts parts;
-    private final List<String> failures = new ArrayList<>();
+    private final List<String> failures = Collections.synchronizedList(new ArrayList<>());
 
     /** One thing that a user can do. */
     private record Deed(String name, Runnable work) {}
+
+    /** A dialog that a job opens in the end has no display either. */
+    @BeforeEach
+    void noDialogs() {
+        Thread.setDefaultUncaughtExceptionHandler((thread, failure) -> {
+            if (!(failure instanceof HeadlessException)) {
+                failures.add(failure.toString());
+            }
+        });
+    }
+
+    @AfterEach
+    void dialogs() {
+        Thread.setDefaultUncaughtExceptionHandler(null);
+    }
 
     @ParameterizedTest
     @EnumSource
@@ -286,10 +305,10 @@ class OneStepPerActionPropertyTest {
         add(store, RowKinds.find(kind).orElseThrow(), file);
     }
 
-    private static <T> void add(VisitStore store, RowKinds<T> kind, Path file) throws Exception {
-        TableRead<T> read = CsvFile.read(file, kind.csv(), RowContext.of(store.read(), ZoneTable.load()));
+    private static <T> void add(VisitStore store, RowKind<T> kind, Path file) throws Exception {
+        TableRead<T> read = CsvFile.read(file, kind, RowContext.of(store.read(), ZoneTable.load()));
         assertThat(read.refused()).isEmpty();
-        new RowEdits(store).add(kind.kept(), read.values());
+        new RowEdits(store).add(kind.kind(), read.values());
     }
 
     private void open(Path path) throws Exception {
