@@ -25,7 +25,7 @@ import quarterlight.visit.VisitRecord;
 
 /** {@code dates}: every mark decoded and whether it fits, the order of the dates, features, and what does not go together. */
 final class DatesVerb implements Verb {
-    private static final int MOST_SHOWN = 3;
+    private static final int MAX_SHOWN = 3;
 
     private final Surroundings around;
 
@@ -192,8 +192,8 @@ final class DatesVerb implements Verb {
     private static void row(TextTable table, JudgedMark mark) {
         List<String> dates =
                 mark.candidates().stream().map(DateText::of).distinct().toList();
-        String shown = dates.stream().limit(MOST_SHOWN).collect(Collectors.joining("; "));
-        String more = dates.size() > MOST_SHOWN ? " and " + (dates.size() - MOST_SHOWN) + " more" : "";
+        String shown = dates.stream().limit(MAX_SHOWN).collect(Collectors.joining("; "));
+        String more = dates.size() > MAX_SHOWN ? " and " + (dates.size() - MAX_SHOWN) + " more" : "";
         table.row(
                 mark.mark().part(),
                 mark.mark().kind().word(),

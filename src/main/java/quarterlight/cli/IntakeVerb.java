@@ -24,7 +24,7 @@ import quarterlight.visit.PhotoId;
 /** {@code intake}: takes in photos and films; safe to repeat and to interrupt. */
 final class IntakeVerb implements Verb {
     /** Files left alone that are named; a card may hold a sidecar file for every photo. */
-    private static final int MOST_NAMED = 20;
+    private static final int MAX_NAMED = 20;
 
     private static final String FRAME_OF = "--frame-of";
     private static final String AT = "--at";
@@ -179,9 +179,9 @@ final class IntakeVerb implements Verb {
         if (!result.notPhotos().isEmpty()) {
             out.append("Skipped, not a photo or film: ")
                     .append(Shown.count(result.notPhotos().size(), "file", "files"))
-                    .append(result.notPhotos().size() > MOST_NAMED ? " (--json names them all)\n" : "\n");
+                    .append(result.notPhotos().size() > MAX_NAMED ? " (--json names them all)\n" : "\n");
             result.notPhotos().stream()
-                    .limit(MOST_NAMED)
+                    .limit(MAX_NAMED)
                     .forEach(file -> out.append("  ").append(file).append('\n'));
         }
         return out.toString();

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
+import quarterlight.units.Numerals;
 import quarterlight.visit.LeftOut;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.Recorded;
@@ -62,6 +63,6 @@ public record Selection(boolean full, Set<ZoneId> zonesLeftOut, Set<PhotoId> pho
     }
 
     private static String count(int number, String thing) {
-        return number + " " + thing + (number == 1 ? "" : "s");
+        return Numerals.count(number, thing, thing + "s");
     }
 }

@@ -9,6 +9,7 @@ import quarterlight.page.ThicknessRamp;
 import quarterlight.thickness.GaugeCorrection;
 import quarterlight.thickness.GaugeQuality;
 import quarterlight.thickness.GaugeVerdict;
+import quarterlight.units.Numerals;
 import quarterlight.visit.GaugeCheck;
 import quarterlight.visit.GaugeSurface;
 import quarterlight.visit.GaugeValue;
@@ -93,7 +94,7 @@ final class GaugeTexts {
     }
 
     private static String typed(GaugeValue.Measured value) {
-        return value.typed().toPlainString().replace('-', '\u2212') + "\u2009"
+        return Numerals.trueMinus(value.typed().toPlainString()) + "\u2009"
                 + value.unit().word().replace("um", "\u00b5m");
     }
 
@@ -101,7 +102,7 @@ final class GaugeTexts {
     private String number(double um) {
         double value = ramp.unit().fromUm(um);
         String digits = ramp.unitName().equals("mil") ? "%.2f" : "%.1f";
-        return String.format(Locale.US, digits, value).replace('-', '\u2212') + "\u2009" + ramp.unitName();
+        return Numerals.trueMinus(String.format(Locale.US, digits, value)) + "\u2009" + ramp.unitName();
     }
 
     private String signed(double um) {

@@ -9,6 +9,7 @@ import quarterlight.finish.EvidenceStrength;
 import quarterlight.finish.FinishReason;
 import quarterlight.finish.ZoneHistory;
 import quarterlight.page.ThicknessRamp;
+import quarterlight.units.Numerals;
 import quarterlight.units.ThicknessUnit;
 
 /** The likelihoods of a panel in words, with every reason that moved them. */
@@ -113,6 +114,6 @@ public final class LikelihoodTexts {
     }
 
     private static String signed(double log10) {
-        return String.format(Locale.US, "%+.1f", log10).replace('-', '\u2212');
+        return Numerals.trueMinus(String.format(Locale.US, "%+.1f", log10));
     }
 }

@@ -24,6 +24,7 @@ import quarterlight.thickness.MeanUncertainty;
 import quarterlight.thickness.Outlier;
 import quarterlight.thickness.Spot;
 import quarterlight.thickness.ZoneThickness;
+import quarterlight.units.Numerals;
 import quarterlight.visit.GaugeCheck;
 import quarterlight.visit.GaugeValue;
 import quarterlight.visit.Reading;
@@ -149,7 +150,7 @@ final class ReadingTexts {
     }
 
     private static String count(int number, String thing) {
-        return number + " " + thing + (number == 1 ? "" : "s");
+        return Numerals.count(number, thing, thing + "s");
     }
 
     /** Spot by spot, each reading as typed with its unit and its note. */
@@ -203,7 +204,7 @@ final class ReadingTexts {
 
     private static String value(GaugeValue value) {
         if (value instanceof GaugeValue.Measured measured) {
-            return measured.typed().toPlainString().replace('-', '\u2212') + "\u2009"
+            return Numerals.trueMinus(measured.typed().toPlainString()) + "\u2009"
                     + measured.unit().word().replace("um", "\u00b5m");
         }
         return value instanceof GaugeValue.NoMetal ? "no metal" : "beyond the range";

@@ -19,6 +19,7 @@ import quarterlight.page.PageFacts;
 import quarterlight.page.Selection;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.thickness.ZoneThickness;
+import quarterlight.units.Days;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.Trial;
 import quarterlight.visit.VisitChoices;
@@ -83,7 +84,7 @@ final class ReportBuilder {
         PageFacts.visit(car).forEach((label, text) -> facts.add(new ReportContent.Fact(label, text)));
         return new ReportContent(
                 car.visit().facts().car().name(),
-                car.visit().facts().date().map(Object::toString).orElse("date of the visit not given"),
+                car.visit().facts().date().map(Days::day).orElse("date of the visit not given"),
                 lead(zones.size()),
                 facts,
                 matters.stream().limit(MOST).map(m -> matter(m, targets)).toList(),

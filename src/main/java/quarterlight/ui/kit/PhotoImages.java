@@ -31,8 +31,8 @@ import quarterlight.visit.Sha256;
  * decoding is done in the background, what was asked for last first. Event thread only.
  */
 public final class PhotoImages {
-    private static final int MOST_IN_MEMORY = 400;
-    private static final int MOST_WAITING = 200;
+    private static final int MAX_IN_MEMORY = 400;
+    private static final int MAX_WAITING = 200;
 
     /** The last one asked for is the first one done. */
     private static final class LastFirst extends LinkedBlockingDeque<Runnable> {
@@ -54,7 +54,7 @@ public final class PhotoImages {
     private final Map<Sha256, BufferedImage> memory = new LinkedHashMap<>(64, 0.75f, true) {
         @Override
         protected boolean removeEldestEntry(Map.Entry<Sha256, BufferedImage> eldest) {
-            return size() > MOST_IN_MEMORY;
+            return size() > MAX_IN_MEMORY;
         }
     };
     private volatile Map<Sha256, Glance> coming = Map.of();
@@ -95,7 +95,7 @@ public final class PhotoImages {
 
     /** A long way scrolled leaves requests behind that nobody looks at any more. */
     private void forgetOldest() {
-        while (waiting.size() > MOST_WAITING) {
+        while (waiting.size() > MAX_WAITING) {
             if (waiting.pollLast() instanceof Fetch old) {
                 asked.remove(old.photo.sha256());
             }

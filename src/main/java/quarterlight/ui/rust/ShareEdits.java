@@ -20,8 +20,8 @@ import quarterlight.visit.row.RecordKind;
 
 /** Makes outlines of what the color brush found once the inspector confirms it, in place of the region. Event thread only. */
 final class ShareEdits {
-    private static final int LEAST_PIXELS = 12;
-    private static final int MOST_OUTLINES = 60;
+    private static final int MIN_PIXELS = 12;
+    private static final int MAX_OUTLINES = 60;
     private static final double TOLERANCE_PX = 0.8;
     private static final int PERCENT = 100;
 
@@ -52,8 +52,8 @@ final class ShareEdits {
                         answer.found(),
                         answer.question().picture().getWidth(),
                         answer.question().picture().getHeight(),
-                        LEAST_PIXELS,
-                        MOST_OUTLINES,
+                        MIN_PIXELS,
+                        MAX_OUTLINES,
                         TOLERANCE_PX),
                 found -> keep(answer, draft.get().row(), region.get(), found),
                 parts.problems()::failed);

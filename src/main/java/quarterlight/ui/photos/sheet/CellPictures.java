@@ -19,7 +19,7 @@ import quarterlight.visit.Sha256;
 /** Thumbnails brought to the size of a cell in the background, so that painting only copies pixels. Event thread only. */
 final class CellPictures {
     private static final System.Logger LOG = System.getLogger(CellPictures.class.getName());
-    private static final long MOST_PIXELS = 12_000_000;
+    private static final long MAX_PIXELS = 12_000_000;
 
     private record Key(Sha256 photo, int width, int height) {}
 
@@ -66,7 +66,7 @@ final class CellPictures {
         kept.put(key, fitted);
         pixels += area(fitted);
         var oldest = kept.entrySet().iterator();
-        while (pixels > MOST_PIXELS && oldest.hasNext()) {
+        while (pixels > MAX_PIXELS && oldest.hasNext()) {
             pixels -= area(oldest.next().getValue());
             oldest.remove();
         }
