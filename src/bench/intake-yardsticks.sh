@@ -19,7 +19,7 @@ for run in $(seq "$runs"); do
         case $kind in
         ours)
             $java -jar target/quarterlight.jar new "$work/visit" --car Any --style coupe > /dev/null
-            timed ours java -Xmx512m @target/quarterlight intake "$work/visit" "$photos" ;;
+            QUARTERLIGHT_JAVA_OPTIONS=-Xmx512m timed ours target/bin/quarterlight intake "$work/visit" "$photos" ;;
         plain) timed plain $java -cp "$classes" quarterlight.intake.PlainBench "$photos" "$work/copy" ;;
         floor) timed floor $java -cp "$classes" quarterlight.intake.FloorBench "$photos" "$work/copy" ;;
         tools)

@@ -44,7 +44,17 @@ public final class Main {
                 ZoneTable::load,
                 Main::areas,
                 Main::demoData,
-                visit -> desktop(desk, log).open(visit),
+                new Surroundings.Desk() {
+                    @Override
+                    public boolean open(Optional<Path> visit) {
+                        return desktop(desk, log).open(visit);
+                    }
+
+                    @Override
+                    public boolean rehearse(Path visit) {
+                        return desktop(desk, log).rehearse(visit);
+                    }
+                },
                 log.path(),
                 settings.resolve(DiagramEdits.OWN));
         int status = new Program(around).run(args);

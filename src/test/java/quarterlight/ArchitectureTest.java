@@ -1,5 +1,6 @@
 package quarterlight;
 
+import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
@@ -13,9 +14,9 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaConstructorCall;
 import com.tngtech.archunit.core.domain.JavaField;
+import com.tngtech.archunit.core.domain.JavaMethodCall;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.ConditionEvents;
@@ -31,6 +32,7 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.Executors;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
@@ -40,7 +42,7 @@ class ArchitectureTest {
     @TestFactory
     List<DynamicTest> everyRuleHolds() {
         JavaClasses program = new ClassFileImporter()
-                .withImportOption(new ImportOption.DoNotIncludeTests())
+                .withImportOption(location -> !location.contains("/test-classes/"))
                 .importPackages(ROOT);
         assertThat(program.contain("quarterlight.Main")).isTrue();
         List<DynamicTest> tests = Arrays.stream(ArchitectureTest.class.getDeclaredFields())
@@ -251,6 +253,26 @@ class ArchitectureTest {
             .callMethod(System.class, "currentTimeMillis")
             .because("time comes in through a java.time.Clock");
 
+    /** These make their own pools still. */
+    private static final String[] OWN_POOLS = {
+        "quarterlight.edit.IntakeWorkers", "quarterlight.edit.ContactSheet", "quarterlight.page.PageWorkers"
+    };
+
+    static final ArchRule THREADS_HAVE_ONE_HOME = noClasses()
+            .that()
+            .resideOutsideOfPackage("quarterlight.task")
+            .and(not(nameIn(OWN_POOLS)))
+            .should()
+            .callMethodWhere(new DescribedPredicate<JavaMethodCall>("make or start threads") {
+                @Override
+                public boolean test(JavaMethodCall call) {
+                    return call.getTargetOwner().isEquivalentTo(Executors.class)
+                            || call.getTargetOwner().isEquivalentTo(Thread.class)
+                                    && call.getName().equals("start");
+                }
+            })
+            .because("background work is quarterlight.task's: it names its threads, ends, and drops what was replaced");
+
     private record Only(List<String> packages) {
         ArchRule inside(String... homes) {
             return noClasses()
@@ -265,6 +287,15 @@ class ArchitectureTest {
 
     private static Only only(String... packages) {
         return new Only(List.of(packages));
+    }
+
+    private static DescribedPredicate<JavaClass> nameIn(String... names) {
+        return new DescribedPredicate<>("are one of " + String.join(", ", names)) {
+            @Override
+            public boolean test(JavaClass type) {
+                return List.of(names).contains(type.getName());
+            }
+        };
     }
 
     private static String slice(JavaClass type) {

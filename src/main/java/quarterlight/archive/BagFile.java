@@ -100,7 +100,7 @@ public final class BagFile implements AutoCloseable {
             byte[] bytes = in.readNBytes(MOST_TAG_BYTES);
             return new String(bytes, StandardCharsets.UTF_8).replaceFirst("^\uFEFF", "");
         } catch (IOException e) {
-            throw refused("is damaged at " + path + " (" + e.getMessage() + "); take another copy of the archive");
+            throw refused("is damaged at " + path + " (" + e.getMessage() + "); use another copy of the archive");
         }
     }
 

@@ -64,7 +64,7 @@ final class ZipContents implements AutoCloseable {
                     file,
                     Files.exists(file)
                             ? "is no zip file, or is cut off or damaged beyond reading (" + e.getMessage()
-                                    + "); take another copy of the archive"
+                                    + "); use another copy of the archive"
                             : "is not there; check the name");
         }
     }

@@ -41,16 +41,16 @@ final class AddForeign {
 
     static CommandSpec options(CommandSpec spec) {
         return spec.addOption(Words.text(
-                        PROFILE, "NAME", "readings from any other table, its columns as kept under this name"))
+                        PROFILE,
+                        "NAME",
+                        "add readings from a table of another program, with the columns saved under this name"))
                 .addOption(
                         Words.text(
                                 COLUMNS,
                                 "PAIRS",
-                                "names the columns once and keeps them under the profile: zone=Panel,value=Thickness,unit=um,time=Taken"))
+                                "name the columns once and save them under the profile: zone=Panel,value=Thickness,unit=um,time=Taken"))
                 .addOption(Words.text(
-                        ZONES,
-                        "PAIRS",
-                        "matches the table's names of zones once and keeps them: Bonnet=hood,Top=roof"));
+                        ZONES, "PAIRS", "match the zone names of the table once and save them: Bonnet=hood,Top=roof"));
     }
 
     static boolean isAsked(ParseResult call) {
@@ -61,7 +61,7 @@ final class AddForeign {
     TableRead<Reading> read(ParseResult call, String kind, VisitRecord visit) throws CallRefused, EditRefused {
         if (!kind.equals("readings") || !call.hasMatchedOption(PROFILE)) {
             throw new CallRefused(
-                    PROFILE + " NAME reads readings, and " + COLUMNS + " and " + ZONES + " are kept under it");
+                    PROFILE + " NAME reads readings, and " + COLUMNS + " and " + ZONES + " are saved under it");
         }
         String name = call.matchedOptionValue(PROFILE, "");
         ProfileReading profiles = new ProfileReading(around.settings());
@@ -93,8 +93,8 @@ final class AddForeign {
                 .forEach((name, row) -> refused.add(new Refused(
                         row.line(),
                         Optional.of("zone"),
-                        "nobody has said which zone \"" + name + "\" is"
-                                + row.guess().map(zone -> "; perhaps " + zone).orElse("") + ". Match it once with "
+                        "no zone is matched to \"" + name + "\" is"
+                                + row.guess().map(zone -> "; perhaps " + zone).orElse("") + ". Match it with "
                                 + ZONES
                                 + " \"" + name + "="
                                 + row.guess().map(ZoneId::value).orElse("ZONE") + "\"")));
@@ -110,11 +110,11 @@ final class AddForeign {
                     read.withoutZone().get(i).line(),
                     Optional.of("zone"),
                     "the row has no zone"
-                            + place.map(one -> "; by the photos around it likely " + one.zone() + " ("
+                            + place.map(one -> "; from photos taken near that time, probably " + one.zone() + " ("
                                             + Math.round(100 * one.share()) + " percent, "
                                             + shown(one.away()) + " from a photo pinned there)")
                                     .orElse("")
-                            + ". Write the zone into the table, or confirm such suggestions in the window"));
+                            + ". Write the zone in the table, or confirm the suggestion in the window"));
         }
         refused.sort(java.util.Comparator.comparingInt(Refused::line));
         List<TableRead.Row<Reading>> rows = read.readings().stream()

@@ -37,7 +37,7 @@ final class AddVerb implements Verb {
     @Override
     public CommandSpec spec() {
         CommandSpec spec = Words.verb(
-                        "add", "takes rows of a CSV file in; the kinds are " + String.join(", ", RowKinds.words()))
+                        "add", "add rows from a CSV file; the kinds are " + String.join(", ", RowKinds.words()))
                 .addPositional(PositionalParamSpec.builder()
                         .index("0")
                         .paramLabel("KIND")
@@ -50,7 +50,7 @@ final class AddVerb implements Verb {
                 .addPositional(Words.path(2, "FILE.csv", "the table"))
                 .addOption(OptionSpec.builder(KEEP_GOOD)
                         .type(boolean.class)
-                        .description("take the good rows in even if others are refused")
+                        .description("add the good rows even if others are refused")
                         .build());
         return AddForeign.options(spec).addOption(Words.json());
     }

@@ -31,19 +31,18 @@ final class ArchiveVerb implements Verb {
     public CommandSpec spec() {
         return Words.verb(
                         "archive",
-                        "packs the visit into one file that proves itself (BagIt 1.0 in a zip): originals, every table, the pages")
+                        "pack the visit into one self-verifying file (BagIt 1.0 in a zip): originals, all tables, the pages")
                 .addPositional(Words.visit())
                 .addPositional(Words.path(1, "FILE.zip", "the archive; must not exist yet"))
                 .addOption(OptionSpec.builder(FOR_BUYER)
                         .type(boolean.class)
-                        .description(
-                                "leave out originals, places, hidden regions and the database; make the pages anew")
+                        .description("leave out originals, places, hidden regions and the database; make new pages")
                         .build())
                 .addOption(Words.text(
                         PAPER,
                         "PAPER",
                         "of the pages for the buyer: "
-                                + Worded.words(Paper.class).replace(", ", " or ") + " (usual: a4)"))
+                                + Worded.words(Paper.class).replace(", ", " or ") + " (default: a4)"))
                 .addOption(Words.json());
     }
 

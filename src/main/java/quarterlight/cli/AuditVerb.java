@@ -29,7 +29,7 @@ final class AuditVerb implements Verb {
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("audit", "every original against its hash, the database against itself")
+        return Words.verb("audit", "check every original against its hash, and the database for consistency")
                 .addPositional(Words.path(0, "VISIT|FILE.zip", "folder of the visit, or an archive"))
                 .addOption(Words.json());
     }
@@ -157,6 +157,6 @@ final class AuditVerb implements Verb {
                 + originals.missing().size() + " missing, "
                 + originals.unreadable().size() + " that cannot be read, "
                 + Shown.count(database.size(), "fault", "faults")
-                + " in the database; take the files from an archive or from the camera's card";
+                + " in the database; get the files back from an archive or the camera's card";
     }
 }

@@ -30,15 +30,15 @@ final class ClockVerb implements Verb {
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("clock", "sets a camera's clock right, by a shift or by a photo of a clock")
+        return Words.verb("clock", "correct a camera's clock, by an amount or from a photo of a clock")
                 .addPositional(Words.visit())
-                .addOption(Words.text("--camera", "ID", "the camera, as photos prints it").toBuilder()
+                .addOption(Words.text("--camera", "ID", "camera ID, as listed by photos").toBuilder()
                         .required(true)
                         .build())
-                .addOption(Words.text("--shift", "\u00b1HH:MM:SS", "what to add to every time this camera recorded"))
+                .addOption(Words.text("--shift", "\u00b1HH:MM:SS", "amount to add to every time this camera recorded"))
                 .addOption(Words.text("--photo", "ID", "a photo of a clock: its number, file name or hash"))
                 .addOption(Words.text("--shows", "DATETIME", "the date and time that clock shows"))
-                .addOption(Words.text("--timezone", "ZONE", "the zone this camera was set to, such as America/Denver"))
+                .addOption(Words.text("--timezone", "ZONE", "time zone the camera was set to, such as America/Denver"))
                 .addOption(Words.json());
     }
 
@@ -55,7 +55,7 @@ final class ClockVerb implements Verb {
         Optional<ZoneId> zone = zone(call);
         String named = call.matchedOptionValue("--camera", "").strip();
         if (named.isEmpty()) {
-            throw new CallRefused("clock: --camera is empty; give the camera as photos prints it");
+            throw new CallRefused("clock: --camera is empty; give the camera ID as listed by photos");
         }
         CameraId camera = new CameraId(named);
         try (VisitStore store = around.visits().forEditing(Words.pathAt(call, 0))) {
@@ -107,7 +107,7 @@ final class ClockVerb implements Verb {
             around.console()
                     .print("The clock of " + setting.camera() + " is set by " + shown(setting.shift()) + " for "
                             + Shown.count(photos.size(), "photo", "photos")
-                            + "; the recorded times stay beside the corrected ones.\n");
+                            + "; the recorded times are kept with the corrected ones.\n");
         }
     }
 

@@ -40,10 +40,10 @@ final class CompareVerb implements Verb {
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("compare", "two cars side by side")
+        return Words.verb("compare", "compare two cars side by side")
                 .addPositional(Words.path(0, "A", "folder of one visit"))
                 .addPositional(Words.path(1, "B", "folder of the other"))
-                .addOption(Words.pathOption("--out", "FOLDER", "also make compare.pdf and compare.html there"))
+                .addOption(Words.pathOption("--out", "FOLDER", "also write compare.pdf and compare.html there"))
                 .addOption(Words.json());
     }
 

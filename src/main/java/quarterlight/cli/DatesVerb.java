@@ -25,7 +25,7 @@ import quarterlight.visit.VisitRecord;
 
 /** {@code dates}: every mark decoded and whether it fits, the order of the dates, features, and what does not go together. */
 final class DatesVerb implements Verb {
-    private static final int MOST_SHOWN = 3;
+    private static final int MAX_SHOWN = 3;
 
     private final Surroundings around;
 
@@ -35,12 +35,12 @@ final class DatesVerb implements Verb {
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("dates", "every mark decoded, and whether it fits")
+        return Words.verb("dates", "decode every mark and tell whether it fits the car")
                 .addPositional(Words.visit())
                 .addOption(Words.pathOption(
                         "--patterns",
                         "FILE.csv",
-                        "date patterns of one's own besides ours (name, form, example, reading)"))
+                        "your own date patterns, in addition to the built-in ones (name, form, example, reading)"))
                 .addOption(Words.json());
     }
 
@@ -149,13 +149,11 @@ final class DatesVerb implements Verb {
     }
 
     private static String table(MarksReport report) {
-        StringBuilder out = new StringBuilder(
-                report.window()
-                        .map(window -> "Built " + DateText.of(window) + " as claimed.\n\n")
-                        .orElse(
-                                "No build date and no model year is given: the dates stand, whether they fit cannot be told.\n\n"));
+        StringBuilder out = new StringBuilder(report.window()
+                .map(window -> "Built " + DateText.of(window) + " as claimed.\n\n")
+                .orElse("No build date or model year is given, so the dates cannot be judged.\n\n"));
         if (report.marks().isEmpty()) {
-            out.append("No mark was read; add marks VISIT FILE.csv takes them in.\n");
+            out.append("No marks yet. Add them with: add marks VISIT FILE.csv\n");
         } else {
             TextTable marks = new TextTable().left("part", "kind", "text", "can mean", "verdict");
             report.marks().forEach(mark -> row(marks, mark));
@@ -163,7 +161,7 @@ final class DatesVerb implements Verb {
             report.marks().forEach(mark -> out.append(reason(mark)));
         }
         if (!report.features().isEmpty()) {
-            TextTable features = new TextTable().left("feature", "goes with cars built", "fitted", "verdict");
+            TextTable features = new TextTable().left("feature", "belongs to cars built", "fitted", "verdict");
             report.features()
                     .forEach(feature -> features.row(
                             feature.feature().feature(),
@@ -177,9 +175,9 @@ final class DatesVerb implements Verb {
         }
         out.append('\n');
         if (report.contradictions().isEmpty()) {
-            out.append("Nothing read contradicts the car as claimed.\n");
+            out.append("No mark or feature contradicts the car as claimed.\n");
         } else {
-            out.append("What does not go together:\n");
+            out.append("Contradictions:\n");
             report.contradictions()
                     .forEach(c -> out.append("  ").append(c.sentence()).append('\n'));
         }
@@ -194,8 +192,8 @@ final class DatesVerb implements Verb {
     private static void row(TextTable table, JudgedMark mark) {
         List<String> dates =
                 mark.candidates().stream().map(DateText::of).distinct().toList();
-        String shown = dates.stream().limit(MOST_SHOWN).collect(Collectors.joining("; "));
-        String more = dates.size() > MOST_SHOWN ? " and " + (dates.size() - MOST_SHOWN) + " more" : "";
+        String shown = dates.stream().limit(MAX_SHOWN).collect(Collectors.joining("; "));
+        String more = dates.size() > MAX_SHOWN ? " and " + (dates.size() - MAX_SHOWN) + " more" : "";
         table.row(
                 mark.mark().part(),
                 mark.mark().kind().word(),

@@ -12,6 +12,7 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.edit.EditRefused;
 import quarterlight.file.Lasting;
+import quarterlight.file.Leftovers;
 import quarterlight.page.Paper;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
@@ -20,6 +21,7 @@ import quarterlight.table.JsonObject;
 /** {@code demo}: builds the two demo visits, their pages and their comparison. A visit that is there already is kept. */
 final class DemoVerb implements Verb {
     private static final String DESK = "--desk";
+    private static final String REHEARSE = "--rehearse";
     private static final String USUAL_FOLDER = "demo";
 
     private final Surroundings around;
@@ -30,17 +32,26 @@ final class DemoVerb implements Verb {
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("demo", "builds the two demo visits with their pages and their comparison")
-                .addPositional(Words.optionalPath(0, "FOLDER", "where to build them (usual: " + USUAL_FOLDER + ")"))
+        return Words.verb("demo", "build the two demo visits with their pages and their comparison")
+                .addPositional(Words.optionalPath(0, "FOLDER", "where to build them (default: " + USUAL_FOLDER + ")"))
                 .addOption(OptionSpec.builder(DESK)
                         .type(boolean.class)
-                        .description("then open the first in the desktop, if there is a display")
+                        .description("then open the first one in the desktop, if there is a display")
+                        .build())
+                .addOption(OptionSpec.builder(REHEARSE)
+                        .type(Path.class)
+                        .paramLabel("FILE")
+                        .description("use everything once, for the run from which the Java machine makes classes ready")
+                        .hidden(true)
                         .build())
                 .addOption(Words.json());
     }
 
     @Override
     public int run(ParseResult call) throws CallRefused, EditRefused, VisitProblem, IOException {
+        if (call.hasMatchedOption(REHEARSE)) {
+            return rehearse(call.matchedOptionValue(REHEARSE, Path.of("")));
+        }
         Path folder = call.matchedPositionalValue(0, Path.of(USUAL_FOLDER));
         boolean json = call.hasMatchedOption("--json");
         Made made = build(folder, !json);
@@ -54,13 +65,27 @@ final class DemoVerb implements Verb {
         }
         if (!made.refused.isEmpty()) {
             around.console()
-                    .complain("the demo data is not whole: " + made.refused.get(0) + " (the first of "
+                    .complain("the demo data is incomplete: " + made.refused.get(0) + " (the first of "
                             + made.refused.size() + ")");
         }
         if (call.hasMatchedOption(DESK) && !around.desk().open(Optional.of(made.visits.get(0)))) {
             say(!json, "There is no display, so the desktop was not opened.");
         }
         return made.refused.isEmpty() ? Exit.DONE : Exit.NOT_ALL;
+    }
+
+    /** The folder of {@code place} is written into it if there was a window, which tells the launcher that a start has all it needs. */
+    private int rehearse(Path place) throws CallRefused, EditRefused, VisitProblem, IOException {
+        Path folder = Files.createTempDirectory("quarterlight-rehearsal");
+        try {
+            if (around.desk().rehearse(build(folder, false).visits.get(0))) {
+                Path home = place.toAbsolutePath().getParent().toRealPath();
+                Files.writeString(place, home + "\n");
+            }
+        } finally {
+            Leftovers.delete(folder);
+        }
+        return Exit.DONE;
     }
 
     private record Made(List<Path> visits, List<Path> pages, List<String> refused) {}
@@ -70,10 +95,10 @@ final class DemoVerb implements Verb {
                 .get()
                 .orElseThrow(
                         () -> new CallRefused(
-                                "the folder demo-data is not there; call from the folder of the program, or put demo-data beside it"));
+                                "the folder demo-data is missing; put it next to the program, or run from the folder that has it"));
         Map<String, Path> sources = DemoBuild.visitsIn(data);
         if (sources.isEmpty()) {
-            throw new CallRefused(data + " holds no demo visit; take demo-data as it came with the program");
+            throw new CallRefused(data + " has no demo visit; use demo-data as it came with the program");
         }
         if (Files.exists(folder) && !Files.isDirectory(folder)) {
             throw new CallRefused(folder + " is a file; name a folder for the demo");

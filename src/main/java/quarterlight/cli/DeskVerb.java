@@ -15,7 +15,7 @@ final class DeskVerb implements Verb {
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("desk", "opens the desktop")
+        return Words.verb("desk", "open the desktop")
                 .addPositional(Words.optionalPath(0, "VISIT", "folder of the visit to open"));
     }
 

@@ -20,7 +20,7 @@ final class DiagramVerb implements Verb {
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("diagram", "says what a body diagram of your own lacks")
+        return Words.verb("diagram", "check your own body diagram and say what it lacks")
                 .addPositional(PositionalParamSpec.builder()
                         .index("0")
                         .paramLabel("check")

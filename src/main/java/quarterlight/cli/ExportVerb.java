@@ -32,12 +32,12 @@ final class ExportVerb implements Verb {
     public CommandSpec spec() {
         return Words.verb(
                         "export",
-                        "writes the visit for other programs: tables as CSV, all of it as JSON, the diagram as SVG, an XMP sidecar per photo")
+                        "export the visit for other programs: tables as CSV, everything as JSON, the diagram as SVG, an XMP sidecar for each photo")
                 .addPositional(Words.visit())
-                .addPositional(Words.path(1, "FOLDER", "where; must not exist yet"))
+                .addPositional(Words.path(1, "FOLDER", "folder to write to; must not exist yet"))
                 .addOption(OptionSpec.builder(WITH_PLACES)
                         .type(boolean.class)
-                        .description("say where photos were taken; left out otherwise")
+                        .description("include where photos were taken")
                         .build())
                 .addOption(Words.json());
     }

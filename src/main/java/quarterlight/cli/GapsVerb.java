@@ -128,7 +128,7 @@ final class GapsVerb implements Verb {
     private static String words(List<TrialItem> untried) {
         return untried.isEmpty()
                 ? ""
-                : "Without a trial of the usual list: "
+                : "Not tried, of the usual list: "
                         + untried.stream().map(TrialItem::item).collect(Collectors.joining("; ")) + ".\n"
                         + TrialList.CAUTION + "\n";
     }
@@ -146,7 +146,7 @@ final class GapsVerb implements Verb {
 
     private static String table(List<Gap> gaps) {
         if (gaps.isEmpty()) {
-            return "Nothing is missing of what a visit must bring.\n";
+            return "Nothing is missing.\n";
         }
         TextTable table =
                 new TextTable().left("zone", "lacks").right("have", "want").left("why");

@@ -43,7 +43,7 @@ final class HistoryVerb implements Verb {
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("history", "finish history of each zone and of the car: an aid, not proof")
+        return Words.verb("history", "finish history of each zone and of the car; an aid, not proof")
                 .addPositional(Words.visit())
                 .addOption(Words.json());
     }

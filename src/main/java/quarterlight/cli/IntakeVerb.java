@@ -24,7 +24,7 @@ import quarterlight.visit.PhotoId;
 /** {@code intake}: takes in photos and films; safe to repeat and to interrupt. */
 final class IntakeVerb implements Verb {
     /** Files left alone that are named; a card may hold a sidecar file for every photo. */
-    private static final int MOST_NAMED = 20;
+    private static final int MAX_NAMED = 20;
 
     private static final String FRAME_OF = "--frame-of";
     private static final String AT = "--at";
@@ -39,14 +39,14 @@ final class IntakeVerb implements Verb {
     public CommandSpec spec() {
         return Words.verb(
                         "intake",
-                        "takes in photos and films, also from folders within; safe to repeat and to interrupt")
+                        "add photos and films, including those in subfolders; safe to repeat and to interrupt")
                 .addPositional(Words.visit())
                 .addPositional(Words.paths(1, "FOLDER", "where they lie").toBuilder()
                         .arity("0..*")
                         .required(false)
                         .build())
-                .addOption(Words.text(FRAME_OF, "FILM", "keep one frame of a film of the visit as a photo"))
-                .addOption(Words.text(AT, "SECONDS", "the frame's moment, from the film's beginning"))
+                .addOption(Words.text(FRAME_OF, "FILM", "save one frame of a film in the visit as a photo"))
+                .addOption(Words.text(AT, "SECONDS", "time of the frame, from the start of the film"))
                 .addOption(Words.json());
     }
 
@@ -58,7 +58,7 @@ final class IntakeVerb implements Verb {
             return keepFrame(call, folders);
         }
         if (folders.isEmpty()) {
-            throw new CallRefused("FOLDER must be given: name the folder that the photos came in");
+            throw new CallRefused("FOLDER is missing: name the folder with the photos");
         }
         IntakeResult result;
         try (DecodingWorkers workers = started();
@@ -74,8 +74,8 @@ final class IntakeVerb implements Verb {
             Refusal first = result.refused().get(0);
             around.console()
                     .complain(Shown.count(result.refused().size(), "file was", "files were")
-                            + " not taken in, the first is " + first.file() + ": " + first.reason()
-                            + "; the others are in");
+                            + " not added, the first is " + first.file() + ": " + first.reason()
+                            + "; the others were added");
         }
         return result.refused().isEmpty() ? Exit.DONE : Exit.NOT_ALL;
     }
@@ -145,7 +145,7 @@ final class IntakeVerb implements Verb {
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new CallRefused(
-                    "the intake was interrupted; what was recorded is kept, and the same call goes on from there");
+                    "interrupted; what was added so far is kept, and the same command continues from there");
         }
     }
 
@@ -166,7 +166,7 @@ final class IntakeVerb implements Verb {
     private static String report(IntakeResult result) {
         StringBuilder out = new StringBuilder();
         out.append(Shown.count(result.added(), "photo or film", "photos and films"))
-                .append(" taken in");
+                .append(" added");
         if (result.alreadyPresent() > 0) {
             out.append(", ").append(result.alreadyPresent()).append(" there already");
         }
@@ -177,11 +177,11 @@ final class IntakeVerb implements Verb {
                 .append(refusal.reason())
                 .append('\n'));
         if (!result.notPhotos().isEmpty()) {
-            out.append("Left alone, being no photo or film: ")
+            out.append("Skipped, not a photo or film: ")
                     .append(Shown.count(result.notPhotos().size(), "file", "files"))
-                    .append(result.notPhotos().size() > MOST_NAMED ? " (--json names them all)\n" : "\n");
+                    .append(result.notPhotos().size() > MAX_NAMED ? " (--json names them all)\n" : "\n");
             result.notPhotos().stream()
-                    .limit(MOST_NAMED)
+                    .limit(MAX_NAMED)
                     .forEach(file -> out.append("  ").append(file).append('\n'));
         }
         return out.toString();

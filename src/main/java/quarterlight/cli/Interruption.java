@@ -9,7 +9,7 @@ import quarterlight.task.Progress;
  * saved what it holds.
  */
 final class Interruption implements Progress, AutoCloseable {
-    private static final long LONGEST_WAIT_S = 5;
+    private static final long MAX_WAIT_S = 5;
 
     private final CountDownLatch ended = new CountDownLatch(1);
     private final Thread hook = new Thread(this::stopAndWait, "break-off");
@@ -26,7 +26,7 @@ final class Interruption implements Progress, AutoCloseable {
     private void stopAndWait() {
         cancelled = true;
         try {
-            if (!ended.await(LONGEST_WAIT_S, TimeUnit.SECONDS)) {
+            if (!ended.await(MAX_WAIT_S, TimeUnit.SECONDS)) {
                 System.getLogger(Interruption.class.getName())
                         .log(System.Logger.Level.WARNING, "a job did not end in time");
             }

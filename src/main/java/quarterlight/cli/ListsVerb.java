@@ -31,8 +31,8 @@ final class ListsVerb implements Verb {
     public CommandSpec spec() {
         return Words.verb(
                         "lists",
-                        "lists that may be one's own: " + Worded.words(UserList.class)
-                                + "; with the name of one, its rows as CSV")
+                        "lists you can replace: " + Worded.words(UserList.class)
+                                + "; with a list's name, its rows as CSV")
                 .addPositional(PositionalParamSpec.builder()
                         .index("0")
                         .paramLabel("NAME")
@@ -41,10 +41,10 @@ final class ListsVerb implements Verb {
                         .required(false)
                         .description("which list")
                         .build())
-                .addOption(Words.pathOption(TAKE, "FILE.csv", "make this table one's own list"))
+                .addOption(Words.pathOption(TAKE, "FILE.csv", "use this file as your list"))
                 .addOption(OptionSpec.builder(SHIPPED)
                         .type(boolean.class)
-                        .description("go back to the list of the program; one's own stays beside it")
+                        .description("go back to the built-in list; your file is kept next to it")
                         .build())
                 .addOption(Words.json());
     }

@@ -13,7 +13,7 @@ import java.util.logging.SimpleFormatter;
 
 /** The program's log: two files that take turns, opened at the first line worth writing. Nothing of it goes to the console. */
 public final class LogFile extends Handler {
-    private static final int MOST_BYTES = 500_000;
+    private static final int MAX_BYTES = 500_000;
 
     private final Path folder;
     private Handler file = new Nowhere();
@@ -49,7 +49,7 @@ public final class LogFile extends Handler {
     private Handler open() {
         try {
             Files.createDirectories(folder);
-            FileHandler handler = new FileHandler(path().toString().replace("%", "%%"), MOST_BYTES, 1, true);
+            FileHandler handler = new FileHandler(path().toString().replace("%", "%%"), MAX_BYTES, 1, true);
             handler.setFormatter(new SimpleFormatter());
             handler.setEncoding("UTF-8");
             return handler;

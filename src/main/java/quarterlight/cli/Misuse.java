@@ -49,7 +49,7 @@ final class Misuse {
             return "there is no verb \"" + word + "\"; the nearest is "
                     + Nearest.of(word, verbs).orElse("none") + ", and --help lists all";
         }
-        String kind = word.startsWith("-") ? "there is no option " : "too much is given: ";
+        String kind = word.startsWith("-") ? "there is no option " : "unexpected argument ";
         return (root ? "" : verb + ": ") + kind + "\"" + word + "\"; see " + (root ? "--help" : verb + " --help");
     }
 }

@@ -23,7 +23,7 @@ final class NewVerb implements Verb {
 
     @Override
     public CommandSpec spec() {
-        CommandSpec spec = Words.verb("new", "makes a new visit; set adds further facts")
+        CommandSpec spec = Words.verb("new", "create a visit; add more facts with set")
                 .addPositional(Words.path(0, "VISIT", "folder that does not exist yet"));
         for (Fact<?> fact : Facts.all()) {
             fact.option()

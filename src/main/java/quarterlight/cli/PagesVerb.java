@@ -28,11 +28,11 @@ final class PagesVerb implements Verb {
     public CommandSpec spec() {
         return Words.verb(
                         "pages",
-                        "makes the annotated diagram (SVG, PDF) and the report (PDF, one HTML file), in pages/ of the visit")
+                        "make the annotated diagram (SVG, PDF) and the report (PDF, one HTML file) in pages/ of the visit")
                 .addPositional(Words.visit())
                 .addOption(Words.text(
-                        "--paper", "PAPER", Worded.words(Paper.class).replace(", ", " or ") + " (usual: a4)"))
-                .addOption(Words.pathOption("--out", "FOLDER", "put them here instead"))
+                        "--paper", "PAPER", Worded.words(Paper.class).replace(", ", " or ") + " (default: a4)"))
+                .addOption(Words.pathOption("--out", "FOLDER", "folder to write them to instead"))
                 .addOption(Words.json());
     }
 

@@ -44,7 +44,7 @@ final class PhotosVerb implements Verb {
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("photos", "the photos and films of the visit")
+        return Words.verb("photos", "list the photos and films of the visit")
                 .addPositional(Words.visit())
                 .addOption(Words.json());
     }
@@ -185,7 +185,7 @@ final class PhotosVerb implements Verb {
 
     private static String table(VisitRecord visit, CorrectedTimes times) {
         if (visit.photos().isEmpty()) {
-            return "No photos yet. Take them in with: intake VISIT FOLDER\n";
+            return "No photos yet. Add them with: intake VISIT FOLDER\n";
         }
         Companions companions = Companions.of(visit, times);
         TextTable table = new TextTable()

@@ -31,7 +31,7 @@ public final class Program {
 
     private static CommandLine line(Map<String, Verb> verbs) {
         CommandSpec root = Words.verb("quarterlight", "The evidence bench of an independent car inspector.");
-        root.usageMessage().footer("", "VERB --help says more.");
+        root.usageMessage().footer("", "For more, use VERB --help.");
         CommandLine line = new CommandLine(root);
         verbs.forEach((name, verb) -> line.addSubcommand(name, verb.spec()));
         line.setUsageHelpWidth(110);
@@ -60,8 +60,7 @@ public final class Program {
             return Exit.CLOSED;
         } catch (CancellationException e) {
             around.console()
-                    .complain(
-                            "stopped before the end; what was finished is kept, and the same call goes on from there");
+                    .complain("interrupted; what was finished is kept, and the same command continues from there");
             return Exit.NOT_ALL;
         } catch (IOException e) {
             around.console().complain(sentence(e));
@@ -69,17 +68,17 @@ public final class Program {
             return Exit.UNUSABLE;
         } catch (InvalidPathException e) {
             around.console()
-                    .complain(e.getInput() + " holds letters that this computer's setting for file names ("
+                    .complain(e.getInput() + " has letters that this computer's setting for file names ("
                             + System.getProperty("sun.jnu.encoding")
-                            + ") does not know; choose a UTF-8 locale, such as LC_ALL=C.UTF-8, and call again");
+                            + ") does not support; use a UTF-8 locale, such as LC_ALL=C.UTF-8, and try again");
             LOG.log(System.Logger.Level.WARNING, "a file cannot be named", e);
             return Exit.UNUSABLE;
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
             LOG.log(System.Logger.Level.ERROR, "a fault of the program", e);
             around.console()
-                    .complain("a fault of the program itself stopped this call ("
-                            + e.getClass().getSimpleName() + "); what happened is written in " + around.log()
-                            + ", please report it");
+                    .complain("an error in the program stopped this command ("
+                            + e.getClass().getSimpleName() + "); details are in " + around.log()
+                            + "; please report it");
             return Exit.UNUSABLE;
         }
     }

@@ -19,7 +19,7 @@ final class RestoreVerb implements Verb {
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("restore", "opens an archive again as a visit equal to the one it was made of")
+        return Words.verb("restore", "restore a visit from an archive")
                 .addPositional(Words.path(0, "FILE.zip", "an archive of a whole visit"))
                 .addPositional(Words.path(1, "VISIT", "folder of the visit; must not exist yet"))
                 .addOption(Words.json());

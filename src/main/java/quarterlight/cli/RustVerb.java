@@ -28,7 +28,7 @@ final class RustVerb implements Verb {
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("rust", "rust extent, grades, perforations and repair need per zone")
+        return Words.verb("rust", "rust extent, grades, holes and repair need for each zone")
                 .addPositional(Words.visit())
                 .addOption(Words.json());
     }
@@ -90,7 +90,7 @@ final class RustVerb implements Verb {
                 .filter(zone -> zone.lookedAt() || zone.need().isPresent())
                 .toList();
         if (told.isEmpty()) {
-            return "No zone was looked at for rust yet. Take in traces, or statements of the kind no rust.\n";
+            return "No zone has been checked for rust yet. Add traces, or statements of the kind no rust.\n";
         }
         TextTable table = new TextTable()
                 .left("zone")
@@ -119,8 +119,8 @@ final class RustVerb implements Verb {
         }
         StringBuilder out = new StringBuilder(table.text());
         int unseen = report.zones().size() - told.size();
-        out.append('\n').append(Shown.count(unseen, "zone was", "zones were")).append(" not looked at for rust. ");
-        out.append("Grades: ASTM D610 (the letter is a suggestion); ")
+        out.append('\n').append(Shown.count(unseen, "zone was", "zones were")).append(" not checked for rust. ");
+        out.append("Grades: ASTM D610 (the letter is suggested); ")
                 .append(RiDegree.RULE)
                 .append(".\n");
         List<String> lines = new ArrayList<>(cautions);

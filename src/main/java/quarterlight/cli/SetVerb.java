@@ -25,7 +25,7 @@ final class SetVerb implements Verb {
     public CommandSpec spec() {
         return Words.verb(
                         "set",
-                        "sets facts of the visit and the car; an empty value clears one",
+                        "set facts of the visit and the car; an empty value clears a fact",
                         "The keys are " + String.join(", ", new FactEdits(new ZoneCatalog(List.of())).keys()) + ".")
                 .addPositional(Words.visit())
                 .addPositional(PositionalParamSpec.builder()

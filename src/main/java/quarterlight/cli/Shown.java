@@ -1,9 +1,9 @@
 package quarterlight.cli;
 
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import quarterlight.units.Numerals;
 
 /** Numbers as people read them: a true minus, and a dash for what is not known. */
 final class Shown {
@@ -12,9 +12,7 @@ final class Shown {
     private Shown() {}
 
     static String number(double value, int decimals) {
-        String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
-        boolean zero = text.chars().noneMatch(c -> c >= '1' && c <= '9');
-        return zero ? text.replace("-", "") : text.replace('-', '\u2212');
+        return Numerals.fixed(value, decimals);
     }
 
     static String number(OptionalDouble value, int decimals) {
@@ -31,6 +29,6 @@ final class Shown {
 
     /** A count with its noun: {@code 1 photo}, {@code 3 photos}. */
     static String count(long n, String one, String many) {
-        return n + " " + (n == 1 ? one : many);
+        return Numerals.count(n, one, many);
     }
 }

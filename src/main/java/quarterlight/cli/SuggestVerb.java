@@ -41,7 +41,7 @@ final class SuggestVerb implements Verb {
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("suggest", "likely zones of each unpinned photo, with probabilities; nothing is pinned")
+        return Words.verb("suggest", "suggest zones for each unpinned photo, with probabilities; pins nothing")
                 .addPositional(Words.visit())
                 .addOption(Words.json());
     }
@@ -134,7 +134,7 @@ final class SuggestVerb implements Verb {
         boolean none = suggested.isEmpty();
         return table.text()
                 + (none
-                        ? "\nNothing can be suggested before a few photos that have a time are pinned.\n"
-                        : "\nA suggestion rests on the order and the pauses of the walk; look at the photo before you pin it.\n");
+                        ? "\nPin a few photos that have a time first; then zones can be suggested.\n"
+                        : "\nSuggestions are based on the order and pauses of your walk; look at the photo before you pin it.\n");
     }
 }

@@ -71,5 +71,10 @@ public record Surroundings(
     public interface Desk {
         /** Opens the window, with a visit if one is given. Returns false if there is no display or no desktop. */
         boolean open(Optional<Path> visit);
+
+        /** Opens the window with a visit, shows each station once and closes it. Returns false if there is no display or no desktop. */
+        default boolean rehearse(Path visit) {
+            return false;
+        }
     }
 }

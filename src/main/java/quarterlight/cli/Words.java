@@ -23,11 +23,11 @@ final class Words {
             }
             if (text.indexOf(UNREADABLE) >= 0) {
                 throw new TypeConversionException("'" + text
-                        + "' has letters that this shell's language setting cannot pass on; call with LC_ALL=C.UTF-8");
+                        + "' has letters that this shell's language setting cannot pass on; run with LC_ALL=C.UTF-8");
             }
             return Path.of(text);
         } catch (InvalidPathException e) {
-            throw new TypeConversionException("'" + text + "' is no name of a file");
+            throw new TypeConversionException("'" + text + "' is not a file name");
         }
     };
 
@@ -38,7 +38,7 @@ final class Words {
         CommandSpec spec = CommandSpec.create().name(name);
         spec.addOption(OptionSpec.builder("-h", "--help")
                 .usageHelp(true)
-                .description("show this help and do nothing")
+                .description("show this help")
                 .build());
         spec.usageMessage().description(description).abbreviateSynopsis(false).sortOptions(false);
         return spec;

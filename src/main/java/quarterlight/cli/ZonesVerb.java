@@ -30,7 +30,7 @@ final class ZonesVerb implements Verb {
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("zones", "statistics of the thickness readings per zone")
+        return Words.verb("zones", "thickness statistics for each zone")
                 .addPositional(Words.visit())
                 .addOption(Words.json());
     }
@@ -133,7 +133,7 @@ final class ZonesVerb implements Verb {
 
     private static String table(ThicknessSurvey survey) {
         if (survey.zones().isEmpty()) {
-            return "No readings yet. Take them in with: add readings VISIT FILE.csv\n";
+            return "No readings yet. Add them with: add readings VISIT FILE.csv\n";
         }
         TextTable table = new TextTable()
                 .left("zone")

@@ -17,7 +17,7 @@ public record Contrast(Aspect aspect, Optional<Side> speaksFor, Optional<Side> m
         Objects.requireNonNull(aspect, "aspect");
         Objects.requireNonNull(text, "text");
         if (speaksFor.isPresent() && missing.isPresent()) {
-            throw new IllegalArgumentException("missing evidence speaks for neither car");
+            throw new IllegalArgumentException("missing evidence favors neither car");
         }
     }
 

@@ -27,13 +27,13 @@ import quarterlight.diagram.DiagramFinding.Kind;
 /** Whether a diagram file is complete and sound enough to work with; the program's own and a user's are held to the same. */
 public final class DiagramCheck {
     /** Most that two outer finish zones of an exterior view may overlap, share of the smaller. */
-    static final double MOST_OVERLAP = 0.005;
+    static final double MAX_OVERLAP = 0.005;
     /** Least that zones, glass and wheels must cover of the silhouette of an exterior view, share. */
-    static final double LEAST_COVER = 0.97;
+    static final double MIN_COVER = 0.97;
     /** Views that show the body from outside. */
     static final Set<View> EXTERIOR = Set.of(View.LEFT, View.RIGHT, View.FRONT, View.REAR, View.TOP);
 
-    private static final double LEAST_AREA_MM2 = 1;
+    private static final double MIN_AREA_MM2 = 1;
     private static final double SLACK_MM = 1;
 
     private final DiagramFile file;
@@ -99,7 +99,7 @@ public final class DiagramCheck {
             }
             if (!shape.outline().closed()) {
                 sayShape(Kind.NOT_CLOSED, view, zone, where + " is not a closed outline");
-            } else if (shape.outline().area() < LEAST_AREA_MM2) {
+            } else if (shape.outline().area() < MIN_AREA_MM2) {
                 sayShape(Kind.NO_AREA, view, zone, where + " has no area");
             } else if (!shape.outline().polygon().isValid()) {
                 sayShape(Kind.CROSSES_ITSELF, view, zone, where + " has an outline that crosses itself");
@@ -157,7 +157,7 @@ public final class DiagramCheck {
         }
         double smaller = Math.min(areaA.getArea(), areaB.getArea());
         double share = smaller > 0 ? areaA.intersection(areaB).getArea() / smaller : 0;
-        if (share >= MOST_OVERLAP) {
+        if (share >= MAX_OVERLAP) {
             sayShape(
                     Kind.OVERLAP,
                     view,
@@ -178,7 +178,7 @@ public final class DiagramCheck {
                 .map(shape -> sound(shape.outline()))
                 .toList();
         Geometry silhouette = outline.isEmpty() ? null : UnaryUnionOp.union(outline);
-        if (silhouette == null || silhouette.getArea() < LEAST_AREA_MM2) {
+        if (silhouette == null || silhouette.getArea() < MIN_AREA_MM2) {
             say(
                     Kind.UNCOVERED,
                     Optional.of(view.view()),
@@ -197,7 +197,7 @@ public final class DiagramCheck {
                 ? 0
                 : UnaryUnionOp.union(skin).intersection(silhouette).getArea();
         double share = covered / silhouette.getArea();
-        if (share < LEAST_COVER) {
+        if (share < MIN_COVER) {
             say(
                     Kind.UNCOVERED,
                     Optional.of(view.view()),
@@ -207,7 +207,7 @@ public final class DiagramCheck {
                             "zones, glass and wheels cover %.1f %% of the silhouette of the %s view, less than %.0f %%",
                             share * 100,
                             view.view().word(),
-                            LEAST_COVER * 100));
+                            MIN_COVER * 100));
         }
     }
 

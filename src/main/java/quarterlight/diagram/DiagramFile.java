@@ -29,7 +29,7 @@ public record DiagramFile(String name, BodyStyle style, StyleSize size, List<Vie
     }
 
     /** The largest file that is read, bytes. */
-    public static final int MOST_BYTES = 8 * 1024 * 1024;
+    public static final int MAX_BYTES = 8 * 1024 * 1024;
 
     /**
      * The diagram of a body that the program carries.
@@ -97,10 +97,10 @@ public record DiagramFile(String name, BodyStyle style, StyleSize size, List<Vie
 
     /** Reads a stream of SVG. */
     public static DiagramFile read(String name, InputStream in) throws DiagramRefused, IOException {
-        byte[] bytes = in.readNBytes(MOST_BYTES + 1);
-        if (bytes.length > MOST_BYTES) {
+        byte[] bytes = in.readNBytes(MAX_BYTES + 1);
+        if (bytes.length > MAX_BYTES) {
             throw new DiagramRefused(
-                    name, 0, "it is larger than " + MOST_BYTES / 1024 / 1024 + " MB", "leave out what is not drawing");
+                    name, 0, "it is larger than " + MAX_BYTES / 1024 / 1024 + " MB", "leave out what is not drawing");
         }
         return new DiagramReader(name).read(bytes);
     }

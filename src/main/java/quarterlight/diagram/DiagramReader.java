@@ -30,9 +30,9 @@ import quarterlight.units.Worded;
 final class DiagramReader {
     private static final String STYLE = "style";
     private static final String SVG = "http://www.w3.org/2000/svg";
-    private static final int MOST_ELEMENTS = 50_000;
-    private static final int MOST_DEPTH = 40;
-    private static final double LARGEST_VIEW_MM = 30_000;
+    private static final int MAX_ELEMENTS = 50_000;
+    private static final int MAX_DEPTH = 40;
+    private static final double MAX_VIEW_MM = 30_000;
 
     private final String name;
     private final Deque<Scope> scopes = new ArrayDeque<>();
@@ -137,7 +137,7 @@ final class DiagramReader {
 
     private void start(XMLStreamReader xml) throws DiagramRefused {
         String element = xml.getLocalName();
-        if (++elements > MOST_ELEMENTS || scopes.size() > MOST_DEPTH) {
+        if (++elements > MAX_ELEMENTS || scopes.size() > MAX_DEPTH) {
             refuse(xml, "it has too many elements", "leave out what is not drawing");
         }
         refuseIf(xml, SafeSvg.faultOfElement(xml.getNamespaceURI(), element));
@@ -314,7 +314,7 @@ final class DiagramReader {
         if (text.matches("\\d{1,6}(\\.\\d{1,6})?")) {
             mm = Double.parseDouble(text);
         }
-        if (!(mm > 0 && mm <= LARGEST_VIEW_MM)) {
+        if (!(mm > 0 && mm <= MAX_VIEW_MM)) {
             refuse(xml, attribute + " is \"" + text + "\"", "give millimeters between 0 and 30000");
         }
         return mm;

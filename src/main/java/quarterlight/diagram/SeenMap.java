@@ -16,7 +16,7 @@ import java.util.List;
  */
 final class SeenMap {
     private static final double CELL_MM = 5;
-    private static final double MOST_CELLS = 2000;
+    private static final double MAX_CELLS = 2000;
     private static final int NUMBER = 0xFFFFFF;
     private static final double DIAGONAL = Math.sqrt(2);
     /** Cells within this many cells of the widest place count as as wide. */
@@ -33,7 +33,7 @@ final class SeenMap {
      * @param numberOf of each shape, 1 to {@code most}
      */
     SeenMap(ViewDrawing view, List<DiagramShape> shapes, int[] numberOf) {
-        cellMm = Math.max(CELL_MM, Math.max(view.widthMm(), view.heightMm()) / MOST_CELLS);
+        cellMm = Math.max(CELL_MM, Math.max(view.widthMm(), view.heightMm()) / MAX_CELLS);
         columns = Math.max(1, (int) Math.ceil(view.widthMm() / cellMm));
         rows = Math.max(1, (int) Math.ceil(view.heightMm() / cellMm));
         BufferedImage image = new BufferedImage(columns, rows, BufferedImage.TYPE_INT_RGB);

@@ -10,6 +10,7 @@ import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.RecordId;
+import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.row.RecordKind;
 
@@ -71,6 +72,25 @@ public final class RowEdits {
             store.change(new RowLabels(store.read()).changed(kind, value), tx -> tx.update(kind, id, value));
         } catch (SchemaRefused e) {
             throw refused(kind, e);
+        }
+    }
+
+    /**
+     * Replaces several rows of a kind as one edit; no rows make no edit.
+     *
+     * @throws EditRefused if the visit does not take a value; nothing was changed
+     */
+    public <T> void updateAll(RecordKind<T> kind, List<Recorded<T>> rows) throws EditRefused, VisitProblem {
+        if (rows.size() == 1) {
+            update(kind, rows.get(0).id(), rows.get(0).value());
+        } else if (!rows.isEmpty()) {
+            try {
+                store.change(
+                        "change " + kind.count(rows.size()),
+                        tx -> rows.forEach(row -> tx.update(kind, row.id(), row.value())));
+            } catch (SchemaRefused e) {
+                throw refused(kind, e);
+            }
         }
     }
 

@@ -63,6 +63,6 @@ public record JudgedFeature(Feature feature, FeatureVerdict verdict, String why,
     }
 
     private static String said(String range, String rest) {
-        return "It goes with cars built " + range + "; " + rest + ".";
+        return "It belongs to cars built " + range + "; " + rest + ".";
     }
 }

@@ -15,6 +15,7 @@ import quarterlight.rust.ZoneRust;
 import quarterlight.rust.need.RepairNeed;
 import quarterlight.thickness.GaugeQuality;
 import quarterlight.thickness.ZoneThickness;
+import quarterlight.units.Days;
 import quarterlight.visit.GaugeCheck;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitFacts;
@@ -36,7 +37,7 @@ public final class PageFacts {
                         + facts.car().body().engine().word());
         facts.car().built().ifPresent(date -> rows.put("Claimed build date", date.text()));
         facts.car().modelYear().ifPresent(year -> rows.put("Model year", Integer.toString(year)));
-        put(rows, "Date of the visit", facts.date().map(Object::toString));
+        put(rows, "Date of the visit", facts.date().map(Days::day));
         put(rows, "Inspector", facts.inspector());
         put(rows, "For", facts.client());
         put(rows, "Odometer", facts.odometer());
@@ -55,7 +56,7 @@ public final class PageFacts {
                 .built()
                 .map(date -> "Claimed build date " + date.text())
                 .orElse("Build date not claimed"));
-        parts.add(facts.date().map(date -> "visit " + date).orElse("date of the visit not given"));
+        parts.add(facts.date().map(date -> "visit " + Days.day(date)).orElse("date of the visit not given"));
         facts.inspector().ifPresent(name -> parts.add("inspector " + XmlText.clean(name)));
         int readings = car.visit().readings().size();
         long checks = car.visit().gaugeChecks().size();

@@ -64,7 +64,7 @@ public final class PagePreview implements AutoCloseable {
             return true;
         } catch (java.awt.print.PrinterException e) {
             throw new IOException(
-                    "The printer does not take the pages: " + e.getMessage() + ". Check it and print again.", e);
+                    "The printer did not accept the pages: " + e.getMessage() + ". Check it and print again.", e);
         }
     }
 

@@ -16,7 +16,7 @@ import quarterlight.task.Progress;
  * threads.
  */
 public final class PageWorkers implements AutoCloseable {
-    private static final int LONGEST_STEP_SECONDS = 120;
+    private static final int MAX_STEP_SECONDS = 120;
 
     private final Progress progress;
     private final ExecutorService threads;
@@ -89,7 +89,7 @@ public final class PageWorkers implements AutoCloseable {
         boolean ended = false;
         while (!ended) {
             try {
-                if (!threads.awaitTermination(LONGEST_STEP_SECONDS, TimeUnit.SECONDS)) {
+                if (!threads.awaitTermination(MAX_STEP_SECONDS, TimeUnit.SECONDS)) {
                     throw new IllegalStateException("a page is still being made");
                 }
                 ended = true;

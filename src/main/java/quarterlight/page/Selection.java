@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
+import quarterlight.units.Numerals;
 import quarterlight.visit.LeftOut;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.Recorded;
@@ -48,20 +49,20 @@ public record Selection(boolean full, Set<ZoneId> zonesLeftOut, Set<PhotoId> pho
                     .filter(zone -> zonesLeftOut.contains(zone.id()))
                     .map(Zone::label)
                     .collect(Collectors.joining("; "));
-            sentences.add(count(zonesLeftOut.size(), "zone") + " left out by the inspector's choice: " + names + ".");
+            sentences.add(count(zonesLeftOut.size(), "zone") + " left out by the inspector: " + names + ".");
         }
         if (!photosLeftOut.isEmpty()) {
-            sentences.add(count(photosLeftOut.size(), "photo") + " left out by the inspector's choice.");
+            sentences.add(count(photosLeftOut.size(), "photo") + " left out by the inspector.");
         }
         if (!full) {
             sentences.add(
-                    "A short report by the inspector's choice: of the zones, those of the things that matter most are laid out,"
+                    "A short report, as chosen by the inspector: only the zones of the most important findings are shown in detail,"
                             + " without single readings.");
         }
         return sentences;
     }
 
     private static String count(int number, String thing) {
-        return number + " " + thing + (number == 1 ? "" : "s");
+        return Numerals.count(number, thing, thing + "s");
     }
 }

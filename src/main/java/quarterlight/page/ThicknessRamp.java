@@ -7,6 +7,7 @@ import java.util.Locale;
 import quarterlight.diagram.ink.ValueScale;
 import quarterlight.findings.Findings;
 import quarterlight.thickness.ZoneThickness;
+import quarterlight.units.Numerals;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.visit.GaugeValue;
 
@@ -15,13 +16,13 @@ import quarterlight.visit.GaugeValue;
  * ten times a coat. Immutable.
  *
  * @param unit shown on the page
- * @param low value of the dark end in the unit
- * @param doublings steps from the dark end to the light one, 1 or more
+ * @param low value of the light end in the unit
+ * @param doublings steps from the light end to the dark one, 1 or more
  */
 public record ThicknessRamp(ThicknessUnit unit, double low, int doublings) {
-    private static final double LEAST_MIL = 1;
-    private static final double LEAST_UM = 25;
-    private static final int MOST_DOUBLINGS = 10;
+    private static final double MIN_MIL = 1;
+    private static final double MIN_UM = 25;
+    private static final int MAX_DOUBLINGS = 10;
 
     /** The scale that holds the zone means of all the cars; 1 to 16 mil if none was measured. */
     public static ThicknessRamp of(List<Findings> cars, ThicknessUnit unit) {
@@ -31,7 +32,7 @@ public record ThicknessRamp(ThicknessUnit unit, double low, int doublings) {
                 .flatMapToDouble(zone -> zone.meanUm().stream())
                 .map(unit::fromUm)
                 .toArray();
-        double base = unit == ThicknessUnit.MIL ? LEAST_MIL : LEAST_UM;
+        double base = unit == ThicknessUnit.MIL ? MIN_MIL : MIN_UM;
         double least = Arrays.stream(means).min().orElse(base);
         double most = Arrays.stream(means).max().orElse(base * 16);
         double low = base;
@@ -57,12 +58,12 @@ public record ThicknessRamp(ThicknessUnit unit, double low, int doublings) {
         double from = low;
         int steps = doublings;
         double least = Arrays.stream(values).min().orElse(from);
-        while (from > least && steps < MOST_DOUBLINGS) {
+        while (from > least && steps < MAX_DOUBLINGS) {
             from /= 2;
             steps++;
         }
         double most = Arrays.stream(values).max().orElse(from);
-        while (from * (1 << steps) < most && steps < MOST_DOUBLINGS) {
+        while (from * (1 << steps) < most && steps < MAX_DOUBLINGS) {
             steps++;
         }
         return new ThicknessRamp(unit, from, steps);
@@ -84,8 +85,7 @@ public record ThicknessRamp(ThicknessUnit unit, double low, int doublings) {
 
     /** A thickness as written in a zone: mil with one decimal, um with none. */
     public String number(double um) {
-        return String.format(Locale.US, unit == ThicknessUnit.MIL ? "%.1f" : "%.0f", unit.fromUm(um))
-                .replace('-', '\u2212');
+        return Numerals.fixed(unit.fromUm(um), unit == ThicknessUnit.MIL ? 1 : 0);
     }
 
     public String unitName() {

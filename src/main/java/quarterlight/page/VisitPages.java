@@ -29,6 +29,7 @@ import quarterlight.findings.NotLookedAt;
 import quarterlight.findings.WhatMatters;
 import quarterlight.finish.FinishCautions;
 import quarterlight.task.Progress;
+import quarterlight.units.Days;
 import quarterlight.visit.PhotoId;
 
 /**
@@ -136,7 +137,7 @@ public final class VisitPages {
         String title = XmlText.clean(car.visit().facts().car().name());
         model.put("title", title);
         model.put("description", "Annotated body diagram of " + title + " with the evidence behind it");
-        model.put("date", car.visit().facts().date().map(Object::toString).orElse("date of the visit not given"));
+        model.put("date", car.visit().facts().date().map(Days::day).orElse("date of the visit not given"));
         model.put(
                 "lead",
                 "Numbers in the zones: mean coating thickness in " + ramp.unitName()

@@ -19,7 +19,7 @@ import quarterlight.walk.PastWalk;
  */
 public final class WalkFolder {
     private static final String ENDING = ".walk";
-    private static final long MOST_BYTES = 4_000_000;
+    private static final long MAX_BYTES = 4_000_000;
 
     private final Path folder;
 
@@ -94,10 +94,10 @@ public final class WalkFolder {
         List<Kept> kept = new ArrayList<>();
         for (Path file : files(remarks)) {
             try {
-                if (Files.size(file) > MOST_BYTES) {
+                if (Files.size(file) > MAX_BYTES) {
                     throw new WalkText.Damaged("it is longer than a walk can be");
                 }
-                kept.add(new Kept(file, WalkText.read(PlainFile.text(file, (int) MOST_BYTES))));
+                kept.add(new Kept(file, WalkText.read(PlainFile.text(file, (int) MAX_BYTES))));
             } catch (NoSuchFileException e) {
                 // another program took it away meanwhile: then it is not there
             } catch (CharacterCodingException e) {

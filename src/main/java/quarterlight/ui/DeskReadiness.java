@@ -4,11 +4,11 @@ import java.awt.GraphicsEnvironment;
 import java.nio.file.Path;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.FutureTask;
 import javax.swing.SwingUtilities;
 import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.store.VisitOpening;
+import quarterlight.task.Threads;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.Palette;
 import quarterlight.ui.kit.SettingsFile;
@@ -32,8 +32,8 @@ public final class DeskReadiness {
     /** Begins on threads of its own; does nothing where there is no display. */
     public void begin() {
         if (!GraphicsEnvironment.isHeadless()) {
-            new Thread(work, "quarterlight-typeface").start();
-            new Thread(VisitOpening::prepare, "quarterlight-database").start();
+            Threads.start("quarterlight-typeface", work);
+            Threads.start("quarterlight-database", VisitOpening::prepare);
         }
     }
 
@@ -60,7 +60,7 @@ public final class DeskReadiness {
     private static Ready ready(Path settingsFolder) {
         TextMeasure measure = TextMeasure.bundled();
         Typeface.register(measure);
-        ExecutorService writer = Executors.newSingleThreadExecutor(work -> new Thread(work, "quarterlight-settings"));
+        ExecutorService writer = Threads.inOrder("quarterlight-settings");
         SettingsFile settings = SettingsFile.read(settingsFolder.resolve("settings.properties"), writer);
         Palette palette = settings.settings().dark() ? Palette.DARK : Palette.LIGHT;
         SwingUtilities.invokeLater(() -> Look.install(palette));

@@ -7,13 +7,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.function.BiFunction;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.diagram.ink.Ramp;
+import quarterlight.task.Threads;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.ProgressLine;
 import quarterlight.ui.kit.SwingJobRunner;
@@ -53,6 +54,15 @@ public final class Desktop {
 
     /** Opens the window, with a visit if one is given, and waits until it is closed. Returns false at once if there is no display. */
     public boolean open(Optional<Path> visit) {
+        return open(visit, window -> {});
+    }
+
+    /** Opens the window with a visit, shows each station once and closes it. Returns false at once if there is no display. */
+    public boolean rehearse(Path visit) {
+        return open(Optional.of(visit), window -> new Rehearsal(window).begin());
+    }
+
+    private boolean open(Optional<Path> visit, Consumer<MainWindow> then) {
         if (GraphicsEnvironment.isHeadless()) {
             return false;
         }
@@ -69,7 +79,7 @@ public final class Desktop {
         }
         ZoneCatalog catalog = zones.get();
         Ramp ramp = Ramp.load();
-        SwingUtilities.invokeLater(() -> start(ready, catalog, ramp, reading, closed));
+        SwingUtilities.invokeLater(() -> start(ready, catalog, ramp, reading, closed, then));
         await(closed);
         ready.writer().shutdown();
         return true;
@@ -80,15 +90,12 @@ public final class Desktop {
             ZoneCatalog catalog,
             Ramp ramp,
             Optional<VisitReading> visit,
-            CountDownLatch closed) {
+            CountDownLatch closed,
+            Consumer<MainWindow> then) {
         Texts texts = Texts.load();
         MainFrame frame = new MainFrame(texts, closed::countDown);
         ProgressLine progress = new ProgressLine(texts);
-        ExecutorService workers = Executors.newFixedThreadPool(WORKERS, work -> {
-            Thread thread = new Thread(work, "quarterlight-worker");
-            thread.setDaemon(true);
-            return thread;
-        });
+        ExecutorService workers = Threads.pool("quarterlight-worker", WORKERS);
         ProblemDialogs problems = new ProblemDialogs(texts, frame, log);
         Thread.setDefaultUncaughtExceptionHandler(
                 (thread, failure) -> SwingUtilities.invokeLater(() -> problems.failed(failure)));
@@ -105,6 +112,7 @@ public final class Desktop {
         MainWindow window = new MainWindow(parts, frame, progress);
         window.show();
         visit.ifPresent(window::open);
+        then.accept(window);
     }
 
     private static void await(CountDownLatch closed) {

@@ -4,6 +4,7 @@ import java.awt.Component;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
+import java.util.Optional;
 import javax.swing.JLabel;
 import javax.swing.JOptionPane;
 import javax.swing.JPanel;
@@ -116,5 +117,12 @@ final class ProblemDialogs implements Problems {
                         choices,
                         choices[1])
                 == 0;
+    }
+
+    @Override
+    public Optional<String> ask(String question, String title, String proposed) {
+        Object answer =
+                JOptionPane.showInputDialog(owner, question, title, JOptionPane.PLAIN_MESSAGE, null, null, proposed);
+        return answer instanceof String text && !text.isBlank() ? Optional.of(text.strip()) : Optional.empty();
     }
 }

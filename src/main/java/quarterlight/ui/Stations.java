@@ -1,6 +1,7 @@
 package quarterlight.ui;
 
 import quarterlight.ui.gauge.GaugeScreen;
+import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Station;
@@ -15,9 +16,9 @@ import quarterlight.ui.rust.RustScreen;
 final class Stations {
     private Stations() {}
 
-    static StationScreen screen(Station station, DeskParts parts, OpenVisit visit, DeskActions actions) {
+    static StationScreen screen(Station station, DeskParts parts, OpenVisit visit, Command takeIn) {
         return switch (station) {
-            case PHOTOS -> new PhotosScreen(parts, visit, actions.takeIn());
+            case PHOTOS -> new PhotosScreen(parts, visit, takeIn);
             case PAGES -> new PagesScreen(parts, visit);
             case GAUGE -> new GaugeScreen(parts, visit);
             case MARKS -> new MarksScreen(parts, visit);

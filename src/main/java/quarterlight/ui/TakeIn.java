@@ -22,7 +22,7 @@ import quarterlight.visit.VisitRecord;
 
 /** Takes photos and tables into the visit at hand and says what came of it. Event thread only. */
 final class TakeIn {
-    private static final int MOST_SHOWN = 8;
+    private static final int MAX_SHOWN = 8;
 
     private final DeskParts parts;
     private final OpenVisit visit;
@@ -113,8 +113,8 @@ final class TakeIn {
     }
 
     private static String listed(List<String> lines, Texts texts) {
-        String first = lines.stream().limit(MOST_SHOWN).collect(Collectors.joining("\n"));
-        return lines.size() > MOST_SHOWN ? first + "\n" + texts.get("take.more", lines.size() - MOST_SHOWN) : first;
+        String first = lines.stream().limit(MAX_SHOWN).collect(Collectors.joining("\n"));
+        return lines.size() > MAX_SHOWN ? first + "\n" + texts.get("take.more", lines.size() - MAX_SHOWN) : first;
     }
 
     private void table(Path file) {
@@ -148,7 +148,7 @@ final class TakeIn {
 
     private boolean goOn(TableRead<?> table, int good) {
         String refused = table.refused().stream()
-                .limit(MOST_SHOWN)
+                .limit(MAX_SHOWN)
                 .map(row -> row.sentence(table.file()))
                 .collect(Collectors.joining("\n"));
         String question = parts.texts().get("take.refused", table.refused().size(), good) + "\n\n" + refused;

@@ -167,7 +167,7 @@ class AddVerbTest {
         bench.run("add", "readings", visit, folder.resolve("absent.csv").toString())
                 .complains(2, "absent.csv is not there");
         bench.run("add", "readings", visit, folder.toString()).complains(2, "is a folder");
-        bench.run("add", "readings", visit, file, "more").complains(2, "too much is given: \"more\"");
+        bench.run("add", "readings", visit, file, "more").complains(2, "unexpected argument \"more\"");
         bench.run("add", "readings", folder.resolve("nowhere").toString(), file).complains(3, "no visit at");
         assertThat(bench.state(visit)).isEqualTo(before);
     }

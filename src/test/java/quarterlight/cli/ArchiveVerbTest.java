@@ -173,7 +173,7 @@ class ArchiveVerbTest {
         bench.run("archive", visit, folder.resolve("a.zip").toString(), "--paper", "napkin")
                 .complains(2, "napkin");
         String zip = folder.resolve("a.zip").toString();
-        bench.run("archive", visit, zip).complains(1, "missing since the intake");
+        bench.run("archive", visit, zip).complains(1, "missing since they were added");
         bench.run("audit", zip).complains(1, "missing");
         bench.run("restore", zip, folder.resolve("back").toString()).complains(1, "restored as it was archived");
         assertThat(folder.resolve("back")).isDirectory();

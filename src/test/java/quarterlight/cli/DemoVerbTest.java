@@ -47,7 +47,7 @@ class DemoVerbTest {
 
     @Test
     void withoutDemoDataOrAFolderNothingIsMade() throws IOException {
-        new Bench(folder).run("demo", folder.resolve("demo").toString()).complains(2, "demo-data is not there");
+        new Bench(folder).run("demo", folder.resolve("demo").toString()).complains(2, "demo-data is missing");
         assertThat(folder.resolve("demo")).doesNotExist();
         Path file = Files.writeString(folder.resolve("file"), "mine");
         Bench bench = new Bench(folder).withDemoData(Files.createDirectory(folder.resolve("bare")));

@@ -39,7 +39,7 @@ class IntakeVerbTest {
         Files.writeString(card.resolve("notes.txt"), "not a photo");
         Files.write(card.resolve("empty.jpg"), new byte[0]);
         JsonNode first = bench.run("intake", visit, card.toString(), "--json")
-                .complains(1, "1 file was not taken in", "empty.jpg")
+                .complains(1, "1 file was not added", "empty.jpg")
                 .json();
         assertThat(first.get("added").asInt()).isEqualTo(2);
         assertThat(first.get("already_present").asInt()).isZero();
@@ -59,7 +59,7 @@ class IntakeVerbTest {
     void filesThatAreNoPhotosAreNamed() throws IOException {
         Files.writeString(card.resolve("notes.txt"), "not a photo");
         assertThat(bench.run("intake", visit, card.toString()).done().out())
-                .contains("2 photos and films taken in.", "Left alone", "1 file\n", "notes.txt")
+                .contains("2 photos and films added.", "Skipped", "1 file\n", "notes.txt")
                 .doesNotContain("--json");
     }
 
@@ -84,7 +84,7 @@ class IntakeVerbTest {
         String before = bench.state(visit);
         bench.run("intake", visit, folder.resolve("nowhere").toString()).complains(2, "no such folder");
         bench.run("intake", visit, visit).complains(2, "part of the visit itself");
-        bench.run("intake", visit).complains(2, "FOLDER must be given");
+        bench.run("intake", visit).complains(2, "FOLDER is missing");
         bench.run("intake", folder.resolve("nowhere").toString(), card.toString())
                 .complains(3, "no visit at");
         assertThat(bench.state(visit)).isEqualTo(before);

@@ -158,7 +158,7 @@ class RowsTest {
             roof,110,,,,,| column unit | the cell is empty
             roof,110,mm,,,,| column unit | none of mil, um
             roof,-1,um,,,,| column value | below 0
-            roof,120,mil,,,,| column value | (3048 um) lies above the gauge's range of 2000 um; check the unit
+            roof,120,mil,,,,| column value | (3048 um) is above the gauge range of 2000 um; check the unit
             roof,110,um,2026-02-30T10:00,,,| column time | that exists
             roof,110,um,10:15,,,| column time | 2026-05-02T10:15
             roof,110,um,,top,0.5,| column y | go together

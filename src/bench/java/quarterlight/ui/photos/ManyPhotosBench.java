@@ -192,6 +192,11 @@ public final class ManyPhotosBench {
             public boolean confirm(String question, String goOn) {
                 return true;
             }
+
+            @Override
+            public Optional<String> ask(String question, String title, String proposed) {
+                return Optional.empty();
+            }
         };
         SwingJobRunner.Display display = new SwingJobRunner.Display() {
             @Override

@@ -33,9 +33,9 @@ public final class DiagramPainter {
     private static final BasicStroke HAIRLINE = new BasicStroke(0);
 
     /** Above this many device pixels no picture is kept and the scene is drawn each time. */
-    private static final double MOST_KEPT_PX = 40e6;
+    private static final double MAX_KEPT_PX = 40e6;
 
-    private static final int MOST_BANDS = 4;
+    private static final int MAX_BANDS = 4;
 
     private final DiagramScene scene;
     private Optional<Kept> kept = Optional.empty();
@@ -80,7 +80,7 @@ public final class DiagramPainter {
                 && device.getScaleY() > 0
                 && device.getTranslateX() == Math.rint(device.getTranslateX())
                 && device.getTranslateY() == Math.rint(device.getTranslateY());
-        if (!upright || area > MOST_KEPT_PX) {
+        if (!upright || area > MAX_KEPT_PX) {
             drawScene(g, clip);
             return;
         }
@@ -112,7 +112,7 @@ public final class DiagramPainter {
      */
     public BufferedImage picture(int width, int height, double scaleX, double scaleY) {
         BufferedImage picture = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-        int bands = Math.min(Math.min(MOST_BANDS, Runtime.getRuntime().availableProcessors()), height);
+        int bands = Math.min(Math.min(MAX_BANDS, Runtime.getRuntime().availableProcessors()), height);
         IntStream.range(0, bands).parallel().forEach(band -> {
             int top = height * band / bands;
             int bottom = height * (band + 1) / bands;

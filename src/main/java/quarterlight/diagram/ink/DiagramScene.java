@@ -47,8 +47,8 @@ public final class DiagramScene {
     private final NameKey nameKey;
     private final List<Drawn> key;
 
-    private static final int MOST_FITS = 4;
-    private static final double LARGEST_KEY = 0.5;
+    private static final int MAX_FITS = 4;
+    private static final double MAX_KEY = 0.5;
 
     /** What is drawn of one view, in order, and its pins. */
     record SceneView(View view, String title, Rectangle2D cell, List<Drawn> drawn, List<PinPlacement.Placed> pins) {}
@@ -106,12 +106,11 @@ public final class DiagramScene {
             TextMeasure measure) {
         double keyHeight = 0;
         for (int i = 0; ; i++) {
-            SheetLayout layout = SheetLayout.fit(
-                            diagram, width, height - Math.min(keyHeight, LARGEST_KEY * height), legend)
+            SheetLayout layout = SheetLayout.fit(diagram, width, height - Math.min(keyHeight, MAX_KEY * height), legend)
                     .withKey(keyHeight);
             DiagramScene scene = new DiagramScene(diagram, places, layout, ink, palette, ramp, measure);
             double wanted = NameKey.height(scene.numbered(), ink, width - 2 * SheetLayout.BESIDE, measure);
-            if (wanted <= keyHeight || i == MOST_FITS) {
+            if (wanted <= keyHeight || i == MAX_FITS) {
                 return scene;
             }
             keyHeight = wanted;

@@ -22,9 +22,9 @@ final class LabelPlacement {
     private static final double MARGIN_STEP = 9;
     private static final double LATTICE_STEP = 6;
     /** Words with a stand-in stand outside only if their leader is about this short and crosses nothing, px. */
-    private static final double MOST_COST = 45;
+    private static final double MAX_COST = 45;
     /** What it costs words of this length or more to hide a part of the drawing, in px of leader. */
-    private static final double MOST_COVER_COST = 150;
+    private static final double MAX_COVER_COST = 150;
 
     private static final double LONG_PX = 48;
 
@@ -90,7 +90,7 @@ final class LabelPlacement {
                 .thenComparing(Wish::zone));
         List<Wish> cut = new ArrayList<>();
         for (Wish wish : outside) {
-            double most = wish.shorter().isPresent() ? MOST_COST : Double.POSITIVE_INFINITY;
+            double most = wish.shorter().isPresent() ? MAX_COST : Double.POSITIVE_INFINITY;
             outside(wish, placed, frame, title, onCar, most)
                     .ifPresentOrElse(placed::add, () -> wish.shorter().ifPresent(by -> cut.add(wish.cut(by))));
         }
@@ -195,7 +195,7 @@ final class LabelPlacement {
         double cost = start.distance(candidate.anchor());
         Rectangle2D box = candidate.box();
         if (touches(box, onCar)) {
-            cost += MOST_COVER_COST * Math.min(1, box.getWidth() / LONG_PX);
+            cost += MAX_COVER_COST * Math.min(1, box.getWidth() / LONG_PX);
         }
         Line2D leader = new Line2D.Double(start, candidate.anchor());
         for (Placed other : placed) {

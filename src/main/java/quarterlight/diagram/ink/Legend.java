@@ -31,7 +31,7 @@ public record Legend(
         if (scale.isPresent() && ticks.size() < 2) {
             throw new IllegalArgumentException("a ramp needs its two ends written");
         }
-        if (hatches.size() > ZoneLook.MOST_HATCH || stipples.size() > ZoneLook.MOST_STIPPLE) {
+        if (hatches.size() > ZoneLook.MAX_HATCH || stipples.size() > ZoneLook.MAX_STIPPLE) {
             throw new IllegalArgumentException("more words than densities");
         }
     }

@@ -21,7 +21,7 @@ final class Texture {
     private static final double[] HATCH_PX = {0, 12, 8, 5.4, 3.6};
     private static final double[] STIPPLE_PX = {0, 13, 9.5, 7, 5.2, 3.8};
     private static final double FLATNESS_PX = 0.3;
-    private static final double SHORTEST_PX = 0.05;
+    private static final double MIN_PX = 0.05;
 
     private Texture() {}
 
@@ -107,7 +107,7 @@ final class Texture {
             }
             Arrays.sort(cuts, 0, n);
             for (int i = 0; i + 1 < n; i += 2) {
-                if (cuts[i + 1] - cuts[i] > SHORTEST_PX) {
+                if (cuts[i + 1] - cuts[i] > MIN_PX) {
                     span.cut(y, cuts[i], cuts[i + 1], row);
                 }
             }

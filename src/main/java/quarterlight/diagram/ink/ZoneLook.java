@@ -13,9 +13,9 @@ import java.util.OptionalDouble;
  */
 public record ZoneLook(OptionalDouble share, String number, int hatch, int stipple) {
     /** The highest density of hatching. */
-    public static final int MOST_HATCH = 4;
+    public static final int MAX_HATCH = 4;
     /** The highest density of stipple. */
-    public static final int MOST_STIPPLE = 5;
+    public static final int MAX_STIPPLE = 5;
 
     public ZoneLook {
         Objects.requireNonNull(share, "share");
@@ -24,13 +24,13 @@ public record ZoneLook(OptionalDouble share, String number, int hatch, int stipp
             throw new IllegalArgumentException(
                     "a place on the ramp lies between 0 and 1, not at " + share.getAsDouble());
         }
-        if (hatch < 0 || hatch > MOST_HATCH || stipple < 0 || stipple > MOST_STIPPLE) {
+        if (hatch < 0 || hatch > MAX_HATCH || stipple < 0 || stipple > MAX_STIPPLE) {
             throw new IllegalArgumentException("no such density: hatching " + hatch + ", stipple " + stipple);
         }
     }
 
     /** The density of hatching for a likelihood in percent: 0 below 20, then one more for every 20. */
     public static int hatchOf(double percent) {
-        return (int) Math.min(MOST_HATCH, Math.max(0, Math.floor(percent / 20)));
+        return (int) Math.min(MAX_HATCH, Math.max(0, Math.floor(percent / 20)));
     }
 }

@@ -9,9 +9,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
-import java.util.Locale;
 import java.util.Objects;
 import quarterlight.diagram.ink.InkPalette;
 import quarterlight.diagram.ink.TextMeasure;
@@ -20,6 +18,7 @@ import quarterlight.marks.TimeLine;
 import quarterlight.marks.TimeLine.Row;
 import quarterlight.marks.Verdict;
 import quarterlight.marks.code.DateCandidate;
+import quarterlight.units.Days;
 
 /**
  * Draws the time line of a car: a row per stamp, earliest first, over a line of months with the build window as a band. A full bar is
@@ -33,13 +32,11 @@ public final class TimeLineDrawing {
     private static final double NAME = 13;
     private static final double SMALL = 11;
     private static final double BAR = 8;
-    private static final double LEAST_BAR = 4;
+    private static final double MIN_BAR = 4;
     private static final double PAD = 6;
     private static final double NAMES_SHARE = 0.34;
-    private static final double MOST_NAMES = 260;
+    private static final double MAX_NAMES = 260;
     private static final double BAND_SHARE = 0.14;
-    private static final DateTimeFormatter SHORT = DateTimeFormatter.ofPattern("MMM d, uuuu", Locale.US);
-    private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMM uuuu", Locale.US);
 
     private final TimeLine line;
     private final InkPalette palette;
@@ -56,7 +53,7 @@ public final class TimeLineDrawing {
             throw new IllegalArgumentException("a time line needs 300 px of width, not " + widthPx);
         }
         this.width = widthPx;
-        this.left = Math.min(MOST_NAMES, widthPx * NAMES_SHARE);
+        this.left = Math.min(MAX_NAMES, widthPx * NAMES_SHARE);
     }
 
     public double widthPx() {
@@ -88,8 +85,7 @@ public final class TimeLineDrawing {
     private void band(Graphics2D g) {
         line.window().ifPresent(window -> {
             double from = Math.max(left, x(window.first()));
-            double to =
-                    Math.min(width, Math.max(from + LEAST_BAR, x(window.last().plusDays(1))));
+            double to = Math.min(width, Math.max(from + MIN_BAR, x(window.last().plusDays(1))));
             double bottom = HEAD + ROW * line.rows().size();
             g.setColor(mix(palette.accent(), palette.ground(), BAND_SHARE));
             g.fill(new Rectangle2D.Double(from, HEAD - 4, to - from, bottom - HEAD + 4));
@@ -122,7 +118,7 @@ public final class TimeLineDrawing {
             g.draw(new Line2D.Double(x, y, x, y + (year ? 10 : quarter ? 6 : 3)));
             String words = year
                     ? Integer.toString(month.getYear())
-                    : quarter ? MONTH.format(month).substring(0, 3) : "";
+                    : quarter ? Days.month(month).substring(0, 3) : "";
             double wide = measure.width(words, SMALL, year);
             boolean room = x >= free && x + wide <= width && (year || monthWide * 3 > 34);
             if (!words.isEmpty() && room) {
@@ -193,7 +189,7 @@ public final class TimeLineDrawing {
     /** Draws a bar and gives its right end. */
     private double bar(Graphics2D g, DateCandidate date, double middle, boolean full) {
         double from = x(date.from());
-        double to = Math.max(from + LEAST_BAR, x(date.to().plusDays(1)));
+        double to = Math.max(from + MIN_BAR, x(date.to().plusDays(1)));
         if (to <= left || from >= width) {
             return to;
         }
@@ -219,10 +215,10 @@ public final class TimeLineDrawing {
 
     private static String shown(DateCandidate date) {
         if (date.from().equals(date.to())) {
-            return SHORT.format(date.from());
+            return Days.day(date.from());
         }
         String whole = DateText.of(date);
-        return whole.contains(" to ") ? SHORT.format(date.from()) + " on" : whole;
+        return whole.contains(" to ") ? Days.day(date.from()) + " on" : whole;
     }
 
     private void text(Graphics2D g, String words, double x, double y, double size, boolean heavy, Color color) {

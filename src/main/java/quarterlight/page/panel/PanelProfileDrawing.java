@@ -39,7 +39,7 @@ public final class PanelProfileDrawing {
     private static final double RADIUS = 4.2;
     private static final double SMALL = 11;
     private static final double BAND_SHARE = 0.14;
-    private static final double LEAST_STEP_PX = 26;
+    private static final double MIN_STEP_PX = 26;
 
     /**
      * How high the parts are drawn.
@@ -188,7 +188,7 @@ public final class PanelProfileDrawing {
 
     /** Even steps of 1, 2 or 5 that leave room for their numbers. */
     private double step() {
-        double least = most * LEAST_STEP_PX / height;
+        double least = most * MIN_STEP_PX / height;
         double ten = Math.pow(10, Math.floor(Math.log10(least)));
         for (double times : new double[] {1, 2, 5}) {
             if (times * ten >= least) {

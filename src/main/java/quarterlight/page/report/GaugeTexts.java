@@ -9,6 +9,7 @@ import quarterlight.page.ThicknessRamp;
 import quarterlight.thickness.GaugeCorrection;
 import quarterlight.thickness.GaugeQuality;
 import quarterlight.thickness.GaugeVerdict;
+import quarterlight.units.Numerals;
 import quarterlight.visit.GaugeCheck;
 import quarterlight.visit.GaugeSurface;
 import quarterlight.visit.GaugeValue;
@@ -32,9 +33,9 @@ final class GaugeTexts {
                     case NOT_CHECKED ->
                         "No gauge check was made: nothing shows how far the gauge can be trusted on that day.";
                     case CANNOT_TELL ->
-                        "Checks were made, but a tolerance is not stated for all of them, so they cannot show that the gauge was"
+                        "Checks were made, but not all state a tolerance, so they cannot show that the gauge was"
                                 + " right.";
-                    case PASSED -> "Every check lies within the tolerances stated for gauge and shim.";
+                    case PASSED -> "Every check is within the tolerances stated for gauge and shim.";
                     case FAILED ->
                         "A check failed: the readings since the last good check are suspect, and the likelihoods with them.";
                 });
@@ -52,7 +53,7 @@ final class GaugeTexts {
                         line -> sentences.add(
                                 String.format(
                                         Locale.US,
-                                        "The checks give a line for correction: what is shown less %s, times %.3f. %s",
+                                        "Two-point correction from the checks: (shown value \u2212 %s) \u00d7 %.3f. %s",
                                         number(line.zeroUm()),
                                         line.factor(),
                                         corrected
@@ -93,7 +94,7 @@ final class GaugeTexts {
     }
 
     private static String typed(GaugeValue.Measured value) {
-        return value.typed().toPlainString().replace('-', '\u2212') + "\u2009"
+        return Numerals.trueMinus(value.typed().toPlainString()) + "\u2009"
                 + value.unit().word().replace("um", "\u00b5m");
     }
 
@@ -101,7 +102,7 @@ final class GaugeTexts {
     private String number(double um) {
         double value = ramp.unit().fromUm(um);
         String digits = ramp.unitName().equals("mil") ? "%.2f" : "%.1f";
-        return String.format(Locale.US, digits, value).replace('-', '\u2212') + "\u2009" + ramp.unitName();
+        return Numerals.trueMinus(String.format(Locale.US, digits, value)) + "\u2009" + ramp.unitName();
     }
 
     private String signed(double um) {

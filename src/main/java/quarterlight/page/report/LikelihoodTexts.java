@@ -9,6 +9,7 @@ import quarterlight.finish.EvidenceStrength;
 import quarterlight.finish.FinishReason;
 import quarterlight.finish.ZoneHistory;
 import quarterlight.page.ThicknessRamp;
+import quarterlight.units.Numerals;
 import quarterlight.units.ThicknessUnit;
 
 /** The likelihoods of a panel in words, with every reason that moved them. */
@@ -32,7 +33,7 @@ public final class LikelihoodTexts {
                 ZoneHistory.shown(zone.chances().stripped()),
                 ZoneHistory.shown(zone.chances().filler()));
         String strength = "The zone's own evidence: " + zone.strength().phrase() + "."
-                + (zone.readable() ? "" : " The gauge cannot read it: signs and rust alone speak.");
+                + (zone.readable() ? "" : " The gauge cannot read this material, so only signs and rust count.");
         List<ReportContent.Fact> reasons = new ArrayList<>();
         zone.reasons().stream()
                 .filter(reason ->
@@ -93,7 +94,7 @@ public final class LikelihoodTexts {
             case NO_METAL -> "Spots without metal";
             case SIGN ->
                 words(reason.sign().orElseThrow().word()) + (reason.seen() ? ", seen" : ", looked for and not seen");
-            case RUST -> "Rust, or that none was found";
+            case RUST -> "Rust found or not found";
             case REST_OF_CAR -> "The rest of the car";
         };
     }
@@ -113,6 +114,6 @@ public final class LikelihoodTexts {
     }
 
     private static String signed(double log10) {
-        return String.format(Locale.US, "%+.1f", log10).replace('-', '\u2212');
+        return Numerals.trueMinus(String.format(Locale.US, "%+.1f", log10));
     }
 }

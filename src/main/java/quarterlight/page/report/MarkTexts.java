@@ -41,7 +41,7 @@ final class MarkTexts {
         if (!car.visit().marks().isEmpty() || !car.visit().features().isEmpty()) {
             sentences.add(car.marks()
                     .window()
-                    .map(window -> "The car counts as built " + span(window.first(), window.last()) + ".")
+                    .map(window -> "Build date used: " + span(window.first(), window.last()) + ".")
                     .orElse("Neither a build date nor a model year is claimed, so no date can be judged."));
             car.marks().contradictions().forEach(clash -> sentences.add(clash.sentence()));
             if (car.marks().contradictions().isEmpty()) {
@@ -109,7 +109,7 @@ final class MarkTexts {
         return new ReportContent.FeatureRow(
                 feature.feature(),
                 feature.from().text() + " to " + feature.to().text(),
-                fitted.isEmpty() ? "not established" : fitted.get() ? "this car has it" : "this car has it not",
+                fitted.isEmpty() ? "not established" : fitted.get() ? "this car has it" : "not on this car",
                 judged.verdict().word(),
                 Stream.concat(Stream.of(judged.why()), feature.note().stream()).collect(Collectors.joining(" ")));
     }

@@ -44,8 +44,8 @@ final class MethodTexts {
 
     private static ReportContent.Paragraph thickness(Findings car, ThicknessRamp ramp) {
         List<String> sentences = new ArrayList<>(List.of(
-                "Readings at one place are a spot and count by their mean; mean, standard deviation and interval are over spots, median"
-                        + " and range over readings. Outliers are named, never dropped.",
+                "Readings at one place make a spot and count by their mean; mean, standard deviation and interval are over spots, median"
+                        + " and range over readings. Outliers are pointed out, never dropped.",
                 "A gauge reads the distance to metal: by magnetic induction to steel, by eddy current to aluminum. Fiberglass, plastic"
                         + " and wood cannot be read.",
                 "Thickness alone proves nothing. Filler and lead count as substrate in some published guidance."));
@@ -87,7 +87,7 @@ final class MethodTexts {
                 "The band of a likelihood runs from the 5th to the 95th percentile over the ranges of the judged numbers.");
         sentences.add(
                 "A reason's figure is how far the logarithm (base 10) of the odds moves when that evidence is left out; above 0"
-                        + " speaks for refinishing. Reasons do not add up.");
+                        + " points to refinishing. Reasons do not add up.");
         return new ReportContent.Paragraph("Finish history", sentences);
     }
 
@@ -108,10 +108,10 @@ final class MethodTexts {
         return new ReportContent.Paragraph(
                 "Rust",
                 List.of(
-                        "Rust is outlined on a photo and measured by something of known size on the same photo; the figure after \u00b1 is"
-                                + " one standard deviation from the marking alone. Outlines of one photo are united.",
+                        "Rust is outlined on a photo and measured against something of known size on the same photo; the figure after \u00b1 is"
+                                + " one standard deviation from the marking alone. Outlines on one photo are merged.",
                         "The share is of the zone's nominal area, an estimate (panels to 10 to 20\u2009%, edges and bay to 40\u2009%, underbody to"
-                                + " 50\u2009%). Grades: ASTM D610, the letter a suggestion; " + RiDegree.RULE + ".",
+                                + " 50\u2009%). Grades: ASTM D610, with a suggested letter; " + RiDegree.RULE + ".",
                         "A zone that was not looked at is not a clean zone."));
     }
 
@@ -181,7 +181,7 @@ final class MethodTexts {
                 "49 CFR 565 and 574.5: vehicle identification numbers and tire dates. ISO 8601: weeks.",
                 "Factory levels of finish: a German leaflet on total paint thickness (11 March 2025); I-CAR note on clearcoat thickness;"
                         + " W. C. Anderson, Old Cars Weekly restoration series, part 9 (2010).",
-                "Everything else, above all weights of signs, repair needs, what a visit must bring and the order of what matters, is common"
+                "Everything else, especially weights of signs, repair needs, what a visit must cover and the order of what matters, is common"
                         + " practice without a published source.");
     }
 

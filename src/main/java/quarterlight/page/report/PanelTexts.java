@@ -27,14 +27,14 @@ final class PanelTexts {
                 .map(pair -> label(car, pair.left()).replace(", left", "") + " " + number(pair.difference(), ramp))
                 .collect(Collectors.joining("; "));
         if (!sides.isEmpty()) {
-            sentences.add("Left less right, in " + ramp.unitName() + " with 95\u2009% intervals: " + sides + ".");
+            sentences.add("Left minus right, in " + ramp.unitName() + " with 95\u2009% intervals: " + sides + ".");
         }
         String apart = found.against().stream()
                 .filter(one -> one.difference().isClear() && selection.shows(one.zone()))
                 .map(one -> label(car, one.zone()) + " " + number(one.difference(), ramp))
                 .collect(Collectors.joining("; "));
         if (!apart.isEmpty()) {
-            sentences.add("Clear of the rest of the car: " + apart + ".");
+            sentences.add("Clearly different from the rest of the car: " + apart + ".");
         }
         found.components().ifPresent(scatter -> sentences.add(words(scatter, ramp)));
         return sentences;

@@ -11,7 +11,7 @@ final class PrintedPicture {
     /** Long side in pixels: over 400 dots an inch on a width of 56 mm, so that a reader can look closer on a screen. */
     static final int LONG_SIDE_PX = 960;
 
-    private static final int MOST_BYTES = 220_000;
+    private static final int MAX_BYTES = 220_000;
     private static final List<Integer> QUALITIES = List.of(82, 72, 60, 45, 30);
 
     private final byte[] jpeg;
@@ -42,7 +42,7 @@ final class PrintedPicture {
         byte[] jpeg = new byte[0];
         for (int quality : QUALITIES) {
             jpeg = writing.jpeg(image, quality);
-            if (jpeg.length <= MOST_BYTES) {
+            if (jpeg.length <= MAX_BYTES) {
                 break;
             }
         }

@@ -24,6 +24,7 @@ import quarterlight.thickness.MeanUncertainty;
 import quarterlight.thickness.Outlier;
 import quarterlight.thickness.Spot;
 import quarterlight.thickness.ZoneThickness;
+import quarterlight.units.Numerals;
 import quarterlight.visit.GaugeCheck;
 import quarterlight.visit.GaugeValue;
 import quarterlight.visit.Reading;
@@ -89,7 +90,7 @@ final class ReadingTexts {
                             PROFILE_PX,
                             PanelProfileDrawing.Room.PAGE);
                     String words =
-                            XmlText.escaped(name + " from its edge, along the panel from the left: " + drawing.words());
+                            XmlText.escaped(name + " in section, along the panel from the left: " + drawing.words());
                     String element = DrawnSvg.element(
                             drawing.widthPx(), drawing.heightPx(), drawing::draw, name + " from its edge");
                     return "<div class=\"whole\">"
@@ -103,8 +104,8 @@ final class ReadingTexts {
     private List<String> figures(ZoneThickness zone) {
         List<String> parts = new ArrayList<>();
         if (!zone.readable()) {
-            parts.add("The gauge cannot read what this zone is made of (" + substrate(zone)
-                    + "); what it showed is no coating thickness");
+            parts.add("The gauge cannot read this material (" + substrate(zone)
+                    + "); its readings are not coating thickness");
         }
         if (zone.meanUm().isPresent()) {
             String mean = "Mean " + length(zone.meanUm()) + " over " + count(zone.valueSpots(), "spot");
@@ -136,7 +137,7 @@ final class ReadingTexts {
                 car.visit().gaugeChecks().stream().map(Recorded::value).toList();
         return MeanUncertainty.of(zone, car.thickness().correction(), checks)
                 .filter(known -> full && zone.readable())
-                .map(known -> "with what is stated of gauge and shims the mean is known to \u00b1\u2009"
+                .map(known -> "including gauge and shim tolerances: \u00b1\u2009"
                         + length(OptionalDouble.of(known.expandedUm())) + " (95\u2009%)");
     }
 
@@ -149,7 +150,7 @@ final class ReadingTexts {
     }
 
     private static String count(int number, String thing) {
-        return number + " " + thing + (number == 1 ? "" : "s");
+        return Numerals.count(number, thing, thing + "s");
     }
 
     /** Spot by spot, each reading as typed with its unit and its note. */
@@ -185,7 +186,7 @@ final class ReadingTexts {
             rows.values().stream()
                     .filter(reading -> reading.exclude().isEmpty() && !reads(zone, reading))
                     .forEach(reading -> all.add("Left out: " + typed(reading)
-                            + ", because: the mode noted does not read " + substrate(zone)));
+                            + ", because the recorded mode cannot read " + substrate(zone)));
         }
         return all;
     }
@@ -203,7 +204,7 @@ final class ReadingTexts {
 
     private static String value(GaugeValue value) {
         if (value instanceof GaugeValue.Measured measured) {
-            return measured.typed().toPlainString().replace('-', '\u2212') + "\u2009"
+            return Numerals.trueMinus(measured.typed().toPlainString()) + "\u2009"
                     + measured.unit().word().replace("um", "\u00b5m");
         }
         if (value instanceof GaugeValue.Range range) {
@@ -232,7 +233,7 @@ final class ReadingTexts {
         for (Outlier outlier : zone.outliers()) {
             remarks.add(String.format(
                     Locale.US,
-                    "The spot at %s\u2009%s stands apart from the others (%s); it counts all the same.",
+                    "The spot at %s\u2009%s is an outlier (%s); it is counted all the same.",
                     ramp.number(outlier.um()),
                     ramp.unitName(),
                     outlier.rule() == Outlier.Rule.GRUBBS

@@ -19,6 +19,7 @@ import quarterlight.page.PageFacts;
 import quarterlight.page.Selection;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.thickness.ZoneThickness;
+import quarterlight.units.Days;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.Trial;
 import quarterlight.visit.VisitChoices;
@@ -83,7 +84,7 @@ final class ReportBuilder {
         PageFacts.visit(car).forEach((label, text) -> facts.add(new ReportContent.Fact(label, text)));
         return new ReportContent(
                 car.visit().facts().car().name(),
-                car.visit().facts().date().map(Object::toString).orElse("date of the visit not given"),
+                car.visit().facts().date().map(Days::day).orElse("date of the visit not given"),
                 lead(zones.size()),
                 facts,
                 matters.stream().limit(MOST).map(m -> matter(m, targets)).toList(),
@@ -143,7 +144,7 @@ final class ReportBuilder {
         return List.of("What was seen, measured and tried on one visit: " + photos + " photos, " + measured + ", "
                 + car.visit().marks().size() + " marks, " + car.visit().trials().size() + " trials, evidence on "
                 + chapters
-                + " zones. Every figure stands with what it rests on.");
+                + " zones. Every figure is shown with its basis.");
     }
 
     private ReportContent.MatterText matter(Matter matter, Set<String> targets) {
@@ -195,7 +196,7 @@ final class ReportBuilder {
                 .count();
         if (aside > 0) {
             sentences.add(aside + (aside == 1 ? " photo" : " photos")
-                    + " set aside by the inspector, for instance as twice the same or blurred, and not used.");
+                    + " set aside by the inspector, for example as duplicates or blurry, and not used.");
         }
         return sentences;
     }

@@ -100,8 +100,8 @@ public record ReportContent(
             List<SignText> signs,
             Optional<RustText> rust,
             List<PhotoText> photos) {
-        private static final int MOST_LETTERS_OF_A_SMALL_ZONE = 360;
-        private static final int MOST_PHOTOS_KEPT_WITH_WORDS = 6;
+        private static final int MAX_LETTERS_OF_A_SMALL_ZONE = 360;
+        private static final int MAX_PHOTOS_KEPT_WITH_WORDS = 6;
 
         /** True if there is so little that several such zones stand side by side. */
         public boolean isSmall() {
@@ -115,12 +115,12 @@ public record ReportContent(
                     && likelihood.isEmpty()
                     && rust.map(text -> text.traces().isEmpty()).orElse(true)
                     && photos.size() <= 1
-                    && words <= MOST_LETTERS_OF_A_SMALL_ZONE;
+                    && words <= MAX_LETTERS_OF_A_SMALL_ZONE;
         }
 
         /** True if its words and photos together are so short that they stay on one page. */
         public boolean isKeptWhole() {
-            return readings.isEmpty() && likelihood.isEmpty() && photos.size() <= MOST_PHOTOS_KEPT_WITH_WORDS;
+            return readings.isEmpty() && likelihood.isEmpty() && photos.size() <= MAX_PHOTOS_KEPT_WITH_WORDS;
         }
 
         /** True if there are so many words that photos look well beside them, and no table that needs the whole width. */

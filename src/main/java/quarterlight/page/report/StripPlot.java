@@ -78,7 +78,7 @@ final class StripPlot {
                 .mapToObj(ramp::number)
                 .collect(Collectors.joining(", "));
         String more = (zone.noMetal() > 0 ? "; no metal on " + zone.noMetal() : "")
-                + (zone.overSpots() > 0 ? "; beyond the range on " + zone.overSpots() : "");
+                + (zone.overSpots() > 0 ? "; beyond range on " + zone.overSpots() : "");
         return (values.isEmpty() ? "no values" : "spots at " + values + " " + ramp.unitName()) + more;
     }
 

@@ -112,7 +112,7 @@ final class GaugeCells {
                     shown
                             + String.format(
                                     Locale.ROOT,
-                                    " (%.0f um) lies above the gauge's range of %.0f um; check the unit, write over, or set gauge-range",
+                                    " (%.0f um) is above the gauge range of %.0f um; check the unit, write over, or set gauge-range",
                                     measured.thickness().um(),
                                     range.um()));
         }

@@ -17,6 +17,7 @@ import quarterlight.diagram.ink.InkPalette;
 import quarterlight.diagram.ink.SheetLayout;
 import quarterlight.page.FindingsInk;
 import quarterlight.page.ThicknessRamp;
+import quarterlight.task.LatestWork;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Look;
 
@@ -25,16 +26,27 @@ final class CarSheet extends JPanel {
     private final transient DeskParts parts;
     private final transient Pair.Car car;
     private final transient ThicknessRamp ramp;
+    private final transient LatestWork<Wish, Laid> work;
     private transient Optional<DiagramPainter> painter = Optional.empty();
     private transient Optional<DiagramScene> scene = Optional.empty();
     private transient Highlight highlight = Highlight.NONE;
     private Dimension laid = new Dimension();
+
+    private record Wish(Dimension size, InkPalette palette) {}
+
+    private record Laid(Wish wish, DiagramScene scene) {}
 
     /** @param hovered told which zone the pointer is over */
     CarSheet(DeskParts parts, Pair.Car car, ThicknessRamp ramp, Consumer<Optional<ZoneId>> hovered) {
         this.parts = parts;
         this.car = car;
         this.ramp = ramp;
+        this.work = new LatestWork<>(
+                "quarterlight-two-cars",
+                SwingUtilities::invokeLater,
+                (wish, course) -> new Laid(wish, lay(wish)),
+                this::laid,
+                parts.problems()::failed);
         setPreferredSize(new Dimension(520, 400));
         Look.named(this, parts.texts().get("compare.diagram", car.name()));
         addMouseMotionListener(new java.awt.event.MouseMotionAdapter() {
@@ -56,36 +68,36 @@ final class CarSheet extends JPanel {
         g.fillRect(0, 0, getWidth(), getHeight());
         if (!laid.equals(getSize())) {
             laid = getSize();
-            lay(laid);
+            work.request(wish());
         }
         painter.ifPresent(p -> p.paint((Graphics2D) g, highlight));
     }
 
-    private void lay(Dimension size) {
-        InkPalette palette = Look.palette().dark() ? InkPalette.DARK : InkPalette.LIGHT;
-        Thread thread = new Thread(
-                () -> {
-                    DiagramScene made = new DiagramScene(
-                            car.diagram(),
-                            car.places(),
-                            SheetLayout.fit(car.diagram(), size.width, size.height, true),
-                            FindingsInk.of(car.findings(), ramp, List.of()),
-                            palette,
-                            parts.ramp(),
-                            parts.measure());
-                    SwingUtilities.invokeLater(() -> laid(made, size));
-                },
-                "quarterlight-two-cars");
-        thread.setDaemon(true);
-        thread.start();
+    private DiagramScene lay(Wish wish) {
+        return new DiagramScene(
+                car.diagram(),
+                car.places(),
+                SheetLayout.fit(car.diagram(), wish.size().width, wish.size().height, true),
+                FindingsInk.of(car.findings(), ramp, List.of()),
+                wish.palette(),
+                parts.ramp(),
+                parts.measure());
     }
 
-    private void laid(DiagramScene made, Dimension size) {
-        if (size.equals(getSize())) {
-            scene = Optional.of(made);
-            painter = Optional.of(new DiagramPainter(made));
-            repaint(new Rectangle(size));
+    private void laid(Laid made) {
+        if (made.wish().equals(wish())) {
+            scene = Optional.of(made.scene());
+            painter = Optional.of(new DiagramPainter(made.scene()));
+            repaint(new Rectangle(getSize()));
         }
+    }
+
+    private Wish wish() {
+        return new Wish(getSize(), Look.palette().dark() ? InkPalette.DARK : InkPalette.LIGHT);
+    }
+
+    void stop() {
+        work.stop();
     }
 
     @Override

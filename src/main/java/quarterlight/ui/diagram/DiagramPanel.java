@@ -22,6 +22,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import javax.accessibility.AccessibleRole;
+import javax.swing.SwingUtilities;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
@@ -30,9 +31,9 @@ import quarterlight.diagram.ink.DiagramScene;
 import quarterlight.diagram.ink.Highlight;
 import quarterlight.diagram.ink.InkPalette;
 import quarterlight.page.PinKey;
+import quarterlight.task.LatestWork;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.DrawnComponent;
-import quarterlight.ui.kit.LatestWork;
 import quarterlight.ui.kit.Listeners;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
@@ -67,7 +68,12 @@ public final class DiagramPanel extends DrawnComponent {
         this.parts = parts;
         this.visit = visit;
         this.work = new SceneWork(parts, this::arrived);
-        this.pinWork = new LatestWork<>("quarterlight-pins", this::number, this::pinsArrived, parts.problems()::failed);
+        this.pinWork = new LatestWork<>(
+                "quarterlight-pins",
+                SwingUtilities::invokeLater,
+                (wish, course) -> number(wish),
+                this::pinsArrived,
+                parts.problems()::failed);
         setName("diagram");
         setOpaque(true);
         setFocusable(true);

@@ -2,9 +2,6 @@ package quarterlight.ui.diagram;
 
 import java.awt.image.BufferedImage;
 import java.util.Optional;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 import quarterlight.car.View;
@@ -13,6 +10,7 @@ import quarterlight.diagram.ink.DiagramPainter;
 import quarterlight.diagram.ink.DiagramScene;
 import quarterlight.diagram.ink.InkPalette;
 import quarterlight.diagram.ink.SheetLayout;
+import quarterlight.task.LatestWork;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
 
@@ -38,39 +36,32 @@ final class SceneWork {
     record Painted(DiagramScene scene, DiagramPainter painter, BufferedImage picture) {}
 
     private final DeskParts parts;
-    private final Consumer<Painted> painted;
-    private final AtomicReference<Optional<Wish>> wanted = new AtomicReference<>(Optional.empty());
-    private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
-        Thread thread = new Thread(work, "quarterlight-diagram");
-        thread.setDaemon(true);
-        return thread;
-    });
+    private final LatestWork<Wish, Painted> work;
 
     /** @param painted told on the event thread */
     SceneWork(DeskParts parts, Consumer<Painted> painted) {
         this.parts = parts;
-        this.painted = painted;
+        this.work = new LatestWork<>(
+                "quarterlight-diagram",
+                SwingUtilities::invokeLater,
+                (wish, course) -> painted(wish),
+                painted,
+                parts.problems()::failed);
     }
 
     void request(Wish wish) {
-        if (wanted.getAndSet(Optional.of(wish)).isEmpty()) {
-            worker.execute(() -> wanted.getAndSet(Optional.empty()).ifPresent(this::work));
-        }
+        work.request(wish);
     }
 
-    private void work(Wish wish) {
-        try {
-            DiagramScene scene = scene(wish);
-            DiagramPainter painter = new DiagramPainter(scene);
-            BufferedImage picture = painter.picture(
-                    Math.max(1, (int) Math.ceil(wish.width() * wish.scale())),
-                    Math.max(1, (int) Math.ceil(wish.height() * wish.scale())),
-                    wish.scale(),
-                    wish.scale());
-            SwingUtilities.invokeLater(() -> painted.accept(new Painted(scene, painter, picture)));
-        } catch (RuntimeException e) {
-            SwingUtilities.invokeLater(() -> parts.problems().failed(e));
-        }
+    private Painted painted(Wish wish) {
+        DiagramScene scene = scene(wish);
+        DiagramPainter painter = new DiagramPainter(scene);
+        BufferedImage picture = painter.picture(
+                Math.max(1, (int) Math.ceil(wish.width() * wish.scale())),
+                Math.max(1, (int) Math.ceil(wish.height() * wish.scale())),
+                wish.scale(),
+                wish.scale());
+        return new Painted(scene, painter, picture);
     }
 
     private DiagramScene scene(Wish wish) {
@@ -89,6 +80,6 @@ final class SceneWork {
     }
 
     void stop() {
-        worker.shutdownNow();
+        work.stop();
     }
 }

@@ -9,7 +9,6 @@ import java.util.Set;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
-import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSpinner;
@@ -216,18 +215,15 @@ public final class GaugeScreen implements StationScreen {
         boolean back = readings.stream().allMatch(row -> row.value().exclude().isPresent());
         Optional<String> reason = back
                 ? Optional.empty()
-                : Optional.ofNullable(
-                                JOptionPane.showInputDialog(side, texts.get("gauge.exclude.why"), "factory joint"))
-                        .map(String::strip)
-                        .filter(text -> !text.isEmpty());
+                : parts.problems().ask(texts.get("gauge.exclude.why"), texts.get("gauge.exclude"), "factory joint");
         if (back || reason.isPresent()) {
+            List<Recorded<Reading>> changed = readings.stream()
+                    .map(row -> new Recorded<>(row.id(), with(row.value(), reason)))
+                    .toList();
             visit.edit(
                     store -> {
-                        RowEdits edits = new RowEdits(store);
-                        for (Recorded<Reading> row : readings) {
-                            edits.update(RecordKind.READINGS, row.id(), with(row.value(), reason));
-                        }
-                        return true;
+                        new RowEdits(store).updateAll(RecordKind.READINGS, changed);
+                        return changed;
                     },
                     done -> {});
         }

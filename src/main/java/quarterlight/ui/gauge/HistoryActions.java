@@ -3,14 +3,15 @@ package quarterlight.ui.gauge;
 import java.time.LocalDateTime;
 import java.util.Optional;
 import java.util.Set;
+import javax.swing.SwingUtilities;
 import quarterlight.car.ZoneId;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.gauge.FinishEdits;
 import quarterlight.edit.gauge.TypedReading;
 import quarterlight.finish.FinishEngine;
 import quarterlight.finish.FinishEvidence;
+import quarterlight.task.LatestWork;
 import quarterlight.ui.kit.DeskParts;
-import quarterlight.ui.kit.LatestWork;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.visit.GaugeMode;
 import quarterlight.visit.SignKind;
@@ -33,13 +34,15 @@ final class HistoryActions {
         Engines engines = new Engines();
         supposing = new LatestWork<>(
                 "quarterlight-what-if",
-                evidence ->
+                SwingUtilities::invokeLater,
+                (evidence, course) ->
                         new HistoryModel.Supposed(evidence, engines.of(evidence).history(evidence)),
                 model::answered,
                 parts.problems()::failed);
         looking = new LatestWork<>(
                 "quarterlight-next",
-                evidence -> new HistoryModel.Next(
+                SwingUtilities::invokeLater,
+                (evidence, course) -> new HistoryModel.Next(
                         evidence,
                         new FinishEngine(evidence.profile()).joint(evidence).next()),
                 model::next,

@@ -14,8 +14,8 @@ import quarterlight.ui.kit.Look;
 /** The zone in hand seen from its edge, as wide as there is room. Event thread only. */
 final class PanelPlot extends JPanel {
     private static final int EDGE = 12;
-    private static final int LEAST_WIDTH = 320;
-    private static final int MOST_WIDTH = 900;
+    private static final int MIN_WIDTH = 320;
+    private static final int MAX_WIDTH = 900;
 
     private final transient DeskParts parts;
     private transient Optional<PanelProfile> profile = Optional.empty();
@@ -30,7 +30,7 @@ final class PanelPlot extends JPanel {
         profile = fresh;
         getAccessibleContext()
                 .setAccessibleDescription(
-                        drawing(LEAST_WIDTH).map(PanelProfileDrawing::words).orElse(""));
+                        drawing(MIN_WIDTH).map(PanelProfileDrawing::words).orElse(""));
         setVisible(profile.isPresent());
         revalidate();
         repaint();
@@ -42,15 +42,15 @@ final class PanelPlot extends JPanel {
                 parts.settings().settings().unit(),
                 Look.palette().dark() ? InkPalette.DARK : InkPalette.LIGHT,
                 parts.measure(),
-                Math.min(MOST_WIDTH, Math.max(LEAST_WIDTH, widthPx - 2 * EDGE)),
+                Math.min(MAX_WIDTH, Math.max(MIN_WIDTH, widthPx - 2 * EDGE)),
                 PanelProfileDrawing.Room.WINDOW));
     }
 
     @Override
     public Dimension getPreferredSize() {
-        int width = getParent() == null ? LEAST_WIDTH : getParent().getWidth();
+        int width = getParent() == null ? MIN_WIDTH : getParent().getWidth();
         return new Dimension(
-                LEAST_WIDTH,
+                MIN_WIDTH,
                 (int) Math.ceil(drawing(width)
                                 .map(PanelProfileDrawing::heightPx)
                                 .orElse(0.0))

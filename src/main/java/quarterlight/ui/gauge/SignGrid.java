@@ -34,7 +34,7 @@ import quarterlight.ui.kit.Texts;
 import quarterlight.visit.SignKind;
 
 /**
- * Zones by signs: a full disc is seen, a ring crossed is looked for and not seen, nothing is not looked for; a corner mark is a photo, a
+ * Zones by signs: a full disc is seen, a short line is looked for and not seen, an empty cell is not looked for; a corner mark is a photo, a
  * small dot speaks from another zone. Event thread only.
  */
 final class SignGrid extends JTable {

@@ -18,7 +18,7 @@ import quarterlight.visit.PhotoId;
  */
 public final class Coming {
     /** The small pictures of all together take no more memory than this; the rest come without. */
-    private static final long MOST_BYTES = 32L << 20;
+    private static final long MAX_BYTES = 32L << 20;
 
     private record Likeness(String name, Optional<LocalDateTime> time) {
         static Likeness of(PhotoFile file) {
@@ -56,7 +56,7 @@ public final class Coming {
         long bytes = 0;
         for (Glance glance : glances) {
             bytes += glance.preview().map(preview -> preview.jpeg().length).orElse(0);
-            kept.add(bytes <= MOST_BYTES ? glance : new Glance(glance.found(), glance.provisional(), Optional.empty()));
+            kept.add(bytes <= MAX_BYTES ? glance : new Glance(glance.found(), glance.provisional(), Optional.empty()));
         }
         return List.copyOf(kept);
     }

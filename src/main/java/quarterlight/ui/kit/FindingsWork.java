@@ -3,31 +3,23 @@ package quarterlight.ui.kit;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BiConsumer;
 import javax.swing.SwingUtilities;
 import quarterlight.coverage.ZoneCoverage;
 import quarterlight.findings.Findings;
 import quarterlight.table.TableUnreadable;
+import quarterlight.task.LatestWork;
 import quarterlight.visit.VisitRecord;
 
 /** Works out the findings and the coverage of the last state of the visit in the background; states that were overtaken are left out. */
 final class FindingsWork {
-    private static final System.Logger LOG = System.getLogger(FindingsWork.class.getName());
+    /** What was worked out of one state. */
+    private record Answer(Findings findings, List<ZoneCoverage> coverage) {}
 
-    private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
-        Thread thread = new Thread(work, "quarterlight-findings");
-        thread.setDaemon(true);
-        return thread;
-    });
+    private final LatestWork<VisitRecord, Optional<Answer>> work;
     private final DeskParts parts;
     private final Path folder;
-    private final BiConsumer<Findings, List<ZoneCoverage>> arrived;
-    private final AtomicReference<Optional<VisitRecord>> wanted = new AtomicReference<>(Optional.empty());
     private final AtomicBoolean stale = new AtomicBoolean();
     private Optional<List<Object>> last = Optional.empty();
     private Optional<Findings> made = Optional.empty();
@@ -37,17 +29,16 @@ final class FindingsWork {
     FindingsWork(DeskParts parts, Path folder, BiConsumer<Findings, List<ZoneCoverage>> arrived) {
         this.parts = parts;
         this.folder = folder;
-        this.arrived = arrived;
+        this.work = new LatestWork<>(
+                "quarterlight-findings",
+                SwingUtilities::invokeLater,
+                (visit, course) -> answer(visit),
+                answer -> answer.ifPresent(fresh -> arrived.accept(fresh.findings(), fresh.coverage())),
+                parts.problems()::failed);
     }
 
     void request(VisitRecord visit) {
-        if (wanted.getAndSet(Optional.of(visit)).isEmpty()) {
-            try {
-                worker.execute(this::work);
-            } catch (RejectedExecutionException e) {
-                LOG.log(System.Logger.Level.DEBUG, "the visit is closing", e);
-            }
-        }
+        work.request(visit);
     }
 
     /** The same although no evidence changed: what it is read by did. */
@@ -56,26 +47,23 @@ final class FindingsWork {
         request(visit);
     }
 
-    private void work() {
-        VisitRecord visit = wanted.getAndSet(Optional.empty()).orElseThrow();
+    /** Nothing if the findings and the coverage are those of the last answer. */
+    private Optional<Answer> answer(VisitRecord visit) throws TableUnreadable {
         List<Object> evidence = evidence(visit);
-        try {
-            boolean fresh = stale.getAndSet(false)
-                    || made.isEmpty()
-                    || !last.map(evidence::equals).orElse(false);
-            if (fresh) {
-                made = Optional.of(parts.work().findings(folder, visit));
-                last = Optional.of(evidence);
-            }
-            Findings findings = made.get();
-            List<ZoneCoverage> covered = parts.work().coverage(folder, findings, visit);
-            if (fresh || !covered.equals(coverage)) {
-                coverage = covered;
-                SwingUtilities.invokeLater(() -> arrived.accept(findings, covered));
-            }
-        } catch (TableUnreadable | RuntimeException e) {
-            SwingUtilities.invokeLater(() -> parts.problems().failed(e));
+        boolean fresh = stale.getAndSet(false)
+                || made.isEmpty()
+                || !last.map(evidence::equals).orElse(false);
+        if (fresh) {
+            made = Optional.of(parts.work().findings(folder, visit));
+            last = Optional.of(evidence);
         }
+        Findings findings = made.get();
+        List<ZoneCoverage> covered = parts.work().coverage(folder, findings, visit);
+        if (!fresh && covered.equals(coverage)) {
+            return Optional.empty();
+        }
+        coverage = covered;
+        return Optional.of(new Answer(findings, covered));
     }
 
     /** What the findings rest on; a pin or a caption changes none of them. */
@@ -95,6 +83,6 @@ final class FindingsWork {
     }
 
     void stop() {
-        worker.shutdownNow();
+        work.stop();
     }
 }

@@ -3,6 +3,8 @@ package quarterlight.ui.kit;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import quarterlight.units.Days;
+import quarterlight.units.Numerals;
 import quarterlight.units.Thickness;
 import quarterlight.units.ThicknessUnit;
 
@@ -10,14 +12,11 @@ import quarterlight.units.ThicknessUnit;
 public final class Format {
     private static final String THIN = "\u2009";
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.US);
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.US);
 
     private Format() {}
 
     public static String number(double value, int decimals) {
-        String text = String.format(Locale.US, "%." + decimals + "f", value);
-        boolean zero = text.chars().noneMatch(c -> c >= '1' && c <= '9');
-        return zero ? text.replace("-", "") : text.replace('-', '\u2212');
+        return Numerals.fixed(value, decimals);
     }
 
     /** The bare number of a thickness in a unit. */
@@ -42,6 +41,6 @@ public final class Format {
     }
 
     public static String day(LocalDateTime time) {
-        return DAY.format(time);
+        return Days.day(time);
     }
 }

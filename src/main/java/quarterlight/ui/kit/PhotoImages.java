@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.LinkedBlockingDeque;
 import java.util.concurrent.ThreadPoolExecutor;
-import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javax.swing.SwingUtilities;
@@ -23,6 +22,7 @@ import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.photo.worker.OriginalPictures;
 import quarterlight.store.ThumbnailStore;
 import quarterlight.store.VisitFolder;
+import quarterlight.task.Threads;
 import quarterlight.visit.PhotoFile;
 import quarterlight.visit.Sha256;
 
@@ -31,8 +31,8 @@ import quarterlight.visit.Sha256;
  * decoding is done in the background, what was asked for last first. Event thread only.
  */
 public final class PhotoImages {
-    private static final int MOST_IN_MEMORY = 400;
-    private static final int MOST_WAITING = 200;
+    private static final int MAX_IN_MEMORY = 400;
+    private static final int MAX_WAITING = 200;
 
     /** The last one asked for is the first one done. */
     private static final class LastFirst extends LinkedBlockingDeque<Runnable> {
@@ -54,7 +54,7 @@ public final class PhotoImages {
     private final Map<Sha256, BufferedImage> memory = new LinkedHashMap<>(64, 0.75f, true) {
         @Override
         protected boolean removeEldestEntry(Map.Entry<Sha256, BufferedImage> eldest) {
-            return size() > MOST_IN_MEMORY;
+            return size() > MAX_IN_MEMORY;
         }
     };
     private volatile Map<Sha256, Glance> coming = Map.of();
@@ -65,11 +65,7 @@ public final class PhotoImages {
         this.folder = folder;
         this.decoding = decoding;
         this.originals = new OriginalPictures(folder.root(), decoding);
-        this.workers = new ThreadPoolExecutor(2, 2, 30, TimeUnit.SECONDS, waiting, work -> {
-            Thread thread = new Thread(work, "quarterlight-pictures");
-            thread.setDaemon(true);
-            return thread;
-        });
+        this.workers = Threads.pool("quarterlight-pictures", 2, waiting);
     }
 
     /** The thumbnail if it is at hand; else it is fetched, and {@link #onReady} is told when it is there. */
@@ -99,7 +95,7 @@ public final class PhotoImages {
 
     /** A long way scrolled leaves requests behind that nobody looks at any more. */
     private void forgetOldest() {
-        while (waiting.size() > MOST_WAITING) {
+        while (waiting.size() > MAX_WAITING) {
             if (waiting.pollLast() instanceof Fetch old) {
                 asked.remove(old.photo.sha256());
             }
@@ -212,14 +208,11 @@ public final class PhotoImages {
     void close() {
         closed = true;
         workers.shutdownNow();
-        Thread closer = new Thread(
-                () -> {
-                    decoding.close();
-                    synchronized (this) {
-                        cache.ifPresent(ThumbnailStore::close);
-                    }
-                },
-                "quarterlight-pictures-close");
-        closer.start();
+        Threads.start("quarterlight-pictures-close", () -> {
+            decoding.close();
+            synchronized (this) {
+                cache.ifPresent(ThumbnailStore::close);
+            }
+        });
     }
 }

@@ -19,7 +19,7 @@ public record Settings(Map<String, String> values) {
     public static final Settings NONE = new Settings(Map.of());
 
     private static final String RECENT = "recent.";
-    private static final int MOST_RECENT = 12;
+    private static final int MAX_RECENT = 12;
 
     public Settings {
         values = Map.copyOf(values);
@@ -72,7 +72,7 @@ public record Settings(Map<String, String> values) {
     /** Visits opened of late, the last one first. */
     public List<Path> recent() {
         List<Path> recent = new ArrayList<>();
-        for (int i = 1; i <= MOST_RECENT; i++) {
+        for (int i = 1; i <= MAX_RECENT; i++) {
             text(RECENT + i).map(Path::of).ifPresent(recent::add);
         }
         return recent;
@@ -85,7 +85,7 @@ public record Settings(Map<String, String> values) {
         recent.add(0, whole);
         Map<String, String> changed = new TreeMap<>(values);
         changed.keySet().removeIf(key -> key.startsWith(RECENT));
-        for (int i = 0; i < Math.min(recent.size(), MOST_RECENT); i++) {
+        for (int i = 0; i < Math.min(recent.size(), MAX_RECENT); i++) {
             changed.put(RECENT + (i + 1), recent.get(i).toString());
         }
         return new Settings(changed);

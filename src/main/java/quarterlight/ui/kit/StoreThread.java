@@ -6,7 +6,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
@@ -16,6 +15,7 @@ import quarterlight.car.ZoneId;
 import quarterlight.store.VisitFolder;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
+import quarterlight.task.Threads;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
@@ -41,7 +41,7 @@ final class StoreThread {
         }
     }
 
-    private final ExecutorService thread = Executors.newSingleThreadExecutor(this::newWorker);
+    private final ExecutorService thread = Threads.inOrder("quarterlight-store");
     private volatile Optional<Thread> worker = Optional.empty();
     private final VisitStore store;
     private final AtomicBoolean readingQueued = new AtomicBoolean();
@@ -54,12 +54,6 @@ final class StoreThread {
     StoreThread(VisitStore store) {
         this.store = Objects.requireNonNull(store, "store");
         store.onChange(change -> changed());
-    }
-
-    private Thread newWorker(Runnable work) {
-        Thread made = new Thread(work, "quarterlight-store");
-        worker = Optional.of(made);
-        return made;
     }
 
     VisitStore store() {
@@ -94,6 +88,7 @@ final class StoreThread {
             T result;
             Optional<State> fresh = Optional.empty();
             try {
+                worker = Optional.of(Thread.currentThread());
                 editing = true;
                 changed = false;
                 result = work.run(store);

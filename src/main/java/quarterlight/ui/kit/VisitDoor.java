@@ -11,7 +11,7 @@ import quarterlight.visit.VisitFacts;
 /** Opens and makes visits for the window, in the background. Event thread only. */
 public final class VisitDoor {
     /** What can wait waits no longer than this for the small pictures. */
-    private static final int LONGEST_WAIT_MS = 400;
+    private static final int MAX_WAIT_MS = 400;
 
     private final DeskParts parts;
 
@@ -53,7 +53,7 @@ public final class VisitDoor {
                 ready.drawing());
         opened.accept(visit);
         SwingUtilities.invokeLater(() -> visit.images().onceStill(visit::painted));
-        Timer atLatest = new Timer(LONGEST_WAIT_MS, tick -> visit.painted());
+        Timer atLatest = new Timer(MAX_WAIT_MS, tick -> visit.painted());
         atLatest.setRepeats(false);
         atLatest.start();
     }

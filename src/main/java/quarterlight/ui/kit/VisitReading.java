@@ -13,6 +13,7 @@ import quarterlight.store.VisitLocked;
 import quarterlight.store.VisitOpening;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
+import quarterlight.task.Threads;
 import quarterlight.visit.VisitFacts;
 
 /**
@@ -61,7 +62,7 @@ public final class VisitReading {
 
     /** Begins on a thread of its own. */
     public VisitReading begin() {
-        new Thread(work, "quarterlight-opening").start();
+        Threads.start("quarterlight-opening", work);
         return this;
     }
 
@@ -103,7 +104,7 @@ public final class VisitReading {
             StoreThread.State state = thread.first(facts -> {
                 drawing.set(new FutureTask<>(
                         () -> DrawingOf.visitSoon(store.folder().root(), facts)));
-                new Thread(drawing.get(), "quarterlight-drawing").start();
+                Threads.start("quarterlight-drawing", drawing.get());
             });
             return new Ready(thread, state, result(drawing.get()), Optional.ofNullable(slip.get()));
         } catch (Exception e) {

@@ -4,14 +4,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BiConsumer;
 import javax.swing.SwingUtilities;
 import quarterlight.marks.JudgedMark;
 import quarterlight.marks.MarksReport;
 import quarterlight.table.TableUnreadable;
+import quarterlight.task.LatestWork;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.visit.Mark;
 import quarterlight.visit.RecordId;
@@ -25,45 +23,37 @@ final class LiveReading {
 
     private record Wish(VisitRecord visit, Optional<RecordId> row, MarkDraft draft, Mark mark) {}
 
+    private record Answer(MarkDraft draft, JudgedMark mark) {}
+
     private final DeskParts parts;
     private final Path folder;
-    private final BiConsumer<MarkDraft, JudgedMark> read;
-    private final AtomicReference<Optional<Wish>> wanted = new AtomicReference<>(Optional.empty());
-    private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
-        Thread thread = new Thread(work, "quarterlight-marks");
-        thread.setDaemon(true);
-        return thread;
-    });
+    private final LatestWork<Wish, Optional<Answer>> work;
 
     /** @param read told on the event thread */
     LiveReading(DeskParts parts, Path folder, BiConsumer<MarkDraft, JudgedMark> read) {
         this.parts = parts;
         this.folder = folder;
-        this.read = read;
+        this.work = new LatestWork<>(
+                "quarterlight-marks",
+                SwingUtilities::invokeLater,
+                (wish, course) -> answer(wish),
+                answer -> answer.ifPresent(known -> read.accept(known.draft(), known.mark())),
+                parts.problems()::failed);
     }
 
     /** Reads a draft in place of a row of the visit, or beside its rows; nothing if the draft is no mark yet. */
     void request(VisitRecord visit, Optional<RecordId> row, MarkDraft draft) {
-        draft.mark().ifPresent(mark -> {
-            Wish wish = new Wish(visit, row, draft, mark);
-            if (wanted.getAndSet(Optional.of(wish)).isEmpty()) {
-                worker.execute(() -> wanted.getAndSet(Optional.empty()).ifPresent(this::work));
-            }
-        });
+        draft.mark().ifPresent(mark -> work.request(new Wish(visit, row, draft, mark)));
     }
 
-    private void work(Wish wish) {
-        try {
-            RecordId id = wish.row().orElse(FRESH);
-            MarksReport report = MarksReport.of(
-                    wish.visit().withMarks(marks(wish, id)), parts.work().patterns(folder));
-            report.marks().stream()
-                    .filter(mark -> mark.row().equals(id))
-                    .findFirst()
-                    .ifPresent(mark -> SwingUtilities.invokeLater(() -> read.accept(wish.draft(), mark)));
-        } catch (TableUnreadable | RuntimeException e) {
-            SwingUtilities.invokeLater(() -> parts.problems().failed(e));
-        }
+    private Optional<Answer> answer(Wish wish) throws TableUnreadable {
+        RecordId id = wish.row().orElse(FRESH);
+        MarksReport report = MarksReport.of(
+                wish.visit().withMarks(marks(wish, id)), parts.work().patterns(folder));
+        return report.marks().stream()
+                .filter(mark -> mark.row().equals(id))
+                .findFirst()
+                .map(mark -> new Answer(wish.draft(), mark));
     }
 
     private static List<Recorded<Mark>> marks(Wish wish, RecordId id) {

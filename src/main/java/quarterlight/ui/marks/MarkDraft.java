@@ -35,7 +35,7 @@ record MarkDraft(
             Optional.empty(),
             "");
 
-    private static final int MOST_LEAD_DAYS = 3650;
+    private static final int MAX_LEAD_DAYS = 3650;
 
     MarkDraft {
         Objects.requireNonNull(kind, "kind");
@@ -69,7 +69,7 @@ record MarkDraft(
 
     private Optional<Integer> days() {
         String digits = leadDays.strip();
-        return digits.matches("[0-9]{1,4}") && Integer.parseInt(digits) <= MOST_LEAD_DAYS
+        return digits.matches("[0-9]{1,4}") && Integer.parseInt(digits) <= MAX_LEAD_DAYS
                 ? Optional.of(Integer.parseInt(digits))
                 : Optional.empty();
     }

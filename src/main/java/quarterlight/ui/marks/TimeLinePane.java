@@ -20,7 +20,7 @@ import quarterlight.ui.kit.Look;
 /** The dates of the car on one line of time, as wide as there is room. Event thread only. */
 final class TimeLinePane extends JPanel implements Scrollable {
     private static final int EDGE = 16;
-    private static final int LEAST_WIDTH = 420;
+    private static final int MIN_WIDTH = 420;
     private static final int LINE = 18;
 
     private final transient DeskParts parts;
@@ -53,13 +53,13 @@ final class TimeLinePane extends JPanel implements Scrollable {
                 shown,
                 Look.palette().dark() ? InkPalette.DARK : InkPalette.LIGHT,
                 parts.measure(),
-                Math.max(LEAST_WIDTH, width - 2 * EDGE)));
+                Math.max(MIN_WIDTH, width - 2 * EDGE)));
     }
 
     @Override
     public Dimension getPreferredSize() {
         int width = Math.max(
-                LEAST_WIDTH + 2 * EDGE, getParent() == null ? 0 : getParent().getWidth());
+                MIN_WIDTH + 2 * EDGE, getParent() == null ? 0 : getParent().getWidth());
         double height = drawing(width).map(TimeLineDrawing::heightPx).orElse(24.0);
         return new Dimension(width, (int) height + 2 * EDGE + LINE * undated().size());
     }
@@ -109,7 +109,7 @@ final class TimeLinePane extends JPanel implements Scrollable {
 
     @Override
     public boolean getScrollableTracksViewportWidth() {
-        return getParent() != null && getParent().getWidth() >= LEAST_WIDTH;
+        return getParent() != null && getParent().getWidth() >= MIN_WIDTH;
     }
 
     @Override

@@ -6,13 +6,11 @@ import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.Optional;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.atomic.AtomicInteger;
 import javax.swing.JPanel;
 import javax.swing.Scrollable;
 import javax.swing.SwingUtilities;
 import quarterlight.page.PagePreview;
+import quarterlight.task.LatestWork;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Look;
 
@@ -20,21 +18,22 @@ import quarterlight.ui.kit.Look;
 final class PreviewPane extends JPanel implements Scrollable {
     private static final int EDGE = 16;
 
-    private final transient DeskParts parts;
     private final transient PagesModel model;
-    private final AtomicInteger wish = new AtomicInteger();
-    private final transient ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
-        Thread thread = new Thread(work, "quarterlight-preview");
-        thread.setDaemon(true);
-        return thread;
-    });
+    private final transient LatestWork<Asked, Drawn> work;
     private transient Optional<Asked> asked = Optional.empty();
 
     private record Asked(MadeFile file, int page, int width) {}
 
+    private record Drawn(Asked asked, int pages, BufferedImage picture) {}
+
     PreviewPane(DeskParts parts, PagesModel model) {
-        this.parts = parts;
         this.model = model;
+        this.work = new LatestWork<>(
+                "quarterlight-preview",
+                SwingUtilities::invokeLater,
+                (one, course) -> draw(one),
+                drawn -> model.drawn(drawn.asked().file(), drawn.asked().page(), drawn.pages(), drawn.picture()),
+                parts.problems()::failed);
         setFocusable(true);
         Look.named(this, parts.texts().get("pages.preview"));
     }
@@ -46,8 +45,7 @@ final class PreviewPane extends JPanel implements Scrollable {
         Optional<Asked> next = state.file().map(file -> new Asked(file, state.page(), width));
         if (!next.equals(asked)) {
             asked = next;
-            int number = wish.incrementAndGet();
-            next.ifPresent(one -> worker.execute(() -> draw(one, number)));
+            next.ifPresentOrElse(work::request, work::cancel);
         }
         revalidate();
         repaint();
@@ -57,21 +55,15 @@ final class PreviewPane extends JPanel implements Scrollable {
         return getParent() == null ? getWidth() : getParent().getWidth();
     }
 
-    private void draw(Asked one, int number) {
-        if (wish.get() != number) {
-            return;
-        }
+    private static Drawn draw(Asked one) throws IOException {
         try (PagePreview preview = PagePreview.open(one.file().path())) {
             int pages = preview.count();
-            BufferedImage picture = preview.page(Math.min(one.page(), pages - 1), one.width());
-            SwingUtilities.invokeLater(() -> model.drawn(one.file(), one.page(), pages, picture));
-        } catch (IOException e) {
-            SwingUtilities.invokeLater(() -> parts.problems().failed(e));
+            return new Drawn(one, pages, preview.page(Math.min(one.page(), pages - 1), one.width()));
         }
     }
 
     void stop() {
-        worker.shutdownNow();
+        work.stop();
     }
 
     @Override

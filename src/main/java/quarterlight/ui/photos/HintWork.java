@@ -5,9 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.RejectedExecutionException;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javax.swing.SwingUtilities;
@@ -17,6 +14,8 @@ import quarterlight.capture.Exposure;
 import quarterlight.capture.NearDuplicates;
 import quarterlight.capture.SharpnessRange;
 import quarterlight.photo.pixels.PictureMeasures;
+import quarterlight.task.LatestWork;
+import quarterlight.task.Progress;
 import quarterlight.ui.kit.PhotoImages;
 import quarterlight.ui.photos.list.PhotoHints;
 import quarterlight.visit.MediaKind;
@@ -27,7 +26,6 @@ import quarterlight.visit.Sha256;
 
 /** Looks at every picture once, slowly in the background, for near-duplicates and exposure. */
 final class HintWork {
-    private static final System.Logger LOG = System.getLogger(HintWork.class.getName());
     /** The window comes first. */
     private static final long FIRST_WAIT_MS = 1500;
 
@@ -40,22 +38,21 @@ final class HintWork {
     private record Measured(DifferenceHash hash, Exposure exposure) {}
 
     private final PhotoImages images;
-    private final Consumer<PhotoHints> arrived;
     private final Map<Sha256, Optional<Measured>> known = new HashMap<>();
-    private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
-        Thread thread = new Thread(work, "quarterlight-hints");
-        thread.setDaemon(true);
-        return thread;
-    });
-    private volatile List<Photo> wanted = List.of();
+    private final LatestWork<List<Photo>, PhotoHints> work;
+    private List<Photo> wanted = List.of();
     private volatile CorrectedTimes times;
     private volatile long restUntil = System.nanoTime();
 
     /** @param arrived told on the event thread */
-    HintWork(PhotoImages images, CorrectedTimes times, Consumer<PhotoHints> arrived) {
+    HintWork(
+            PhotoImages images,
+            CorrectedTimes times,
+            Consumer<PhotoHints> arrived,
+            Consumer<? super Exception> failed) {
         this.images = images;
         this.times = times;
-        this.arrived = arrived;
+        this.work = new LatestWork<>("quarterlight-hints", SwingUtilities::invokeLater, this::look, arrived, failed);
     }
 
     /** Asks for the hints of these photos; the same photos are not looked at again. */
@@ -63,11 +60,7 @@ final class HintWork {
         if (!photos.equals(wanted) || times != corrected) {
             wanted = photos;
             times = corrected;
-            try {
-                worker.execute(() -> look(photos));
-            } catch (RejectedExecutionException e) {
-                LOG.log(System.Logger.Level.DEBUG, "the visit is closing", e);
-            }
+            work.request(photos);
         }
     }
 
@@ -76,41 +69,26 @@ final class HintWork {
         restUntil = System.nanoTime() + REST_NS;
     }
 
-    private void look(List<Photo> photos) {
-        if (!waited(known.isEmpty() ? FIRST_WAIT_MS : 0)) {
-            return;
-        }
+    private PhotoHints look(List<Photo> photos, LatestWork.Course<PhotoHints> course) throws InterruptedException {
+        Thread.sleep(known.isEmpty() ? FIRST_WAIT_MS : 0);
         long told = System.nanoTime();
         for (Photo photo : photos) {
-            if (!rested() || wanted != photos || Thread.currentThread().isInterrupted()) {
-                return;
-            }
+            rest(course);
             known.computeIfAbsent(photo.file().sha256(), hash -> measured(photo.file()));
             if (System.nanoTime() - told > TELL_EVERY_NS) {
-                tell(photos);
+                course.soFar(hints(photos));
                 told = System.nanoTime();
             }
         }
-        tell(photos);
+        return hints(photos);
     }
 
-    /** Waits as long as the inspector is at work; false if the work is to end. */
-    private boolean rested() {
+    /** Waits as long as the inspector is at work. */
+    private void rest(Progress progress) throws InterruptedException {
+        progress.checkCancelled();
         for (long left = restUntil - System.nanoTime(); left > 0; left = restUntil - System.nanoTime()) {
-            if (!waited(1 + left / 1_000_000)) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private static boolean waited(long ms) {
-        try {
-            Thread.sleep(ms);
-            return true;
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            return false;
+            Thread.sleep(1 + left / 1_000_000);
+            progress.checkCancelled();
         }
     }
 
@@ -122,7 +100,7 @@ final class HintWork {
         return picture.map(image -> new Measured(PictureMeasures.hash(image), PictureMeasures.exposure(image)));
     }
 
-    private void tell(List<Photo> photos) {
+    private PhotoHints hints(List<Photo> photos) {
         Map<PhotoId, DifferenceHash> hashes = new HashMap<>();
         Map<PhotoId, Exposure> exposures = new HashMap<>();
         for (Photo photo : photos) {
@@ -135,12 +113,10 @@ final class HintWork {
                 .filter(photo -> photo.file().sharpness().isPresent())
                 .collect(Collectors.toMap(
                         Photo::id, photo -> photo.file().sharpness().getAsDouble()));
-        PhotoHints hints =
-                PhotoHints.of(SharpnessRange.of(sharpness), NearDuplicates.of(photos, times, hashes), exposures);
-        SwingUtilities.invokeLater(() -> arrived.accept(hints));
+        return PhotoHints.of(SharpnessRange.of(sharpness), NearDuplicates.of(photos, times, hashes), exposures);
     }
 
     void stop() {
-        worker.shutdownNow();
+        work.stop();
     }
 }

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
@@ -104,7 +103,7 @@ public final class PhotosScreen implements StationScreen {
         this.pinBox = new PinBox(parts, model, work, sheet::requestFocusInWindow);
         this.pinTable = new PinTable(parts, model, work);
         this.suggestions = new SuggestionWork(parts, model::suggestions);
-        this.hints = new HintWork(visit.images(), visit.times(), model::hints);
+        this.hints = new HintWork(visit.images(), visit.times(), model::hints, parts.problems()::failed);
         this.aside = new AsideMenu(texts, model, work);
         this.clocks = new ClockPanel(parts, model);
         this.actions = commandsOfStation();
@@ -232,13 +231,7 @@ public final class PhotosScreen implements StationScreen {
     }
 
     private Optional<String> askLine(String question) {
-        return Optional.ofNullable(JOptionPane.showInputDialog(
-                        SwingUtilities.getWindowAncestor(side),
-                        question,
-                        texts.get("photos.tool.draw"),
-                        JOptionPane.PLAIN_MESSAGE))
-                .map(String::strip)
-                .filter(line -> !line.isEmpty());
+        return parts.problems().ask(question, texts.get("photos.tool.draw"), "");
     }
 
     /** Letters typed anywhere in the station that nothing else wanted begin a search for a zone. */

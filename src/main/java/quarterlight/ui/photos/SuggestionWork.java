@@ -4,13 +4,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javax.swing.SwingUtilities;
 import quarterlight.capture.NearDuplicates;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.diagram.Neighbors;
 import quarterlight.edit.Habits;
+import quarterlight.task.LatestWork;
+import quarterlight.task.Threads;
 import quarterlight.ui.kit.DeskParts;
-import quarterlight.ui.kit.LatestWork;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.photos.list.PhotoHints;
 import quarterlight.visit.ClockSetting;
@@ -57,7 +59,12 @@ final class SuggestionWork {
     SuggestionWork(DeskParts parts, Consumer<Map<PhotoId, List<Suggestion>>> arrived) {
         this.habits = new Habits(parts.settings().folder());
         this.catalog = parts.catalog();
-        this.work = new LatestWork<>("quarterlight-suggestions", this::answer, arrived, parts.problems()::failed);
+        this.work = new LatestWork<>(
+                "quarterlight-suggestions",
+                SwingUtilities::invokeLater,
+                (question, course) -> answer(question),
+                arrived,
+                parts.problems()::failed);
     }
 
     void request(OpenVisit visit, PhotoHints hints) {
@@ -94,10 +101,8 @@ final class SuggestionWork {
         work.stop();
         if (visit.isEditable()) {
             VisitRecord last = visit.visit();
-            new Thread(
-                            () -> habits.learn(last).forEach(remark -> LOG.log(System.Logger.Level.WARNING, remark)),
-                            "quarterlight-habits")
-                    .start();
+            Threads.start("quarterlight-habits", () -> habits.learn(last)
+                    .forEach(remark -> LOG.log(System.Logger.Level.WARNING, remark)));
         }
     }
 }

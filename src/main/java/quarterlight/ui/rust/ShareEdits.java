@@ -3,10 +3,12 @@ package quarterlight.ui.rust;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javax.swing.SwingUtilities;
 import quarterlight.rust.plane.MaskOutlines;
 import quarterlight.rust.plane.TraceCheck;
+import quarterlight.task.LatestWork;
 import quarterlight.ui.kit.DeskParts;
-import quarterlight.ui.kit.LatestWork;
+import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.rust.draw.RustModel;
 import quarterlight.ui.rust.draw.ShareWork;
@@ -18,8 +20,8 @@ import quarterlight.visit.row.RecordKind;
 
 /** Makes outlines of what the color brush found once the inspector confirms it, in place of the region. Event thread only. */
 final class ShareEdits {
-    private static final int LEAST_PIXELS = 12;
-    private static final int MOST_OUTLINES = 60;
+    private static final int MIN_PIXELS = 12;
+    private static final int MAX_OUTLINES = 60;
     private static final double TOLERANCE_PX = 0.8;
     private static final int PERCENT = 100;
 
@@ -45,12 +47,13 @@ final class ShareEdits {
         }
         LatestWork.once(
                 "quarterlight-share-outlines",
-                () -> MaskOutlines.of(
+                SwingUtilities::invokeLater,
+                progress -> MaskOutlines.of(
                         answer.found(),
                         answer.question().picture().getWidth(),
                         answer.question().picture().getHeight(),
-                        LEAST_PIXELS,
-                        MOST_OUTLINES,
+                        MIN_PIXELS,
+                        MAX_OUTLINES,
                         TOLERANCE_PX),
                 found -> keep(answer, draft.get().row(), region.get(), found),
                 parts.problems()::failed);

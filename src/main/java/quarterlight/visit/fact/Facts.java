@@ -63,27 +63,27 @@ public final class Facts {
                     "finish", FinishProfile.class, facts -> facts.car().finish())
             .usually(FinishProfile.UNKNOWN)
             .in(Section.CAR)
-            .asked("PROFILE", "lacquer, enamel, modern or unknown (usual: unknown)");
+            .asked("PROFILE", "lacquer, enamel, modern or unknown (default: unknown)");
     public static final Fact<Construction> CONSTRUCTION = word("construction", Construction.class, facts -> facts.car()
                     .body()
                     .construction())
             .in(Section.CAR)
-            .asked("C", "unibody, body-on-frame or subframe (usual: body-on-frame for a pickup, else unibody)");
+            .asked("C", "unibody, body-on-frame or subframe (default: body-on-frame for a pickup, else unibody)");
     public static final Fact<EnginePlace> ENGINE = word(
                     "engine", EnginePlace.class, facts -> facts.car().body().engine())
             .usually(EnginePlace.FRONT)
             .in(Section.CAR)
-            .asked("PLACE", "front or rear (usual: front)");
+            .asked("PLACE", "front or rear (default: front)");
     public static final Fact<Substrate> SUBSTRATE = word(
                     "substrate", Substrate.class, facts -> facts.car().substrate())
             .usually(Substrate.STEEL)
             .in(Section.CAR)
-            .asked("S", "steel, aluminum, fiberglass, plastic or wood (usual: steel)");
+            .asked("S", "steel, aluminum, fiberglass, plastic or wood (default: steel)");
     public static final Fact<DriveSide> DRIVE = word(
                     "drive", DriveSide.class, facts -> facts.car().drive())
             .usually(DriveSide.LEFT)
             .in(Section.CAR)
-            .asked("SIDE", "side of the driver: left or right (usual: left)");
+            .asked("SIDE", "side of the steering wheel: left or right (default: left)");
 
     public static final Fact<Integer> WHEELBASE = size("wheelbase", 1000, 6000, Dimensions::wheelbaseMm);
     public static final Fact<Integer> LENGTH = size("length", 1500, 9000, Dimensions::lengthMm);
@@ -108,7 +108,7 @@ public final class Facts {
                     FactForm.timezone(),
                     VisitFacts::timezone)
             .in(Section.VISIT)
-            .asked("ZONE", "time zone of the visit, such as America/Denver (usual: this computer's)");
+            .asked("ZONE", "time zone of the visit, such as America/Denver (default: this computer's)");
     public static final Fact<String> ODOMETER =
             text("odometer", VisitFacts::odometer).in(Section.VISIT);
     public static final Fact<String> LIGHT = text("light", VisitFacts::light).in(Section.VISIT);

@@ -78,7 +78,7 @@ class TextureTest {
     @Test
     void darknessRisesWithDensityAndLevelsCanBeToldApartInBlackAndWhite() {
         double before = 0;
-        for (int density = 0; density <= ZoneLook.MOST_HATCH; density++) {
+        for (int density = 0; density <= ZoneLook.MAX_HATCH; density++) {
             Shape lines = Texture.hatch(new Rectangle2D.Double(0, 0, 200, 200), density);
             double dark = darkness(g -> {
                 g.setStroke(new BasicStroke((float) Texture.LINE));
@@ -89,7 +89,7 @@ class TextureTest {
             before = dark + (density == 0 ? 1e-9 : 0);
         }
         before = 0;
-        for (int density = 0; density <= ZoneLook.MOST_STIPPLE; density++) {
+        for (int density = 0; density <= ZoneLook.MAX_STIPPLE; density++) {
             Shape dots = Texture.path(
                     new Drawn.Dots(Texture.stipple(new Rectangle2D.Double(0, 0, 200, 200), density), Color.BLACK));
             double dark = darkness(g -> g.fill(dots));

@@ -63,8 +63,8 @@ class ReportChoicesTest {
                 .doesNotContain(TypedVisit.LATIN, TypedVisit.CAPTION, "4.9\u2009mil")
                 .contains(
                         TypedVisit.MARKUP,
-                        "1 zone left out by the inspector's choice: Hood.",
-                        "1 photo left out by the inspector's choice.");
+                        "1 zone left out by the inspector: Hood.",
+                        "1 photo left out by the inspector.");
         assertThat(PdfValidator.objections(Files.readAllBytes(folder.resolve("report.pdf")), PDFAFlavour.PDFUA_1))
                 .isEmpty();
     }

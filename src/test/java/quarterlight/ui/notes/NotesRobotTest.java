@@ -110,7 +110,7 @@ class NotesRobotTest extends DeskRobot {
         robot.releaseKey(KeyEvent.VK_SHIFT);
         station();
         tab(KeyEvent.VK_1);
-        window.checkBox("note-photos").requireText("2 photos in hand").click();
+        window.checkBox("note-photos").requireText("2 selected photos").click();
         type("note-zone", "hood");
         robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
         type("note-text", "dented from both sides");

@@ -17,7 +17,7 @@ import quarterlight.visit.Sha256;
  */
 final class LargePictures {
     private static final int PAUSE_MS = 60;
-    private static final int MOST_KEPT = 4;
+    private static final int MAX_KEPT = 4;
     /** Larger pictures are shown with a quarter of their pixels at most, so that one picture never takes all memory. */
     private static final long MAX_PIXELS = 50_000_000;
 
@@ -30,7 +30,7 @@ final class LargePictures {
     private final Map<Sha256, BufferedImage> screens = new LinkedHashMap<>(8, 0.75f, true) {
         @Override
         protected boolean removeEldestEntry(Map.Entry<Sha256, BufferedImage> eldest) {
-            return size() > MOST_KEPT;
+            return size() > MAX_KEPT;
         }
     };
     private Optional<PhotoFile> wanted = Optional.empty();

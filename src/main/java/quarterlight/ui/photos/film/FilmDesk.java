@@ -5,9 +5,10 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
+import javax.swing.SwingUtilities;
 import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.film.FilmFrame;
-import quarterlight.ui.kit.LatestWork;
+import quarterlight.task.LatestWork;
 import quarterlight.ui.kit.Listeners;
 import quarterlight.ui.kit.Selection;
 import quarterlight.ui.photos.list.PhotoItem;
@@ -44,9 +45,14 @@ public final class FilmDesk {
         this.selection = Objects.requireNonNull(selection, "selection");
         this.source = Objects.requireNonNull(source, "source");
         this.shown = Objects.requireNonNull(shown, "shown");
-        this.work = new LatestWork<>("quarterlight-film", this::answer, this::arrived, failure -> {
-            throw failure;
-        });
+        this.work = new LatestWork<>(
+                "quarterlight-film",
+                SwingUtilities::invokeLater,
+                (question, course) -> answer(question),
+                this::arrived,
+                failure -> {
+                    throw new IllegalStateException("a frame could not be read", failure);
+                });
     }
 
     /** Takes another photo in hand; a film is shown as a whole until it is stepped. */

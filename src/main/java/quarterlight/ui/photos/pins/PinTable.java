@@ -18,12 +18,13 @@ import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
+import javax.swing.SwingUtilities;
 import javax.swing.table.AbstractTableModel;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.table.ShownTable;
+import quarterlight.task.LatestWork;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Format;
-import quarterlight.ui.kit.LatestWork;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.photos.list.PhotoItem;
@@ -68,7 +69,12 @@ public final class PinTable extends JPanel {
         scroll.setPreferredSize(new Dimension(300, 112));
         scroll.setMinimumSize(new Dimension(100, 54));
         add(scroll, BorderLayout.CENTER);
-        LatestWork.once("quarterlight-words", ShownTable::load, loaded -> words = loaded, parts.problems()::failed);
+        LatestWork.once(
+                "quarterlight-words",
+                SwingUtilities::invokeLater,
+                progress -> ShownTable.load(),
+                loaded -> words = loaded,
+                parts.problems()::failed);
         model.onList(this::refresh);
         model.visit().selection().onSelected(this::refresh);
         refresh();

@@ -6,13 +6,12 @@ import java.awt.image.BufferedImage;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
 import javax.swing.SwingUtilities;
+import quarterlight.task.Threads;
 import quarterlight.ui.kit.PhotoImages;
 import quarterlight.visit.PhotoFile;
 import quarterlight.visit.Sha256;
@@ -20,28 +19,14 @@ import quarterlight.visit.Sha256;
 /** Thumbnails brought to the size of a cell in the background, so that painting only copies pixels. Event thread only. */
 final class CellPictures {
     private static final System.Logger LOG = System.getLogger(CellPictures.class.getName());
-    private static final long MOST_PIXELS = 12_000_000;
+    private static final long MAX_PIXELS = 12_000_000;
 
-    private record Key(Sha256 photo, int width, int height) {
-        @Override
-        public boolean equals(Object other) {
-            return other instanceof Key key && key.width == width && key.height == height && key.photo.equals(photo);
-        }
-
-        @Override
-        public int hashCode() {
-            return Objects.hash(photo, width, height);
-        }
-    }
+    private record Key(Sha256 photo, int width, int height) {}
 
     private final PhotoImages images;
     private final Runnable ready;
     private final Set<Key> asked = new HashSet<>();
-    private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
-        Thread thread = new Thread(work, "quarterlight-cells");
-        thread.setDaemon(true);
-        return thread;
-    });
+    private final ExecutorService worker = Threads.inOrderDaemon("quarterlight-cells");
     private long pixels;
     private final Map<Key, BufferedImage> kept = new LinkedHashMap<>(64, 0.75f, true);
 
@@ -81,7 +66,7 @@ final class CellPictures {
         kept.put(key, fitted);
         pixels += area(fitted);
         var oldest = kept.entrySet().iterator();
-        while (pixels > MOST_PIXELS && oldest.hasNext()) {
+        while (pixels > MAX_PIXELS && oldest.hasNext()) {
             pixels -= area(oldest.next().getValue());
             oldest.remove();
         }

@@ -15,7 +15,7 @@ import javax.swing.SwingUtilities;
 import quarterlight.edit.RowEdits;
 import quarterlight.page.photo.NoteInk;
 import quarterlight.page.photo.PhotoNotePainter;
-import quarterlight.ui.kit.LatestWork;
+import quarterlight.task.LatestWork;
 import quarterlight.ui.kit.Listeners;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
@@ -66,7 +66,8 @@ public final class NoteDesk implements PhotoCanvas.Overlay {
         canvas.addMouseMotionListener(mouse);
         LatestWork.once(
                 "quarterlight-note-ink",
-                () -> new PhotoNotePainter(NoteInk.ofPages()),
+                SwingUtilities::invokeLater,
+                progress -> new PhotoNotePainter(NoteInk.ofPages()),
                 this::ready,
                 failure -> LOG.log(System.Logger.Level.WARNING, "notes cannot be painted", failure));
         canvas.overlay(this);

@@ -30,7 +30,7 @@ public final class RustModel {
             ScaleWish wish,
             TraceKind kind) {}
 
-    private static final int MOST_STEPS = 500;
+    private static final int MAX_STEPS = 500;
 
     private final Listeners changed = new Listeners();
     private final Deque<Optional<TraceDraft>> past = new ArrayDeque<>();
@@ -74,7 +74,7 @@ public final class RustModel {
     public void remember() {
         past.push(state.draft());
         future.clear();
-        if (past.size() > MOST_STEPS) {
+        if (past.size() > MAX_STEPS) {
             past.removeLast();
         }
     }

@@ -5,8 +5,9 @@ import java.util.BitSet;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import javax.swing.SwingUtilities;
 import quarterlight.rust.color.RustColor;
-import quarterlight.ui.kit.LatestWork;
+import quarterlight.task.LatestWork;
 import quarterlight.ui.kit.Listeners;
 import quarterlight.ui.kit.Look;
 import quarterlight.visit.Outline;
@@ -37,9 +38,14 @@ public final class ShareModel {
      * @param fetch fetches the picture of a photo in the background and brings it on the event thread
      * @param failed told when counting failed
      */
-    public ShareModel(BiConsumer<Photo, Consumer<BufferedImage>> fetch, Consumer<? super RuntimeException> failed) {
+    public ShareModel(BiConsumer<Photo, Consumer<BufferedImage>> fetch, Consumer<? super Exception> failed) {
         this.fetch = fetch;
-        this.work = new LatestWork<>("quarterlight-color-share", ShareWork::answer, this::arrived, failed);
+        this.work = new LatestWork<>(
+                "quarterlight-color-share",
+                SwingUtilities::invokeLater,
+                (question, course) -> ShareWork.answer(question),
+                this::arrived,
+                failed);
     }
 
     public Listeners.Registration onChange(Runnable listener) {

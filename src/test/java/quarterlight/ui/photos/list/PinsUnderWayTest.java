@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -109,6 +110,11 @@ class PinsUnderWayTest {
         @Override
         public boolean confirm(String question, String goOn) {
             return true;
+        }
+
+        @Override
+        public Optional<String> ask(String question, String title, String proposed) {
+            return Optional.empty();
         }
     }
 

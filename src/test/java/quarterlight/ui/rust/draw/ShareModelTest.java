@@ -44,7 +44,7 @@ class ShareModelTest {
 
     private static ShareModel model() {
         return new ShareModel((photo, done) -> done.accept(picture()), failure -> {
-            throw failure;
+            throw new AssertionError(failure);
         });
     }
 
