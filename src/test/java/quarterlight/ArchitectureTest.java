@@ -1,6 +1,5 @@
 package quarterlight;
 
-import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
@@ -253,15 +252,9 @@ class ArchitectureTest {
             .callMethod(System.class, "currentTimeMillis")
             .because("time comes in through a java.time.Clock");
 
-    /** These make their own pools still. */
-    private static final String[] OWN_POOLS = {
-        "quarterlight.edit.IntakeWorkers", "quarterlight.edit.ContactSheet", "quarterlight.page.PageWorkers"
-    };
-
     static final ArchRule THREADS_HAVE_ONE_HOME = noClasses()
             .that()
             .resideOutsideOfPackage("quarterlight.task")
-            .and(not(nameIn(OWN_POOLS)))
             .should()
             .callMethodWhere(new DescribedPredicate<JavaMethodCall>("make or start threads") {
                 @Override
@@ -287,15 +280,6 @@ class ArchitectureTest {
 
     private static Only only(String... packages) {
         return new Only(List.of(packages));
-    }
-
-    private static DescribedPredicate<JavaClass> nameIn(String... names) {
-        return new DescribedPredicate<>("are one of " + String.join(", ", names)) {
-            @Override
-            public boolean test(JavaClass type) {
-                return List.of(names).contains(type.getName());
-            }
-        };
     }
 
     private static String slice(JavaClass type) {

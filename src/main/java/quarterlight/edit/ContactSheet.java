@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -23,6 +22,7 @@ import quarterlight.photo.intake.Glance;
 import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.photo.worker.WorkerLost;
 import quarterlight.task.Progress;
+import quarterlight.task.Threads;
 import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.VisitRecord;
@@ -55,11 +55,7 @@ public record ContactSheet(List<Glance> glances, List<Refusal> refused) {
         List<Refusal> refused = new ArrayList<>(scan.refused());
         List<Glance> glances = new ArrayList<>();
         Glance.Numbers numbers = new Glance.Numbers(clock.millis() << SHEET_BITS);
-        ExecutorService threads = Executors.newFixedThreadPool(THREADS, work -> {
-            Thread thread = new Thread(work, "contact-sheet");
-            thread.setDaemon(true);
-            return thread;
-        });
+        ExecutorService threads = Threads.pool("contact-sheet", THREADS);
         try {
             List<Future<Glance>> looks = scan.media().stream()
                     .map(found -> threads.submit(() -> Glance.at(found, workers, clock.instant(), numbers)))

@@ -5,11 +5,9 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import quarterlight.photo.Refusal;
 import quarterlight.photo.intake.FolderScan.Found;
@@ -20,6 +18,7 @@ import quarterlight.photo.originals.OriginalsUnwritable;
 import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.photo.worker.WorkerLost;
 import quarterlight.task.Progress;
+import quarterlight.task.Threads;
 import quarterlight.visit.Sha256;
 
 /** The threads that copy files and look at them during one intake. */
@@ -43,17 +42,8 @@ final class IntakeWorkers implements AutoCloseable {
     IntakeWorkers(Taking taking, DecodingWorkers decoding) {
         this.taking = taking;
         this.decoding = decoding;
-        this.threads = pool("intake-", THREADS);
-        this.disk = pool("intake-disk-", 1);
-    }
-
-    private static ExecutorService pool(String name, int size) {
-        AtomicInteger number = new AtomicInteger();
-        return Executors.newFixedThreadPool(size, work -> {
-            Thread thread = new Thread(work, name + number.incrementAndGet());
-            thread.setDaemon(true);
-            return thread;
-        });
+        this.threads = Threads.pool("intake", THREADS);
+        this.disk = Threads.inOrderDaemon("intake-disk");
     }
 
     /** What became of one file: exactly one of the two is there. */

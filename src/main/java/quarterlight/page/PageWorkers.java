@@ -5,11 +5,10 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicInteger;
 import quarterlight.task.Progress;
+import quarterlight.task.Threads;
 
 /**
  * The threads that make pages, as many as the computer has, and the one count of steps that all of them report. Safe for several
@@ -25,10 +24,7 @@ public final class PageWorkers implements AutoCloseable {
 
     public PageWorkers(Progress progress) {
         this.progress = progress;
-        AtomicInteger number = new AtomicInteger();
-        this.threads = Executors.newFixedThreadPool(
-                Math.max(2, Runtime.getRuntime().availableProcessors()),
-                work -> new Thread(work, "pages " + number.incrementAndGet()));
+        this.threads = Threads.pool("pages", Math.max(2, Runtime.getRuntime().availableProcessors()));
     }
 
     /** Announces steps, so that the whole is known before the first is done. */

@@ -3,6 +3,7 @@ package quarterlight.task;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.ThreadFactory;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
@@ -35,6 +36,11 @@ public final class Threads {
     /** One daemon thread that does its work in order. */
     public static ExecutorService inOrderDaemon(String name) {
         return Executors.newSingleThreadExecutor(daemons(name, new AtomicInteger(), false));
+    }
+
+    /** One daemon thread for work at a later time. */
+    public static ScheduledExecutorService later(String name) {
+        return Executors.newSingleThreadScheduledExecutor(daemons(name, new AtomicInteger(), false));
     }
 
     /** So many daemon threads that share their work. */

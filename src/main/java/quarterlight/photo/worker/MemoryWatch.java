@@ -2,6 +2,7 @@ package quarterlight.photo.worker;
 
 import java.util.concurrent.TimeUnit;
 import org.bytedeco.javacpp.Pointer;
+import quarterlight.task.Threads;
 
 /**
  * Ends a worker that uses more memory than it may, native code included, or whose program is gone. A thread of its own looks every few milliseconds, so
@@ -20,21 +21,17 @@ final class MemoryWatch {
     static void start(long maxBytes) {
         Pointer.physicalBytes();
         long program = parent();
-        Thread watch = new Thread(
-                () -> {
-                    for (long look = 0; ; look++) {
-                        if (Pointer.physicalBytes() > maxBytes) {
-                            Runtime.getRuntime().halt(TOO_MUCH);
-                        }
-                        if (look % LOOKS_PER_PARENT == 0 && parent() != program) {
-                            Runtime.getRuntime().halt(0);
-                        }
-                        pause();
-                    }
-                },
-                "memory-watch");
-        watch.setDaemon(true);
-        watch.start();
+        Threads.startDaemon("memory-watch", () -> {
+            for (long look = 0; ; look++) {
+                if (Pointer.physicalBytes() > maxBytes) {
+                    Runtime.getRuntime().halt(TOO_MUCH);
+                }
+                if (look % LOOKS_PER_PARENT == 0 && parent() != program) {
+                    Runtime.getRuntime().halt(0);
+                }
+                pause();
+            }
+        });
     }
 
     private static long parent() {

@@ -10,11 +10,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.BlockingDeque;
-import java.util.concurrent.Executors;
 import java.util.concurrent.LinkedBlockingDeque;
 import java.util.concurrent.ScheduledExecutorService;
 import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.worker.WorkerLost.Way;
+import quarterlight.task.Threads;
 
 /** The workers that are there, each started when it is needed, and the one that works alone. Safe for several threads. */
 final class WorkerPool {
@@ -27,11 +27,7 @@ final class WorkerPool {
 
     private final List<Seat> seats = List.of(new Seat(), new Seat());
     private final Seat single = new Seat();
-    private final ScheduledExecutorService watch = Executors.newSingleThreadScheduledExecutor(work -> {
-        Thread thread = new Thread(work, "decoding-watch");
-        thread.setDaemon(true);
-        return thread;
-    });
+    private final ScheduledExecutorService watch = Threads.later("decoding-watch");
     private volatile boolean closed;
 
     WorkerPool(WorkerLimits usual, WorkerLimits alone) {
