@@ -7,8 +7,10 @@ import java.util.Set;
 import quarterlight.marks.Contradiction.Kind;
 import quarterlight.visit.Mark;
 import quarterlight.visit.MarkKind;
+import quarterlight.visit.Origin;
 
-/** Collects what does not go together. Tires are renewed in service: one that is too young is no contradiction. */
+/** Collects what does not go together. Tires are renewed in service, and a part that is noted as replaced says so
+ * itself: that they are too young is no contradiction. */
 final class Contradictions {
     private final List<JudgedMark> marks;
     private final DateOrder order;
@@ -35,7 +37,9 @@ final class Contradictions {
         Set<String> said = new HashSet<>();
         for (JudgedMark mark : marks) {
             boolean off = mark.verdict() == Verdict.TOO_LATE || mark.verdict() == Verdict.UNUSUALLY_EARLY;
-            if (off && mark.mark().kind() != MarkKind.TIRE && said.add(key(mark))) {
+            boolean expected = mark.mark().kind() == MarkKind.TIRE
+                    || mark.mark().origin().filter(Origin.REPLACED::equals).isPresent();
+            if (off && !expected && said.add(key(mark))) {
                 add(
                         Kind.DATE,
                         mark,

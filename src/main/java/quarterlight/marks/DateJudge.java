@@ -19,13 +19,14 @@ import quarterlight.marks.code.TireDate;
 import quarterlight.marks.code.Unread;
 import quarterlight.visit.Mark;
 import quarterlight.visit.MarkKind;
+import quarterlight.visit.Origin;
 
 /** Judges date codes, tires and glass by the build window. */
 final class DateJudge {
     /** Kinds on which assemblies are often dated by month and day alone; common practice. */
     private static final Set<MarkKind> BEARING_DAYS = EnumSet.of(MarkKind.STAMP, MarkKind.TAG);
     /** Kinds that as often bear a number and no date; common practice. */
-    private static final Set<MarkKind> NUMBERED = EnumSet.of(MarkKind.TAG);
+    private static final Set<MarkKind> NUMBERED = EnumSet.of(MarkKind.TAG, MarkKind.PAPER);
 
     private static final int DAYS_OF_YEAR = 366;
 
@@ -217,9 +218,37 @@ final class DateJudge {
         return judge(completions, List.of(), window.map(built -> new WindowRule(built, 0, 0)));
     }
 
-    /** Judges by the usual leads of the mark. */
+    /** Judges by the usual leads of the mark; a part that was replaced by what it can mean since the car was built. */
     private Judgement judge(Mark mark, List<Completion> completions, List<String> decoded) {
+        if (window.isPresent() && mark.origin().filter(Origin.REPLACED::equals).isPresent()) {
+            Optional<Judgement> renewed = renewed(completions, decoded);
+            if (renewed.isPresent()) {
+                return renewed.get();
+            }
+        }
         return judge(completions, decoded, window.map(built -> rule(mark)));
+    }
+
+    /**
+     * The date of a part that took another's place: a day from the build on, and not after the visit. Empty if it can mean no such day, so that it is
+     * judged as any part is.
+     */
+    private Optional<Judgement> renewed(List<Completion> completions, List<String> decoded) {
+        BuildWindow built = window.orElseThrow();
+        List<Completion> since = kept(
+                completions,
+                date -> !date.to().isBefore(built.first())
+                        && visitDay.filter(day -> date.from().isAfter(day)).isEmpty());
+        if (since.isEmpty()) {
+            return Optional.empty();
+        }
+        List<DateCandidate> ranked = new WindowRule(built, 0, 0).ranked(distinct(since));
+        DateCandidate nearest = ranked.get(0);
+        Verdict verdict = nearest.meets(built.first(), built.last()) ? Verdict.FITS : Verdict.TOO_LATE;
+        String why = DateText.of(nearest)
+                + (ranked.size() > 1 ? ", the nearest of " + ranked.size() + " dates since the build" : "")
+                + ": the part is noted as replaced, so it is read as a date since the build";
+        return Optional.of(new Judgement(verdict, why, ranked, decoded));
     }
 
     /** Judges by the rule: every way to fill in unread letters must lead to the same verdict. */

@@ -23,7 +23,8 @@ record Schema(List<String> steps) {
             "0003-several-photos.sql",
             "0004-whole-digests.sql",
             "0005-chain.sql",
-            "0006-facets.sql");
+            "0006-facets.sql",
+            "0007-origin-of-marks.sql");
 
     Schema {
         steps = List.copyOf(steps);

@@ -12,6 +12,7 @@ import quarterlight.car.ZoneId;
  * @param pattern the date pattern it is to be read by, if the inspector says so
  * @param expected what it should say, if something does
  * @param leadDays how many days before the car such a part is usually dated, if the inspector says so
+ * @param origin of the part that bears it
  */
 public record Mark(
         String part,
@@ -24,9 +25,11 @@ public record Mark(
         Optional<ViewPoint> point,
         Optional<PhotoId> photo,
         Optional<String> note,
-        Optional<Integer> leadDays) {
+        Optional<Integer> leadDays,
+        Optional<Origin> origin) {
     public Mark {
         Objects.requireNonNull(kind, "kind");
+        Objects.requireNonNull(origin, "origin");
         leadDays.filter(days -> days < 0).ifPresent(days -> {
             throw new IllegalArgumentException("a lead is 0 days or more, not " + days);
         });

@@ -11,5 +11,7 @@ public enum MarkKind implements Worded {
     CASTING,
     LABEL,
     TIRE,
-    GLASS
+    GLASS,
+    /** A number or date on a title, registration, build sheet, invoice. */
+    PAPER
 }

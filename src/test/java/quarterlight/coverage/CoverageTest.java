@@ -119,6 +119,7 @@ class CoverageTest {
                 Optional.empty(),
                 photo,
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty()));
     }
 

@@ -139,6 +139,7 @@ class WhatMattersTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty()));
         say("hood", Facets.of(Condition.DAMAGED), "dent", Severity.MAJOR, Basis.SEEN);
         assertThat(matters()).extracting(Matter::place).containsExactly("Body stamp", "Hood");

@@ -9,6 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import quarterlight.visit.MarkKind;
 import quarterlight.visit.MarkStage;
+import quarterlight.visit.Origin;
 
 /** Marks as inspectors meet them: labels of two numbers, stamps without a year, dates among words, tags that are no dates. */
 class DatesAsWrittenTest {
@@ -175,5 +176,54 @@ class DatesAsWrittenTest {
         assertThat(report.contradictions()).hasSize(wanted);
         assertThat(report.contradictions())
                 .allSatisfy(found -> assertThat(found.sentence()).contains("Invoice (shipped", "Title (sold"));
+    }
+
+    @ParameterizedTest(name = "{0} on a part that is {1} begins {2} and is {3}")
+    @CsvSource({
+        "4021, REPLACED, 2021-10-04, TOO_LATE",
+        "4021, ORIGINAL, 1940-05-20, UNUSUALLY_EARLY",
+        "1B18, REPLACED, 1981-02-18, TOO_LATE",
+        "1B18, ORIGINAL, 1971-02-18, FITS",
+        "7115, REPLACED, 1971-04-12, TOO_LATE",
+    })
+    void aReplacedPartIsReadByTheDecadesSinceTheBuild(String text, Origin origin, LocalDate from, Verdict wanted) {
+        MarksReport report = MarkTeller.built("1971-03")
+                .visited("2026-04-18")
+                .parts(origin)
+                .mark("Alternator", MarkKind.STAMP, text)
+                .report();
+        JudgedMark mark = report.marks().get(0);
+        assertThat(mark.candidates().get(0).from()).isEqualTo(from);
+        assertThat(mark.verdict()).isEqualTo(wanted);
+        assertThat(report.contradictions()).hasSize(wanted == Verdict.UNUSUALLY_EARLY ? 1 : 0);
+    }
+
+    @Test
+    void aReplacedPartIsNotFromAfterTheVisit() {
+        JudgedMark mark = MarkTeller.built("1971-03")
+                .visited("2021-10-03")
+                .parts(Origin.REPLACED)
+                .mark("Alternator", MarkKind.STAMP, "4021")
+                .first();
+        assertThat(mark.verdict()).isEqualTo(Verdict.UNUSUALLY_EARLY);
+    }
+
+    @ParameterizedTest(name = "a paper that says {0} is {1}")
+    @CsvSource({"H71C2A10447, NOT_APPLICABLE", "4/71, TOO_LATE", "3/71, FITS"})
+    void aNumberOnPapersIsNoDate(String text, Verdict wanted) {
+        assertThat(MarkTeller.built("1971-03")
+                        .mark("Title", MarkKind.PAPER, text)
+                        .first()
+                        .verdict())
+                .isEqualTo(wanted);
+    }
+
+    @Test
+    void aNumberOnPapersIsComparedWithWhatItShouldSay() {
+        MarksReport report = MarkTeller.built("1971-03")
+                .expected("Registration", MarkKind.PAPER, "H71C2A10474", "H71C2A10447")
+                .report();
+        assertThat(report.contradictions()).singleElement().satisfies(found -> assertThat(found.sentence())
+                .contains("places 10, 11: read H71C2A10474, not H71C2A10447"));
     }
 }

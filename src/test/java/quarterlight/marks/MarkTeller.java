@@ -20,6 +20,7 @@ import quarterlight.visit.Feature;
 import quarterlight.visit.Mark;
 import quarterlight.visit.MarkKind;
 import quarterlight.visit.MarkStage;
+import quarterlight.visit.Origin;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitParts;
@@ -30,6 +31,7 @@ final class MarkTeller {
     private final List<Mark> marks = new ArrayList<>();
     private final List<Feature> features = new ArrayList<>();
     private Optional<LocalDate> visited = Optional.empty();
+    private Optional<Origin> origin = Optional.empty();
 
     private MarkTeller(OptionalInt modelYear, Optional<PartialDate> built) {
         car = new Car(
@@ -58,6 +60,12 @@ final class MarkTeller {
 
     MarkTeller visited(String day) {
         visited = Optional.of(LocalDate.parse(day));
+        return this;
+    }
+
+    /** What the parts of the marks that follow are. */
+    MarkTeller parts(Origin given) {
+        origin = Optional.of(given);
         return this;
     }
 
@@ -96,6 +104,7 @@ final class MarkTeller {
                 Optional.empty(),
                 Optional.of(new PhotoId(marks.size() + 1L)),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty()));
         return this;
     }
@@ -130,7 +139,8 @@ final class MarkTeller {
                 Optional.empty(),
                 Optional.of(new PhotoId(marks.size() + 1L)),
                 Optional.empty(),
-                lead));
+                lead,
+                origin));
         return this;
     }
 

@@ -327,7 +327,8 @@ final class RandomEdits {
                 maybe(point()),
                 photo,
                 text(),
-                maybe(random.nextInt(400)));
+                maybe(random.nextInt(400)),
+                maybe(word(Origin.class)));
     }
 
     private GaugeValue.Measured measured() {

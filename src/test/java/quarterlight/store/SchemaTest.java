@@ -80,7 +80,8 @@ class SchemaTest {
             });
         }
         assertThat(read.statements())
-                .filteredOn(row -> row.value().photos().equals(List.of(new PhotoId(2), new PhotoId(1))))
+                .filteredOn(row -> row.value().text().equals("shown by both photos")
+                        && row.value().photos().equals(List.of(new PhotoId(2), new PhotoId(1))))
                 .as("statements of several photos")
                 .hasSize(version < 3 ? 0 : 1);
         try (VisitStore store = VisitStore.openForEditing(visit, CLOCK)) {

@@ -86,8 +86,8 @@ class RowsTest {
                 Arguments.of(
                         RowKind.of(RecordKind.MARKS),
                         lines(
-                                "part,kind,text,stage,pattern,expected,zone,view,x,y,photo,note,lead_days",
-                                "block,casting,A ?4 7,cast,letter-day-year,A247,engine,bay,0.4,0.5,one.jpg,,45")),
+                                "part,kind,text,stage,pattern,expected,zone,view,x,y,photo,note,lead_days,origin",
+                                "block,casting,A ?4 7,cast,letter-day-year,A247,engine,bay,0.4,0.5,one.jpg,,45,replaced")),
                 Arguments.of(
                         RowKind.of(RecordKind.TRIALS),
                         "item,result,value,unit,zone,note,private\nheater,works with a fault,,,,slow,\n"

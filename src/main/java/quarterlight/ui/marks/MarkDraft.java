@@ -6,6 +6,7 @@ import quarterlight.car.ZoneId;
 import quarterlight.visit.Mark;
 import quarterlight.visit.MarkKind;
 import quarterlight.visit.MarkStage;
+import quarterlight.visit.Origin;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.ViewPoint;
 
@@ -21,7 +22,8 @@ record MarkDraft(
         Optional<ZoneId> zone,
         Optional<ViewPoint> point,
         Optional<PhotoId> photo,
-        String note) {
+        String note,
+        Optional<Origin> origin) {
     static final MarkDraft EMPTY = new MarkDraft(
             "",
             MarkKind.STAMP,
@@ -33,7 +35,8 @@ record MarkDraft(
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
-            "");
+            "",
+            Optional.empty());
 
     private static final int MAX_LEAD_DAYS = 3650;
 
@@ -53,7 +56,8 @@ record MarkDraft(
                 mark.zone(),
                 mark.point(),
                 mark.photo(),
-                mark.note().orElse(""));
+                mark.note().orElse(""),
+                mark.origin());
     }
 
     /** Text key of the sentence on what must be put right before it can be kept; empty if nothing. */
@@ -89,7 +93,8 @@ record MarkDraft(
                         point,
                         photo,
                         filled(note),
-                        days()));
+                        days(),
+                        origin));
     }
 
     private static Optional<String> filled(String text) {
@@ -97,10 +102,10 @@ record MarkDraft(
     }
 
     MarkDraft at(Optional<ZoneId> other, Optional<ViewPoint> where) {
-        return new MarkDraft(part, kind, text, stage, pattern, expected, leadDays, other, where, photo, note);
+        return new MarkDraft(part, kind, text, stage, pattern, expected, leadDays, other, where, photo, note, origin);
     }
 
     MarkDraft with(Optional<PhotoId> other) {
-        return new MarkDraft(part, kind, text, stage, pattern, expected, leadDays, zone, point, other, note);
+        return new MarkDraft(part, kind, text, stage, pattern, expected, leadDays, zone, point, other, note, origin);
     }
 }

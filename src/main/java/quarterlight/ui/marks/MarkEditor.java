@@ -25,6 +25,7 @@ import quarterlight.ui.kit.WordChoice;
 import quarterlight.ui.kit.ZoneField;
 import quarterlight.visit.MarkKind;
 import quarterlight.visit.MarkStage;
+import quarterlight.visit.Origin;
 import quarterlight.visit.Photo;
 
 /** The fields of one mark; every letter typed is read at once. Event thread only. */
@@ -40,6 +41,7 @@ final class MarkEditor extends TallPanel {
     private final JTextField note = field("note");
     private final WordChoice<MarkKind> kind;
     private final WordChoice<MarkStage> stage;
+    private final WordChoice<Origin> origin;
     private final JComboBox<String> pattern = new JComboBox<>();
     private final ZoneField zone;
     private final JLabel photo = new JLabel(" ");
@@ -54,6 +56,7 @@ final class MarkEditor extends TallPanel {
         String open = texts.get("marks.unsaid");
         kind = new WordChoice<>(MarkKind.class, texts.get("marks.field.kind"), Optional.empty());
         stage = new WordChoice<>(MarkStage.class, texts.get("marks.field.stage"), Optional.of(open));
+        origin = new WordChoice<>(Origin.class, texts.get("marks.field.origin"), Optional.of(open));
         zone = new ZoneField(parts, visit);
         pattern.setEditable(true);
         pattern.setPrototypeDisplayValue("0000000000");
@@ -62,6 +65,7 @@ final class MarkEditor extends TallPanel {
         row("kind", kind);
         row("text", text);
         row("stage", stage);
+        row("origin", origin);
         row("pattern", pattern);
         row("expected", expected);
         row("lead", lead);
@@ -73,6 +77,7 @@ final class MarkEditor extends TallPanel {
         row("note", note);
         kind.addActionListener(e -> written());
         stage.addActionListener(e -> written());
+        origin.addActionListener(e -> written());
         pattern.addActionListener(e -> written());
         if (pattern.getEditor().getEditorComponent() instanceof JTextField typed) {
             listen(typed);
@@ -156,7 +161,8 @@ final class MarkEditor extends TallPanel {
                     old.zone(),
                     old.point(),
                     old.photo(),
-                    note.getText()));
+                    note.getText(),
+                    origin.chosen()));
         }
     }
 
@@ -170,6 +176,7 @@ final class MarkEditor extends TallPanel {
         fill(note, draft.note());
         kind.choose(Optional.of(draft.kind()));
         stage.choose(draft.stage());
+        origin.choose(draft.origin());
         if (!chosenPattern().equals(draft.pattern())) {
             pattern.setSelectedItem(draft.pattern());
         }
@@ -181,7 +188,7 @@ final class MarkEditor extends TallPanel {
                 .map(file -> file.name())
                 .orElse(texts.get("marks.photo.none")));
         List.of(part, text, expected, lead, note).forEach(field -> field.setEditable(visit.isEditable()));
-        List.of(kind, stage, pattern, zone).forEach(control -> control.setEnabled(visit.isEditable()));
+        List.of(kind, stage, origin, pattern, zone).forEach(control -> control.setEnabled(visit.isEditable()));
         filling = false;
     }
 

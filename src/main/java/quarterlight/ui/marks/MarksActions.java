@@ -95,7 +95,8 @@ final class MarksActions {
                 old.zone(),
                 old.point(),
                 visit.selection().photo(),
-                ""));
+                "",
+                old.origin()));
         begun.run();
     }
 

@@ -11,6 +11,7 @@ import quarterlight.visit.Feature;
 import quarterlight.visit.Mark;
 import quarterlight.visit.MarkKind;
 import quarterlight.visit.MarkStage;
+import quarterlight.visit.Origin;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.Sign;
 import quarterlight.visit.SignKind;
@@ -56,11 +57,12 @@ final class CarKinds {
         Field<Mark, PhotoId> photo = optional("photo", Shape.PHOTO, Mark::photo).storedAs("photo_id");
         Field<Mark, String> note = optional("note", Shape.TEXT, Mark::note);
         Field<Mark, Integer> lead = optional("lead_days", Shape.count(MAX_LEAD_DAYS), Mark::leadDays);
+        Field<Mark, Origin> origin = optional("origin", Shape.word(Origin.class), Mark::origin);
         return RecordKind.of(
                 "marks",
                 "mark",
                 VisitRecord::marks,
-                List.of(part, kind, text, stage, pattern, expected, zone, point, photo, note, lead),
+                List.of(part, kind, text, stage, pattern, expected, zone, point, photo, note, lead, origin),
                 in -> new Mark(
                         in.need(part),
                         in.need(kind),
@@ -72,7 +74,8 @@ final class CarKinds {
                         in.get(point),
                         in.get(photo),
                         in.get(note),
-                        in.get(lead)));
+                        in.get(lead),
+                        in.get(origin)));
     }
 
     static RecordKind<Trial> trials() {

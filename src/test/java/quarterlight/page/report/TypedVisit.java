@@ -103,6 +103,7 @@ final class TypedVisit {
                         Optional.empty(),
                         Optional.of(new PhotoId(2)),
                         none,
+                        Optional.empty(),
                         Optional.empty()))))
                 .trials(VisitParts.rows(List.of(new Trial(
                         TRIAL, TrialResult.NOT_TRIED, Optional.empty(), none, Optional.empty(), Optional.of(NOTE)))));
