@@ -53,6 +53,14 @@ final class HistoryTable {
                     reasons(zone));
         }
         out.append(table.text()).append('\n');
+        addBelow(out, history, next);
+        out.append("\nAll figures in percent.");
+        FinishCautions.texts().forEach(text -> out.append(' ').append(text));
+        return out.append('\n').toString();
+    }
+
+    /** What stands below the table: zones of which nothing is known, remarks, what findings hang on, where to measure. */
+    private static void addBelow(StringBuilder out, FinishHistory history, List<NextMeasurement> next) {
         if (!history.priors().isEmpty()) {
             out.append("Nothing is known of ")
                     .append(history.priors().stream()
@@ -77,9 +85,6 @@ final class HistoryTable {
                 .append(one.spots() == 1 ? " spot: " : " spots: ")
                 .append(one.about())
                 .append('\n'));
-        out.append("\nAll figures in percent.");
-        FinishCautions.texts().forEach(text -> out.append(' ').append(text));
-        return out.append('\n').toString();
     }
 
     private static String percent(double share) {

@@ -10,7 +10,8 @@ public final class FinishCautions {
     public static List<String> texts() {
         return List.of(
                 "The refinish and repair likelihoods are aids to a trained eye. They prove nothing.",
-                "They rest on the stated finish profile and priors; the band shows how far other priors would move them.",
+                "They rest on the stated finish profile and on judged numbers; the band shows how far other plausible numbers would"
+                        + " move them.",
                 "Thickness alone proves nothing: factory finish can be thick, and a refinished panel can lie within the"
                         + " factory range.",
                 "Body filler and lead count as substrate in some published guidance; a gauge cannot tell them from a coating"

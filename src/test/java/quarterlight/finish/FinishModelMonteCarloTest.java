@@ -27,7 +27,7 @@ class FinishModelMonteCarloTest {
     @ParameterizedTest
     @MethodSource("numbers")
     void agreesWithPlainMonteCarlo(int number) {
-        List<MonteCarlo.Door> doors = MonteCarlo.cases().get(number);
+        List<MonteCarlo.Door> doors = MonteCarloCases.cases().get(number);
         List<ZoneEvidence> zones = new ArrayList<>();
         for (int p = 0; p < doors.size(); p++) {
             zones.add(new ZoneEvidence(
