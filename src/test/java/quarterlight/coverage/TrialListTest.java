@@ -91,4 +91,22 @@ class TrialListTest {
                 .isInstanceOf(TableUnreadable.class)
                 .hasMessageContaining("line 2", "breaks", "trials.csv");
     }
+
+    @Test
+    void anItemSaysHowItIsAnswered() {
+        List<TrialItem> items = TrialTable.load().items();
+        assertThat(items)
+                .filteredOn(item -> item.item().startsWith("Smoke"))
+                .allMatch(item -> item.nature() == TrialNature.OBSERVATION)
+                .isNotEmpty();
+        assertThat(items)
+                .filteredOn(item -> item.item().startsWith("Tread"))
+                .allMatch(item ->
+                        item.nature() == TrialNature.MEASURE && item.unit().isPresent())
+                .hasSize(4);
+        assertThat(items)
+                .extracting(TrialItem::item)
+                .contains("Water test", "Heater", "Cranks", "Reversing lamps", "Plate lamp", "Rear window", "Soft top");
+        assertThat(TrialNature.FUNCTION.answers()).doesNotContain(quarterlight.visit.TrialResult.HEAVY);
+    }
 }
