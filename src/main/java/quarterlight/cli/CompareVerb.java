@@ -16,6 +16,7 @@ import quarterlight.compare.CountSummary;
 import quarterlight.compare.Side;
 import quarterlight.compare.ZoneFacts;
 import quarterlight.diagram.DiagramRefused;
+import quarterlight.findings.ClaimedAndFound;
 import quarterlight.findings.Findings;
 import quarterlight.finish.FinishCautions;
 import quarterlight.finish.ZoneHistory;
@@ -28,6 +29,7 @@ import quarterlight.table.TableUnreadable;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.units.Area;
 import quarterlight.visit.Condition;
+import quarterlight.visit.Judgment;
 import quarterlight.visit.Origin;
 
 /** {@code compare}: two cars side by side. */
@@ -58,12 +60,30 @@ final class CompareVerb implements Verb {
                 ? pages(visitA, a, visitB, b, call.matchedOptionValue("--out", Path.of("")))
                 : List.of();
         if (Words.isJson(call)) {
-            around.console().print(json(comparison).put("made", made).text());
+            around.console()
+                    .print(json(comparison)
+                            .put("claims", new JsonObject().put("a", claims(a)).put("b", claims(b)))
+                            .put("made", made)
+                            .text());
         } else {
             around.console().print(table(comparison));
             made.forEach(file -> around.console().print("Made " + file + "\n"));
         }
         return Exit.DONE;
+    }
+
+    private static List<JsonObject> claims(Findings car) {
+        return ClaimedAndFound.of(car).stream()
+                .map(row -> new JsonObject()
+                        .put("text", row.claim().text())
+                        .put("by", row.claim().by().word())
+                        .put("zone", row.claim().zone())
+                        .put("part", row.claim().part())
+                        .put("about", row.claim().about())
+                        .put("proposed", row.proposed().word())
+                        .put("judged", row.claim().judged().map(Judgment::word))
+                        .put("found", row.found()))
+                .toList();
     }
 
     /** Makes the comparison of two visits as pages in a folder. */

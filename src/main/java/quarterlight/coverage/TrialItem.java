@@ -11,12 +11,15 @@ import quarterlight.car.ZoneId;
  * @param unit of its value, if it has one
  * @param zone where it is noted
  * @param onlyRunning true if the car must run for it
+ * @param nature how it is answered
  */
-public record TrialItem(TrialGroup group, String item, Optional<String> unit, ZoneId zone, boolean onlyRunning) {
+public record TrialItem(
+        TrialGroup group, String item, Optional<String> unit, ZoneId zone, boolean onlyRunning, TrialNature nature) {
     public TrialItem {
         Objects.requireNonNull(group, "group");
         Objects.requireNonNull(unit, "unit");
         Objects.requireNonNull(zone, "zone");
+        Objects.requireNonNull(nature, "nature");
         if (item.isBlank()) {
             throw new IllegalArgumentException("a function to try has a name");
         }

@@ -141,15 +141,23 @@ public final class VisitWork {
         return Comparison.of(a, b, CoverageTable.load(settings));
     }
 
+    /** The findings from what a buyer may see. */
+    private Findings open(Path folder, Findings car) throws TableUnreadable {
+        VisitRecord open = car.visit().forBuyer();
+        return open.equals(car.visit()) ? car : findings(folder, open);
+    }
+
     /** Makes the page of two cars in a folder; what was made. */
     public List<Path> comparisonPages(Path folderA, Findings a, Path folderB, Findings b, Path out, Paper paper)
             throws TableUnreadable, DiagramRefused, IOException {
+        Findings openA = open(folderA, a);
+        Findings openB = open(folderB, b);
         ComparisonPages pages = new ComparisonPages(
-                a,
-                VisitDiagram.of(folderA, a.visit().facts()),
-                b,
-                VisitDiagram.of(folderB, b.visit().facts()),
-                compared(a, b));
+                openA,
+                VisitDiagram.of(folderA, openA.visit().facts()),
+                openB,
+                VisitDiagram.of(folderB, openB.visit().facts()),
+                compared(openA, openB));
         try (PagesFolder folder = PagesFolder.in(out)) {
             pages.write(folder.making(), paper);
             return folder.take();

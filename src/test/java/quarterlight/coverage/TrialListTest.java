@@ -73,7 +73,7 @@ class TrialListTest {
     @Test
     void whatNoTrialSpeaksOfIsUntried() {
         List<TrialItem> open = LIST.untried(visit(trial("horn", TrialResult.NOT_TRIED)), coupe(), true);
-        assertThat(open).extracting(TrialItem::item).contains("Headlamps").doesNotContain("Horn", "Convertible top");
+        assertThat(open).extracting(TrialItem::item).contains("Headlamps").doesNotContain("Horn", "Soft top");
         assertThat(open).hasSize(LIST.items().size() - 2);
     }
 
@@ -90,5 +90,23 @@ class TrialListTest {
         assertThatThrownBy(() -> TrialTable.load(settings))
                 .isInstanceOf(TableUnreadable.class)
                 .hasMessageContaining("line 2", "breaks", "trials.csv");
+    }
+
+    @Test
+    void anItemSaysHowItIsAnswered() {
+        List<TrialItem> items = TrialTable.load().items();
+        assertThat(items)
+                .filteredOn(item -> item.item().startsWith("Smoke"))
+                .allMatch(item -> item.nature() == TrialNature.OBSERVATION)
+                .isNotEmpty();
+        assertThat(items)
+                .filteredOn(item -> item.item().startsWith("Tread"))
+                .allMatch(item ->
+                        item.nature() == TrialNature.MEASURE && item.unit().isPresent())
+                .hasSize(4);
+        assertThat(items)
+                .extracting(TrialItem::item)
+                .contains("Water test", "Heater", "Cranks", "Reversing lamps", "Plate lamp", "Rear window", "Soft top");
+        assertThat(TrialNature.FUNCTION.answers()).doesNotContain(quarterlight.visit.TrialResult.HEAVY);
     }
 }

@@ -206,7 +206,8 @@ class EditLogChainTest {
             for (int i = 0; i < 400; i++) {
                 Database.run(
                         connection,
-                        "INSERT INTO statement (zone, kind, text) VALUES ('hood', 'sound', '" + "x".repeat(900) + "')");
+                        "INSERT INTO statement (zone, condition, text) VALUES ('hood', 'sound', '" + "x".repeat(900)
+                                + "')");
             }
             copy(visit, killed);
             Database.run(connection, "ROLLBACK");
@@ -296,6 +297,9 @@ class EditLogChainTest {
                                 "outcome",
                                 "text",
                                 "measured",
+                                "private",
+                                "integer",
+                                "0",
                                 "thickness_um",
                                 "real",
                                 Long.toHexString(Double.doubleToLongBits(65)),

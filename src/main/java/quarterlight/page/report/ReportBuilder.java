@@ -89,6 +89,7 @@ final class ReportBuilder {
                 facts,
                 matters.stream().limit(MOST).map(m -> matter(m, targets)).toList(),
                 NotLookedAt.of(car).sentences(),
+                ClaimTexts.of(car),
                 drawing,
                 "Numbers in the zones: mean coating thickness in " + ramp.unitName()
                         + ". Hatching: refinish likelihood. Dots: rust. Discs: photos, by their numbers.",

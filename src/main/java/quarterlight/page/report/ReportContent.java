@@ -24,6 +24,7 @@ public record ReportContent(
         List<Fact> facts,
         List<MatterText> matters,
         List<String> notLookedAt,
+        List<ClaimRow> claims,
         String drawing,
         String drawingNote,
         List<ZoneRow> overview,
@@ -41,6 +42,9 @@ public record ReportContent(
         List<Paragraph> own,
         List<String> sources) {
     private static final int ZONES_IN_A_ROW = 3;
+
+    /** A row of what was claimed and what was found. */
+    public record ClaimRow(String place, String claim, String by, String verdict, List<String> found) {}
 
     /** A label and its text. */
     public record Fact(String label, String text) {}

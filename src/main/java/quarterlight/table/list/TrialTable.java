@@ -10,12 +10,13 @@ import quarterlight.car.ZoneId;
 import quarterlight.coverage.TrialGroup;
 import quarterlight.coverage.TrialItem;
 import quarterlight.coverage.TrialList;
+import quarterlight.coverage.TrialNature;
 import quarterlight.table.TableUnreadable;
 import quarterlight.table.cell.Quoted;
 
 /** Reads the list of functions to try: the program's own, or that of the inspector, which takes its place. */
 public final class TrialTable {
-    static final List<String> COLUMNS = List.of("group", "item", "unit", "zone", "running");
+    static final List<String> COLUMNS = List.of("group", "item", "unit", "zone", "running", "answer");
     /** Where a function is noted for which one's own list names no zone. */
     private static final String ANYWHERE = "whole-car";
 
@@ -55,6 +56,7 @@ public final class TrialTable {
                 row.required("item"),
                 Optional.of(row.cell("unit")).filter(unit -> !unit.isEmpty()),
                 zone,
-                row.yes("running"));
+                row.yes("running"),
+                row.cell("answer").isEmpty() ? TrialNature.FUNCTION : row.word("answer", TrialNature.class));
     }
 }

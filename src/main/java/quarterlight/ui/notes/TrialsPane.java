@@ -82,6 +82,9 @@ final class TrialsPane extends JPanel {
         table.setName("trials");
         table.onChosen(this::fill);
         for (TrialResult one : TrialResult.values()) {
+            if (one == TrialResult.MEASURED) {
+                continue;
+            }
             table.onKey(
                     texts.get("notes.trial.key." + one.name().toLowerCase(java.util.Locale.ROOT)), () -> quick(one));
         }
@@ -150,7 +153,10 @@ final class TrialsPane extends JPanel {
         table.chosen().ifPresent(line -> {
             Optional<Trial> kept = line.kept().map(Recorded::value);
             item.setText(line.item());
-            result.choose(kept.map(Trial::result).or(() -> Optional.of(TrialResult.WORKS)));
+            result.choose(kept.map(Trial::result)
+                    .or(() -> line.listed()
+                            .map(listed -> listed.nature().answers().get(0)))
+                    .or(() -> Optional.of(TrialResult.WORKS)));
             value.setText(
                     of(line, one -> one.value().map(BigDecimal::toPlainString).orElse("")));
             unit.setText(kept.flatMap(Trial::unit)
@@ -194,7 +200,8 @@ final class TrialsPane extends JPanel {
             return;
         }
         Optional<BigDecimal> number = number();
-        if (name.isEmpty() || !value.getText().isBlank() && number.isEmpty()) {
+        boolean lacksNumber = number.isEmpty() && result.chosen().equals(Optional.of(TrialResult.MEASURED));
+        if (name.isEmpty() || lacksNumber || !value.getText().isBlank() && number.isEmpty()) {
             parts.problems().remark(texts.get(name.isEmpty() ? "notes.trial.needs" : "notes.trial.number"));
             return;
         }

@@ -11,6 +11,7 @@ import quarterlight.car.ZoneId;
 import quarterlight.coverage.TrialGroup;
 import quarterlight.coverage.TrialItem;
 import quarterlight.coverage.TrialList;
+import quarterlight.coverage.TrialNature;
 import quarterlight.rust.TestVisits;
 import quarterlight.visit.Condition;
 import quarterlight.visit.Facets;
@@ -33,7 +34,7 @@ class NotesModelTest {
     private final NotesModel model = new NotesModel();
 
     private static TrialItem item(TrialGroup group, String name, String zone, boolean running) {
-        return new TrialItem(group, name, Optional.of("psi"), new ZoneId(zone), running);
+        return new TrialItem(group, name, Optional.of("psi"), new ZoneId(zone), running, TrialNature.FUNCTION);
     }
 
     private static Trial trial(String item, TrialResult result) {
