@@ -36,6 +36,7 @@ final class Circumstances {
 
     private Circumstances() {}
 
+    /** @param all what was found in the same clause */
     static void add(Moment moment, List<Finding> all, Finding finding, CarZones car) {
         Clause clause = moment.clause();
         finding.feature("zone-finished", finding.zones.stream().anyMatch(car::finished));
@@ -70,7 +71,7 @@ final class Circumstances {
         for (DraftKind kind : DraftKind.values()) {
             finding.feature(
                     "also-" + kind.word(),
-                    all.stream().anyMatch(f -> f != finding && f.index == finding.index && f.what == kind));
+                    all.stream().anyMatch(f -> f != finding && f.what == kind));
         }
         if (clause.has(TermKind.HEDGE)) {
             finding.with(
