@@ -62,6 +62,17 @@ final class WalkScore {
                 .count();
     }
 
+    /** Which drafts are right and which are false; those let go are neither. */
+    Map<Draft, Boolean> judged() {
+        Map<Draft, Boolean> judged = new LinkedHashMap<>();
+        for (int i = 0; i < drafts.size(); i++) {
+            if (!letGo.contains(i)) {
+                judged.put(drafts.get(i), rowOfDraft.containsKey(i));
+            }
+        }
+        return judged;
+    }
+
     List<Draft> wrongDrafts() {
         List<Draft> wrong = new ArrayList<>();
         for (int i = 0; i < drafts.size(); i++) {

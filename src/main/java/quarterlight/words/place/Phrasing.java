@@ -109,6 +109,7 @@ final class Phrasing {
     static boolean inSaying(Clause clause, Mention part) {
         return clause.mentions().stream()
                 .filter(m -> m.kind() != TermKind.PART
+                        && m.kind() != TermKind.SUBJECT
                         && m.kind() != TermKind.ITEM
                         && m.kind() != TermKind.MARK
                         && m.kind() != TermKind.REGION)

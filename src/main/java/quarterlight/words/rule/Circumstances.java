@@ -1,5 +1,6 @@
 package quarterlight.words.rule;
 
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -11,27 +12,21 @@ import quarterlight.words.text.Clause;
 
 /** The circumstances under which something was said, as features: how the place is known, what else stands in the clause and its sentence. */
 final class Circumstances {
-    private static final Map<TermKind, String> HERE = Map.of(
-            TermKind.GENERAL,
-            "general",
-            TermKind.HYPO,
-            "plan",
-            TermKind.OTHER,
-            "other-car",
-            TermKind.NOISE,
-            "chatter",
-            TermKind.CLAIM,
-            "claimed",
-            TermKind.NOTLOOKED,
-            "not-looked",
-            TermKind.HEDGE,
-            "hedged",
-            TermKind.WITHDRAW,
-            "withdrawing",
-            TermKind.NOTTRIED,
-            "not-tried",
-            TermKind.GAUGECHECK,
-            "gauge-check");
+    private static final Map<TermKind, String> HERE = new EnumMap<>(TermKind.class);
+
+    static {
+        HERE.put(TermKind.GENERAL, "general");
+        HERE.put(TermKind.HYPO, "plan");
+        HERE.put(TermKind.OTHER, "other-car");
+        HERE.put(TermKind.NOISE, "chatter");
+        HERE.put(TermKind.CLAIM, "claimed");
+        HERE.put(TermKind.NOTLOOKED, "not-looked");
+        HERE.put(TermKind.HEDGE, "hedged");
+        HERE.put(TermKind.WITHDRAW, "withdrawing");
+        HERE.put(TermKind.NOTTRIED, "not-tried");
+        HERE.put(TermKind.GAUGECHECK, "gauge-check");
+    }
+
     private static final Set<String> PAST = Set.of("had", "did", "used", "went", "came", "made");
 
     private Circumstances() {}

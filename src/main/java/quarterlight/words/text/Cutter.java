@@ -131,6 +131,9 @@ record Cutter(
         if (SUBJECTS.contains(word) && !tied(i)) {
             return true;
         }
+        if (!named(start, i) && verbLike(tokens.get(i - 1).word())) {
+            return false;
+        }
         return startsPart(i) || startsSide(i);
     }
 
@@ -327,6 +330,9 @@ record Cutter(
     }
 
     private boolean codeLike(int i) {
+        if (i > 1 && i < tokens.size() && tokens.get(i - 1).is("in") && tokens.get(i - 2).is("as")) {
+            return true;
+        }
         return numberAt(i)
                 || i >= 0
                         && i < tokens.size()
