@@ -31,7 +31,8 @@ public final class DraftsJson {
         return json.put("words", draft.words())
                 .put("p", draft.p())
                 .put("because", draft.because())
-                .put("withdrawn", draft.withdrawn());
+                .put("withdrawn", draft.withdrawn())
+                .put("features", draft.features());
     }
 
     private static Optional<?> value(Facet facet, Optional<String> said) {

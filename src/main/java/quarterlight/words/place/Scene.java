@@ -64,15 +64,15 @@ public final class Scene {
 
     /** Takes a clause in and returns the place that it speaks of; the second and further parts of a list stand in the zones. */
     public Place enter(Clause clause) {
+        setRegion(clause);
         List<Mention> parts = parts(clause);
-        setRegion(clause, parts);
         List<Sides.Said> sides = Sides.in(
                 clause, car.driver(), side, focus.known() && focus.sideHow() != How.CENTRAL ? focus.side() : side);
         List<Mention> ends = ends(clause, parts);
         Place place = named(clause, parts, sides, ends)
                 .or(() -> pointed(clause, sides, ends))
                 .orElseGet(() -> focus.known() ? focus.carried() : focus);
-        if (parts.isEmpty() && place.how() == How.CARRIED) {
+        if (parts.isEmpty() && (place.how() == How.CARRIED || place.how() == How.UNKNOWN)) {
             headed(clause, sides, ends);
         }
         remember(place);
@@ -124,14 +124,15 @@ public final class Scene {
             side = sides.get(0).side();
             sideKnown = true;
         }
-        if (ends.size() == 1 && clause.has(TermKind.REGION)) {
+        boolean moved = clause.size() <= 7 && !clause.has(TermKind.CONDITION) && !clause.has(TermKind.SIGN) && !clause.has(TermKind.GOOD);
+        if (ends.size() == 1 && (clause.has(TermKind.REGION) || moved)) {
             areaEnd = end(ends.get(0));
         }
     }
 
-    private void setRegion(Clause clause, List<Mention> parts) {
+    private void setRegion(Clause clause) {
         Optional<Mention> said = clause.all(TermKind.REGION)
-                .filter(m -> parts.stream().noneMatch(p -> p.overlaps(m) && p.length() > m.length()))
+                .filter(m -> clause.all(TermKind.PART).noneMatch(p -> p.overlaps(m) && p.length() > m.length()))
                 .filter(m -> !clause.has(TermKind.HYPO) && !clause.has(TermKind.OTHER) || clause.size() <= 4)
                 .filter(m -> !PASSING.contains(clause.word(m.from() - 1))
                         && !Set.of("it", "the", "of", "that", "this").contains(clause.word(m.to())))

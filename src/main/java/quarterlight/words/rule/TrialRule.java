@@ -25,6 +25,9 @@ final class TrialRule implements Rule {
             TermKind.NOTFITTED,
             TermKind.BYPASSED,
             TermKind.CONDITION);
+    /** "Horn? Nothing.": an answer of so few words belongs to the question. */
+    private static final int MAX_ANSWER = 3;
+
     private static final Set<String> AWAY =
             WordSet.of("above around behind below by for in near off on over through under ");
 
@@ -62,6 +65,16 @@ final class TrialRule implements Rule {
         boolean alone = !outcome.known();
         for (Moment next : rest) {
             if (used.size() < 3 && outcome.hear(next.clause(), null)) {
+                used.add(next);
+            }
+        }
+        if (!outcome.known() && moment.index() + 1 < moment.all().size()) {
+            Moment next = moment.all().get(moment.index() + 1);
+            boolean brief = next.clause().size() <= MAX_ANSWER
+                    && next.clause().source().equals(moment.clause().source())
+                    && !next.has(TermKind.PART)
+                    && !next.has(TermKind.ITEM);
+            if (brief && outcome.hear(next.clause(), null)) {
                 used.add(next);
             }
         }
@@ -130,6 +143,10 @@ final class TrialRule implements Rule {
 
         boolean hear(Clause clause, Mention item) {
             int before = reasons.size();
+            if (item == null && good && (clause.word(0).equals("not") || clause.word(0).equals("except"))) {
+                partial = true;
+                reasons.add("\u201c" + clause.shown() + "\u201d: a fault");
+            }
             for (Mention m : clause.mentions()) {
                 if (item != null
                         && m.overlaps(item)
@@ -155,7 +172,7 @@ final class TrialRule implements Rule {
                             good |= said(clause, m, "works");
                         }
                     }
-                    case BAD -> bad |= !covered(clause, m) && said(clause, m, "does not");
+                    case BAD -> bad |= (m.length() > 1 || !covered(clause, m)) && said(clause, m, "does not");
                     case PARTIAL -> {
                         if (denied) {
                             good |= said(clause, m, "fault denied");

@@ -28,7 +28,7 @@ record Cutter(
                     + "towards under underneath until up with without ");
     private static final Set<String> BEFORE_PART = WordSet.of(
             "'s a all an any back both driver driver's drivers each every factory far front hand his inner its left "
-                    + "little lower main my near nearside no offside old one original other outer passenger passengers rear "
+                    + "little lower main my near nearside no offside old original other outer passenger passengers rear "
                     + "right same side that the these this those upper whole your ");
     /** Prepositions that often end a thought by themselves: "7 above". */
     private static final Set<String> PARTICLES =
@@ -220,6 +220,9 @@ record Cutter(
         if (last.equals("side") || last.equals("sides")) {
             return !placedSide(i);
         }
+        if (PARTICLES.contains(last) && verbLike(ahead)) {
+            return false;
+        }
         if (PARTICLES.contains(last)) {
             return DETERMINERS.contains(tokens.get(i).word()) && !ahead.isEmpty() && !numberAt(i - 2);
         }
@@ -294,7 +297,7 @@ record Cutter(
     }
 
     private boolean claimed(int start, int i) {
-        for (int k = Math.max(start, i - 14); k < i; k++) {
+        for (int k = Math.max(start, i - 10); k < i; k++) {
             if (byStart.getOrDefault(k, List.of()).stream().anyMatch(m -> m.kind() == TermKind.CLAIM)) {
                 return true;
             }
