@@ -59,7 +59,8 @@ class ArchitectureTest {
     private static final String[] FILE = of("file");
     private static final String[] SCIENCE =
             of("thickness", "finish", "rust", "marks", "capture", "walk", "words", "coverage", "compare", "findings");
-    private static final String[] ADAPTERS = of("photo", "caption", "diagram", "table", "store", "page", "archive", "settings");
+    private static final String[] ADAPTERS =
+            of("photo", "caption", "diagram", "table", "store", "page", "archive", "settings");
     private static final String[] EDIT = of("edit");
     private static final String[] CLI = of("cli");
     private static final String[] UI = of("ui");

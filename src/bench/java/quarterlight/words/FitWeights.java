@@ -24,8 +24,26 @@ import quarterlight.words.weigh.Weights;
 final class FitWeights {
     /** Where a weight is drawn to when few examples speak for it: talk of another car, of plans and of cars in general is no evidence. */
     private static final Map<String, Double> PRIOR = Map.of(
-            "other-car-here", -2.4, "other-car-before", -0.5, "general-here", -0.9, "plan-here", -0.8, "chatter-here", -0.5, "told", -1.5,
-            "claim+told", 2.2, "claim+claimed-here", 0.8, "claimed-here", -0.8, "claim+other-car-here", 0.9);
+            "other-car-here",
+            -2.4,
+            "other-car-before",
+            -0.5,
+            "general-here",
+            -0.9,
+            "plan-here",
+            -0.8,
+            "chatter-here",
+            -0.5,
+            "told",
+            -1.5,
+            "claim+told",
+            2.2,
+            "claim+claimed-here",
+            0.8,
+            "claimed-here",
+            -0.8,
+            "claim+other-car-here",
+            0.9);
 
     private static final double RIDGE = 5;
     private static final int MIN_COUNT = 3;
@@ -53,11 +71,18 @@ final class FitWeights {
     private static List<GoldWalk> walks() throws IOException, WordsUnreadable {
         List<GoldWalk> walks = new ArrayList<>();
         for (String name : List.of(
-                "larkspur-coupe", "sorrel-sedan", "burdock-pickup", "yarrow-coupe", "thistle-wagon", "dogwood-sedan", "aster-convertible")) {
+                "larkspur-coupe",
+                "sorrel-sedan",
+                "burdock-pickup",
+                "yarrow-coupe",
+                "thistle-wagon",
+                "dogwood-sedan",
+                "aster-convertible")) {
             walks.add(GoldWalk.of(name, List.of(name)));
         }
         walks.add(GoldWalk.of(
-                "teasel-wagon", IntStream.rangeClosed(1, 8).mapToObj(i -> "teasel-wagon-" + i).toList()));
+                "teasel-wagon",
+                IntStream.rangeClosed(1, 8).mapToObj(i -> "teasel-wagon-" + i).toList()));
         return walks;
     }
 
@@ -84,8 +109,8 @@ final class FitWeights {
                     gradient.computeIfPresent(name, (k, g) -> g + error);
                 }
             }
-            gradient.forEach((name, g) -> weights.merge(
-                    name, STEP * g / (RIDGE + counts.getOrDefault(name, 1) / 8.0), Double::sum));
+            gradient.forEach((name, g) ->
+                    weights.merge(name, STEP * g / (RIDGE + counts.getOrDefault(name, 1) / 8.0), Double::sum));
         }
         return weights;
     }

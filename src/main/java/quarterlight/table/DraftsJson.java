@@ -14,7 +14,8 @@ public final class DraftsJson {
     private DraftsJson() {}
 
     public static JsonObject of(List<Draft> drafts) {
-        return new JsonObject().put("drafts", drafts.stream().map(DraftsJson::draft).toList());
+        return new JsonObject()
+                .put("drafts", drafts.stream().map(DraftsJson::draft).toList());
     }
 
     private static JsonObject draft(Draft draft) {

@@ -25,10 +25,11 @@ class CaptionFileTest {
 
     @Test
     void webVttWithHoursSettingsNotesAndMarkup() throws WordsUnreadable {
-        List<Cue> cues = read("WEBVTT\nKind: captions\n\nNOTE not said\n\n1\n01:00:01.500 --> 01:00:04.000 align:start\n"
-                        + "<v Ann>Hood is <c.red>dented</c> &amp; bent\n\n01:00:04.000 --> 01:00:06.000\n<v Bob>no <00:05.1>it isn't\n")
-                .words()
-                .cues();
+        List<Cue> cues =
+                read("WEBVTT\nKind: captions\n\nNOTE not said\n\n1\n01:00:01.500 --> 01:00:04.000 align:start\n"
+                                + "<v Ann>Hood is <c.red>dented</c> &amp; bent\n\n01:00:04.000 --> 01:00:06.000\n<v Bob>no <00:05.1>it isn't\n")
+                        .words()
+                        .cues();
         assertThat(cues).extracting(Cue::text).containsExactly("Hood is dented & bent", ">> no it isn't");
         assertThat(cues.get(0).fromSeconds()).isEqualTo(3601.5, within(1e-9));
         assertThat(cues.get(0).untilSeconds()).isEqualTo(3604, within(1e-9));
@@ -36,21 +37,29 @@ class CaptionFileTest {
 
     @Test
     void webVttWithoutHours() throws WordsUnreadable {
-        assertThat(read("WEBVTT\n\n00:01.000 --> 00:02.000\nhood\n").words().cues().get(0).fromSeconds()).isEqualTo(1);
+        assertThat(read("WEBVTT\n\n00:01.000 --> 00:02.000\nhood\n")
+                        .words()
+                        .cues()
+                        .get(0)
+                        .fromSeconds())
+                .isEqualTo(1);
     }
 
     @Test
     void srtWithCommas() throws WordsUnreadable {
-        List<Cue> cues = read("1\r\n00:00:01,250 --> 00:00:02,750\r\nleft door\r\nis dented\r\n\r\n2\r\n00:00:03,000 --> 00:00:04,000\r\nroof\r\n")
-                .words()
-                .cues();
+        List<Cue> cues =
+                read("1\r\n00:00:01,250 --> 00:00:02,750\r\nleft door\r\nis dented\r\n\r\n2\r\n00:00:03,000 --> 00:00:04,000\r\nroof\r\n")
+                        .words()
+                        .cues();
         assertThat(cues).extracting(Cue::text).containsExactly("left door is dented", "roof");
         assertThat(cues.get(0).fromSeconds()).isEqualTo(1.25);
     }
 
     @Test
     void linesWithATimeLastUntilTheNext() throws WordsUnreadable {
-        List<Cue> cues = read("[0:00] hood\nis fine\n[1:05] roof\n[1:02:03] floor\n").words().cues();
+        List<Cue> cues = read("[0:00] hood\nis fine\n[1:05] roof\n[1:02:03] floor\n")
+                .words()
+                .cues();
         assertThat(cues).extracting(Cue::text).containsExactly("hood is fine", "roof", "floor");
         assertThat(cues).extracting(Cue::fromSeconds).containsExactly(0.0, 65.0, 3723.0);
         assertThat(cues.get(0).untilSeconds()).isLessThanOrEqualTo(65);
@@ -58,22 +67,27 @@ class CaptionFileTest {
 
     @Test
     void segmentsOfARecognizer() throws WordsUnreadable {
-        assertThat(read("{\"text\":\"all\",\"segments\":[{\"id\":0,\"start\":1.5,\"end\":3,\"text\":\" Hood is fine.\"}]}")
-                        .words()
-                        .cues())
+        assertThat(
+                        read("{\"text\":\"all\",\"segments\":[{\"id\":0,\"start\":1.5,\"end\":3,\"text\":\" Hood is fine.\"}]}")
+                                .words()
+                                .cues())
                 .containsExactly(new Cue(1.5, 3, "Hood is fine."));
     }
 
     @Test
     void wordsOfARecognizerGoBeforeTheirSegment() throws WordsUnreadable {
-        assertThat(texts("{\"segments\":[{\"start\":1,\"end\":3,\"text\":\"hood dented\",\"words\":["
-                        + "{\"word\":\"hood\",\"start\":1,\"end\":1.5},{\"word\":\"dented\",\"start\":2,\"end\":3}]}]}"))
+        assertThat(
+                        texts(
+                                "{\"segments\":[{\"start\":1,\"end\":3,\"text\":\"hood dented\",\"words\":["
+                                        + "{\"word\":\"hood\",\"start\":1,\"end\":1.5},{\"word\":\"dented\",\"start\":2,\"end\":3}]}]}"))
                 .containsExactly("hood", "dented");
     }
 
     @Test
     void offsetsInMilliseconds() throws WordsUnreadable {
-        assertThat(read("{\"transcription\":[{\"offsets\":{\"from\":1500,\"to\":3000},\"text\":\" hood\"}]}").words().cues())
+        assertThat(read("{\"transcription\":[{\"offsets\":{\"from\":1500,\"to\":3000},\"text\":\" hood\"}]}")
+                        .words()
+                        .cues())
                 .containsExactly(new Cue(1.5, 3, "hood"));
     }
 
@@ -153,14 +167,17 @@ class CaptionFileTest {
 
     @Test
     void tooManyCuesAreRefused() throws WordsUnreadable {
-        assertThat(read("[0:01] a\n".repeat(CaptionFile.MAX_CUES)).words().cues()).isNotEmpty();
-        assertThatThrownBy(() -> read("[0:01] a\n".repeat(CaptionFile.MAX_CUES + 1))).hasMessageContaining("too many");
+        assertThat(read("[0:01] a\n".repeat(CaptionFile.MAX_CUES)).words().cues())
+                .isNotEmpty();
+        assertThatThrownBy(() -> read("[0:01] a\n".repeat(CaptionFile.MAX_CUES + 1)))
+                .hasMessageContaining("too many");
     }
 
     @Test
     void cutAndFlippedFilesNeverFailOtherwiseThanWithASentence() throws Exception {
-        byte[] good = ("WEBVTT\n\n00:00:01.000 --> 00:00:02.000\n<v A>hood is dented\n\n{\"segments\":[{\"start\":1,\"end\":2,\"text\":\"a\"}]}")
-                .getBytes(StandardCharsets.UTF_8);
+        byte[] good =
+                ("WEBVTT\n\n00:00:01.000 --> 00:00:02.000\n<v A>hood is dented\n\n{\"segments\":[{\"start\":1,\"end\":2,\"text\":\"a\"}]}")
+                        .getBytes(StandardCharsets.UTF_8);
         Random random = new Random(24);
         for (int i = 0; i < 3000; i++) {
             byte[] bytes = java.util.Arrays.copyOf(good, 1 + random.nextInt(good.length));

@@ -57,9 +57,12 @@ final class GoldWalk {
         BodyStyle style = Worded.find(BodyStyle.class, facts.get("style")).orElseThrow();
         Construction construction = Worded.find(Construction.class, facts.getOrDefault("construction", ""))
                 .orElse(Construction.usualFor(style));
-        DriveSide drive =
-                Worded.find(DriveSide.class, facts.getOrDefault("drive", "left")).orElse(DriveSide.LEFT);
-        return new CarZones(ZoneTable.load(), new Body(style, construction, Body.usual(style).engine()), drive);
+        DriveSide drive = Worded.find(DriveSide.class, facts.getOrDefault("drive", "left"))
+                .orElse(DriveSide.LEFT);
+        return new CarZones(
+                ZoneTable.load(),
+                new Body(style, construction, Body.usual(style).engine()),
+                drive);
     }
 
     static List<String> tokens(String text) {
@@ -112,13 +115,15 @@ final class GoldWalk {
             List<String> tokens = tokens(cue.text());
             for (int i = 0; i < tokens.size(); i++) {
                 said.add(tokens.get(i));
-                times.add(cue.fromSeconds() + (cue.untilSeconds() - cue.fromSeconds()) * i / Math.max(1, tokens.size()));
+                times.add(
+                        cue.fromSeconds() + (cue.untilSeconds() - cue.fromSeconds()) * i / Math.max(1, tokens.size()));
             }
         }
         List<String> want = tokens(text);
         int best = -1;
         for (int i = 0; !want.isEmpty() && i + want.size() <= said.size(); i++) {
-            boolean here = Math.abs(times.get(i) - at) <= 25 && said.subList(i, i + want.size()).equals(want);
+            boolean here = Math.abs(times.get(i) - at) <= 25
+                    && said.subList(i, i + want.size()).equals(want);
             if (here && (best < 0 || Math.abs(times.get(i) - at) < Math.abs(times.get(best) - at))) {
                 best = i;
             }
@@ -132,7 +137,13 @@ final class GoldWalk {
             return List.of();
         }
         Reader reader = new StringReader(text);
-        return CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get().parse(reader).getRecords();
+        return CSVFormat.DEFAULT
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get()
+                .parse(reader)
+                .getRecords();
     }
 
     private static Map<String, String> facts(String part) throws IOException {
@@ -156,7 +167,11 @@ final class GoldWalk {
 
     private static String text(String file) throws IOException {
         try (InputStream in = GoldWalk.class.getResourceAsStream("walks/" + file)) {
-            return in == null ? "" : new String(in.readAllBytes(), StandardCharsets.UTF_8).replace("\r\n", "\n").replace("\ufeff", "");
+            return in == null
+                    ? ""
+                    : new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                            .replace("\r\n", "\n")
+                            .replace("\ufeff", "");
         }
     }
 }

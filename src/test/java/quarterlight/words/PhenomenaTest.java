@@ -32,7 +32,8 @@ class PhenomenaTest {
 
     static List<Draft> drafts(String car, String... said) {
         boolean right = car.startsWith("right-");
-        BodyStyle style = Worded.find(BodyStyle.class, car.replace("right-", "")).orElseThrow();
+        BodyStyle style =
+                Worded.find(BodyStyle.class, car.replace("right-", "")).orElseThrow();
         List<Cue> cues = new java.util.ArrayList<>();
         for (String text : said) {
             cues.add(new Cue(10 * cues.size(), 10 * cues.size() + 9, text));
@@ -48,11 +49,17 @@ class PhenomenaTest {
     List<DynamicTest> eachSentenceIsTakenDown() throws IOException {
         try (InputStream in = PhenomenaTest.class.getResourceAsStream("phenomena.csv");
                 Reader reader = new InputStreamReader(in, StandardCharsets.UTF_8)) {
-            List<CSVRecord> rows =
-                    CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get().parse(reader).getRecords();
+            List<CSVRecord> rows = CSVFormat.DEFAULT
+                    .builder()
+                    .setHeader()
+                    .setSkipHeaderRecord(true)
+                    .get()
+                    .parse(reader)
+                    .getRecords();
             assertThat(rows).hasSizeGreaterThan(60);
             return rows.stream()
-                    .map(row -> DynamicTest.dynamicTest(row.get("phenomenon") + ": " + row.get("words"), () -> check(row)))
+                    .map(row ->
+                            DynamicTest.dynamicTest(row.get("phenomenon") + ": " + row.get("words"), () -> check(row)))
                     .toList();
         }
     }
@@ -60,7 +67,8 @@ class PhenomenaTest {
     private static void check(CSVRecord row) {
         List<Draft> drafts = drafts(row.get("car"), row.get("words"));
         if (row.get("what").equals("nothing")) {
-            assertThat(drafts.stream().filter(d -> d.p() >= SHOWN && !d.withdrawn())).isEmpty();
+            assertThat(drafts.stream().filter(d -> d.p() >= SHOWN && !d.withdrawn()))
+                    .isEmpty();
             return;
         }
         GoldRow.Form form = new GoldRow.Form(row.get("what"), row.get("zone"), row.get("value"));
@@ -75,7 +83,10 @@ class PhenomenaTest {
                 new TimedWords("memo-1", List.of(new Cue(0, 5, "Left mirror is plastic, should be chrome."))),
                 new TimedWords(
                         "memo-2",
-                        List.of(new Cue(0, 8, "Correction to memo one: the plastic mirror is on the right, it should be chrome."))));
+                        List.of(new Cue(
+                                0,
+                                8,
+                                "Correction to memo one: the plastic mirror is on the right, it should be chrome."))));
         CarZones car = new CarZones(ZoneTable.load(), Body.usual(BodyStyle.WAGON), DriveSide.LEFT);
         List<Draft> drafts = Listening.drafts(parts, car, LEXICON, WEIGHTS);
         assertThat(drafts)
@@ -98,7 +109,9 @@ class PhenomenaTest {
     void aConfirmedDraftMakesTheNextOfItsKindLikelierAndADroppedOneLess() {
         Draft draft = drafts("coupe", "Left front fender is dented.").get(0);
         double before = WEIGHTS.p(draft.what(), draft.features());
-        assertThat(WEIGHTS.taught(draft, true).p(draft.what(), draft.features())).isGreaterThan(before);
-        assertThat(WEIGHTS.taught(draft, false).p(draft.what(), draft.features())).isLessThan(before);
+        assertThat(WEIGHTS.taught(draft, true).p(draft.what(), draft.features()))
+                .isGreaterThan(before);
+        assertThat(WEIGHTS.taught(draft, false).p(draft.what(), draft.features()))
+                .isLessThan(before);
     }
 }

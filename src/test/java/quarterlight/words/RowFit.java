@@ -15,34 +15,67 @@ import quarterlight.car.ZoneId;
 final class RowFit {
     private static final Pattern THICKNESS = Pattern.compile("([\\d.]+)-([\\d.]+) (mil|um)");
     private static final Map<String, String> KINDS = Map.ofEntries(
-            Map.entry("original", "as built"), Map.entry("present", "sound, as built"), Map.entry("surface rust", "pitted"),
-            Map.entry("scale", "pitted"), Map.entry("rusted through", "pitted, damaged, missing"),
-            Map.entry("filler", "repaired, added coating"), Map.entry("refinished", "repaired, added coating"),
-            Map.entry("replated", "repaired, added coating"), Map.entry("blocked", "damaged, worn"), Map.entry("noise", "damaged, worn"),
+            Map.entry("original", "as built"),
+            Map.entry("present", "sound, as built"),
+            Map.entry("surface rust", "pitted"),
+            Map.entry("scale", "pitted"),
+            Map.entry("rusted through", "pitted, damaged, missing"),
+            Map.entry("filler", "repaired, added coating"),
+            Map.entry("refinished", "repaired, added coating"),
+            Map.entry("replated", "repaired, added coating"),
+            Map.entry("blocked", "damaged, worn"),
+            Map.entry("noise", "damaged, worn"),
             Map.entry("smell", "damaged, worn, leaking"));
     private static final Map<String, String> RESULTS =
             Map.of("none", "works", "some", "works with a fault", "heavy", "works with a fault, does not");
     private static final String[][] PHRASES = {
-        {"parking brake|hand ?brake|emergency brake", "handbrake"}, {"air conditioning|air conditioner|a/?c", "aircon"},
-        {"turn signals?|indicators?|blinkers?|flashers?", "signal"}, {"hazards?( warning)?|four way", "hazard"}, {"seat ?belts?", "belt"},
+        {"parking brake|hand ?brake|emergency brake", "handbrake"},
+        {"air conditioning|air conditioner|a/?c", "aircon"},
+        {"turn signals?|indicators?|blinkers?|flashers?", "signal"},
+        {"hazards?( warning)?|four way", "hazard"},
+        {"seat ?belts?", "belt"},
         {"head ?(light|lamp)s?|(main|high|low|dipped) beams?", "headlamp"},
-        {"(dome|interior|courtesy|roof) (light|lamp)s?", "cabin lamp"}, {"stop ?(light|lamp)s?|brake ?lights?", "brake lamp"},
-        {"(reversing|backup|back-up) ?(light|lamp)s?", "reverse lamp"}, {"(license|number) plate (light|lamp)s?", "plate lamp"},
-        {"road test|test drive|driven?( on the road)?|drives", "driven"}, {"blower( motor)?|heater( fan)?", "heater"},
-        {"soft top|convertible top|hood mechanism", "top"}, {"cranks?|starter", "crank"},
-        {"electric windows?|window winders?|side windows?", "window"}, {"oil pressure gauge", "oil pressure"}
+        {"(dome|interior|courtesy|roof) (light|lamp)s?", "cabin lamp"},
+        {"stop ?(light|lamp)s?|brake ?lights?", "brake lamp"},
+        {"(reversing|backup|back-up) ?(light|lamp)s?", "reverse lamp"},
+        {"(license|number) plate (light|lamp)s?", "plate lamp"},
+        {"road test|test drive|driven?( on the road)?|drives", "driven"},
+        {"blower( motor)?|heater( fan)?", "heater"},
+        {"soft top|convertible top|hood mechanism", "top"},
+        {"cranks?|starter", "crank"},
+        {"electric windows?|window winders?|side windows?", "window"},
+        {"oil pressure gauge", "oil pressure"}
     };
     private static final Map<String, String> SAME = Map.ofEntries(
-            Map.entry("break", "brake"), Map.entry("light", "lamp"), Map.entry("gage", "gauge"), Map.entry("hot", "warm"),
-            Map.entry("trunk", "decklid"), Map.entry("boot", "decklid"), Map.entry("bonnet", "hood"), Map.entry("gearbox", "gear"),
-            Map.entry("transmission", "gear"), Map.entry("idling", "idle"), Map.entry("starting", "start"),
-            Map.entry("alternator", "charge"), Map.entry("charging", "charge"), Map.entry("rolling", "roll"), Map.entry("tire", "tread"),
-            Map.entry("tyre", "tread"), Map.entry("converter", "clutch"), Map.entry("stereo", "radio"), Map.entry("speedo", "speedometer"),
-            Map.entry("gas", "fuel"), Map.entry("temp", "temperature"));
+            Map.entry("break", "brake"),
+            Map.entry("light", "lamp"),
+            Map.entry("gage", "gauge"),
+            Map.entry("hot", "warm"),
+            Map.entry("trunk", "decklid"),
+            Map.entry("boot", "decklid"),
+            Map.entry("bonnet", "hood"),
+            Map.entry("gearbox", "gear"),
+            Map.entry("transmission", "gear"),
+            Map.entry("idling", "idle"),
+            Map.entry("starting", "start"),
+            Map.entry("alternator", "charge"),
+            Map.entry("charging", "charge"),
+            Map.entry("rolling", "roll"),
+            Map.entry("tire", "tread"),
+            Map.entry("tyre", "tread"),
+            Map.entry("converter", "clutch"),
+            Map.entry("stereo", "radio"),
+            Map.entry("speedo", "speedometer"),
+            Map.entry("gas", "fuel"),
+            Map.entry("temp", "temperature"));
     private static final Set<String> IDLE = Set.of(
-            ("the of in on at a an its and or from again every all lowest cylinder is by to with up takes second third").split(" "));
+            ("the of in on at a an its and or from again every all lowest cylinder is by to with up takes second third")
+                    .split(" "));
     private static final List<Set<String>> AGAINST = List.of(
-            Set.of("left", "right"), Set.of("front", "rear"), Set.of("cold", "warm"), Set.of("fuel", "temperature", "oil"));
+            Set.of("left", "right"),
+            Set.of("front", "rear"),
+            Set.of("cold", "warm"),
+            Set.of("fuel", "temperature", "oil"));
 
     private RowFit() {}
 
@@ -51,8 +84,10 @@ final class RowFit {
             return false;
         }
         boolean place = draft.what() == DraftKind.TRIAL
-                ? items(form.value()).stream().anyMatch(item -> sameItem(draft.facet(Facet.ITEM).orElse(""), item))
-                : zones(draft.zones(), form.zone()) || draft.what() == DraftKind.ODOMETER && draft.zones().isEmpty();
+                ? items(form.value()).stream()
+                        .anyMatch(item -> sameItem(draft.facet(Facet.ITEM).orElse(""), item))
+                : zones(draft.zones(), form.zone())
+                        || draft.what() == DraftKind.ODOMETER && draft.zones().isEmpty();
         return place && value(draft, form.value());
     }
 
@@ -74,8 +109,9 @@ final class RowFit {
             case TRIAL -> trial(draft, choices);
             case MARK -> choices.stream().anyMatch(choice -> mark(draft, choice));
             case THICKNESS -> thickness(draft, value, choices);
-            case SIGN -> choices.contains(
-                    draft.facet(Facet.SIGN).orElse("") + ": " + draft.facet(Facet.SEEN).orElse(""));
+            case SIGN ->
+                choices.contains(draft.facet(Facet.SIGN).orElse("") + ": "
+                        + draft.facet(Facet.SEEN).orElse(""));
             case ODOMETER -> choices.contains(draft.facet(Facet.TEXT).orElse(""));
             default -> true;
         };
@@ -84,7 +120,9 @@ final class RowFit {
     private static Set<String> kinds(Draft draft) {
         Set<String> kinds = new HashSet<>();
         for (Facet facet : List.of(Facet.ORIGIN, Facet.CONDITION)) {
-            draft.facet(facet).ifPresent(said -> kinds.addAll(List.of(KINDS.getOrDefault(said, said).split(", "))));
+            draft.facet(facet)
+                    .ifPresent(said ->
+                            kinds.addAll(List.of(KINDS.getOrDefault(said, said).split(", "))));
         }
         return kinds;
     }
@@ -96,7 +134,8 @@ final class RowFit {
         for (String choice : choices) {
             String[] fields = choice.split(": ");
             item = fields.length > 1 ? fields[0] : item;
-            if (sameItem(draft.facet(Facet.ITEM).orElse(""), item) && results.contains(fields.length > 1 ? fields[1] : fields[0])) {
+            if (sameItem(draft.facet(Facet.ITEM).orElse(""), item)
+                    && results.contains(fields.length > 1 ? fields[1] : fields[0])) {
                 return true;
             }
         }
@@ -104,19 +143,26 @@ final class RowFit {
     }
 
     private static List<String> items(String value) {
-        return Arrays.stream(value.split(" / ")).map(choice -> choice.split(": ")[0]).toList();
+        return Arrays.stream(value.split(" / "))
+                .map(choice -> choice.split(": ")[0])
+                .toList();
     }
 
     private static boolean mark(Draft draft, String choice) {
         String[] fields = choice.split(": ");
         String want = code(fields.length > 2 ? fields[2] : "");
         String said = code(draft.facet(Facet.TEXT).orElse(""));
-        boolean open = want.endsWith("?") && !want.endsWith("??") && said.contains("?") && (said.replaceAll("\\?+$", "") + "?").equals(want);
+        boolean open = want.endsWith("?")
+                && !want.endsWith("??")
+                && said.contains("?")
+                && (said.replaceAll("\\?+$", "") + "?").equals(want);
         return said.equals(want) || open;
     }
 
     private static String code(String text) {
-        String code = text.replaceAll("[_*\u2026]", "?").replaceAll("[\\s\\-\u2013/]", "").toUpperCase(Locale.ROOT);
+        String code = text.replaceAll("[_*\u2026]", "?")
+                .replaceAll("[\\s\\-\u2013/]", "")
+                .toUpperCase(Locale.ROOT);
         return code.isEmpty() ? "?" : code;
     }
 

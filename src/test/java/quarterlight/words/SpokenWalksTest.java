@@ -29,7 +29,9 @@ class SpokenWalksTest {
                 GoldWalk.of("sorrel-sedan", List.of("sorrel-sedan")),
                 GoldWalk.of(
                         "teasel-wagon",
-                        IntStream.rangeClosed(1, 8).mapToObj(i -> "teasel-wagon-" + i).toList()),
+                        IntStream.rangeClosed(1, 8)
+                                .mapToObj(i -> "teasel-wagon-" + i)
+                                .toList()),
                 GoldWalk.of("burdock-pickup", List.of("burdock-pickup")));
     }
 
@@ -80,7 +82,11 @@ class SpokenWalksTest {
             WalkScore score = WalkScore.of(walk, drafts, 0);
             sure += score.hits() + score.wrong();
             right += score.hits();
-            expected += drafts.stream().filter(d -> !d.withdrawn()).mapToDouble(Draft::p).average().orElse(0)
+            expected += drafts.stream()
+                            .filter(d -> !d.withdrawn())
+                            .mapToDouble(Draft::p)
+                            .average()
+                            .orElse(0)
                     * (score.hits() + score.wrong());
         }
         assertThat(sure).isGreaterThan(100);

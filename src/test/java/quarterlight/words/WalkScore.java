@@ -136,11 +136,16 @@ final class WalkScore {
                     form |= !form && RowFit.full(draft, other) && !answered && taken.add(j + "|" + other);
                 }
             }
-            boolean extra = !form && edges.get(i).isEmpty() && walk.extra.stream().anyMatch(row -> sameWords(draft, row)
-                    && (row.forms.get(0).zone().isEmpty()
-                            || draft.what() == DraftKind.TRIAL
-                            || RowFit.zones(draft.zones(), row.forms.get(0).zone()))
-                    && taken.add("extra|" + row.text));
+            boolean extra = !form
+                    && edges.get(i).isEmpty()
+                    && walk.extra.stream()
+                            .anyMatch(row -> sameWords(draft, row)
+                                    && (row.forms.get(0).zone().isEmpty()
+                                            || draft.what() == DraftKind.TRIAL
+                                            || RowFit.zones(
+                                                    draft.zones(),
+                                                    row.forms.get(0).zone()))
+                                    && taken.add("extra|" + row.text));
             if (form || extra) {
                 letGo.add(i);
                 contents.add(content(draft));
@@ -149,7 +154,11 @@ final class WalkScore {
     }
 
     private static String content(Draft draft) {
-        return draft.source() + (int) draft.atSeconds() + draft.what() + draft.zones() + new java.util.TreeMap<>(draft.facets());
+        return draft.source()
+                + (int) draft.atSeconds()
+                + draft.what()
+                + draft.zones()
+                + new java.util.TreeMap<>(draft.facets());
     }
 
     private static double gap(Draft draft, GoldRow row) {

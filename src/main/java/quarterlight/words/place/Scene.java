@@ -124,7 +124,10 @@ public final class Scene {
             side = sides.get(0).side();
             sideKnown = true;
         }
-        boolean moved = clause.size() <= 7 && !clause.has(TermKind.CONDITION) && !clause.has(TermKind.SIGN) && !clause.has(TermKind.GOOD);
+        boolean moved = clause.size() <= 7
+                && !clause.has(TermKind.CONDITION)
+                && !clause.has(TermKind.SIGN)
+                && !clause.has(TermKind.GOOD);
         if (ends.size() == 1 && (clause.has(TermKind.REGION) || moved)) {
             areaEnd = end(ends.get(0));
         }
@@ -248,7 +251,9 @@ public final class Scene {
         PartName name = part.phrase().part();
         Optional<Sides.Said> near = Phrasing.near(clause, part, sides);
         Optional<End> nearEnd = ends.stream()
-                .filter(m -> m.to() <= part.from() ? Phrasing.gapOnly(clause, m.to(), part.from()) : m.from() - part.to() <= 2)
+                .filter(m -> m.to() <= part.from()
+                        ? Phrasing.gapOnly(clause, m.to(), part.from())
+                        : m.from() - part.to() <= 2)
                 .map(Scene::end)
                 .findFirst()
                 .or(() -> name.ended() && ends.size() == 1 ? Optional.of(end(ends.get(0))) : Optional.empty());
@@ -267,7 +272,8 @@ public final class Scene {
                     said.pointed() ? How.POINTED : How.NAMED,
                     "");
         }
-        if (Phrasing.plural(clause, part) || name.zones().get(0).get(0).startsWith("seat-front") && !car.hasRearSeat()) {
+        if (Phrasing.plural(clause, part)
+                || name.zones().get(0).get(0).startsWith("seat-front") && !car.hasRearSeat()) {
             return new Place(name, Side.BOTH, end, car.of(name, Side.BOTH, end), How.NAMED, How.PLURAL, "");
         }
         return new Place(

@@ -64,9 +64,7 @@ final class Circumstances {
         finding.feature("you", clause.tokens().stream().anyMatch(t -> t.is("you", "you're", "your")));
         finding.feature("they", clause.tokens().stream().anyMatch(t -> t.is("they", "them", "these", "those")));
         for (DraftKind kind : DraftKind.values()) {
-            finding.feature(
-                    "also-" + kind.word(),
-                    all.stream().anyMatch(f -> f != finding && f.what == kind));
+            finding.feature("also-" + kind.word(), all.stream().anyMatch(f -> f != finding && f.what == kind));
         }
         if (clause.has(TermKind.HEDGE)) {
             finding.with(

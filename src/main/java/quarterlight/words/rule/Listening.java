@@ -61,8 +61,8 @@ public final class Listening {
         }
         Corrections.apply(moments, found);
         Map<Integer, List<Finding>> byClause = found.stream().collect(Collectors.groupingBy(finding -> finding.index));
-        found.forEach(finding ->
-                Circumstances.add(moments.get(finding.index), byClause.get(finding.index), finding, car));
+        found.forEach(
+                finding -> Circumstances.add(moments.get(finding.index), byClause.get(finding.index), finding, car));
         return drafts(found, weights);
     }
 

@@ -143,7 +143,9 @@ final class TrialRule implements Rule {
 
         boolean hear(Clause clause, Mention item) {
             int before = reasons.size();
-            if (item == null && good && (clause.word(0).equals("not") || clause.word(0).equals("except"))) {
+            if (item == null
+                    && good
+                    && (clause.word(0).equals("not") || clause.word(0).equals("except"))) {
                 partial = true;
                 reasons.add("\u201c" + clause.shown() + "\u201d: a fault");
             }

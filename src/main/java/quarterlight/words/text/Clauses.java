@@ -49,7 +49,13 @@ public final class Clauses {
 
     /** The mentions of a clause come from those that begin in it: they stand in the order of their beginnings. */
     private static Clause clause(
-            String source, List<Token> tokens, Map<Integer, List<Mention>> byStart, int from, int to, int sentence, boolean told) {
+            String source,
+            List<Token> tokens,
+            Map<Integer, List<Mention>> byStart,
+            int from,
+            int to,
+            int sentence,
+            boolean told) {
         List<Mention> own = IntStream.range(from, to)
                 .mapToObj(i -> byStart.getOrDefault(i, List.of()))
                 .flatMap(List::stream)

@@ -14,7 +14,11 @@ import quarterlight.words.lexicon.TermKind;
  * @param inside true for a token within a phrase: no cut goes before it
  */
 record Cutter(
-        List<Token> tokens, Map<Integer, List<Mention>> byStart, Set<Integer> byEnd, boolean[] inside, boolean punctuated) {
+        List<Token> tokens,
+        Map<Integer, List<Mention>> byStart,
+        Set<Integer> byEnd,
+        boolean[] inside,
+        boolean punctuated) {
     static final Set<String> OPENERS =
             WordSet.of("alright anyhow anyway moving next now ok okay right-o so then uh um well ");
     private static final Set<String> JOINERS =
@@ -63,6 +67,7 @@ record Cutter(
     /** What can be the subject of a clause. */
     static final Set<TermKind> NAMING =
             Set.of(TermKind.PART, TermKind.ITEM, TermKind.ODOMETER, TermKind.MARK, TermKind.CLAIM, TermKind.SUBJECT);
+
     private static final double PAUSE_S = 2.5;
 
     boolean sentenceEnds(int i) {
@@ -84,8 +89,7 @@ record Cutter(
             return !WordSet.of("are ever is just not or say think was ").contains(before);
         }
         if (word.equals("well")) {
-            return !WordSet.of("as pretty real spare tire very wheel works ")
-                    .contains(before);
+            return !WordSet.of("as pretty real spare tire very wheel works ").contains(before);
         }
         if (word.equals("next")) {
             return !Set.of("the", "right").contains(before);
@@ -125,8 +129,8 @@ record Cutter(
                 && named(start, i)
                 && !marked(start, i)) {
             return !before.is(
-                    "to", "about", "reads", "read", "is", "at", "maybe", "getting", "get", "goes", "it's", "'s",
-                    "say", "says", "hundred", "point");
+                    "to", "about", "reads", "read", "is", "at", "maybe", "getting", "get", "goes", "it's", "'s", "say",
+                    "says", "hundred", "point");
         }
         if (SUBJECTS.contains(word) && !tied(i)) {
             return true;
@@ -328,19 +332,20 @@ record Cutter(
 
     private boolean joinsNumbers(int i) {
         return codeLike(i - 1)
-                && (codeLike(i)
-                        || codeLike(i + 1) && tokens.get(i).is("about", "maybe", "then", "and", "dash", "to"));
+                && (codeLike(i) || codeLike(i + 1) && tokens.get(i).is("about", "maybe", "then", "and", "dash", "to"));
     }
 
     private boolean codeLike(int i) {
-        if (i > 1 && i < tokens.size() && tokens.get(i - 1).is("in") && tokens.get(i - 2).is("as")) {
+        if (i > 1
+                && i < tokens.size()
+                && tokens.get(i - 1).is("in")
+                && tokens.get(i - 2).is("as")) {
             return true;
         }
         return numberAt(i)
                 || i >= 0
                         && i < tokens.size()
-                        && (tokens.get(i).word().length() == 1
-                                        && !tokens.get(i).is("a", "i")
+                        && (tokens.get(i).word().length() == 1 && !tokens.get(i).is("a", "i")
                                 || tokens.get(i)
                                         .is(
                                                 "dash",

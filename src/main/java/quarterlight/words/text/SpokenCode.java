@@ -151,7 +151,8 @@ public record SpokenCode(String text, int from, int to, int letters) {
         if (word.length() == 1 && word.charAt(0) >= 'a' && word.charAt(0) <= 'z') {
             return word.toUpperCase(java.util.Locale.ROOT);
         }
-        if (FIGURES.matcher(word).matches() || MIXED.matcher(word).matches() && !ORDINAL.matcher(word).matches()) {
+        if (FIGURES.matcher(word).matches()
+                || MIXED.matcher(word).matches() && !ORDINAL.matcher(word).matches()) {
             return word.toUpperCase(java.util.Locale.ROOT);
         }
         if (ZERO.contains(word)) {
