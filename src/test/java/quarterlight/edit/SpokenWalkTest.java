@@ -42,15 +42,37 @@ class SpokenWalkTest {
     @Test
     void draftsCarryTheirFileTheirSecondAndEveryKeyOfTheContract() throws Exception {
         SpokenWalk walk = walk("[0:03] Left front fender is dented.\n[0:09] Overspray on the trunk floor.\n");
-        JsonNode drafts = new ObjectMapper().readTree(DraftsJson.of(walk.drafts()).text()).get("drafts");
+        JsonNode drafts =
+                new ObjectMapper().readTree(DraftsJson.of(walk.drafts()).text()).get("drafts");
         JsonNode first = drafts.get(0);
         assertThat(first.get("source").asText()).isEqualTo("walk.txt");
         assertThat(first.get("at_s").asDouble()).isEqualTo(3);
         assertThat(first.get("zones").get(0).asText()).isEqualTo("fender-left");
         assertThat(first.get("condition").asText()).isEqualTo("damaged");
         for (String key : List.of(
-                "id", "until_s", "what", "origin", "item", "result", "part", "kind", "text", "expected", "low_um", "high_um", "sign", "seen",
-                "value", "unit", "said_by", "certainty", "size", "words", "p", "because", "withdrawn")) {
+                "id",
+                "until_s",
+                "what",
+                "origin",
+                "item",
+                "result",
+                "part",
+                "kind",
+                "text",
+                "expected",
+                "low_um",
+                "high_um",
+                "sign",
+                "seen",
+                "value",
+                "unit",
+                "said_by",
+                "certainty",
+                "size",
+                "words",
+                "p",
+                "because",
+                "withdrawn")) {
             assertThat(first.has(key)).as(key).isTrue();
         }
         assertThat(first.get("origin").isNull()).isTrue();
@@ -76,7 +98,8 @@ class SpokenWalkTest {
                 .hasMessageContaining("column kind");
         Files.writeString(folder.resolve(WordsTable.CUES), "kind,value,phrases,weight\ncondition,damaged,gribbled,2\n");
         assertThatThrownBy(() -> walk("[0:01] hood\n")).hasMessageContaining("column weight");
-        Files.writeString(folder.resolve(WordsTable.CUES), "kind,value,phrases,weight\ncondition,gribbled,gribbled,1\n");
+        Files.writeString(
+                folder.resolve(WordsTable.CUES), "kind,value,phrases,weight\ncondition,gribbled,gribbled,1\n");
         assertThatThrownBy(() -> walk("[0:01] hood\n")).hasMessageContaining("column value");
     }
 

@@ -49,8 +49,25 @@ public final class WordsTable {
     private static final Map<TermKind, Set<String>> VALUES = Map.of(
             TermKind.CONDITION,
             Set.of(
-                    "sound", "present", "no rust", "surface rust", "scale", "pitted", "rusted through", "worn", "damaged", "leaking",
-                    "missing", "repaired", "refinished", "filler", "replated", "added coating", "blocked", "noise", "smell"),
+                    "sound",
+                    "present",
+                    "no rust",
+                    "surface rust",
+                    "scale",
+                    "pitted",
+                    "rusted through",
+                    "worn",
+                    "damaged",
+                    "leaking",
+                    "missing",
+                    "repaired",
+                    "refinished",
+                    "filler",
+                    "replated",
+                    "added coating",
+                    "blocked",
+                    "noise",
+                    "smell"),
             TermKind.ORIGIN,
             Set.of("original", "replaced", "does not belong"),
             TermKind.SIGN,
@@ -112,7 +129,8 @@ public final class WordsTable {
                         "kind", Quoted.of(row.cell("kind")) + " is none of " + Worded.words(TermKind.class)));
         Set<String> known = VALUES.getOrDefault(kind, Set.of());
         if (!known.isEmpty() && !known.contains(row.required("value"))) {
-            throw row.refused("value", Quoted.of(row.cell("value")) + " is none of " + String.join(", ", new TreeSet<>(known)));
+            throw row.refused(
+                    "value", Quoted.of(row.cell("value")) + " is none of " + String.join(", ", new TreeSet<>(known)));
         }
         String weight = row.cell("weight");
         if (!weight.isEmpty() && !weight.matches("0(\\.\\d{1,4})?|1(\\.0{1,4})?")) {

@@ -58,6 +58,9 @@ final class Phrasing {
             i--;
         }
         String word = clause.word(i);
+        if (i == 0 && Set.of("underneath", "inside", "outside").contains(word)) {
+            return "";
+        }
         if (word.equals("of") && i > 0) {
             String before = clause.word(i - 1);
             return Set.of("front", "ahead", "out").contains(before) ? "behind" : "of";

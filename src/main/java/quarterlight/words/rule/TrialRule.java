@@ -15,8 +15,7 @@ import quarterlight.words.text.WordSet;
 /** Functions and how they behaved: the function is named, the outcome stands in the same clause or in the next of the sentence. */
 final class TrialRule implements Rule {
     private static final Set<String> OBSERVED = Set.of("Smoke at the exhaust", "Noise from axle or bearings");
-    private static final Set<String> FAULTS =
-            Set.of("damaged", "worn", "leaking", "noise", "smell", "blocked", "missing");
+    private static final Set<String> FAULTS = Set.of("damaged", "worn", "leaking", "noise", "smell", "blocked");
     private static final Set<TermKind> OUTCOMES = Set.of(
             TermKind.GOOD,
             TermKind.BAD,

@@ -116,7 +116,7 @@ record Cutter(
         if (claimed(start, i)) {
             return false;
         }
-        if (!said && !(named(start, i) && !endsName(i) && startsPart(i) && subjectAt(i))) {
+        if (!said && !(named(start, i) && (!endsName(i) && startsPart(i) && subjectAt(i) || headsSide(i)))) {
             return false;
         }
         if (byStart.getOrDefault(i, List.of()).stream().anyMatch(m -> m.kind() == TermKind.WITHDRAW)) {
@@ -131,6 +131,9 @@ record Cutter(
             return !before.is(
                     "to", "about", "reads", "read", "is", "at", "maybe", "getting", "get", "goes", "it's", "'s", "say",
                     "says", "hundred", "point");
+        }
+        if (!punctuated && headsRegion(i)) {
+            return true;
         }
         if (SUBJECTS.contains(word) && !tied(i)) {
             return true;
@@ -201,6 +204,25 @@ record Cutter(
         return byEnd.contains(i)
                 && !DETERMINERS.contains(tokens.get(i).word())
                 && !SIDES.contains(tokens.get(i).word());
+    }
+
+    /** "passenger side now": the walk goes on at another side. */
+    private boolean headsSide(int i) {
+        return i + 2 < tokens.size()
+                && tokens.get(i)
+                        .is("driver", "driver's", "drivers", "passenger", "passengers", "left", "right", "other")
+                && tokens.get(i + 1).is("side")
+                && OPENERS.contains(tokens.get(i + 2).word())
+                && !attached(i);
+    }
+
+    /** "under the hood the block ...": another region of the walk begins. */
+    private boolean headsRegion(int i) {
+        return byStart.getOrDefault(i, List.of()).stream()
+                .filter(m -> m.kind() == TermKind.REGION && m.to() < tokens.size())
+                .anyMatch(m -> DETERMINERS.contains(tokens.get(m.to()).word())
+                        || SUBJECTS.contains(tokens.get(m.to()).word())
+                        || byStart.getOrDefault(m.to(), List.of()).stream().anyMatch(o -> o.kind() == TermKind.PART));
     }
 
     private boolean marked(int start, int i) {
