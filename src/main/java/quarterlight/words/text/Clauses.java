@@ -1,6 +1,7 @@
 package quarterlight.words.text;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -21,11 +22,11 @@ public final class Clauses {
         Map<Integer, List<Mention>> byStart = new HashMap<>();
         Set<Integer> byEnd = new HashSet<>();
         mentions.stream().filter(m -> Cutter.NAMING.contains(m.kind())).forEach(m -> byEnd.add(m.to()));
-        boolean[] inside = new boolean[tokens.size() + 1];
+        BitSet inside = new BitSet(tokens.size() + 1);
         for (Mention m : mentions) {
             byStart.computeIfAbsent(m.from(), k -> new ArrayList<>()).add(m);
             for (int i = m.from() + 1; i < m.to(); i++) {
-                inside[i] = true;
+                inside.set(i);
             }
         }
         Cutter cutter = new Cutter(tokens, byStart, byEnd, inside, punctuated);

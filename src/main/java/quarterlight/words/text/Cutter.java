@@ -1,5 +1,6 @@
 package quarterlight.words.text;
 
+import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -17,7 +18,7 @@ record Cutter(
         List<Token> tokens,
         Map<Integer, List<Mention>> byStart,
         Set<Integer> byEnd,
-        boolean[] inside,
+        BitSet inside,
         boolean punctuated) {
     static final Set<String> OPENERS =
             WordSet.of("alright anyhow anyway moving next now ok okay right-o so then uh um well ");
@@ -76,7 +77,7 @@ record Cutter(
         if (next.speaker() || before.stop() == Stop.SENTENCE || next.at() - before.until() > PAUSE_S) {
             return true;
         }
-        return !punctuated && OPENERS.contains(next.word()) && !inside[i] && opens(i);
+        return !punctuated && OPENERS.contains(next.word()) && !inside.get(i) && opens(i);
     }
 
     private boolean opens(int i) {
@@ -98,7 +99,7 @@ record Cutter(
     }
 
     boolean cuts(int start, int i) {
-        if (inside[i]) {
+        if (inside.get(i)) {
             return false;
         }
         Token before = tokens.get(i - 1);
