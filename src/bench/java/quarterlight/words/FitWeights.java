@@ -12,7 +12,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import quarterlight.caption.WordsUnreadable;
-import quarterlight.table.WordsTable;
+import quarterlight.table.list.WordsTable;
 import quarterlight.words.lexicon.Lexicon;
 import quarterlight.words.rule.Listening;
 import quarterlight.words.weigh.Weights;

@@ -17,7 +17,6 @@ import quarterlight.car.Construction;
 import quarterlight.car.DriveSide;
 import quarterlight.car.EnginePlace;
 import quarterlight.table.DraftsJson;
-import quarterlight.table.WordsTable;
 import quarterlight.table.ZoneTable;
 import quarterlight.table.list.WordsTable;
 import quarterlight.units.Worded;

@@ -8,7 +8,7 @@ import quarterlight.caption.WordsUnreadable;
 import quarterlight.car.Car;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.table.TableUnreadable;
-import quarterlight.table.WordsTable;
+import quarterlight.table.list.WordsTable;
 import quarterlight.words.Draft;
 import quarterlight.words.TimedWords;
 import quarterlight.words.place.CarZones;

@@ -17,7 +17,7 @@ import quarterlight.car.Car;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.table.DraftsJson;
 import quarterlight.table.TableUnreadable;
-import quarterlight.table.WordsTable;
+import quarterlight.table.list.WordsTable;
 import quarterlight.table.ZoneTable;
 import quarterlight.words.Draft;
 

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.TestFactory;
 import quarterlight.car.Body;
 import quarterlight.car.BodyStyle;
 import quarterlight.car.DriveSide;
-import quarterlight.table.WordsTable;
+import quarterlight.table.list.WordsTable;
 import quarterlight.table.ZoneTable;
 import quarterlight.units.Worded;
 import quarterlight.words.lexicon.Lexicon;

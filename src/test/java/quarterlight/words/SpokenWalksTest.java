@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import quarterlight.table.WordsTable;
+import quarterlight.table.list.WordsTable;
 import quarterlight.words.lexicon.Lexicon;
 import quarterlight.words.rule.Listening;
 import quarterlight.words.weigh.Weights;
