@@ -18,7 +18,11 @@ record Schema(List<String> steps) {
     static final int APPLICATION_ID = 0x514C5654;
 
     private static final List<String> FILES = List.of(
-            "0001-visit.sql", "0002-notes.sql", "0003-several-photos.sql", "0004-whole-digests.sql", "0005-chain.sql",
+            "0001-visit.sql",
+            "0002-notes.sql",
+            "0003-several-photos.sql",
+            "0004-whole-digests.sql",
+            "0005-chain.sql",
             "0006-facets.sql");
 
     Schema {

@@ -3,10 +3,10 @@ package quarterlight.visit;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** All that a visit holds at one moment, read in one transaction; what every computation and page starts from. Immutable. */
 public record VisitRecord(

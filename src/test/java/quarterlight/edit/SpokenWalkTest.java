@@ -17,8 +17,8 @@ import quarterlight.car.Car;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.table.DraftsJson;
 import quarterlight.table.TableUnreadable;
-import quarterlight.table.list.WordsTable;
 import quarterlight.table.ZoneTable;
+import quarterlight.table.list.WordsTable;
 import quarterlight.words.Draft;
 
 /** The words of a walk from files to drafts, with the user's own lists. */

@@ -43,11 +43,6 @@ class SpokenWalksTest {
         return walks;
     }
 
-    private static void tell(List<WalkScore> scores) {
-        double[] percent = WalkScore.percent(scores.toArray(WalkScore[]::new));
-        System.getLogger("walks").log(System.Logger.Level.DEBUG, percent[0] + " " + percent[1]);
-    }
-
     @Test
     void theGivenWalksAreTakenDownAsWellAsBefore() throws Exception {
         hold(given(), GIVEN_RECALL, GIVEN_PRECISION);
@@ -56,6 +51,16 @@ class SpokenWalksTest {
     @Test
     void theWalksWrittenForThisProjectAreTakenDownAsWellAsBefore() throws Exception {
         hold(written(), WRITTEN_RECALL, WRITTEN_PRECISION);
+    }
+
+    /** Neither the rules nor the weights were made with these two in sight; they must stay out of the fit. */
+    @Test
+    void theWalksKeptApartAreTakenDownAsWellAsBefore() throws Exception {
+        List<GoldWalk> walks = new ArrayList<>();
+        for (String name : List.of("comfrey-pickup", "vetch-coupe")) {
+            walks.add(GoldWalk.of(name, List.of(name)));
+        }
+        hold(walks, KEPT_RECALL, KEPT_PRECISION);
     }
 
     @Test
@@ -67,7 +72,7 @@ class SpokenWalksTest {
             on += score(walk).onNothing();
         }
         assertThat(rows).isGreaterThan(80);
-        assertThat(on).isLessThanOrEqualTo(2 * rows / 10);
+        assertThat(on).isLessThanOrEqualTo(rows / 10);
     }
 
     @Test
@@ -108,14 +113,15 @@ class SpokenWalksTest {
 
     private static void hold(List<GoldWalk> walks, double recall, double precision) {
         List<WalkScore> scores = walks.stream().map(SpokenWalksTest::score).toList();
-        tell(scores);
         double[] percent = WalkScore.percent(scores.toArray(WalkScore[]::new));
         assertThat(percent[0]).as("recall").isGreaterThan(recall - SLACK);
         assertThat(percent[1]).as("precision").isGreaterThan(precision - SLACK);
     }
 
-    private static final double GIVEN_RECALL = 71.6;
-    private static final double GIVEN_PRECISION = 85.5;
-    private static final double WRITTEN_RECALL = 67.0;
-    private static final double WRITTEN_PRECISION = 80.6;
+    private static final double KEPT_RECALL = 34.3;
+    private static final double KEPT_PRECISION = 50.0;
+    private static final double GIVEN_RECALL = 71.9;
+    private static final double GIVEN_PRECISION = 85.3;
+    private static final double WRITTEN_RECALL = 66.7;
+    private static final double WRITTEN_PRECISION = 81.1;
 }

@@ -8,7 +8,6 @@ import quarterlight.rust.plane.MaskOutlines;
 import quarterlight.rust.plane.TraceCheck;
 import quarterlight.task.LatestWork;
 import quarterlight.ui.kit.DeskParts;
-import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.rust.draw.RustModel;
 import quarterlight.ui.rust.draw.ShareWork;
