@@ -16,7 +16,7 @@ import quarterlight.car.BodyStyle;
 import quarterlight.car.Construction;
 import quarterlight.car.DriveSide;
 import quarterlight.car.EnginePlace;
-import quarterlight.table.JsonObject;
+import quarterlight.table.DraftsJson;
 import quarterlight.table.ZoneTable;
 import quarterlight.table.list.WordsTable;
 import quarterlight.units.Worded;
@@ -54,8 +54,8 @@ final class ListenStudy {
                 facts.put(walk, known);
             }
         }
-        List<Object> all = new ArrayList<>();
-        for (int round = 0; round < (args.length > 2 ? 6 : 1); round++) {
+        List<Draft> all = new ArrayList<>();
+        for (int round = 0; round < (args.length > 2 ? 20 : 1); round++) {
             all.clear();
             for (var walk : walks.entrySet()) {
                 long start = System.nanoTime();
@@ -66,10 +66,10 @@ final class ListenStudy {
                             "%d %s %d drafts %.1f ms%n",
                             round, walk.getKey(), drafts.size(), (System.nanoTime() - start) / 1e6);
                 }
-                drafts.forEach(draft -> all.add(json(draft)));
+                all.addAll(drafts);
             }
         }
-        Files.writeString(Path.of(args[1]), new JsonObject().put("drafts", all).text());
+        Files.writeString(Path.of(args[1]), DraftsJson.of(all).text());
     }
 
     private static Path words(Path gold, String name) {
@@ -89,28 +89,5 @@ final class ListenStudy {
         DriveSide drive = Worded.find(DriveSide.class, facts.getOrDefault("drive", "left"))
                 .orElse(DriveSide.LEFT);
         return new CarZones(ZoneTable.load(), new Body(style, construction, engine), drive);
-    }
-
-    private static JsonObject json(Draft draft) {
-        JsonObject json = new JsonObject()
-                .put("id", draft.id())
-                .put("source", draft.source())
-                .put("at_s", draft.atSeconds())
-                .put("until_s", draft.untilSeconds())
-                .put("what", draft.what().word())
-                .put("zones", draft.zones())
-                .put("words", draft.words())
-                .put("p", draft.p())
-                .put("because", draft.because())
-                .put("features", draft.features())
-                .put("withdrawn", draft.withdrawn());
-        for (Facet facet : Facet.values()) {
-            if (facet == Facet.SEEN) {
-                json.put("seen", draft.facet(facet).map(seen -> (Object) seen.equals("yes")));
-            } else {
-                json.put(facet.word(), draft.facet(facet));
-            }
-        }
-        return json;
     }
 }

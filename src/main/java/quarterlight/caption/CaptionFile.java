@@ -22,9 +22,9 @@ import quarterlight.words.TimedWords;
  */
 public final class CaptionFile {
     /** A day of speech has some megabytes of captions. */
-    static final long MAX_BYTES = 16L << 20;
+    static final long MAX_BYTES = 8L << 20;
 
-    static final int MAX_CUES = 200_000;
+    static final int MAX_CUES = 50_000;
     private static final double MIN_LATIN = 0.5;
 
     /**

@@ -14,13 +14,16 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import quarterlight.file.PlainFile;
 import quarterlight.table.TableUnreadable;
 import quarterlight.table.cell.Quoted;
 import quarterlight.units.Worded;
+import quarterlight.visit.SignKind;
 import quarterlight.words.lexicon.Heard;
 import quarterlight.words.lexicon.Lexicon;
 import quarterlight.words.lexicon.LexiconRow;
@@ -41,6 +44,38 @@ public final class WordsTable {
     private static final List<String> CUE_COLUMNS = List.of("kind", "value", "phrases", "weight");
     private static final List<String> HEARD_COLUMNS = List.of("heard", "meant");
     private static final List<String> WEIGHT_COLUMNS = List.of("feature", "weight");
+
+    /** What the phrases of these kinds may stand for. */
+    private static final Map<TermKind, Set<String>> VALUES = Map.of(
+            TermKind.CONDITION,
+            Set.of(
+                    "sound",
+                    "present",
+                    "no rust",
+                    "surface rust",
+                    "scale",
+                    "pitted",
+                    "rusted through",
+                    "worn",
+                    "damaged",
+                    "leaking",
+                    "missing",
+                    "repaired",
+                    "refinished",
+                    "filler",
+                    "replated",
+                    "added coating",
+                    "blocked",
+                    "noise",
+                    "smell"),
+            TermKind.ORIGIN,
+            Set.of("original", "replaced", "does not belong"),
+            TermKind.SIGN,
+            Set.copyOf(Worded.list(SignKind.class)),
+            TermKind.SIGNNO,
+            Set.copyOf(Worded.list(SignKind.class)),
+            TermKind.SUBJECT,
+            Set.copyOf(Worded.list(SignKind.class)));
 
     private WordsTable() {}
 
@@ -92,6 +127,11 @@ public final class WordsTable {
         TermKind kind = Worded.find(TermKind.class, row.required("kind"))
                 .orElseThrow(() -> row.refused(
                         "kind", Quoted.of(row.cell("kind")) + " is none of " + Worded.words(TermKind.class)));
+        Set<String> known = VALUES.getOrDefault(kind, Set.of());
+        if (!known.isEmpty() && !known.contains(row.required("value"))) {
+            throw row.refused(
+                    "value", Quoted.of(row.cell("value")) + " is none of " + String.join(", ", new TreeSet<>(known)));
+        }
         String weight = row.cell("weight");
         if (!weight.isEmpty() && !weight.matches("0(\\.\\d{1,4})?|1(\\.0{1,4})?")) {
             throw row.refused("weight", Quoted.of(weight) + " is no number from 0 to 1");

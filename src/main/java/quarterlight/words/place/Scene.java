@@ -22,15 +22,7 @@ public final class Scene {
             "above against ahead around back behind below beneath beside between by for from front like near next off "
                     + "over past round than till toward towards under underneath until with without ");
     private static final Set<String> ON = WordSet.of("about across along at in inside into of on onto through to ");
-    private static final Set<String> MODIFIERS = WordSet.of(
-            "'s a all an and any as chrome each every factory four hand her his inner its little lower main my new no "
-                    + "of old one original outer plastic same side that the their these this those two upper whole your ");
-    /** Several of these are on one part. */
-    private static final Set<String> SUBPARTS =
-            WordSet.of("hinges drains nuts studs bolts handles bushings screws clips springs pads bows straps");
-
     private static final Set<String> PASSING = Set.of("from", "of", "to", "like", "for");
-    private static final Set<String> PLURALS_OF_ONE = Set.of("seats", "lines", "brakes", "springs");
 
     private final CarZones car;
     private String region = "outer";
@@ -72,15 +64,15 @@ public final class Scene {
 
     /** Takes a clause in and returns the place that it speaks of; the second and further parts of a list stand in the zones. */
     public Place enter(Clause clause) {
+        setRegion(clause);
         List<Mention> parts = parts(clause);
-        setRegion(clause, parts);
         List<Sides.Said> sides = Sides.in(
                 clause, car.driver(), side, focus.known() && focus.sideHow() != How.CENTRAL ? focus.side() : side);
         List<Mention> ends = ends(clause, parts);
         Place place = named(clause, parts, sides, ends)
                 .or(() -> pointed(clause, sides, ends))
                 .orElseGet(() -> focus.known() ? focus.carried() : focus);
-        if (parts.isEmpty() && place.how() == How.CARRIED) {
+        if (parts.isEmpty() && (place.how() == How.CARRIED || place.how() == How.UNKNOWN)) {
             headed(clause, sides, ends);
         }
         remember(place);
@@ -132,14 +124,18 @@ public final class Scene {
             side = sides.get(0).side();
             sideKnown = true;
         }
-        if (ends.size() == 1 && clause.has(TermKind.REGION)) {
+        boolean moved = clause.size() <= 7
+                && !clause.has(TermKind.CONDITION)
+                && !clause.has(TermKind.SIGN)
+                && !clause.has(TermKind.GOOD);
+        if (ends.size() == 1 && (clause.has(TermKind.REGION) || moved)) {
             areaEnd = end(ends.get(0));
         }
     }
 
-    private void setRegion(Clause clause, List<Mention> parts) {
+    private void setRegion(Clause clause) {
         Optional<Mention> said = clause.all(TermKind.REGION)
-                .filter(m -> parts.stream().noneMatch(p -> p.overlaps(m) && p.length() > m.length()))
+                .filter(m -> clause.all(TermKind.PART).noneMatch(p -> p.overlaps(m) && p.length() > m.length()))
                 .filter(m -> !clause.has(TermKind.HYPO) && !clause.has(TermKind.OTHER) || clause.size() <= 4)
                 .filter(m -> !PASSING.contains(clause.word(m.from() - 1))
                         && !Set.of("it", "the", "of", "that", "this").contains(clause.word(m.to())))
@@ -169,22 +165,11 @@ public final class Scene {
                 if (better(m, kept.get(last))) {
                     kept.set(last, m);
                 }
-            } else if (!inSaying(clause, m)) {
+            } else if (!Phrasing.inSaying(clause, m)) {
                 kept.add(m);
             }
         }
         return kept;
-    }
-
-    /** "spot welds" of the seam is no part although "spot" might be one: a longer phrase of another kind goes first. */
-    private static boolean inSaying(Clause clause, Mention part) {
-        return clause.mentions().stream()
-                .filter(m -> m.kind() != TermKind.PART
-                        && m.kind() != TermKind.ITEM
-                        && m.kind() != TermKind.MARK
-                        && m.kind() != TermKind.REGION)
-                .filter(m -> m.kind() != TermKind.CONDITION || m.length() > part.length())
-                .anyMatch(m -> m.from() <= part.from() && m.to() >= part.to() && m.length() > part.length());
     }
 
     /** The name means this part only while the speaker is at another: "the bottom edge" of a door. */
@@ -219,8 +204,8 @@ public final class Scene {
         Mention on = null;
         Mention locator = null;
         for (Mention part : parts) {
-            String prep = preposition(clause, part);
-            if (LOCATORS.contains(prep) || obstacle(clause, part) || counted(clause, part)) {
+            String prep = Phrasing.preposition(clause, part);
+            if (LOCATORS.contains(prep) || Phrasing.obstacle(clause, part) || Phrasing.counted(clause, part)) {
                 locator = locator == null ? part : locator;
             } else if (ON.contains(prep)) {
                 on = on == null ? part : on;
@@ -237,7 +222,7 @@ public final class Scene {
         for (Mention next : parts) {
             if (next.from() >= chosen.to()
                     && next.from() - chosen.to() <= 4
-                    && joined(clause, chosen.to(), next.from())) {
+                    && Phrasing.joined(clause, chosen.to(), next.from())) {
                 zones.addAll(place(clause, next, sides, ends).zones());
             }
         }
@@ -254,19 +239,6 @@ public final class Scene {
                 clause.shown(chosen.from(), chosen.to())));
     }
 
-    /** "the hose is in the way": what hides the place is not the place. */
-    private static boolean obstacle(Clause clause, Mention part) {
-        return clause.all(TermKind.NOTLOOKED)
-                .anyMatch(m ->
-                        clause.word(m.to() - 1).equals("way") && m.from() >= part.to() && m.from() - part.to() <= 4);
-    }
-
-    /** "a two-door" is a car. */
-    private static boolean counted(Clause clause, Mention part) {
-        return clause.word(part.from()).equals("door")
-                && Set.of("two", "four", "2", "4").contains(clause.word(part.from() - 1));
-    }
-
     /** Lets the place be that of a zone, as a function tried has it. */
     public void focus(String name, String zone) {
         PartName part = new PartName(name, List.of(List.of(zone)), region, "");
@@ -275,41 +247,13 @@ public final class Scene {
         }
     }
 
-    private static boolean joined(Clause clause, int from, int to) {
-        boolean and = false;
-        for (int i = from; i < to; i++) {
-            String word = clause.word(i);
-            and |= word.equals("and");
-            if (!and
-                    || !MODIFIERS.contains(word)
-                            && !Set.of("left", "right", "rear", "front").contains(word)) {
-                return false;
-            }
-        }
-        return and;
-    }
-
-    private static String preposition(Clause clause, Mention part) {
-        int i = part.from() - 1;
-        while (i >= 0
-                && (MODIFIERS.contains(clause.word(i)) && !clause.word(i).equals("of")
-                        || WordSet.of("both driver driver's front left other passenger rear right ")
-                                .contains(clause.word(i)))) {
-            i--;
-        }
-        String word = clause.word(i);
-        if (word.equals("of") && i > 0) {
-            String before = clause.word(i - 1);
-            return Set.of("front", "ahead", "out").contains(before) ? "behind" : "of";
-        }
-        return word;
-    }
-
     private Place place(Clause clause, Mention part, List<Sides.Said> sides, List<Mention> ends) {
         PartName name = part.phrase().part();
-        Optional<Sides.Said> near = near(clause, part, sides);
+        Optional<Sides.Said> near = Phrasing.near(clause, part, sides);
         Optional<End> nearEnd = ends.stream()
-                .filter(m -> m.to() <= part.from() ? gapOnly(clause, m.to(), part.from()) : m.from() - part.to() <= 2)
+                .filter(m -> m.to() <= part.from()
+                        ? Phrasing.gapOnly(clause, m.to(), part.from())
+                        : m.from() - part.to() <= 2)
                 .map(Scene::end)
                 .findFirst()
                 .or(() -> name.ended() && ends.size() == 1 ? Optional.of(end(ends.get(0))) : Optional.empty());
@@ -328,7 +272,8 @@ public final class Scene {
                     said.pointed() ? How.POINTED : How.NAMED,
                     "");
         }
-        if (plural(clause, part) || name.zones().get(0).get(0).startsWith("seat-front") && !car.hasRearSeat()) {
+        if (Phrasing.plural(clause, part)
+                || name.zones().get(0).get(0).startsWith("seat-front") && !car.hasRearSeat()) {
             return new Place(name, Side.BOTH, end, car.of(name, Side.BOTH, end), How.NAMED, How.PLURAL, "");
         }
         return new Place(
@@ -344,46 +289,6 @@ public final class Scene {
             return floorEnd;
         }
         return areaEnd;
-    }
-
-    private static boolean plural(Clause clause, Mention part) {
-        String last = clause.word(part.to() - 1);
-        if (last.equals("'s") || SUBPARTS.contains(last)) {
-            return false;
-        }
-        return last.endsWith("s")
-                && !last.endsWith("ss")
-                && !last.equals("glass")
-                && !last.equals("chassis")
-                && !PLURALS_OF_ONE.contains(last)
-                && !clause.word(part.to()).equals("'s");
-    }
-
-    private static boolean gapOnly(Clause clause, int from, int to) {
-        for (int i = from; i < to; i++) {
-            String word = clause.word(i);
-            if (!MODIFIERS.contains(word)
-                    && !Set.of("left", "right", "front", "rear").contains(word)) {
-                return false;
-            }
-        }
-        return to - from <= 4;
-    }
-
-    /** The side that goes with a part: before it in its noun phrase, close behind it, or anywhere in the clause if no other part stands nearer. */
-    private static Optional<Sides.Said> near(Clause clause, Mention part, List<Sides.Said> sides) {
-        Optional<Sides.Said> before = sides.stream()
-                .filter(s -> s.to() <= part.from() && gapOnly(clause, s.to(), part.from()))
-                .reduce((a, b) -> b);
-        if (before.isPresent()) {
-            return before;
-        }
-        return sides.stream()
-                .filter(s -> s.from() >= part.to() || s.to() <= part.from())
-                .filter(s -> clause.all(TermKind.PART)
-                        .noneMatch(p -> !p.overlaps(part) && s.to() <= p.from() && gapOnly(clause, s.to(), p.from())))
-                .min(Comparator.comparingInt(s -> Math.abs(s.from() - part.to())))
-                .or(() -> sides.stream().filter(s -> s.from() >= part.to()).findFirst());
     }
 
     /** "the right one", "driver's": the part spoken of before, on another side or at another end. */

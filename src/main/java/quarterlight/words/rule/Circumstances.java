@@ -1,5 +1,6 @@
 package quarterlight.words.rule;
 
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -11,31 +12,26 @@ import quarterlight.words.text.Clause;
 
 /** The circumstances under which something was said, as features: how the place is known, what else stands in the clause and its sentence. */
 final class Circumstances {
-    private static final Map<TermKind, String> HERE = Map.of(
-            TermKind.GENERAL,
-            "general",
-            TermKind.HYPO,
-            "plan",
-            TermKind.OTHER,
-            "other-car",
-            TermKind.NOISE,
-            "chatter",
-            TermKind.CLAIM,
-            "claimed",
-            TermKind.NOTLOOKED,
-            "not-looked",
-            TermKind.HEDGE,
-            "hedged",
-            TermKind.WITHDRAW,
-            "withdrawing",
-            TermKind.NOTTRIED,
-            "not-tried",
-            TermKind.GAUGECHECK,
-            "gauge-check");
+    private static final Map<TermKind, String> HERE = new EnumMap<>(TermKind.class);
+
+    static {
+        HERE.put(TermKind.GENERAL, "general");
+        HERE.put(TermKind.HYPO, "plan");
+        HERE.put(TermKind.OTHER, "other-car");
+        HERE.put(TermKind.NOISE, "chatter");
+        HERE.put(TermKind.CLAIM, "claimed");
+        HERE.put(TermKind.NOTLOOKED, "not-looked");
+        HERE.put(TermKind.HEDGE, "hedged");
+        HERE.put(TermKind.WITHDRAW, "withdrawing");
+        HERE.put(TermKind.NOTTRIED, "not-tried");
+        HERE.put(TermKind.GAUGECHECK, "gauge-check");
+    }
+
     private static final Set<String> PAST = Set.of("had", "did", "used", "went", "came", "made");
 
     private Circumstances() {}
 
+    /** @param all what was found in the same clause */
     static void add(Moment moment, List<Finding> all, Finding finding, CarZones car) {
         Clause clause = moment.clause();
         finding.feature("zone-finished", finding.zones.stream().anyMatch(car::finished));
@@ -68,9 +64,7 @@ final class Circumstances {
         finding.feature("you", clause.tokens().stream().anyMatch(t -> t.is("you", "you're", "your")));
         finding.feature("they", clause.tokens().stream().anyMatch(t -> t.is("they", "them", "these", "those")));
         for (DraftKind kind : DraftKind.values()) {
-            finding.feature(
-                    "also-" + kind.word(),
-                    all.stream().anyMatch(f -> f != finding && f.index == finding.index && f.what == kind));
+            finding.feature("also-" + kind.word(), all.stream().anyMatch(f -> f != finding && f.what == kind));
         }
         if (clause.has(TermKind.HEDGE)) {
             finding.with(

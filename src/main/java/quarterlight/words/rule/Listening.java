@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import quarterlight.words.Draft;
 import quarterlight.words.TimedWords;
 import quarterlight.words.lexicon.Lexicon;
@@ -59,7 +60,9 @@ public final class Listening {
             rules.forEach(rule -> rule.read(moment, found));
         }
         Corrections.apply(moments, found);
-        found.forEach(finding -> Circumstances.add(moments.get(finding.index), found, finding, car));
+        Map<Integer, List<Finding>> byClause = found.stream().collect(Collectors.groupingBy(finding -> finding.index));
+        found.forEach(
+                finding -> Circumstances.add(moments.get(finding.index), byClause.get(finding.index), finding, car));
         return drafts(found, weights);
     }
 

@@ -11,6 +11,7 @@ import quarterlight.words.DraftKind;
 import quarterlight.words.Facet;
 import quarterlight.words.lexicon.Mention;
 import quarterlight.words.lexicon.TermKind;
+import quarterlight.words.place.How;
 import quarterlight.words.text.Clause;
 import quarterlight.words.text.SpokenCode;
 import quarterlight.words.text.Token;
@@ -62,7 +63,12 @@ final class MarkRule implements Rule {
 
     private static void place(Finding finding, String kind, Moment moment) {
         String zone = finding.zones.isEmpty() ? "" : finding.zones.get(0).value();
-        if (kind.equals("vin") && moment.place().how() != quarterlight.words.place.How.NAMED) {
+        boolean named = moment.place().how() == How.NAMED;
+        boolean onThePlate = Set.of("dash", "windshield", "cowl").contains(zone)
+                || zone.startsWith("a-pillar")
+                || zone.startsWith("b-pillar")
+                || zone.startsWith("door-jamb");
+        if (kind.equals("vin") && (!named || onThePlate) || kind.equals("plate") && !named) {
             finding.zones(List.of(new ZoneId("identity-papers"))).feature("mark-place-by-kind");
         } else if (kind.equals("tire") && !zone.startsWith("wheel") && !zone.startsWith("spare")) {
             finding.zones(Stream.of("wheel-front-left", "wheel-front-right", "wheel-rear-left", "wheel-rear-right")

@@ -25,6 +25,9 @@ final class OdometerRule implements Rule {
                 || Stream.concat(moment.earlier().stream(), moment.before(3))
                         .limit(3)
                         .anyMatch(m -> m.has(TermKind.ODOMETER));
+        if (!here && (moment.has(TermKind.PART) || moment.has(TermKind.MARK) || moment.has(TermKind.ITEM))) {
+            return;
+        }
         if (!near || moment.has(TermKind.CLAIM)) {
             return;
         }

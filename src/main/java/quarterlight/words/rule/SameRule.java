@@ -52,6 +52,9 @@ final class SameRule implements Rule {
         for (int i = found.size() - 1; i >= 0; i--) {
             Finding f = found.get(i);
             double back = moment.clause().at() - f.clause.at();
+            if (back > LONG_BACK_S || !f.clause.source().equals(moment.clause().source())) {
+                break;
+            }
             if (!REPEATED.contains(f.what)
                     || f.index == moment.index()
                     || !f.clause.source().equals(moment.clause().source())

@@ -21,7 +21,7 @@ final class SignRule implements Rule {
     public void read(Moment moment, List<Finding> found) {
         Clause clause = moment.clause();
         Set<String> named = new HashSet<>();
-        clause.all(TermKind.SIGNNO).forEach(m -> {
+        clause.all(TermKind.SIGNNO).filter(m -> !outspoken(clause, m)).forEach(m -> {
             if (named.add(m.value())) {
                 found.add(sign(moment, m, Negation.of(clause, m) && !selfDenied(clause, m))
                         .feature("sign-no-phrase"));
@@ -37,6 +37,12 @@ final class SignRule implements Rule {
                 .findFirst()
                 .ifPresent(m -> subject(moment, m, found));
         same(moment, named, found);
+    }
+
+    /** "magnet won't stick" is the sign, although "magnet ... stick" would be its absence. */
+    private static boolean outspoken(Clause clause, Mention m) {
+        return clause.all(TermKind.SIGN)
+                .anyMatch(o -> o.value().equals(m.value()) && o.overlaps(m) && o.length() >= m.length());
     }
 
     private static boolean selfDenied(Clause clause, Mention m) {

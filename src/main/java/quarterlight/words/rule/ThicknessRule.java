@@ -18,7 +18,7 @@ import quarterlight.words.text.WordSet;
 /** Readings of a thickness gauge: single ones, several in a row, ranges; the unit may have been said long before. */
 final class ThicknessRule implements Rule {
     private static final Set<String> JOINING = WordSet.of(
-            "a about again and another around between call dash even it just maybe or over roughly say then through to "
+            "a about again and another around between call dash even it just maybe or over roughly say through to "
                     + "up ");
     private static final Set<String> AFTER = WordSet.of(
             "above across after again ahead all along and around as at average because behind below between both "

@@ -15,8 +15,7 @@ import quarterlight.words.text.WordSet;
 /** Functions and how they behaved: the function is named, the outcome stands in the same clause or in the next of the sentence. */
 final class TrialRule implements Rule {
     private static final Set<String> OBSERVED = Set.of("Smoke at the exhaust", "Noise from axle or bearings");
-    private static final Set<String> FAULTS =
-            Set.of("damaged", "worn", "leaking", "noise", "smell", "blocked", "missing");
+    private static final Set<String> FAULTS = Set.of("damaged", "worn", "leaking", "noise", "smell", "blocked");
     private static final Set<TermKind> OUTCOMES = Set.of(
             TermKind.GOOD,
             TermKind.BAD,
@@ -25,6 +24,9 @@ final class TrialRule implements Rule {
             TermKind.NOTFITTED,
             TermKind.BYPASSED,
             TermKind.CONDITION);
+    /** "Horn? Nothing.": an answer of so few words belongs to the question. */
+    private static final int MAX_ANSWER = 3;
+
     private static final Set<String> AWAY =
             WordSet.of("above around behind below by for in near off on over through under ");
 
@@ -62,6 +64,16 @@ final class TrialRule implements Rule {
         boolean alone = !outcome.known();
         for (Moment next : rest) {
             if (used.size() < 3 && outcome.hear(next.clause(), null)) {
+                used.add(next);
+            }
+        }
+        if (!outcome.known() && moment.index() + 1 < moment.all().size()) {
+            Moment next = moment.all().get(moment.index() + 1);
+            boolean brief = next.clause().size() <= MAX_ANSWER
+                    && next.clause().source().equals(moment.clause().source())
+                    && !next.has(TermKind.PART)
+                    && !next.has(TermKind.ITEM);
+            if (brief && outcome.hear(next.clause(), null)) {
                 used.add(next);
             }
         }
@@ -130,6 +142,12 @@ final class TrialRule implements Rule {
 
         boolean hear(Clause clause, Mention item) {
             int before = reasons.size();
+            if (item == null
+                    && good
+                    && (clause.word(0).equals("not") || clause.word(0).equals("except"))) {
+                partial = true;
+                reasons.add("\u201c" + clause.shown() + "\u201d: a fault");
+            }
             for (Mention m : clause.mentions()) {
                 if (item != null
                         && m.overlaps(item)
@@ -155,7 +173,7 @@ final class TrialRule implements Rule {
                             good |= said(clause, m, "works");
                         }
                     }
-                    case BAD -> bad |= !covered(clause, m) && said(clause, m, "does not");
+                    case BAD -> bad |= (m.length() > 1 || !covered(clause, m)) && said(clause, m, "does not");
                     case PARTIAL -> {
                         if (denied) {
                             good |= said(clause, m, "fault denied");

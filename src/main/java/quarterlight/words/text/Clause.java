@@ -2,6 +2,7 @@ package quarterlight.words.text;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import quarterlight.words.lexicon.Mention;
@@ -16,6 +17,9 @@ import quarterlight.words.lexicon.TermKind;
  * @param told true if someone else is speaking: the seller who answers
  */
 public record Clause(String source, List<Token> tokens, List<Mention> mentions, int sentence, boolean told) {
+    private static final Pattern END = Pattern.compile("[\\s,;:]+$");
+    private static final Pattern START = Pattern.compile("^>>\\s*");
+
     public Clause {
         tokens = List.copyOf(tokens);
         mentions = List.copyOf(mentions);
@@ -59,6 +63,6 @@ public record Clause(String source, List<Token> tokens, List<Mention> mentions, 
                 .map(Token::shown)
                 .filter(shown -> !shown.isEmpty())
                 .collect(Collectors.joining(" "));
-        return text.replaceAll("[\\s,;:]+$", "").replaceAll("^>>\\s*", "");
+        return START.matcher(END.matcher(text).replaceAll("")).replaceAll("");
     }
 }

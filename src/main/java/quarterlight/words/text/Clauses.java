@@ -1,84 +1,36 @@
 package quarterlight.words.text;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import quarterlight.words.lexicon.Mention;
-import quarterlight.words.lexicon.TermKind;
 
 /**
  * Cuts speech into clauses, with and without punctuation. Without it a clause ends before a word that opens a new thought ("okay",
  * "but"), and before the name of a part or a subject ("it's", "somebody") once the clause has said something. Pure.
  */
 public final class Clauses {
-    private static final Set<String> OPENERS =
-            WordSet.of("alright anyhow anyway moving next now ok okay right-o so then uh um well ");
-    private static final Set<String> JOINERS =
-            WordSet.of("although because but cause except otherwise plus though whereas which while ");
-    private static final Set<String> SUBJECTS = WordSet.of(
-            "everything he he's here's i i'd i'll i'm i've it it's looks nobody nothing she she's somebody someone "
-                    + "that that's there there's these they they're they've this those we we've what's whoever you you're you've ");
-    private static final Set<String> PREPOSITIONS = WordSet.of(
-            "about above across against ahead along around as at back behind below beneath beside between by down for "
-                    + "from in inside into like near of off on onto out outside over past round than through till to toward "
-                    + "towards under underneath until up with without ");
-    private static final Set<String> BEFORE_PART = WordSet.of(
-            "'s a all an any back both driver driver's drivers each every factory far front hand his inner its left "
-                    + "little lower main my near nearside no offside old one original other outer passenger passengers rear "
-                    + "right same side that the these this those upper whole your ");
-    /** Prepositions that often end a thought by themselves: "7 above". */
-    private static final Set<String> PARTICLES =
-            WordSet.of("above below up down out back around off over through inside outside behind apart on in");
-
-    private static final Set<String> ADJECTIVES =
-            WordSet.of("original factory new old little same whole main big brand");
-    /** What stands behind these is their object, not a new subject. */
-    private static final Set<String> VERBS = WordSet.of(
-            "is was are were be been has have had got get see need needs want wants cut hit jumped pulled opened called call isn't wasn't aren't never just");
-
-    private static final Set<String> DETERMINERS =
-            WordSet.of("the a an this that my his your its no all every these those 's each any her their both");
-    private static final Set<String> SIDES = WordSet.of(
-            "left right front rear driver passenger driver's drivers passengers other outer inner lower upper far near main whole hand old "
-                    + "nearside offside");
-    private static final Set<TermKind> SAYING = Set.of(
-            TermKind.CONDITION,
-            TermKind.ORIGIN,
-            TermKind.SIGN,
-            TermKind.SIGNNO,
-            TermKind.GOOD,
-            TermKind.BAD,
-            TermKind.PARTIAL,
-            TermKind.NOTTRIED,
-            TermKind.NOTFITTED,
-            TermKind.BYPASSED,
-            TermKind.NOTLOOKED,
-            TermKind.UNIT,
-            TermKind.OVERRANGE,
-            TermKind.SAME);
-    private static final Set<TermKind> NAMING =
-            Set.of(TermKind.PART, TermKind.ITEM, TermKind.ODOMETER, TermKind.MARK, TermKind.CLAIM, TermKind.SUBJECT);
-    private static final double PAUSE_S = 2.5;
-    private static final int MAX_ANSWER = 25;
-
     private Clauses() {}
 
     public static List<Clause> of(String source, List<Token> tokens, List<Mention> mentions) {
         boolean punctuated = Tokens.punctuated(tokens);
         Map<Integer, List<Mention>> byStart = new HashMap<>();
         Set<Integer> byEnd = new HashSet<>();
-        mentions.stream().filter(m -> NAMING.contains(m.kind())).forEach(m -> byEnd.add(m.to()));
-        boolean[] inside = new boolean[tokens.size() + 1];
+        mentions.stream().filter(m -> Cutter.NAMING.contains(m.kind())).forEach(m -> byEnd.add(m.to()));
+        BitSet inside = new BitSet(tokens.size() + 1);
         for (Mention m : mentions) {
             byStart.computeIfAbsent(m.from(), k -> new ArrayList<>()).add(m);
             for (int i = m.from() + 1; i < m.to(); i++) {
-                inside[i] = true;
+                inside.set(i);
             }
         }
         Cutter cutter = new Cutter(tokens, byStart, byEnd, inside, punctuated);
+        Voices voices = new Voices(tokens, byStart, punctuated);
         List<Clause> clauses = new ArrayList<>();
         int start = 0;
         int sentence = 0;
@@ -87,8 +39,8 @@ public final class Clauses {
             boolean end = i == tokens.size();
             boolean stop = !end && cutter.sentenceEnds(i);
             if (end || stop || cutter.cuts(start, i)) {
-                told = cutter.told(start, told);
-                clauses.add(clause(source, tokens, mentions, start, i, sentence, told));
+                told = voices.told(start, told);
+                clauses.add(clause(source, tokens, byStart, start, i, sentence, told));
                 sentence += stop || end ? 1 : 0;
                 start = i;
             }
@@ -96,349 +48,21 @@ public final class Clauses {
         return List.copyOf(clauses);
     }
 
+    /** The mentions of a clause come from those that begin in it: they stand in the order of their beginnings. */
     private static Clause clause(
-            String source, List<Token> tokens, List<Mention> mentions, int from, int to, int sentence, boolean told) {
-        List<Mention> own = mentions.stream()
-                .filter(m -> m.from() >= from && m.to() <= to)
+            String source,
+            List<Token> tokens,
+            Map<Integer, List<Mention>> byStart,
+            int from,
+            int to,
+            int sentence,
+            boolean told) {
+        List<Mention> own = IntStream.range(from, to)
+                .mapToObj(i -> byStart.getOrDefault(i, List.of()))
+                .flatMap(List::stream)
+                .filter(m -> m.to() <= to)
                 .map(m -> new Mention(m.phrase(), m.from() - from, m.to() - from))
                 .toList();
         return new Clause(source, tokens.subList(from, to), own, sentence, told);
-    }
-
-    private record Cutter(
-            List<Token> tokens,
-            Map<Integer, List<Mention>> byStart,
-            Set<Integer> byEnd,
-            boolean[] inside,
-            boolean punctuated) {
-        boolean sentenceEnds(int i) {
-            Token before = tokens.get(i - 1);
-            Token next = tokens.get(i);
-            if (next.speaker() || before.stop() == Stop.SENTENCE || next.at() - before.until() > PAUSE_S) {
-                return true;
-            }
-            return !punctuated && OPENERS.contains(next.word()) && !inside[i] && opens(i);
-        }
-
-        /** Another voice answers: after a change of speaker that follows a question, or that the speaker soon takes back. */
-        boolean told(int start, boolean before) {
-            if (tokens.get(start).speaker()) {
-                return !before && (asked(start) || answer(start) <= MAX_ANSWER);
-            }
-            boolean over = OPENERS.contains(tokens.get(start).word())
-                    || byStart.getOrDefault(start, List.of()).stream().anyMatch(m -> m.kind() == TermKind.PART);
-            int since = start;
-            while (since > 0 && !tokens.get(since).speaker() && start - since < MAX_ANSWER) {
-                since--;
-            }
-            return before && (punctuated || !over) && tokens.get(since).speaker() && !question(start);
-        }
-
-        private boolean asked(int start) {
-            for (int k = Math.max(0, start - 10); k < start; k++) {
-                if (tokens.get(k).shown().endsWith("?")
-                        || question(k)
-                        || tokens.get(k).is("sir", "ma'am", "mister")) {
-                    return true;
-                }
-            }
-            return false;
-        }
-
-        private boolean question(int k) {
-            return tokens.get(k)
-                            .is(
-                                    "what", "where", "how", "who", "when", "why", "where'd", "how'd", "what's", "did",
-                                    "does", "do", "was", "is")
-                    || tokens.get(k).is("and")
-                            && k + 1 < tokens.size()
-                            && tokens.get(k + 1).is("where'd", "what", "how", "who", "did", "where");
-        }
-
-        /** How many words until the speaker changes again. */
-        private int answer(int start) {
-            int k = start + 1;
-            while (k < tokens.size() && !tokens.get(k).speaker()) {
-                k++;
-            }
-            return k - start;
-        }
-
-        private boolean opens(int i) {
-            String word = tokens.get(i).word();
-            String before = tokens.get(i - 1).word();
-            if (word.equals("now")) {
-                return !before.equals("right") && !before.equals("for") && !before.equals("by");
-            }
-            if (word.equals("so")) {
-                return !WordSet.of("are ever is just not or say think was ").contains(before);
-            }
-            if (word.equals("well")) {
-                return !WordSet.of("as pretty real spare tire very wheel works ")
-                        .contains(before);
-            }
-            if (word.equals("next")) {
-                return !Set.of("the", "right").contains(before);
-            }
-            return true;
-        }
-
-        boolean cuts(int start, int i) {
-            if (inside[i]) {
-                return false;
-            }
-            Token before = tokens.get(i - 1);
-            String word = tokens.get(i).word();
-            if (before.stop() == Stop.COMMA) {
-                return !(joinsNumbers(i));
-            }
-            if (JOINERS.contains(word)) {
-                return true;
-            }
-            boolean said = said(start, i);
-            if (word.equals("and") || word.equals("or")) {
-                return said && !numberAt(i + 1) && !fractionAt(i + 1);
-            }
-            if (claimed(start, i)) {
-                return false;
-            }
-            if (!said && !(named(start, i) && !endsName(i) && startsPart(i) && subjectAt(i))) {
-                return false;
-            }
-            if (byStart.getOrDefault(i, List.of()).stream().anyMatch(m -> m.kind() == TermKind.WITHDRAW)) {
-                return true;
-            }
-            if (numberAt(i)
-                    && numberAt(i + 1)
-                    && !codeLike(i - 1)
-                    && !attached(i)
-                    && named(start, i)
-                    && !marked(start, i)) {
-                return !before.is(
-                        "to", "about", "reads", "read", "is", "at", "maybe", "getting", "get", "goes", "it's", "'s",
-                        "say", "says", "hundred", "point");
-            }
-            if (SUBJECTS.contains(word) && !tied(i)) {
-                return true;
-            }
-            return startsPart(i) || startsSide(i);
-        }
-
-        /** A pronoun that is the object of what stands before it, or the subject of a clause that a conjunction has opened. */
-        private boolean tied(int i) {
-            Token before = tokens.get(i - 1);
-            boolean object = PREPOSITIONS.contains(before.word()) && !PARTICLES.contains(before.word())
-                    || DETERMINERS.contains(before.word());
-            if (tokens.get(i).is("there")
-                    && before.is(
-                            "right", "in", "up", "down", "over", "back", "out", "still", "is", "are", "was", "from",
-                            "under")) {
-                return true;
-            }
-            boolean weak =
-                    tokens.get(i).is("that", "this", "it", "you", "there", "these", "those", "nothing", "everything");
-            return object
-                    || JOINERS.contains(before.word())
-                    || before.is(
-                            "and", "so", "if", "when", "where", "what", "how", "see", "say", "think", "till", "than",
-                            "like")
-                    || weak && !numberAt(i - 1) && (PARTICLES.contains(before.word()) || verbLike(before.word()));
-        }
-
-        private static boolean verbLike(String word) {
-            return word.endsWith("ed")
-                    || word.endsWith("ing")
-                    || WordSet.of("got put pull push get see hear let take give do did leave left have had make")
-                            .contains(word);
-        }
-
-        /** A part or a function is named here, as the subject of what follows. */
-        private boolean startsPart(int i) {
-            if (attached(i)) {
-                return false;
-            }
-            for (int k = i; k < Math.min(i + 5, tokens.size()); k++) {
-                if (byStart.getOrDefault(k, List.of()).stream().anyMatch(m -> NAMING.contains(m.kind()))) {
-                    return true;
-                }
-                if (!BEFORE_PART.contains(tokens.get(k).word())) {
-                    return false;
-                }
-            }
-            return false;
-        }
-
-        /** What begins here is a part or a function, not a stamp or a reading of the part before. */
-        private boolean subjectAt(int i) {
-            int k = i;
-            while (k < Math.min(i + 5, tokens.size())
-                    && byStart.getOrDefault(k, List.of()).stream().noneMatch(m -> NAMING.contains(m.kind()))) {
-                k++;
-            }
-            return byStart.getOrDefault(k, List.of()).stream()
-                    .anyMatch(m -> m.kind() == TermKind.PART || m.kind() == TermKind.ITEM);
-        }
-
-        /** The word before ends the name of a part or a function: what follows is said of it. */
-        private boolean endsName(int i) {
-            return byEnd.contains(i)
-                    && !DETERMINERS.contains(tokens.get(i).word())
-                    && !SIDES.contains(tokens.get(i).word());
-        }
-
-        private boolean marked(int start, int i) {
-            for (int k = start; k < i; k++) {
-                if (byStart.getOrDefault(k, List.of()).stream()
-                        .anyMatch(m -> m.kind() == TermKind.MARK || m.kind() == TermKind.ODOMETER)) {
-                    return true;
-                }
-            }
-            return false;
-        }
-
-        /** The word before belongs to what begins here: an article, a side, a preposition, a subject with its verb. */
-        private boolean attached(int i) {
-            Token before = tokens.get(i - 1);
-            String last = before.word();
-            String ahead = i > 1 ? tokens.get(i - 2).word() : "";
-            if (last.equals("and") || last.equals("or") || JOINERS.contains(last) || VERBS.contains(last)) {
-                return true;
-            }
-            if (last.equals("side") || last.equals("sides")) {
-                return !placedSide(i);
-            }
-            if (PARTICLES.contains(last)) {
-                return DETERMINERS.contains(tokens.get(i).word()) && !ahead.isEmpty() && !numberAt(i - 2);
-            }
-            if (PREPOSITIONS.contains(last) || DETERMINERS.contains(last)) {
-                return true;
-            }
-            if (SIDES.contains(last)) {
-                return !(DETERMINERS.contains(ahead)
-                        && PREPOSITIONS.contains(i > 2 ? tokens.get(i - 3).word() : ""));
-            }
-            if (ADJECTIVES.contains(last)) {
-                return DETERMINERS.contains(ahead) || SIDES.contains(ahead) || PREPOSITIONS.contains(ahead);
-            }
-            boolean object = last.equals("there")
-                    || last.equals("nothing")
-                    || last.equals("everything")
-                    || last.equals("nobody")
-                    || last.equals("it") && !JOINERS.contains(ahead) && !ahead.equals("and") && !ahead.equals("if")
-                    || last.equals("you") && PREPOSITIONS.contains(ahead)
-                    || (last.equals("this") || last.equals("that")) && PREPOSITIONS.contains(ahead);
-            return SUBJECTS.contains(last) && !object;
-        }
-
-        /** "on the driver's side" is over; in "driver's side rocker" the part still follows. */
-        private boolean placedSide(int i) {
-            for (int k = i - 2; k >= Math.max(0, i - 5); k--) {
-                if (tokens.get(k).is("on", "either", "both", "each", "to", "round", "down", "from")) {
-                    return true;
-                }
-            }
-            return false;
-        }
-
-        /** "left one", "the other side", "right rear": a subject without its part. */
-        private boolean startsSide(int i) {
-            if (attached(i)) {
-                return false;
-            }
-            int k = tokens.get(i).is("the") ? i + 1 : i;
-            if (k + 1 >= tokens.size()) {
-                return false;
-            }
-            Token side = tokens.get(k);
-            Token after = tokens.get(k + 1);
-            if (k == i + 1 && side.is("one", "other", "inner", "outer", "left", "right", "whole")) {
-                return true;
-            }
-            return side.is(
-                            "left",
-                            "right",
-                            "other",
-                            "far",
-                            "nearside",
-                            "offside",
-                            "passengers",
-                            "drivers",
-                            "front",
-                            "rear",
-                            "driver",
-                            "passenger",
-                            "same",
-                            "both")
-                    && after.is(
-                            "one", "side", "ones", "'s", "left", "right", "is", "front", "rear", "of", "corner", "gone",
-                            "isn't", "has", "looks", "was", "i", "can't", "good");
-        }
-
-        private boolean fractionAt(int i) {
-            String word = i < tokens.size() ? tokens.get(i).word() : "";
-            String next = i + 1 < tokens.size() ? tokens.get(i + 1).word() : "";
-            return word.equals("half") || word.equals("a") && (next.equals("half") || next.equals("quarter"));
-        }
-
-        private boolean claimed(int start, int i) {
-            for (int k = Math.max(start, i - 14); k < i; k++) {
-                if (byStart.getOrDefault(k, List.of()).stream().anyMatch(m -> m.kind() == TermKind.CLAIM)) {
-                    return true;
-                }
-            }
-            return false;
-        }
-
-        private boolean said(int start, int i) {
-            for (int k = start; k < i; k++) {
-                if (byStart.getOrDefault(k, List.of()).stream().anyMatch(m -> SAYING.contains(m.kind()))) {
-                    return true;
-                }
-                if (numberAt(k)) {
-                    return true;
-                }
-            }
-            return false;
-        }
-
-        private boolean named(int start, int i) {
-            for (int k = start; k < i; k++) {
-                if (byStart.getOrDefault(k, List.of()).stream().anyMatch(m -> NAMING.contains(m.kind()))) {
-                    return true;
-                }
-            }
-            return false;
-        }
-
-        private boolean joinsNumbers(int i) {
-            return codeLike(i - 1)
-                    && (codeLike(i)
-                            || codeLike(i + 1) && tokens.get(i).is("about", "maybe", "then", "and", "dash", "to"));
-        }
-
-        private boolean codeLike(int i) {
-            return numberAt(i)
-                    || i >= 0
-                            && i < tokens.size()
-                            && (tokens.get(i).word().length() == 1
-                                            && !tokens.get(i).is("a", "i")
-                                    || tokens.get(i)
-                                            .is(
-                                                    "dash",
-                                                    "half",
-                                                    "quarter",
-                                                    "quarters",
-                                                    "hyphen",
-                                                    "mils",
-                                                    "microns",
-                                                    "mil",
-                                                    "thou"));
-        }
-
-        private boolean numberAt(int i) {
-            return i >= 0
-                    && i < tokens.size()
-                    && SpokenNumber.isNumberWord(tokens.get(i).word());
-        }
     }
 }

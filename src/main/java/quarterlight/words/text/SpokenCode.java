@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * A code as it is read aloud, letter by letter and figure by figure: "C seven one two", "four K twelve", "nineteen oh four". Pure.
@@ -13,6 +14,9 @@ import java.util.Set;
  * @param letters how many of them are letters
  */
 public record SpokenCode(String text, int from, int to, int letters) {
+    private static final Pattern FIGURES = Pattern.compile("\\d{1,17}");
+    private static final Pattern MIXED = Pattern.compile("(?=.*\\d)[a-z0-9]{2,17}");
+    private static final Pattern ORDINAL = Pattern.compile("\\d+(st|nd|rd|th|s)");
     private static final Map<String, String> LETTERS = Map.ofEntries(
             Map.entry("see", "C"),
             Map.entry("sea", "C"),
@@ -27,14 +31,11 @@ public record SpokenCode(String text, int from, int to, int letters) {
             Map.entry("pee", "P"),
             Map.entry("cue", "Q"),
             Map.entry("queue", "Q"),
-            Map.entry("are", "R"),
             Map.entry("ess", "S"),
             Map.entry("tea", "T"),
             Map.entry("tee", "T"),
-            Map.entry("you", "U"),
             Map.entry("vee", "V"),
             Map.entry("ex", "X"),
-            Map.entry("why", "Y"),
             Map.entry("zee", "Z"),
             Map.entry("zed", "Z"),
             Map.entry("dee", "D"),
@@ -147,10 +148,11 @@ public record SpokenCode(String text, int from, int to, int letters) {
 
     private static String piece(List<Token> tokens, int i) {
         String word = tokens.get(i).word();
-        if (word.matches("[a-z]")) {
+        if (word.length() == 1 && word.charAt(0) >= 'a' && word.charAt(0) <= 'z') {
             return word.toUpperCase(java.util.Locale.ROOT);
         }
-        if (word.matches("\\d+") || word.matches("(?=.*\\d)[a-z0-9]{2,17}") && !word.matches("\\d+(st|nd|rd|th|s)")) {
+        if (FIGURES.matcher(word).matches()
+                || MIXED.matcher(word).matches() && !ORDINAL.matcher(word).matches()) {
             return word.toUpperCase(java.util.Locale.ROOT);
         }
         if (ZERO.contains(word)) {

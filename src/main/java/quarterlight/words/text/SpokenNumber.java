@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * A number as it is spoken or written, among tokens: {@code 12.6}, "four and a half", "five point one", "a hundred and ten", "one twenty"
@@ -36,6 +37,10 @@ public record SpokenNumber(double value, int length) {
             "nineteen");
     private static final List<String> TENS =
             List.of("twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety");
+
+    private static final Pattern DECIMAL = Pattern.compile("\\d{1,12}(\\.\\d{1,6})?");
+    private static final Pattern THREE = Pattern.compile("\\d{1,3}");
+    private static final Pattern TWO = Pattern.compile("\\d{1,2}");
 
     static {
         for (int i = 0; i < UNITS.size(); i++) {
@@ -86,6 +91,10 @@ public record SpokenNumber(double value, int length) {
 
     /** The number that begins at a token, if one does. */
     public static Optional<SpokenNumber> at(List<Token> tokens, int from) {
+        String first = from < tokens.size() ? tokens.get(from).word() : "";
+        if (!isNumberWord(first) && !first.equals("a") && !first.equals("half")) {
+            return Optional.empty();
+        }
         Reader reader = new Reader(tokens, from);
         return reader.number();
     }
@@ -108,7 +117,7 @@ public record SpokenNumber(double value, int length) {
         Optional<SpokenNumber> number() {
             double value;
             String first = word(i);
-            if (first.matches("\\d+(\\.\\d+)?")) {
+            if (DECIMAL.matcher(first).matches()) {
                 value = Double.parseDouble(first);
                 i++;
             } else if (WORDS.containsKey(first)) {
@@ -153,7 +162,7 @@ public record SpokenNumber(double value, int length) {
                 double below = whole();
                 return below + multiplied(below);
             }
-            if (word(i).matches("\\d{1,3}")) {
+            if (THREE.matcher(word(i)).matches()) {
                 double below = Double.parseDouble(word(i));
                 i++;
                 return below + multiplied(below);
@@ -234,7 +243,7 @@ public record SpokenNumber(double value, int length) {
         }
 
         private static int digit(String word) {
-            if (word.matches("\\d{1,2}")) {
+            if (TWO.matcher(word).matches()) {
                 return Integer.parseInt(word);
             }
             if (word.equals("oh") || word.equals("o")) {

@@ -15,6 +15,9 @@ public final class Tokens {
     private static final Pattern SOUND = Pattern.compile("[\\[(][^\\])]*[\\])]");
 
     private static final Pattern EDGE = Pattern.compile("^[\"'\u201c\u201d\u2018(]+|[\"\u201c\u201d)]+$");
+    private static final Pattern SENTENCE_END = Pattern.compile("[.?!\u2026][\"']?$");
+    private static final Pattern COMMA_END = Pattern.compile("([,;:\u2014]|--|\\.\\.)$");
+    private static final Pattern LAST_MARKS = Pattern.compile("[.,;:?!\u2026\u2014]+$|--$|\"$");
     private static final Pattern RANGE = Pattern.compile("(\\d{1,3}(?:\\.\\d)?)[-\u2013](\\d{1,3}(?:\\.\\d)?)");
     private static final Pattern GROUPED = Pattern.compile("\\d{1,3}(,\\d{3})+");
     /** Words whose ending is not the mark of an owner, so that they stay whole. */
@@ -53,12 +56,12 @@ public final class Tokens {
     private static boolean add(List<Token> tokens, String chunk, double at, double until, boolean speaker) {
         String bare = EDGE.matcher(chunk.replace('\u2019', '\'')).replaceAll("");
         Stop stop = Stop.NONE;
-        if (bare.matches(".*[.?!\u2026]+[\"']?$") && !bare.endsWith("..")) {
+        if (SENTENCE_END.matcher(bare).find() && !bare.endsWith("..")) {
             stop = Stop.SENTENCE;
-        } else if (bare.matches(".*([,;:\u2014]|--|\\.\\.)$") || bare.equals("-") || bare.equals("\u2013")) {
+        } else if (COMMA_END.matcher(bare).find() || bare.equals("-") || bare.equals("\u2013")) {
             stop = Stop.COMMA;
         }
-        String word = bare.toLowerCase(Locale.ROOT).replaceAll("[.,;:?!\u2026\u2014]+$|--$|\"$", "");
+        String word = LAST_MARKS.matcher(bare.toLowerCase(Locale.ROOT)).replaceAll("");
         if (word.isEmpty() || word.equals("-") || word.equals("\u2013")) {
             if (stop != Stop.NONE && !tokens.isEmpty()) {
                 Token last = tokens.remove(tokens.size() - 1);

@@ -1,0 +1,49 @@
+package quarterlight.edit;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import quarterlight.caption.CaptionFile;
+import quarterlight.caption.WordsUnreadable;
+import quarterlight.car.Car;
+import quarterlight.car.ZoneCatalog;
+import quarterlight.table.TableUnreadable;
+import quarterlight.table.list.WordsTable;
+import quarterlight.words.Draft;
+import quarterlight.words.TimedWords;
+import quarterlight.words.place.CarZones;
+import quarterlight.words.rule.Listening;
+
+/**
+ * The drafts that the words of one walk give. Nothing of them enters the visit.
+ *
+ * @param remarks what is odd about the files, each with its name
+ */
+public record SpokenWalk(List<Draft> drafts, List<String> remarks) {
+    public SpokenWalk {
+        drafts = List.copyOf(drafts);
+        remarks = List.copyOf(remarks);
+    }
+
+    /**
+     * Reads the parts of a walk.
+     *
+     * @param files the words of its parts, in order
+     * @param settings the folder in which the user's own lists of words lie, if there are any
+     * @throws WordsUnreadable if a file holds no words that can be used
+     * @throws TableUnreadable if one of the user's own lists cannot be used
+     */
+    public static SpokenWalk of(List<Path> files, Car car, ZoneCatalog zones, Path settings)
+            throws WordsUnreadable, TableUnreadable {
+        List<TimedWords> parts = new ArrayList<>();
+        List<String> remarks = new ArrayList<>();
+        for (Path file : files) {
+            CaptionFile.Read read = CaptionFile.read(file);
+            parts.add(read.words());
+            read.remarks().forEach(remark -> remarks.add(read.words().source() + ": " + remark));
+        }
+        CarZones places = new CarZones(zones, car.body(), car.drive());
+        return new SpokenWalk(
+                Listening.drafts(parts, places, WordsTable.load(settings), WordsTable.weights()), remarks);
+    }
+}

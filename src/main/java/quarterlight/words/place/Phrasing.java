@@ -1,0 +1,122 @@
+package quarterlight.words.place;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import quarterlight.words.lexicon.Mention;
+import quarterlight.words.lexicon.TermKind;
+import quarterlight.words.text.Clause;
+import quarterlight.words.text.WordSet;
+
+/** How a part stands in its clause: behind which preposition, with which side, as one or several. Pure. */
+final class Phrasing {
+    private static final Set<String> MODIFIERS = WordSet.of(
+            "'s a all an and any as chrome each every factory four hand her his inner its little lower main my new no "
+                    + "of old one original outer plastic same side that the their these this those two upper whole your ");
+    /** Several of these are on one part. */
+    private static final Set<String> SUBPARTS =
+            WordSet.of("hinges drains nuts studs bolts handles bushings screws clips springs pads bows straps");
+
+    private static final Set<String> PLURALS_OF_ONE = Set.of("seats", "lines", "brakes", "springs");
+
+    private Phrasing() {}
+
+    /** "the hose is in the way": what hides the place is not the place. */
+    static boolean obstacle(Clause clause, Mention part) {
+        return clause.all(TermKind.NOTLOOKED)
+                .anyMatch(m ->
+                        clause.word(m.to() - 1).equals("way") && m.from() >= part.to() && m.from() - part.to() <= 4);
+    }
+
+    /** "a two-door" is a car. */
+    static boolean counted(Clause clause, Mention part) {
+        return clause.word(part.from()).equals("door")
+                && Set.of("two", "four", "2", "4").contains(clause.word(part.from() - 1));
+    }
+
+    static boolean joined(Clause clause, int from, int to) {
+        boolean and = false;
+        for (int i = from; i < to; i++) {
+            String word = clause.word(i);
+            and |= word.equals("and");
+            if (!and
+                    || !MODIFIERS.contains(word)
+                            && !Set.of("left", "right", "rear", "front").contains(word)) {
+                return false;
+            }
+        }
+        return and;
+    }
+
+    static String preposition(Clause clause, Mention part) {
+        int i = part.from() - 1;
+        while (i >= 0
+                && (MODIFIERS.contains(clause.word(i)) && !clause.word(i).equals("of")
+                        || WordSet.of("both driver driver's front left other passenger rear right ")
+                                .contains(clause.word(i)))) {
+            i--;
+        }
+        String word = clause.word(i);
+        if (i == 0 && Set.of("underneath", "inside", "outside").contains(word)) {
+            return "";
+        }
+        if (word.equals("of") && i > 0) {
+            String before = clause.word(i - 1);
+            return Set.of("front", "ahead", "out").contains(before) ? "behind" : "of";
+        }
+        return word;
+    }
+
+    static boolean plural(Clause clause, Mention part) {
+        String last = clause.word(part.to() - 1);
+        if (last.equals("'s") || SUBPARTS.contains(last)) {
+            return false;
+        }
+        return last.endsWith("s")
+                && !last.endsWith("ss")
+                && !last.equals("glass")
+                && !last.equals("chassis")
+                && !PLURALS_OF_ONE.contains(last)
+                && !clause.word(part.to()).equals("'s");
+    }
+
+    static boolean gapOnly(Clause clause, int from, int to) {
+        for (int i = from; i < to; i++) {
+            String word = clause.word(i);
+            if (!MODIFIERS.contains(word)
+                    && !Set.of("left", "right", "front", "rear").contains(word)) {
+                return false;
+            }
+        }
+        return to - from <= 4;
+    }
+
+    /** The side that goes with a part: before it in its noun phrase, close behind it, or anywhere in the clause if no other part stands nearer. */
+    static Optional<Sides.Said> near(Clause clause, Mention part, List<Sides.Said> sides) {
+        Optional<Sides.Said> before = sides.stream()
+                .filter(s -> s.to() <= part.from() && gapOnly(clause, s.to(), part.from()))
+                .reduce((a, b) -> b);
+        if (before.isPresent()) {
+            return before;
+        }
+        return sides.stream()
+                .filter(s -> s.from() >= part.to() || s.to() <= part.from())
+                .filter(s -> clause.all(TermKind.PART)
+                        .noneMatch(p -> !p.overlaps(part) && s.to() <= p.from() && gapOnly(clause, s.to(), p.from())))
+                .min(Comparator.comparingInt(s -> Math.abs(s.from() - part.to())))
+                .or(() -> sides.stream().filter(s -> s.from() >= part.to()).findFirst());
+    }
+
+    /** "spot welds" of the seam is no part although "spot" might be one: a longer phrase of another kind goes first. */
+    static boolean inSaying(Clause clause, Mention part) {
+        return clause.mentions().stream()
+                .filter(m -> m.kind() != TermKind.PART
+                        && m.kind() != TermKind.SUBJECT
+                        && m.kind() != TermKind.ITEM
+                        && m.kind() != TermKind.MARK
+                        && m.kind() != TermKind.REGION)
+                .filter(m -> m.kind() != TermKind.CONDITION || m.length() > part.length())
+                .anyMatch(m -> m.from() <= part.from() && m.to() >= part.to() && m.length() > part.length());
+    }
+}

@@ -1,0 +1,390 @@
+package quarterlight.words.text;
+
+import java.util.BitSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import quarterlight.words.lexicon.Mention;
+import quarterlight.words.lexicon.TermKind;
+
+/**
+ * Where a clause and a sentence end among the tokens of one source.
+ *
+ * @param byStart what the lexicon knows, by the token with which it begins
+ * @param byEnd the tokens that follow the name of a part or a function
+ * @param inside true for a token within a phrase: no cut goes before it
+ */
+record Cutter(
+        List<Token> tokens,
+        Map<Integer, List<Mention>> byStart,
+        Set<Integer> byEnd,
+        BitSet inside,
+        boolean punctuated) {
+    static final Set<String> OPENERS =
+            WordSet.of("alright anyhow anyway moving next now ok okay right-o so then uh um well ");
+    private static final Set<String> JOINERS =
+            WordSet.of("although because but cause except otherwise plus though whereas which while ");
+    private static final Set<String> SUBJECTS = WordSet.of(
+            "everything he he's here's i i'd i'll i'm i've it it's looks nobody nothing she she's somebody someone "
+                    + "that that's there there's these they they're they've this those we we've what's whoever you you're you've ");
+    private static final Set<String> PREPOSITIONS = WordSet.of(
+            "about above across against ahead along around as at back behind below beneath beside between by down for "
+                    + "from in inside into like near of off on onto out outside over past round than through till to toward "
+                    + "towards under underneath until up with without ");
+    private static final Set<String> BEFORE_PART = WordSet.of(
+            "'s a all an any back both driver driver's drivers each every factory far front hand his inner its left "
+                    + "little lower main my near nearside no offside old original other outer passenger passengers rear "
+                    + "right same side that the these this those upper whole your ");
+    /** Prepositions that often end a thought by themselves: "7 above". */
+    private static final Set<String> PARTICLES =
+            WordSet.of("above below up down out back around off over through inside outside behind apart on in");
+
+    private static final Set<String> ADJECTIVES =
+            WordSet.of("original factory new old little same whole main big brand");
+    /** What stands behind these is their object, not a new subject. */
+    private static final Set<String> VERBS = WordSet.of(
+            "is was are were be been has have had got get see need needs want wants cut hit jumped pulled opened called call isn't wasn't aren't never just");
+
+    private static final Set<String> DETERMINERS =
+            WordSet.of("the a an this that my his your its no all every these those 's each any her their both");
+    private static final Set<String> SIDES = WordSet.of(
+            "left right front rear driver passenger driver's drivers passengers other outer inner lower upper far near main whole hand old "
+                    + "nearside offside");
+    private static final Set<TermKind> SAYING = Set.of(
+            TermKind.CONDITION,
+            TermKind.ORIGIN,
+            TermKind.SIGN,
+            TermKind.SIGNNO,
+            TermKind.GOOD,
+            TermKind.BAD,
+            TermKind.PARTIAL,
+            TermKind.NOTTRIED,
+            TermKind.NOTFITTED,
+            TermKind.BYPASSED,
+            TermKind.NOTLOOKED,
+            TermKind.UNIT,
+            TermKind.OVERRANGE,
+            TermKind.SAME);
+    /** What can be the subject of a clause. */
+    static final Set<TermKind> NAMING =
+            Set.of(TermKind.PART, TermKind.ITEM, TermKind.ODOMETER, TermKind.MARK, TermKind.CLAIM, TermKind.SUBJECT);
+
+    private static final double PAUSE_S = 2.5;
+
+    boolean sentenceEnds(int i) {
+        Token before = tokens.get(i - 1);
+        Token next = tokens.get(i);
+        if (next.speaker() || before.stop() == Stop.SENTENCE || next.at() - before.until() > PAUSE_S) {
+            return true;
+        }
+        return !punctuated && OPENERS.contains(next.word()) && !inside.get(i) && opens(i);
+    }
+
+    private boolean opens(int i) {
+        String word = tokens.get(i).word();
+        String before = tokens.get(i - 1).word();
+        if (word.equals("now")) {
+            return !before.equals("right") && !before.equals("for") && !before.equals("by");
+        }
+        if (word.equals("so")) {
+            return !WordSet.of("are ever is just not or say think was ").contains(before);
+        }
+        if (word.equals("well")) {
+            return !WordSet.of("as pretty real spare tire very wheel works ").contains(before);
+        }
+        if (word.equals("next")) {
+            return !Set.of("the", "right").contains(before);
+        }
+        return true;
+    }
+
+    boolean cuts(int start, int i) {
+        if (inside.get(i)) {
+            return false;
+        }
+        Token before = tokens.get(i - 1);
+        String word = tokens.get(i).word();
+        if (before.stop() == Stop.COMMA) {
+            return !(joinsNumbers(i));
+        }
+        if (JOINERS.contains(word)) {
+            return true;
+        }
+        boolean said = said(start, i);
+        if (word.equals("and") || word.equals("or")) {
+            return said && !numberAt(i + 1) && !fractionAt(i + 1);
+        }
+        if (claimed(start, i)) {
+            return false;
+        }
+        if (!said && !(named(start, i) && (!endsName(i) && startsPart(i) && subjectAt(i) || headsSide(i)))) {
+            return false;
+        }
+        if (byStart.getOrDefault(i, List.of()).stream().anyMatch(m -> m.kind() == TermKind.WITHDRAW)) {
+            return true;
+        }
+        if (numberAt(i)
+                && numberAt(i + 1)
+                && !codeLike(i - 1)
+                && !attached(i)
+                && named(start, i)
+                && !marked(start, i)) {
+            return !before.is(
+                    "to", "about", "reads", "read", "is", "at", "maybe", "getting", "get", "goes", "it's", "'s", "say",
+                    "says", "hundred", "point");
+        }
+        if (!punctuated && headsRegion(i)) {
+            return true;
+        }
+        if (SUBJECTS.contains(word) && !tied(i)) {
+            return true;
+        }
+        if (!named(start, i) && verbLike(tokens.get(i - 1).word())) {
+            return false;
+        }
+        return startsPart(i) || startsSide(i);
+    }
+
+    /** A pronoun that is the object of what stands before it, or the subject of a clause that a conjunction has opened. */
+    private boolean tied(int i) {
+        Token before = tokens.get(i - 1);
+        boolean object = PREPOSITIONS.contains(before.word()) && !PARTICLES.contains(before.word())
+                || DETERMINERS.contains(before.word());
+        if (tokens.get(i).is("there")
+                && before.is(
+                        "right", "in", "up", "down", "over", "back", "out", "still", "is", "are", "was", "from",
+                        "under")) {
+            return true;
+        }
+        boolean weak =
+                tokens.get(i).is("that", "this", "it", "you", "there", "these", "those", "nothing", "everything");
+        return object
+                || JOINERS.contains(before.word())
+                || before.is(
+                        "and", "so", "if", "when", "where", "what", "how", "see", "say", "think", "till", "than",
+                        "like")
+                || weak && !numberAt(i - 1) && (PARTICLES.contains(before.word()) || verbLike(before.word()));
+    }
+
+    private static boolean verbLike(String word) {
+        return word.endsWith("ed")
+                || word.endsWith("ing")
+                || WordSet.of("got put pull push get see hear let take give do did leave left have had make")
+                        .contains(word);
+    }
+
+    /** A part or a function is named here, as the subject of what follows. */
+    private boolean startsPart(int i) {
+        if (attached(i)) {
+            return false;
+        }
+        for (int k = i; k < Math.min(i + 5, tokens.size()); k++) {
+            if (byStart.getOrDefault(k, List.of()).stream().anyMatch(m -> NAMING.contains(m.kind()))) {
+                return true;
+            }
+            if (!BEFORE_PART.contains(tokens.get(k).word())) {
+                return false;
+            }
+        }
+        return false;
+    }
+
+    /** What begins here is a part or a function, not a stamp or a reading of the part before. */
+    private boolean subjectAt(int i) {
+        int k = i;
+        while (k < Math.min(i + 5, tokens.size())
+                && byStart.getOrDefault(k, List.of()).stream().noneMatch(m -> NAMING.contains(m.kind()))) {
+            k++;
+        }
+        return byStart.getOrDefault(k, List.of()).stream()
+                .anyMatch(m -> m.kind() == TermKind.PART || m.kind() == TermKind.ITEM);
+    }
+
+    /** The word before ends the name of a part or a function: what follows is said of it. */
+    private boolean endsName(int i) {
+        return byEnd.contains(i)
+                && !DETERMINERS.contains(tokens.get(i).word())
+                && !SIDES.contains(tokens.get(i).word());
+    }
+
+    /** "passenger side now": the walk goes on at another side. */
+    private boolean headsSide(int i) {
+        return i + 2 < tokens.size()
+                && tokens.get(i)
+                        .is("driver", "driver's", "drivers", "passenger", "passengers", "left", "right", "other")
+                && tokens.get(i + 1).is("side")
+                && OPENERS.contains(tokens.get(i + 2).word())
+                && !attached(i);
+    }
+
+    /** "under the hood the block ...": another region of the walk begins. */
+    private boolean headsRegion(int i) {
+        return byStart.getOrDefault(i, List.of()).stream()
+                .filter(m -> m.kind() == TermKind.REGION && m.to() < tokens.size())
+                .anyMatch(m -> DETERMINERS.contains(tokens.get(m.to()).word())
+                        || SUBJECTS.contains(tokens.get(m.to()).word())
+                        || byStart.getOrDefault(m.to(), List.of()).stream().anyMatch(o -> o.kind() == TermKind.PART));
+    }
+
+    private boolean marked(int start, int i) {
+        for (int k = start; k < i; k++) {
+            if (byStart.getOrDefault(k, List.of()).stream()
+                    .anyMatch(m -> m.kind() == TermKind.MARK || m.kind() == TermKind.ODOMETER)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The word before belongs to what begins here: an article, a side, a preposition, a subject with its verb. */
+    private boolean attached(int i) {
+        Token before = tokens.get(i - 1);
+        String last = before.word();
+        String ahead = i > 1 ? tokens.get(i - 2).word() : "";
+        if (last.equals("and") || last.equals("or") || JOINERS.contains(last) || VERBS.contains(last)) {
+            return true;
+        }
+        if (last.equals("side") || last.equals("sides")) {
+            return !placedSide(i);
+        }
+        if (PARTICLES.contains(last) && verbLike(ahead)) {
+            return false;
+        }
+        if (PARTICLES.contains(last)) {
+            return DETERMINERS.contains(tokens.get(i).word()) && !ahead.isEmpty() && !numberAt(i - 2);
+        }
+        if (PREPOSITIONS.contains(last) || DETERMINERS.contains(last)) {
+            return true;
+        }
+        if (SIDES.contains(last)) {
+            return !(DETERMINERS.contains(ahead)
+                    && PREPOSITIONS.contains(i > 2 ? tokens.get(i - 3).word() : ""));
+        }
+        if (ADJECTIVES.contains(last)) {
+            return DETERMINERS.contains(ahead) || SIDES.contains(ahead) || PREPOSITIONS.contains(ahead);
+        }
+        boolean object = last.equals("there")
+                || last.equals("nothing")
+                || last.equals("everything")
+                || last.equals("nobody")
+                || last.equals("it") && !JOINERS.contains(ahead) && !ahead.equals("and") && !ahead.equals("if")
+                || last.equals("you") && PREPOSITIONS.contains(ahead)
+                || (last.equals("this") || last.equals("that")) && PREPOSITIONS.contains(ahead);
+        return SUBJECTS.contains(last) && !object;
+    }
+
+    /** "on the driver's side" is over; in "driver's side rocker" the part still follows. */
+    private boolean placedSide(int i) {
+        for (int k = i - 2; k >= Math.max(0, i - 5); k--) {
+            if (tokens.get(k).is("on", "either", "both", "each", "to", "round", "down", "from")) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** "left one", "the other side", "right rear": a subject without its part. */
+    private boolean startsSide(int i) {
+        if (attached(i)) {
+            return false;
+        }
+        int k = tokens.get(i).is("the") ? i + 1 : i;
+        if (k + 1 >= tokens.size()) {
+            return false;
+        }
+        Token side = tokens.get(k);
+        Token after = tokens.get(k + 1);
+        if (k == i + 1 && side.is("one", "other", "inner", "outer", "left", "right", "whole")) {
+            return true;
+        }
+        return side.is(
+                        "left",
+                        "right",
+                        "other",
+                        "far",
+                        "nearside",
+                        "offside",
+                        "passengers",
+                        "drivers",
+                        "front",
+                        "rear",
+                        "driver",
+                        "passenger",
+                        "same",
+                        "both")
+                && after.is(
+                        "one", "side", "ones", "'s", "left", "right", "is", "front", "rear", "of", "corner", "gone",
+                        "isn't", "has", "looks", "was", "i", "can't", "good");
+    }
+
+    private boolean fractionAt(int i) {
+        String word = i < tokens.size() ? tokens.get(i).word() : "";
+        String next = i + 1 < tokens.size() ? tokens.get(i + 1).word() : "";
+        return word.equals("half") || word.equals("a") && (next.equals("half") || next.equals("quarter"));
+    }
+
+    private boolean claimed(int start, int i) {
+        for (int k = Math.max(start, i - 10); k < i; k++) {
+            if (byStart.getOrDefault(k, List.of()).stream().anyMatch(m -> m.kind() == TermKind.CLAIM)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean said(int start, int i) {
+        for (int k = start; k < i; k++) {
+            if (byStart.getOrDefault(k, List.of()).stream().anyMatch(m -> SAYING.contains(m.kind()))) {
+                return true;
+            }
+            if (numberAt(k)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean named(int start, int i) {
+        for (int k = start; k < i; k++) {
+            if (byStart.getOrDefault(k, List.of()).stream().anyMatch(m -> NAMING.contains(m.kind()))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean joinsNumbers(int i) {
+        return codeLike(i - 1)
+                && (codeLike(i) || codeLike(i + 1) && tokens.get(i).is("about", "maybe", "then", "and", "dash", "to"));
+    }
+
+    private boolean codeLike(int i) {
+        if (i > 1
+                && i < tokens.size()
+                && tokens.get(i - 1).is("in")
+                && tokens.get(i - 2).is("as")) {
+            return true;
+        }
+        return numberAt(i)
+                || i >= 0
+                        && i < tokens.size()
+                        && (tokens.get(i).word().length() == 1 && !tokens.get(i).is("a", "i")
+                                || tokens.get(i)
+                                        .is(
+                                                "dash",
+                                                "half",
+                                                "quarter",
+                                                "quarters",
+                                                "hyphen",
+                                                "mils",
+                                                "microns",
+                                                "mil",
+                                                "thou"));
+    }
+
+    private boolean numberAt(int i) {
+        return i >= 0
+                && i < tokens.size()
+                && SpokenNumber.isNumberWord(tokens.get(i).word());
+    }
+}
