@@ -98,7 +98,7 @@ final class ArchiveVerb implements Verb {
         archived.missing().forEach(file -> out.append("missing: ").append(file).append('\n'));
         archived.unreadable()
                 .forEach(file -> out.append("cannot be read: ").append(file).append('\n'));
-        archived.unnamed().forEach(file -> out.append("remark: left out, since no photo names it or it is a link: ")
+        archived.unnamed().forEach(file -> out.append("remark: left out (no photo refers to it, or it is a link): ")
                 .append(file)
                 .append('\n'));
         return out.append("Made ")
@@ -109,7 +109,7 @@ final class ArchiveVerb implements Verb {
                 .append(archived.bytes())
                 .append(" bytes.\nIts SHA-256 is ")
                 .append(archived.sha256())
-                .append(". Note it apart from the file: it tells this archive from any other.\n")
+                .append(". Keep it somewhere other than with the file: it identifies this archive.\n")
                 .append(archived.head()
                         .map(head -> "The edit log ends with entry " + head
                                 + ". Who has noted that can tell later whether anything before it was changed.\n")
@@ -120,10 +120,10 @@ final class ArchiveVerb implements Verb {
     private static String complaint(Path visit, Archived archived) {
         return visit + ": " + Shown.count(archived.changed().size(), "original", "originals") + " changed and "
                 + archived.missing().size()
-                + " missing since the intake"
+                + " missing since they were added"
                 + (archived.unreadable().isEmpty()
                         ? ""
                         : ", " + archived.unreadable().size() + " cannot be read")
-                + "; the archive was made and holds what there is, audit says more";
+                + "; the archive was made from what is there, run audit for details";
     }
 }

@@ -75,7 +75,7 @@ final class AuditVerb implements Verb {
                             + audit.unlisted().size() + " added, "
                             + Shown.count(
                                     audit.faults().size() + proof.database().size(), "other fault", "other faults")
-                            + "; take another copy of the archive");
+                            + "; use another copy of the archive");
         }
         return proof.ok() ? Exit.DONE : Exit.NOT_ALL;
     }
@@ -108,7 +108,7 @@ final class AuditVerb implements Verb {
             out.append(
                     audit.originals() == 0
                             ? "; it holds no originals.\n"
-                            : ", and every original as taken in, " + audit.originals() + " in all.\n");
+                            : ", and every original is unchanged, " + audit.originals() + " in all.\n");
             proof.head().ifPresent(head -> out.append(proves(head)));
         }
         return out.toString();
@@ -140,13 +140,13 @@ final class AuditVerb implements Verb {
         originals
                 .unreadable()
                 .forEach(file -> out.append("cannot be read: ").append(file).append('\n'));
-        originals.unreferenced().forEach(file -> out.append("remark: no photo names ")
+        originals.unreferenced().forEach(file -> out.append("remark: no photo refers to ")
                 .append(file)
                 .append('\n'));
         database.forEach(fault -> out.append("database: ").append(fault).append('\n'));
         if (ok) {
             out.append("All ").append(Shown.count(photos, "original is", "originals are"));
-            out.append(" as taken in, and the database agrees with itself and with its edit log.\n");
+            out.append(" unchanged since they were added, and the database agrees with its edit log.\n");
             head.ifPresent(end -> out.append(proves(end)));
         }
         return out.toString();

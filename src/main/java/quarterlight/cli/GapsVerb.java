@@ -33,10 +33,10 @@ final class GapsVerb implements Verb {
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("gaps", "what evidence is missing, by what one look would close")
+        return Words.verb("gaps", "list missing evidence, by what one look would close")
                 .addPositional(Words.visit())
                 .addOption(OptionSpec.builder("--all")
-                        .description("every single gap, in the order of the walk")
+                        .description("every gap, in walk-around order")
                         .build())
                 .addOption(Words.json());
     }

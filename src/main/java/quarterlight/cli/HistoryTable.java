@@ -38,7 +38,7 @@ final class HistoryTable {
         TextTable table = new TextTable()
                 .left("zone")
                 .right("refinish", "band", "repair", "factory", "over", "stripped", "filler")
-                .left("what moved it most");
+                .left("strongest reason");
         for (ZoneHistory zone : history.zones()) {
             Chances chances = zone.chances();
             table.row(
@@ -98,7 +98,7 @@ final class HistoryTable {
                 .map(HistoryTable::words)
                 .toList();
         String said = words.isEmpty() ? "nothing much" : String.join(", ", words);
-        return zone.readable() ? said : "gauge cannot read it; " + said;
+        return zone.readable() ? said : "gauge cannot read this material; " + said;
     }
 
     private static double weight(FinishReason reason) {

@@ -44,7 +44,7 @@ final class PhotosVerb implements Verb {
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("photos", "list the photos and films of the visit")
+        return Words.verb("photos", "list list list the photos and films of the visit")
                 .addPositional(Words.visit())
                 .addOption(Words.json());
     }

@@ -160,7 +160,7 @@ final class ZonesVerb implements Verb {
 
     private static String remarks(ZoneThickness zone) {
         StringBuilder text = new StringBuilder();
-        append(text, zone.readable() ? 0 : 1, "gauge cannot read it", false);
+        append(text, zone.readable() ? 0 : 1, "gauge cannot read this material", false);
         append(
                 text,
                 zone.ci95LowUm().isPresent() && !zone.showsInterval() ? 1 : 0,

@@ -67,7 +67,7 @@ class FullDiskTest {
         int kept = Integer.parseInt(said.get(said.size() - 1).strip());
         assertThat(kept).isBetween(1, PHOTOS - 1);
         assertThat(said)
-                .anyMatch(
-                        line -> line.startsWith("All " + kept + " originals are as taken in, and the database agrees"));
+                .anyMatch(line -> line.startsWith(
+                        "All " + kept + " originals are unchanged since they were added, and the database agrees"));
     }
 }

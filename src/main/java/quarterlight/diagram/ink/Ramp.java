@@ -17,7 +17,7 @@ import org.apache.commons.csv.CSVFormat;
  */
 public final class Ramp {
     /** Name for legends. */
-    public static final String NAME = "cividis, dark is more";
+    public static final String NAME = "darker = thicker";
 
     private final List<Color> steps;
 

@@ -166,7 +166,7 @@ public final class BuyerPictures {
             text.filter(word -> !word.isBlank()).forEach(words::add);
         }
         if (!visit.hiddenOn(frame.photo()).isEmpty()) {
-            words.add("A part of this picture is hidden by the inspector.");
+            words.add("Part of this picture was hidden by the inspector.");
         }
         return words;
     }

@@ -57,13 +57,13 @@ final class GaugeTexts {
                                         number(line.zeroUm()),
                                         line.factor(),
                                         corrected
-                                                ? "Thickness in this report is computed with it; readings are printed as typed."
-                                                : "It was not applied: thickness in this report is computed from the readings as typed.")));
+                                                ? "Thickness in this report is computed with it; readings are printed as entered."
+                                                : "It was not applied: thickness in this report is computed from the readings as entered.")));
         GaugeCorrection.refusal(
                         car.visit().gaugeChecks().stream().map(Recorded::value).toList())
                 .ifPresent(sentences::add);
-        sentences.add("The gauge's range was taken to be "
-                + number(car.visit().facts().gaugeRange().um()) + ".");
+        sentences.add(
+                "Gauge range used: " + number(car.visit().facts().gaugeRange().um()) + ".");
         return new ReportContent.GaugeText(
                 quality.verdicts().stream().map(this::row).toList(), sentences);
     }

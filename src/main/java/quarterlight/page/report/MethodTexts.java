@@ -65,8 +65,8 @@ final class MethodTexts {
         FactoryLevel level = FactoryLevel.of(history.profile());
         List<String> sentences = new ArrayList<>(history.remarks());
         sentences.add("Refinish and repair likelihoods follow from a stated model (version " + FinishHistory.VERSION
-                + "): what each history of a panel would let one expect of thickness, signs and rust, weighed against what was"
-                + " found. Most of its numbers are judgement from common practice, without a published source; they are not"
+                + "): what each history of a panel would lead one to expect of thickness, signs and rust, weighed against what was"
+                + " found. Most of its numbers are judgments from common practice, without a published source; they are not"
                 + " fixed but averaged over their plausible ranges.");
         sentences.add(String.format(
                 Locale.US,

@@ -219,7 +219,7 @@ class DiagramSceneTest {
                 .contains("data-zone=\"hood\"")
                 .contains("<title>Zone &lt;hood&gt;: " + ink().textOf(new ZoneId("hood")) + " µm</title>");
         assertThat(svg)
-                .contains("Mean thickness, µm (cividis, dark is more)")
+                .contains("Mean thickness, µm (darker = thicker)")
                 .contains(">190<")
                 .contains(">Ri 5<");
         assertThat(DiagramSvg.view(scene, View.TOP, 10, 20, 0.5).orElseThrow())

@@ -81,6 +81,6 @@ class ReportChoicesTest {
         TypedVisit.pages(visit, TypedVisit.colors()).write(folder, Paper.LETTER, Progress.NONE);
         assertThat(text(folder))
                 .doesNotContain("Spots: 4.9")
-                .contains("Terms <1> & more", "Not seen on a lift", "A short report by the inspector's choice");
+                .contains("Terms <1> & more", "Not seen on a lift", "A short report, as chosen by the inspector");
     }
 }
