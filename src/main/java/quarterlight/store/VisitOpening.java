@@ -54,7 +54,11 @@ public final class VisitOpening {
         }
     }
 
-    /** Without a key every visit counts as this computer's own. @param clock gives the times of the edit log */
+    /**
+     * Without a key every visit counts as this computer's own.
+     *
+     * @param clock gives the times of the edit log
+     */
     public static VisitOpening by(Clock clock) {
         return new VisitOpening(clock, () -> {}, Schema.current());
     }
