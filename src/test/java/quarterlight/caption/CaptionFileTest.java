@@ -26,8 +26,19 @@ class CaptionFileTest {
     @Test
     void webVttWithHoursSettingsNotesAndMarkup() throws WordsUnreadable {
         List<Cue> cues =
-                read("WEBVTT\nKind: captions\n\nNOTE not said\n\n1\n01:00:01.500 --> 01:00:04.000 align:start\n"
-                                + "<v Ann>Hood is <c.red>dented</c> &amp; bent\n\n01:00:04.000 --> 01:00:06.000\n<v Bob>no <00:05.1>it isn't\n")
+                read("""
+                        WEBVTT
+                        Kind: captions
+
+                        NOTE not said
+
+                        1
+                        01:00:01.500 --> 01:00:04.000 align:start
+                        <v Ann>Hood is <c.red>dented</c> &amp; bent
+
+                        01:00:04.000 --> 01:00:06.000
+                        <v Bob>no <00:05.1>it isn't
+                        """)
                         .words()
                         .cues();
         assertThat(cues).extracting(Cue::text).containsExactly("Hood is dented & bent", ">> no it isn't");
@@ -93,8 +104,18 @@ class CaptionFileTest {
 
     @Test
     void rollingCaptionsAreSaidOnce() throws WordsUnreadable {
-        assertThat(texts("WEBVTT\n\n00:00.000 --> 00:02.000\nleft front fender dented\n\n00:02.000 --> 00:04.000\n"
-                        + "left front fender dented\nright one fine\n"))
+        assertThat(
+                        texts(
+                                """
+                        WEBVTT
+
+                        00:00.000 --> 00:02.000
+                        left front fender dented
+
+                        00:02.000 --> 00:04.000
+                        left front fender dented
+                        right one fine
+                        """))
                 .containsExactly("left front fender dented", "right one fine");
     }
 
@@ -176,7 +197,7 @@ class CaptionFileTest {
     @Test
     void cutAndFlippedFilesNeverFailOtherwiseThanWithASentence() throws Exception {
         byte[] good =
-                ("WEBVTT\n\n00:00:01.000 --> 00:00:02.000\n<v A>hood is dented\n\n{\"segments\":[{\"start\":1,\"end\":2,\"text\":\"a\"}]}")
+                "WEBVTT\n\n00:00:01.000 --> 00:00:02.000\n<v A>hood is dented\n\n{\"segments\":[{\"start\":1,\"end\":2,\"text\":\"a\"}]}"
                         .getBytes(StandardCharsets.UTF_8);
         Random random = new Random(24);
         for (int i = 0; i < 3000; i++) {

@@ -69,7 +69,7 @@ final class RowFit {
             Map.entry("gas", "fuel"),
             Map.entry("temp", "temperature"));
     private static final Set<String> IDLE = Set.of(
-            ("the of in on at a an its and or from again every all lowest cylinder is by to with up takes second third")
+            "the of in on at a an its and or from again every all lowest cylinder is by to with up takes second third"
                     .split(" "));
     private static final List<Set<String>> AGAINST = List.of(
             Set.of("left", "right"),

@@ -257,7 +257,7 @@ public final class Scene {
                 .map(Scene::end)
                 .findFirst()
                 .or(() -> name.ended() && ends.size() == 1 ? Optional.of(end(ends.get(0))) : Optional.empty());
-        End end = nearEnd.orElseGet(() -> usualEnd(name, clause, part));
+        End end = nearEnd.orElseGet(() -> usualEnd(name));
         if (!name.sided()) {
             return new Place(name, side, end, car.of(name, Side.BOTH, end), How.NAMED, How.CENTRAL, "");
         }
@@ -280,7 +280,7 @@ public final class Scene {
                 name, side, end, car.of(name, side, end), How.NAMED, sideKnown ? How.CARRIED : How.UNKNOWN, "");
     }
 
-    private End usualEnd(PartName name, Clause clause, Mention part) {
+    private End usualEnd(PartName name) {
         String pattern = name.zones().isEmpty() ? "" : name.zones().get(0).get(0);
         if (pattern.startsWith("door")) {
             return doorEnd;

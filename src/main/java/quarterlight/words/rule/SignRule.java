@@ -61,7 +61,7 @@ final class SignRule implements Rule {
     private static boolean within(Clause clause, Mention m) {
         return clause.mentions().stream()
                 .filter(o -> o.kind() == TermKind.SIGNNO || o.kind() == TermKind.PART || o.kind() == TermKind.SIGN)
-                .anyMatch(o -> o != m && o.overlaps(m) && o.length() > m.length());
+                .anyMatch(o -> o.overlaps(m) && o.length() > m.length());
     }
 
     /** "the gap ... tight on top, wide at the bottom": what is judged, then how it is, in this clause or the next. */
@@ -76,7 +76,7 @@ final class SignRule implements Rule {
             Optional<Boolean> here = polarity(one.clause(), m.value());
             if (here.isPresent() && (bad.isEmpty() || here.get())) {
                 bad = here;
-                if (one != moment) {
+                if (one.index() != moment.index()) {
                     used.add(one);
                 }
             }
@@ -122,13 +122,10 @@ final class SignRule implements Rule {
         if (!good && !bad) {
             return Optional.empty();
         }
-        return Optional.of(
-                MOSTLY_GOOD.contains(sign)
-                                && good
-                                && !clause.all(TermKind.CONDITION)
-                                        .anyMatch(m -> m.value().equals("damaged"))
-                        ? bad && !good
-                        : bad);
+        boolean forgiven = MOSTLY_GOOD.contains(sign)
+                && good
+                && clause.all(TermKind.CONDITION).noneMatch(m -> m.value().equals("damaged"));
+        return Optional.of(bad && !forgiven);
     }
 
     /** Of a seam only what it is made of counts; that it leaks or rusts says nothing of how it was made. */

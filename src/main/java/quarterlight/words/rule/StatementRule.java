@@ -147,6 +147,6 @@ final class StatementRule implements Rule {
                         || other.kind() == TermKind.NOTLOOKED
                         || other.kind() == TermKind.REGION
                         || other.kind() == TermKind.ITEM)
-                .anyMatch(other -> other != m && other.overlaps(m) && other.length() > m.length());
+                .anyMatch(other -> other.overlaps(m) && other.length() > m.length());
     }
 }

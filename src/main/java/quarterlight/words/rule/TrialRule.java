@@ -53,7 +53,7 @@ final class TrialRule implements Rule {
         String word = before.equals("the") || before.equals("a") ? clause.word(m.from() - 2) : before;
         return AWAY.contains(word)
                 || clause.all(TermKind.PART).anyMatch(p -> p.overlaps(m) && p.length() > m.length())
-                || clause.all(TermKind.ITEM).anyMatch(p -> p != m && p.overlaps(m) && p.length() > m.length());
+                || clause.all(TermKind.ITEM).anyMatch(p -> p.overlaps(m) && p.length() > m.length());
     }
 
     private static void trial(Moment moment, Mention item, int items, List<Finding> found) {
@@ -208,8 +208,7 @@ final class TrialRule implements Rule {
         private static boolean outdone(Clause clause, Mention m) {
             return OUTCOMES.contains(m.kind())
                     && clause.mentions().stream()
-                            .anyMatch(o ->
-                                    o != m && OUTCOMES.contains(o.kind()) && o.overlaps(m) && o.length() > m.length());
+                            .anyMatch(o -> OUTCOMES.contains(o.kind()) && o.overlaps(m) && o.length() > m.length());
         }
 
         /** "doesn't slip" denies the fault, it is no fault itself. */
@@ -219,7 +218,7 @@ final class TrialRule implements Rule {
                             || o.kind() == TermKind.GOOD
                             || o.kind() == TermKind.NOTFITTED
                             || o.kind() == TermKind.NOTTRIED)
-                    .anyMatch(o -> o.overlaps(m) && o != m
+                    .anyMatch(o -> o.overlaps(m) && !o.equals(m)
                             || clause.all(TermKind.NEG).anyMatch(n -> n.overlaps(m))
                                     && o.from() >= m.to()
                                     && o.from() - m.to() <= 3);

@@ -105,7 +105,7 @@ record Cutter(
         Token before = tokens.get(i - 1);
         String word = tokens.get(i).word();
         if (before.stop() == Stop.COMMA) {
-            return !(joinsNumbers(i));
+            return !joinsNumbers(i);
         }
         if (JOINERS.contains(word)) {
             return true;

@@ -129,7 +129,7 @@ public record SpokenNumber(double value, int length) {
                 i++;
                 value = word(i).equals("dozen") ? 12 : whole(1);
                 i += word(i).equals("dozen") ? 1 : 0;
-            } else if (first.equals("half") && (word(i + 1).equals("a"))) {
+            } else if (first.equals("half") && word(i + 1).equals("a")) {
                 i += 2;
                 return Optional.of(new SpokenNumber(0.5, i - from));
             } else {
