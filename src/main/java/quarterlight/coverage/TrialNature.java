@@ -16,6 +16,7 @@ public enum TrialNature implements Worded {
     OBSERVATION(TrialResult.NONE, TrialResult.SOME, TrialResult.HEAVY, TrialResult.NOT_TRIED, TrialResult.NOT_FITTED),
     MEASURE(TrialResult.MEASURED, TrialResult.NOT_TRIED, TrialResult.NOT_FITTED);
 
+    @SuppressWarnings("ImmutableEnumChecker")
     private final List<TrialResult> answers;
 
     TrialNature(TrialResult... answers) {

@@ -73,8 +73,7 @@ final class Receiving {
                     wanted.tables(),
                     RecordKind.all().stream()
                             .<TableShape<?>>map(kind -> TableShape.of(kind))
-                            .toList(),
-                    MAX_MILLIS);
+                            .toList());
             Optional<LogHead> lost = lost(suspect, kept);
             List<String> lines = customs.take(suspect, fresh, () -> Upgrade.apply(fresh, schema, now), lost, now);
             VisitReader.read(fresh);

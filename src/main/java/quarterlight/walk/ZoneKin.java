@@ -40,7 +40,7 @@ public record ZoneKin(Map<ZoneId, ZoneId> mirrors, Map<ZoneId, Map<ZoneId, Doubl
             zone.mirror().ifPresent(other -> mirrors.put(zone.id(), other));
             Map<ZoneId, Double> kin = new LinkedHashMap<>();
             for (Zone other : zones) {
-                if (other == zone) {
+                if (other.equals(zone)) {
                     continue;
                 }
                 if (part(other).equals(part(zone))) {

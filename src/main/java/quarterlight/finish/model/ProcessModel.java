@@ -22,6 +22,8 @@ public enum ProcessModel implements Worded {
             Map.of(JudgedNumber.AS_BUILT, .8, JudgedNumber.WHOLE_OVER, -.8, JudgedNumber.PARTLY, .5));
 
     private final String words;
+
+    @SuppressWarnings("ImmutableEnumChecker")
     private final Map<JudgedNumber, Double> shifts;
 
     ProcessModel(String words, Map<JudgedNumber, Double> shifts) {

@@ -30,19 +30,16 @@ public final class Customs {
     private final Declared wanted;
     private final List<String> tables;
     private final List<TableShape<?>> shapes;
-    private final long maxMillis;
 
     /**
      * @param wanted what a database of the source's schema declares
      * @param tables the tables of that schema
      * @param shapes of the kinds of rows of the present schema
-     * @param maxMillis how long the reading may take
      */
-    public Customs(Declared wanted, List<String> tables, List<TableShape<?>> shapes, long maxMillis) {
+    public Customs(Declared wanted, List<String> tables, List<TableShape<?>> shapes) {
         this.wanted = Objects.requireNonNull(wanted, "wanted");
         this.tables = List.copyOf(tables);
         this.shapes = List.copyOf(shapes);
-        this.maxMillis = maxMillis;
     }
 
     /** Brings the fresh database from the source's schema to the present one. */

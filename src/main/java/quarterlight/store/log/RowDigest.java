@@ -25,6 +25,7 @@ public final class RowDigest {
     private final ResultSet result;
     private final Sha sha = new Sha();
 
+    @SuppressWarnings("ArrayRecordComponent")
     private record Column(byte[] name, int number) {}
 
     /** @param result all columns of a table */

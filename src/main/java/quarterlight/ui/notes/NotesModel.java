@@ -69,7 +69,7 @@ final class NotesModel {
         List<String> all = new ArrayList<>(lists.phrases());
         visit.statements().stream()
                 .map(Recorded::value)
-                .filter(one -> notLookedAt == (one.is(Condition.NOT_LOOKED_AT)))
+                .filter(one -> notLookedAt == one.is(Condition.NOT_LOOKED_AT))
                 .map(Statement::text)
                 .forEach(all::add);
         return Phrases.offered(all, typed);
