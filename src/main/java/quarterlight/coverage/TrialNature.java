@@ -6,25 +6,29 @@ import quarterlight.visit.TrialResult;
 
 /** How a trial is answered. */
 public enum TrialNature implements Worded {
-    FUNCTION(
-            TrialResult.WORKS,
-            TrialResult.WORKS_WITH_A_FAULT,
-            TrialResult.BYPASSED,
-            TrialResult.DOES_NOT,
-            TrialResult.NOT_TRIED,
-            TrialResult.NOT_FITTED),
-    OBSERVATION(TrialResult.NONE, TrialResult.SOME, TrialResult.HEAVY, TrialResult.NOT_TRIED, TrialResult.NOT_FITTED),
-    MEASURE(TrialResult.MEASURED, TrialResult.NOT_TRIED, TrialResult.NOT_FITTED);
-
-    @SuppressWarnings("ImmutableEnumChecker")
-    private final List<TrialResult> answers;
-
-    TrialNature(TrialResult... answers) {
-        this.answers = List.of(answers);
-    }
+    FUNCTION,
+    OBSERVATION,
+    MEASURE;
 
     /** What may be answered, the usual answer first. */
     public List<TrialResult> answers() {
-        return answers;
+        return switch (this) {
+            case FUNCTION ->
+                List.of(
+                        TrialResult.WORKS,
+                        TrialResult.WORKS_WITH_A_FAULT,
+                        TrialResult.BYPASSED,
+                        TrialResult.DOES_NOT,
+                        TrialResult.NOT_TRIED,
+                        TrialResult.NOT_FITTED);
+            case OBSERVATION ->
+                List.of(
+                        TrialResult.NONE,
+                        TrialResult.SOME,
+                        TrialResult.HEAVY,
+                        TrialResult.NOT_TRIED,
+                        TrialResult.NOT_FITTED);
+            case MEASURE -> List.of(TrialResult.MEASURED, TrialResult.NOT_TRIED, TrialResult.NOT_FITTED);
+        };
     }
 }

@@ -63,6 +63,7 @@ class ClosedListsTest {
         lists.put("signs: sign", Worded.list(SignKind.class));
         lists.put("traces: kind", Worded.list(TraceKind.class));
         lists.put("marks: kind", Worded.list(MarkKind.class));
+        lists.put("marks: origin", Worded.list(Origin.class));
         lists.put("marks: stage", Worded.list(MarkStage.class));
         lists.put("readings: mode", Worded.list(GaugeMode.class));
         lists.put("readings: unit", Worded.list(ThicknessUnit.class));
