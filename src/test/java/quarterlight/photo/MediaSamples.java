@@ -64,6 +64,39 @@ public final class MediaSamples {
         return file;
     }
 
+    /** Empty pages, each an object of its own, as a generator of hostile files writes them. */
+    public static Path longPaper(Path file, int pages) throws IOException {
+        StringBuilder pdf = new StringBuilder("%PDF-1.4\n");
+        StringBuilder places = new StringBuilder("xref\n0 " + (pages + 3) + "\n0000000000 65535 f \n");
+        object(pdf, places, "1 0 obj<</Type/Catalog/Pages 2 0 R>>endobj\n");
+        StringBuilder kids = new StringBuilder();
+        for (int i = 0; i < pages; i++) {
+            kids.append(i + 3).append(" 0 R ");
+        }
+        object(
+                pdf,
+                places,
+                "2 0 obj<</Type/Pages/MediaBox[0 0 200 100]/Count " + pages + "/Kids[" + kids + "]>>endobj\n");
+        for (int i = 0; i < pages; i++) {
+            object(pdf, places, (i + 3) + " 0 obj<</Type/Page/Parent 2 0 R>>endobj\n");
+        }
+        int start = pdf.length();
+        pdf.append(places)
+                .append("trailer<</Root 1 0 R/Size ")
+                .append(pages + 3)
+                .append(">>\nstartxref\n")
+                .append(start)
+                .append("\n%%EOF\n");
+        return Files.writeString(file, pdf, StandardCharsets.ISO_8859_1);
+    }
+
+    private static void object(StringBuilder pdf, StringBuilder places, String text) {
+        places.append("0".repeat(10 - Integer.toString(pdf.length()).length()))
+                .append(pdf.length())
+                .append(" 00000 n \n");
+        pdf.append(text);
+    }
+
     /** Silence of 8000 samples a second, 16 bits, one channel. */
     public static Path wav(Path file, double seconds) throws IOException {
         byte[] samples = new byte[(int) Math.round(seconds * 8000) * 2];

@@ -74,11 +74,11 @@ public final class SoundFile {
         };
     }
 
-    /** The time in the tags of a sound, by their names in lower case. */
+    /** The time in the tags of a sound, by their names in lower case; the chunk of broadcast waves (EBU Tech 3285) tells day and time apart. */
     static Optional<CaptureTime> recorded(Map<String, String> tags) {
-        String day = tags.getOrDefault("origination_date", "");
-        String time = tags.getOrDefault("origination_time", "");
-        return List.of(tags.getOrDefault("creation_time", ""), day + " " + time, tags.getOrDefault("date", "")).stream()
+        String day = tags.getOrDefault("date", "");
+        String time = tags.getOrDefault("creation_time", "");
+        return List.of(time, day + " " + time, day).stream()
                 .flatMap(text -> moment(text).stream())
                 .findFirst();
     }

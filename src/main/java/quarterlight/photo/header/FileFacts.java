@@ -97,6 +97,11 @@ public record FileFacts(
                 more);
     }
 
+    /** The facts of what stands for itself. */
+    public PhotoFile asPhotoFile(StoredOriginal original, OptionalDouble sharpness, List<String> moreNotes) {
+        return asPhotoFile(original, sharpness, moreNotes, Optional.empty());
+    }
+
     /** The facts as the visit keeps them, beside what became of the file. */
     public PhotoFile asPhotoFile(StoredOriginal original, OptionalDouble sharpness, List<String> moreNotes, Optional<Sha256> beside) {
         List<String> all = new ArrayList<>(notes);

@@ -58,7 +58,7 @@ public record Glance(FolderScan.Found found, PhotoFile provisional, Optional<Pre
         FileFacts facts = workers.facts(found.file(), found.type(), now);
         String name = String.valueOf(found.file().getFileName());
         StoredOriginal none = new StoredOriginal(name, name, numbers.next(), 0);
-        return new Glance(found, facts.asPhotoFile(none, OptionalDouble.empty(), java.util.List.of(), Optional.empty()), facts.preview());
+        return new Glance(found, facts.asPhotoFile(none, OptionalDouble.empty(), java.util.List.of()), facts.preview());
     }
 
     /** The small picture upright; empty if the file carries none that can be read. */

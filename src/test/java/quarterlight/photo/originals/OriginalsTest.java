@@ -14,7 +14,6 @@ import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Stream;
@@ -289,7 +288,7 @@ class OriginalsTest {
 
     private PhotoFile taken(Path file) throws Exception {
         FileFacts facts = new MetadataReader(Clock.systemUTC()).read(file, MediaType.JPEG);
-        return facts.asPhotoFile(originals.keep(file), OptionalDouble.empty(), List.of(), Optional.empty());
+        return facts.asPhotoFile(originals.keep(file), OptionalDouble.empty(), List.of());
     }
 
     private Path written(String name, String text) throws IOException {

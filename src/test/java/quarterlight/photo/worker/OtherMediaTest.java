@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -113,17 +112,14 @@ class OtherMediaTest {
 
     @Test
     void aPaperOfVeryManyPagesIsKeptAndItsFirstOnesShown() throws Exception {
-        Path paper = folder.resolve("many.pdf");
-        StringBuilder pdf = new StringBuilder("%PDF-1.4\n1 0 obj<</Type/Catalog/Pages 2 0 R>>endobj\n"
-                + "2 0 obj<</Type/Pages/Count 100000/Kids[3 0 R]>>endobj\n"
-                + "3 0 obj<</Type/Page/Parent 2 0 R/MediaBox[0 0 200 100]>>endobj\n");
-        pdf.append("trailer<</Root 1 0 R>>\n%%EOF\n");
-        Files.writeString(paper, pdf, StandardCharsets.ISO_8859_1);
+        Path paper = MediaSamples.longPaper(folder.resolve("many.pdf"), 100_000);
         FileFacts facts = look(paper).facts();
         assertThat(facts.more().pages()).hasValue(PaperFile.MAX_PAGES);
         assertThat(facts.notes()).singleElement().asString().contains("100000 pages");
         assertThat(WORKERS.page(paper, 1, 200).getWidth()).isBetween(199, 200);
-        assertThatThrownBy(() -> WORKERS.page(paper, 1999, 200)).isInstanceOf(PictureUnreadable.class);
+        assertThat(WORKERS.page(paper, PaperFile.MAX_PAGES, 200).getWidth()).isBetween(199, 200);
+        assertThatThrownBy(() -> WORKERS.page(paper, PaperFile.MAX_PAGES + 1, 200))
+                .isInstanceOf(PictureUnreadable.class);
     }
 
     @Test
@@ -148,7 +144,8 @@ class OtherMediaTest {
                         .facts()
                         .seconds()
                         .orElseThrow())
-                .isEqualTo(3, within(0.05));
+                .as("estimated by the container's reader")
+                .isEqualTo(3, within(0.15));
         assertThat(look(MediaSamples.mp3(folder.resolve("d.mp3"), 200))
                         .facts()
                         .seconds()
