@@ -51,6 +51,7 @@ import quarterlight.visit.Recorded;
 import quarterlight.visit.SaidBy;
 import quarterlight.visit.SaidSize;
 import quarterlight.visit.Severity;
+import quarterlight.visit.Released;
 import quarterlight.visit.Sign;
 import quarterlight.visit.SignKind;
 import quarterlight.visit.Statement;
@@ -176,6 +177,7 @@ final class RandomEdits {
                         Optional.of(someOf(photo).map(LeftOut::of).orElseGet(() -> LeftOut.of(zone())));
                     case "claims" -> Optional.of(claim(someOf(photo)));
                     case "odometer" -> Optional.of(figure());
+                    case "released" -> photo.map(Released::new);
                     default -> throw new IllegalStateException(kind.word());
                 };
         return (Optional<T>) value;
