@@ -1,5 +1,7 @@
 package quarterlight.photo.paper;
 
+import java.awt.Color;
+import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -23,7 +25,7 @@ import quarterlight.photo.header.FileFacts;
 import quarterlight.visit.MediaFacts;
 
 /**
- * A PDF document as pages to look at. A page counts as a picture whose long side is {@link #LONG_SIDE} pixels, whatever its size on paper. The time at which
+ * A PDF document as pages to look at. A page counts as a picture whose long side is {@link #LONG_SIDE} pixels, whatever its size on paper; later pages are shown within the shape of the first. The time at which
  * a document says it was made is not the time of the visit, so none is taken from it. For one thread.
  */
 public final class PaperFile implements AutoCloseable {
@@ -122,14 +124,35 @@ public final class PaperFile implements AutoCloseable {
         }
         Size size = size(number)
                 .orElseThrow(() -> new PictureUnreadable(file, "page " + number + " is damaged, or has no size"));
-        float scale = size.scale() * Math.min(LONG_SIDE, Math.max(1, longSide)) / LONG_SIDE;
+        Size first = size(1).orElse(size);
+        float fit = Math.min(first.width() / (float) size.width(), first.height() / (float) size.height());
+        float reduced = Math.min(LONG_SIDE, Math.max(1, longSide)) / (float) LONG_SIDE;
         try {
             PDFRenderer renderer = new PDFRenderer(document);
             renderer.setSubsamplingAllowed(true);
-            return renderer.renderImage(number - 1, scale, ImageType.RGB);
+            BufferedImage page = renderer.renderImage(number - 1, size.scale() * Math.min(1, fit) * reduced, ImageType.RGB);
+            return within(
+                    page,
+                    Math.max(1, (int) (first.width() * reduced)),
+                    Math.max(1, (int) (first.height() * reduced)));
         } catch (IOException | RuntimeException | StackOverflowError e) {
             throw new PictureUnreadable(file, "page " + number + " is damaged, or of a kind that cannot be shown", e);
         }
+    }
+
+    /** A page of another shape than the first lies at the top left of one of that shape, so that places on it are named alike. */
+    private static BufferedImage within(BufferedImage page, int width, int height) {
+        boolean same = Math.abs(page.getWidth() - width) <= 1 && Math.abs(page.getHeight() - height) <= 1;
+        if (same) {
+            return page;
+        }
+        BufferedImage whole = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = whole.createGraphics();
+        g.setColor(Color.LIGHT_GRAY);
+        g.fillRect(0, 0, width, height);
+        g.drawImage(page, 0, 0, null);
+        g.dispose();
+        return whole;
     }
 
     @Override

@@ -168,6 +168,7 @@ public final class PhotosScreen implements StationScreen {
                 .with("photos.do.aside", "DELETE", this::setAsideOrRemoveNote)
                 .with("photos.do.leave", "ESCAPE", this::leaveDrawing)
                 .with("photos.do.back", "shift DELETE", work::takeBack)
+                .withMenuKey("photos.do.release", "B", () -> large.release().toggle())
                 .with("photos.do.zoom-in", "typed +", () -> large.canvas().zoom(1.25))
                 .with("photos.do.zoom-out", "typed -", () -> large.canvas().zoom(0.8))
                 .with("photos.do.whole", "typed 0", () -> large.canvas().toggleWhole())

@@ -30,6 +30,7 @@ public final class LargeView extends JPanel {
     private final transient NoteDesk notes;
     private final transient FilmDesk film;
     private final JPanel frames = new JPanel(new GridLayout(1, 0, 4, 0));
+    private final ReleaseBox release;
     private final JLabel name = new JLabel(" ");
     private final JLabel several = new JLabel(" ");
     private final JLabel time = new JLabel(" ");
@@ -51,7 +52,9 @@ public final class LargeView extends JPanel {
         JPanel words = new JPanel(new MigLayout("insets 4 10 6 10, gapy 0, gapx 12, fillx", "[grow,fill][]"));
         name.putClientProperty("FlatLaf.styleClass", "h4");
         words.add(name, "wmin 0");
-        words.add(Look.secondary(several), "wrap");
+        this.release = new ReleaseBox(texts, model);
+        words.add(Look.secondary(several), "split 2, hidemode 3");
+        words.add(release, "hidemode 3, wrap");
         words.add(Look.secondary(time), "span, wmin 0, wrap");
         words.add(Look.secondary(file), "span, wmin 0");
         JPanel head = new JPanel(new BorderLayout());
@@ -71,6 +74,11 @@ public final class LargeView extends JPanel {
     /** The frame of the photo in hand. */
     public PhotoCanvas canvas() {
         return first;
+    }
+
+    /** Whether what is in hand goes to the buyer. */
+    public ReleaseBox release() {
+        return release;
     }
 
     /** What draws on the photo in hand. */
@@ -104,7 +112,9 @@ public final class LargeView extends JPanel {
         time.setText(
                 hand.map(item -> FactsLine.time(texts, item, model.visit())).orElse(" "));
         String facts = hand.map(item -> Stream.concat(
-                                Stream.of(FactsLine.file(texts, item, model.hints())),
+                                Stream.concat(
+                                        Stream.of(FactsLine.file(texts, item, model.hints())),
+                                        FactsLine.beside(texts, item, model.visit().visit()).stream()),
                                 HintWords.hints(texts, model.hints(), item).stream())
                         .collect(Collectors.joining("  \u00b7  ")))
                 .orElse(" ");
