@@ -93,7 +93,8 @@ public final class HeldBack {
                 mark.point(),
                 open(mark.photo()),
                 mark.note(),
-                mark.leadDays());
+                mark.leadDays(),
+                mark.origin());
     }
 
     private Claim claim(Claim claim) {
