@@ -99,7 +99,7 @@ public final class PhotosScreen implements StationScreen {
         this.state = Command.of(texts, "film.do.state", this::state).key("F4");
         this.keepFrame =
                 Command.of(texts, "film.do.keep-frame", this::keepFrame).menuKey("E");
-        this.large = new LargeView(texts, model, this::askLine, List.of(state, keepFrame));
+        this.large = new LargeView(texts, model, this::askLine, List.of(state), List.of(keepFrame));
         this.pinBox = new PinBox(parts, model, work, sheet::requestFocusInWindow);
         this.pinTable = new PinTable(parts, model, work);
         this.suggestions = new SuggestionWork(parts, model::suggestions);

@@ -51,8 +51,11 @@ public final class FilmBar extends JPanel {
         }
     }
 
-    /** @param actions what can be done with the moment, as buttons at the end */
-    public FilmBar(Texts texts, OpenVisit visit, FilmDesk desk, List<Command> actions) {
+    /**
+     * @param actions what can be done with the moment or page, as buttons at the end
+     * @param onlyOfFilms what can be done with a moment of a film alone
+     */
+    public FilmBar(Texts texts, OpenVisit visit, FilmDesk desk, List<Command> actions, List<Command> onlyOfFilms) {
         super(new MigLayout("insets 2 8 2 8, gap 2, hidemode 3, fillx", "[][][][][][grow,fill][]", "[26!][26!]"));
         this.texts = texts;
         this.visit = visit;
@@ -67,11 +70,8 @@ public final class FilmBar extends JPanel {
         add(Look.named(slider, texts.get("film.slider")), "wmin 60, span 2, growx, wrap");
         time.setName("film-time");
         add(Look.secondary(time), "span 6, split 4, growx, wmin 0");
-        for (Command action : actions) {
-            JButton button = new JButton(action);
-            button.putClientProperty("JButton.buttonType", "toolBarButton");
-            add(button, "growx 0");
-        }
+        actions.forEach(this::button);
+        onlyOfFilms.forEach(action -> ofFilms.add(button(action)));
         slider.addChangeListener(e -> {
             if (!filling && desk.length().isPresent()) {
                 desk.go(Math.max(first(), desk.length().getAsDouble() * slider.getValue() / STEPS));
@@ -80,6 +80,13 @@ public final class FilmBar extends JPanel {
         desk.onChanged(this::refresh);
         visit.onVisit(this::refresh);
         refresh();
+    }
+
+    private JButton button(Command action) {
+        JButton button = new JButton(action);
+        button.putClientProperty("JButton.buttonType", "toolBarButton");
+        add(button, "growx 0");
+        return button;
     }
 
     private JButton button(String key, String face, Runnable work) {

@@ -38,9 +38,10 @@ public final class LargeView extends JPanel {
 
     /**
      * @param ask asks the user for one line
-     * @param ofMoment what can be done with the moment of a film
+     * @param ofMoment what can be done with the moment of a film or the page of a paper
+     * @param ofFilm what can be done with the moment of a film alone
      */
-    public LargeView(Texts texts, PhotosModel model, Function<String, Optional<String>> ask, List<Command> ofMoment) {
+    public LargeView(Texts texts, PhotosModel model, Function<String, Optional<String>> ask, List<Command> ofMoment, List<Command> ofFilm) {
         super(new BorderLayout());
         this.texts = texts;
         this.model = model;
@@ -53,8 +54,8 @@ public final class LargeView extends JPanel {
         name.putClientProperty("FlatLaf.styleClass", "h4");
         words.add(name, "wmin 0");
         this.release = new ReleaseBox(texts, model);
-        words.add(Look.secondary(several), "split 2, hidemode 3");
-        words.add(release, "hidemode 3, wrap");
+        words.add(release, "split 2, hidemode 3");
+        words.add(Look.secondary(several), "wrap");
         words.add(Look.secondary(time), "span, wmin 0, wrap");
         words.add(Look.secondary(file), "span, wmin 0");
         JPanel head = new JPanel(new BorderLayout());
@@ -64,7 +65,7 @@ public final class LargeView extends JPanel {
         frames.add(first);
         add(frames, BorderLayout.CENTER);
         this.film = new FilmDesk(model.visit().selection(), model.visit().images()::frame, first::frame);
-        add(new FilmBar(texts, model.visit(), film, ofMoment), BorderLayout.SOUTH);
+        add(new FilmBar(texts, model.visit(), film, ofMoment, ofFilm), BorderLayout.SOUTH);
         model.onList(this::refresh);
         model.onHints(this::refresh);
         model.visit().selection().onSelected(this::refresh);
