@@ -12,9 +12,8 @@ final class AddedMedia {
     /** @param photos all of the visit, the newest last */
     static String words(List<Photo> photos, int added) {
         List<Photo> fresh = photos.subList(Math.max(0, photos.size() - added), photos.size());
-        int shot = (int) fresh.stream()
-                .filter(photo -> photo.file().kind().isCameras())
-                .count();
+        int shot = (int)
+                fresh.stream().filter(photo -> photo.file().kind().isCameras()).count();
         if (shot == fresh.size()) {
             return Shown.count(shot, "photo or film", "photos and films") + " added";
         }

@@ -228,9 +228,8 @@ final class PhotosVerb implements Verb {
 
     private static String remarks(Photo photo, VisitRecord visit, Optional<PhotoId> companion) {
         StringBuilder text = new StringBuilder();
-        companion
-                .or(() -> MediaJson.beside(photo, visit))
-                .ifPresent(other -> text.append("belongs to ").append(other));
+        companion.or(() -> MediaJson.beside(photo, visit)).ifPresent(other -> text.append("belongs to ")
+                .append(other));
         photo.file().more().pages().ifPresent(pages -> text.append(Shown.count(pages, "page", "pages")));
         if (HeldBack.of(visit).holds(photo.id())) {
             text.append(text.isEmpty() ? "" : "; ").append("held back from the buyer");

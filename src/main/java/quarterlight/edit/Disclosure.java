@@ -49,8 +49,8 @@ public enum Disclosure {
     private static final String PRIVATE = "private";
 
     private static final Set<String> PLACES = Set.of("latitude_deg", "longitude_deg");
-    private static final Set<String> PHOTO_FOR_BUYER =
-            Set.of("id", "name", "sha256", "kind", "type", "captured_corrected", "width_px", "height_px", "film_s", "pages");
+    private static final Set<String> PHOTO_FOR_BUYER = Set.of(
+            "id", "name", "sha256", "kind", "type", "captured_corrected", "width_px", "height_px", "film_s", "pages");
     private static final Set<String> FACTS_AT_HOME = Facts.all().stream()
             .filter(Fact::atHome)
             .flatMap(fact -> fact.field().storedColumns().stream())

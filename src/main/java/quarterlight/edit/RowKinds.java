@@ -32,12 +32,13 @@ public final class RowKinds {
             (region, photo) -> NoteCheck.ofOutline(region, photo).map(why -> new CellRefused("outline", why));
 
     /** Photos and films need no release; it would say nothing. */
-    static final RowRule.OnPhoto<Released> RELEASABLE = (row, photo) -> photo.kind().isHeldBack()
-            ? Optional.empty()
-            : Optional.of(new CellRefused(
-                    "photo",
-                    photo.name() + " is a " + photo.kind().word()
-                            + ", and goes to the buyer as it is; name a paper, sound, words or a sidecar"));
+    static final RowRule.OnPhoto<Released> RELEASABLE =
+            (row, photo) -> photo.kind().isHeldBack()
+                    ? Optional.empty()
+                    : Optional.of(new CellRefused(
+                            "photo",
+                            photo.name() + " is a " + photo.kind().word()
+                                    + ", and goes to the buyer as it is; name a paper, sound, words or a sidecar"));
 
     private static final List<RowKind<?>> RULED = List.of(
             new RowKind<>(RecordKind.TRACES, RowRule.onPhoto(Trace::photo, MEASURABLE)),

@@ -102,8 +102,6 @@ public record PhotoFile(
     public OptionalDouble extent() {
         return kind != MediaKind.PAPER
                 ? seconds
-                : more.pages().isPresent()
-                        ? OptionalDouble.of(more.pages().getAsInt())
-                        : OptionalDouble.empty();
+                : more.pages().isPresent() ? OptionalDouble.of(more.pages().getAsInt()) : OptionalDouble.empty();
     }
 }

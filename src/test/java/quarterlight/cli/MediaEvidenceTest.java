@@ -65,8 +65,7 @@ class MediaEvidenceTest {
         String visit = folder.resolve(name).toString();
         bench.run("new", visit, "--car", "Test car", "--style", "coupe", "--built", "1971-03", "--timezone", "UTC")
                 .done();
-        JsonNode taken = bench.run(
-                        "intake", visit, folder.resolve("card").toString(), "--json")
+        JsonNode taken = bench.run("intake", visit, folder.resolve("card").toString(), "--json")
                 .done()
                 .json();
         assertThat(taken.get("added").asInt()).isEqualTo(5);
@@ -129,10 +128,14 @@ class MediaEvidenceTest {
             }
         });
         for (Map.Entry<String, byte[]> picture : ofHeld.pictures.entrySet()) {
-            assertThat(isPage(BuyerFiles.shown(picture.getValue()))).as(picture.getKey()).isFalse();
+            assertThat(isPage(BuyerFiles.shown(picture.getValue())))
+                    .as(picture.getKey())
+                    .isFalse();
         }
         assertThat(ofHeld.texts.get("report.pdf text")).contains("Dented.", "Said aloud.");
-        assertThat(ofHeld.texts.get("bag/data/tables/photos.csv")).contains("IMG_0.JPG").doesNotContain("paper", "sound");
+        assertThat(ofHeld.texts.get("bag/data/tables/photos.csv"))
+                .contains("IMG_0.JPG")
+                .doesNotContain("paper", "sound");
         assertThat(ofHeld.texts.get("bag/data/tables/statements.csv")).contains("IMG_0.JPG");
         assertThat(ofHeld.texts.keySet()).noneMatch(name -> name.contains("released"));
     }
@@ -147,8 +150,9 @@ class MediaEvidenceTest {
         }
         assertThat(pages).as("pictures of the page").isPositive();
         for (String word : List.of("SECRETMEMO", "SECRETSPOKEN", "SECRETSIDECAR")) {
-            ofReleased.texts.forEach(
-                    (name, text) -> assertThat(text.contains(word)).as("%s tells %s", name, word).isFalse());
+            ofReleased.texts.forEach((name, text) -> assertThat(text.contains(word))
+                    .as("%s tells %s", name, word)
+                    .isFalse());
         }
     }
 
@@ -165,7 +169,8 @@ class MediaEvidenceTest {
         assertThat(photos.keySet())
                 .containsExactly("IMG_0.JPG", "IMG_0.xmp", "SECRETMEMO.vtt", "SECRETMEMO.wav", PAPER);
         assertThat(photos.get("IMG_0.xmp").get("kind").asText()).isEqualTo("sidecar");
-        assertThat(photos.get("IMG_0.xmp").get("beside")).isEqualTo(photos.get("IMG_0.JPG").get("id"));
+        assertThat(photos.get("IMG_0.xmp").get("beside"))
+                .isEqualTo(photos.get("IMG_0.JPG").get("id"));
         assertThat(photos.get("IMG_0.xmp").get("caption").asText()).isEqualTo("SECRETSIDECAR");
         assertThat(photos.get("IMG_0.xmp").get("rating").asInt()).isEqualTo(3);
         assertThat(photos.get("SECRETMEMO.vtt").get("kind").asText()).isEqualTo("words");
@@ -213,11 +218,7 @@ class MediaEvidenceTest {
     @Test
     void pagesThatAreNotThereAndPhotosThatNeedNoReleaseAreRefused() {
         for (String page : List.of("0", "3", "1.5")) {
-            bench.run(
-                            "add",
-                            "pins",
-                            held,
-                            bench.file("bad.csv", "photo,zone,at\n%s,hood,%s\n".formatted(PAPER, page)))
+            bench.run("add", "pins", held, bench.file("bad.csv", "photo,zone,at\n%s,hood,%s\n".formatted(PAPER, page)))
                     .complains(Exit.UNUSABLE, PAPER, "no page", "from 1 to 2");
         }
         bench.run("add", "released", held, bench.file("bad.csv", "photo\nIMG_0.JPG\n"))

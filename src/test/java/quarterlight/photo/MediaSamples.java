@@ -158,7 +158,8 @@ public final class MediaSamples {
     /** The containers of a memo as phones write them (ISO/IEC 14496-12): brand, creation time, length, one track of sound, no samples. */
     public static Path memo(Path file, String brand, LocalDateTime utc, double seconds) throws IOException {
         long since1904 = ChronoUnit.SECONDS.between(LocalDateTime.of(1904, 1, 1, 0, 0), utc);
-        byte[] mvhd = join(u32(0), u32(since1904), u32(since1904), u32(1000), u32(Math.round(seconds * 1000)), new byte[80]);
+        byte[] mvhd =
+                join(u32(0), u32(since1904), u32(since1904), u32(1000), u32(Math.round(seconds * 1000)), new byte[80]);
         byte[] hdlr = join(u32(0), u32(0), ascii("soun"), new byte[13]);
         byte[] tkhd = join(u32(7), new byte[80]);
         byte[] moov = join(box("mvhd", mvhd), box("trak", join(box("tkhd", tkhd), box("mdia", box("hdlr", hdlr)))));
@@ -177,8 +178,7 @@ public final class MediaSamples {
         byte[] preview =
                 box("uuid", join(HexFormat.of().parseHex("eaf42b5e1c984b88b9fbb7dc406e4d16"), new byte[8], prvw));
         return Files.write(
-                file,
-                join(box("ftyp", join(ascii("crx "), u32(1), ascii("crx isom"))), box("moov", camera), preview));
+                file, join(box("ftyp", join(ascii("crx "), u32(1), ascii("crx isom"))), box("moov", camera), preview));
     }
 
     public static Path raf(Path file, byte[] jpeg) throws IOException {
@@ -190,15 +190,10 @@ public final class MediaSamples {
 
     public static Path x3f(Path file, byte[] jpeg) throws IOException {
         byte[] head = join(ascii("FOVb"), new byte[60]);
-        byte[] section = join(
-                ascii("SECi"), little(0x20000), little(2), little(18), little(0), little(0), little(0), jpeg);
+        byte[] section =
+                join(ascii("SECi"), little(0x20000), little(2), little(18), little(0), little(0), little(0), jpeg);
         byte[] directory = join(
-                ascii("SECd"),
-                little(0x20000),
-                little(1),
-                little(head.length),
-                little(section.length),
-                ascii("IMA2"));
+                ascii("SECd"), little(0x20000), little(1), little(head.length), little(section.length), ascii("IMA2"));
         return Files.write(file, join(head, section, directory, little(head.length + section.length)));
     }
 
@@ -230,7 +225,10 @@ public final class MediaSamples {
     }
 
     private static byte[] little(int value) {
-        return ByteBuffer.allocate(4).order(ByteOrder.LITTLE_ENDIAN).putInt(value).array();
+        return ByteBuffer.allocate(4)
+                .order(ByteOrder.LITTLE_ENDIAN)
+                .putInt(value)
+                .array();
     }
 
     private static byte[] join(byte[]... parts) {

@@ -104,11 +104,12 @@ class SchemaTest {
 
     private static List<RecordKind<?>> kindsOf(int version) {
         int kinds = RecordKind.all().size();
-        return RecordKind.all().subList(
-                0,
-                version < 2
-                        ? 9
-                        : version < CLAIMS_SCHEMA ? kinds - 3 : version < RELEASED_SCHEMA ? kinds - 1 : kinds);
+        return RecordKind.all()
+                .subList(
+                        0,
+                        version < 2
+                                ? 9
+                                : version < CLAIMS_SCHEMA ? kinds - 3 : version < RELEASED_SCHEMA ? kinds - 1 : kinds);
     }
 
     private Path released(int version) throws IOException {

@@ -52,8 +52,8 @@ class HeldBackTest {
                 Optional.of(2.0),
                 List.of(PICTURE),
                 StatementDetails.NONE);
-        return new VisitParts(VisitParts.facts(
-                        VisitFixture.usual().record().facts().car(), ZoneOffset.UTC))
+        return new VisitParts(
+                        VisitParts.facts(VisitFixture.usual().record().facts().car(), ZoneOffset.UTC))
                 .photos(List.of(photo(PAPER, kind), photo(PICTURE, MediaKind.PHOTO)))
                 .pins(VisitParts.rows(List.of(VisitParts.pin(PAPER, HOOD), VisitParts.pin(PICTURE, HOOD))))
                 .statements(VisitParts.rows(List.of(statement)))
@@ -71,7 +71,9 @@ class HeldBackTest {
             Statement statement = open.statements().get(0).value();
             assertThat(statement.text()).isEqualTo("Dented.");
             assertThat(statement.photos()).containsExactly(PICTURE);
-            assertThat(statement.atSeconds()).as("a page of the paper is no moment of the photo").isEmpty();
+            assertThat(statement.atSeconds())
+                    .as("a page of the paper is no moment of the photo")
+                    .isEmpty();
             assertThat(open.leftOut()).singleElement().isEqualTo(open.leftOut().get(0));
             assertThat(open.leftOut().get(0).value().zone()).contains(HOOD);
         }

@@ -184,9 +184,7 @@ final class ZoneTexts {
     }
 
     private Optional<MediaKind> kind(Frame frame) {
-        return car.visit()
-                .photo(frame.photo())
-                .map(photo -> photo.file().kind());
+        return car.visit().photo(frame.photo()).map(photo -> photo.file().kind());
     }
 
     private String instead(Shots.Shot shot, Shots.Shot first) {

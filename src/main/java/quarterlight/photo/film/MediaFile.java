@@ -104,7 +104,9 @@ public final class MediaFile implements AutoCloseable {
     private static void addAll(AVDictionary from, Map<String, String> tags) {
         AVDictionaryEntry entry = from == null ? null : avutil.av_dict_iterate(from, null);
         for (int i = 0; entry != null && !entry.isNull() && i < MAX_TAGS; i++) {
-            tags.put(entry.key().getString().toLowerCase(Locale.ROOT), entry.value().getString());
+            tags.put(
+                    entry.key().getString().toLowerCase(Locale.ROOT),
+                    entry.value().getString());
             entry = avutil.av_dict_iterate(from, entry);
         }
     }

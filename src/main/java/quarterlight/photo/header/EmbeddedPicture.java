@@ -61,8 +61,7 @@ public record EmbeddedPicture(long start, long length) {
         List<Box> top = Boxes.between(file, 0, file.length());
         for (Box box : top) {
             if (isUuid(file, box, PREVIEW_BOX)) {
-                Optional<Box> preview =
-                        Boxes.first(Boxes.between(file, box.start() + UUID + 8, box.end()), "PRVW");
+                Optional<Box> preview = Boxes.first(Boxes.between(file, box.start() + UUID + 8, box.end()), "PRVW");
                 if (preview.isPresent()) {
                     long at = preview.get().start();
                     add(file, at + 16, file.u32(at + 12), found);

@@ -103,7 +103,8 @@ public record FileFacts(
     }
 
     /** The facts as the visit keeps them, beside what became of the file. */
-    public PhotoFile asPhotoFile(StoredOriginal original, OptionalDouble sharpness, List<String> moreNotes, Optional<Sha256> beside) {
+    public PhotoFile asPhotoFile(
+            StoredOriginal original, OptionalDouble sharpness, List<String> moreNotes, Optional<Sha256> beside) {
         List<String> all = new ArrayList<>(notes);
         all.addAll(moreNotes);
         return new PhotoFile(

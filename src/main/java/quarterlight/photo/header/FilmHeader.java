@@ -32,7 +32,12 @@ public record FilmHeader(
     private static final LocalDateTime EPOCH = LocalDateTime.of(1904, 1, 1, 0, 0);
     private static final long LAST_SECOND = 1L << 34;
     static final FilmHeader UNREADABLE = new FilmHeader(
-            Optional.empty(), OptionalDouble.empty(), OptionalInt.empty(), OptionalInt.empty(), new FilmKeys(Map.of()), false);
+            Optional.empty(),
+            OptionalDouble.empty(),
+            OptionalInt.empty(),
+            OptionalInt.empty(),
+            new FilmKeys(Map.of()),
+            false);
 
     static FilmHeader read(ByteView file) throws IOException {
         Optional<Box> moov = Boxes.first(Boxes.between(file, 0, file.length()), "moov");

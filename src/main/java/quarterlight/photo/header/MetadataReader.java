@@ -99,7 +99,8 @@ public final class MetadataReader {
         List<String> all = new ArrayList<>(exif.notes());
         if (shown.flatMap(header -> header.width().isPresent() ? Optional.of(header) : Optional.empty())
                 .isEmpty()) {
-            all.add("The " + type.word() + " file holds no picture that can be shown; the file is kept.");
+            all.add("The " + type.word()
+                    + " data is damaged, or holds no picture; the file is kept, but it cannot be shown.");
         }
         return picture(
                 type,

@@ -15,8 +15,8 @@ import quarterlight.visit.MediaKind;
  * walk.en.vtt about walk.mp4. Of several files that bear the name the first in order counts.
  */
 final class Companionship {
-    private final Map<Path, Path> pictures = new HashMap<>();
-    private final Map<Path, Path> spoken = new HashMap<>();
+    private final Map<Key, Path> pictures = new HashMap<>();
+    private final Map<Key, Path> spoken = new HashMap<>();
 
     Companionship(List<Found> media) {
         for (Found found : media) {
@@ -30,10 +30,17 @@ final class Companionship {
         }
     }
 
-    private static void put(Map<Path, Path> files, Path file) {
+    /** A name within a folder, which need not be one that this computer's setting for file names can write. */
+    private record Key(Optional<Path> folder, String name) {
+        static Key beside(Path file, String name) {
+            return new Key(Optional.ofNullable(file.getParent()), name);
+        }
+    }
+
+    private static void put(Map<Key, Path> files, Path file) {
         String name = name(file);
-        files.putIfAbsent(file.resolveSibling(name), file);
-        files.putIfAbsent(file.resolveSibling(stem(name)), file);
+        files.putIfAbsent(Key.beside(file, name), file);
+        files.putIfAbsent(Key.beside(file, stem(name)), file);
     }
 
     /** Whether files of a format lie beside others. */
@@ -42,10 +49,10 @@ final class Companionship {
     }
 
     Optional<Path> of(Found found) {
-        Map<Path, Path> files = found.type().kind() == MediaKind.WORDS ? spoken : pictures;
+        Map<Key, Path> files = found.type().kind() == MediaKind.WORDS ? spoken : pictures;
         String name = stem(name(found.file()));
-        return Optional.ofNullable(files.get(found.file().resolveSibling(name)))
-                .or(() -> Optional.ofNullable(files.get(found.file().resolveSibling(stem(name)))));
+        return Optional.ofNullable(files.get(Key.beside(found.file(), name)))
+                .or(() -> Optional.ofNullable(files.get(Key.beside(found.file(), stem(name)))));
     }
 
     private static String name(Path file) {

@@ -47,7 +47,11 @@ public final class PaperFile implements AutoCloseable {
         PaperFonts.use();
         try {
             PDDocument document = Loader.loadPDF(
-                    new RandomAccessReadBufferedFile(file.toFile()), "", null, null, IOUtils.createTempFileOnlyStreamCache());
+                    new RandomAccessReadBufferedFile(file.toFile()),
+                    "",
+                    null,
+                    null,
+                    IOUtils.createTempFileOnlyStreamCache());
             return new PaperFile(file, document);
         } catch (InvalidPasswordException e) {
             throw new PictureUnreadable(
@@ -130,11 +134,10 @@ public final class PaperFile implements AutoCloseable {
         try {
             PDFRenderer renderer = new PDFRenderer(document);
             renderer.setSubsamplingAllowed(true);
-            BufferedImage page = renderer.renderImage(number - 1, size.scale() * Math.min(1, fit) * reduced, ImageType.RGB);
+            BufferedImage page =
+                    renderer.renderImage(number - 1, size.scale() * Math.min(1, fit) * reduced, ImageType.RGB);
             return within(
-                    page,
-                    Math.max(1, (int) (first.width() * reduced)),
-                    Math.max(1, (int) (first.height() * reduced)));
+                    page, Math.max(1, (int) (first.width() * reduced)), Math.max(1, (int) (first.height() * reduced)));
         } catch (IOException | RuntimeException | StackOverflowError e) {
             throw new PictureUnreadable(file, "page " + number + " is damaged, or of a kind that cannot be shown", e);
         }

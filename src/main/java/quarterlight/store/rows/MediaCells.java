@@ -28,8 +28,9 @@ final class MediaCells {
     }
 
     static MediaFacts read(Row row) throws SQLException {
-        List<String> keywords =
-                row.someText("keywords").map(words -> List.of(words.split(BETWEEN))).orElse(List.of());
+        List<String> keywords = row.someText("keywords")
+                .map(words -> List.of(words.split(BETWEEN)))
+                .orElse(List.of());
         SidecarWords said = new SidecarWords(
                 row.someText("caption"), keywords, row.someInteger("rating"), row.someInteger("turned"));
         return new MediaFacts(

@@ -38,7 +38,10 @@ final class PhotoCells {
     Optional<Photo> still(String column) throws CellRefused {
         Optional<Photo> photo = one(column);
         if (photo.isPresent() && photo.get().file().kind() != MediaKind.PHOTO) {
-            throw new CellRefused(column, photo.get().file().name() + " is a " + photo.get().file().kind().word() + "; an outline is drawn on a photo");
+            throw new CellRefused(
+                    column,
+                    photo.get().file().name() + " is a "
+                            + photo.get().file().kind().word() + "; an outline is drawn on a photo");
         }
         return photo;
     }

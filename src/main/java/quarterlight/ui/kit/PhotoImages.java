@@ -72,7 +72,11 @@ public final class PhotoImages {
     /** The thumbnail if it is at hand; else it is fetched, and {@link #onReady} is told when it is there. */
     public Optional<BufferedImage> thumbnail(PhotoFile photo) {
         Optional<BufferedImage> kept = Optional.ofNullable(memory.get(photo.sha256()));
-        if (kept.isEmpty() && photo.kind().isShown() && !closed && !cannot.contains(photo.sha256()) && asked.add(photo.sha256())) {
+        if (kept.isEmpty()
+                && photo.kind().isShown()
+                && !closed
+                && !cannot.contains(photo.sha256())
+                && asked.add(photo.sha256())) {
             workers.execute(new Fetch(photo));
             forgetOldest();
         }

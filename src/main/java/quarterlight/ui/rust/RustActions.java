@@ -188,7 +188,12 @@ final class RustActions {
 
     private void begin(Photo photo, RustTool tool) {
         if (photo.file().kind() != MediaKind.PHOTO) {
-            parts.problems().remark(parts.texts().get("trace.film", photo.file().name(), photo.file().kind().word()));
+            parts.problems()
+                    .remark(parts.texts()
+                            .get(
+                                    "trace.film",
+                                    photo.file().name(),
+                                    photo.file().kind().word()));
             return;
         }
         Optional<PhotoScale> scale = PhotoShapes.scale(visit.visit(), photo.id());

@@ -55,7 +55,11 @@ final class ChoiceKinds {
         Field<Released, PhotoId> photo =
                 required("photo", Shape.PHOTO, Released::photo).storedAs("photo_id");
         return RecordKind.of(
-                        "released", "released", VisitRecord::released, List.of(photo), in -> new Released(in.need(photo)))
+                        "released",
+                        "released",
+                        VisitRecord::released,
+                        List.of(photo),
+                        in -> new Released(in.need(photo)))
                 .called("paper or memo released", "papers and memos released")
                 .named(new UndoNames<>(
                         (row, photos) -> photos.apply(row.photo()),

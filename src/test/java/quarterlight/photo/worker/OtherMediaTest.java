@@ -68,7 +68,9 @@ class OtherMediaTest {
         assertThat(looked.thumbnail()).isPresent();
         BufferedImage page = WORKERS.page(paper, 2, 800);
         assertThat(page.getHeight()).isBetween(798, 800);
-        assertThat(page.getRGB(20, 20) & 0xFFFFFF).as("the square at the top left").isEqualTo(0xFF0000);
+        assertThat(page.getRGB(20, 20) & 0xFFFFFF)
+                .as("the square at the top left")
+                .isEqualTo(0xFF0000);
         assertThat(page.getRGB(page.getWidth() / 2, 100) & 0xFFFFFF).isEqualTo(0xFFFFFF);
         assertThat(darkPixels(page)).as("letters are drawn").isGreaterThan(50);
         assertThatThrownBy(() -> WORKERS.page(paper, 4, 800))
@@ -167,7 +169,9 @@ class OtherMediaTest {
 
     static Stream<Arguments> raws() {
         return Stream.of(
-                Arguments.of("a.cr3", MediaType.CR3), Arguments.of("a.raf", MediaType.RAF), Arguments.of("a.x3f", MediaType.X3F));
+                Arguments.of("a.cr3", MediaType.CR3),
+                Arguments.of("a.raf", MediaType.RAF),
+                Arguments.of("a.x3f", MediaType.X3F));
     }
 
     @ParameterizedTest
@@ -224,13 +228,14 @@ class OtherMediaTest {
         return WORKERS.look(Files.writeString(folder.resolve("a.xmp"), xml), MediaType.XMP, NOW);
     }
 
-    private static final String XMP = "<?xpacket begin='' id='W5M0MpCehiHzreSzNTczkc9d'?><x:xmpmeta xmlns:x='adobe:ns:meta/'>"
-            + "<rdf:RDF xmlns:rdf='http://www.w3.org/1999/02/22-rdf-syntax-ns#'><rdf:Description rdf:about=''"
-            + " xmlns:xmp='http://ns.adobe.com/xap/1.0/' xmlns:tiff='http://ns.adobe.com/tiff/1.0/'"
-            + " xmlns:dc='http://purl.org/dc/elements/1.1/' xmp:Rating='%s' tiff:Orientation='6'>"
-            + "<dc:description><rdf:Alt><rdf:li xml:lang='x-default'>Dent at the &amp; edge</rdf:li></rdf:Alt></dc:description>"
-            + "<dc:subject><rdf:Bag><rdf:li>hood</rdf:li><rdf:li>dent</rdf:li></rdf:Bag></dc:subject>"
-            + "</rdf:Description></rdf:RDF></x:xmpmeta><?xpacket end='w'?>";
+    private static final String XMP =
+            "<?xpacket begin='' id='W5M0MpCehiHzreSzNTczkc9d'?><x:xmpmeta xmlns:x='adobe:ns:meta/'>"
+                    + "<rdf:RDF xmlns:rdf='http://www.w3.org/1999/02/22-rdf-syntax-ns#'><rdf:Description rdf:about=''"
+                    + " xmlns:xmp='http://ns.adobe.com/xap/1.0/' xmlns:tiff='http://ns.adobe.com/tiff/1.0/'"
+                    + " xmlns:dc='http://purl.org/dc/elements/1.1/' xmp:Rating='%s' tiff:Orientation='6'>"
+                    + "<dc:description><rdf:Alt><rdf:li xml:lang='x-default'>Dent at the &amp; edge</rdf:li></rdf:Alt></dc:description>"
+                    + "<dc:subject><rdf:Bag><rdf:li>hood</rdf:li><rdf:li>dent</rdf:li></rdf:Bag></dc:subject>"
+                    + "</rdf:Description></rdf:RDF></x:xmpmeta><?xpacket end='w'?>";
 
     @Test
     void aSidecarSaysCaptionKeywordsRatingAndRotation() throws Exception {
@@ -240,11 +245,21 @@ class OtherMediaTest {
         assertThat(said.rating()).hasValue(4);
         assertThat(said.orientation()).hasValue(6);
         for (String bad : List.of("6", "-2", "x")) {
-            assertThat(sidecar(XMP.formatted(bad)).facts().more().said().orElseThrow().rating())
+            assertThat(sidecar(XMP.formatted(bad))
+                            .facts()
+                            .more()
+                            .said()
+                            .orElseThrow()
+                            .rating())
                     .as(bad)
                     .isEqualTo(OptionalInt.empty());
         }
-        assertThat(sidecar(XMP.formatted("-1")).facts().more().said().orElseThrow().rating())
+        assertThat(sidecar(XMP.formatted("-1"))
+                        .facts()
+                        .more()
+                        .said()
+                        .orElseThrow()
+                        .rating())
                 .hasValue(-1);
     }
 
@@ -252,7 +267,9 @@ class OtherMediaTest {
     void nothingOutsideASidecarIsRead() throws Exception {
         Path secret = Files.writeString(folder.resolve("secret.txt"), "OUTSIDEWORD");
         String hostile = "<!DOCTYPE x [<!ENTITY out SYSTEM '" + secret.toUri() + "'><!ENTITY a 'AAAA'>]>"
-                + XMP.formatted("3").replace("<?xpacket begin='' id='W5M0MpCehiHzreSzNTczkc9d'?>", "").replace("Dent", "&out;Dent");
+                + XMP.formatted("3")
+                        .replace("<?xpacket begin='' id='W5M0MpCehiHzreSzNTczkc9d'?>", "")
+                        .replace("Dent", "&out;Dent");
         FileFacts facts = sidecar(hostile).facts();
         assertThat(facts.toString()).doesNotContain("OUTSIDEWORD");
         FileFacts cut = sidecar(XMP.formatted("3").substring(0, 480)).facts();

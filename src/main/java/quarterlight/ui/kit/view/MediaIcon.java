@@ -43,10 +43,8 @@ public final class MediaIcon {
             g.setFont(font == null ? g.getFont() : font.deriveFont(font.getSize2D() - 1));
             FontMetrics metrics = g.getFontMetrics();
             String words = words(texts, file);
-            g.drawString(
-                    words,
-                    (int) (box.getCenterX() - metrics.stringWidth(words) / 2.0),
-                    (int) (middle + height / 2 + metrics.getHeight()));
+            g.drawString(words, (int) (box.getCenterX() - metrics.stringWidth(words) / 2.0), (int)
+                    (middle + height / 2 + metrics.getHeight()));
         } finally {
             g.dispose();
         }
@@ -74,9 +72,7 @@ public final class MediaIcon {
     /** A sound's length, such as 1:05; else what the file is. */
     public static String words(Texts texts, PhotoFile file) {
         String kind = texts.get("media." + file.kind().word());
-        return file.seconds().isPresent()
-                ? kind + " " + length(file.seconds().getAsDouble())
-                : kind;
+        return file.seconds().isPresent() ? kind + " " + length(file.seconds().getAsDouble()) : kind;
     }
 
     static String length(double seconds) {

@@ -152,7 +152,8 @@ final class CellPainter {
             marks.add(texts.get("photos.mark.film"));
         }
         if (item.isPaper()) {
-            marks.add(texts.get("photos.mark.paper", item.photo().file().more().pages().orElse(0)));
+            marks.add(texts.get(
+                    "photos.mark.paper", item.photo().file().more().pages().orElse(0)));
         }
         if (item.isHeldBack()) {
             boolean held = HeldBack.of(visit.visit()).holds(item.id());

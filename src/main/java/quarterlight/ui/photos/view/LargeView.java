@@ -41,7 +41,12 @@ public final class LargeView extends JPanel {
      * @param ofMoment what can be done with the moment of a film or the page of a paper
      * @param ofFilm what can be done with the moment of a film alone
      */
-    public LargeView(Texts texts, PhotosModel model, Function<String, Optional<String>> ask, List<Command> ofMoment, List<Command> ofFilm) {
+    public LargeView(
+            Texts texts,
+            PhotosModel model,
+            Function<String, Optional<String>> ask,
+            List<Command> ofMoment,
+            List<Command> ofFilm) {
         super(new BorderLayout());
         this.texts = texts;
         this.model = model;
@@ -115,7 +120,9 @@ public final class LargeView extends JPanel {
         String facts = hand.map(item -> Stream.concat(
                                 Stream.concat(
                                         Stream.of(FactsLine.file(texts, item, model.hints())),
-                                        FactsLine.beside(texts, item, model.visit().visit()).stream()),
+                                        FactsLine.beside(
+                                                texts, item, model.visit().visit())
+                                                .stream()),
                                 HintWords.hints(texts, model.hints(), item).stream())
                         .collect(Collectors.joining("  \u00b7  ")))
                 .orElse(" ");

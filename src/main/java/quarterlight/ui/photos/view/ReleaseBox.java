@@ -10,8 +10,8 @@ import quarterlight.ui.kit.Texts;
 import quarterlight.ui.photos.list.PhotoItem;
 import quarterlight.ui.photos.list.PhotosModel;
 import quarterlight.visit.PhotoId;
-import quarterlight.visit.Recorded;
 import quarterlight.visit.RecordId;
+import quarterlight.visit.Recorded;
 import quarterlight.visit.Released;
 import quarterlight.visit.row.RecordKind;
 
