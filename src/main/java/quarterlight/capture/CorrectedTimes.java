@@ -118,6 +118,7 @@ public final class CorrectedTimes {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 List.of());
     }
 

@@ -112,7 +112,7 @@ final class CompareVerb implements Verb {
     }
 
     Findings findings(Path visit) throws VisitProblem, CallRefused {
-        return OwnLists.findings(around, visit, Visits.read(around, visit));
+        return OwnLists.findings(around, visit, Visits.read(around, visit).forBuyer());
     }
 
     static JsonObject json(Comparison comparison) {

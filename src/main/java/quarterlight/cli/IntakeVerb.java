@@ -61,15 +61,17 @@ final class IntakeVerb implements Verb {
             throw new CallRefused("FOLDER is missing: name the folder with the photos");
         }
         IntakeResult result;
+        String added;
         try (DecodingWorkers workers = started();
                 Interruption interruption = Interruption.watched();
                 VisitStore store = around.visits().forEditing(Words.pathAt(call, 0))) {
             result = run(store, folders, workers, interruption);
+            added = AddedMedia.words(store.read().photos(), result.added());
         } catch (OriginalsUnwritable e) {
             around.console().complain(e.getMessage());
             return Exit.NOT_ALL;
         }
-        around.console().print(Words.isJson(call) ? json(result).text() : report(result));
+        around.console().print(Words.isJson(call) ? json(result).text() : report(result, added));
         if (!result.refused().isEmpty()) {
             Refusal first = result.refused().get(0);
             around.console()
@@ -163,10 +165,9 @@ final class IntakeVerb implements Verb {
                 .put("not_photos", result.notPhotos());
     }
 
-    private static String report(IntakeResult result) {
+    private static String report(IntakeResult result, String added) {
         StringBuilder out = new StringBuilder();
-        out.append(Shown.count(result.added(), "photo or film", "photos and films"))
-                .append(" added");
+        out.append(added);
         if (result.alreadyPresent() > 0) {
             out.append(", ").append(result.alreadyPresent()).append(" there already");
         }

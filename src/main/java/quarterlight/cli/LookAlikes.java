@@ -22,6 +22,7 @@ final class LookAlikes {
         Map<PhotoId, DifferenceHash> hashes = new HashMap<>();
         visit.photos().stream()
                 .filter(photo -> photo.setAside().isEmpty())
+                .filter(photo -> photo.file().kind().isCameras())
                 .map(Photo::id)
                 .forEach(id -> thumbnails.apply(id).flatMap(LookAlikes::hash).ifPresent(hash -> hashes.put(id, hash)));
         return NearDuplicates.of(visit.photos(), times, hashes);

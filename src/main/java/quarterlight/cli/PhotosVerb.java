@@ -23,6 +23,7 @@ import quarterlight.store.VisitStore;
 import quarterlight.table.JsonObject;
 import quarterlight.visit.CaptureSource;
 import quarterlight.visit.CaptureTime;
+import quarterlight.visit.HeldBack;
 import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoFile;
 import quarterlight.visit.PhotoId;
@@ -81,7 +82,7 @@ final class PhotosVerb implements Verb {
                 .put(
                         "photos",
                         visit.photos().stream()
-                                .map(photo -> photo(photo, visit, times, groups)
+                                .map(photo -> MediaJson.put(photo(photo, visit, times, groups), photo, visit)
                                         .put(
                                                 "companion",
                                                 companions.of(photo.id()).map(PhotoId::value)))
@@ -212,7 +213,7 @@ final class PhotosVerb implements Verb {
                             .map(pin -> pin.value().zone().value())
                             .distinct()
                             .collect(Collectors.joining(" ")),
-                    remarks(photo, companions.of(photo.id())));
+                    remarks(photo, visit, companions.of(photo.id())));
         }
         StringBuilder out = new StringBuilder(table.text()).append('\n');
         for (CameraClock clock : times.cameras()) {
@@ -225,9 +226,14 @@ final class PhotosVerb implements Verb {
         return out.toString();
     }
 
-    private static String remarks(Photo photo, Optional<PhotoId> companion) {
+    private static String remarks(Photo photo, VisitRecord visit, Optional<PhotoId> companion) {
         StringBuilder text = new StringBuilder();
-        companion.ifPresent(other -> text.append("belongs to ").append(other));
+        companion.or(() -> MediaJson.beside(photo, visit)).ifPresent(other -> text.append("belongs to ")
+                .append(other));
+        photo.file().more().pages().ifPresent(pages -> text.append(Shown.count(pages, "page", "pages")));
+        if (HeldBack.of(visit).holds(photo.id())) {
+            text.append(text.isEmpty() ? "" : "; ").append("held back from the buyer");
+        }
         photo.setAside().ifPresent(reason -> text.append(text.isEmpty() ? "" : "; ")
                 .append("set aside: ")
                 .append(reason));

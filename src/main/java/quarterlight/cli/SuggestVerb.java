@@ -67,6 +67,7 @@ final class SuggestVerb implements Verb {
         Set<PhotoId> pinned = WalkShots.pins(visit).keySet();
         List<Photo> unpinned = visit.photos().stream()
                 .filter(photo -> photo.setAside().isEmpty())
+                .filter(photo -> photo.file().kind().isCameras())
                 .filter(photo -> !pinned.contains(photo.id()))
                 .toList();
         around.console()

@@ -49,14 +49,14 @@ public enum Disclosure {
     private static final String PRIVATE = "private";
 
     private static final Set<String> PLACES = Set.of("latitude_deg", "longitude_deg");
-    private static final Set<String> PHOTO_FOR_BUYER =
-            Set.of("id", "name", "sha256", "kind", "type", "captured_corrected", "width_px", "height_px", "film_s");
+    private static final Set<String> PHOTO_FOR_BUYER = Set.of(
+            "id", "name", "sha256", "kind", "type", "captured_corrected", "width_px", "height_px", "film_s", "pages");
     private static final Set<String> FACTS_AT_HOME = Facts.all().stream()
             .filter(Fact::atHome)
             .flatMap(fact -> fact.field().storedColumns().stream())
             .collect(Collectors.toUnmodifiableSet());
 
-    private static final Set<String> KINDS_AT_HOME = Set.of("hidden", "left-out");
+    private static final Set<String> KINDS_AT_HOME = Set.of("hidden", "left-out", "released");
 
     /** What goes out of a table; empty if nothing does. */
     abstract Optional<StoredRows> of(StoredRows table);

@@ -8,6 +8,7 @@ import quarterlight.table.RowKind;
 import quarterlight.table.RowRule;
 import quarterlight.visit.HiddenRegion;
 import quarterlight.visit.PhotoNote;
+import quarterlight.visit.Released;
 import quarterlight.visit.Trace;
 import quarterlight.visit.row.CellRefused;
 import quarterlight.visit.row.RecordKind;
@@ -30,10 +31,20 @@ public final class RowKinds {
     static final RowRule.OnPhoto<HiddenRegion> OUTLINED =
             (region, photo) -> NoteCheck.ofOutline(region, photo).map(why -> new CellRefused("outline", why));
 
+    /** Photos and films need no release; it would say nothing. */
+    static final RowRule.OnPhoto<Released> RELEASABLE =
+            (row, photo) -> photo.kind().isHeldBack()
+                    ? Optional.empty()
+                    : Optional.of(new CellRefused(
+                            "photo",
+                            photo.name() + " is a " + photo.kind().word()
+                                    + ", and goes to the buyer as it is; name a paper, sound, words or a sidecar"));
+
     private static final List<RowKind<?>> RULED = List.of(
             new RowKind<>(RecordKind.TRACES, RowRule.onPhoto(Trace::photo, MEASURABLE)),
             new RowKind<>(RecordKind.PHOTO_NOTES, RowRule.onPhoto(PhotoNote::photo, DRAWABLE)),
             new RowKind<>(RecordKind.HIDDEN, RowRule.onPhoto(HiddenRegion::photo, OUTLINED)),
+            new RowKind<>(RecordKind.RELEASED, RowRule.onPhoto(Released::photo, RELEASABLE)),
             new RowKind<>(RecordKind.COVERAGE, RowRule.KNOWN_EVIDENCE));
 
     private RowKinds() {}

@@ -44,6 +44,9 @@ final class Sidecars {
         visit.photos().forEach(photo -> names.merge(key(plainName(photo)), 1, Integer::sum));
         Map<String, String> files = new LinkedHashMap<>();
         for (Photo photo : visit.photos()) {
+            if (!photo.file().kind().isCameras()) {
+                continue;
+            }
             boolean alone = names.get(key(plainName(photo))) == 1;
             files.put(
                     (alone ? plainName(photo) : storedName(photo)) + ".xmp",

@@ -8,10 +8,8 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import quarterlight.page.report.PhotoPixels;
 import quarterlight.photo.PictureUnreadable;
-import quarterlight.photo.decode.Pictures;
 import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.photo.worker.OriginalPictures;
-import quarterlight.visit.MediaKind;
 import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoFile;
 import quarterlight.visit.PhotoId;
@@ -35,11 +33,7 @@ public final class VisitPixels implements PhotoPixels {
             return Optional.empty();
         }
         try {
-            return Optional.of(
-                    file.kind() == MediaKind.PHOTO
-                            ? originals.upright(file, longSidePx)
-                            : Pictures.fitted(
-                                    originals.frame(file, at.orElse(0)).picture(), longSidePx));
+            return Optional.of(originals.at(file, at, longSidePx));
         } catch (PictureUnreadable e) {
             return Optional.empty();
         }

@@ -19,6 +19,7 @@ import quarterlight.table.JsonObject;
 import quarterlight.table.RowKind;
 import quarterlight.table.StoredRowsText;
 import quarterlight.table.cell.RowContext;
+import quarterlight.visit.HeldBack;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.StoredRows;
@@ -39,11 +40,14 @@ final class VisitTables {
     private final List<StoredRows> tables = new ArrayList<>();
 
     private VisitTables(VisitStore store, ZoneCatalog catalog, Disclosure disclosure) throws VisitUnreadable {
-        this.visit = disclosure.of(store.read());
+        VisitRecord whole = store.read();
+        this.visit = disclosure.of(whole);
         this.context = RowContext.of(visit, catalog);
         this.disclosure = disclosure;
         CorrectedTimes times = CorrectedTimes.of(visit);
-        for (StoredRows table : store.tables()) {
+        OpenRows open = new OpenRows(HeldBack.of(whole));
+        for (StoredRows kept : store.tables()) {
+            StoredRows table = disclosure == Disclosure.FOR_BUYER ? open.of(kept) : kept;
             disclosure
                     .of(table.table().equals(PHOTOS) ? withTimes(table, times) : table)
                     .ifPresent(tables::add);

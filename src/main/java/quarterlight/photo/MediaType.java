@@ -8,7 +8,10 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import quarterlight.visit.MediaKind;
 
-/** A format of photo or film, told by a file's first bytes and never by its name. */
+/**
+ * A format of photo, film, paper or sound, told by a file's first bytes and never by its name; of words and sidecars by their names, beside what
+ * they are about.
+ */
 public enum MediaType {
     JPEG("JPEG", MediaKind.PHOTO, "jpg jpeg jpe"),
     HEIC("HEIC", MediaKind.PHOTO, "heic heif hif"),
@@ -16,9 +19,22 @@ public enum MediaType {
     PNG("PNG", MediaKind.PHOTO, "png"),
     TIFF("TIFF", MediaKind.PHOTO, "tif tiff"),
     WEBP("WebP", MediaKind.PHOTO, "webp"),
+    CR3("CR3", MediaKind.PHOTO, "cr3"),
+    RAF("RAF", MediaKind.PHOTO, "raf"),
+    X3F("X3F", MediaKind.PHOTO, "x3f"),
     MP4("MP4", MediaKind.FILM, "mp4 m4v"),
     MOV("MOV", MediaKind.FILM, "mov qt"),
-    THREE_GP("3GP", MediaKind.FILM, "3gp 3g2");
+    THREE_GP("3GP", MediaKind.FILM, "3gp 3g2"),
+    PDF("PDF", MediaKind.PAPER, "pdf"),
+    M4A("M4A", MediaKind.SOUND, "m4a m4b"),
+    THREE_GP_SOUND("3GP sound", MediaKind.SOUND, ""),
+    MP3("MP3", MediaKind.SOUND, "mp3"),
+    WAV("WAV", MediaKind.SOUND, "wav wave"),
+    OGG("Ogg", MediaKind.SOUND, "ogg oga opus"),
+    AMR("AMR", MediaKind.SOUND, "amr awb"),
+    VTT("WebVTT", MediaKind.WORDS, "vtt"),
+    SRT("SRT", MediaKind.WORDS, "srt"),
+    XMP("XMP", MediaKind.SIDECAR, "xmp");
 
     /** How many bytes of a file's beginning are enough to tell its format. */
     public static final int HEAD_BYTES = 64;
@@ -44,6 +60,11 @@ public enum MediaType {
 
     public MediaKind kind() {
         return kind;
+    }
+
+    /** Whether it is a camera's own format, of which only the picture that it carries can be shown. */
+    public boolean isRaw() {
+        return this == CR3 || this == RAF || this == X3F;
     }
 
     /** The format whose word this is, as a photo's record gives it. */
@@ -80,6 +101,10 @@ public enum MediaType {
         if (text(head, 4).equals("ftyp")) {
             return ofBrands(head);
         }
+        Optional<MediaType> other = MediaHeads.of(head);
+        if (other.isPresent()) {
+            return other;
+        }
         return MOVIE_ATOMS.contains(text(head, 4)) ? Optional.of(MOV) : Optional.empty();
     }
 
@@ -104,8 +129,11 @@ public enum MediaType {
         if (major.startsWith("3g")) {
             return Optional.of(THREE_GP);
         }
-        if (major.startsWith("M4A") || major.equals("crx ")) {
-            return Optional.empty();
+        if (major.startsWith("M4A") || major.startsWith("M4B")) {
+            return Optional.of(M4A);
+        }
+        if (major.equals("crx ")) {
+            return Optional.of(CR3);
         }
         return Optional.of(MP4);
     }

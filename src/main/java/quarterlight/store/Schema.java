@@ -24,7 +24,8 @@ record Schema(List<String> steps) {
             "0004-whole-digests.sql",
             "0005-chain.sql",
             "0006-facets.sql",
-            "0007-origin-of-marks.sql");
+            "0007-origin-of-marks.sql",
+            "0008-media.sql");
 
     Schema {
         steps = List.copyOf(steps);

@@ -51,7 +51,8 @@ final class VisitReader {
                 rows(connection, kept, RecordKind.COVERAGE),
                 rows(connection, kept, RecordKind.LEFT_OUT),
                 rows(connection, kept, RecordKind.CLAIMS),
-                rows(connection, kept, RecordKind.ODOMETER));
+                rows(connection, kept, RecordKind.ODOMETER),
+                rows(connection, kept, RecordKind.RELEASED));
     }
 
     private static List<Photo> photos(Connection connection, KeptRows kept) throws SQLException {

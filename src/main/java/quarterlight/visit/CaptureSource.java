@@ -2,9 +2,10 @@ package quarterlight.visit;
 
 import quarterlight.units.Worded;
 
-/** Where a capture time was read: the Exif original or digitized time, or the creation time of a film's container. */
+/** Where a recorded time was read: the Exif original or digitized time, the creation time of a film's or sound's container, or a tag of a sound. */
 public enum CaptureSource implements Worded {
     ORIGINAL,
     DIGITIZED,
-    FILM
+    FILM,
+    TAG
 }

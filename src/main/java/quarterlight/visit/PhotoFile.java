@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /**
- * A photo or film as intake found it: its file, and what the file says of itself.
+ * A photo, film, paper, sound or what lay beside one, as intake found it: its file, and what the file says of itself.
  *
  * @param name its name when it came, without folders
  * @param stored path within the visit folder, with {@code /}
@@ -19,10 +19,11 @@ import java.util.OptionalInt;
  * @param width pixels as shown upright, if known
  * @param height pixels as shown upright, if known
  * @param orientation Exif orientation 1 to 8; 1 if absent or out of range
- * @param seconds length of a film
+ * @param seconds length of a film or sound
  * @param sharpness variance of the Laplacian at one fixed width; compare within the visit only
  * @param notes what was odd at intake, in sentences
  * @param contentId what ties a photo to its short film: both files carry it
+ * @param more what only some media have
  */
 public record PhotoFile(
         String name,
@@ -41,7 +42,8 @@ public record PhotoFile(
         OptionalDouble seconds,
         OptionalDouble sharpness,
         List<String> notes,
-        Optional<String> contentId) {
+        Optional<String> contentId,
+        MediaFacts more) {
     public PhotoFile {
         Objects.requireNonNull(sha256, "sha256");
         Objects.requireNonNull(kind, "kind");
@@ -52,6 +54,54 @@ public record PhotoFile(
             throw new IllegalArgumentException("an orientation is 1 to 8, not " + orientation);
         }
         Objects.requireNonNull(contentId, "contentId");
+        Objects.requireNonNull(more, "more");
         notes = List.copyOf(notes);
+    }
+
+    /** A photo or film. */
+    public PhotoFile(
+            String name,
+            String stored,
+            Sha256 sha256,
+            long bytes,
+            MediaKind kind,
+            String type,
+            Optional<CaptureTime> captured,
+            Optional<LocalDateTime> gpsUtc,
+            Optional<Position> position,
+            Optional<CameraId> camera,
+            OptionalInt width,
+            OptionalInt height,
+            int orientation,
+            OptionalDouble seconds,
+            OptionalDouble sharpness,
+            List<String> notes,
+            Optional<String> contentId) {
+        this(
+                name,
+                stored,
+                sha256,
+                bytes,
+                kind,
+                type,
+                captured,
+                gpsUtc,
+                position,
+                camera,
+                width,
+                height,
+                orientation,
+                seconds,
+                sharpness,
+                notes,
+                contentId,
+                MediaFacts.NONE);
+    }
+
+    /** The length in the measure in which places within it are named: seconds, or pages of a paper; empty if it is not known. */
+    public OptionalDouble extent() {
+        return kind != MediaKind.PAPER
+                ? seconds
+                : more.pages().isPresent() ? OptionalDouble.of(more.pages().getAsInt()) : OptionalDouble.empty();
     }
 }

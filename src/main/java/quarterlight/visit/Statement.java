@@ -60,6 +60,20 @@ public record Statement(
         return what.is(condition);
     }
 
+    /** The same sentence, shown by other photos. */
+    public Statement withPhotos(List<PhotoId> shownBy, Optional<Double> moment) {
+        return new Statement(
+                zone,
+                what,
+                text,
+                severity,
+                basis,
+                shownBy.stream().findFirst(),
+                moment,
+                shownBy.stream().skip(1).toList(),
+                details);
+    }
+
     /** Every photo that shows it, the first one first. */
     public List<PhotoId> photos() {
         return photos(photo, more);

@@ -27,7 +27,8 @@ public record VisitRecord(
         List<Recorded<CoverageWish>> coverage,
         List<Recorded<LeftOut>> leftOut,
         List<Recorded<Claim>> claims,
-        List<Recorded<OdometerFigure>> odometer) {
+        List<Recorded<OdometerFigure>> odometer,
+        List<Recorded<Released>> released) {
     public VisitRecord {
         Objects.requireNonNull(facts, "facts");
         photos = List.copyOf(photos);
@@ -47,20 +48,22 @@ public record VisitRecord(
         leftOut = List.copyOf(leftOut);
         claims = List.copyOf(claims);
         odometer = List.copyOf(odometer);
+        released = List.copyOf(released);
     }
 
     /** A visit of which nothing but the facts is known. */
     public static VisitRecord empty(VisitFacts facts) {
         return new VisitRecord(
                 facts, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-                List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+                List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
+                List.of());
     }
 
     /** The facts and the clocks of this visit with other photos and nothing else. */
     public VisitRecord holding(List<Photo> others) {
         return new VisitRecord(
                 facts, others, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-                List.of(), clocks, List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+                List.of(), clocks, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
     }
 
     /** The same visit with other marks. */
@@ -83,11 +86,16 @@ public record VisitRecord(
                 coverage,
                 leftOut,
                 claims,
-                odometer);
+                odometer,
+                released);
     }
 
-    /** The same visit as a buyer may see it: without any row that is private. */
+    /** The same visit as a buyer may see it: without any row that is private, and without papers and memos that are not released. */
     public VisitRecord forBuyer() {
+        return HeldBack.of(this).without(open());
+    }
+
+    private VisitRecord open() {
         return new VisitRecord(
                 facts,
                 photos,
@@ -106,7 +114,8 @@ public record VisitRecord(
                 coverage,
                 leftOut,
                 open(claims, Claim::confidential),
-                odometer);
+                odometer,
+                released);
     }
 
     /** What a private statement takes back is gone too: without the one, the other would seem to stand. */

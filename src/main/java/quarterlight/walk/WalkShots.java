@@ -84,6 +84,7 @@ public final class WalkShots {
         CorrectedTimes times = CorrectedTimes.of(visit);
         return visit.photos().stream()
                 .filter(photo -> photo.setAside().isEmpty())
+                .filter(photo -> photo.file().kind().isCameras())
                 .flatMap(photo -> times.of(photo.id()).stream()
                         .map(time -> new Timed(photo, time.utc().toInstant())))
                 .sorted(java.util.Comparator.comparing(Timed::at)

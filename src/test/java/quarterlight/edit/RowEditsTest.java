@@ -189,6 +189,7 @@ class RowEditsTest {
                         "odometer",
                         "pins",
                         "readings",
+                        "released",
                         "signs",
                         "statements",
                         "traces",

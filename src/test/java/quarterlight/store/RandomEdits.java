@@ -48,6 +48,7 @@ import quarterlight.visit.PixelPoint;
 import quarterlight.visit.Reading;
 import quarterlight.visit.RecordId;
 import quarterlight.visit.Recorded;
+import quarterlight.visit.Released;
 import quarterlight.visit.SaidBy;
 import quarterlight.visit.SaidSize;
 import quarterlight.visit.Severity;
@@ -176,6 +177,7 @@ final class RandomEdits {
                         Optional.of(someOf(photo).map(LeftOut::of).orElseGet(() -> LeftOut.of(zone())));
                     case "claims" -> Optional.of(claim(someOf(photo)));
                     case "odometer" -> Optional.of(figure());
+                    case "released" -> photo.map(Released::new);
                     default -> throw new IllegalStateException(kind.word());
                 };
         return (Optional<T>) value;

@@ -27,6 +27,7 @@ public final class VisitParts {
     private List<Recorded<LeftOut>> leftOut = List.of();
     private List<Recorded<Claim>> claims = List.of();
     private List<Recorded<OdometerFigure>> odometer = List.of();
+    private List<Recorded<Released>> released = List.of();
 
     public VisitParts(VisitFacts facts) {
         this.facts = facts;
@@ -145,6 +146,11 @@ public final class VisitParts {
         return this;
     }
 
+    public VisitParts released(List<Recorded<Released>> given) {
+        released = given;
+        return this;
+    }
+
     public VisitParts odometer(List<Recorded<OdometerFigure>> given) {
         odometer = given;
         return this;
@@ -174,6 +180,7 @@ public final class VisitParts {
                 coverage,
                 leftOut,
                 claims,
-                odometer);
+                odometer,
+                released);
     }
 }

@@ -2,6 +2,7 @@ package quarterlight.page.report;
 
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -13,6 +14,7 @@ import quarterlight.car.ZoneId;
 import quarterlight.page.PinKey;
 import quarterlight.page.Selection;
 import quarterlight.visit.Mark;
+import quarterlight.visit.MediaKind;
 import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.Pin;
@@ -74,6 +76,7 @@ final class Shots {
             }
         }
         int next = key.entries().stream().mapToInt(PinKey.Entry::number).max().orElse(0) + 1;
+        Map<PhotoId, Double> pages = pages(visit);
         for (Map.Entry<PhotoId, Optional<ZoneId>> named : named(visit).entrySet()) {
             PhotoId id = named.getKey();
             Optional<Photo> photo = visit.photo(id).filter(p -> p.setAside().isEmpty());
@@ -83,7 +86,7 @@ final class Shots {
                 shots.add(new Shot(
                         next++,
                         false,
-                        new Frame(id, OptionalDouble.empty()),
+                        new Frame(id, page(pages, id)),
                         named.getValue(),
                         "",
                         "",
@@ -96,6 +99,25 @@ final class Shots {
 
     private static String time(CorrectedTimes times, PhotoId photo) {
         return times.of(photo).map(t -> CLOCK.format(t.local())).orElse("");
+    }
+
+    /** The page of each paper that a statement names first. */
+    private static Map<PhotoId, Double> pages(VisitRecord visit) {
+        Map<PhotoId, Double> pages = new HashMap<>();
+        for (Recorded<Statement> row : visit.statements()) {
+            Optional<PhotoId> first = row.value().photo();
+            boolean paper = first.flatMap(visit::photo)
+                    .filter(photo -> photo.file().kind() == MediaKind.PAPER)
+                    .isPresent();
+            if (paper) {
+                row.value().atSeconds().ifPresent(page -> pages.putIfAbsent(first.orElseThrow(), page));
+            }
+        }
+        return pages;
+    }
+
+    private static OptionalDouble page(Map<PhotoId, Double> pages, PhotoId photo) {
+        return pages.containsKey(photo) ? OptionalDouble.of(pages.get(photo)) : OptionalDouble.empty();
     }
 
     /** Photos that some evidence names, with its zone. */

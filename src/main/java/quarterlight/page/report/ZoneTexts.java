@@ -13,7 +13,6 @@ import quarterlight.finish.ZoneHistory;
 import quarterlight.units.Worded;
 import quarterlight.visit.Certainty;
 import quarterlight.visit.MediaKind;
-import quarterlight.visit.Photo;
 import quarterlight.visit.Recorded;
 import quarterlight.visit.SaidBy;
 import quarterlight.visit.SaidSize;
@@ -168,29 +167,36 @@ final class ZoneTexts {
                         + shot.zone().map(zone -> ", " + label(zone)).orElse("") + (what.isEmpty() ? "" : ": " + what),
                 shot.shows(),
                 shot.caption(),
-                (shot.time() + moment(shot.frame())).strip(),
+                (shot.time() + place(shot.frame())).strip(),
                 shot.file(),
                 first.equals(shot) ? words.of(shot.frame()) : List.of());
     }
 
-    private static String moment(Frame frame) {
-        return frame.at().isPresent()
-                ? String.format(Locale.US, " at %.1f\u2009s", frame.at().getAsDouble())
-                : "";
+    /** The moment of a film or sound, or the page of a paper. */
+    private String place(Frame frame) {
+        if (frame.at().isEmpty()) {
+            return "";
+        }
+        boolean page = kind(frame).equals(Optional.of(MediaKind.PAPER));
+        return page
+                ? String.format(Locale.US, " page %.0f", frame.at().getAsDouble())
+                : String.format(Locale.US, " at %.1f\u2009s", frame.at().getAsDouble());
+    }
+
+    private Optional<MediaKind> kind(Frame frame) {
+        return car.visit().photo(frame.photo()).map(photo -> photo.file().kind());
     }
 
     private String instead(Shots.Shot shot, Shots.Shot first) {
         if (!first.equals(shot) && pictures.of(shot.frame()).isPresent()) {
             return "The same picture as photo " + first.number() + ".";
         }
-        boolean film = car.visit()
-                .photo(shot.frame().photo())
-                .map(Photo::file)
-                .filter(file -> file.kind() == MediaKind.FILM)
-                .isPresent();
-        return film
-                ? "A film: this moment cannot be shown on paper. The film is kept with the visit."
-                : "This photo cannot be shown here. The original is kept with the visit.";
+        return switch (kind(shot.frame()).orElse(MediaKind.PHOTO)) {
+            case FILM -> "A film: this moment cannot be shown on paper. The film is kept with the visit.";
+            case SOUND -> "A sound, to be listened to. It is kept with the visit.";
+            case PAPER -> "This page cannot be shown here. The paper is kept with the visit.";
+            default -> "This photo cannot be shown here. The original is kept with the visit.";
+        };
     }
 
     private static String mm(double value) {

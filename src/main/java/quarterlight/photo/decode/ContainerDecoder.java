@@ -44,7 +44,7 @@ public final class ContainerDecoder implements PictureDecoder {
     public boolean reads(MediaType type) {
         return switch (type) {
             case HEIC, AVIF, WEBP, MP4, MOV, THREE_GP -> true;
-            case JPEG, PNG, TIFF -> false;
+            default -> false;
         };
     }
 
@@ -59,7 +59,7 @@ public final class ContainerDecoder implements PictureDecoder {
                 case WEBP -> webp(file, atLeast);
                 case HEIC, AVIF -> still(file, atLeast);
                 case MP4, MOV, THREE_GP -> FilmFrames.poster(file).picture();
-                case JPEG, PNG, TIFF -> throw new IllegalArgumentException(type + " is read by others");
+                default -> throw new IllegalArgumentException(type + " is read by others");
             };
         } catch (IOException | RuntimeException e) {
             throw new PictureUnreadable(file, "its picture data is damaged, or of a kind that cannot be shown", e);

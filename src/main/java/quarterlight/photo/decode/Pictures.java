@@ -16,6 +16,7 @@ import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.header.JpegHeader;
 import quarterlight.photo.header.Orientation;
 import quarterlight.photo.header.Preview;
+import quarterlight.photo.paper.PaperFile;
 import quarterlight.photo.pixels.JpegWriter;
 import quarterlight.photo.pixels.PictureBounds;
 import quarterlight.photo.pixels.RgbPixels;
@@ -40,10 +41,13 @@ public final class Pictures {
     /** With all decoders that this computer has. */
     public static Pictures usual() {
         PictureDecoder platform = new ImageIoDecoder(PictureBounds.USUAL);
+        PictureDecoder jpeg = new ScaledJpegDecoder(PictureBounds.USUAL, platform);
         return new Pictures(List.of(
-                new ScaledJpegDecoder(PictureBounds.USUAL, platform),
+                jpeg,
                 platform,
-                new ContainerDecoder(PictureBounds.USUAL)));
+                new ContainerDecoder(PictureBounds.USUAL),
+                new EmbeddedDecoder(jpeg),
+                new PaperDecoder()));
     }
 
     /** Loads what the first picture needs; may be called beside other work, so that the first need not wait. */
@@ -79,6 +83,17 @@ public final class Pictures {
             return Orientation.of(turnedAlready ? 1 : orientation).turned(plain(fitted(stored, atMost)));
         } catch (RuntimeException e) {
             throw new PictureUnreadable(file, "its colors are of a kind that cannot be shown", e);
+        }
+    }
+
+    /**
+     * A page of a paper, its long side at most {@code longSide} pixels.
+     *
+     * @param number from 1
+     */
+    public static BufferedImage page(Path file, int number, int longSide) throws PictureUnreadable {
+        try (PaperFile paper = PaperFile.open(file)) {
+            return plain(fitted(paper.page(number, longSide), longSide));
         }
     }
 

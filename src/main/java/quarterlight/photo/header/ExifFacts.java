@@ -1,13 +1,11 @@
 package quarterlight.photo.header;
 
-import com.drew.lang.ByteArrayReader;
 import com.drew.lang.GeoLocation;
 import com.drew.lang.Rational;
 import com.drew.metadata.Directory;
 import com.drew.metadata.Metadata;
 import com.drew.metadata.exif.ExifDirectoryBase;
 import com.drew.metadata.exif.ExifIFD0Directory;
-import com.drew.metadata.exif.ExifReader;
 import com.drew.metadata.exif.ExifSubIFDDirectory;
 import com.drew.metadata.exif.ExifThumbnailDirectory;
 import com.drew.metadata.exif.GpsDirectory;
@@ -50,13 +48,7 @@ public record ExifFacts(
     static ExifFacts of(List<byte[]> blocks, Instant now) {
         Metadata metadata = new Metadata();
         List<String> notes = new ArrayList<>();
-        for (byte[] block : blocks) {
-            try {
-                new ExifReader().extract(new ByteArrayReader(block), metadata);
-            } catch (RuntimeException | StackOverflowError e) {
-                notes.add("Part of the Exif data is damaged and was not read.");
-            }
-        }
+        RawExif.ofBlocks(blocks, metadata, notes);
         return of(metadata, blocks, notes, now);
     }
 
@@ -93,7 +85,8 @@ public record ExifFacts(
     }
 
     /** The time with the flag that it is suspect, and a note why. */
-    static CaptureTime believed(CaptureTime time, List<String> notes, Instant now) {
+    /** Flags a time that cannot be, and says so. */
+    public static CaptureTime believed(CaptureTime time, List<String> notes, Instant now) {
         Optional<String> doubt = Plausibility.doubt(time.time(), time.offset(), now);
         doubt.ifPresent(notes::add);
         return new CaptureTime(time.time(), time.fraction(), time.offset(), time.source(), doubt.isPresent());

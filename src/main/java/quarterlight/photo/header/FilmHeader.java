@@ -2,11 +2,13 @@ package quarterlight.photo.header;
 
 import java.io.IOException;
 import java.time.LocalDateTime;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import quarterlight.photo.header.Boxes.Box;
 
 /**
@@ -18,13 +20,24 @@ import quarterlight.photo.header.Boxes.Box;
  * @param width pixels as shown, with the container's own turning applied
  * @param height pixels as shown
  * @param keys named texts
+ * @param soundOnly whether it has a track of sound and none of pictures
  */
 public record FilmHeader(
-        Optional<LocalDateTime> created, OptionalDouble seconds, OptionalInt width, OptionalInt height, FilmKeys keys) {
+        Optional<LocalDateTime> created,
+        OptionalDouble seconds,
+        OptionalInt width,
+        OptionalInt height,
+        FilmKeys keys,
+        boolean soundOnly) {
     private static final LocalDateTime EPOCH = LocalDateTime.of(1904, 1, 1, 0, 0);
     private static final long LAST_SECOND = 1L << 34;
     static final FilmHeader UNREADABLE = new FilmHeader(
-            Optional.empty(), OptionalDouble.empty(), OptionalInt.empty(), OptionalInt.empty(), new FilmKeys(Map.of()));
+            Optional.empty(),
+            OptionalDouble.empty(),
+            OptionalInt.empty(),
+            OptionalInt.empty(),
+            new FilmKeys(Map.of()),
+            false);
 
     static FilmHeader read(ByteView file) throws IOException {
         Optional<Box> moov = Boxes.first(Boxes.between(file, 0, file.length()), "moov");
@@ -57,7 +70,25 @@ public record FilmHeader(
                 }
             }
         }
-        return new FilmHeader(created, seconds, OptionalInt.empty(), OptionalInt.empty(), keys);
+        Set<String> tracks = tracks(file, parts);
+        boolean soundOnly = tracks.contains("soun") && !tracks.contains("vide");
+        return new FilmHeader(created, seconds, OptionalInt.empty(), OptionalInt.empty(), keys, soundOnly);
+    }
+
+    /** What the tracks hold, by the four letters of their handlers (ISO/IEC 14496-12 section 8.4.3). */
+    private static Set<String> tracks(ByteView file, List<Box> parts) throws IOException {
+        Set<String> kinds = new HashSet<>();
+        for (Box track : parts) {
+            if (track.type().equals("trak")) {
+                Optional<Box> media = Boxes.first(Boxes.within(file, track), "mdia");
+                Optional<Box> handler =
+                        media.isPresent() ? Boxes.first(Boxes.within(file, media.get()), "hdlr") : Optional.empty();
+                if (handler.isPresent()) {
+                    kinds.add(file.fourLetters(handler.get().start() + 8));
+                }
+            }
+        }
+        return kinds;
     }
 
     static Optional<LocalDateTime> time(long since1904) {
@@ -79,6 +110,7 @@ public record FilmHeader(
                 seconds,
                 OptionalInt.of(sideways ? height : width),
                 OptionalInt.of(sideways ? width : height),
-                keys);
+                keys,
+                false);
     }
 }

@@ -7,6 +7,7 @@ import com.drew.metadata.exif.ExifIFD0Directory;
 import com.drew.metadata.exif.ExifReader;
 import java.io.EOFException;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.RandomAccessFile;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -19,6 +20,7 @@ import java.util.OptionalInt;
 import quarterlight.photo.MediaType;
 import quarterlight.visit.CaptureSource;
 import quarterlight.visit.CaptureTime;
+import quarterlight.visit.MediaKind;
 
 /**
  * Reads what photos and films say of themselves: capture time, camera, place, size, orientation. Damage is a note, not a failure.
@@ -41,7 +43,10 @@ public final class MetadataReader {
             case PNG -> container(file, type, PngHeader::read);
             case WEBP -> container(file, type, WebpHeader::read);
             case HEIC, AVIF -> container(file, type, HeifHeader::read);
-            case MP4, MOV, THREE_GP -> film(file, type);
+            case CR3, RAF, X3F -> raw(file, type);
+            case MP4, MOV, THREE_GP, M4A, THREE_GP_SOUND -> film(file, type);
+            case PDF, MP3, WAV, OGG, AMR, VTT, SRT, XMP ->
+                throw new IllegalArgumentException(type + " is read by others");
         };
     }
 
@@ -68,6 +73,41 @@ public final class MetadataReader {
             notes.add("The " + type.word() + " data is damaged; the file is kept, but it cannot be shown.");
         }
         return picture(type, exif, header.width(), header.height(), notes);
+    }
+
+    /** A camera's own format is shown by the JPEG in it, so that one's size counts. */
+    private FileFacts raw(Path file, MediaType type) throws IOException {
+        List<String> notes = new ArrayList<>();
+        Optional<JpegHeader> shown = Optional.empty();
+        Metadata metadata = new Metadata();
+        List<byte[]> blocks = List.of();
+        try (ByteView view = ByteView.open(file)) {
+            Optional<EmbeddedPicture> found = EmbeddedPicture.of(view, type);
+            if (found.isPresent()) {
+                try (InputStream in = found.get().open(file)) {
+                    shown = Optional.of(JpegHeader.read(in));
+                }
+            }
+            if (type == MediaType.CR3) {
+                RawExif.ofCr3(view, metadata, notes);
+            } else {
+                blocks = shown.map(JpegHeader::exif).orElse(List.of());
+                RawExif.ofBlocks(blocks, metadata, notes);
+            }
+        }
+        ExifFacts exif = ExifFacts.of(metadata, blocks, notes, clock.instant());
+        List<String> all = new ArrayList<>(exif.notes());
+        if (shown.flatMap(header -> header.width().isPresent() ? Optional.of(header) : Optional.empty())
+                .isEmpty()) {
+            all.add("The " + type.word()
+                    + " data is damaged, or holds no picture; the file is kept, but it cannot be shown.");
+        }
+        return picture(
+                type,
+                exif,
+                shown.map(JpegHeader::width).orElse(OptionalInt.empty()),
+                shown.map(JpegHeader::height).orElse(OptionalInt.empty()),
+                all);
     }
 
     /** A TIFF file is one Exif structure with the picture in it. */
@@ -104,10 +144,10 @@ public final class MetadataReader {
                 .map(utc -> new CaptureTime(utc, "", Optional.of(ZoneOffset.UTC), CaptureSource.FILM, false))
                 .map(time -> ExifFacts.believed(time, notes, clock.instant()));
         if (header.equals(FilmHeader.UNREADABLE)) {
-            notes.add("The film's container is damaged or incomplete; the file is kept.");
+            notes.add("The " + type.kind().word() + "'s container is damaged or incomplete; the file is kept.");
         }
         return new FileFacts(
-                type,
+                header.soundOnly() && type.kind() == MediaKind.FILM ? soundOf(type) : type,
                 captured,
                 Optional.empty(),
                 header.keys().position(),
@@ -119,6 +159,11 @@ public final class MetadataReader {
                 notes,
                 Optional.empty(),
                 header.keys().contentId());
+    }
+
+    /** Phones record memos into containers of films. */
+    private static MediaType soundOf(MediaType film) {
+        return film == MediaType.THREE_GP ? MediaType.THREE_GP_SOUND : MediaType.M4A;
     }
 
     /** A header's reading, or the given value if the file's data breaks off; failures of the disk are passed on. */

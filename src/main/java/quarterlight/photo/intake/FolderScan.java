@@ -19,19 +19,28 @@ import quarterlight.photo.Refusal;
 import quarterlight.task.Progress;
 
 /**
- * What lies in folders, told apart by content: photos and films, other files, and what cannot be read.
+ * What lies in folders, told apart by content: photos, films, papers and sounds, what lies beside them, other files, and what cannot be read.
  * <p>Folders are walked in the order given, each in the order of its names; a folder reached twice (by a link that loops, or named twice)
  * is walked once. Hidden files and folders (a name that begins with a dot) are not photos.
  *
- * @param media photos and films, each with its format
- * @param notPhotos documents, sidecar files, hidden files
+ * @param media photos, films, papers and sounds, each with its format; behind them words and sidecars that lie beside one
+ * @param notPhotos other files, hidden files
  * @param refused files and folders that cannot be taken in, with the reason
  */
 public record FolderScan(List<Found> media, List<Path> notPhotos, List<Refusal> refused) {
     private static final int DEEPEST = 200;
 
-    /** A photo or film in a folder. */
-    public record Found(Path file, MediaType type) {}
+    /**
+     * A photo, film, paper or sound in a folder, or what lies beside one.
+     *
+     * @param beside what words or a sidecar are about
+     */
+    public record Found(Path file, MediaType type, Optional<Path> beside) {
+        /** What stands for itself. */
+        public Found(Path file, MediaType type) {
+            this(file, type, Optional.empty());
+        }
+    }
 
     public FolderScan {
         media = List.copyOf(media);
@@ -52,6 +61,7 @@ public record FolderScan(List<Found> media, List<Path> notPhotos, List<Refusal> 
     public static FolderScan of(List<Path> folders, Optional<Path> spared, Progress progress) {
         Walk walk = new Walk(progress, spared.map(FolderScan::real));
         folders.forEach(folder -> walk.visit(folder, 0, true));
+        walk.tie();
         return new FolderScan(walk.media, walk.notPhotos, walk.refused);
     }
 
@@ -67,6 +77,7 @@ public record FolderScan(List<Found> media, List<Path> notPhotos, List<Refusal> 
         private final List<Found> media = new ArrayList<>();
         private final List<Path> notPhotos = new ArrayList<>();
         private final List<Refusal> refused = new ArrayList<>();
+        private final List<Found> lying = new ArrayList<>();
         private final Set<Path> seen = new HashSet<>();
         private final Progress progress;
         private final Optional<Path> spared;
@@ -119,6 +130,10 @@ public record FolderScan(List<Found> media, List<Path> notPhotos, List<Refusal> 
         private void classify(Path file) {
             String name = file.getFileName().toString();
             Optional<MediaType> claimed = MediaType.claimedBy(name);
+            if (claimed.filter(Companionship::isBeside).isPresent()) {
+                lying.add(new Found(file, claimed.get()));
+                return;
+            }
             byte[] head;
             try (InputStream in = Files.newInputStream(file)) {
                 head = in.readNBytes(MediaType.HEAD_BYTES);
@@ -137,9 +152,25 @@ public record FolderScan(List<Found> media, List<Path> notPhotos, List<Refusal> 
                         file,
                         head.length == 0
                                 ? "the file is empty"
-                                : "named as " + claimed.get().word() + ", but its content is no photo or film"));
+                                : "named as " + claimed.get().word() + ", but its content is no "
+                                        + (claimed.get().kind().isCameras()
+                                                ? "photo or film"
+                                                : claimed.get().kind().word())));
             } else {
                 notPhotos.add(file);
+            }
+        }
+
+        /** Words and sidecars join what they lie beside; those that lie alone are left alone. */
+        void tie() {
+            Companionship companionship = new Companionship(media);
+            for (Found found : lying) {
+                Optional<Path> beside = companionship.of(found);
+                if (beside.isPresent()) {
+                    media.add(new Found(found.file(), found.type(), beside));
+                } else {
+                    notPhotos.add(found.file());
+                }
             }
         }
 

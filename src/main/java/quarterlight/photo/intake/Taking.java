@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import quarterlight.photo.originals.Digests;
 import quarterlight.photo.originals.OriginalNotKept;
 import quarterlight.photo.originals.OriginalsFolder;
 import quarterlight.photo.originals.OriginalsUnwritable;
@@ -16,6 +17,7 @@ import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.photo.worker.Looked;
 import quarterlight.photo.worker.WorkerLost;
 import quarterlight.visit.PhotoFile;
+import quarterlight.visit.Sha256;
 
 /** Takes one file in: a proven copy in the originals, what it says of itself, a thumbnail and its sharpness. Safe for several threads. */
 public final class Taking {
@@ -44,10 +46,12 @@ public final class Taking {
     public static final class Seen {
         private final OriginalsFolder.Copy copy;
         private final Looked looked;
+        private final Optional<Sha256> beside;
 
-        private Seen(OriginalsFolder.Copy copy, Looked looked) {
+        private Seen(OriginalsFolder.Copy copy, Looked looked, Optional<Sha256> beside) {
             this.copy = copy;
             this.looked = looked;
+            this.beside = beside;
         }
     }
 
@@ -63,7 +67,8 @@ public final class Taking {
         OriginalsFolder.Copy copy = originals.copy(found.file());
         boolean seen = false;
         try {
-            Seen result = new Seen(copy, workers.look(copy.file(), found.type(), clock.instant()));
+            Seen result =
+                    new Seen(copy, workers.look(copy.file(), found.type(), clock.instant()), digest(found.beside()));
             seen = true;
             return result;
         } catch (IOException e) {
@@ -72,6 +77,15 @@ public final class Taking {
             if (!seen) {
                 originals.discard(copy);
             }
+        }
+    }
+
+    /** Of the file that this one lies beside; empty if that cannot be read, and then it is refused by itself. */
+    private static Optional<Sha256> digest(Optional<Path> file) {
+        try {
+            return file.isPresent() ? Optional.of(Digests.of(file.get())) : Optional.empty();
+        } catch (IOException e) {
+            return Optional.empty();
         }
     }
 
@@ -85,6 +99,7 @@ public final class Taking {
                     "Its name holds letters that this computer's setting for file names does not know; they are lost.");
         }
         return new Taken(
-                seen.looked.facts().asPhotoFile(original, seen.looked.sharpness(), notes), seen.looked.thumbnail());
+                seen.looked.facts().asPhotoFile(original, seen.looked.sharpness(), notes, seen.beside),
+                seen.looked.thumbnail());
     }
 }

@@ -121,6 +121,19 @@ public final class DecodingWorkers implements AutoCloseable {
                 DecodingWorkers::frame);
     }
 
+    /** See {@link quarterlight.photo.decode.Pictures#page}. */
+    public BufferedImage page(Path paper, int number, int longSide) throws PictureUnreadable {
+        return shown(
+                paper,
+                out -> {
+                    Wire.kind(out, RequestKind.PAGE);
+                    Wire.text(out, paper.toAbsolutePath().toString());
+                    out.writeInt(number);
+                    out.writeInt(longSide);
+                },
+                (in, pixels) -> PixelFile.read(pixels, in.readInt(), in.readInt()));
+    }
+
     private static FilmFrame frame(DataInputStream in, Path pixels) throws IOException {
         double begins = in.readDouble();
         double duration = in.readDouble();

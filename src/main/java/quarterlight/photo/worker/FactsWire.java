@@ -16,7 +16,9 @@ import quarterlight.photo.header.Preview;
 import quarterlight.visit.CameraId;
 import quarterlight.visit.CaptureSource;
 import quarterlight.visit.CaptureTime;
+import quarterlight.visit.MediaFacts;
 import quarterlight.visit.Position;
+import quarterlight.visit.SidecarWords;
 
 /** Facts of files as bytes, in the order of their components. What comes back passes the same checks as facts that were read here. */
 final class FactsWire {
@@ -41,6 +43,8 @@ final class FactsWire {
         Wire.texts(out, facts.notes());
         Wire.optional(out, facts.preview().map(Preview::jpeg), Wire::bytes);
         Wire.optional(out, facts.contentId(), Wire::text);
+        Wire.optional(out, boxed(facts.more().pages()), DataOutputStream::writeInt);
+        Wire.optional(out, facts.more().said(), FactsWire::writeWords);
     }
 
     static FileFacts read(DataInputStream in) throws IOException {
@@ -56,6 +60,8 @@ final class FactsWire {
         List<String> notes = new ArrayList<>(Wire.texts(in));
         Optional<Preview> preview = Wire.optional(in, from -> new Preview(Wire.bytes(from)));
         Optional<String> contentId = Wire.optional(in, Wire::text);
+        OptionalInt pages = unboxed(Wire.optional(in, DataInputStream::readInt));
+        Optional<SidecarWords> said = Wire.optional(in, FactsWire::readWords);
         return new FileFacts(
                 type,
                 captured,
@@ -68,7 +74,23 @@ final class FactsWire {
                 seconds.isPresent() ? OptionalDouble.of(seconds.get()) : OptionalDouble.empty(),
                 notes,
                 preview,
-                contentId);
+                contentId,
+                new MediaFacts(pages, Optional.empty(), said));
+    }
+
+    private static void writeWords(DataOutputStream out, SidecarWords said) throws IOException {
+        Wire.optional(out, said.caption(), Wire::text);
+        Wire.texts(out, said.keywords());
+        Wire.optional(out, boxed(said.rating()), DataOutputStream::writeInt);
+        Wire.optional(out, boxed(said.orientation()), DataOutputStream::writeInt);
+    }
+
+    private static SidecarWords readWords(DataInputStream in) throws IOException {
+        return new SidecarWords(
+                Wire.optional(in, Wire::text),
+                Wire.texts(in),
+                unboxed(Wire.optional(in, DataInputStream::readInt)),
+                unboxed(Wire.optional(in, DataInputStream::readInt)));
     }
 
     private static void writeTime(DataOutputStream out, CaptureTime time) throws IOException {

@@ -2,7 +2,7 @@ package quarterlight.photo.worker;
 
 /** What a worker can be asked, a kind for each medium and each wish. */
 enum RequestKind {
-    /** All that intake wants of a photo or film: what it says of itself, its sharpness and its thumbnail. */
+    /** All that intake wants of a file: what it says of itself, its sharpness and its thumbnail. */
     LOOK,
     /** What a file says of itself. */
     FACTS,
@@ -11,5 +11,7 @@ enum RequestKind {
     /** The pixels of the small picture that a camera put into a file. */
     PREVIEW,
     /** The pixels of one frame of a film. */
-    FRAME
+    FRAME,
+    /** The pixels of one page of a paper. */
+    PAGE
 }

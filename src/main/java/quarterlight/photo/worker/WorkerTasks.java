@@ -17,14 +17,18 @@ import java.util.OptionalDouble;
 import quarterlight.capture.Sharpness;
 import quarterlight.photo.MediaType;
 import quarterlight.photo.PictureUnreadable;
+import quarterlight.photo.beside.SidecarFile;
+import quarterlight.photo.beside.SoundFile;
 import quarterlight.photo.decode.Pictures;
 import quarterlight.photo.film.FilmFrame;
 import quarterlight.photo.film.FilmFrames;
 import quarterlight.photo.header.FileFacts;
 import quarterlight.photo.header.MetadataReader;
 import quarterlight.photo.header.Preview;
+import quarterlight.photo.paper.PaperFile;
 import quarterlight.photo.pixels.PictureMeasures;
 import quarterlight.photo.pixels.Thumbnail;
+import quarterlight.visit.MediaFacts;
 import quarterlight.visit.MediaKind;
 
 /** What a worker does for each kind of request. One thread. */
@@ -77,6 +81,7 @@ final class WorkerTasks {
                 case PICTURE -> pixels(out, pictures.upright(file(in), type(in), in.readInt(), in.readInt()));
                 case PREVIEW -> pixels(out, pictures.upright(new Preview(Wire.bytes(in)), in.readInt()));
                 case FRAME -> frame(in, out);
+                case PAGE -> pixels(out, Pictures.page(file(in), in.readInt(), in.readInt()));
             }
         }
         return bytes.toByteArray();
@@ -92,7 +97,13 @@ final class WorkerTasks {
 
     private static FileFacts facts(Path file, MediaType type, DataInputStream in) throws IOException {
         Instant now = Wire.instant(in);
-        return new MetadataReader(Clock.fixed(now, ZoneOffset.UTC)).read(file, type);
+        return switch (type) {
+            case PDF -> PaperFile.facts(file);
+            case MP3, WAV, OGG, AMR -> SoundFile.facts(file, type, now);
+            case XMP -> SidecarFile.facts(file);
+            case VTT, SRT -> FileFacts.of(type, MediaFacts.NONE, List.of());
+            default -> new MetadataReader(Clock.fixed(now, ZoneOffset.UTC)).read(file, type);
+        };
     }
 
     private void look(DataInputStream in, DataOutputStream out) throws IOException {
@@ -105,17 +116,20 @@ final class WorkerTasks {
     }
 
     private Looked looked(Path file, FileFacts facts) {
+        if (!facts.type().kind().isShown()) {
+            return new Looked(facts, OptionalDouble.empty(), List.of(), Optional.empty());
+        }
         try {
             BufferedImage picture =
                     pictures.uprightRoughly(file, facts.type(), facts.orientation(), Sharpness.LONG_SIDE);
-            OptionalDouble sharpness = facts.type().kind() == MediaKind.FILM
-                    ? OptionalDouble.empty()
-                    : OptionalDouble.of(PictureMeasures.sharpness(picture));
+            OptionalDouble sharpness = facts.type().kind() == MediaKind.PHOTO
+                    ? OptionalDouble.of(PictureMeasures.sharpness(picture))
+                    : OptionalDouble.empty();
             BufferedImage small = Pictures.fitted(picture, Pictures.THUMBNAIL);
             return new Looked(facts, sharpness, List.of(), Optional.of(Thumbnail.of(small)));
         } catch (PictureUnreadable e) {
             List<String> notes = new ArrayList<>();
-            if (facts.notes().stream().noneMatch(note -> note.contains("cannot be shown"))) {
+            if (facts.notes().stream().noneMatch(note -> note.contains("be shown"))) {
                 notes.add("The file is kept, but not shown: " + e.reason() + ".");
             }
             return new Looked(facts, OptionalDouble.empty(), notes, previewOf(facts));

@@ -30,7 +30,8 @@ public final class PhotoTable {
             "photo",
             "name, stored, sha256, bytes, kind, type, captured_time, captured_fraction, captured_offset,"
                     + " captured_source, captured_suspect, gps_utc, latitude_deg, longitude_deg, camera, width_px,"
-                    + " height_px, orientation, film_s, sharpness, content_id",
+                    + " height_px, orientation, film_s, sharpness, content_id, pages, beside, caption, keywords, rating,"
+                    + " turned",
             PhotoTable::write,
             row -> read(row, List.of()));
 
@@ -95,7 +96,8 @@ public final class PhotoTable {
             """
             SELECT id, name, stored, sha256, bytes, kind, type, captured_time, captured_fraction, captured_offset,
                    captured_source, captured_suspect, gps_utc, latitude_deg, longitude_deg, camera, width_px,
-                   height_px, orientation, film_s, sharpness, content_id, set_aside
+                   height_px, orientation, film_s, sharpness, content_id, pages, beside, caption, keywords, rating,
+                   turned, set_aside
             FROM photo ORDER BY id
             """;
 
@@ -165,7 +167,7 @@ public final class PhotoTable {
                 .word(file.kind())
                 .text(file.type());
         captured(cells, file.captured());
-        return cells.textOf(file.gpsUtc())
+        cells.textOf(file.gpsUtc())
                 .real(file.position().map(p -> OptionalDouble.of(p.latitude())).orElseGet(OptionalDouble::empty))
                 .real(file.position().map(p -> OptionalDouble.of(p.longitude())).orElseGet(OptionalDouble::empty))
                 .textOf(file.camera())
@@ -175,6 +177,7 @@ public final class PhotoTable {
                 .real(file.seconds())
                 .real(file.sharpness())
                 .textOf(file.contentId());
+        return MediaCells.write(cells, file.more());
     }
 
     private static void captured(Cells cells, Optional<CaptureTime> captured) {
@@ -205,7 +208,8 @@ public final class PhotoTable {
                 row.someReal("film_s"),
                 row.someReal("sharpness"),
                 notes,
-                row.someText("content_id"));
+                row.someText("content_id"),
+                MediaCells.read(row));
     }
 
     private static Optional<CaptureTime> captured(Row row) throws SQLException {

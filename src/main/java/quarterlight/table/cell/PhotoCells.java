@@ -38,7 +38,10 @@ final class PhotoCells {
     Optional<Photo> still(String column) throws CellRefused {
         Optional<Photo> photo = one(column);
         if (photo.isPresent() && photo.get().file().kind() != MediaKind.PHOTO) {
-            throw new CellRefused(column, photo.get().file().name() + " is a film; an outline is drawn on a photo");
+            throw new CellRefused(
+                    column,
+                    photo.get().file().name() + " is a "
+                            + photo.get().file().kind().word() + "; an outline is drawn on a photo");
         }
         return photo;
     }
@@ -85,9 +88,9 @@ final class PhotoCells {
     }
 
     /**
-     * Seconds into the film that the row names first.
+     * Seconds into the film or sound that the row names first, or a page of the paper.
      *
-     * @throws CellRefused if there is a moment and no film, or a moment beyond the film's end
+     * @throws CellRefused if there is a moment and nothing that has one, or a moment beyond its end, or no page of the paper
      */
     Optional<Double> moment(String column) throws CellRefused {
         Optional<Double> at = cells.amount(column);
@@ -99,16 +102,31 @@ final class PhotoCells {
                 .orElseThrow(() -> new CellRefused(
                         column, "a moment is given and no film; name the film under photo, or leave at empty"));
         String name = film.file().name();
-        if (film.file().kind() == MediaKind.PHOTO) {
-            throw new CellRefused(column, name + " is a photo and has no moments; leave at empty");
+        MediaKind kind = film.file().kind();
+        OptionalDouble length = film.file().extent();
+        if (kind == MediaKind.PAPER) {
+            return page(column, at.get(), length, name);
         }
-        OptionalDouble length = film.file().seconds();
+        if (!kind.hasMoments()) {
+            throw new CellRefused(column, name + " is a " + kind.word() + " and has no moments; leave at empty");
+        }
         if (length.isPresent() && at.get() > length.getAsDouble()) {
             throw new CellRefused(
                     column,
-                    "the film " + name + " is " + NumberText.of(length.getAsDouble())
+                    "the " + kind.word() + " " + name + " is " + NumberText.of(length.getAsDouble())
                             + " s long; give a moment within it");
         }
         return at;
+    }
+
+    private static Optional<Double> page(String column, double page, OptionalDouble pages, String name)
+            throws CellRefused {
+        if (page < 1 || page != Math.rint(page) || page > pages.orElse(Double.MAX_VALUE)) {
+            throw new CellRefused(
+                    column,
+                    "the paper " + name + " has no page " + NumberText.of(page) + "; give a whole number from 1"
+                            + (pages.isPresent() ? " to " + NumberText.of(pages.getAsDouble()) : ""));
+        }
+        return Optional.of(page);
     }
 }

@@ -23,6 +23,7 @@ import quarterlight.photo.worker.OriginalPictures;
 import quarterlight.store.ThumbnailStore;
 import quarterlight.store.VisitFolder;
 import quarterlight.task.Threads;
+import quarterlight.visit.MediaKind;
 import quarterlight.visit.PhotoFile;
 import quarterlight.visit.Sha256;
 
@@ -71,7 +72,11 @@ public final class PhotoImages {
     /** The thumbnail if it is at hand; else it is fetched, and {@link #onReady} is told when it is there. */
     public Optional<BufferedImage> thumbnail(PhotoFile photo) {
         Optional<BufferedImage> kept = Optional.ofNullable(memory.get(photo.sha256()));
-        if (kept.isEmpty() && !closed && !cannot.contains(photo.sha256()) && asked.add(photo.sha256())) {
+        if (kept.isEmpty()
+                && photo.kind().isShown()
+                && !closed
+                && !cannot.contains(photo.sha256())
+                && asked.add(photo.sha256())) {
             workers.execute(new Fetch(photo));
             forgetOldest();
         }
@@ -126,9 +131,17 @@ public final class PhotoImages {
         return decoding;
     }
 
-    /** A frame of a film; waits for it, so it is never asked for on the event thread. */
+    /** A frame of a film, or the page of a paper whose number is given in place of seconds; waits for it, so it is never asked for on the event thread. */
     public FilmFrame frame(PhotoFile film, double seconds) throws PictureUnreadable {
-        return originals.frame(film, seconds);
+        return film.kind() == MediaKind.PAPER ? page(film, seconds) : originals.frame(film, seconds);
+    }
+
+    /** A page counts as a frame that is shown for a second. */
+    private FilmFrame page(PhotoFile paper, double number) throws PictureUnreadable {
+        int pages = paper.more().pages().orElse(1);
+        int page = (int) Math.max(1, Math.min(pages, Math.floor(number)));
+        BufferedImage picture = originals.page(paper, page, Pictures.SCREEN);
+        return new FilmFrame(picture, page, 1, page == pages);
     }
 
     public Listeners.Registration onReady(Runnable listener) {

@@ -93,7 +93,7 @@ final class HintWork {
     }
 
     private Optional<Measured> measured(PhotoFile photo) {
-        if (photo.kind() == MediaKind.FILM) {
+        if (photo.kind() != MediaKind.PHOTO) {
             return Optional.empty();
         }
         Optional<BufferedImage> picture = images.thumbnailNow(photo);

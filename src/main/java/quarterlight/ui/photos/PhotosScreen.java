@@ -99,7 +99,7 @@ public final class PhotosScreen implements StationScreen {
         this.state = Command.of(texts, "film.do.state", this::state).key("F4");
         this.keepFrame =
                 Command.of(texts, "film.do.keep-frame", this::keepFrame).menuKey("E");
-        this.large = new LargeView(texts, model, this::askLine, List.of(state, keepFrame));
+        this.large = new LargeView(texts, model, this::askLine, List.of(state), List.of(keepFrame));
         this.pinBox = new PinBox(parts, model, work, sheet::requestFocusInWindow);
         this.pinTable = new PinTable(parts, model, work);
         this.suggestions = new SuggestionWork(parts, model::suggestions);
@@ -168,6 +168,7 @@ public final class PhotosScreen implements StationScreen {
                 .with("photos.do.aside", "DELETE", this::setAsideOrRemoveNote)
                 .with("photos.do.leave", "ESCAPE", this::leaveDrawing)
                 .with("photos.do.back", "shift DELETE", work::takeBack)
+                .withMenuKey("photos.do.release", "B", () -> large.release().toggle())
                 .with("photos.do.zoom-in", "typed +", () -> large.canvas().zoom(1.25))
                 .with("photos.do.zoom-out", "typed -", () -> large.canvas().zoom(0.8))
                 .with("photos.do.whole", "typed 0", () -> large.canvas().toggleWhole())

@@ -19,7 +19,7 @@ final class PhotoSteps {
     /** The photos that are gone through: those of the selected zone if it has any, else all; in the order of time. */
     List<PhotoId> all() {
         List<PhotoId> all = visit.visit().photos().stream()
-                .filter(photo -> photo.setAside().isEmpty() && photo.file().kind() != MediaKind.FILM)
+                .filter(photo -> photo.setAside().isEmpty() && photo.file().kind() == MediaKind.PHOTO)
                 .sorted(Comparator.comparing(photo -> visit.times()
                         .of(photo.id())
                         .map(time -> time.local().toLocalDateTime())

@@ -187,8 +187,13 @@ final class RustActions {
     }
 
     private void begin(Photo photo, RustTool tool) {
-        if (photo.file().kind() == MediaKind.FILM) {
-            parts.problems().remark(parts.texts().get("trace.film", photo.file().name()));
+        if (photo.file().kind() != MediaKind.PHOTO) {
+            parts.problems()
+                    .remark(parts.texts()
+                            .get(
+                                    "trace.film",
+                                    photo.file().name(),
+                                    photo.file().kind().word()));
             return;
         }
         Optional<PhotoScale> scale = PhotoShapes.scale(visit.visit(), photo.id());

@@ -9,9 +9,10 @@ import quarterlight.car.ZoneId;
 import quarterlight.visit.CoverageWish;
 import quarterlight.visit.LeftOut;
 import quarterlight.visit.PhotoId;
+import quarterlight.visit.Released;
 import quarterlight.visit.VisitRecord;
 
-/** What the inspector wants of this visit: what it must bring, and what the report leaves out. */
+/** What the inspector wants of this visit: what it must bring, what the report leaves out, and what beside photos goes to the buyer. */
 final class ChoiceKinds {
     private ChoiceKinds() {}
 
@@ -48,6 +49,23 @@ final class ChoiceKinds {
                         "leave out %s",
                         "leave out %s",
                         "take %s back into the report"));
+    }
+
+    static RecordKind<Released> released() {
+        Field<Released, PhotoId> photo =
+                required("photo", Shape.PHOTO, Released::photo).storedAs("photo_id");
+        return RecordKind.of(
+                        "released",
+                        "released",
+                        VisitRecord::released,
+                        List.of(photo),
+                        in -> new Released(in.need(photo)))
+                .called("paper or memo released", "papers and memos released")
+                .named(new UndoNames<>(
+                        (row, photos) -> photos.apply(row.photo()),
+                        "release %s to the buyer",
+                        "release %s to the buyer",
+                        "hold %s back from the buyer"));
     }
 
     private static LeftOut leftOut(Optional<ZoneId> zone, Optional<PhotoId> photo) throws CellRefused {

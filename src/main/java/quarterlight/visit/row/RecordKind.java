@@ -18,6 +18,7 @@ import quarterlight.visit.PhotoNote;
 import quarterlight.visit.Pin;
 import quarterlight.visit.Reading;
 import quarterlight.visit.Recorded;
+import quarterlight.visit.Released;
 import quarterlight.visit.Sign;
 import quarterlight.visit.Statement;
 import quarterlight.visit.Trace;
@@ -46,6 +47,7 @@ public final class RecordKind<T> {
 
     public static final RecordKind<Claim> CLAIMS = SayKinds.claims();
     public static final RecordKind<OdometerFigure> ODOMETER = SayKinds.odometer();
+    public static final RecordKind<Released> RELEASED = ChoiceKinds.released();
 
     private final String word;
     private final String one;
@@ -142,7 +144,8 @@ public final class RecordKind<T> {
                 COVERAGE,
                 LEFT_OUT,
                 CLAIMS,
-                ODOMETER);
+                ODOMETER,
+                RELEASED);
     }
 
     /** The kind that a command calls by this word. */

@@ -44,7 +44,8 @@ class ReportChoicesTest {
                 visit.coverage(),
                 visit.leftOut(),
                 visit.claims(),
-                visit.odometer());
+                visit.odometer(),
+                visit.released());
     }
 
     private static String text(Path folder) throws IOException {

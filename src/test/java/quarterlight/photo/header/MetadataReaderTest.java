@@ -89,6 +89,9 @@ class MetadataReaderTest {
     @Test
     void aFileThatEndsAfterItsFirstBytesIsANote() throws IOException {
         for (MediaType type : MediaType.values()) {
+            if (!type.kind().isCameras()) {
+                continue;
+            }
             FileFacts facts = reader.read(written("x", new byte[] {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF}), type);
             assertThat(facts.captured()).isEmpty();
             assertThat(facts.notes().stream().collect(Collectors.joining()))

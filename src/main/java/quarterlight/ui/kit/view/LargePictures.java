@@ -81,7 +81,7 @@ final class LargePictures {
     }
 
     private void fetchScreen(PhotoFile photo) {
-        if (screens.containsKey(photo.sha256())) {
+        if (screens.containsKey(photo.sha256()) || !photo.kind().isShown()) {
             return;
         }
         images.large(

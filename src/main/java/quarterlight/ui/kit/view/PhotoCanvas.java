@@ -226,8 +226,10 @@ public final class PhotoCanvas extends DrawnComponent {
             Palette p = Look.palette();
             g.setColor(p.sheet());
             g.fillRect(0, 0, getWidth(), getHeight());
-            if (photo.isPresent()) {
+            if (photo.filter(one -> one.file().kind().isShown()).isPresent()) {
                 paintPhoto(g, p);
+            } else if (photo.isPresent()) {
+                MediaIcon.paint(g, p, texts, photo.get().file(), new Rectangle(getWidth(), getHeight()));
             }
             if (isFocusOwner()) {
                 g.setColor(p.accent());

@@ -2,6 +2,7 @@ package quarterlight.ui.photos.film;
 
 import java.awt.Graphics;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -27,6 +28,7 @@ public final class FilmBar extends JPanel {
     private final transient FilmDesk desk;
     private final JSlider slider = new Marked();
     private final JLabel time = new JLabel(" ");
+    private final transient List<JButton> ofFilms = new ArrayList<>();
     private transient List<Double> moments = List.of();
     private boolean filling;
 
@@ -49,30 +51,30 @@ public final class FilmBar extends JPanel {
         }
     }
 
-    /** @param actions what can be done with the moment, as buttons at the end */
-    public FilmBar(Texts texts, OpenVisit visit, FilmDesk desk, List<Command> actions) {
+    /**
+     * @param actions what can be done with the moment or page, as buttons at the end
+     * @param onlyOfFilms what can be done with a moment of a film alone
+     */
+    public FilmBar(Texts texts, OpenVisit visit, FilmDesk desk, List<Command> actions, List<Command> onlyOfFilms) {
         super(new MigLayout("insets 2 8 2 8, gap 2, hidemode 3, fillx", "[][][][][][grow,fill][]", "[26!][26!]"));
         this.texts = texts;
         this.visit = visit;
         this.desk = desk;
-        button("film.second-back", "\u2212" + "1\u2009s", () -> desk.skip(-1));
+        ofFilms.add(button("film.second-back", "\u2212" + "1\u2009s", () -> desk.skip(-1)));
         button("film.frame-back", "\u25c2", () -> desk.step(-1));
         button("film.frame-on", "\u25b8", () -> desk.step(1));
-        button("film.second-on", "+1\u2009s", () -> desk.skip(1));
+        ofFilms.add(button("film.second-on", "+1\u2009s", () -> desk.skip(1)));
         button("film.whole", texts.get("film.whole.short"), desk::whole);
         slider.setName("film-slider");
         slider.setOpaque(false);
         add(Look.named(slider, texts.get("film.slider")), "wmin 60, span 2, growx, wrap");
         time.setName("film-time");
         add(Look.secondary(time), "span 6, split 4, growx, wmin 0");
-        for (Command action : actions) {
-            JButton button = new JButton(action);
-            button.putClientProperty("JButton.buttonType", "toolBarButton");
-            add(button, "growx 0");
-        }
+        actions.forEach(this::button);
+        onlyOfFilms.forEach(action -> ofFilms.add(button(action)));
         slider.addChangeListener(e -> {
             if (!filling && desk.length().isPresent()) {
-                desk.go(desk.length().getAsDouble() * slider.getValue() / STEPS);
+                desk.go(Math.max(first(), desk.length().getAsDouble() * slider.getValue() / STEPS));
             }
         });
         desk.onChanged(this::refresh);
@@ -80,13 +82,21 @@ public final class FilmBar extends JPanel {
         refresh();
     }
 
-    private void button(String key, String face, Runnable work) {
+    private JButton button(Command action) {
+        JButton button = new JButton(action);
+        button.putClientProperty("JButton.buttonType", "toolBarButton");
+        add(button, "growx 0");
+        return button;
+    }
+
+    private JButton button(String key, String face, Runnable work) {
         JButton button = new JButton(face);
         button.setName(key);
         button.putClientProperty("JButton.buttonType", "toolBarButton");
         button.setToolTipText(texts.get(key));
         button.addActionListener(e -> work.run());
         add(Look.named(button, texts.get(key)), "wmin pref");
+        return button;
     }
 
     private void refresh() {
@@ -95,6 +105,7 @@ public final class FilmBar extends JPanel {
         if (film.isEmpty()) {
             return;
         }
+        ofFilms.forEach(button -> button.setVisible(film.get().isFilm()));
         moments = moments(film.get().id());
         filling = true;
         double length = desk.length().orElse(0);
@@ -107,6 +118,11 @@ public final class FilmBar extends JPanel {
         time.setText(words(film.get()));
         time.setToolTipText(desk.problem().isPresent() ? time.getText() : texts.get("film.tip"));
         repaint();
+    }
+
+    /** Moments begin at 0, pages at 1. */
+    private double first() {
+        return desk.film().filter(PhotoItem::isPaper).isPresent() ? 1 : 0;
     }
 
     private List<Double> moments(PhotoId film) {
@@ -126,6 +142,12 @@ public final class FilmBar extends JPanel {
             return texts.get("film.problem", desk.problem().get());
         }
         String length = desk.length().isPresent() ? clock(desk.length().getAsDouble()) : texts.get("film.no-length");
+        if (film.isPaper()) {
+            int pages = (int) desk.length().orElse(0);
+            return desk.frame().isEmpty()
+                    ? texts.get("paper.all", pages)
+                    : texts.get("paper.page", (int) desk.frame().get().seconds(), pages);
+        }
         if (desk.frame().isEmpty()) {
             return texts.get("film.all", length);
         }

@@ -16,7 +16,7 @@ import quarterlight.visit.PhotoFile;
 import quarterlight.visit.PhotoId;
 
 /**
- * The moment of the film in hand: stepped by frame and by second, decoded in the background. One frame is kept at a time; steps that come
+ * The moment of the film in hand, or the page of the paper: stepped by frame and by second, decoded in the background. One frame is kept at a time; steps that come
  * while one is decoded are put together. Event thread only.
  */
 public final class FilmDesk {
@@ -57,7 +57,7 @@ public final class FilmDesk {
 
     /** Takes another photo in hand; a film is shown as a whole until it is stepped. */
     public void show(Optional<PhotoItem> item) {
-        Optional<PhotoItem> next = item.filter(PhotoItem::isFilm);
+        Optional<PhotoItem> next = item.filter(PhotoItem::hasPlaces);
         boolean other = !next.map(PhotoItem::id).equals(film.map(PhotoItem::id));
         film = next;
         if (other) {
@@ -177,9 +177,9 @@ public final class FilmDesk {
         return problem;
     }
 
-    /** Length of the film in seconds. */
+    /** Length of the film in seconds, of a paper in pages. */
     public OptionalDouble length() {
-        return film.map(item -> item.photo().file().seconds()).orElse(OptionalDouble.empty());
+        return film.map(item -> item.photo().file().extent()).orElse(OptionalDouble.empty());
     }
 
     /** Told when another film or moment is shown. */

@@ -28,6 +28,7 @@ import quarterlight.ui.kit.WordChoice;
 import quarterlight.ui.kit.ZoneField;
 import quarterlight.visit.Basis;
 import quarterlight.visit.Facets;
+import quarterlight.visit.MediaKind;
 import quarterlight.visit.PhotoId;
 import quarterlight.visit.Severity;
 import quarterlight.visit.Statement;
@@ -89,6 +90,13 @@ public final class StatementSheet {
 
     private String about(PhotoId photo, OptionalDouble moment) {
         String name = visit.visit().photo(photo).map(one -> one.file().name()).orElse("");
+        boolean paper = visit.visit()
+                .photo(photo)
+                .filter(one -> one.file().kind() == MediaKind.PAPER)
+                .isPresent();
+        if (paper && moment.isPresent()) {
+            return texts.get("paper.about", name, (int) moment.getAsDouble());
+        }
         return moment.isPresent() ? texts.get("film.about", name, FilmBar.clock(moment.getAsDouble())) : name;
     }
 

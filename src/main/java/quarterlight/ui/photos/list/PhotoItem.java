@@ -74,12 +74,26 @@ public record PhotoItem(
 
     /** True for a photo that still wants a pin. */
     public boolean isOpen() {
-        return !isPinned() && !isAside() && !isComing();
+        return !isPinned() && !isAside() && !isComing() && !isHeldBack();
     }
 
     /** True while the file is being taken in. */
     public boolean isComing() {
         return Coming.isComing(id());
+    }
+
+    /** True for a film or a paper: it can be gone through by moments or pages. */
+    public boolean hasPlaces() {
+        return isFilm() || isPaper();
+    }
+
+    public boolean isPaper() {
+        return photo.file().kind() == MediaKind.PAPER;
+    }
+
+    /** True for what goes to the buyer only once it is released. */
+    public boolean isHeldBack() {
+        return photo.file().kind().isHeldBack();
     }
 
     public boolean isFilm() {

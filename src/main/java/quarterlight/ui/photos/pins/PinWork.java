@@ -69,7 +69,7 @@ public final class PinWork {
     /** The moment that is shown, for the film in hand. */
     private OptionalDouble moment(PhotoItem item) {
         boolean inHand = visit.selection().photo().equals(Optional.of(item.id()));
-        return inHand && item.isFilm() ? visit.selection().moment() : OptionalDouble.empty();
+        return inHand && item.hasPlaces() ? visit.selection().moment() : OptionalDouble.empty();
     }
 
     /** Ties a pin to another point, so perhaps to another zone. */

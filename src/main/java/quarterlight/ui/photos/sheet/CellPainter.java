@@ -18,8 +18,10 @@ import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Palette;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.view.MediaIcon;
 import quarterlight.ui.photos.list.PhotoHints;
 import quarterlight.ui.photos.list.PhotoItem;
+import quarterlight.visit.HeldBack;
 
 /** Paints one photo of the contact sheet: picture, time, where it is pinned, and what to look at twice. Event thread only. */
 final class CellPainter {
@@ -48,7 +50,11 @@ final class CellPainter {
         }
         g.setColor(p.sheet());
         g.fill(box);
-        picture(g, item, box);
+        if (item.photo().file().kind().isShown()) {
+            picture(g, item, box);
+        } else {
+            MediaIcon.paint(g, p, texts, item.photo().file(), box);
+        }
         if (item.isAside()) {
             aside(g, box, p);
         }
@@ -114,7 +120,9 @@ final class CellPainter {
                 .map(why -> texts.get("photos.cell.aside", why))
                 .orElseGet(
                         () -> open ? texts.get(item.isComing() ? "coming.cell" : "photos.cell.unpinned") : zones(item));
-        if (!open && !item.isAside()) {
+        if (!open && !item.isAside() && !item.isPinned()) {
+            g.drawString(shortened(item.name(), metrics, cell.width), cell.x, first + 15);
+        } else if (!open && !item.isAside()) {
             g.setColor(p.accent());
             dot(g, cell.x, first + 8, item.isStoring());
             g.setColor(p.ink());
@@ -142,6 +150,14 @@ final class CellPainter {
         List<String> marks = new ArrayList<>();
         if (item.isFilm()) {
             marks.add(texts.get("photos.mark.film"));
+        }
+        if (item.isPaper()) {
+            marks.add(texts.get(
+                    "photos.mark.paper", item.photo().file().more().pages().orElse(0)));
+        }
+        if (item.isHeldBack()) {
+            boolean held = HeldBack.of(visit.visit()).holds(item.id());
+            marks.add(texts.get(held ? "photos.mark.held" : "photos.mark.released"));
         }
         if (item.noted()) {
             marks.add(texts.get("photos.mark.noted"));

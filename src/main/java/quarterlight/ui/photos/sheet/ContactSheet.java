@@ -11,6 +11,7 @@ import java.awt.event.FocusListener;
 import java.awt.event.MouseEvent;
 import java.time.Duration;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -28,6 +29,8 @@ import quarterlight.ui.photos.list.PhotoItem;
 import quarterlight.ui.photos.list.PhotoList;
 import quarterlight.ui.photos.list.PhotosModel;
 import quarterlight.visit.PhotoId;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.Released;
 
 /** The photos of a visit as one sheet, painted cell by cell where it is seen; there is no component for a photo. Event thread only. */
 public final class ContactSheet extends DrawnComponent implements Scrollable {
@@ -40,6 +43,7 @@ public final class ContactSheet extends DrawnComponent implements Scrollable {
     private transient PhotoList list;
     private transient SheetGeometry geometry;
     private transient Optional<Rectangle> band = Optional.empty();
+    private transient List<Recorded<Released>> released = List.of();
     private transient Set<PhotoId> selectedBefore = Set.of();
     private transient Optional<PhotoId> hoveredBefore = Optional.empty();
     private int cell = USUAL_CELL;
@@ -73,6 +77,7 @@ public final class ContactSheet extends DrawnComponent implements Scrollable {
         };
         addFocusListener(focus);
         model.onList(this::listChanged);
+        model.visit().onVisit(this::visitChanged);
         model.onHints(this::repaint);
         model.visit().images().onReady(this::repaint);
         selection().onSelected(this::selectionChanged);
@@ -129,6 +134,15 @@ public final class ContactSheet extends DrawnComponent implements Scrollable {
         PhotoList before = list;
         list = model.shown();
         list.changes(before).ifPresentOrElse(places -> places.forEach(this::repaintCell), this::layOut);
+    }
+
+    /** What is released is told in the cells, and is no part of the items. */
+    private void visitChanged() {
+        List<Recorded<Released>> now = model.visit().visit().released();
+        if (!now.equals(released)) {
+            released = now;
+            repaint();
+        }
     }
 
     private void layOut() {

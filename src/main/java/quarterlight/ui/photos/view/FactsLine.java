@@ -8,10 +8,15 @@ import quarterlight.capture.CorrectedTime;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.view.MediaIcon;
 import quarterlight.ui.photos.list.PhotoHints;
 import quarterlight.ui.photos.list.PhotoItem;
 import quarterlight.visit.CaptureTime;
+import quarterlight.visit.MediaFacts;
+import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoFile;
+import quarterlight.visit.SidecarWords;
+import quarterlight.visit.VisitRecord;
 
 /** What is known of a photo, in two lines of words. Pure functions. */
 final class FactsLine {
@@ -21,6 +26,13 @@ final class FactsLine {
     static String file(Texts texts, PhotoItem item, PhotoHints hints) {
         PhotoFile file = item.photo().file();
         List<String> parts = new ArrayList<>();
+        if (item.isHeldBack()) {
+            parts.add(MediaIcon.words(texts, file));
+            parts.add(file.type());
+            file.more().pages().ifPresent(pages -> parts.add(texts.get("photos.mark.paper", pages)));
+            file.more().said().ifPresent(said -> parts.addAll(said(texts, said)));
+            return String.join("  \u00b7  ", parts);
+        }
         parts.add(file.camera().map(camera -> camera.value()).orElse(texts.get("photos.fact.no-camera")));
         if (file.width().isPresent() && file.height().isPresent()) {
             parts.add(texts.get(
@@ -35,6 +47,34 @@ final class FactsLine {
                     Format.number(hints.sharpness().median(), 0)));
         }
         return String.join("  \u00b7  ", parts);
+    }
+
+    /** What the sidecar of a photo says of it, or what words or a sidecar lie beside; nothing if there is neither. */
+    static List<String> beside(Texts texts, PhotoItem item, VisitRecord visit) {
+        PhotoFile file = item.photo().file();
+        List<String> parts = new ArrayList<>();
+        for (Photo other : visit.photos()) {
+            MediaFacts more = other.file().more();
+            if (more.beside().equals(Optional.of(file.sha256()))) {
+                parts.add(texts.get("photos.fact.with", other.file().name()));
+                more.said().ifPresent(said -> parts.addAll(said(texts, said)));
+            }
+            if (file.more().beside().equals(Optional.of(other.file().sha256()))) {
+                parts.add(texts.get("photos.fact.beside", other.file().name()));
+            }
+        }
+        return parts;
+    }
+
+    private static List<String> said(Texts texts, SidecarWords said) {
+        List<String> parts = new ArrayList<>();
+        said.caption().ifPresent(caption -> parts.add("\u201c" + caption + "\u201d"));
+        if (!said.keywords().isEmpty()) {
+            parts.add(String.join(", ", said.keywords()));
+        }
+        said.rating().ifPresent(stars -> parts.add(texts.get("photos.fact.rating", stars)));
+        said.orientation().ifPresent(way -> parts.add(texts.get("photos.fact.turned", way)));
+        return parts;
     }
 
     /** Time as corrected and as recorded, and whence its offset is known. */

@@ -30,6 +30,7 @@ public final class LargeView extends JPanel {
     private final transient NoteDesk notes;
     private final transient FilmDesk film;
     private final JPanel frames = new JPanel(new GridLayout(1, 0, 4, 0));
+    private final ReleaseBox release;
     private final JLabel name = new JLabel(" ");
     private final JLabel several = new JLabel(" ");
     private final JLabel time = new JLabel(" ");
@@ -37,9 +38,15 @@ public final class LargeView extends JPanel {
 
     /**
      * @param ask asks the user for one line
-     * @param ofMoment what can be done with the moment of a film
+     * @param ofMoment what can be done with the moment of a film or the page of a paper
+     * @param ofFilm what can be done with the moment of a film alone
      */
-    public LargeView(Texts texts, PhotosModel model, Function<String, Optional<String>> ask, List<Command> ofMoment) {
+    public LargeView(
+            Texts texts,
+            PhotosModel model,
+            Function<String, Optional<String>> ask,
+            List<Command> ofMoment,
+            List<Command> ofFilm) {
         super(new BorderLayout());
         this.texts = texts;
         this.model = model;
@@ -51,6 +58,8 @@ public final class LargeView extends JPanel {
         JPanel words = new JPanel(new MigLayout("insets 4 10 6 10, gapy 0, gapx 12, fillx", "[grow,fill][]"));
         name.putClientProperty("FlatLaf.styleClass", "h4");
         words.add(name, "wmin 0");
+        this.release = new ReleaseBox(texts, model);
+        words.add(release, "split 2, hidemode 3");
         words.add(Look.secondary(several), "wrap");
         words.add(Look.secondary(time), "span, wmin 0, wrap");
         words.add(Look.secondary(file), "span, wmin 0");
@@ -61,7 +70,7 @@ public final class LargeView extends JPanel {
         frames.add(first);
         add(frames, BorderLayout.CENTER);
         this.film = new FilmDesk(model.visit().selection(), model.visit().images()::frame, first::frame);
-        add(new FilmBar(texts, model.visit(), film, ofMoment), BorderLayout.SOUTH);
+        add(new FilmBar(texts, model.visit(), film, ofMoment, ofFilm), BorderLayout.SOUTH);
         model.onList(this::refresh);
         model.onHints(this::refresh);
         model.visit().selection().onSelected(this::refresh);
@@ -71,6 +80,11 @@ public final class LargeView extends JPanel {
     /** The frame of the photo in hand. */
     public PhotoCanvas canvas() {
         return first;
+    }
+
+    /** Whether what is in hand goes to the buyer. */
+    public ReleaseBox release() {
+        return release;
     }
 
     /** What draws on the photo in hand. */
@@ -104,7 +118,11 @@ public final class LargeView extends JPanel {
         time.setText(
                 hand.map(item -> FactsLine.time(texts, item, model.visit())).orElse(" "));
         String facts = hand.map(item -> Stream.concat(
-                                Stream.of(FactsLine.file(texts, item, model.hints())),
+                                Stream.concat(
+                                        Stream.of(FactsLine.file(texts, item, model.hints())),
+                                        FactsLine.beside(
+                                                texts, item, model.visit().visit())
+                                                .stream()),
                                 HintWords.hints(texts, model.hints(), item).stream())
                         .collect(Collectors.joining("  \u00b7  ")))
                 .orElse(" ");

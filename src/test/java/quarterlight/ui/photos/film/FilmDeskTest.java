@@ -23,6 +23,7 @@ import quarterlight.photo.film.FilmFrame;
 import quarterlight.photo.film.FilmFrames;
 import quarterlight.ui.kit.Selection;
 import quarterlight.ui.photos.list.PhotoItem;
+import quarterlight.visit.MediaFacts;
 import quarterlight.visit.MediaKind;
 import quarterlight.visit.Photo;
 import quarterlight.visit.PhotoFile;
@@ -195,5 +196,64 @@ class FilmDeskTest {
     /** There is no file in the folder, so the true source refuses, with or without the native part. */
     private FilmFrame unreadable(PhotoFile film, double seconds) throws PictureUnreadable {
         return FilmFrames.at(folder.resolve(film.stored()), seconds);
+    }
+
+    private static Optional<PhotoItem> paper(int pages) {
+        PhotoFile film = film(7).orElseThrow().photo().file();
+        PhotoFile file = new PhotoFile(
+                "title.pdf",
+                "originals/title.pdf",
+                film.sha256(),
+                1,
+                MediaKind.PAPER,
+                "PDF",
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                OptionalInt.of(3),
+                OptionalInt.of(4),
+                1,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                List.of(),
+                Optional.empty(),
+                MediaFacts.ofPages(pages));
+        return Optional.of(new PhotoItem(
+                new Photo(new PhotoId(7), file, Optional.empty()),
+                Optional.empty(),
+                Optional.empty(),
+                OptionalInt.empty(),
+                List.of(),
+                List.of(),
+                false));
+    }
+
+    /** As {@link quarterlight.ui.kit.PhotoImages#frame} gives a page. */
+    private static FilmFrame page(double number, int pages) {
+        int page = (int) Math.max(1, Math.min(pages, Math.floor(number)));
+        return new FilmFrame(new BufferedImage(3, 4, BufferedImage.TYPE_INT_RGB), page, 1, page == pages);
+    }
+
+    @Test
+    void aPaperIsSteppedByPagesFromTheFirstToTheLast() throws Exception {
+        FilmDesk desk = desk((file, seconds) -> page(seconds, 3));
+        onEvents(() -> {
+            desk.show(paper(3));
+            desk.step(1);
+        });
+        until(() -> isAt(desk, 1));
+        assertThat(selection.moment()).hasValue(1);
+        for (int expected : List.of(2, 3, 3)) {
+            onEvents(() -> desk.step(1));
+            until(() -> isAt(desk, expected));
+        }
+        for (int expected : List.of(2, 1, 1)) {
+            onEvents(() -> desk.step(-1));
+            until(() -> isAt(desk, expected));
+        }
+        onEvents(() -> desk.go(99));
+        until(() -> isAt(desk, 3));
+        assertThat(desk.length()).hasValue(3);
     }
 }

@@ -1,0 +1,71 @@
+package quarterlight.ui.photos.view;
+
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JCheckBox;
+import quarterlight.edit.RowEdits;
+import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.Texts;
+import quarterlight.ui.photos.list.PhotoItem;
+import quarterlight.ui.photos.list.PhotosModel;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.RecordId;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.Released;
+import quarterlight.visit.row.RecordKind;
+
+/** Whether the paper, memo, words or sidecar in hand may go to the buyer. Event thread only. */
+public final class ReleaseBox extends JCheckBox {
+    private final transient PhotosModel model;
+
+    ReleaseBox(Texts texts, PhotosModel model) {
+        super(texts.get("photos.release"));
+        this.model = model;
+        setName("photos-release");
+        setOpaque(false);
+        setToolTipText(texts.get("photos.release.tip"));
+        Look.named(this, texts.get("photos.release"));
+        addActionListener(e -> toggle());
+        model.onList(this::refresh);
+        model.visit().selection().onSelected(this::refresh);
+        refresh();
+    }
+
+    private void refresh() {
+        Optional<PhotoItem> held = hand();
+        setVisible(held.isPresent());
+        setEnabled(model.visit().isEditable());
+        setSelected(held.isPresent() && !rows(held.get().id()).isEmpty());
+    }
+
+    private Optional<PhotoItem> hand() {
+        return model.inHand().filter(item -> item.isHeldBack() && !item.isComing());
+    }
+
+    private List<RecordId> rows(PhotoId photo) {
+        return model.visit().visit().released().stream()
+                .filter(row -> row.value().photo().equals(photo))
+                .map(Recorded::id)
+                .toList();
+    }
+
+    /** Releases what is in hand, or holds it back again. */
+    public void toggle() {
+        OpenVisit visit = model.visit();
+        hand().filter(item -> visit.isEditable()).ifPresent(item -> {
+            List<RecordId> there = rows(item.id());
+            visit.edit(
+                    store -> {
+                        RowEdits edits = new RowEdits(store);
+                        if (there.isEmpty()) {
+                            edits.add(RecordKind.RELEASED, List.of(new Released(item.id())));
+                        } else {
+                            edits.remove(RecordKind.RELEASED, there);
+                        }
+                        return there;
+                    },
+                    done -> refresh());
+        });
+    }
+}

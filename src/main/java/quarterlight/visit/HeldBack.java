@@ -1,0 +1,119 @@
+package quarterlight.visit;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** The papers, sounds, words and sidecars of a visit that are not released: nothing made for a buyer may hold them, or name them. Immutable. */
+public final class HeldBack {
+    private final Set<PhotoId> files;
+
+    private HeldBack(Set<PhotoId> files) {
+        this.files = Set.copyOf(files);
+    }
+
+    public static HeldBack of(VisitRecord visit) {
+        Set<PhotoId> released =
+                visit.released().stream().map(row -> row.value().photo()).collect(Collectors.toSet());
+        return new HeldBack(visit.photos().stream()
+                .filter(photo -> photo.file().kind().isHeldBack())
+                .map(Photo::id)
+                .filter(id -> !released.contains(id))
+                .collect(Collectors.toSet()));
+    }
+
+    public boolean holds(PhotoId file) {
+        return files.contains(file);
+    }
+
+    /** How many there are. */
+    public int count() {
+        return files.size();
+    }
+
+    /** The visit without them. What was said with one of them in hand stays said, but points at it no more. */
+    VisitRecord without(VisitRecord visit) {
+        if (files.isEmpty()) {
+            return visit;
+        }
+        return new VisitRecord(
+                visit.facts(),
+                visit.photos().stream().filter(photo -> !holds(photo.id())).toList(),
+                rows(visit.pins(), Pin::photo),
+                visit.readings(),
+                visit.gaugeChecks(),
+                mapped(visit.signs(), this::sign),
+                rows(visit.traces(), Trace::photo),
+                mapped(visit.marks(), this::mark),
+                visit.trials(),
+                mapped(visit.statements(), this::statement),
+                visit.features(),
+                visit.clocks(),
+                rows(visit.photoNotes(), PhotoNote::photo),
+                rows(visit.hidden(), HiddenRegion::photo),
+                visit.coverage(),
+                visit.leftOut().stream()
+                        .filter(row -> row.value().photo().filter(this::holds).isEmpty())
+                        .toList(),
+                mapped(visit.claims(), this::claim),
+                visit.odometer(),
+                rows(visit.released(), Released::photo));
+    }
+
+    /** Rows that are nothing without their photo. */
+    private <T> List<Recorded<T>> rows(List<Recorded<T>> all, Function<T, PhotoId> photo) {
+        return all.stream().filter(row -> !holds(photo.apply(row.value()))).toList();
+    }
+
+    private static <T> List<Recorded<T>> mapped(List<Recorded<T>> all, Function<T, T> open) {
+        return all.stream()
+                .map(row -> new Recorded<>(row.id(), open.apply(row.value())))
+                .toList();
+    }
+
+    private Optional<PhotoId> open(Optional<PhotoId> photo) {
+        return photo.filter(id -> !holds(id));
+    }
+
+    private Sign sign(Sign sign) {
+        return new Sign(sign.zone(), sign.kind(), sign.seen(), sign.speaksFor(), open(sign.photo()), sign.note());
+    }
+
+    private Mark mark(Mark mark) {
+        return new Mark(
+                mark.part(),
+                mark.kind(),
+                mark.text(),
+                mark.stage(),
+                mark.pattern(),
+                mark.expected(),
+                mark.zone(),
+                mark.point(),
+                open(mark.photo()),
+                mark.note(),
+                mark.leadDays(),
+                mark.origin());
+    }
+
+    private Claim claim(Claim claim) {
+        return new Claim(
+                claim.text(),
+                claim.by(),
+                claim.zone(),
+                claim.part(),
+                claim.date(),
+                claim.about(),
+                open(claim.photo()),
+                claim.judged(),
+                claim.confidential());
+    }
+
+    private Statement statement(Statement statement) {
+        List<PhotoId> left =
+                statement.photos().stream().filter(id -> !holds(id)).toList();
+        boolean sameFirst = open(statement.photo()).isPresent();
+        return statement.withPhotos(left, sameFirst ? statement.atSeconds() : Optional.empty());
+    }
+}

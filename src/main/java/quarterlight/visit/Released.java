@@ -1,0 +1,10 @@
+package quarterlight.visit;
+
+import java.util.Objects;
+
+/** Says that a paper, sound, words or sidecar may go to the buyer; without it nothing made for the buyer holds a word of it. */
+public record Released(PhotoId photo) {
+    public Released {
+        Objects.requireNonNull(photo, "photo");
+    }
+}
