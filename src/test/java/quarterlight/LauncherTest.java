@@ -42,8 +42,12 @@ class LauncherTest {
         Files.createDirectories(java.getParent());
         Files.writeString(
                 java,
-                "#!/bin/sh\nfor word in \"$@\"; do printf '%s\\n' \"$word\"\n"
-                        + "case $word in -XX:ArchiveClassesAtExit=*) echo made >\"${word#*=}\";; esac; done\nexit 7\n");
+                """
+                #!/bin/sh
+                for word in "$@"; do printf '%s\\n' "$word"
+                case $word in -XX:ArchiveClassesAtExit=*) echo made >"${word#*=}";; esac; done
+                exit 7
+                """);
         executable(java);
     }
 

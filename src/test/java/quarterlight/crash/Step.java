@@ -10,6 +10,7 @@ import java.util.Arrays;
  * @param target where a renamed file went, else the path again
  * @param offset where bytes were written, or the length that a file was cut to
  */
+@SuppressWarnings("ArrayRecordComponent")
 record Step(Kind kind, Path path, Path target, long offset, byte[] bytes) {
     /** What was done. */
     enum Kind {

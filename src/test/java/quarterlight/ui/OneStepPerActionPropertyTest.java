@@ -299,7 +299,7 @@ class OneStepPerActionPropertyTest {
         return path;
     }
 
-    private <T> void rows(VisitStore store, String kind, String... lines) throws Exception {
+    private void rows(VisitStore store, String kind, String... lines) throws Exception {
         Path file = folder.resolve(kind + ".csv");
         Files.write(file, List.of(lines), StandardCharsets.UTF_8);
         add(store, RowKinds.find(kind).orElseThrow(), file);
