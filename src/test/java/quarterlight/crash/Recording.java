@@ -27,6 +27,7 @@ final class Recording {
 
     private static final Pattern STRING = Pattern.compile("\"((?:\\\\x[0-9a-f]{2})*)\"");
     private static final Pattern OPEN_FILE = Pattern.compile("(\\d+)<((?:\\\\x[0-9a-f]{2})*)>");
+    private static final Pattern EXPLICIT_OFFSET = Pattern.compile("\\[(\\d+)\\]");
     private static final String UNFINISHED = " <unfinished ...>";
     private static final Pattern RESUMED = Pattern.compile("<\\.\\.\\. \\w+ resumed>(.*)", Pattern.DOTALL);
 
@@ -125,7 +126,7 @@ final class Recording {
             case "ftruncate" -> {
                 Path path = decodedPath(file(arguments)[1]);
                 if (isInWorld(path)) {
-                    steps.add(new Step(Step.Kind.TRUNCATE, path, path, lastNumber(arguments), new byte[0]));
+                    steps.add(new Step(Step.Kind.TRUNCATE, path, path, lastNumber(arguments), new byte[0], 0));
                 }
             }
             case "fsync", "fdatasync" -> add(Step.Kind.FORCE, decodedPath(file(arguments)[1]));
@@ -136,9 +137,10 @@ final class Recording {
             case "rename", "renameat", "renameat2" -> {
                 List<Path> paths = strings(arguments);
                 if (isInWorld(paths.get(0)) || isInWorld(paths.get(1))) {
-                    steps.add(new Step(Step.Kind.RENAME, paths.get(0), paths.get(1), 0, new byte[0]));
+                    steps.add(new Step(Step.Kind.RENAME, paths.get(0), paths.get(1), 0, new byte[0], 0));
                 }
             }
+            case "sendfile" -> copied(arguments, (int) result);
             default -> refuse(call, arguments);
         }
     }
@@ -193,7 +195,30 @@ final class Recording {
         }
         byte[] all = decoded(string.group(1));
         byte[] bytes = java.util.Arrays.copyOf(all, result);
-        steps.add(new Step(said ? Step.Kind.SAY : Step.Kind.WRITE, path, path, offset, bytes));
+        steps.add(new Step(said ? Step.Kind.SAY : Step.Kind.WRITE, path, path, offset, bytes, 0));
+    }
+
+    /** Bytes go from the second open file to the first within the system; what comes from outside of the world is not known. */
+    private void copied(String arguments, int result) {
+        Matcher files = OPEN_FILE.matcher(arguments);
+        List<String[]> named = new ArrayList<>();
+        while (files.find()) {
+            named.add(new String[] {files.group(1), files.group(2)});
+        }
+        Path target = decodedPath(named.get(0)[1]);
+        if (result == 0 || !isInWorld(target)) {
+            return;
+        }
+        Path source = decodedPath(named.get(1)[1]);
+        Matcher from = EXPLICIT_OFFSET.matcher(arguments);
+        long at = from.find() ? Long.parseLong(from.group(1)) : positions.getOrDefault(named.get(1)[0], 0L);
+        long to = positions.getOrDefault(named.get(0)[0], 0L);
+        if (at != to || !isInWorld(source)) {
+            throw new AssertionError("the theater does not know how to copy from " + source + " to another place");
+        }
+        steps.add(new Step(Step.Kind.COPY, source, target, to, new byte[0], result));
+        positions.put(named.get(0)[0], to + result);
+        positions.put(named.get(1)[0], at + result);
     }
 
     private boolean isInWorld(Path path) {
