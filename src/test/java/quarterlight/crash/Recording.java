@@ -122,7 +122,7 @@ final class Recording {
         switch (call) {
             case "openat", "open", "creat" -> opened(arguments, result);
             case "write", "pwrite64" -> written(call, arguments, (int) result);
-            case "lseek" -> positions.put(file(arguments)[0], result);
+            case "lseek" -> positions.put(place(file(arguments)), result);
             case "ftruncate" -> {
                 Path path = decodedPath(file(arguments)[1]);
                 if (isInWorld(path)) {
@@ -163,8 +163,8 @@ final class Recording {
     }
 
     private void opened(String arguments, long result) {
-        positions.put(Long.toString(result), 0L);
         Path path = strings(arguments).get(0);
+        positions.put(result + " " + path, 0L);
         if (isInWorld(path)) {
             if (arguments.contains("O_CREAT")) {
                 steps.add(Step.of(Step.Kind.CREATE, path));
@@ -185,9 +185,9 @@ final class Recording {
         if (!said && !isInWorld(path)) {
             return;
         }
-        long offset = call.equals("pwrite64") ? lastNumber(arguments) : positions.getOrDefault(file[0], 0L);
+        long offset = call.equals("pwrite64") ? lastNumber(arguments) : positions.getOrDefault(place(file), 0L);
         if (call.equals("write")) {
-            positions.put(file[0], offset + result);
+            positions.put(place(file), offset + result);
         }
         Matcher string = STRING.matcher(arguments);
         if (!string.find()) {
@@ -211,14 +211,14 @@ final class Recording {
         }
         Path source = decodedPath(named.get(1)[1]);
         Matcher from = EXPLICIT_OFFSET.matcher(arguments);
-        long at = from.find() ? Long.parseLong(from.group(1)) : positions.getOrDefault(named.get(1)[0], 0L);
-        long to = positions.getOrDefault(named.get(0)[0], 0L);
+        long at = from.find() ? Long.parseLong(from.group(1)) : positions.getOrDefault(place(named.get(1)), 0L);
+        long to = positions.getOrDefault(place(named.get(0)), 0L);
         if (at != to || !isInWorld(source)) {
             throw new AssertionError("the theater does not know how to copy from " + source + " to another place");
         }
         steps.add(new Step(Step.Kind.COPY, source, target, to, new byte[0], result));
-        positions.put(named.get(0)[0], to + result);
-        positions.put(named.get(1)[0], at + result);
+        positions.put(place(named.get(0)), to + result);
+        positions.put(place(named.get(1)), at + result);
     }
 
     private boolean isInWorld(Path path) {
@@ -236,6 +236,11 @@ final class Recording {
     private static String[] file(String arguments) {
         Matcher file = OPEN_FILE.matcher(arguments);
         return file.lookingAt() ? new String[] {file.group(1), file.group(2)} : new String[] {"", ""};
+    }
+
+    /** Workers are processes with numbers of their own for open files, so the path belongs to the number. */
+    private static String place(String[] file) {
+        return file[0] + " " + decodedPath(file[1]);
     }
 
     private static List<Path> strings(String arguments) {
