@@ -88,6 +88,7 @@ final class CrashDisk {
                 Node moved = parent(step.path()).names.remove(name(step.path()));
                 parent(step.target()).names.put(name(step.target()), Objects.requireNonNull(moved, "moved"));
             }
+            case LINK -> parent(step.target()).names.put(name(step.target()), node(step.path()));
             case FORCE -> {
                 Node node = node(step.path());
                 node.forced = node.content;

@@ -140,6 +140,12 @@ final class Recording {
                     steps.add(new Step(Step.Kind.RENAME, paths.get(0), paths.get(1), 0, new byte[0], 0));
                 }
             }
+            case "link", "linkat" -> {
+                List<Path> paths = strings(arguments);
+                if (isInWorld(paths.get(1))) {
+                    steps.add(new Step(Step.Kind.LINK, paths.get(0), paths.get(1), 0, new byte[0], 0));
+                }
+            }
             case "sendfile" -> copied(arguments, (int) result);
             default -> refuse(call, arguments);
         }
@@ -147,9 +153,12 @@ final class Recording {
 
     /** A call that the model of the disk does not know must not touch what it stands for. */
     private void refuse(String call, String arguments) {
+        List<Path> touched = new ArrayList<>(strings(arguments));
         Matcher file = OPEN_FILE.matcher(arguments);
         while (file.find()) {
-            Path path = decodedPath(file.group(2));
+            touched.add(decodedPath(file.group(2)));
+        }
+        for (Path path : touched) {
             if (isInWorld(path) && !path.toString().endsWith("-shm")) {
                 throw new AssertionError("the theater does not know " + call + " on " + path);
             }
@@ -223,6 +232,7 @@ final class Recording {
 
     private boolean isInWorld(Path path) {
         return path.startsWith(world)
+                && !path.startsWith(world.resolve("home/.quarterlight/libraries"))
                 && !path.toString().endsWith(" (deleted)")
                 && !path.getFileName().toString().startsWith("quarterlight.log");
     }

@@ -20,6 +20,7 @@ record Step(Kind kind, Path path, Path target, long offset, byte[] bytes, int co
         WRITE,
         COPY,
         RENAME,
+        LINK,
         DELETE,
         MAKE_FOLDER,
         FORCE,
