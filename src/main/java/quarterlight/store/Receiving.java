@@ -22,7 +22,9 @@ import quarterlight.visit.row.RecordKind;
 final class Receiving {
     private static final long MAX_MILLIS = 120_000;
     private static final long MAX_BYTES = 8L << 30;
-    private static final List<String> COMPANIONS = List.of("", "-wal");
+    /** The database last, so that where its copy lies the rest lies too. */
+    private static final List<String> COMPANIONS = List.of("-wal", "");
+
     private static final List<String> GONE =
             List.of("visit.db-wal", "visit.db-shm", "visit.db-journal", "thumbs.db", "thumbs.db-journal");
 
@@ -114,7 +116,7 @@ final class Receiving {
             boolean keep = !received.lines().isEmpty() || received.version() < schema.version();
             Path aside = freeName(
                     received.version() < schema.version() ? "visit-schema-" + received.version() : "visit-received");
-            exchange(making, aside, keep);
+            exchange(making, aside, keep, unfinished);
             keepHead(key, head);
             try (Connection present = Database.openReadOnly(folder.database())) {
                 EarlierNames.replace(folder, present);
@@ -126,14 +128,14 @@ final class Receiving {
     }
 
     /** The copy lies beside before anything of the received files goes, so that a crash at any moment loses nothing. */
-    private void exchange(Path making, Path aside, boolean keep) throws IOException {
+    private void exchange(Path making, Path aside, boolean keep, Unfinished unfinished) throws IOException {
         Lasting.force(making);
         for (String companion : COMPANIONS) {
             Path received = folder.root().resolve("visit.db" + companion);
             if (Files.exists(received)) {
-                Path copy = aside.resolveSibling(aside.getFileName() + companion);
-                Files.copy(received, copy);
-                Lasting.force(copy);
+                Path copy = unfinished.folder().resolve("aside.db" + companion);
+                Lasting.fill(copy, out -> Files.copy(received, out));
+                Lasting.move(copy, aside.resolveSibling(aside.getFileName() + companion));
             }
         }
         for (String gone : GONE) {
@@ -153,6 +155,7 @@ final class Receiving {
             file.write(head);
             file.force();
         }
+        Lasting.forceFolder(folder.root());
     }
 
     private Path freeName(String stem) {

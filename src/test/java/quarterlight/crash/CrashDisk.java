@@ -76,12 +76,19 @@ final class CrashDisk {
                 node.content = Arrays.copyOf(node.content, (int) step.offset());
                 node.changes++;
             }
-            case WRITE -> write(node(step.path()), step);
+            case WRITE -> write(node(step.path()), step.offset(), step.bytes());
+            case COPY ->
+                write(
+                        node(step.target()),
+                        step.offset(),
+                        Arrays.copyOfRange(
+                                node(step.path()).content, (int) step.offset(), (int) step.offset() + step.count()));
             case DELETE -> parent(step.path()).names.remove(name(step.path()));
             case RENAME -> {
                 Node moved = parent(step.path()).names.remove(name(step.path()));
                 parent(step.target()).names.put(name(step.target()), Objects.requireNonNull(moved, "moved"));
             }
+            case LINK -> parent(step.target()).names.put(name(step.target()), node(step.path()));
             case FORCE -> {
                 Node node = node(step.path());
                 node.forced = node.content;
@@ -91,10 +98,10 @@ final class CrashDisk {
         }
     }
 
-    private static void write(Node node, Step step) {
-        int end = (int) step.offset() + step.bytes().length;
+    private static void write(Node node, long offset, byte[] bytes) {
+        int end = (int) offset + bytes.length;
         node.content = Arrays.copyOf(node.content, Math.max(end, node.content.length));
-        System.arraycopy(step.bytes(), 0, node.content, (int) step.offset(), step.bytes().length);
+        System.arraycopy(bytes, 0, node.content, (int) offset, bytes.length);
         node.changes++;
     }
 

@@ -82,10 +82,11 @@ class CrashTheaterTest {
         Path made = world.resolve("w");
         CrashDisk disk = new CrashDisk(world);
         Recording.Run run = recorded("new", made.toString(), "--car", "Other", "--style", "wagon");
-        VisitRecord after = Reopened.visit(made);
+        VisitRecord after = Reopened.visit(made, world.resolve("home"));
         cut(disk, run, (image, acknowledged) -> {
             if (acknowledged || Files.exists(image.resolve("w"))) {
-                assertThat(Reopened.visit(image.resolve("w"))).isEqualTo(after);
+                assertThat(Reopened.visit(image.resolve("w"), image.resolve("home")))
+                        .isEqualTo(after);
             }
         });
     }
@@ -112,13 +113,13 @@ class CrashTheaterTest {
     }
 
     private void changes(String... call) throws Exception {
-        VisitRecord before = Reopened.visit(visit);
+        VisitRecord before = Reopened.visit(visit, world.resolve("home"));
         CrashDisk disk = new CrashDisk(world);
         Recording.Run run = recorded(call);
-        VisitRecord after = Reopened.visit(visit);
+        VisitRecord after = Reopened.visit(visit, world.resolve("home"));
         assertThat(after).isNotEqualTo(before);
         cut(disk, run, (image, acknowledged) -> {
-            VisitRecord found = Reopened.visit(image.resolve("v"));
+            VisitRecord found = Reopened.visit(image.resolve("v"), image.resolve("home"));
             assertThat(found).isIn(acknowledged ? List.of(after) : List.of(before, after));
         });
     }
@@ -128,10 +129,10 @@ class CrashTheaterTest {
         Path card = card(5);
         CrashDisk disk = new CrashDisk(world);
         Recording.Run run = recorded("intake", visit.toString(), card.toString());
-        VisitRecord after = Reopened.visit(visit);
+        VisitRecord after = Reopened.visit(visit, world.resolve("home"));
         assertThat(after.photos()).hasSize(5);
         cut(disk, run, (image, acknowledged) -> {
-            VisitRecord found = Reopened.visit(image.resolve("v"));
+            VisitRecord found = Reopened.visit(image.resolve("v"), image.resolve("home"));
             if (acknowledged) {
                 assertThat(found).isEqualTo(after);
             }

@@ -60,7 +60,7 @@ class RandomKillsTest {
         toTheEnd("new", visit, "--car", "Any", "--style", "coupe", "--year", "1970");
         toTheEnd("intake", visit, folder.resolve("card").toString());
         toTheEnd("archive", visit, template.resolve("whole.zip").toString());
-        before = Reopened.visit(template.resolve("v"));
+        before = Reopened.visit(template.resolve("v"), home);
     }
 
     private List<Verb> verbs(Path world) {
@@ -137,7 +137,7 @@ class RandomKillsTest {
     }
 
     private void look(Verb verb, Path world, String told) throws Exception {
-        VisitRecord found = Reopened.visit(world.resolve("v"));
+        VisitRecord found = Reopened.visit(world.resolve("v"), home);
         assertThat(found.photos()).hasSizeGreaterThanOrEqualTo(before.photos().size());
         switch (verb.name()) {
             case "set" ->
@@ -170,7 +170,8 @@ class RandomKillsTest {
     private void whole(Verb verb, Path made) throws IOException {
         switch (verb.name()) {
             case "new", "restore" ->
-                assertThat(Reopened.visit(made).photos()).hasSize(verb.name().equals("new") ? 0 : PHOTOS);
+                assertThat(Reopened.visit(made, home).photos())
+                        .hasSize(verb.name().equals("new") ? 0 : PHOTOS);
             case "archive" -> {
                 try (BagFile bag = BagFile.open(made)) {
                     BagCheck check = bag.check(BagFile.Unpacking.NONE, Progress.NONE);

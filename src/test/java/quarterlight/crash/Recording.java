@@ -27,6 +27,7 @@ final class Recording {
 
     private static final Pattern STRING = Pattern.compile("\"((?:\\\\x[0-9a-f]{2})*)\"");
     private static final Pattern OPEN_FILE = Pattern.compile("(\\d+)<((?:\\\\x[0-9a-f]{2})*)>");
+    private static final Pattern EXPLICIT_OFFSET = Pattern.compile("\\[(\\d+)\\]");
     private static final String UNFINISHED = " <unfinished ...>";
     private static final Pattern RESUMED = Pattern.compile("<\\.\\.\\. \\w+ resumed>(.*)", Pattern.DOTALL);
 
@@ -121,11 +122,11 @@ final class Recording {
         switch (call) {
             case "openat", "open", "creat" -> opened(arguments, result);
             case "write", "pwrite64" -> written(call, arguments, (int) result);
-            case "lseek" -> positions.put(file(arguments)[0], result);
+            case "lseek" -> positions.put(place(file(arguments)), result);
             case "ftruncate" -> {
                 Path path = decodedPath(file(arguments)[1]);
                 if (isInWorld(path)) {
-                    steps.add(new Step(Step.Kind.TRUNCATE, path, path, lastNumber(arguments), new byte[0]));
+                    steps.add(new Step(Step.Kind.TRUNCATE, path, path, lastNumber(arguments), new byte[0], 0));
                 }
             }
             case "fsync", "fdatasync" -> add(Step.Kind.FORCE, decodedPath(file(arguments)[1]));
@@ -136,18 +137,28 @@ final class Recording {
             case "rename", "renameat", "renameat2" -> {
                 List<Path> paths = strings(arguments);
                 if (isInWorld(paths.get(0)) || isInWorld(paths.get(1))) {
-                    steps.add(new Step(Step.Kind.RENAME, paths.get(0), paths.get(1), 0, new byte[0]));
+                    steps.add(new Step(Step.Kind.RENAME, paths.get(0), paths.get(1), 0, new byte[0], 0));
                 }
             }
+            case "link", "linkat" -> {
+                List<Path> paths = strings(arguments);
+                if (isInWorld(paths.get(1))) {
+                    steps.add(new Step(Step.Kind.LINK, paths.get(0), paths.get(1), 0, new byte[0], 0));
+                }
+            }
+            case "sendfile" -> copied(arguments, (int) result);
             default -> refuse(call, arguments);
         }
     }
 
     /** A call that the model of the disk does not know must not touch what it stands for. */
     private void refuse(String call, String arguments) {
+        List<Path> touched = new ArrayList<>(strings(arguments));
         Matcher file = OPEN_FILE.matcher(arguments);
         while (file.find()) {
-            Path path = decodedPath(file.group(2));
+            touched.add(decodedPath(file.group(2)));
+        }
+        for (Path path : touched) {
             if (isInWorld(path) && !path.toString().endsWith("-shm")) {
                 throw new AssertionError("the theater does not know " + call + " on " + path);
             }
@@ -161,8 +172,8 @@ final class Recording {
     }
 
     private void opened(String arguments, long result) {
-        positions.put(Long.toString(result), 0L);
         Path path = strings(arguments).get(0);
+        positions.put(result + " " + path, 0L);
         if (isInWorld(path)) {
             if (arguments.contains("O_CREAT")) {
                 steps.add(Step.of(Step.Kind.CREATE, path));
@@ -183,9 +194,9 @@ final class Recording {
         if (!said && !isInWorld(path)) {
             return;
         }
-        long offset = call.equals("pwrite64") ? lastNumber(arguments) : positions.getOrDefault(file[0], 0L);
+        long offset = call.equals("pwrite64") ? lastNumber(arguments) : positions.getOrDefault(place(file), 0L);
         if (call.equals("write")) {
-            positions.put(file[0], offset + result);
+            positions.put(place(file), offset + result);
         }
         Matcher string = STRING.matcher(arguments);
         if (!string.find()) {
@@ -193,11 +204,35 @@ final class Recording {
         }
         byte[] all = decoded(string.group(1));
         byte[] bytes = java.util.Arrays.copyOf(all, result);
-        steps.add(new Step(said ? Step.Kind.SAY : Step.Kind.WRITE, path, path, offset, bytes));
+        steps.add(new Step(said ? Step.Kind.SAY : Step.Kind.WRITE, path, path, offset, bytes, 0));
+    }
+
+    /** Bytes go from the second open file to the first within the system; what comes from outside of the world is not known. */
+    private void copied(String arguments, int result) {
+        Matcher files = OPEN_FILE.matcher(arguments);
+        List<String[]> named = new ArrayList<>();
+        while (files.find()) {
+            named.add(new String[] {files.group(1), files.group(2)});
+        }
+        Path target = decodedPath(named.get(0)[1]);
+        if (result == 0 || !isInWorld(target)) {
+            return;
+        }
+        Path source = decodedPath(named.get(1)[1]);
+        Matcher from = EXPLICIT_OFFSET.matcher(arguments);
+        long at = from.find() ? Long.parseLong(from.group(1)) : positions.getOrDefault(place(named.get(1)), 0L);
+        long to = positions.getOrDefault(place(named.get(0)), 0L);
+        if (at != to || !isInWorld(source)) {
+            throw new AssertionError("the theater does not know how to copy from " + source + " to another place");
+        }
+        steps.add(new Step(Step.Kind.COPY, source, target, to, new byte[0], result));
+        positions.put(place(named.get(0)), to + result);
+        positions.put(place(named.get(1)), at + result);
     }
 
     private boolean isInWorld(Path path) {
         return path.startsWith(world)
+                && !path.startsWith(world.resolve("home/.quarterlight/libraries"))
                 && !path.toString().endsWith(" (deleted)")
                 && !path.getFileName().toString().startsWith("quarterlight.log");
     }
@@ -211,6 +246,11 @@ final class Recording {
     private static String[] file(String arguments) {
         Matcher file = OPEN_FILE.matcher(arguments);
         return file.lookingAt() ? new String[] {file.group(1), file.group(2)} : new String[] {"", ""};
+    }
+
+    /** Workers are processes with numbers of their own for open files, so the path belongs to the number. */
+    private static String place(String[] file) {
+        return file[0] + " " + decodedPath(file[1]);
     }
 
     private static List<Path> strings(String arguments) {

@@ -6,13 +6,16 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import quarterlight.photo.originals.OriginalsAudit;
+import quarterlight.store.CustomsSlip;
 import quarterlight.store.StoreAudit;
+import quarterlight.store.VisitOpening;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.task.Progress;
@@ -25,10 +28,23 @@ final class Reopened {
 
     private Reopened() {}
 
-    /** What a visit holds when it is opened for editing again, which brings back what a killed process left half done; fails unless it is sound. */
-    static VisitRecord visit(Path folder) {
-        try (VisitStore store = VisitStore.openForEditing(folder, Clock.systemUTC())) {
+    /**
+     * What a visit holds when it is opened for editing again, which brings back what a killed process left half done; fails unless it is sound.
+     *
+     * @param home of the user whose program wrote it, with the key by which it knows it
+     */
+    static VisitRecord visit(Path folder, Path home) {
+        Path settings = home.resolve(".quarterlight");
+        List<CustomsSlip> told = new ArrayList<>();
+        try (VisitStore store = VisitOpening.by(Clock.systemUTC())
+                .onThisComputer(settings)
+                .telling(told::add)
+                .forEditing(folder)) {
             VisitRecord record = store.read();
+            assertThat(told).as("left out of what this computer wrote itself").isEmpty();
+            assertThat(received(folder))
+                    .as("this computer's own visit is not received")
+                    .isEmpty();
             assertThat(StoreAudit.of(store)).isEmpty();
             OriginalsAudit audit = OriginalsAudit.of(
                     folder, record.photos().stream().map(Photo::file).toList(), Progress.NONE);
@@ -39,6 +55,14 @@ final class Reopened {
             return record;
         } catch (VisitProblem | IOException e) {
             throw new AssertionError("a visit does not open: " + e.getMessage(), e);
+        }
+    }
+
+    private static List<String> received(Path folder) throws IOException {
+        try (Stream<Path> found = Files.list(folder)) {
+            return found.map(each -> each.getFileName().toString())
+                    .filter(name -> name.startsWith("visit-received"))
+                    .toList();
         }
     }
 

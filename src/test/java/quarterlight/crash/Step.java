@@ -9,15 +9,18 @@ import java.util.Arrays;
  * @param path what was changed; empty of {@link Kind#SAY}
  * @param target where a renamed file went, else the path again
  * @param offset where bytes were written, or the length that a file was cut to
+ * @param count how many bytes were copied from the path to the target, at the offset of both
  */
 @SuppressWarnings("ArrayRecordComponent")
-record Step(Kind kind, Path path, Path target, long offset, byte[] bytes) {
+record Step(Kind kind, Path path, Path target, long offset, byte[] bytes, int count) {
     /** What was done. */
     enum Kind {
         CREATE,
         TRUNCATE,
         WRITE,
+        COPY,
         RENAME,
+        LINK,
         DELETE,
         MAKE_FOLDER,
         FORCE,
@@ -25,7 +28,7 @@ record Step(Kind kind, Path path, Path target, long offset, byte[] bytes) {
     }
 
     static Step of(Kind kind, Path path) {
-        return new Step(kind, path, path, 0, new byte[0]);
+        return new Step(kind, path, path, 0, new byte[0], 0);
     }
 
     @Override
@@ -40,6 +43,7 @@ record Step(Kind kind, Path path, Path target, long offset, byte[] bytes) {
                 && path.equals(s.path)
                 && target.equals(s.target)
                 && offset == s.offset
+                && count == s.count
                 && Arrays.equals(bytes, s.bytes);
     }
 

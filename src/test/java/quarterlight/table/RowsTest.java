@@ -90,13 +90,12 @@ class RowsTest {
                                 "block,casting,A ?4 7,cast,letter-day-year,A247,engine,bay,0.4,0.5,one.jpg,,45,replaced")),
                 Arguments.of(
                         RowKind.of(RecordKind.TRIALS),
-                        """
-                        item,result,value,unit,zone,note,private
-                        heater,works with a fault,,,,slow,
-                        oil pressure,works,42,psi,engine,,yes
-                        tread,7.5,,mm,,,
-                        smoke,heavy,,,,blue,no
-                        """),
+                        lines(
+                                "item,result,value,unit,zone,note,private",
+                                "heater,works with a fault,,,,slow,",
+                                "oil pressure,works,42,psi,engine,,yes",
+                                "tread,7.5,,mm,,,",
+                                "smoke,heavy,,,,blue,no")),
                 Arguments.of(
                         RowKind.of(RecordKind.STATEMENTS),
                         lines(

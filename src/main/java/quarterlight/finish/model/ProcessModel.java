@@ -28,7 +28,7 @@ public enum ProcessModel implements Worded {
 
     ProcessModel(String words, Map<JudgedNumber, Double> shifts) {
         this.words = words;
-        this.shifts = shifts;
+        this.shifts = Map.copyOf(shifts);
     }
 
     /** A clause for readers. */

@@ -2,6 +2,7 @@ package quarterlight.photo.originals;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -38,6 +39,7 @@ public record OriginalsAudit(
      * Reads every original again.
      *
      * @param visitFolder the folder of the visit
+     * @throws InvalidPathException if the system's setting for names of files does not know the letters of one, so that nothing can be said of it
      * @throws IOException if the folder of the originals itself cannot be read
      * @throws java.util.concurrent.CancellationException if the progress is cancelled
      */
@@ -57,6 +59,10 @@ public record OriginalsAudit(
                     changed.add(photo.stored());
                 }
             } catch (OriginalRefused e) {
+                if (e.getCause() instanceof InvalidPathException name
+                        && !photo.stored().contains("\0")) {
+                    throw name;
+                }
                 (e.isMissing() ? missing : changed).add(photo.stored());
             } catch (IOException e) {
                 unreadable.add(photo.stored());
