@@ -140,7 +140,8 @@ final class ZoneContrasts {
             difference(
                     Aspect.REPAIR,
                     Optional.of(repairA < repairB ? Side.A : Side.B),
-                    "repair likelihood " + repairA + " on A, " + repairB + " on B");
+                    "repair likelihood " + ZoneHistory.shown(repairA) + " on A, " + ZoneHistory.shown(repairB)
+                            + " on B");
         }
     }
 
