@@ -35,7 +35,7 @@ public final class OriginalPictures {
         return workers.frame(file(film), seconds);
     }
 
-    /** A page of a paper, in sRGB, its long side at most {@code longSide} pixels. @param number from 1 */
+    /** A page of a paper by its number from 1, in sRGB, its long side at most {@code longSide} pixels. */
     public BufferedImage page(PhotoFile paper, int number, int longSide) throws PictureUnreadable {
         return workers.page(file(paper), number, longSide);
     }
