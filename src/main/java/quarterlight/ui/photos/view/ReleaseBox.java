@@ -17,11 +17,11 @@ import quarterlight.visit.row.RecordKind;
 
 /** Whether the paper, memo, words or sidecar in hand may go to the buyer. Event thread only. */
 public final class ReleaseBox extends JCheckBox {
-    private final transient PhotosModel model;
+    private final transient PhotosModel photos;
 
     ReleaseBox(Texts texts, PhotosModel model) {
         super(texts.get("photos.release"));
-        this.model = model;
+        this.photos = model;
         setName("photos-release");
         setOpaque(false);
         setToolTipText(texts.get("photos.release.tip"));
@@ -35,16 +35,16 @@ public final class ReleaseBox extends JCheckBox {
     private void refresh() {
         Optional<PhotoItem> held = hand();
         setVisible(held.isPresent());
-        setEnabled(model.visit().isEditable());
+        setEnabled(photos.visit().isEditable());
         setSelected(held.isPresent() && !rows(held.get().id()).isEmpty());
     }
 
     private Optional<PhotoItem> hand() {
-        return model.inHand().filter(item -> item.isHeldBack() && !item.isComing());
+        return photos.inHand().filter(item -> item.isHeldBack() && !item.isComing());
     }
 
     private List<RecordId> rows(PhotoId photo) {
-        return model.visit().visit().released().stream()
+        return photos.visit().visit().released().stream()
                 .filter(row -> row.value().photo().equals(photo))
                 .map(Recorded::id)
                 .toList();
@@ -52,7 +52,7 @@ public final class ReleaseBox extends JCheckBox {
 
     /** Releases what is in hand, or holds it back again. */
     public void toggle() {
-        OpenVisit visit = model.visit();
+        OpenVisit visit = photos.visit();
         hand().filter(item -> visit.isEditable()).ifPresent(item -> {
             List<RecordId> there = rows(item.id());
             visit.edit(
