@@ -45,6 +45,7 @@ public final class Lasting {
     public static Path write(Path target, Content content) throws IOException {
         Path place = target.toAbsolutePath();
         createFolders(place.getParent());
+        Leftovers.clearEarlier(place);
         try (Unfinished unfinished = Unfinished.in(place.getParent())) {
             replace(fill(unfinished.folder().resolve("made"), content), place);
         }

@@ -44,6 +44,37 @@ public final class Leftovers {
         }
     }
 
+    /**
+     * Removes plain files that earlier versions called so while they made them; for folders of the program's own only. Never throws.
+     *
+     * @param glob names of files
+     */
+    public static void clearEarlier(Path folder, String glob) {
+        if (!Files.isDirectory(folder)) {
+            return;
+        }
+        try (DirectoryStream<Path> found = Files.newDirectoryStream(folder, glob)) {
+            for (Path each : found) {
+                if (Files.isRegularFile(each, LinkOption.NOFOLLOW_LINKS)) {
+                    Files.delete(each);
+                    LOG.log(System.Logger.Level.INFO, "removed what an earlier version left unfinished: " + each);
+                }
+            }
+        } catch (IOException | DirectoryIteratorException e) {
+            LOG.log(System.Logger.Level.WARNING, "leftovers could not be removed from " + folder, e);
+        }
+    }
+
+    /** Removes what earlier versions called the target while they made it ({@code .NAME.making}); it stands nowhere else in use. Never throws. */
+    static void clearEarlier(Path target) {
+        Path earlier = target.resolveSibling("." + target.getFileName() + ".making");
+        try {
+            delete(earlier);
+        } catch (IOException e) {
+            LOG.log(System.Logger.Level.WARNING, "a leftover could not be removed: " + earlier, e);
+        }
+    }
+
     private static void clearOne(Path folder) {
         try {
             if (isName(folder.getFileName().toString())

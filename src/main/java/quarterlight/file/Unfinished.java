@@ -36,6 +36,7 @@ public final class Unfinished implements AutoCloseable {
     public static Unfinished beside(Path target) throws IOException {
         Path place = target.toAbsolutePath().normalize();
         requireFree(place);
+        Leftovers.clearEarlier(place);
         return made(place, place.getParent());
     }
 

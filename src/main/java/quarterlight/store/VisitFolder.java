@@ -48,7 +48,9 @@ public record VisitFolder(Path root) {
     void clearLeftovers() {
         Leftovers.clear(root);
         Leftovers.clear(pages());
+        Leftovers.clearEarlier(pages(), ".*.making");
         Leftovers.clear(root.resolve("diagrams"));
+        Leftovers.clearEarlier(root.resolve("diagrams"), "*.svg.new");
         try (DirectoryStream<Path> copies = Files.newDirectoryStream(root, "visit-schema-*.db")) {
             for (Path copy : copies) {
                 Path journal = copy.resolveSibling(copy.getFileName() + "-journal");

@@ -55,7 +55,7 @@ class HostileInputTest {
             delimiter = '|',
             value = {"1.234 | 4.5", "1,234 | 4,5", "0.512 | 4,5", "1.23 | 4,5", "1.2345 | 4,5", "1234 | 4,5"})
     void aNumberThatCanBeMeantInOneWayOnlyIsTaken(String number, String other) {
-        add("readings", "zone;value;unit\nhood;" + other + ";mil\nroof;" + number + ";um\n")
+        add("readings", "zone;value;unit;note\nhood;" + other + ";mil;\nroof;" + number + ";um;on a film of oil\n")
                 .done();
     }
 
@@ -143,6 +143,44 @@ class HostileInputTest {
         String pipe = pipe(folder.resolve("date-patterns.csv")).toString();
         assertThat(bench.run("lists", "patterns").err()).doesNotContain("Exception", "fault of the program");
         assertThat(Files.exists(Path.of(pipe))).isTrue();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"restore", "audit", "gaps", "photos", "intake", "readings", "walk", "diagram"})
+    @Timeout(60)
+    void aDeviceWithoutEndIsNotReadToItsEnd(String what) {
+        String endless = "/dev/zero";
+        assumeTrue(Files.exists(Path.of(endless)), "needs a device that never ends");
+        Bench.Outcome outcome =
+                switch (what) {
+                    case "restore" ->
+                        bench.run("restore", endless, folder.resolve("r").toString());
+                    case "readings" -> bench.run("add", "readings", visit, endless);
+                    case "walk" -> bench.run("lists", "walk", "--take", endless);
+                    case "diagram" -> bench.run("diagram", "check", endless);
+                    case "intake" -> bench.run("intake", visit, endless);
+                    default -> bench.run(what, endless);
+                };
+        if (what.equals("intake")) {
+            assertThat(outcome.out()).contains("0 photos", "Skipped", endless);
+        } else {
+            assertThat(outcome.status()).isNotZero();
+            assertThat(outcome.err()).contains("zero");
+        }
+        assertThat(outcome.err()).doesNotContain("Exception", "fault of the program");
+        assertThat(folder.resolve("r")).doesNotExist();
+    }
+
+    @Test
+    @Timeout(60)
+    void aVisitWhoseDatabaseIsAPipeOrEndlessIsRefused() throws Exception {
+        Path pipe = pipe(folder.resolve("piped/visit.db"));
+        Bench.Outcome piped = bench.run("audit", pipe.getParent().toString());
+        assertThat(piped.status()).isNotZero();
+        assertThat(piped.err().lines()).singleElement().asString().contains("There is no visit", "piped");
+        Path linked = Files.createDirectories(folder.resolve("linked"));
+        Files.createSymbolicLink(linked.resolve("visit.db"), Path.of("/dev/zero"));
+        bench.run("audit", linked.toString()).complains(Exit.CLOSED, "There is no visit", "linked");
     }
 
     @Test

@@ -13,6 +13,7 @@ import java.sql.DriverManager;
 import java.sql.Statement;
 import java.util.Collections;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.zip.ZipEntry;
@@ -71,7 +72,7 @@ class ReceivedVisitTest {
     }
 
     @Test
-    void theAuditSaysWhatItProvesAndTheEndOfTheLog() {
+    void theAuditSaysWhatItProvesAndTheEndOfTheLog() throws Exception {
         Bench bench = new Bench(folder);
         String visit = bench.folder("v");
         bench.run("new", visit, "--car", "Tamarisk", "--style", "coupe").done();
@@ -80,6 +81,10 @@ class ReceivedVisitTest {
                 bench.run("audit", visit, "--json").json().path("log_head").asText();
         assertThat(head).matches("1 [0-9a-f]{64}");
         assertThat(audit.out()).contains("agrees with its edit log", head, "no audit proves");
+        bench.run("pages", visit).done();
+        assertThat(Files.readString(Path.of(visit, "pages/report.html")).replaceAll("\\s+", " "))
+                .as("the method part anchors the log")
+                .contains("edit log ended with entry 1,", head.substring(2));
         String zip = bench.folder("a.zip");
         assertThat(bench.run("archive", visit, zip).done().out()).contains("The edit log ends with entry " + head);
         assertThat(bench.run("audit", zip).done().out()).contains(head, "no audit proves");
@@ -173,6 +178,27 @@ class ReceivedVisitTest {
         try (ZipFile zipFile = new ZipFile(again.toFile())) {
             assertThat(zipFile.stream().map(ZipEntry::getName)).contains("again/data/lists/date-patterns.csv");
         }
+    }
+
+    @Test
+    void theWalkAndWhatMustBeCoveredTravelToo() throws Exception {
+        Bench first = new Bench(Files.createDirectory(folder.resolve("first")));
+        String visit = first.visit();
+        String usual = first.run("gaps", visit, "--all", "--json").json().toString();
+        for (String list : List.of("walk", "coverage")) {
+            List<String> rows = first.run("lists", list).done().out().lines().toList();
+            String own = first.file(list + "-own.csv", String.join("\n", rows.subList(0, rows.size() / 2)) + "\n");
+            first.run("lists", list, "--take", own).done();
+        }
+        String said = first.run("gaps", visit, "--all", "--json").json().toString();
+        assertThat(said).isNotEqualTo(usual);
+        Path zip = folder.resolve("a.zip");
+        assertThat(first.run("archive", visit, zip.toString()).status()).isLessThan(2);
+        Bench second = new Bench(Files.createDirectory(folder.resolve("second")));
+        String back = folder.resolve("back").toString();
+        assertThat(second.run("restore", zip.toString(), back).status()).isLessThan(2);
+        assertThat(second.run("gaps", back, "--all", "--json").json()).hasToString(said);
+        assertThat(Files.readString(Path.of(back, "lists/README.txt"))).contains("coverage", "walk");
     }
 
     private interface Change {

@@ -43,6 +43,19 @@ class LeftoversTest {
     }
 
     @Test
+    void whatEarlierVersionsLeftGoesWhereItIsMadeAgain() throws Exception {
+        Files.writeString(folder.resolve(".a.zip.making"), "half");
+        Files.createDirectories(folder.resolve(".demo.making/originals"));
+        Files.writeString(folder.resolve(".other.making"), "not mine");
+        Files.writeString(folder.resolve("own.svg.new"), "half");
+        Files.writeString(folder.resolve("a new one.svg"), "mine");
+        Lasting.text(folder.resolve("a.zip"), "whole");
+        Unfinished.beside(folder.resolve("demo")).close();
+        Leftovers.clearEarlier(folder, "*.svg.new");
+        assertThat(names()).containsExactly(".other.making", "a new one.svg", "a.zip");
+    }
+
+    @Test
     void whatOnlyLooksAlikeStays() throws Exception {
         for (String name : List.of(".unfinished-mine", ".unfinished-", ".making-of", ".making-12", "unfinished-0")) {
             Files.createDirectory(folder.resolve(name));

@@ -15,6 +15,7 @@ import java.sql.Connection;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -87,6 +88,25 @@ class CustomsTest {
                 .asString()
                 .contains("table \"p AFTER INSERT")
                 .contains("left out");
+    }
+
+    @Test
+    @Timeout(60)
+    void anEndlessViewInPlaceOfATableIsNeverAsked() throws Exception {
+        Path visit = made(there(), "received");
+        tamper(
+                visit,
+                "DROP TABLE reading",
+                "CREATE VIEW reading AS WITH RECURSIVE n(id) AS (SELECT 1 UNION ALL SELECT id + 1 FROM n)"
+                        + " SELECT count(*) AS id FROM n",
+                "CREATE VIEW endless AS WITH RECURSIVE n(id) AS (SELECT 1 UNION ALL SELECT id + 1 FROM n) SELECT id FROM n");
+        try (VisitStore store = here().forReading(visit)) {
+            assertThat(store.read().readings()).isEmpty();
+            assertThat(store.read().photos()).hasSize(2);
+        }
+        assertThat(lines())
+                .anyMatch(line -> line.startsWith("Table reading is no table"))
+                .anyMatch(line -> line.contains("view \"endless\""));
     }
 
     @Test

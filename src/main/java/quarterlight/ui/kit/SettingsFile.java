@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import java.util.concurrent.Executor;
 import java.util.function.UnaryOperator;
 import quarterlight.file.Lasting;
+import quarterlight.file.Leftovers;
 import quarterlight.file.PlainFile;
 
 /**
@@ -36,6 +37,8 @@ public final class SettingsFile {
 
     /** @param writer runs the writing, one after the other */
     public static SettingsFile read(Path file, Executor writer) {
+        Leftovers.clear(file.toAbsolutePath().getParent());
+        Leftovers.clearEarlier(file.toAbsolutePath().getParent(), file.getFileName() + ".part");
         return new SettingsFile(Objects.requireNonNull(file, "file"), writer, load(file));
     }
 
