@@ -1,0 +1,71 @@
+package quarterlight.page.sheet;
+
+import quarterlight.car.View;
+import quarterlight.page.Paper;
+
+/**
+ * How a sheet divides its paper, in mm.
+ *
+ * @param wide between the margins
+ * @param scale mm on paper for each mm of an outer view
+ * @param small the same for the views on the second page
+ * @param endsWide both views of the ends beside each other
+ * @param sideWide a view of a side
+ * @param smallWide the widest view on the second page
+ * @param markRow height of a line for a mark
+ * @param signRow height of a line for a sign
+ * @param trialRow height of a line for a trial
+ */
+public record SheetRoom(
+        double wide,
+        double scale,
+        double small,
+        double endsWide,
+        double sideWide,
+        double smallWide,
+        double markRow,
+        double signRow,
+        double trialRow) {
+    static final double SIDE_MARGIN = 10;
+    static final double TOP_MARGIN = 9;
+    static final double BOTTOM_MARGIN = 11;
+    /** What stands above and below the views on the first page. */
+    private static final double WORDS_MM = 46;
+    /** Least room beside a view for the panels too small to write into. */
+    private static final double BESIDE_MM = 40;
+    /** Least room beside the ends for the gauge check. */
+    private static final double CHECK_MM = 62;
+
+    private static final double SMALL_WIDE = 74;
+    private static final double LETTER_HIGH = 279.4;
+    /** Rows of signs, marks and trials that share what a higher paper has more. */
+    private static final double SHARING_ROWS = 24;
+
+    static SheetRoom of(Paper paper, SheetViews views) {
+        double wide = paper.widthMm() - 2 * SIDE_MARGIN;
+        double high = paper.heightMm() - TOP_MARGIN - BOTTOM_MARGIN - WORDS_MM;
+        double perScale = views.heightMm(View.FRONT, 1)
+                + views.heightMm(View.LEFT, 1)
+                + views.heightMm(View.RIGHT, 1)
+                + views.heightMm(View.TOP, 1)
+                - 4 * SheetViews.TITLE_MM;
+        double byHeight = (high - 4 * SheetViews.TITLE_MM) / perScale;
+        double bySide = (wide - BESIDE_MM) / views.widthMm(View.LEFT, 1);
+        double byEnds = (wide - CHECK_MM) / (views.widthMm(View.FRONT, 1) + views.widthMm(View.REAR, 1));
+        double scale = Math.min(byHeight, Math.min(bySide, byEnds));
+        double more = (paper.heightMm() - LETTER_HIGH) / SHARING_ROWS;
+        double small = SMALL_WIDE
+                / Math.max(
+                        views.widthMm(View.UNDER, 1), views.widthMm(View.BAY, 1) + views.widthMm(View.CABIN, 1));
+        return new SheetRoom(
+                wide,
+                scale,
+                small,
+                views.widthMm(View.FRONT, scale) + views.widthMm(View.REAR, scale),
+                views.widthMm(View.LEFT, scale),
+                SMALL_WIDE,
+                8.2 + more,
+                6 + more,
+                4.2 + more);
+    }
+}
