@@ -22,21 +22,21 @@ final class MarkPlaces {
     static final int MAX_LINES = 15;
 
     private static final List<Usual> USUAL = List.of(
-            new Usual("Vehicle number", "dash at the windshield, door opening, plate", "dash"),
-            new Usual("Vehicle number, second place", "firewall, cowl, frame rail or floor", "firewall"),
+            new Usual("Vehicle number", "dash, door opening or plate", "dash"),
+            new Usual("Vehicle number, second place", "firewall, cowl, frame", "firewall"),
             new Usual("Body tag", "firewall, cowl or radiator support", "firewall"),
-            new Usual("Build label", "door edge or door opening, driver's side", "door-jamb-front-left"),
-            new Usual("Engine number", "pad on the block, near a head or the gearbox", "engine"),
+            new Usual("Build label", "driver's door or its opening", "door-jamb-front-left"),
+            new Usual("Engine number", "pad on the block", "engine"),
             new Usual("Engine casting and its date", "side or rear of the block", "engine"),
-            new Usual("Cylinder head casting, date", "on the head, under the cover", "engine"),
-            new Usual("Carburetor or injection tag", "tag at the cover, stamp on the flange", "intake-fuel"),
-            new Usual("Alternator, starter, distributor", "stamp or plate on the housing", "ignition-charging"),
-            new Usual("Transmission number, date", "side of the case or its tail", "transmission"),
-            new Usual("Axle code and date", "axle tube, housing or ratio tag", "rear-axle"),
-            new Usual("Glass, each pane", "corner of each pane: month and year signs", "windshield"),
-            new Usual("Tires, last four digits", "side wall: week and year; also the spare", "wheel-front-left"),
+            new Usual("Cylinder head casting, date", "on the head", "engine"),
+            new Usual("Carburetor or injection tag", "cover or flange", "intake-fuel"),
+            new Usual("Alternator, distributor", "stamp on the housing", "ignition-charging"),
+            new Usual("Transmission number, date", "side of the case", "transmission"),
+            new Usual("Axle code and date", "tube, housing or tag", "rear-axle"),
+            new Usual("Glass, each pane", "corner of the pane", "windshield"),
+            new Usual("Tires, last four digits", "side wall, spare too", "wheel-front-left"),
             new Usual("Belt labels", "sewn on near the anchor", "seat-front-left"),
-            new Usual("Numbers on the papers", "title, registration, build sheet, invoice", "identity-papers"));
+            new Usual("Numbers on the papers", "title, build sheet, invoice", "identity-papers"));
 
     private MarkPlaces() {}
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import quarterlight.car.DriveSide;
 import quarterlight.car.View;
 import quarterlight.car.Zone;
 import quarterlight.diagram.BodyDiagram;
@@ -32,7 +33,7 @@ record ReadingPlaces(List<Inside> inside, List<Beside> beside) {
     private static final List<View> OUTSIDE = List.of(View.LEFT, View.RIGHT, View.TOP, View.FRONT, View.REAR);
     private static final int STEPS = 36;
     /** Free rim round the boxes, mm on paper. */
-    private static final double RIM_MM = 0.8;
+    private static final double RIM_MM = 0.5;
 
     /**
      * Boxes in a panel.
@@ -70,7 +71,7 @@ record ReadingPlaces(List<Inside> inside, List<Beside> beside) {
             }
         }
         List<Beside> beside = new ArrayList<>();
-        for (View view : List.of(View.FRONT, View.REAR, View.LEFT, View.RIGHT, View.TOP)) {
+        for (View view : OUTSIDE) {
             small.stream()
                     .filter(mark -> mark.view() == view)
                     .forEach(mark -> beside.add(
@@ -135,17 +136,22 @@ record ReadingPlaces(List<Inside> inside, List<Beside> beside) {
         return Optional.of(new Inside(zone, view, boxes, words));
     }
 
+    /** On the view of its own side where that shows the panel, else where most of it can be seen. */
     private static Optional<Beside> mark(Zone zone, BodyDiagram diagram, ZonePlaces places) {
+        Optional<View> own = zone.side().map(side -> side == DriveSide.LEFT ? View.LEFT : View.RIGHT);
         Optional<Beside> best = Optional.empty();
         double largest = -1;
         for (View view : OUTSIDE) {
             Optional<ZonePlaces.Place> place = diagram.view(view)
                     .map(ViewDrawing::view)
                     .flatMap(shown -> places.place(shown, zone.id()));
-            if (place.isPresent() && place.get().radiusMm() > largest) {
-                largest = place.get().radiusMm();
-                best = Optional.of(
-                        new Beside(zone, view, 0, place.get().xMm(), place.get().yMm()));
+            double weight = place.map(ZonePlaces.Place::radiusMm).orElse(-1.0);
+            if (weight >= 0 && own.equals(Optional.of(view))) {
+                weight = Double.MAX_VALUE;
+            }
+            if (weight > largest) {
+                largest = weight;
+                best = place.map(at -> new Beside(zone, view, 0, at.xMm(), at.yMm()));
             }
         }
         return best;

@@ -12,6 +12,7 @@ import quarterlight.page.Paper;
  * @param endsWide both views of the ends beside each other
  * @param sideWide a view of a side
  * @param smallWide the widest view on the second page
+ * @param notes ruled lines that fill the first page where the views leave room
  * @param markRow height of a line for a mark
  * @param signRow height of a line for a sign
  * @param trialRow height of a line for a trial
@@ -23,6 +24,7 @@ public record SheetRoom(
         double endsWide,
         double sideWide,
         double smallWide,
+        int notes,
         double markRow,
         double signRow,
         double trialRow) {
@@ -30,12 +32,16 @@ public record SheetRoom(
     static final double TOP_MARGIN = 9;
     static final double BOTTOM_MARGIN = 11;
     /** What stands above and below the views on the first page. */
-    private static final double WORDS_MM = 46;
+    private static final double WORDS_MM = 47;
     /** Least room beside a view for the panels too small to write into. */
-    private static final double BESIDE_MM = 40;
+    private static final double BESIDE_MM = 52;
     /** Least room beside the ends for the gauge check. */
     private static final double CHECK_MM = 62;
 
+    /** Height of a ruled line, and of the words above the lines in lines. */
+    static final double NOTE_MM = 7;
+
+    private static final double NOTES_HEAD = 0.4;
     private static final double SMALL_WIDE = 74;
     private static final double LETTER_HIGH = 279.4;
     /** Rows of signs, marks and trials that share what a higher paper has more. */
@@ -64,6 +70,7 @@ public record SheetRoom(
                 views.widthMm(View.FRONT, scale) + views.widthMm(View.REAR, scale),
                 views.widthMm(View.LEFT, scale),
                 SMALL_WIDE,
+                (int) Math.max(0, (byHeight - scale) * perScale / NOTE_MM - NOTES_HEAD),
                 8.2 + more,
                 6 + more,
                 4.2 + more);

@@ -11,6 +11,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import quarterlight.car.Car;
 import quarterlight.car.Substrate;
@@ -41,6 +42,9 @@ import quarterlight.visit.VisitRecord;
  * signs, marks and trials.
  */
 public final class TakeAlongSheet {
+    /** Strips across panels: boxes may lie over them. */
+    private static final Set<ZoneId> STRIPS = Set.of(new ZoneId("emblems-moldings"), new ZoneId("weatherstrips"));
+
     private final VisitRecord visit;
     private final List<Zone> zones;
     private final List<ZoneCoverage> walk;
@@ -70,7 +74,7 @@ public final class TakeAlongSheet {
 
     /** Where the readings of each outer panel are written. */
     ReadingPlaces readingPlaces(Paper paper) {
-        return ReadingPlaces.of(panels(), diagram, places, room(paper).scale());
+        return ReadingPlaces.of(panels(), diagram, ZonePlaces.of(diagram.without(STRIPS)), room(paper).scale());
     }
 
     private List<Zone> panels() {
@@ -98,10 +102,9 @@ public final class TakeAlongSheet {
             double scale = view == View.UNDER || view == View.BAY || view == View.CABIN ? room.small() : room.scale();
             model.put(view.word(), views.element(view, scale, Optional.of(readings)));
         }
-        model.put("ends", names(readings.beside(View.FRONT, View.REAR)));
-        model.put("lefts", names(readings.beside(View.LEFT)));
-        model.put("rights", names(readings.beside(View.RIGHT)));
-        model.put("tops", names(readings.beside(View.TOP)));
+        model.put("lefts", names(readings.beside(View.LEFT), SheetViews::withoutSide));
+        model.put("rights", names(readings.beside(View.RIGHT), SheetViews::withoutSide));
+        model.put("tops", names(readings.beside(View.TOP, View.FRONT, View.REAR), name -> name));
         model.put("cautions", cautions());
         model.put("stops", Stop.of(walk, diagram, places));
         model.put("signs", columns(List.of(SignKind.values()), 3, sign -> sign.word().replace('-', ' ')));
@@ -141,10 +144,11 @@ public final class TakeAlongSheet {
         return blanks;
     }
 
-    private static List<Map<String, Object>> names(List<ReadingPlaces.Beside> marks) {
+    private static List<Map<String, Object>> names(
+            List<ReadingPlaces.Beside> marks, UnaryOperator<String> shown) {
         return marks.stream()
                 .map(mark -> Map.<String, Object>of(
-                        "number", mark.number(), "name", mark.zone().label()))
+                        "number", mark.number(), "name", shown.apply(mark.zone().label())))
                 .toList();
     }
 
