@@ -64,8 +64,8 @@ final class PagesVerb implements Verb {
 
     static Paper paper(String verb, String word) throws CallRefused {
         return Worded.find(Paper.class, word)
-                .orElseThrow(() -> new CallRefused(
-                        verb + ": there is no paper " + Quoted.of(word) + "; take one of " + Worded.words(Paper.class)));
+                .orElseThrow(() -> new CallRefused(verb + ": there is no paper " + Quoted.of(word) + "; take one of "
+                        + Worded.words(Paper.class)));
     }
 
     List<Path> make(VisitStore store, Path out, Paper paper, Progress progress)

@@ -11,7 +11,8 @@ final class Verbs {
 
     static final List<String> NAMES = List.of(
             "desk", "demo", "new", "set", "intake", "clock", "photos", "add", "audit", "zones", "history", "rust",
-            "dates", "suggest", "gaps", "sheet", "pages", "compare", "archive", "restore", "export", "diagram", "lists");
+            "dates", "suggest", "gaps", "sheet", "pages", "compare", "archive", "restore", "export", "diagram",
+            "lists");
 
     private Verbs() {}
 

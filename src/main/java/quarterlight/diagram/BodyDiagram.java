@@ -66,7 +66,9 @@ public final class BodyDiagram {
                                 view.widthMm(),
                                 view.heightMm(),
                                 view.shapes().stream()
-                                        .filter(shape -> shape.zone().filter(unwanted::contains).isEmpty())
+                                        .filter(shape -> shape.zone()
+                                                .filter(unwanted::contains)
+                                                .isEmpty())
                                         .toList()))
                         .toList());
     }

@@ -60,7 +60,9 @@ final class MarkPlaces {
                         key(mark.part()),
                         new Line(
                                 XmlText.clean(mark.part()),
-                                mark.zone().flatMap(zone -> Optional.ofNullable(labels.get(zone))).orElse("place not noted"),
+                                mark.zone()
+                                        .flatMap(zone -> Optional.ofNullable(labels.get(zone)))
+                                        .orElse("place not noted"),
                                 XmlText.clean(mark.expected().get())));
             }
         }

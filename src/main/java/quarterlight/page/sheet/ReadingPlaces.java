@@ -74,8 +74,8 @@ record ReadingPlaces(List<Inside> inside, List<Beside> beside) {
         for (View view : OUTSIDE) {
             small.stream()
                     .filter(mark -> mark.view() == view)
-                    .forEach(mark -> beside.add(
-                            new Beside(mark.zone(), view, beside.size() + 1, mark.xMm(), mark.yMm())));
+                    .forEach(mark ->
+                            beside.add(new Beside(mark.zone(), view, beside.size() + 1, mark.xMm(), mark.yMm())));
         }
         return new ReadingPlaces(inside, beside);
     }
@@ -142,12 +142,14 @@ record ReadingPlaces(List<Inside> inside, List<Beside> beside) {
         Optional<Beside> best = Optional.empty();
         double largest = -1;
         for (View view : OUTSIDE) {
-            Optional<ZonePlaces.Place> place = diagram.view(view)
-                    .map(ViewDrawing::view)
-                    .flatMap(shown -> places.place(shown, zone.id()));
+            Optional<ZonePlaces.Place> place =
+                    diagram.view(view).map(ViewDrawing::view).flatMap(shown -> places.place(shown, zone.id()));
             double weight = place.map(ZonePlaces.Place::radiusMm).orElse(-1.0);
+            boolean aside = view == View.LEFT || view == View.RIGHT;
             if (weight >= 0 && own.equals(Optional.of(view))) {
                 weight = Double.MAX_VALUE;
+            } else if (weight >= 0 && aside) {
+                weight = 0;
             }
             if (weight > largest) {
                 largest = weight;
@@ -159,6 +161,8 @@ record ReadingPlaces(List<Inside> inside, List<Beside> beside) {
 
     /** The numbered panels of some views. */
     List<Beside> beside(View... views) {
-        return beside.stream().filter(mark -> List.of(views).contains(mark.view())).toList();
+        return beside.stream()
+                .filter(mark -> List.of(views).contains(mark.view()))
+                .toList();
     }
 }

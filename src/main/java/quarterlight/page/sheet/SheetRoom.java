@@ -42,12 +42,10 @@ public record SheetRoom(
     static final double NOTE_MM = 7;
 
     private static final double NOTES_HEAD = 0.4;
-    private static final double SMALL_WIDE = 74;
-    private static final double LETTER_HIGH = 279.4;
-    /** Rows of signs, marks and trials that share what a higher paper has more. */
-    private static final double SHARING_ROWS = 24;
+    private static final double SMALL_WIDE = 66;
 
-    static SheetRoom of(Paper paper, SheetViews views) {
+    /** @param ease how roomy the lines are, from 0 */
+    static SheetRoom of(Paper paper, SheetViews views, double ease) {
         double wide = paper.widthMm() - 2 * SIDE_MARGIN;
         double high = paper.heightMm() - TOP_MARGIN - BOTTOM_MARGIN - WORDS_MM;
         double perScale = views.heightMm(View.FRONT, 1)
@@ -59,10 +57,8 @@ public record SheetRoom(
         double bySide = (wide - BESIDE_MM) / views.widthMm(View.LEFT, 1);
         double byEnds = (wide - CHECK_MM) / (views.widthMm(View.FRONT, 1) + views.widthMm(View.REAR, 1));
         double scale = Math.min(byHeight, Math.min(bySide, byEnds));
-        double more = (paper.heightMm() - LETTER_HIGH) / SHARING_ROWS;
         double small = SMALL_WIDE
-                / Math.max(
-                        views.widthMm(View.UNDER, 1), views.widthMm(View.BAY, 1) + views.widthMm(View.CABIN, 1));
+                / Math.max(views.widthMm(View.UNDER, 1), views.widthMm(View.BAY, 1) + views.widthMm(View.CABIN, 1));
         return new SheetRoom(
                 wide,
                 scale,
@@ -71,8 +67,8 @@ public record SheetRoom(
                 views.widthMm(View.LEFT, scale),
                 SMALL_WIDE,
                 (int) Math.max(0, (byHeight - scale) * perScale / NOTE_MM - NOTES_HEAD),
-                8.2 + more,
-                6 + more,
-                4.2 + more);
+                7 + ease,
+                5.2 + ease,
+                3.5 + ease);
     }
 }

@@ -71,8 +71,7 @@ final class SheetViews {
         Rectangle2D cell = new Rectangle2D.Double(0, 0, wide, top + high);
         SheetLayout layout = new SheetLayout(
                 wide, top + high, px, Map.of(view, frame), Map.of(view, cell), Optional.empty(), Optional.empty());
-        DiagramScene scene =
-                new DiagramScene(diagram, places, layout, DiagramInk.BARE, GRAY, Ramp.load(), measure);
+        DiagramScene scene = new DiagramScene(diagram, places, layout, DiagramInk.BARE, GRAY, Ramp.load(), measure);
         StringBuilder out = new StringBuilder(String.format(
                 Locale.ROOT,
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %.1f %.1f\" role=\"img\" alt=\"%s\""

@@ -1,5 +1,6 @@
 package quarterlight.page.sheet;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -13,6 +14,8 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import quarterlight.car.Car;
 import quarterlight.car.Substrate;
 import quarterlight.car.View;
@@ -21,6 +24,7 @@ import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.coverage.TrialItem;
 import quarterlight.coverage.TrialList;
+import quarterlight.coverage.TrialNature;
 import quarterlight.coverage.ZoneCoverage;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.ZonePlaces;
@@ -45,6 +49,10 @@ public final class TakeAlongSheet {
     /** Strips across panels: boxes may lie over them. */
     private static final Set<ZoneId> STRIPS = Set.of(new ZoneId("emblems-moldings"), new ZoneId("weatherstrips"));
 
+    private static final int MAX_PAGES = 2;
+    /** How roomy the lines are, mm above the least; the first that fits holds. A long list of one's own may take a third page. */
+    private static final double[] EASE = {1.4, 0.9, 0.4, 0};
+
     private final VisitRecord visit;
     private final List<Zone> zones;
     private final List<ZoneCoverage> walk;
@@ -68,26 +76,45 @@ public final class TakeAlongSheet {
 
     /** Writes the sheet as a PDF that appears whole or not at all. */
     public Path write(Path file, Paper paper) throws IOException {
-        String page = page(paper);
-        return Lasting.write(file, out -> PdfDocument.write(page, Map.of(), out));
+        byte[] pdf = new byte[0];
+        for (double ease : EASE) {
+            pdf = pdf(page(paper, ease));
+            try (PDDocument made = Loader.loadPDF(pdf)) {
+                if (made.getNumberOfPages() <= MAX_PAGES) {
+                    break;
+                }
+            }
+        }
+        byte[] tightest = pdf;
+        return Lasting.write(file, out -> out.write(tightest));
+    }
+
+    private static byte[] pdf(String page) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        PdfDocument.write(page, Map.of(), out);
+        return out.toByteArray();
     }
 
     /** Where the readings of each outer panel are written. */
     ReadingPlaces readingPlaces(Paper paper) {
-        return ReadingPlaces.of(panels(), diagram, ZonePlaces.of(diagram.without(STRIPS)), room(paper).scale());
+        return ReadingPlaces.of(
+                panels(),
+                diagram,
+                ZonePlaces.of(diagram.without(STRIPS)),
+                room(paper, 0).scale());
     }
 
     private List<Zone> panels() {
         return zones.stream().filter(Zone::finish).toList();
     }
 
-    private SheetRoom room(Paper paper) {
-        return SheetRoom.of(paper, new SheetViews(diagram, places));
+    private SheetRoom room(Paper paper, double ease) {
+        return SheetRoom.of(paper, new SheetViews(diagram, places), ease);
     }
 
-    private String page(Paper paper) {
+    private String page(Paper paper, double ease) {
         SheetViews views = new SheetViews(diagram, places);
-        SheetRoom room = room(paper);
+        SheetRoom room = room(paper, ease);
         ReadingPlaces readings = readingPlaces(paper);
         VisitFacts facts = visit.facts();
         String title = XmlText.clean(facts.car().name());
@@ -107,7 +134,8 @@ public final class TakeAlongSheet {
         model.put("tops", names(readings.beside(View.TOP, View.FRONT, View.REAR), name -> name));
         model.put("cautions", cautions());
         model.put("stops", Stop.of(walk, diagram, places));
-        model.put("signs", columns(List.of(SignKind.values()), 3, sign -> sign.word().replace('-', ' ')));
+        model.put("signs", columns(List.of(SignKind.values()), 3, sign -> sign.word()
+                .replace('-', ' ')));
         model.put("marks", columns(MarkPlaces.of(visit, labels()), 3, Function.identity()));
         model.put("trials", columns(trials(), 4, Function.identity()));
         return new Template().fill("sheet.ftlh", model);
@@ -120,7 +148,8 @@ public final class TakeAlongSheet {
     private static String line(VisitFacts facts) {
         Car car = facts.car();
         List<String> parts = new ArrayList<>();
-        parts.add(capital(car.body().style().word()) + ", " + car.body().construction().word() + ", engine "
+        parts.add(capital(car.body().style().word()) + ", "
+                + car.body().construction().word() + ", engine "
                 + car.body().engine().word());
         parts.add("finish " + car.finish().word());
         if (car.substrate() != Substrate.STEEL) {
@@ -144,8 +173,7 @@ public final class TakeAlongSheet {
         return blanks;
     }
 
-    private static List<Map<String, Object>> names(
-            List<ReadingPlaces.Beside> marks, UnaryOperator<String> shown) {
+    private static List<Map<String, Object>> names(List<ReadingPlaces.Beside> marks, UnaryOperator<String> shown) {
         return marks.stream()
                 .map(mark -> Map.<String, Object>of(
                         "number", mark.number(), "name", shown.apply(mark.zone().label())))
@@ -168,7 +196,9 @@ public final class TakeAlongSheet {
                     "name",
                     XmlText.clean(item.item()),
                     "unit",
-                    XmlText.clean(item.unit().orElse("")),
+                    item.nature() == TrialNature.OBSERVATION
+                            ? "0   s   h"
+                            : XmlText.clean(item.unit().orElse("")),
                     "runs",
                     item.onlyRunning())));
         });
@@ -180,7 +210,8 @@ public final class TakeAlongSheet {
                 "Under the car: " + RepairRule.LIFT_CAUTION,
                 "Fuel, brakes, battery: " + RepairRule.FUEL_BRAKE_CAUTION
                         + " Keep flames and sparks away from a battery, and eye protection on.",
-                TrialList.CAUTION + " A bypassed interlock can start the car in gear: neutral or park, parking brake on.",
+                TrialList.CAUTION
+                        + " A bypassed interlock can start the car in gear: neutral or park, parking brake on.",
                 FinishCautions.oldPaint() + " Do not blow out brake dust: it can hold asbestos.",
                 "Structural rust: leave a zone that carries load to the judgment of a licensed person before the car is driven,"
                         + " lifted or jacked there. Local rules come first in all of this.");
