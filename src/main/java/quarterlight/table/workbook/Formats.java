@@ -1,6 +1,7 @@
 package quarterlight.table.workbook;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
@@ -19,6 +20,9 @@ import javax.xml.stream.XMLStreamReader;
  * The days before March 1900 of the 1900 system are one off there by design; they are read as written.
  */
 final class Formats {
+    /** Digits that spreadsheets show of a number at most. */
+    private static final MathContext SHOWN = new MathContext(15);
+
     private static final double SECONDS = 86_400;
     private static final double MAX_SERIAL = 2_958_466;
     private static final int NO_SUCH_DAY = 60;
@@ -105,9 +109,7 @@ final class Formats {
             double value = Double.parseDouble(raw.strip());
             boolean usual = Double.isFinite(value) && Math.abs(value) < 1e15 && (value == 0 || Math.abs(value) > 1e-9);
             return usual
-                    ? new BigDecimal(Double.toString(value))
-                            .stripTrailingZeros()
-                            .toPlainString()
+                    ? new BigDecimal(value).round(SHOWN).stripTrailingZeros().toPlainString()
                     : raw.strip();
         } catch (NumberFormatException e) {
             return raw;

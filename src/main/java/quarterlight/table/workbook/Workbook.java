@@ -60,7 +60,8 @@ public final class Workbook {
         try (Parts parts = new Parts(file)) {
             return new Workbook(parts).read(sheet);
         } catch (ZipException e) {
-            throw new WorkbookRefused("is damaged: it cannot be unpacked. Fetch or save it anew");
+            throw new WorkbookRefused(
+                    "is a packed file, such as a spreadsheet, and damaged: it cannot be unpacked. Save it anew, or as CSV");
         } catch (java.io.EOFException e) {
             throw new WorkbookRefused("is damaged: it ends too soon. Fetch or save it anew");
         }
