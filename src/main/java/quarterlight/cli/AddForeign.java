@@ -66,7 +66,7 @@ final class AddForeign {
         String name = call.matchedOptionValue(PROFILE, "");
         ProfileReading profiles = new ProfileReading(around.settings());
         try {
-            ForeignTable table = ForeignTable.read(Words.pathAt(call, 2));
+            ForeignTable table = ForeignTable.read(Words.pathAt(call, 2), AddVerb.sheet(call));
             ReadingProfile profile = call.hasMatchedOption(COLUMNS)
                     ? ProfileReading.ofWords(call.matchedOptionValue(COLUMNS, ""), table)
                             .knowing(profiles.find(name)

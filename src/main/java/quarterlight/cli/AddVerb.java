@@ -2,6 +2,7 @@ package quarterlight.cli;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -17,6 +18,7 @@ import quarterlight.table.JsonObject;
 import quarterlight.table.RowKind;
 import quarterlight.table.TableRead;
 import quarterlight.table.TableRead.Refused;
+import quarterlight.table.TableSource;
 import quarterlight.table.TableUnreadable;
 import quarterlight.table.cell.Nearest;
 import quarterlight.table.cell.RowContext;
@@ -26,6 +28,7 @@ import quarterlight.visit.row.RecordKind;
 
 /** {@code add}: takes in the rows of a CSV file, all of them or with {@code --keep-good} the good ones. */
 final class AddVerb implements Verb {
+    private static final String SHEET = "--sheet";
     private static final String KEEP_GOOD = "--keep-good";
 
     private final Surroundings around;
@@ -37,7 +40,9 @@ final class AddVerb implements Verb {
     @Override
     public CommandSpec spec() {
         CommandSpec spec = Words.verb(
-                        "add", "add rows from a CSV file; the kinds are " + String.join(", ", RowKinds.words()))
+                        "add",
+                        "add rows from a CSV file or a sheet of a workbook (.xlsx); the kinds are "
+                                + String.join(", ", RowKinds.words()))
                 .addPositional(PositionalParamSpec.builder()
                         .index("0")
                         .paramLabel("KIND")
@@ -47,11 +52,12 @@ final class AddVerb implements Verb {
                         .description("what the rows are")
                         .build())
                 .addPositional(Words.path(1, "VISIT", "folder of the visit"))
-                .addPositional(Words.path(2, "FILE.csv", "the table"))
+                .addPositional(Words.path(2, "FILE", "the table"))
                 .addOption(OptionSpec.builder(KEEP_GOOD)
                         .type(boolean.class)
                         .description("add the good rows even if others are refused")
                         .build());
+        spec.addOption(Words.text(SHEET, "NAME", "the sheet of a workbook, where several hold something"));
         return AddForeign.options(spec).addOption(Words.json());
     }
 
@@ -75,7 +81,7 @@ final class AddVerb implements Verb {
     }
 
     private <T> int own(RowKind<T> kind, ParseResult call) throws CallRefused, EditRefused, VisitProblem {
-        return add(kind, call, visit -> read(Words.pathAt(call, 2), kind, visit, Words.pathAt(call, 1)));
+        return add(kind, call, visit -> read(call, kind, visit));
     }
 
     private <T> int add(RowKind<T> kind, ParseResult call, Rows<T> rows) throws CallRefused, EditRefused, VisitProblem {
@@ -105,13 +111,22 @@ final class AddVerb implements Verb {
         }
     }
 
-    private <T> TableRead<T> read(Path file, RowKind<T> kind, VisitRecord visit, Path folder) throws CallRefused {
+    private <T> TableRead<T> read(ParseResult call, RowKind<T> kind, VisitRecord visit) throws CallRefused {
+        Path file = Words.pathAt(call, 2);
+        Path folder = Words.pathAt(call, 1);
         try {
             return CsvFile.read(
-                    file, kind, RowContext.of(visit, around.zones().get(), OwnLists.patterns(around, folder)));
+                    TableSource.of(file, sheet(call)),
+                    kind,
+                    RowContext.of(visit, around.zones().get(), OwnLists.patterns(around, folder)));
         } catch (TableUnreadable e) {
             throw new CallRefused(e.getMessage());
         }
+    }
+
+    /** The sheet of a workbook that the call names. */
+    static Optional<String> sheet(ParseResult call) {
+        return Optional.ofNullable(call.matchedOptionValue(SHEET, null));
     }
 
     private static JsonObject document(RowEdits.Added added, List<Refused> refused) {

@@ -50,7 +50,7 @@ final class ArchiveVerb implements Verb {
     public int run(ParseResult call) throws CallRefused, EditRefused, VisitProblem, IOException {
         Path visit = Words.pathAt(call, 0);
         Path file = Words.pathAt(call, 1);
-        Paper paper = PagesVerb.paper(call.matchedOptionValue(PAPER, Paper.A4.word()));
+        Paper paper = PagesVerb.paper("archive", call.matchedOptionValue(PAPER, Paper.A4.word()));
         Archived archived;
         try (VisitStore store = around.visits().forReading(visit);
                 Interruption interruption = Interruption.watched()) {

@@ -38,7 +38,7 @@ final class PagesVerb implements Verb {
 
     @Override
     public int run(ParseResult call) throws CallRefused, VisitProblem, IOException {
-        Paper paper = paper(call.matchedOptionValue("--paper", Paper.A4.word()));
+        Paper paper = paper("pages", call.matchedOptionValue("--paper", Paper.A4.word()));
         Path visit = Words.pathAt(call, 0);
         List<Path> made;
         try (VisitStore store = around.visits().forReading(visit)) {
@@ -62,10 +62,10 @@ final class PagesVerb implements Verb {
         return Exit.DONE;
     }
 
-    static Paper paper(String word) throws CallRefused {
+    static Paper paper(String verb, String word) throws CallRefused {
         return Worded.find(Paper.class, word)
-                .orElseThrow(() -> new CallRefused(
-                        "pages: there is no paper " + Quoted.of(word) + "; take one of " + Worded.words(Paper.class)));
+                .orElseThrow(() -> new CallRefused(verb + ": there is no paper " + Quoted.of(word) + "; take one of "
+                        + Worded.words(Paper.class)));
     }
 
     List<Path> make(VisitStore store, Path out, Paper paper, Progress progress)

@@ -11,7 +11,8 @@ final class Verbs {
 
     static final List<String> NAMES = List.of(
             "desk", "demo", "new", "set", "intake", "clock", "photos", "add", "audit", "zones", "history", "rust",
-            "dates", "suggest", "gaps", "pages", "compare", "archive", "restore", "export", "diagram", "lists");
+            "dates", "suggest", "gaps", "sheet", "pages", "compare", "archive", "restore", "export", "diagram",
+            "lists");
 
     private Verbs() {}
 
@@ -41,6 +42,7 @@ final class Verbs {
             case "dates" -> new DatesVerb(around);
             case "suggest" -> new SuggestVerb(around);
             case "gaps" -> new GapsVerb(around);
+            case "sheet" -> new SheetVerb(around);
             case "pages" -> new PagesVerb(around);
             case "compare" -> new CompareVerb(around);
             case "archive" -> new ArchiveVerb(around);

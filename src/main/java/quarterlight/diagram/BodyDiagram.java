@@ -54,6 +54,25 @@ public final class BodyDiagram {
         return new LinkedHashSet<>(zones);
     }
 
+    /** The same drawing without the outlines of some zones, for instance of strips that lie across panels. */
+    public BodyDiagram without(Set<ZoneId> unwanted) {
+        return new BodyDiagram(
+                body,
+                size,
+                views.stream()
+                        .map(view -> new ViewDrawing(
+                                view.view(),
+                                view.title(),
+                                view.widthMm(),
+                                view.heightMm(),
+                                view.shapes().stream()
+                                        .filter(shape -> shape.zone()
+                                                .filter(unwanted::contains)
+                                                .isEmpty())
+                                        .toList()))
+                        .toList());
+    }
+
     /** The views that show a zone, in the order of {@link View}. */
     public List<View> viewsOf(ZoneId zone) {
         List<View> found = new ArrayList<>();

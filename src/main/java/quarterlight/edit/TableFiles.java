@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.marks.code.DatePatterns;
 import quarterlight.store.VisitProblem;
@@ -11,6 +12,7 @@ import quarterlight.store.VisitStore;
 import quarterlight.table.CsvFile;
 import quarterlight.table.RowKind;
 import quarterlight.table.TableRead;
+import quarterlight.table.TableSource;
 import quarterlight.table.TableUnreadable;
 import quarterlight.table.cell.RowContext;
 
@@ -38,14 +40,16 @@ public final class TableFiles {
     /**
      * Reads a table.
      *
+     * @param sheet of a workbook, where several hold something
      * @throws TableUnreadable if it cannot be read
      * @throws EditRefused if its columns are those of no kind
      */
-    public Known<?> read(Path file) throws TableUnreadable, EditRefused, VisitProblem {
+    public Known<?> read(Path file, Optional<String> sheet) throws TableUnreadable, EditRefused, VisitProblem {
+        TableSource source = TableSource.of(file, sheet);
         RowContext context = RowContext.of(store.read(), catalog, patterns);
         List<Known<?>> usable = new ArrayList<>();
         for (RowKind<?> kind : RowKinds.all()) {
-            Known<?> known = read(file, kind, context);
+            Known<?> known = read(source, kind, context);
             if (known.table().usable()) {
                 usable.add(known);
             }
@@ -59,7 +63,7 @@ public final class TableFiles {
         return usable.get(0);
     }
 
-    private static <T> Known<T> read(Path file, RowKind<T> kind, RowContext context) throws TableUnreadable {
-        return new Known<>(kind, CsvFile.read(file, kind, context));
+    private static <T> Known<T> read(TableSource source, RowKind<T> kind, RowContext context) {
+        return new Known<>(kind, CsvFile.read(source, kind, context));
     }
 }

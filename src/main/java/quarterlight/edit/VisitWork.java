@@ -32,6 +32,7 @@ import quarterlight.page.VisitPages;
 import quarterlight.page.report.BuyerPictures;
 import quarterlight.page.report.ReportPages;
 import quarterlight.page.report.ReportPhotos;
+import quarterlight.page.sheet.TakeAlongSheet;
 import quarterlight.photo.pixels.JpegWriter;
 import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.store.CustomsSlip;
@@ -134,6 +135,16 @@ public final class VisitWork {
                 PageWorkers.result(page);
             }
         }
+    }
+
+    /** Writes the sheet to take along to the car of a visit. */
+    public Path sheet(VisitStore store, Path file, Paper paper)
+            throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
+        VisitRecord visit = store.read();
+        Path folder = store.folder().root();
+        List<ZoneCoverage> walk = coverage(folder, findings(folder, visit), visit);
+        BodyDiagram diagram = VisitDiagram.of(folder, visit.facts());
+        return new TakeAlongSheet(visit, catalog, walk, trials(folder), diagram).write(file, paper);
     }
 
     /** Two cars side by side. */

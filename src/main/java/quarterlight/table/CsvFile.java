@@ -3,9 +3,6 @@ package quarterlight.table;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -16,54 +13,29 @@ import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
-import quarterlight.file.PlainFile;
 import quarterlight.table.TableText.Unreadable;
 import quarterlight.table.cell.Cells;
 import quarterlight.table.cell.Decimals;
 import quarterlight.table.cell.FormulaCell;
 import quarterlight.table.cell.RowContext;
 import quarterlight.visit.row.CellRefused;
+import quarterlight.visit.row.RecordKind;
 
 /**
  * Reads a table of one kind from a CSV file (RFC 4180, with comma, semicolon or tab): every row becomes a value or is refused
  * with its line, column and reason. The header is required, its columns may stand in any order. Blank lines count for nothing.
  */
 public final class CsvFile {
-    /** Files above this length are refused: a visit's tables have some kilobytes. */
-    static final long MOST_BYTES = 32L << 20;
-
     private CsvFile() {}
 
     /** @throws TableUnreadable if the file is not there, is no file, may not be read or is too large */
     public static <T> TableRead<T> read(Path file, RowKind<T> kind, RowContext context) throws TableUnreadable {
-        return read(
-                file.getFileName() == null
-                        ? file.toString()
-                        : file.getFileName().toString(),
-                bytes(file),
-                kind,
-                context);
+        return read(TableSource.of(file), kind, context);
     }
 
-    static byte[] bytes(Path file) throws TableUnreadable {
-        try {
-            if (Files.isDirectory(file)) {
-                throw new TableUnreadable(file, "is a folder; name a CSV file");
-            }
-            if (Files.isRegularFile(file) && Files.size(file) > MOST_BYTES) {
-                throw new TableUnreadable(
-                        file, "has more than " + (MOST_BYTES >> 20) + " MB, too much for a table; split it");
-            }
-            return PlainFile.bytes(file, (int) MOST_BYTES);
-        } catch (PlainFile.Unsuitable e) {
-            throw new TableUnreadable(file, e.getReason());
-        } catch (NoSuchFileException e) {
-            throw new TableUnreadable(file, "is not there; check the name");
-        } catch (AccessDeniedException e) {
-            throw new TableUnreadable(file, "may not be read; check its permissions");
-        } catch (IOException e) {
-            throw new TableUnreadable(file, "cannot be read (" + e.getMessage() + "); check the disk");
-        }
+    /** Reads a table that was fetched already. */
+    public static <T> TableRead<T> read(TableSource source, RowKind<T> kind, RowContext context) {
+        return read(source.name(), source.bytes(), kind, context);
     }
 
     /** Reads a table from the bytes of a file. */
@@ -84,6 +56,10 @@ public final class CsvFile {
         private final List<TableRead.Row<T>> rows = new ArrayList<>();
         private final List<TableRead.Refused> refused = new ArrayList<>();
         private List<String> header = List.of();
+        /** How rows with several readings are taken apart, if they hold several. */
+        private Optional<Unfolded> unfolded = Optional.empty();
+
+        private int width;
 
         Reading(String name, String text, RowKind<T> kind, RowContext context) {
             this.name = name;
@@ -136,7 +112,10 @@ public final class CsvFile {
 
         private void takeHeader(List<String> cells, int line) throws Unreadable {
             if (!cells.stream().allMatch(String::isBlank)) {
-                header = TableHeader.columns(cells, line, kind);
+                width = cells.size();
+                unfolded = kind.kind().equals(RecordKind.READINGS) ? Unfolded.of(cells) : Optional.empty();
+                header = TableHeader.columns(
+                        unfolded.map(one -> one.header(cells)).orElse(cells), line, kind);
             }
         }
 
@@ -144,15 +123,21 @@ public final class CsvFile {
             if (row.stream().allMatch(String::isBlank)) {
                 return;
             }
-            if (row.size() != header.size()) {
+            if (row.size() != width) {
                 refused.add(new TableRead.Refused(
                         line,
                         Optional.empty(),
-                        "the row has " + row.size() + " cells and the header " + header.size()
+                        "the row has " + row.size() + " cells and the header " + width
                                 + "; give every row one cell per column, and put a cell that holds a "
                                 + (delimiter == '\t' ? "tab" : "\"" + delimiter + "\"") + " between quotation marks"));
                 return;
             }
+            for (List<String> single : unfolded.map(one -> one.rows(row)).orElse(List.of(row))) {
+                takeSingle(single, line, decimals);
+            }
+        }
+
+        private void takeSingle(List<String> row, int line, Decimals decimals) {
             Map<String, String> cells = new HashMap<>();
             for (int i = 0; i < row.size(); i++) {
                 cells.put(header.get(i), FormulaCell.plain(row.get(i)));

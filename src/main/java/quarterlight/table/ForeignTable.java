@@ -11,6 +11,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.apache.commons.csv.CSVFormat;
@@ -50,8 +51,15 @@ public record ForeignTable(String file, char delimiter, List<String> columns, Li
 
     /** @throws TableUnreadable if the file cannot be read, is no text, or holds no table */
     public static ForeignTable read(Path file) throws TableUnreadable {
+        return read(file, Optional.empty());
+    }
+
+    /** @param sheet of a workbook, where several hold something */
+    public static ForeignTable read(Path file, Optional<String> sheet) throws TableUnreadable {
         try {
-            return of(String.valueOf(file.getFileName()), text(CsvFile.bytes(file)));
+            return of(
+                    String.valueOf(file.getFileName()),
+                    text(TableSource.of(file, sheet).bytes()));
         } catch (Unreadable e) {
             throw new TableUnreadable(file, "cannot be taken as a table: " + e.getMessage());
         }
@@ -103,6 +111,14 @@ public record ForeignTable(String file, char delimiter, List<String> columns, Li
         }
         if (rows.isEmpty()) {
             throw new Unreadable(1, "it has a header and no rows");
+        }
+        Optional<Unfolded> unfolded = Unfolded.of(columns);
+        if (unfolded.isPresent()) {
+            rows = rows.stream()
+                    .flatMap(row ->
+                            unfolded.get().rows(row.cells()).stream().map(cells -> new Line(row.number(), cells)))
+                    .toList();
+            columns = unfolded.get().header(columns);
         }
         return new ForeignTable(file, delimiter, columns, rows, odd);
     }
@@ -196,8 +212,9 @@ public record ForeignTable(String file, char delimiter, List<String> columns, Li
         return lines.stream().filter(line -> line.cells().size() == width).count();
     }
 
-    /** A header names things: no cell of it is a number. */
+    /** A header names things: no cell of it is a number, save those that number readings from 1 up. */
     private static boolean isHeader(List<String> cells) {
-        return cells.stream().noneMatch(cell -> cell.strip().matches(NUMBER));
+        return Unfolded.of(cells).isPresent() && !cells.get(0).strip().matches(NUMBER)
+                || cells.stream().noneMatch(cell -> cell.strip().matches(NUMBER));
     }
 }

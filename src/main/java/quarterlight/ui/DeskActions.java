@@ -18,6 +18,7 @@ import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Palette;
 import quarterlight.ui.kit.Station;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.pages.TakeAlong;
 import quarterlight.units.ThicknessUnit;
 
 /** The commands of the window, each made once and shared by menus, buttons and keys. Event thread only. */
@@ -34,6 +35,7 @@ final class DeskActions {
     private final Command drawing;
     private final Command takeIn;
     private final Command addTable;
+    private final Command sheet;
     private final Command undo;
     private final Command redo;
     private final Command unit;
@@ -56,6 +58,8 @@ final class DeskActions {
         drawing = always("do.drawing", () -> chooseDrawing(Optional.empty()));
         takeIn = always("do.take-in", this::choosePhotos).menuKey("T");
         addTable = always("do.add-table", this::chooseTable).menuKey("shift T");
+        sheet = always("do.sheet", () -> visit().ifPresent(visit -> new TakeAlong(parts, visit).make()))
+                .menuKey("shift S");
         undo = always("do.undo", () -> visit().ifPresent(OpenVisit::undo)).menuKey("Z");
         redo = always("do.redo", () -> visit().ifPresent(OpenVisit::redo)).menuKey("shift Z");
         unit = always("do.unit", this::otherUnit).menuKey("U");
@@ -90,8 +94,8 @@ final class DeskActions {
 
     /** Every command, in the order of the menus. */
     List<Command> all() {
-        List<Command> all = new ArrayList<>(
-                List.of(newVisit, openVisit, facts, drawing, takeIn, addTable, twoCars, closeVisit, quit, undo, redo));
+        List<Command> all = new ArrayList<>(List.of(
+                newVisit, openVisit, facts, drawing, takeIn, addTable, sheet, twoCars, closeVisit, quit, undo, redo));
         all.addAll(stations.values());
         all.addAll(List.of(unit, brightness, manual, keys));
         return all;
@@ -103,6 +107,7 @@ final class DeskActions {
         boolean editable = visit.map(OpenVisit::isEditable).orElse(false);
         Set.of(facts, drawing, takeIn, addTable).forEach(command -> command.setEnabled(editable));
         closeVisit.setEnabled(visit.isPresent());
+        sheet.setEnabled(visit.isPresent());
         stations.values().forEach(command -> command.setEnabled(visit.isPresent()));
         name(undo, "do.undo", visit.flatMap(OpenVisit::undoLabel));
         name(redo, "do.redo", visit.flatMap(OpenVisit::redoLabel));
@@ -201,7 +206,7 @@ final class DeskActions {
                     return new Dropped(Optional.empty(), Optional.of(path), List.of(), List.of());
                 }
                 boolean table =
-                        path.toString().toLowerCase(java.util.Locale.ROOT).matches(".*\\.(csv|tsv|txt)");
+                        path.toString().toLowerCase(java.util.Locale.ROOT).matches(".*\\.(csv|tsv|txt|xlsx)");
                 (table ? tables : photos).add(path);
             }
             return new Dropped(Optional.empty(), Optional.empty(), tables, photos);
@@ -258,6 +263,10 @@ final class DeskActions {
 
     Command addTable() {
         return addTable;
+    }
+
+    Command sheet() {
+        return sheet;
     }
 
     Command undo() {

@@ -82,6 +82,7 @@ final class MainMenu extends JMenuBar {
         menu.add(actions.drawing());
         menu.add(actions.takeIn());
         menu.add(actions.addTable());
+        menu.add(actions.sheet());
         menu.add(actions.twoCars());
         menu.addSeparator();
         menu.add(actions.closeVisit());

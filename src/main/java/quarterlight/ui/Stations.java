@@ -16,9 +16,9 @@ import quarterlight.ui.rust.RustScreen;
 final class Stations {
     private Stations() {}
 
-    static StationScreen screen(Station station, DeskParts parts, OpenVisit visit, Command takeIn) {
+    static StationScreen screen(Station station, DeskParts parts, OpenVisit visit, Command... beforePhotos) {
         return switch (station) {
-            case PHOTOS -> new PhotosScreen(parts, visit, takeIn);
+            case PHOTOS -> new PhotosScreen(parts, visit, beforePhotos);
             case PAGES -> new PagesScreen(parts, visit);
             case GAUGE -> new GaugeScreen(parts, visit);
             case MARKS -> new MarksScreen(parts, visit);

@@ -4,6 +4,7 @@ import java.awt.Window;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.swing.JOptionPane;
 import javax.swing.SwingUtilities;
@@ -14,6 +15,7 @@ import quarterlight.edit.IntakeResult;
 import quarterlight.edit.RowEdits;
 import quarterlight.edit.TableFiles;
 import quarterlight.table.TableRead;
+import quarterlight.table.TableUnreadable;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Texts;
@@ -42,7 +44,7 @@ final class TakeIn {
         if (!dropped.photos().isEmpty()) {
             photos(dropped.photos());
         }
-        dropped.tables().forEach(this::table);
+        dropped.tables().forEach(file -> table(file, Optional.empty()));
     }
 
     /** Shows what the folders hold, by the headers of the files, then takes it in while that is shown. */
@@ -117,7 +119,7 @@ final class TakeIn {
         return lines.size() > MAX_SHOWN ? first + "\n" + texts.get("take.more", lines.size() - MAX_SHOWN) : first;
     }
 
-    private void table(Path file) {
+    private void table(Path file, Optional<String> sheet) {
         parts.jobs()
                 .start(
                         parts.texts().get("take.table", String.valueOf(file.getFileName())),
@@ -125,16 +127,34 @@ final class TakeIn {
                                         visit.store(),
                                         parts.catalog(),
                                         parts.work().patterns(visit.folder()))
-                                .read(file),
+                                .read(file, sheet),
                         this::add,
                         failure -> {
                             if (failure instanceof EditRefused refused
                                     && refused.subject().equals("table")) {
-                                new ForeignTables(parts, visit, owner).take(file);
+                                new ForeignTables(parts, visit, owner).take(file, sheet);
+                            } else if (failure instanceof TableUnreadable unreadable
+                                    && !unreadable.sheets().isEmpty()) {
+                                chooseSheet(file, unreadable.sheets());
                             } else {
                                 parts.problems().failed(failure);
                             }
                         });
+    }
+
+    /** A workbook of several sheets: one is chosen. */
+    private void chooseSheet(Path file, List<String> sheets) {
+        Object chosen = JOptionPane.showInputDialog(
+                owner,
+                parts.texts().get("take.which-sheet", String.valueOf(file.getFileName())),
+                parts.texts().get("app.name"),
+                JOptionPane.QUESTION_MESSAGE,
+                null,
+                sheets.toArray(),
+                sheets.get(0));
+        if (chosen instanceof String sheet) {
+            table(file, Optional.of(sheet));
+        }
     }
 
     private void add(TableFiles.Known<?> known) {

@@ -73,7 +73,7 @@ final class VisitBench extends JPanel {
     private StationScreen screen(Station wanted) {
         StationScreen known = screens.get(wanted);
         if (known == null) {
-            known = Stations.screen(wanted, parts, visit, actions.takeIn());
+            known = Stations.screen(wanted, parts, visit, actions.takeIn(), actions.sheet());
             screens.put(wanted, known);
             sides.add(known.side(), wanted.name());
             visit.tellAll();

@@ -163,7 +163,7 @@ class AddVerbTest {
         String file = bench.file("r.csv", "zone,value,unit\nroof,4.5,mil\n");
         String before = bench.state(visit);
         bench.run("add", "reading", visit, file).complains(2, "no kind of table \"reading\"", "nearest is readings");
-        bench.run("add", "readings", visit).complains(2, "FILE.csv must be given");
+        bench.run("add", "readings", visit).complains(2, "FILE must be given");
         bench.run("add", "readings", visit, folder.resolve("absent.csv").toString())
                 .complains(2, "absent.csv is not there");
         bench.run("add", "readings", visit, folder.toString()).complains(2, "is a folder");

@@ -232,7 +232,7 @@ class CsvFileTest {
                 .hasMessageContaining("is a folder");
         Path large = folder.resolve("large.csv");
         try (var file = new java.io.RandomAccessFile(large.toFile(), "rw")) {
-            file.setLength(CsvFile.MOST_BYTES + 1);
+            file.setLength(TableSource.MAX_BYTES + 1);
         }
         assertThatThrownBy(() -> CsvFile.read(large, RowKind.of(RecordKind.READINGS), context))
                 .hasMessageContaining("32 MB");

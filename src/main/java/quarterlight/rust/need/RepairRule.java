@@ -15,9 +15,9 @@ public final class RepairRule {
     public static final String STRUCTURAL_CAUTION =
             "This zone carries load. Have it judged by a licensed person before the car is driven, lifted or jacked "
                     + "there; local rules say what may be repaired and by whom.";
-    static final String LIFT_CAUTION =
+    public static final String LIFT_CAUTION =
             "Nobody goes under a car that only a jack holds up: it stands on stands or a lift, on firm ground.";
-    static final String FUEL_BRAKE_CAUTION =
+    public static final String FUEL_BRAKE_CAUTION =
             "Rust on fuel or brake parts can let go without warning: no driving and no open flame or spark until a "
                     + "licensed person has judged them.";
     static final String PAINT_CAUTION =

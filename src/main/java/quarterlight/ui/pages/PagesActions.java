@@ -167,7 +167,7 @@ final class PagesActions {
                         failure -> parts.problems().tell(texts.get("pages.not-opened", file)));
     }
 
-    private static boolean opened(Path file) throws IOException {
+    static boolean opened(Path file) throws IOException {
         if (!Desktop.isDesktopSupported() || !Desktop.getDesktop().isSupported(Desktop.Action.OPEN)) {
             throw new IOException("no program opens files here");
         }

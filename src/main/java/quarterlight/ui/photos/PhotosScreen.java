@@ -8,6 +8,7 @@ import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -87,8 +88,8 @@ public final class PhotosScreen implements StationScreen {
             OpenVisit.Drawing drawing,
             PhotoHints hints) {}
 
-    /** @param takeIn takes in photos; offered while there are none */
-    public PhotosScreen(DeskParts parts, OpenVisit visit, Command takeIn) {
+    /** @param whenEmpty what is offered while there are no photos */
+    public PhotosScreen(DeskParts parts, OpenVisit visit, Command... whenEmpty) {
         this.parts = parts;
         this.texts = parts.texts();
         this.visit = visit;
@@ -107,7 +108,7 @@ public final class PhotosScreen implements StationScreen {
         this.aside = new AsideMenu(texts, model, work);
         this.clocks = new ClockPanel(parts, model);
         this.actions = commandsOfStation();
-        this.split = laidOut(takeIn);
+        this.split = laidOut(whenEmpty);
         model.onList(this::listChanged);
         model.onHints(this::ask);
         visit.selection().onSelected(hints::rest);
@@ -120,13 +121,13 @@ public final class PhotosScreen implements StationScreen {
                 .ifPresent(item -> model.select(item.id()));
     }
 
-    private ShareSplit laidOut(Command takeIn) {
+    private ShareSplit laidOut(Command... whenEmpty) {
         JScrollPane scroll =
                 new JScrollPane(sheet, JScrollPane.VERTICAL_SCROLLBAR_ALWAYS, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         Look.bare(scroll);
         scroll.getVerticalScrollBar().setUnitIncrement(48);
         sheets.add(scroll, "photos");
-        sheets.add(empty("photos.empty", new JButton(takeIn)), "empty");
+        sheets.add(empty("photos.empty", Stream.of(whenEmpty).map(JButton::new).toArray(JButton[]::new)), "empty");
         JButton all = new JButton(texts.get("photos.none.all"));
         all.addActionListener(e -> model.filter(PhotoFilter.ALL));
         sheets.add(empty("photos.none", all), "none");
@@ -140,13 +141,15 @@ public final class PhotosScreen implements StationScreen {
         return pane;
     }
 
-    private JPanel empty(String key, JButton button) {
+    private JPanel empty(String key, JButton... buttons) {
         JPanel panel = new JPanel(new MigLayout("wrap 1, insets 24, ay center", "[grow, fill]"));
         JTextArea words = Prose.area();
         words.setText(texts.get(key));
         words.setFocusable(false);
         panel.add(words, "wmin 0");
-        panel.add(button, "ax left, grow 0");
+        for (JButton button : buttons) {
+            panel.add(button, "ax left, grow 0");
+        }
         return panel;
     }
 

@@ -31,20 +31,20 @@ public final class ForeignTables {
     record Begun(ForeignTable table, ProfileReading.Named named, boolean known) {}
 
     /** Reads a file in the background and asks what its columns are. */
-    public void take(Path file) {
+    public void take(Path file, Optional<String> sheet) {
         ProfileReading profiles = new ProfileReading(parts.settings().folder());
         parts.jobs()
                 .start(
                         parts.texts().get("take.table", String.valueOf(file.getFileName())),
-                        progress -> begin(file, profiles),
+                        progress -> begin(file, sheet, profiles),
                         begun -> new ColumnSheet(parts, visit, begun)
                                 .ask(owner)
                                 .ifPresent(answer -> keep(answer, profiles)),
                         parts.problems()::failed);
     }
 
-    private static Begun begin(Path file, ProfileReading profiles) throws Exception {
-        ForeignTable table = ForeignTable.read(file);
+    private static Begun begin(Path file, Optional<String> sheet, ProfileReading profiles) throws Exception {
+        ForeignTable table = ForeignTable.read(file, sheet);
         Optional<ProfileReading.Named> known = profiles.thatSuits(table);
         return new Begun(
                 table,

@@ -1,0 +1,82 @@
+package quarterlight.page.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import quarterlight.car.ZoneId;
+import quarterlight.page.XmlText;
+import quarterlight.visit.Mark;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.VisitRecord;
+
+/**
+ * The marks to read on a car: those for which the visit holds an expected text, then the usual ones and where they usually stand. The usual
+ * ones are common practice without a published source; a maker may have put them elsewhere.
+ */
+final class MarkPlaces {
+    /** So many lines a sheet has for marks. */
+    static final int MAX_LINES = 15;
+
+    private static final List<Usual> USUAL = List.of(
+            new Usual("Vehicle number", "dash, door opening or plate", "dash"),
+            new Usual("Vehicle number, second place", "firewall, cowl, frame", "firewall"),
+            new Usual("Body tag", "firewall, cowl or radiator support", "firewall"),
+            new Usual("Build label", "driver's door or its opening", "door-jamb-front-left"),
+            new Usual("Engine number", "pad on the block", "engine"),
+            new Usual("Engine casting and its date", "side or rear of the block", "engine"),
+            new Usual("Cylinder head casting, date", "on the head", "engine"),
+            new Usual("Carburetor or injection tag", "cover or flange", "intake-fuel"),
+            new Usual("Alternator, distributor", "stamp on the housing", "ignition-charging"),
+            new Usual("Transmission number, date", "side of the case", "transmission"),
+            new Usual("Axle code and date", "tube, housing or tag", "rear-axle"),
+            new Usual("Glass, each pane", "corner of the pane", "windshield"),
+            new Usual("Tires, last four digits", "side wall, spare too", "wheel-front-left"),
+            new Usual("Belt labels", "sewn on near the anchor", "seat-front-left"),
+            new Usual("Numbers on the papers", "title, build sheet, invoice", "identity-papers"));
+
+    private MarkPlaces() {}
+
+    private record Usual(String part, String where, String zone) {}
+
+    /**
+     * A line of the sheet.
+     *
+     * @param where it usually stands, or the zone the visit names
+     * @param expected what it should say; empty if nothing is expected
+     */
+    public record Line(String part, String where, String expected) {}
+
+    /** @param labels names of the zones that the car has */
+    static List<Line> of(VisitRecord visit, Map<ZoneId, String> labels) {
+        Map<String, Line> lines = new LinkedHashMap<>();
+        for (Recorded<Mark> row : visit.marks()) {
+            Mark mark = row.value();
+            if (mark.expected().isPresent()) {
+                lines.putIfAbsent(
+                        key(mark.part()),
+                        new Line(
+                                XmlText.clean(mark.part()),
+                                mark.zone()
+                                        .flatMap(zone -> Optional.ofNullable(labels.get(zone)))
+                                        .orElse("place not noted"),
+                                XmlText.clean(mark.expected().get())));
+            }
+        }
+        Set<ZoneId> there = labels.keySet();
+        for (Usual usual : USUAL) {
+            if (there.contains(new ZoneId(usual.zone()))) {
+                lines.putIfAbsent(key(usual.part()), new Line(usual.part(), usual.where(), ""));
+            }
+        }
+        List<Line> all = new ArrayList<>(lines.values());
+        return List.copyOf(all.subList(0, Math.min(MAX_LINES, all.size())));
+    }
+
+    private static String key(String part) {
+        return part.strip().toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,162 @@
+package quarterlight.page.sheet;
+
+import java.awt.Color;
+import java.awt.geom.Rectangle2D;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import quarterlight.car.View;
+import quarterlight.diagram.BodyDiagram;
+import quarterlight.diagram.SvgPath;
+import quarterlight.diagram.ViewDrawing;
+import quarterlight.diagram.ZonePlaces;
+import quarterlight.diagram.ink.DiagramInk;
+import quarterlight.diagram.ink.DiagramScene;
+import quarterlight.diagram.ink.DiagramSvg;
+import quarterlight.diagram.ink.InkPalette;
+import quarterlight.diagram.ink.Ramp;
+import quarterlight.diagram.ink.SheetLayout;
+import quarterlight.diagram.ink.TextMeasure;
+import quarterlight.page.XmlText;
+
+/** Draws the views of a sheet to write on, each as an SVG element of its size on paper: lines light enough for a pencil to stand out. */
+final class SheetViews {
+    /** Points of a drawing for each mm on paper: lines come out as wide as on the other pages. */
+    static final double PX_PER_MM = 4.76;
+    /** Room for the title above a view, mm. */
+    static final double TITLE_MM = 4.5;
+
+    static final double WORDS_PT = 6.8;
+    private static final double PT_MM = 25.4 / 72;
+    private static final double DISC_MM = 1.9;
+    private static final String INK = "#202020";
+    private static final InkPalette GRAY =
+            new InkPalette(Color.WHITE, new Color(0x777C80), new Color(0x3A3F44), new Color(0xCCCCCC), Color.BLACK);
+
+    private final BodyDiagram diagram;
+    private final ZonePlaces places;
+    private final TextMeasure measure = TextMeasure.bundled();
+
+    SheetViews(BodyDiagram diagram, ZonePlaces places) {
+        this.diagram = diagram;
+        this.places = places;
+    }
+
+    /** Width of a view on paper, mm; 0 if the diagram lacks it. */
+    double widthMm(View view, double scale) {
+        return diagram.view(view).map(drawing -> drawing.widthMm() * scale).orElse(0.0);
+    }
+
+    double heightMm(View view, double scale) {
+        return diagram.view(view)
+                .map(drawing -> drawing.heightMm() * scale + TITLE_MM)
+                .orElse(0.0);
+    }
+
+    /**
+     * One view with the places for its readings.
+     *
+     * @param readings made for the same scale; empty for a bare view
+     */
+    String element(View view, double scale, Optional<ReadingPlaces> readings) {
+        Optional<ViewDrawing> drawing = diagram.view(view);
+        if (drawing.isEmpty()) {
+            return "";
+        }
+        double px = PX_PER_MM * scale;
+        double wide = drawing.get().widthMm() * px;
+        double high = drawing.get().heightMm() * px;
+        double top = TITLE_MM * PX_PER_MM;
+        Rectangle2D frame = new Rectangle2D.Double(0, top, wide, high);
+        Rectangle2D cell = new Rectangle2D.Double(0, 0, wide, top + high);
+        SheetLayout layout = new SheetLayout(
+                wide, top + high, px, Map.of(view, frame), Map.of(view, cell), Optional.empty(), Optional.empty());
+        DiagramScene scene = new DiagramScene(diagram, places, layout, DiagramInk.BARE, GRAY, Ramp.load(), measure);
+        StringBuilder out = new StringBuilder(String.format(
+                Locale.ROOT,
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %.1f %.1f\" role=\"img\" alt=\"%s\""
+                        + " style=\"width: %.2fmm; height: %.2fmm\">",
+                wide,
+                top + high,
+                XmlText.escaped("View to write on: " + drawing.get().title()),
+                wide / PX_PER_MM,
+                (top + high) / PX_PER_MM));
+        out.append(DiagramSvg.view(scene, view, 0, 0, 1).orElse(""));
+        readings.ifPresent(all -> write(out, view, all, px, top));
+        return out.append("</svg>").toString();
+    }
+
+    private void write(StringBuilder out, View view, ReadingPlaces readings, double px, double top) {
+        for (ReadingPlaces.Inside panel : readings.inside()) {
+            if (panel.view() == view) {
+                panel.boxes().forEach(box -> box(out, box, px, top));
+                if (panel.words()) {
+                    name(out, panel, px, top);
+                }
+            }
+        }
+        for (ReadingPlaces.Beside mark : readings.beside()) {
+            if (mark.view() == view) {
+                disc(out, mark, px, top);
+            }
+        }
+    }
+
+    private static void box(StringBuilder out, Rectangle2D box, double px, double top) {
+        out.append("<rect x=\"")
+                .append(SvgPath.number(box.getX() * px))
+                .append("\" y=\"")
+                .append(SvgPath.number(box.getY() * px + top))
+                .append("\" width=\"")
+                .append(SvgPath.number(box.getWidth() * px))
+                .append("\" height=\"")
+                .append(SvgPath.number(box.getHeight() * px))
+                .append("\" rx=\"3\" fill=\"#FFFFFF\" stroke=\"" + INK + "\" stroke-width=\"1\"/>");
+    }
+
+    private void name(StringBuilder out, ReadingPlaces.Inside panel, double px, double top) {
+        double size = WORDS_PT * PT_MM * PX_PER_MM;
+        boolean sided = panel.view() == View.LEFT || panel.view() == View.RIGHT;
+        String words = sided ? withoutSide(panel.zone().label()) : panel.zone().label();
+        double left = panel.boxes().get(0).getX() * px;
+        double right = panel.boxes().get(ReadingPlaces.SPOTS - 1).getMaxX() * px;
+        double room = right - left;
+        if (measure.width(words, size, false) > room) {
+            return;
+        }
+        words(out, left, panel.boxes().get(0).getY() * px + top - 3, size, words, false);
+    }
+
+    private void disc(StringBuilder out, ReadingPlaces.Beside mark, double px, double top) {
+        double x = mark.xMm() * px;
+        double y = mark.yMm() * px + top;
+        double size = WORDS_PT * PT_MM * PX_PER_MM;
+        String number = Integer.toString(mark.number());
+        out.append("<circle cx=\"")
+                .append(SvgPath.number(x))
+                .append("\" cy=\"")
+                .append(SvgPath.number(y))
+                .append("\" r=\"")
+                .append(SvgPath.number(DISC_MM * PX_PER_MM))
+                .append("\" fill=\"#FFFFFF\" stroke=\"" + INK + "\" stroke-width=\"1\"/>");
+        words(out, x - measure.width(number, size, true) / 2, y + 0.34 * size, size, number, true);
+    }
+
+    private static void words(StringBuilder out, double x, double y, double size, String text, boolean bold) {
+        out.append("<text font-family=\"'" + TextMeasure.FAMILY + "', sans-serif\" x=\"")
+                .append(SvgPath.number(x))
+                .append("\" y=\"")
+                .append(SvgPath.number(y))
+                .append("\" font-size=\"")
+                .append(SvgPath.number(size))
+                .append(bold ? "\" font-weight=\"600" : "")
+                .append("\" fill=\"" + INK + "\">")
+                .append(XmlText.escaped(text))
+                .append("</text>");
+    }
+
+    /** The name of a panel in a view that shows one side only. */
+    static String withoutSide(String label) {
+        return label.replaceFirst(",? (left|right)$", "");
+    }
+}

@@ -1,0 +1,209 @@
+package quarterlight.page.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.awt.geom.Rectangle2D;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.verapdf.pdfa.flavours.PDFAFlavour;
+import quarterlight.car.Body;
+import quarterlight.car.BodyStyle;
+import quarterlight.car.Car;
+import quarterlight.car.Construction;
+import quarterlight.car.Dimensions;
+import quarterlight.car.DriveSide;
+import quarterlight.car.EnginePlace;
+import quarterlight.car.FinishProfile;
+import quarterlight.car.Substrate;
+import quarterlight.car.Zone;
+import quarterlight.car.ZoneCatalog;
+import quarterlight.coverage.Coverage;
+import quarterlight.diagram.BodyDiagram;
+import quarterlight.diagram.DiagramFile;
+import quarterlight.diagram.ZonePlaces;
+import quarterlight.findings.Findings;
+import quarterlight.page.Paper;
+import quarterlight.page.PdfValidator;
+import quarterlight.table.ZoneTable;
+import quarterlight.table.list.CoverageTable;
+import quarterlight.table.list.DatePatternTable;
+import quarterlight.table.list.TrialTable;
+import quarterlight.visit.VisitParts;
+import quarterlight.visit.VisitRecord;
+
+class TakeAlongSheetTest {
+    private static final double PT_MM = 25.4 / 72;
+    private static final double MIN_PT = 6.5;
+    private static final ZoneCatalog CATALOG = ZoneTable.load();
+
+    @TempDir
+    private Path folder;
+
+    /** Every style as usual, and the bodies with the most zones. */
+    static Stream<Arguments> sheets() {
+        List<Body> bodies = new ArrayList<>();
+        for (BodyStyle style : BodyStyle.values()) {
+            bodies.add(Body.usual(style));
+        }
+        bodies.add(new Body(BodyStyle.WAGON, Construction.BODY_ON_FRAME, EnginePlace.FRONT));
+        bodies.add(new Body(BodyStyle.SEDAN, Construction.SUBFRAME, EnginePlace.REAR));
+        return bodies.stream().flatMap(body -> Stream.of(Paper.values()).map(paper -> Arguments.of(body, paper)));
+    }
+
+    private static VisitRecord visit(Body body) {
+        Car car = new Car(
+                "Tamarisk 1971",
+                body,
+                DriveSide.LEFT,
+                FinishProfile.LACQUER,
+                OptionalInt.of(1971),
+                Optional.empty(),
+                Substrate.STEEL,
+                Map.of(),
+                Dimensions.NOT_GIVEN);
+        return new VisitParts(VisitParts.facts(car, ZoneId.of("UTC"))).record();
+    }
+
+    private static BodyDiagram diagram(Body body) throws Exception {
+        return DiagramFile.shipped(body);
+    }
+
+    private static TakeAlongSheet sheet(Body body, Path settings) throws Exception {
+        VisitRecord visit = visit(body);
+        Findings findings = Findings.of(visit, CATALOG, Map.of(), DatePatternTable.load(settings));
+        return new TakeAlongSheet(
+                visit,
+                CATALOG,
+                Coverage.zones(visit, CATALOG, findings.thickness(), findings.rust(), CoverageTable.load(settings)),
+                TrialTable.load(settings),
+                diagram(body));
+    }
+
+    /** Every piece of text with its page. */
+    private static final class Pieces extends PDFTextStripper {
+        private record Piece(int page, TextPosition at) {}
+
+        private final List<Piece> pieces = new ArrayList<>();
+
+        @Override
+        protected void processTextPosition(TextPosition text) {
+            if (!text.getUnicode().isBlank()) {
+                pieces.add(new Piece(getCurrentPageNo(), text));
+            }
+            super.processTextPosition(text);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("sheets")
+    void hasTwoPagesWhoseTextIsLargeEnoughAndWithinTheMargins(Body body, Paper paper) throws Exception {
+        Path file = sheet(body, folder).write(folder.resolve("sheet.pdf"), paper);
+        try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
+            assertThat(pdf.getNumberOfPages()).isEqualTo(2);
+            assertThat(pdf.getPage(0).getMediaBox().getWidth() * PT_MM).isCloseTo(paper.widthMm(), within(0.2));
+            assertThat(pdf.getPage(0).getMediaBox().getHeight() * PT_MM).isCloseTo(paper.heightMm(), within(0.2));
+            Pieces text = new Pieces();
+            text.getText(pdf);
+            assertThat(text.pieces).hasSizeGreaterThan(1000);
+            for (int page = 1; page <= 2; page++) {
+                int at = page;
+                double lowest = text.pieces.stream()
+                        .filter(piece -> piece.page() == at)
+                        .mapToDouble(piece -> piece.at().getYDirAdj() * PT_MM)
+                        .filter(y -> y < paper.heightMm() - SheetRoom.BOTTOM_MARGIN)
+                        .max()
+                        .orElse(0);
+                assertThat(lowest).as("page %d is not half empty", page).isGreaterThan(0.82 * paper.heightMm());
+            }
+            for (Pieces.Piece piece : text.pieces) {
+                TextPosition at = piece.at();
+                assertThat(at.getYScale()).as(at.getUnicode()).isGreaterThanOrEqualTo((float) MIN_PT);
+                assertThat(at.getXDirAdj() * PT_MM).isGreaterThanOrEqualTo(SheetRoom.SIDE_MARGIN - 0.1);
+                assertThat((at.getXDirAdj() + at.getWidthDirAdj()) * PT_MM)
+                        .as("right end of %s on page %d", at.getUnicode(), piece.page())
+                        .isLessThanOrEqualTo(paper.widthMm() - SheetRoom.SIDE_MARGIN + 0.1);
+            }
+        }
+        assertThat(SheetViews.WORDS_PT).isGreaterThanOrEqualTo(MIN_PT);
+    }
+
+    @ParameterizedTest
+    @MethodSource("sheets")
+    void everyOuterPanelHasExactlyOnePlaceForItsReadings(Body body, Paper paper) throws Exception {
+        ReadingPlaces places = sheet(body, folder).readingPlaces(paper);
+        List<Zone> held = new ArrayList<>();
+        places.inside().forEach(panel -> held.add(panel.zone()));
+        places.beside().forEach(mark -> held.add(mark.zone()));
+        Set<Zone> panels = CATALOG.zonesOf(body).stream().filter(Zone::finish).collect(Collectors.toSet());
+        assertThat(held).containsExactlyInAnyOrderElementsOf(panels);
+        assertThat(places.beside().stream().map(ReadingPlaces.Beside::number))
+                .containsExactlyElementsOf(java.util.stream.IntStream.rangeClosed(
+                                1, places.beside().size())
+                        .boxed()
+                        .toList());
+        double scale = SheetRoom.of(paper, new SheetViews(diagram(body), ZonePlaces.of(diagram(body))), 0)
+                .scale();
+        for (ReadingPlaces.Inside panel : places.inside()) {
+            assertThat(panel.boxes()).hasSize(ReadingPlaces.SPOTS);
+            for (Rectangle2D box : panel.boxes()) {
+                assertThat(box.getWidth() * scale).isGreaterThan(8.9);
+                assertThat(box.getHeight() * scale).isGreaterThan(5.4);
+                Rectangle2D inner = new Rectangle2D.Double(
+                        box.getX() + 10, box.getY() + 10, box.getWidth() - 20, box.getHeight() - 20);
+                boolean within = diagram(body)
+                        .view(panel.view())
+                        .orElseThrow()
+                        .outlinesOf(panel.zone().id())
+                        .stream()
+                        .anyMatch(shape -> shape.path().contains(inner));
+                assertThat(within).as("%s lies in its panel", panel.zone().id()).isTrue();
+            }
+        }
+    }
+
+    @Test
+    void passesTheReferenceValidatorAsTheOtherPagesDo() throws Exception {
+        Path file = sheet(Body.usual(BodyStyle.COUPE), folder).write(folder.resolve("sheet.pdf"), Paper.LETTER);
+        byte[] pdf = Files.readAllBytes(file);
+        assertThat(PdfValidator.objections(pdf, PDFAFlavour.PDFA_2_A)).isEmpty();
+        assertThat(PdfValidator.objections(pdf, PDFAFlavour.PDFUA_1)).isEmpty();
+    }
+
+    @Test
+    void saysWhatBelongsToThisCar() throws Exception {
+        String coupe = text(Body.usual(BodyStyle.COUPE));
+        String convertible = text(Body.usual(BodyStyle.CONVERTIBLE));
+        assertThat(convertible).contains("Soft top");
+        assertThat(coupe).doesNotContain("Soft top").contains("Trunk floor", "12 on 4", "Overspray");
+        assertThat(text(Body.usual(BodyStyle.PICKUP))).contains("Bed floor", "Body or cab mounts L");
+        assertThat(coupe)
+                .contains("Nobody goes under a car that only a jack holds up", "licensed person", "Local rules");
+        assertThat(coupe).contains("Gauge check", "Shim 2", "Vehicle number", "Tires, last four digits");
+    }
+
+    private String text(Body body) throws Exception {
+        Path file = sheet(body, folder).write(folder.resolve("text.pdf"), Paper.A4);
+        try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
+            return new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
+        }
+    }
+}
