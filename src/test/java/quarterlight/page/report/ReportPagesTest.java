@@ -159,7 +159,7 @@ class ReportPagesTest {
     @Test
     void aPanelWithASpotWithoutMetalIsDrawnFromItsEdge() throws Exception {
         assertThat(elements(parsed(), "svg").stream().map(svg -> svg.getAttribute("aria-label")))
-                .anyMatch(words -> words.startsWith("Hood from its edge") && words.contains("no metal"));
+                .anyMatch(words -> words.startsWith("Hood in section") && words.contains("no metal"));
     }
 
     @Test
