@@ -19,7 +19,11 @@ public final class MediaDecoding implements AutoCloseable {
         this.context = context;
     }
 
-    /** A decoder for a stream. @throws IOException if ffmpeg has none, or refuses the stream */
+    /**
+     * A decoder for a stream.
+     *
+     * @throws IOException if ffmpeg has none, or refuses the stream
+     */
     public static MediaDecoding of(AVCodecParameters stream, long mostPixels) throws IOException {
         return open(stream.codec_id(), stream, mostPixels);
     }
