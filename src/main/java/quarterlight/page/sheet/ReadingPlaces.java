@@ -127,9 +127,10 @@ record ReadingPlaces(List<Inside> inside, List<Beside> beside) {
         List<Rectangle2D> boxes = new ArrayList<>();
         double top = best.getY() + (RIM_MM + (words ? WORDS_MM : 0)) / scale;
         for (int n = 0; n < SPOTS; n++) {
+            int line = n / across;
             boxes.add(new Rectangle2D.Double(
                     best.getX() + (RIM_MM + n % across * (box[0] + GAP_MM)) / scale,
-                    top + n / across * (box[1] + GAP_MM) / scale,
+                    top + line * (box[1] + GAP_MM) / scale,
                     box[0] / scale,
                     box[1] / scale));
         }

@@ -51,7 +51,7 @@ public final class TakeAlongSheet {
 
     private static final int MAX_PAGES = 2;
     /** How roomy the lines are, mm above the least; the first that fits holds. A long list of one's own may take a third page. */
-    private static final double[] EASE = {1.4, 0.9, 0.4, 0};
+    private static final double[] EASE = {1.2, 0.5, 0};
 
     private final VisitRecord visit;
     private final List<Zone> zones;
