@@ -27,12 +27,15 @@ import quarterlight.archive.RfcBag;
  */
 class BuyerSecretsTest {
     private static final Set<String> PLAIN_DIRECTORIES = Set.of("JPEG", "JFIF", "Huffman", "File Type", "PNG-IHDR");
-    /** The place in the forms in which programs write it: decimal degrees, degrees and minutes, and Exif's fractions. */
+    /**
+     * The place in the forms in which programs write it: decimal degrees, degrees and minutes, and Exif's fractions. A digit before it makes another
+     * number of it, such as a coordinate of a drawing.
+     */
     private static final List<Pattern> PLACES = Stream.of(
-                    "39\\.739",
-                    "104\\.984",
-                    "39,44\\.3",
-                    "104,59\\.0",
+                    "(?<![0-9])39\\.739",
+                    "(?<![0-9])104\\.984",
+                    "(?<![0-9])39,44\\.3",
+                    "(?<![0-9])104,59\\.0",
                     "39\u00b0 ?44",
                     "104\u00b0 ?59",
                     "GPSL[ao]",

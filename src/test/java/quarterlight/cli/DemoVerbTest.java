@@ -51,7 +51,7 @@ class DemoVerbTest {
         assertThat(folder.resolve("demo")).doesNotExist();
         Path file = Files.writeString(folder.resolve("file"), "mine");
         Bench bench = new Bench(folder).withDemoData(Files.createDirectory(folder.resolve("bare")));
-        bench.run("demo", folder.resolve("demo").toString()).complains(2, "holds no demo visit");
+        bench.run("demo", folder.resolve("demo").toString()).complains(2, "has no demo visit");
         assumeThat(DEMO_DATA).isDirectory();
         bench.withDemoData(DEMO_DATA).run("demo", file.toString()).complains(2, "is a file");
         assertThat(file).hasContent("mine");
