@@ -58,11 +58,7 @@ final class StatementColumns {
 
     /** Whether a later statement takes this one back. */
     boolean isWithdrawn(Recorded<Statement> row) {
-        return visit.visit().statements().stream().anyMatch(other -> other.value()
-                .details()
-                .withdraws()
-                .filter(row.id()::equals)
-                .isPresent());
+        return visit.visit().isWithdrawn(row.id());
     }
 
     private String withdrawn(String words) {

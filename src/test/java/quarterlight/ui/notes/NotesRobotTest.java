@@ -228,6 +228,77 @@ class NotesRobotTest extends DeskRobot {
     }
 
     @Test
+    void aClaimIsLaidAgainstFiguresOfTheOdometerAndDecidedByALetter() {
+        station();
+        tab(KeyEvent.VK_4);
+        type("figure-figure", "61,240");
+        type("figure-date", "2019-05");
+        enter();
+        until("the first figure is kept", () -> held().odometer().size() == 1);
+        type("figure-figure", "41300");
+        type("figure-date", "2024");
+        window.checkBox("figure-round").click();
+        type("figure-note", "");
+        window.button("figure-keep").click();
+        until("the second figure is kept", () -> held().odometer().size() == 2);
+        assertThat(held().odometer().get(0).value().figure()).isEqualByComparingTo("61240");
+        assertThat(held().odometer().get(0).value().wentRound()).isFalse();
+        assertThat(held().odometer().get(1).value().wentRound()).isTrue();
+
+        tab(KeyEvent.VK_6);
+        window.comboBox("claim-about").selectItem("mileage");
+        type("claim-text", "only 61,000 miles");
+        enter();
+        until("the claim is kept", () -> held().claims().size() == 1);
+        assertThat(held().claims().get(0).value().zone()).isEmpty();
+        assertThat(held().claims().get(0).value().judged()).isEmpty();
+        until(
+                "it is laid against the figures",
+                () -> table("claims").getRowCount() == 1
+                        && String.valueOf(table("claims").getValueAt(0, 4)).contains("61240"));
+        assertThat(table("claims").getValueAt(0, 3)).isEqualTo("open (proposed)");
+        robot.focusAndWaitForFocusGain(table("claims"));
+        robot.pressAndReleaseKeys(KeyEvent.VK_HOME, KeyEvent.VK_DOWN, KeyEvent.VK_C);
+        until("it is decided", () -> held().claims()
+                .get(0)
+                .value()
+                .judged()
+                .equals(java.util.Optional.of(quarterlight.visit.Judgment.CONTRADICTED)));
+        robot.pressAndReleaseKeys(KeyEvent.VK_BACK_SPACE);
+        until(
+                "the decision is taken back",
+                () -> held().claims().get(0).value().judged().isEmpty());
+    }
+
+    @Test
+    void aMeasureTakesNoAnswerOfAFunctionAndShowsItsLimit() {
+        station();
+        tab(KeyEvent.VK_3);
+        until("the usual list is there", () -> table("trials").getRowCount() > 20);
+        robot.focusAndWaitForFocusGain(table("trials"));
+        int row = java.util.stream.IntStream.range(0, table("trials").getRowCount())
+                .filter(i -> table("trials").getValueAt(i, 1).equals("Battery at rest"))
+                .findFirst()
+                .orElseThrow();
+        window.table("trials").selectRows(row);
+        robot.pressAndReleaseKeys(KeyEvent.VK_W);
+        robot.waitForIdle();
+        assertThat(held().trials()).as("works is no answer to a measure").isEmpty();
+        type("trial-value", "12.3");
+        until("it lies below the limit", () -> limit().endsWith("does not keep it."));
+        window.textBox("trial-value").setText("12.4");
+        until("it keeps the limit", () -> limit().endsWith("The value keeps it."));
+        robot.focusAndWaitForFocusGain(window.textBox("trial-value").target());
+        enter();
+        until("the measure is kept", () -> held().trials().size() == 1);
+        assertThat(held().trials().get(0).value().result()).isEqualTo(TrialResult.MEASURED);
+    }
+
+    private String limit() {
+        return ((javax.swing.JLabel) robot.finder().findByName("trial-limit", true)).getText();
+    }
+
+    @Test
     void gapsAreListedAndAWishTakesOneAway() {
         station();
         tab(KeyEvent.VK_5);
