@@ -268,7 +268,7 @@ final class ClaimsPane extends JPanel {
 
     void render() {
         laid = visit.findings()
-                .map(car -> ClaimedAndFound.of(car).stream()
+                .map(car -> ClaimedAndFound.of(car.beside(visit.visit())).stream()
                         .collect(Collectors.toMap(ClaimedAndFound::claim, one -> one, (one, other) -> one)))
                 .orElse(Map.of());
         table.show(visit.visit().claims());
