@@ -272,7 +272,11 @@ final class ClaimsPane extends JPanel {
                         .collect(Collectors.toMap(ClaimedAndFound::claim, one -> one, (one, other) -> one)))
                 .orElse(Map.of());
         table.show(visit.visit().claims());
-        table.chosen().map(Recorded::value).ifPresent(this::told);
+        if (visit.visit().claims().isEmpty()) {
+            found.setText(texts.get("notes.claim.none"));
+        } else {
+            table.chosen().map(Recorded::value).ifPresentOrElse(this::told, () -> found.setText(""));
+        }
         keep.setEnabled(visit.isEditable());
     }
 }
