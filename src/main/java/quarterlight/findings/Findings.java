@@ -62,4 +62,9 @@ public record Findings(
                 new FinishEngine(evidence.profile()).history(evidence),
                 MarksReport.of(visit, patterns));
     }
+
+    /** What was worked out, beside a visit that differs only in what none of it rests on: claims and figures of the odometer. */
+    public Findings beside(VisitRecord other) {
+        return new Findings(other, catalog, times, thickness, rust, evidence, history, marks);
+    }
 }

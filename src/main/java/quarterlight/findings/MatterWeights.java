@@ -12,6 +12,7 @@ import quarterlight.visit.Severity;
  * @param severities of a statement
  * @param needs of a repair
  * @param contradictions of a date or number
+ * @param conflict of two statements of the same part that cannot both hold
  * @param filler a repair likelihood of {@code likelyScore} or more
  * @param refinished of the refinished panels together, before {@code perPanel}
  * @param perPanel more for each of them
@@ -24,6 +25,7 @@ public record MatterWeights(
         Map<Severity, Integer> severities,
         Map<RepairNeed, Integer> needs,
         Map<Contradiction.Kind, Integer> contradictions,
+        int conflict,
         int filler,
         int refinished,
         int perPanel,
@@ -45,6 +47,7 @@ public record MatterWeights(
                     Contradiction.Kind.ORDER, 45,
                     Contradiction.Kind.DATE, 45,
                     Contradiction.Kind.FEATURE, 40),
+            35,
             65,
             40,
             2,

@@ -68,6 +68,9 @@ record ZonePieces(Zone zone, List<Piece> pieces, boolean refinished, boolean str
         car.marks().contradictions().stream()
                 .filter(c -> c.zone().filter(zone.id()::equals).isPresent())
                 .forEach(c -> pieces.add(ofContradiction(c, weights)));
+        StatementConflict.of(car.visit().standing(), zone.id()).stream()
+                .map(StatementConflict::sentence)
+                .forEach(sentence -> pieces.add(Piece.found(weights.conflict(), sentence, sentence)));
         pieces.removeIf(piece -> piece.weight() <= 0);
         pieces.sort(Comparator.comparingInt(Piece::weight).reversed());
         return new ZonePieces(zone, List.copyOf(pieces), refinished, structural);

@@ -27,6 +27,7 @@ import quarterlight.findings.Findings;
 import quarterlight.finish.FinishCautions;
 import quarterlight.finish.ZoneHistory;
 import quarterlight.marks.MarksReport;
+import quarterlight.page.report.ClaimTexts;
 import quarterlight.rust.ZoneRust;
 import quarterlight.rust.need.RepairNeed;
 import quarterlight.visit.Trial;
@@ -96,6 +97,7 @@ public final class ComparisonPages {
         model.put("forB", sentences(contrast -> contrast.speaksFor().equals(Optional.of(Side.B))));
         model.put("other", sentences(contrast -> contrast.speaksFor().isEmpty()));
         model.put("dates", List.of(dates("A", comparison.a()), dates("B", comparison.b())));
+        model.put("claims", List.of(claims("A", a), claims("B", b)));
         model.put("datesCaution", MarksReport.CAUTION);
         model.put(
                 "zones",
@@ -161,6 +163,21 @@ public final class ComparisonPages {
                 "sentences",
                 car.dateContradictions().stream()
                         .map(contradiction -> XmlText.clean(contradiction.sentence()))
+                        .toList());
+    }
+
+    private static Map<String, Object> claims(String side, Findings car) {
+        return Map.of(
+                "side",
+                side,
+                "rows",
+                ClaimTexts.of(car).stream()
+                        .map(row -> Map.of(
+                                "place", XmlText.clean(row.place()),
+                                "claim", XmlText.clean(row.claim()),
+                                "by", row.by(),
+                                "verdict", row.verdict(),
+                                "found", XmlText.clean(String.join(" ", row.found()))))
                         .toList());
     }
 

@@ -36,7 +36,10 @@ import quarterlight.table.list.CoverageTable;
 import quarterlight.table.list.DatePatternTable;
 import quarterlight.task.Progress;
 import quarterlight.units.ThicknessUnit;
+import quarterlight.visit.Claim;
+import quarterlight.visit.Claimant;
 import quarterlight.visit.GaugeValue;
+import quarterlight.visit.Judgment;
 import quarterlight.visit.Reading;
 import quarterlight.visit.RecordId;
 import quarterlight.visit.Recorded;
@@ -136,10 +139,51 @@ class VisitPagesTest {
         assertThat(html)
                 .contains("Tamarisk &lt;b&gt;coupe&lt;/b&gt;")
                 .doesNotContain("<b>coupe", "<script", "http://localhost");
+        assertThat(html).contains("Claimed and found", "No claim is recorded.");
         try (PDDocument document = Loader.loadPDF(pdf)) {
             assertThat(new PDFTextStripper().getText(document))
                     .contains("Two cars side by side", "31.7", "A has fewer");
         }
+    }
+
+    @Test
+    void thePageOfTwoCarsLaysClaimsAgainstWhatWasFound(@TempDir Path folder) throws Exception {
+        VisitRecord visit = visit();
+        BodyDiagram diagram = DiagramFile.shipped(visit.facts().car().body());
+        Claim claim = new Claim(
+                "never <hit>",
+                Claimant.SELLER,
+                Optional.of(new quarterlight.car.ZoneId("hood")),
+                Optional.of("lip"),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(Judgment.OPEN),
+                false);
+        Findings none = findings(visit, diagram);
+        Findings claimed = findings(
+                new VisitParts(visit.facts())
+                        .claims(VisitParts.rows(List.of(claim)))
+                        .record(),
+                diagram);
+        new ComparisonPages(none, diagram, claimed, diagram, Comparison.of(none, claimed, CoverageTable.load()))
+                .write(folder, Paper.A4);
+        assertThat(PdfValidator.objections(Files.readAllBytes(folder.resolve("compare.pdf")), PDFAFlavour.PDFUA_1))
+                .isEmpty();
+        assertThat(HtmlValidator.objections(Files.readAllBytes(folder.resolve("compare.html"))))
+                .isEmpty();
+        String html = Files.readString(folder.resolve("compare.html"));
+        assertThat(html)
+                .contains("<b>A</b> No claim is recorded.", "Hood, lip", "never &lt;hit&gt;", "seller", "open")
+                .doesNotContain("<b>B</b> No claim", "(proposed, not decided)");
+    }
+
+    private static Findings findings(VisitRecord visit, BodyDiagram diagram) {
+        return Findings.of(
+                visit,
+                ZoneTable.load(),
+                NominalAreas.of(diagram, visit.facts().car().dimensions()),
+                DatePatternTable.load());
     }
 
     @Test

@@ -8,10 +8,11 @@ import quarterlight.findings.Findings;
 import quarterlight.visit.Claim;
 
 /** What was claimed and what was found, row by row. */
-final class ClaimTexts {
+public final class ClaimTexts {
     private ClaimTexts() {}
 
-    static List<ReportContent.ClaimRow> of(Findings car) {
+    /** In the order in which they were made. */
+    public static List<ReportContent.ClaimRow> of(Findings car) {
         return ClaimedAndFound.of(car).stream().map(row -> row(car, row)).toList();
     }
 

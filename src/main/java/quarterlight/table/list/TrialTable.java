@@ -1,5 +1,6 @@
 package quarterlight.table.list;
 
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -7,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import quarterlight.car.ZoneId;
+import quarterlight.coverage.MeasureLimit;
 import quarterlight.coverage.TrialGroup;
 import quarterlight.coverage.TrialItem;
 import quarterlight.coverage.TrialList;
@@ -16,9 +18,13 @@ import quarterlight.table.cell.Quoted;
 
 /** Reads the list of functions to try: the program's own, or that of the inspector, which takes its place. */
 public final class TrialTable {
-    static final List<String> COLUMNS = List.of("group", "item", "unit", "zone", "running", "answer");
+    static final List<String> COLUMNS =
+            List.of("group", "item", "unit", "zone", "running", "answer", "least", "most", "source");
     /** Where a function is noted for which one's own list names no zone. */
     private static final String ANYWHERE = "whole-car";
+
+    /** The source of a limit for which one's own list names none. */
+    private static final String OWN_LIMIT = "the inspector's own limit";
 
     private TrialTable() {}
 
@@ -57,6 +63,32 @@ public final class TrialTable {
                 Optional.of(row.cell("unit")).filter(unit -> !unit.isEmpty()),
                 zone,
                 row.yes("running"),
-                row.cell("answer").isEmpty() ? TrialNature.FUNCTION : row.word("answer", TrialNature.class));
+                row.cell("answer").isEmpty() ? TrialNature.FUNCTION : row.word("answer", TrialNature.class),
+                limit(row));
+    }
+
+    private static Optional<MeasureLimit> limit(ListRow row) {
+        Optional<BigDecimal> least = number(row, "least");
+        Optional<BigDecimal> most = number(row, "most");
+        if (least.isEmpty() && most.isEmpty()) {
+            return Optional.empty();
+        }
+        row.required("unit");
+        if (least.isPresent() && most.isPresent() && least.get().compareTo(most.get()) > 0) {
+            throw row.refused("most", "the most lies below the least");
+        }
+        String source = row.cell("source");
+        return Optional.of(new MeasureLimit(least, most, source.isEmpty() ? OWN_LIMIT : source));
+    }
+
+    private static Optional<BigDecimal> number(ListRow row, String column) {
+        String cell = row.cell(column);
+        if (cell.isEmpty()) {
+            return Optional.empty();
+        }
+        if (!cell.matches("[0-9]{1,6}([.][0-9]{1,3})?")) {
+            throw row.refused(column, Quoted.of(cell) + " is not a number such as 1.6");
+        }
+        return Optional.of(new BigDecimal(cell));
     }
 }

@@ -2,7 +2,10 @@ package quarterlight.ui.kit;
 
 import java.awt.Component;
 import java.awt.event.ActionEvent;
+import java.awt.font.TextAttribute;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -30,6 +33,7 @@ public final class FactTable<T> extends JTable {
     private final transient Function<T, Object> key;
     private final transient Rows rows = new Rows();
     private transient List<T> values = List.of();
+    private transient Predicate<T> struck = row -> false;
     private boolean filling;
 
     private final class Rows extends AbstractTableModel {
@@ -80,12 +84,15 @@ public final class FactTable<T> extends JTable {
     }
 
     /** Words that find no room are cut, and said whole by the tool tip. */
-    private static final class Renderer extends DefaultTableCellRenderer {
+    private final class Renderer extends DefaultTableCellRenderer {
         @Override
         public Component getTableCellRendererComponent(
                 JTable table, Object value, boolean selected, boolean focus, int row, int column) {
             super.getTableCellRendererComponent(table, value, selected, focus, row, column);
             setToolTipText(String.valueOf(value).isEmpty() ? null : String.valueOf(value));
+            if (struck.test(values.get(convertRowIndexToModel(row)))) {
+                setFont(getFont().deriveFont(Map.of(TextAttribute.STRIKETHROUGH, TextAttribute.STRIKETHROUGH_ON)));
+            }
             return this;
         }
     }
@@ -98,6 +105,11 @@ public final class FactTable<T> extends JTable {
         rows.fireTableDataChanged();
         kept.ifPresent(old -> choose(row -> key.apply(row).equals(old)));
         filling = false;
+    }
+
+    /** Rows that no longer hold are drawn struck through; what they say in words is the column's affair. */
+    public void strike(Predicate<T> gone) {
+        struck = Objects.requireNonNull(gone, "gone");
     }
 
     public List<T> rows() {

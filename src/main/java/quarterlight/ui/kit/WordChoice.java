@@ -8,7 +8,8 @@ import quarterlight.units.Worded;
 
 /** A choice among the words of a closed list, with or without "not said". Event thread only. */
 public final class WordChoice<E extends Enum<E> & Worded> extends JComboBox<String> {
-    private final transient List<E> constants;
+    private transient List<E> constants = List.of();
+    private final transient Optional<String> lacking;
     private final boolean mayLack;
 
     /** @param lacking what stands for no choice; empty if one of the words must be chosen */
@@ -18,12 +19,27 @@ public final class WordChoice<E extends Enum<E> & Worded> extends JComboBox<Stri
 
     /** @param wanted which of the words are offered */
     public WordChoice(Class<E> type, String name, Optional<String> lacking, Predicate<E> wanted) {
-        constants = List.of(type.getEnumConstants()).stream().filter(wanted).toList();
+        this.lacking = lacking;
         mayLack = lacking.isPresent();
-        lacking.ifPresent(this::addItem);
-        constants.forEach(one -> addItem(one.word()));
+        fill(List.of(type.getEnumConstants()).stream().filter(wanted).toList());
         setMaximumRowCount(16);
         Look.named(this, name);
+    }
+
+    /** Offers other words; the one chosen stays chosen if it is among them, else the first is. */
+    public void offer(List<E> words) {
+        if (!words.equals(constants)) {
+            Optional<E> before = chosen().filter(words::contains);
+            fill(words);
+            choose(before);
+        }
+    }
+
+    private void fill(List<E> words) {
+        constants = List.copyOf(words);
+        removeAllItems();
+        lacking.ifPresent(this::addItem);
+        constants.forEach(one -> addItem(one.word()));
     }
 
     public Optional<E> chosen() {

@@ -5,10 +5,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import quarterlight.car.ZoneId;
 import quarterlight.edit.FactEdits;
 import quarterlight.edit.RowEdits;
 import quarterlight.settings.PhraseFile;
+import quarterlight.table.TableUnreadable;
+import quarterlight.table.list.WordsTable;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.visit.Basis;
@@ -22,6 +25,10 @@ import quarterlight.visit.Statement;
 import quarterlight.visit.StatementDetails;
 import quarterlight.visit.Trial;
 import quarterlight.visit.row.RecordKind;
+import quarterlight.words.lexicon.Lexicon;
+import quarterlight.words.place.CarZones;
+import quarterlight.words.rule.SaidFacets;
+import quarterlight.words.weigh.Weights;
 
 /** What can be done in the Notes station: keep statements, trials, facts and wishes. Each is one step of undo. Event thread only. */
 final class NotesActions {
@@ -119,13 +126,33 @@ final class NotesActions {
 
     /** Reads what lies outside the visit: the functions to try and the sentences of earlier visits. */
     void load(Consumer<NotesModel.Lists> loaded) {
+        CarZones places = new CarZones(
+                parts.catalog(),
+                visit.visit().facts().car().body(),
+                visit.visit().facts().car().drive());
         parts.jobs()
                 .start(
                         parts.texts().get("notes.loading"),
                         progress -> new NotesModel.Lists(
                                 parts.work().trials(visit.folder()),
-                                new PhraseFile(parts.settings().folder()).read()),
+                                new PhraseFile(parts.settings().folder()).read(),
+                                reading(places)),
                         loaded,
                         parts.problems()::failed);
+    }
+
+    /** Reads sentences by the user's own words where they can be used, else by the program's. */
+    private Function<String, SaidFacets> reading(CarZones places) {
+        Weights weights = WordsTable.weights();
+        Lexicon lexicon = lexicon();
+        return sentence -> SaidFacets.of(sentence, places, lexicon, weights);
+    }
+
+    private Lexicon lexicon() {
+        try {
+            return WordsTable.load(parts.settings().folder());
+        } catch (TableUnreadable unusable) {
+            return WordsTable.load();
+        }
     }
 }

@@ -3,7 +3,9 @@ package quarterlight.ui.notes;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 import quarterlight.coverage.Phrases;
 import quarterlight.coverage.TrialItem;
 import quarterlight.coverage.TrialList;
@@ -13,13 +15,24 @@ import quarterlight.visit.Recorded;
 import quarterlight.visit.Statement;
 import quarterlight.visit.Trial;
 import quarterlight.visit.VisitRecord;
+import quarterlight.words.rule.SaidFacets;
 
 /** What the Notes station knows beside the visit: the functions to try, sentences of earlier visits, and how they meet. Event thread only. */
 final class NotesModel {
-    /** What was read from the settings folder. */
-    record Lists(TrialList trials, List<String> phrases) {
+    /**
+     * What was read from the settings folder.
+     *
+     * @param said what a sentence seems to say of a part of this car
+     */
+    record Lists(TrialList trials, List<String> phrases, Function<String, SaidFacets> said) {
         Lists {
             phrases = List.copyOf(phrases);
+            Objects.requireNonNull(said, "said");
+        }
+
+        /** Lists without a reading of words. */
+        Lists(TrialList trials, List<String> phrases) {
+            this(trials, phrases, sentence -> SaidFacets.NONE);
         }
     }
 
@@ -46,8 +59,13 @@ final class NotesModel {
     void wrote(String sentence) {
         List<String> more = new ArrayList<>(lists.phrases());
         more.add(sentence);
-        lists = new Lists(lists.trials(), more);
+        lists = new Lists(lists.trials(), more, lists.said());
         listeners.tell();
+    }
+
+    /** What a sentence seems to say; to be offered, never kept unasked. */
+    SaidFacets said(String sentence) {
+        return lists.said().apply(sentence);
     }
 
     /** Whether groups for a running car are shown: as the user chose, else as the trials tell, else yes. */

@@ -17,7 +17,7 @@ import quarterlight.ui.kit.StationScreen;
 import quarterlight.ui.kit.Texts;
 import quarterlight.visit.ViewPoint;
 
-/** The Notes station: statements, what was not looked at, trials, the odometer, and what the visit lacks. Event thread only. */
+/** The Notes station: statements, what was not looked at, trials, the odometer, claims, and what the visit lacks. Event thread only. */
 public final class NotesScreen implements StationScreen {
     private final Texts texts;
     private final OpenVisit visit;
@@ -29,6 +29,7 @@ public final class NotesScreen implements StationScreen {
     private final StatementsPane not;
     private final TrialsPane trials;
     private final OdometerPane odometer;
+    private final ClaimsPane claims;
     private final CoveragePane coverage;
     private final List<Command> commands = new ArrayList<>();
 
@@ -40,16 +41,19 @@ public final class NotesScreen implements StationScreen {
         not = new StatementsPane(parts, visit, model, actions, true);
         trials = new TrialsPane(parts, visit, model, actions);
         odometer = new OdometerPane(parts, visit, actions);
+        claims = new ClaimsPane(parts, visit, actions);
         coverage = new CoveragePane(parts, visit, actions, this::excuse);
         tab("statements", statements, statements.first(), "1");
         tab("not", not, not.first(), "2");
         tab("trials", trials, trials.first(), "3");
         tab("odometer", odometer, odometer, "4");
         tab("coverage", coverage, coverage.first(), "5");
+        tab("claims", claims, claims.first(), "6");
         tabs.setName("notes-tabs");
         side.add(tabs);
         visit.onVisit(this::render);
         visit.onFindings(coverage::render);
+        visit.onFindings(claims::render);
         visit.selection().onSelected(this::selected);
         model.onChange(trials::render);
         render();
@@ -78,6 +82,7 @@ public final class NotesScreen implements StationScreen {
         trials.render();
         odometer.render();
         coverage.render();
+        claims.render();
     }
 
     private void selected() {
@@ -109,6 +114,8 @@ public final class NotesScreen implements StationScreen {
     public void zoneChosen(ZoneId zone, ViewPoint point) {
         if (tabs.getSelectedComponent() instanceof StatementsPane pane) {
             pane.zoneChosen();
+        } else if (tabs.getSelectedComponent() == claims) {
+            claims.zoneChosen(zone);
         }
     }
 

@@ -34,6 +34,7 @@ final class OdometerPane extends JPanel {
     private final transient Texts texts;
     private final JTextField reading = new JTextField();
     private final JLabel said = new JLabel(" ");
+    private final FiguresPane figures;
 
     OdometerPane(DeskParts parts, OpenVisit visit, NotesActions actions) {
         super(new MigLayout("insets 16, gap 8, fillx, wrap 4", "[][][grow,fill][]"));
@@ -41,6 +42,7 @@ final class OdometerPane extends JPanel {
         this.visit = visit;
         this.actions = actions;
         this.texts = parts.texts();
+        figures = new FiguresPane(parts, visit, actions);
         add(Look.secondary(new JLabel(texts.get("notes.odometer.hint"))), "span, wmin 0");
         JButton keep = new JButton(texts.get("notes.keep"));
         label("notes.odometer.reading", reading);
@@ -52,6 +54,8 @@ final class OdometerPane extends JPanel {
         row("papers", PAPERS, Basis.FROM_PAPERS);
         row("wear", WEAR, Basis.SEEN);
         add(Look.secondary(said), "span, wmin 0, gaptop 8");
+        add(Look.secondary(new JLabel(texts.get("notes.figures"))), "span, wmin 0, gaptop 16");
+        add(figures, "span, grow, push, wmin 0");
     }
 
     private void label(String key, JTextField field) {
@@ -108,6 +112,7 @@ final class OdometerPane extends JPanel {
     }
 
     void render() {
+        figures.render();
         String kept = visit.visit().facts().odometer().orElse("");
         if (!reading.isFocusOwner() && !reading.getText().equals(kept)) {
             reading.setText(kept);

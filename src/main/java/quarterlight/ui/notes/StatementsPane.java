@@ -1,13 +1,10 @@
 package quarterlight.ui.notes;
 
 import java.awt.event.ActionEvent;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import javax.swing.AbstractAction;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
@@ -24,7 +21,6 @@ import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
 import quarterlight.ui.kit.DeskParts;
-import quarterlight.ui.kit.FacetChoice;
 import quarterlight.ui.kit.FactTable;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
@@ -43,6 +39,8 @@ import quarterlight.visit.row.RecordKind;
 
 /** Statements by zone: pick zones, type, Enter; sentences of earlier visits are offered below. Event thread only. */
 final class StatementsPane extends JPanel {
+    private static final int OFFERED = 3;
+
     private final transient DeskParts parts;
     private final transient OpenVisit visit;
     private final transient NotesModel model;
@@ -52,7 +50,9 @@ final class StatementsPane extends JPanel {
     private final FactTable<Recorded<Statement>> table;
     private final ZoneField zone;
     private final JTextField text = new JTextField();
-    private final FacetChoice what;
+    private final FacetBoard what;
+    private final DetailsLine details;
+    private final JButton withdraw;
     private final WordChoice<Severity> severity;
     private final WordChoice<Basis> basis;
     private final JCheckBox photo;
@@ -70,7 +70,10 @@ final class StatementsPane extends JPanel {
         this.actions = actions;
         this.texts = parts.texts();
         this.notLookedAt = notLookedAt;
-        what = new FacetChoice(texts, one -> notLookedAt == (one == Condition.NOT_LOOKED_AT));
+        StatementColumns columns = new StatementColumns(texts, visit);
+        what = new FacetBoard(texts);
+        details = new DetailsLine(texts, notLookedAt);
+        withdraw = new JButton(texts.get("notes.withdraw"));
         severity = new WordChoice<>(
                 Severity.class, texts.get("notes.severity"), Optional.of(texts.get("notes.severity.unsaid")));
         basis = new WordChoice<>(Basis.class, texts.get("notes.basis"), Optional.of(texts.get("notes.basis.unsaid")));
@@ -80,10 +83,14 @@ final class StatementsPane extends JPanel {
         zone.field().setName(notLookedAt ? "not-zone" : "note-zone");
         keep = new JButton(texts.get("notes.keep"));
         table = new FactTable<>(
-                texts.get(notLookedAt ? "notes.tab.not" : "notes.tab.statements"), columns(), Recorded::id);
+                texts.get(notLookedAt ? "notes.tab.not" : "notes.tab.statements"),
+                columns.of(notLookedAt),
+                Recorded::id);
+        table.strike(columns::isWithdrawn);
         table.setName(notLookedAt ? "not-looked-at" : "statements");
         table.onChosen(this::fill);
         table.onKey("DELETE", this::remove);
+        table.onKey("W", this::withdraw);
         table.onKey("ESCAPE", this::fresh);
         JScrollPane scroll = new JScrollPane(table);
         Look.bare(scroll);
@@ -92,48 +99,27 @@ final class StatementsPane extends JPanel {
         wire();
     }
 
-    private List<FactTable.Column<Recorded<Statement>>> columns() {
-        List<FactTable.Column<Recorded<Statement>>> columns = new ArrayList<>();
-        columns.add(column("zone", 140, s -> visit.label(s.zone())));
-        if (!notLookedAt) {
-            columns.add(column("what", 110, s -> s.what().words()));
-        }
-        columns.add(column("text", 260, Statement::text));
-        if (!notLookedAt) {
-            columns.add(
-                    column("severity", 64, s -> s.severity().map(Severity::word).orElse("")));
-            columns.add(column("basis", 80, s -> s.basis().map(Basis::word).orElse("")));
-        }
-        columns.add(column("photo", 90, s -> s.photos().stream()
-                .flatMap(id -> visit.visit().photo(id).stream())
-                .map(one -> one.file().name())
-                .collect(Collectors.joining(", "))));
-        return columns;
-    }
-
-    private FactTable.Column<Recorded<Statement>> column(String name, int width, Function<Statement, String> words) {
-        return new FactTable.Column<>(texts.get("notes.column." + name), width, row -> words.apply(row.value()));
-    }
-
     private JComponent entry() {
         JPanel entry = new JPanel(new MigLayout("insets 12 16 8 16, gap 8, fillx, hidemode 3", "[grow,fill]"));
         if (notLookedAt) {
             entry.add(Look.secondary(new JLabel(texts.get("notes.not.hint"))), "wmin 0, wrap");
         }
         entry.add(zone, "wmin 0, wrap");
+        entry.add(text, "split 3, growx, wmin 0");
+        entry.add(keep, "growx 0");
+        entry.add(withdraw, "growx 0, wrap");
+        phrases.setVisibleRowCount(3);
+        phrases.setOpaque(false);
+        Look.secondary(phrases);
+        Look.named(phrases, texts.get("notes.phrases"));
+        entry.add(phrases, "wmin 0, h 56!, wrap");
         if (!notLookedAt) {
             entry.add(what, "wmin 0, wrap");
             entry.add(severity, "split 3, growx, wmin 60");
             entry.add(basis, "growx, wmin 60");
             entry.add(photo, "growx 0, wrap");
         }
-        entry.add(text, "split 2, growx, wmin 0");
-        entry.add(keep, "growx 0, wrap");
-        phrases.setVisibleRowCount(4);
-        phrases.setOpaque(false);
-        Look.secondary(phrases);
-        Look.named(phrases, texts.get("notes.phrases"));
-        entry.add(phrases, "wmin 0, h 80!");
+        entry.add(details, "wmin 0");
         return entry;
     }
 
@@ -144,6 +130,14 @@ final class StatementsPane extends JPanel {
                 "JTextField.placeholderText", texts.get(notLookedAt ? "notes.not.text" : "notes.text.hint"));
         text.addActionListener(e -> enter());
         keep.addActionListener(e -> keep());
+        withdraw.setToolTipText(texts.get("notes.withdraw.tip"));
+        withdraw.setName(notLookedAt ? "not-withdraw" : "note-withdraw");
+        withdraw.addActionListener(e -> withdraw());
+        if (!notLookedAt) {
+            text.addKeyListener(new SlashLetter(text, what));
+            what.onDone(text::requestFocusInWindow);
+        }
+        details.onEnter(this::keep);
         key(text, "DOWN", () -> step(1));
         key(text, "UP", () -> step(-1));
         key(text, "ESCAPE", this::fresh);
@@ -189,8 +183,9 @@ final class StatementsPane extends JPanel {
         if (!filling) {
             offered.clear();
             model.phrases(visit.visit(), text.getText(), notLookedAt).stream()
-                    .limit(4)
+                    .limit(OFFERED)
                     .forEach(offered::addElement);
+            what.suggest(model.said(text.getText()));
         }
     }
 
@@ -234,8 +229,7 @@ final class StatementsPane extends JPanel {
         Optional<Recorded<Statement>> old = table.chosen();
         Optional<Facets> said = notLookedAt ? Optional.of(Facets.of(Condition.NOT_LOOKED_AT)) : what.chosen();
         if (said.isEmpty()) {
-            parts.problems().remark(texts.get("notes.needs.what"));
-            what.ask();
+            what.requestFocusInWindow();
             return;
         }
         Facets chosen = said.get();
@@ -256,7 +250,7 @@ final class StatementsPane extends JPanel {
                                     ? before.atSeconds()
                                     : Optional.empty(),
                             rest(shown(before)),
-                            before.details()));
+                            details.details()));
         } else {
             actions.state(
                     List.copyOf(zone.zones()),
@@ -266,7 +260,7 @@ final class StatementsPane extends JPanel {
                     basis.chosen(),
                     inHand().stream().findFirst(),
                     rest(inHand()),
-                    StatementDetails.NONE);
+                    details.details());
         }
         fresh();
         zone.field().requestFocusInWindow();
@@ -293,6 +287,7 @@ final class StatementsPane extends JPanel {
         text.setText("");
         what.choose(Optional.empty());
         severity.choose(Optional.empty());
+        details.show(StatementDetails.NONE);
         keep.setText(texts.get("notes.keep"));
     }
 
@@ -306,6 +301,8 @@ final class StatementsPane extends JPanel {
             }
             text.setText(one.text());
             what.choose(Optional.of(one.what()));
+            what.suggest(model.said(one.text()));
+            details.show(one.details());
             severity.choose(one.severity());
             basis.choose(one.basis());
             keep.setText(texts.get("notes.change"));
@@ -317,6 +314,18 @@ final class StatementsPane extends JPanel {
     private void remove() {
         table.chosen().ifPresent(row -> actions.remove(RecordKind.STATEMENTS, List.of(row.id())));
         fresh();
+    }
+
+    /** What is written next takes the chosen statement back; the earlier one stays visible. */
+    private void withdraw() {
+        Optional<Recorded<Statement>> earlier = table.chosen();
+        if (earlier.isPresent() && visit.isEditable()) {
+            fresh();
+            details.withdraws(earlier);
+            text.requestFocusInWindow();
+        } else {
+            parts.problems().remark(texts.get("notes.withdraw.needs"));
+        }
     }
 
     /** What takes the keyboard first. */
@@ -343,6 +352,8 @@ final class StatementsPane extends JPanel {
                 .filter(row -> notLookedAt == row.value().is(Condition.NOT_LOOKED_AT))
                 .toList());
         keep.setEnabled(visit.isEditable());
+        withdraw.setEnabled(visit.isEditable());
+        what.setEnabled(visit.isEditable());
         text.setEditable(visit.isEditable());
         offer();
     }

@@ -2,9 +2,13 @@ package quarterlight.ui.notes;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComponent;
@@ -13,8 +17,11 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
+import quarterlight.coverage.MeasureLimit;
 import quarterlight.coverage.TrialItem;
 import quarterlight.coverage.TrialList;
 import quarterlight.table.list.UserList;
@@ -45,6 +52,8 @@ final class TrialsPane extends JPanel {
     private final JTextField note = new JTextField();
     private final JCheckBox runs;
     private final JButton keep;
+    private final JLabel hint = new JLabel(" ");
+    private final JLabel limit = new JLabel(" ");
 
     TrialsPane(DeskParts parts, OpenVisit visit, NotesModel model, NotesActions actions) {
         super(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[][grow,fill][]"));
@@ -85,8 +94,7 @@ final class TrialsPane extends JPanel {
             if (one == TrialResult.MEASURED) {
                 continue;
             }
-            table.onKey(
-                    texts.get("notes.trial.key." + one.name().toLowerCase(java.util.Locale.ROOT)), () -> quick(one));
+            table.onKey(letter(one), () -> quick(one));
         }
         table.onKey("ENTER", value::requestFocusInWindow);
         table.onKey("DELETE", this::remove);
@@ -138,7 +146,25 @@ final class TrialsPane extends JPanel {
         form.add(unit, "w 48!");
         form.add(note, "wmin 60");
         form.add(keep, "wrap");
-        form.add(Look.secondary(new JLabel(texts.get("notes.trial.hint"))), "span, wmin 0");
+        form.add(Look.secondary(hint), "span, wmin 0, wrap");
+        limit.setName("trial-limit");
+        form.add(Look.secondary(limit), "span, wmin 0");
+        value.getDocument().addDocumentListener(new DocumentListener() {
+            @Override
+            public void insertUpdate(DocumentEvent e) {
+                limited();
+            }
+
+            @Override
+            public void removeUpdate(DocumentEvent e) {
+                limited();
+            }
+
+            @Override
+            public void changedUpdate(DocumentEvent e) {
+                limited();
+            }
+        });
         return form;
     }
 
@@ -149,8 +175,52 @@ final class TrialsPane extends JPanel {
         field.putClientProperty("JTextField.placeholderText", words);
     }
 
+    /** What may be answered to a line; every word if no list says how it is answered, and always what it already says. */
+    private static List<TrialResult> answers(NotesModel.TrialLine line) {
+        Set<TrialResult> answers = new LinkedHashSet<>(
+                line.listed().map(item -> item.nature().answers()).orElse(List.of(TrialResult.values())));
+        line.kept().map(row -> row.value().result()).ifPresent(answers::add);
+        return List.copyOf(answers);
+    }
+
+    /** The letters that answer the line in hand. */
+    private String letters(List<TrialResult> answers) {
+        String named = answers.stream()
+                .filter(one -> one != TrialResult.MEASURED)
+                .map(one -> texts.get("notes.trial.letter", letter(one), one.word()))
+                .collect(Collectors.joining(", "));
+        return texts.get(
+                answers.contains(TrialResult.MEASURED) ? "notes.trial.hint.measure" : "notes.trial.hint", named);
+    }
+
+    private String letter(TrialResult one) {
+        return texts.get("notes.trial.key." + one.name().toLowerCase(Locale.ROOT));
+    }
+
+    /** Shows the limit of the measure in hand, and whether the value typed keeps it. */
+    private void limited() {
+        Optional<MeasureLimit> held =
+                table.chosen().flatMap(NotesModel.TrialLine::listed).flatMap(TrialItem::limit);
+        Optional<String> of =
+                table.chosen().flatMap(NotesModel.TrialLine::listed).flatMap(TrialItem::unit);
+        Optional<BigDecimal> typed = number();
+        boolean sameUnit = filled(unit).equals(of);
+        boolean off =
+                held.isPresent() && sameUnit && typed.isPresent() && !held.get().isKept(typed.get());
+        limit.setForeground(off ? Look.palette().caution() : Look.palette().secondInk());
+        limit.setText(held.map(one -> {
+                    String words = MeasureWords.limit(texts, one, of.orElse(""));
+                    return typed.isEmpty() || !sameUnit
+                            ? words
+                            : texts.get(off ? "notes.limit.off" : "notes.limit.kept", words);
+                })
+                .orElse(" "));
+    }
+
     private void fill() {
         table.chosen().ifPresent(line -> {
+            result.offer(answers(line));
+            hint.setText(letters(answers(line)));
             Optional<Trial> kept = line.kept().map(Recorded::value);
             item.setText(line.item());
             result.choose(kept.map(Trial::result)
@@ -163,17 +233,22 @@ final class TrialsPane extends JPanel {
                     .or(() -> line.listed().flatMap(TrialItem::unit))
                     .orElse(""));
             note.setText(of(line, one -> one.note().orElse("")));
+            limited();
             line.listed()
                     .map(TrialItem::zone)
                     .or(() -> kept.flatMap(Trial::zone))
                     .filter(visit.zones()::contains)
-                    .ifPresent(zone -> visit.selection().zones(java.util.Set.of(zone)));
+                    .ifPresent(zone -> visit.selection().zones(Set.of(zone)));
         });
     }
 
     /** Says the result alone; value and note stay as they were. */
     private void quick(TrialResult said) {
         table.chosen().filter(line -> visit.isEditable()).ifPresent(line -> {
+            if (!answers(line).contains(said)) {
+                hint.setText(texts.get("notes.trial.not", said.word(), letters(answers(line))));
+                return;
+            }
             Optional<Trial> old = line.kept().map(Recorded::value);
             actions.tried(
                     line.kept().map(Recorded::id),
@@ -244,6 +319,9 @@ final class TrialsPane extends JPanel {
         table.show(new ArrayList<>(model.trials(visit.visit(), visit.zones())));
         if (table.chosen().isEmpty()) {
             name.ifPresent(was -> table.choose(line -> line.item().equals(was)));
+        }
+        if (table.chosen().isEmpty()) {
+            result.offer(List.of(TrialResult.values()));
         }
         keep.setEnabled(visit.isEditable());
     }

@@ -34,7 +34,8 @@ class NotesModelTest {
     private final NotesModel model = new NotesModel();
 
     private static TrialItem item(TrialGroup group, String name, String zone, boolean running) {
-        return new TrialItem(group, name, Optional.of("psi"), new ZoneId(zone), running, TrialNature.FUNCTION);
+        return new TrialItem(
+                group, name, Optional.of("psi"), new ZoneId(zone), running, TrialNature.FUNCTION, Optional.empty());
     }
 
     private static Trial trial(String item, TrialResult result) {

@@ -1,0 +1,282 @@
+package quarterlight.ui.notes;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import javax.swing.JButton;
+import javax.swing.JCheckBox;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
+import javax.swing.JTextField;
+import net.miginfocom.swing.MigLayout;
+import quarterlight.car.PartialDate;
+import quarterlight.car.ZoneId;
+import quarterlight.findings.ClaimedAndFound;
+import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.FactTable;
+import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.WordChoice;
+import quarterlight.ui.kit.ZoneField;
+import quarterlight.visit.Claim;
+import quarterlight.visit.Claimant;
+import quarterlight.visit.Judgment;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.row.RecordKind;
+
+/** What was claimed, what the visit found of it, and how it stands: one letter in the list decides. Event thread only. */
+final class ClaimsPane extends JPanel {
+    private static final List<String> SUBJECTS = List.of("", "paint", "rust", "mileage", "numbers");
+    private static final Map<Judgment, String> LETTERS =
+            Map.of(Judgment.SUPPORTED, "S", Judgment.CONTRADICTED, "C", Judgment.OPEN, "O");
+
+    private final transient DeskParts parts;
+    private final transient OpenVisit visit;
+    private final transient NotesActions actions;
+    private final transient Texts texts;
+    private final FactTable<Recorded<Claim>> table;
+    private final JTextArea found = new JTextArea(5, 20);
+    private final ZoneField zone;
+    private final JTextField text = new JTextField();
+    private final JTextField part = new JTextField();
+    private final JTextField date = new JTextField();
+    private final JComboBox<String> about = new JComboBox<>(SUBJECTS.toArray(String[]::new));
+    private final WordChoice<Claimant> by;
+    private final JCheckBox confidential;
+    private final JButton keep;
+    private transient Map<Claim, ClaimedAndFound> laid = Map.of();
+
+    ClaimsPane(DeskParts parts, OpenVisit visit, NotesActions actions) {
+        super(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[][grow,fill][]"));
+        this.parts = parts;
+        this.visit = visit;
+        this.actions = actions;
+        this.texts = parts.texts();
+        by = new WordChoice<>(Claimant.class, texts.get("notes.claim.by"), Optional.empty());
+        confidential = new JCheckBox(texts.get("notes.private"));
+        keep = new JButton(texts.get("notes.keep"));
+        zone = new ZoneField(parts, visit);
+        table = new FactTable<>(texts.get("notes.tab.claims"), columns(), Recorded::id);
+        table.setName("claims");
+        table.onChosen(this::fill);
+        LETTERS.forEach((judgment, letter) -> table.onKey(letter, () -> decide(Optional.of(judgment))));
+        table.onKey("BACK_SPACE", () -> decide(Optional.empty()));
+        table.onKey("DELETE", this::remove);
+        table.onKey("ESCAPE", this::fresh);
+        add(form());
+        JScrollPane scroll = new JScrollPane(table);
+        Look.bare(scroll);
+        add(scroll);
+        add(below());
+    }
+
+    private List<FactTable.Column<Recorded<Claim>>> columns() {
+        return List.of(
+                column("zone", 110, this::place),
+                column("claim", 220, Claim::text),
+                column(
+                        "by",
+                        90,
+                        one -> one.by().word()
+                                + one.date().map(day -> ", " + day.text()).orElse("")),
+                column("stands", 130, this::stands),
+                column("found", 220, one -> String.join(" ", found(one))));
+    }
+
+    private FactTable.Column<Recorded<Claim>> column(String name, int width, Function<Claim, String> words) {
+        return new FactTable.Column<>(texts.get("notes.column." + name), width, row -> words.apply(row.value()));
+    }
+
+    private String place(Claim claim) {
+        String where = claim.zone().map(visit::label).orElse(texts.get("notes.claim.car"));
+        return claim.part().map(one -> where + ", " + one).orElse(where);
+    }
+
+    private String stands(Claim claim) {
+        return claim.judged()
+                .map(Judgment::word)
+                .or(() -> Optional.ofNullable(laid.get(claim))
+                        .map(one ->
+                                texts.get("notes.claim.proposed", one.proposed().word())))
+                .orElse(texts.get("notes.claim.working"));
+    }
+
+    private List<String> found(Claim claim) {
+        return Optional.ofNullable(laid.get(claim)).map(ClaimedAndFound::found).orElse(List.of());
+    }
+
+    private JComponent form() {
+        JPanel form = new JPanel(new MigLayout("insets 12 16 8 16, gap 8, fillx", "[grow,fill][][]"));
+        zone.field().setName("claim-zone");
+        named(text, "text");
+        named(part, "part");
+        named(date, "date");
+        about.setEditable(true);
+        about.setName("claim-about");
+        about.setToolTipText(texts.get("notes.claim.about"));
+        Look.named(about, texts.get("notes.claim.about"));
+        by.setName("claim-by");
+        confidential.setName("claim-private");
+        confidential.setToolTipText(texts.get("notes.private.tip"));
+        keep.setName("claim-keep");
+        List.of(text, part, date).forEach(field -> field.addActionListener(e -> keep()));
+        keep.addActionListener(e -> keep());
+        zone.then(text);
+        form.add(text, "wmin 60");
+        form.add(by);
+        form.add(keep, "wrap");
+        form.add(zone, "span, growx, wmin 0, wrap");
+        form.add(part, "split 3, growx, wmin 60");
+        form.add(date, "w 120!");
+        form.add(new JLabel(texts.get("notes.claim.about")), "growx 0");
+        form.add(about, "w 120!");
+        form.add(confidential);
+        return form;
+    }
+
+    private void named(JTextField field, String name) {
+        field.setName("claim-" + name);
+        field.putClientProperty("JTextField.placeholderText", texts.get("notes.claim." + name));
+        Look.named(field, texts.get("notes.claim." + name));
+    }
+
+    private JComponent below() {
+        JPanel below = new JPanel(new MigLayout("insets 8 16 8 16, gap 8, fillx, wrap 1", "[grow,fill]"));
+        found.setName("claim-found");
+        found.setEditable(false);
+        found.setLineWrap(true);
+        found.setWrapStyleWord(true);
+        Look.named(found, texts.get("notes.column.found"));
+        JScrollPane scroll = new JScrollPane(found);
+        Look.bare(scroll);
+        below.add(scroll, "wmin 0, h 96!");
+        below.add(Look.secondary(new JLabel(texts.get("notes.claim.hint"))), "wmin 0");
+        return below;
+    }
+
+    private void decide(Optional<Judgment> judgment) {
+        table.chosen().filter(row -> visit.isEditable()).ifPresent(row -> {
+            Claim old = row.value();
+            actions.update(
+                    RecordKind.CLAIMS,
+                    row.id(),
+                    new Claim(
+                            old.text(),
+                            old.by(),
+                            old.zone(),
+                            old.part(),
+                            old.date(),
+                            old.about(),
+                            old.photo(),
+                            judgment,
+                            old.confidential()));
+            table.requestFocusInWindow();
+        });
+    }
+
+    private void keep() {
+        if (!visit.isEditable()) {
+            return;
+        }
+        Optional<PartialDate> day = PartialDate.parse(date.getText().strip());
+        if (text.getText().isBlank() || day.isEmpty() && !date.getText().isBlank()) {
+            parts.problems().remark(texts.get(text.getText().isBlank() ? "notes.claim.needs" : "notes.claim.date.bad"));
+            return;
+        }
+        Optional<Recorded<Claim>> old = table.chosen();
+        Claim claim = new Claim(
+                text.getText().strip(),
+                by.chosen().orElse(Claimant.SELLER),
+                zone.zones().stream().findFirst(),
+                filled(part.getText()),
+                day,
+                filled(String.valueOf(about.getEditor().getItem()).toLowerCase(Locale.ROOT)),
+                old.flatMap(row -> row.value().photo()),
+                old.flatMap(row -> row.value().judged()),
+                confidential.isSelected());
+        if (old.isPresent()) {
+            actions.update(RecordKind.CLAIMS, old.get().id(), claim);
+        } else {
+            actions.add(RecordKind.CLAIMS, List.of(claim));
+        }
+        fresh();
+        text.requestFocusInWindow();
+    }
+
+    private static Optional<String> filled(String typed) {
+        return Optional.of(typed.strip()).filter(words -> !words.isEmpty());
+    }
+
+    private void fresh() {
+        table.clearSelection();
+        List.of(text, part, date).forEach(field -> field.setText(""));
+        about.setSelectedItem("");
+        zone.zones(Set.of());
+        confidential.setSelected(false);
+        keep.setText(texts.get("notes.keep"));
+        found.setText("");
+    }
+
+    private void fill() {
+        table.chosen().map(Recorded::value).ifPresent(one -> {
+            text.setText(one.text());
+            by.choose(Optional.of(one.by()));
+            zone.zones(one.zone().map(Set::of).orElse(Set.of()));
+            one.zone().ifPresent(where -> visit.selection().zones(Set.of(where)));
+            part.setText(one.part().orElse(""));
+            date.setText(one.date().map(PartialDate::text).orElse(""));
+            about.setSelectedItem(one.about().orElse(""));
+            confidential.setSelected(one.confidential());
+            keep.setText(texts.get("notes.change"));
+            told(one);
+        });
+    }
+
+    private void told(Claim one) {
+        List<String> rows = found(one);
+        found.setText(
+                rows.isEmpty()
+                        ? texts.get("notes.claim.nothing")
+                        : rows.stream().map(row -> "\u2013 " + row).collect(Collectors.joining("\n")));
+        found.setCaretPosition(0);
+    }
+
+    private void remove() {
+        table.chosen().ifPresent(row -> actions.remove(RecordKind.CLAIMS, List.of(row.id())));
+        fresh();
+    }
+
+    JComponent first() {
+        return text;
+    }
+
+    /** A zone was clicked on the diagram: the claim is of it. */
+    void zoneChosen(ZoneId clicked) {
+        zone.zones(new LinkedHashSet<>(List.of(clicked)));
+        text.requestFocusInWindow();
+    }
+
+    void render() {
+        laid = visit.findings()
+                .map(car -> ClaimedAndFound.of(car.beside(visit.visit())).stream()
+                        .collect(Collectors.toMap(ClaimedAndFound::claim, one -> one, (one, other) -> one)))
+                .orElse(Map.of());
+        table.show(visit.visit().claims());
+        if (visit.visit().claims().isEmpty()) {
+            found.setText(texts.get("notes.claim.none"));
+        } else {
+            table.chosen().map(Recorded::value).ifPresentOrElse(this::told, () -> found.setText(""));
+        }
+        keep.setEnabled(visit.isEditable());
+    }
+}

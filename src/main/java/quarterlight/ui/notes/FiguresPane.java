@@ -1,0 +1,168 @@
+package quarterlight.ui.notes;
+
+import java.math.BigDecimal;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import javax.swing.JButton;
+import javax.swing.JCheckBox;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextField;
+import net.miginfocom.swing.MigLayout;
+import quarterlight.car.PartialDate;
+import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.FactTable;
+import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.WordChoice;
+import quarterlight.visit.DistanceUnit;
+import quarterlight.visit.OdometerFigure;
+import quarterlight.visit.OdometerSource;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.row.RecordKind;
+
+/** The odometer as a series of dated figures, the earliest first. Event thread only. */
+final class FiguresPane extends JPanel {
+    private final transient DeskParts parts;
+    private final transient OpenVisit visit;
+    private final transient NotesActions actions;
+    private final transient Texts texts;
+    private final FactTable<Recorded<OdometerFigure>> table;
+    private final JTextField figure = new JTextField(8);
+    private final JTextField date = new JTextField(8);
+    private final JTextField note = new JTextField();
+    private final WordChoice<DistanceUnit> unit;
+    private final WordChoice<OdometerSource> source;
+    private final JCheckBox round;
+    private final JButton keep;
+
+    FiguresPane(DeskParts parts, OpenVisit visit, NotesActions actions) {
+        super(new MigLayout("insets 0, gap 8, wrap 1, fill", "[grow,fill]", "[][grow,fill]"));
+        this.parts = parts;
+        this.visit = visit;
+        this.actions = actions;
+        this.texts = parts.texts();
+        unit = new WordChoice<>(DistanceUnit.class, texts.get("notes.column.unit"), Optional.empty());
+        source = new WordChoice<>(OdometerSource.class, texts.get("notes.column.source"), Optional.empty());
+        round = new JCheckBox(texts.get("notes.figure.round"));
+        keep = new JButton(texts.get("notes.keep"));
+        table = new FactTable<>(
+                texts.get("notes.figures"),
+                List.of(
+                        column("date", 90, one -> one.date()
+                                .map(PartialDate::text)
+                                .orElse("")),
+                        column(
+                                "figure",
+                                90,
+                                one -> one.figure().toPlainString() + "\u2009"
+                                        + one.unit().word()),
+                        column("source", 80, one -> one.source().word()),
+                        column("round", 120, one -> one.wentRound() ? texts.get("notes.figure.round") : ""),
+                        column("note", 200, one -> one.note().orElse(""))),
+                Recorded::id);
+        table.setName("figures");
+        table.onChosen(this::fill);
+        table.onKey("DELETE", this::remove);
+        table.onKey("ESCAPE", this::fresh);
+        add(form());
+        JScrollPane scroll = new JScrollPane(table);
+        Look.bare(scroll);
+        add(scroll);
+    }
+
+    private FactTable.Column<Recorded<OdometerFigure>> column(
+            String name, int width, Function<OdometerFigure, String> words) {
+        return new FactTable.Column<>(texts.get("notes.column." + name), width, row -> words.apply(row.value()));
+    }
+
+    private JPanel form() {
+        JPanel form = new JPanel(new MigLayout("insets 0, gap 8, fillx", "[][][][][][grow,fill][]"));
+        named(figure, "figure");
+        named(date, "date");
+        named(note, "note");
+        unit.setName("figure-unit");
+        source.setName("figure-source");
+        round.setName("figure-round");
+        keep.setName("figure-keep");
+        keep.addActionListener(e -> keep());
+        form.add(figure, "w 88!");
+        form.add(unit);
+        form.add(source);
+        form.add(date, "w 96!");
+        form.add(round);
+        form.add(note, "wmin 40");
+        form.add(keep);
+        return form;
+    }
+
+    private void named(JTextField field, String name) {
+        field.setName("figure-" + name);
+        field.putClientProperty("JTextField.placeholderText", texts.get("notes.column." + name));
+        Look.named(field, texts.get("notes.column." + name));
+        field.addActionListener(e -> keep());
+    }
+
+    private void keep() {
+        if (!visit.isEditable()) {
+            return;
+        }
+        String typed = figure.getText().strip().replace(",", "").replace(" ", "");
+        Optional<PartialDate> day = PartialDate.parse(date.getText().strip());
+        boolean number = typed.matches("[0-9]{1,7}(\\.[0-9])?");
+        if (!number || day.isEmpty() && !date.getText().isBlank()) {
+            parts.problems().remark(texts.get(number ? "notes.claim.date.bad" : "notes.figure.needs"));
+            return;
+        }
+        OdometerFigure one = new OdometerFigure(
+                new BigDecimal(typed),
+                unit.chosen().orElse(DistanceUnit.MI),
+                source.chosen().orElse(OdometerSource.READ),
+                day,
+                round.isSelected(),
+                Optional.of(note.getText().strip()).filter(words -> !words.isEmpty()));
+        Optional<Recorded<OdometerFigure>> old = table.chosen();
+        if (old.isPresent()) {
+            actions.update(RecordKind.ODOMETER, old.get().id(), one);
+        } else {
+            actions.add(RecordKind.ODOMETER, List.of(one));
+        }
+        fresh();
+        figure.requestFocusInWindow();
+    }
+
+    private void fresh() {
+        table.clearSelection();
+        List.of(figure, date, note).forEach(field -> field.setText(""));
+        round.setSelected(false);
+        keep.setText(texts.get("notes.keep"));
+    }
+
+    private void fill() {
+        table.chosen().map(Recorded::value).ifPresent(one -> {
+            figure.setText(one.figure().toPlainString());
+            unit.choose(Optional.of(one.unit()));
+            source.choose(Optional.of(one.source()));
+            date.setText(one.date().map(PartialDate::text).orElse(""));
+            round.setSelected(one.wentRound());
+            note.setText(one.note().orElse(""));
+            keep.setText(texts.get("notes.change"));
+        });
+    }
+
+    private void remove() {
+        table.chosen().ifPresent(row -> actions.remove(RecordKind.ODOMETER, List.of(row.id())));
+        fresh();
+    }
+
+    void render() {
+        table.show(visit.visit().odometer().stream()
+                .sorted(Comparator.comparing(
+                        row -> row.value().date().map(PartialDate::text).orElse("9999")))
+                .toList());
+        keep.setEnabled(visit.isEditable());
+    }
+}

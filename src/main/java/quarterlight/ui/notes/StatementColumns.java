@@ -1,0 +1,97 @@
+package quarterlight.ui.notes;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import quarterlight.ui.kit.FactTable;
+import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.Texts;
+import quarterlight.units.Worded;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.SaidBy;
+import quarterlight.visit.SaidSize;
+import quarterlight.visit.Statement;
+import quarterlight.visit.StatementDetails;
+
+/** The columns in which statements stand. Event thread only. */
+final class StatementColumns {
+    private final Texts texts;
+    private final OpenVisit visit;
+
+    StatementColumns(Texts texts, OpenVisit visit) {
+        this.texts = Objects.requireNonNull(texts, "texts");
+        this.visit = Objects.requireNonNull(visit, "visit");
+    }
+
+    List<FactTable.Column<Recorded<Statement>>> of(boolean notLookedAt) {
+        List<FactTable.Column<Recorded<Statement>>> columns = new ArrayList<>();
+        columns.add(column("zone", 140, row -> place(row.value())));
+        if (notLookedAt) {
+            columns.add(column(
+                    "text",
+                    260,
+                    row -> isWithdrawn(row)
+                            ? withdrawn(row.value().text())
+                            : row.value().text()));
+        } else {
+            columns.add(column("what", 120, row -> isWithdrawn(row) ? withdrawn(what(row)) : what(row)));
+            columns.add(column("text", 240, row -> row.value().text()));
+            columns.add(column(
+                    "severity",
+                    60,
+                    row -> row.value().severity().map(Worded::word).orElse("")));
+            columns.add(column(
+                    "basis", 70, row -> row.value().basis().map(Worded::word).orElse("")));
+        }
+        columns.add(column("also", 110, row -> also(row.value().details())));
+        columns.add(column("photo", 80, this::photos));
+        return columns;
+    }
+
+    private FactTable.Column<Recorded<Statement>> column(
+            String name, int width, Function<Recorded<Statement>, String> words) {
+        return new FactTable.Column<>(texts.get("notes.column." + name), width, words);
+    }
+
+    /** Whether a later statement takes this one back. */
+    boolean isWithdrawn(Recorded<Statement> row) {
+        return visit.visit().isWithdrawn(row.id());
+    }
+
+    private String withdrawn(String words) {
+        return texts.get("notes.withdrawn", words);
+    }
+
+    private static String what(Recorded<Statement> row) {
+        return row.value().what().words();
+    }
+
+    private String place(Statement statement) {
+        String zone = visit.label(statement.zone());
+        return statement.details().part().map(part -> zone + ", " + part).orElse(zone);
+    }
+
+    private String also(StatementDetails details) {
+        return Stream.of(
+                        details.size().map(SaidSize::said).stream(),
+                        details.certainty().map(Worded::word).stream(),
+                        Stream.of(details.saidBy())
+                                .filter(one -> one != SaidBy.INSPECTOR)
+                                .map(one -> texts.get("notes.said.by", one.word())),
+                        Stream.of(texts.get("notes.private")).filter(word -> details.confidential()),
+                        Stream.of(texts.get("notes.withdraws"))
+                                .filter(word -> details.withdraws().isPresent()))
+                .flatMap(words -> words)
+                .collect(Collectors.joining(", "));
+    }
+
+    private String photos(Recorded<Statement> row) {
+        return row.value().photos().stream()
+                .flatMap(id -> visit.visit().photo(id).stream())
+                .map(one -> one.file().name())
+                .collect(Collectors.joining(", "));
+    }
+}
