@@ -29,6 +29,10 @@ import quarterlight.words.Facet;
 final class ListenVerb implements Verb {
     private static final String KEEP = "--keep";
     private static final int PERCENT = 100;
+    /** Of drafts that are hardly ever right people are told how many there are. */
+    private static final double MIN_SHOWN_P = 0.2;
+
+    private static final int MAX_NAMED_ZONES = 2;
     private static final List<Facet> VALUES = List.of(
             Facet.ITEM, Facet.RESULT, Facet.ORIGIN, Facet.CONDITION, Facet.KIND, Facet.TEXT, Facet.SIGN, Facet.VALUE);
 
@@ -118,6 +122,7 @@ final class ListenVerb implements Verb {
         for (String source : walk.parts().keySet()) {
             List<Draft> drafts = walk.drafts().stream()
                     .filter(draft -> draft.source().equals(source))
+                    .filter(draft -> isShown(draft, kept))
                     .toList();
             out.append(heading(source, walk.parts().get(source), drafts.size()));
             if (!drafts.isEmpty()) {
@@ -125,10 +130,22 @@ final class ListenVerb implements Verb {
             }
         }
         walk.remarks().forEach(remark -> out.append(remark).append('\n'));
+        long unlikely =
+                walk.drafts().stream().filter(draft -> !isShown(draft, kept)).count();
+        if (unlikely > 0) {
+            out.append(Shown.count(unlikely, "draft", "drafts"))
+                    .append(" under ")
+                    .append(Math.round(MIN_SHOWN_P * PERCENT))
+                    .append("% not shown; --json has them all.\n");
+        }
         if (!walk.drafts().isEmpty()) {
             out.append("Drafts are no evidence until they are kept: listen VISIT " + KEEP + " ID,...\n");
         }
         return out.toString();
+    }
+
+    private static boolean isShown(Draft draft, Set<String> kept) {
+        return draft.p() >= MIN_SHOWN_P || kept.contains(draft.id());
     }
 
     private static String heading(String source, VisitWalk.Part part, int drafts) {
@@ -151,15 +168,22 @@ final class ListenVerb implements Verb {
                     draft.id(),
                     SpokenQuote.clock(draft.atSeconds()),
                     draft.what().word(),
-                    draft.zones().isEmpty()
-                            ? "whole car"
-                            : draft.zones().stream().map(ZoneId::value).collect(Collectors.joining(" ")),
+                    zones(draft.zones()),
                     value(draft),
                     Long.toString(Math.round(draft.p() * PERCENT)) + "%",
                     draft.withdrawn() ? "taken back" : kept.contains(draft.id()) ? "kept" : "",
                     draft.words());
         }
         return table.text();
+    }
+
+    private static String zones(List<ZoneId> zones) {
+        String named = zones.stream().limit(MAX_NAMED_ZONES).map(ZoneId::value).collect(Collectors.joining(" "));
+        return zones.isEmpty()
+                ? "whole car"
+                : zones.size() <= MAX_NAMED_ZONES
+                        ? named
+                        : named + " and " + (zones.size() - MAX_NAMED_ZONES) + " more";
     }
 
     private static String value(Draft draft) {
