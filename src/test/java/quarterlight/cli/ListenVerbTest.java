@@ -108,6 +108,14 @@ class ListenVerbTest {
         assertThat(first).extracting(draft -> draft.get("source").asText()).containsOnly("walk.vtt");
         bench.run("listen", visit, "--keep", likeliest(bench, visit).get("statement"))
                 .done();
+        bench.run(
+                        "add",
+                        "statements",
+                        visit,
+                        bench.file(
+                                "statements.csv",
+                                "zone,condition,text,photo,at\nroof,damaged,Typed by hand.,walk.vtt,3.5\n"))
+                .done();
         List<JsonNode> kept = drafts(bench, visit);
         assertThat(kept)
                 .extracting(draft -> draft.get("id"))
