@@ -14,10 +14,17 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterlight.archive.RfcBag;
+import quarterlight.car.ZoneId;
+import quarterlight.edit.RowEdits;
 import quarterlight.photo.MediaSamples;
 import quarterlight.store.VisitStore;
+import quarterlight.visit.Condition;
+import quarterlight.visit.Facets;
 import quarterlight.visit.GaugeValue;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.Statement;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.row.RecordKind;
 
 /** Words of a walk go in, are listened to, and only what is kept becomes evidence. */
 class ListenVerbTest {
@@ -179,6 +186,39 @@ class ListenVerbTest {
         assertThat(bench.run("listen", visit, "--keep", keep).done().out())
                 .contains("0 drafts kept", "8 were kept before");
         assertThat(bench.state(visit)).isEqualTo(state);
+    }
+
+    @Test
+    void aRowThatWasChangedStaysKeptAndOneThatWasUndoneIsOfferedAgain() throws Exception {
+        Bench bench = bench();
+        String visit = visit(bench);
+        bench.run("words", visit, bench.file("walk.vtt", WALK)).done();
+        String id = drafts(bench, visit).get(0).get("id").asText();
+        bench.run("listen", visit, "--keep", id).done();
+        try (VisitStore store = VisitStore.openForEditing(Path.of(visit), Bench.CLOCK)) {
+            Recorded<Statement> row = store.read().statements().get(0);
+            Statement said = row.value();
+            new RowEdits(store)
+                    .update(
+                            RecordKind.STATEMENTS,
+                            row.id(),
+                            new Statement(
+                                    new ZoneId("fender-right"),
+                                    Facets.of(Condition.WORN),
+                                    "In other words.",
+                                    said.severity(),
+                                    said.basis(),
+                                    said.photo(),
+                                    said.atSeconds()));
+        }
+        assertThat(drafts(bench, visit).get(0).get("kept").asBoolean()).isTrue();
+        try (VisitStore store = VisitStore.openForEditing(Path.of(visit), Bench.CLOCK)) {
+            new RowEdits(store)
+                    .remove(
+                            RecordKind.STATEMENTS,
+                            List.of(store.read().statements().get(0).id()));
+        }
+        assertThat(drafts(bench, visit).get(0).get("kept").asBoolean()).isFalse();
     }
 
     @Test
