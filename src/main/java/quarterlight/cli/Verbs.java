@@ -11,8 +11,8 @@ final class Verbs {
 
     static final List<String> NAMES = List.of(
             "desk", "demo", "new", "set", "intake", "clock", "photos", "add", "audit", "zones", "history", "rust",
-            "dates", "suggest", "gaps", "sheet", "pages", "compare", "archive", "restore", "export", "diagram",
-            "lists");
+            "dates", "suggest", "gaps", "sheet", "words", "listen", "pages", "compare", "archive", "restore", "export",
+            "diagram", "lists");
 
     private Verbs() {}
 
@@ -43,6 +43,8 @@ final class Verbs {
             case "suggest" -> new SuggestVerb(around);
             case "gaps" -> new GapsVerb(around);
             case "sheet" -> new SheetVerb(around);
+            case "words" -> new WordsVerb(around);
+            case "listen" -> new ListenVerb(around);
             case "pages" -> new PagesVerb(around);
             case "compare" -> new CompareVerb(around);
             case "archive" -> new ArchiveVerb(around);

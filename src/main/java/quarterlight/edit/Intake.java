@@ -40,6 +40,12 @@ public final class Intake {
     private static final int MOST_IN_BATCH = 50;
     private static final Duration LONGEST_BATCH = Duration.ofSeconds(2);
 
+    private static final Noun PHOTOS = new Noun("photo", "photos");
+    private static final Noun WORDS = new Noun("file of words", "files of words");
+
+    /** What is taken in, in the label of the edit. */
+    private record Noun(String one, String many) {}
+
     private final VisitStore store;
     private final Clock clock;
     private final ThumbnailShelf shelf;
@@ -85,7 +91,28 @@ public final class Intake {
         refuseUnusable(folders, new OriginalsFolder(visitFolder));
         decoding.start();
         progress.report(0, 0, "looking through the folders");
-        FolderScan scan = FolderScan.of(folders, Optional.of(visitFolder), progress);
+        return take(FolderScan.of(folders, Optional.of(visitFolder), progress), PHOTOS, decoding, progress);
+    }
+
+    /**
+     * Takes in files of words that were named one by one, in the order given.
+     *
+     * @param words each with what it is about, if that is in the visit
+     * @throws IntakeRefused if a file belongs to the visit itself; nothing was changed
+     * @throws OriginalsUnwritable if the disk of the visit takes no more; what was taken in before stays
+     */
+    public IntakeResult takeWords(List<Found> words, DecodingWorkers decoding, Progress progress)
+            throws IntakeRefused, OriginalsUnwritable, VisitProblem, InterruptedException {
+        refuseUnusable(
+                words.stream().map(Found::file).toList(),
+                new OriginalsFolder(store.folder().root()));
+        decoding.start();
+        return take(new FolderScan(words, List.of(), List.of()), WORDS, decoding, progress);
+    }
+
+    private IntakeResult take(FolderScan scan, Noun noun, DecodingWorkers decoding, Progress progress)
+            throws IntakeRefused, OriginalsUnwritable, VisitProblem, InterruptedException {
+        Path visitFolder = store.folder().root();
         VisitRecord before = store.read();
         OriginalsFolder originals = new OriginalsFolder(visitFolder);
         Taking taking = new Taking(visitFolder, decoding, clock);
@@ -93,7 +120,7 @@ public final class Intake {
         try (IntakeWorkers workers = new IntakeWorkers(taking, decoding);
                 RoomKept room = originals.keepRoom()) {
             Newcomers newcomers = Newcomers.among(scan.media(), before.photos(), workers, progress);
-            Batches batches = new Batches(newcomers.files().size(), originals, room);
+            Batches batches = new Batches(newcomers.files().size(), noun, originals, room);
             List<Refusal> refused = new ArrayList<>(scan.refused());
             refused.addAll(newcomers.refused());
             takeIn(newcomers.files(), workers, batches, refused, progress);
@@ -150,6 +177,7 @@ public final class Intake {
     private final class Batches {
         private final EditGroup group = new EditGroup();
         private final int expected;
+        private final Noun noun;
         private final OriginalsFolder originals;
         private final RoomKept room;
         private final List<Taking.Taken> waiting = new ArrayList<>();
@@ -157,8 +185,9 @@ public final class Intake {
         private int added;
         private int foundPresent;
 
-        Batches(int expected, OriginalsFolder originals, RoomKept room) {
+        Batches(int expected, Noun noun, OriginalsFolder originals, RoomKept room) {
             this.expected = expected;
+            this.noun = noun;
             this.originals = originals;
             this.room = room;
         }
@@ -192,7 +221,7 @@ public final class Intake {
                 return;
             }
             originals.forceNames();
-            String label = "take in " + (added + waiting.size()) + (expected == 1 ? " photo" : " photos");
+            String label = "take in " + (added + waiting.size()) + " " + (expected == 1 ? noun.one() : noun.many());
             int recorded = store.edit(label, group, tx -> {
                 int count = 0;
                 for (Taking.Taken taken : waiting) {

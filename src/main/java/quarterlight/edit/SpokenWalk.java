@@ -35,15 +35,27 @@ public record SpokenWalk(List<Draft> drafts, List<String> remarks) {
      */
     public static SpokenWalk of(List<Path> files, Car car, ZoneCatalog zones, Path settings)
             throws WordsUnreadable, TableUnreadable {
-        List<TimedWords> parts = new ArrayList<>();
-        List<String> remarks = new ArrayList<>();
+        List<CaptionFile.Read> parts = new ArrayList<>();
         for (Path file : files) {
-            CaptionFile.Read read = CaptionFile.read(file);
-            parts.add(read.words());
-            read.remarks().forEach(remark -> remarks.add(read.words().source() + ": " + remark));
+            parts.add(CaptionFile.read(file));
         }
+        return ofParts(parts, car, zones, settings);
+    }
+
+    /**
+     * Makes drafts of parts that were read.
+     *
+     * @throws TableUnreadable if one of the user's own lists cannot be used
+     */
+    public static SpokenWalk ofParts(List<CaptionFile.Read> parts, Car car, ZoneCatalog zones, Path settings)
+            throws TableUnreadable {
+        List<TimedWords> words = parts.stream().map(CaptionFile.Read::words).toList();
+        List<String> remarks = parts.stream()
+                .flatMap(part ->
+                        part.remarks().stream().map(remark -> part.words().source() + ": " + remark))
+                .toList();
         CarZones places = new CarZones(zones, car.body(), car.drive());
         return new SpokenWalk(
-                Listening.drafts(parts, places, WordsTable.load(settings), WordsTable.weights()), remarks);
+                Listening.drafts(words, places, WordsTable.load(settings), WordsTable.weights()), remarks);
     }
 }

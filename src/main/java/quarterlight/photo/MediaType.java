@@ -34,6 +34,8 @@ public enum MediaType {
     AMR("AMR", MediaKind.SOUND, "amr awb"),
     VTT("WebVTT", MediaKind.WORDS, "vtt"),
     SRT("SRT", MediaKind.WORDS, "srt"),
+    /** Lines that begin with a time, or the JSON of a recognizer; no name claims it. */
+    TIMED_TEXT("timed text", MediaKind.WORDS, ""),
     XMP("XMP", MediaKind.SIDECAR, "xmp");
 
     /** How many bytes of a file's beginning are enough to tell its format. */

@@ -14,8 +14,17 @@ public final class DraftsJson {
     private DraftsJson() {}
 
     public static JsonObject of(List<Draft> drafts) {
+        return of(drafts, Set.of());
+    }
+
+    /** @param kept ids of the drafts that are rows of the visit already */
+    public static JsonObject of(List<Draft> drafts, Set<String> kept) {
         return new JsonObject()
-                .put("drafts", drafts.stream().map(DraftsJson::draft).toList());
+                .put(
+                        "drafts",
+                        drafts.stream()
+                                .map(draft -> draft(draft).put("kept", kept.contains(draft.id())))
+                                .toList());
     }
 
     private static JsonObject draft(Draft draft) {

@@ -32,6 +32,6 @@ public enum MediaKind implements Worded {
 
     /** Whether a place within it is named by seconds from its beginning. */
     public boolean hasMoments() {
-        return this == FILM || this == SOUND;
+        return this == FILM || this == SOUND || this == WORDS;
     }
 }

@@ -98,6 +98,29 @@ public record PhotoFile(
                 MediaFacts.NONE);
     }
 
+    /** The same file, with other facts of what only some media have. */
+    public PhotoFile withMore(MediaFacts other) {
+        return new PhotoFile(
+                name,
+                stored,
+                sha256,
+                bytes,
+                kind,
+                type,
+                captured,
+                gpsUtc,
+                position,
+                camera,
+                width,
+                height,
+                orientation,
+                seconds,
+                sharpness,
+                notes,
+                contentId,
+                other);
+    }
+
     /** The length in the measure in which places within it are named: seconds, or pages of a paper; empty if it is not known. */
     public OptionalDouble extent() {
         return kind != MediaKind.PAPER

@@ -45,7 +45,7 @@ public final class MetadataReader {
             case HEIC, AVIF -> container(file, type, HeifHeader::read);
             case CR3, RAF, X3F -> raw(file, type);
             case MP4, MOV, THREE_GP, M4A, THREE_GP_SOUND -> film(file, type);
-            case PDF, MP3, WAV, OGG, AMR, VTT, SRT, XMP ->
+            case PDF, MP3, WAV, OGG, AMR, VTT, SRT, TIMED_TEXT, XMP ->
                 throw new IllegalArgumentException(type + " is read by others");
         };
     }

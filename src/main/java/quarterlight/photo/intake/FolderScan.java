@@ -17,6 +17,7 @@ import java.util.Set;
 import quarterlight.photo.MediaType;
 import quarterlight.photo.Refusal;
 import quarterlight.task.Progress;
+import quarterlight.visit.Sha256;
 
 /**
  * What lies in folders, told apart by content: photos, films, papers and sounds, what lies beside them, other files, and what cannot be read.
@@ -34,11 +35,12 @@ public record FolderScan(List<Found> media, List<Path> notPhotos, List<Refusal> 
      * A photo, film, paper or sound in a folder, or what lies beside one.
      *
      * @param beside what words or a sidecar are about
+     * @param about what words are about, if that is in the visit already
      */
-    public record Found(Path file, MediaType type, Optional<Path> beside) {
+    public record Found(Path file, MediaType type, Optional<Path> beside, Optional<Sha256> about) {
         /** What stands for itself. */
         public Found(Path file, MediaType type) {
-            this(file, type, Optional.empty());
+            this(file, type, Optional.empty(), Optional.empty());
         }
     }
 
@@ -167,7 +169,7 @@ public record FolderScan(List<Found> media, List<Path> notPhotos, List<Refusal> 
             for (Found found : lying) {
                 Optional<Path> beside = companionship.of(found);
                 if (beside.isPresent()) {
-                    media.add(new Found(found.file(), found.type(), beside));
+                    media.add(new Found(found.file(), found.type(), beside, Optional.empty()));
                 } else {
                     notPhotos.add(found.file());
                 }

@@ -67,8 +67,8 @@ public final class Taking {
         OriginalsFolder.Copy copy = originals.copy(found.file());
         boolean seen = false;
         try {
-            Seen result =
-                    new Seen(copy, workers.look(copy.file(), found.type(), clock.instant()), digest(found.beside()));
+            Looked looked = workers.look(copy.file(), found.type(), clock.instant());
+            Seen result = new Seen(copy, looked, found.about().isPresent() ? found.about() : digest(found.beside()));
             seen = true;
             return result;
         } catch (IOException e) {

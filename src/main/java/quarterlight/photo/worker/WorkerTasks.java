@@ -101,7 +101,7 @@ final class WorkerTasks {
             case PDF -> PaperFile.facts(file);
             case MP3, WAV, OGG, AMR -> SoundFile.facts(file, type, now);
             case XMP -> SidecarFile.facts(file);
-            case VTT, SRT -> FileFacts.of(type, MediaFacts.NONE, List.of());
+            case VTT, SRT, TIMED_TEXT -> FileFacts.of(type, MediaFacts.NONE, List.of());
             default -> new MetadataReader(Clock.fixed(now, ZoneOffset.UTC)).read(file, type);
         };
     }

@@ -175,6 +175,8 @@ final class ThicknessRule implements Rule {
         Finding finding = new Finding(DraftKind.THICKNESS, moment)
                 .with(Facet.LOW_UM, number(lowUm))
                 .with(Facet.HIGH_UM, number(highUm))
+                .with(Facet.VALUE, low == high ? number(low) : number(low) + "-" + number(high))
+                .with(Facet.UNIT, um ? "um" : "mil")
                 .because("\u201c" + clause.shown(group.from(), Math.min(clause.size(), group.to())) + "\u201d: "
                         + group.values().stream().map(ThicknessRule::number).collect(Collectors.joining(", "))
                         + (um ? " microns" : " mil"))

@@ -1,0 +1,116 @@
+package quarterlight.edit.spoken;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import quarterlight.edit.EditRefused;
+import quarterlight.store.SchemaRefused;
+import quarterlight.store.VisitProblem;
+import quarterlight.store.VisitStore;
+import quarterlight.store.VisitTx;
+import quarterlight.table.cell.RowContext;
+import quarterlight.visit.VisitRecord;
+import quarterlight.visit.row.CellRefused;
+import quarterlight.words.Draft;
+
+/** Keeps drafts of a spoken walk: each becomes rows, all of them as one undo step. */
+public final class DraftKeeping {
+    private final VisitStore store;
+
+    public DraftKeeping(VisitStore store) {
+        this.store = Objects.requireNonNull(store, "store");
+    }
+
+    /**
+     * What became of the drafts.
+     *
+     * @param kept the drafts that are rows now, and were not before
+     * @param rows how many rows there are more
+     * @param before ids of drafts that were kept earlier and are left as they are
+     */
+    public record Outcome(List<Draft> kept, int rows, List<String> before) {
+        public Outcome {
+            kept = List.copyOf(kept);
+            before = List.copyOf(before);
+        }
+    }
+
+    /** The ids of drafts that are rows of the visit already. */
+    public static Set<String> kept(VisitRecord visit, VisitWalk walk) {
+        return KeptDrafts.of(visit, walk);
+    }
+
+    /**
+     * Keeps drafts.
+     *
+     * @param context what rows are read against
+     * @throws EditRefused if an id is unknown or withdrawn, or its draft lacks what a row needs; nothing was changed
+     */
+    public Outcome keep(VisitWalk walk, List<String> ids, RowContext context) throws EditRefused, VisitProblem {
+        Map<String, Draft> byId = walk.drafts().stream().collect(Collectors.toMap(Draft::id, Function.identity()));
+        Set<String> keptBefore = kept(store.read(), walk);
+        DraftRows making = new DraftRows(context);
+        List<Draft> kept = new ArrayList<>();
+        List<String> before = new ArrayList<>();
+        List<DraftRows.Row<?>> rows = new ArrayList<>();
+        for (String id : new LinkedHashSet<>(ids)) {
+            Draft draft = byId.get(id);
+            if (draft == null) {
+                throw refused(id, "There is no draft " + id + " in the words of this visit; listen lists them.");
+            }
+            if (draft.withdrawn()) {
+                throw refused(
+                        id, named(draft) + " was taken back by later words; what holds instead is a draft of its own.");
+            }
+            if (keptBefore.contains(id)) {
+                before.add(id);
+                continue;
+            }
+            try {
+                rows.addAll(making.of(draft, walk.parts().get(draft.source())));
+                kept.add(draft);
+            } catch (CellRefused e) {
+                throw refused(
+                        id,
+                        named(draft) + " cannot be kept as it is"
+                                + e.column().map(column -> " (" + column + ")").orElse("") + ": " + e.reason()
+                                + ". Nothing was kept.");
+            }
+        }
+        if (!rows.isEmpty()) {
+            add(kept, rows);
+        }
+        return new Outcome(kept, rows.size(), before);
+    }
+
+    private void add(List<Draft> kept, List<DraftRows.Row<?>> rows) throws EditRefused, VisitProblem {
+        String label = kept.size() == 1
+                ? "keep what was said at " + SpokenQuote.clock(kept.get(0).atSeconds())
+                : "keep " + kept.size() + " drafts of what was said";
+        try {
+            store.change(label, tx -> rows.forEach(row -> add(tx, row)));
+        } catch (SchemaRefused e) {
+            throw refused(
+                    "drafts",
+                    "The visit does not take a row that breaks the rule \"" + e.rule()
+                            + "\". Nothing was kept; type that one in by hand.");
+        }
+    }
+
+    private static <T> void add(VisitTx tx, DraftRows.Row<T> row) {
+        tx.add(row.kind(), row.value());
+    }
+
+    private static String named(Draft draft) {
+        return "Draft " + draft.id() + " (" + draft.what().word() + ", " + SpokenQuote.clock(draft.atSeconds()) + ")";
+    }
+
+    private static EditRefused refused(String id, String why) {
+        return new EditRefused(id, why);
+    }
+}

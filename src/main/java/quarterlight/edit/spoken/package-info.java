@@ -1,0 +1,5 @@
+/**
+ * Answers: what can a user do with the words of a spoken walk? Take them in, hear drafts of evidence in them, and keep some.
+ * <p>Uses {@code edit} and what edits use. Read {@link quarterlight.edit.spoken.VisitWalk} first.
+ */
+package quarterlight.edit.spoken;
