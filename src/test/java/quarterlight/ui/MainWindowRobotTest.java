@@ -14,7 +14,7 @@ class MainWindowRobotTest extends DeskRobot {
         press(KeyEvent.VK_I);
         DialogFixture form = WindowFinder.findDialog("visit-form").using(robot);
         form.textBox("inspector").setText("A. Tester");
-        form.button(org.assertj.swing.core.matcher.JButtonMatcher.withText("Keep"))
+        form.button(org.assertj.swing.core.matcher.JButtonMatcher.withText("Save"))
                 .click();
         until("the fact is kept", () -> held().facts().inspector().isPresent());
         assertThat(held().facts().inspector()).contains("A. Tester");
@@ -28,7 +28,7 @@ class MainWindowRobotTest extends DeskRobot {
         press(KeyEvent.VK_I);
         DialogFixture form = WindowFinder.findDialog("visit-form").using(robot);
         form.textBox("year").setText("soon");
-        form.button(org.assertj.swing.core.matcher.JButtonMatcher.withText("Keep"))
+        form.button(org.assertj.swing.core.matcher.JButtonMatcher.withText("Save"))
                 .click();
         form.requireVisible();
         form.button(org.assertj.swing.core.matcher.JButtonMatcher.withText("Cancel"))
