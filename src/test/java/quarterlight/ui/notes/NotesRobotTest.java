@@ -162,7 +162,7 @@ class NotesRobotTest extends DeskRobot {
         until("the usual list is there", () -> table("trials").getRowCount() > 20);
         int all = table("trials").getRowCount();
         robot.focusAndWaitForFocusGain(table("trials"));
-        robot.pressAndReleaseKeys(KeyEvent.VK_HOME, KeyEvent.VK_DOWN, KeyEvent.VK_F);
+        robot.pressAndReleaseKeys(KeyEvent.VK_HOME, KeyEvent.VK_DOWN, KeyEvent.VK_DOWN, KeyEvent.VK_F);
         until("the trial is kept", () -> held().trials().size() == 1);
         assertThat(held().trials().get(0).value().result()).isEqualTo(TrialResult.WORKS_WITH_A_FAULT);
 
