@@ -21,6 +21,7 @@ import quarterlight.photo.film.FilmFrames;
 import quarterlight.store.VisitStore;
 import quarterlight.task.Progress;
 import quarterlight.ui.DeskRobot;
+import quarterlight.visit.Condition;
 import quarterlight.visit.MediaKind;
 import quarterlight.visit.Photo;
 import quarterlight.visit.Pin;
@@ -85,9 +86,11 @@ class FilmRobotTest extends DeskRobot {
         robot.pressAndReleaseKeys(KeyEvent.VK_F4);
         DialogFixture sheet = WindowFinder.findDialog("statement-sheet").using(robot);
         sheet.textBox("zone-field").enterText("hood").pressAndReleaseKeys(KeyEvent.VK_ENTER);
+        sheet.comboBox("condition").selectItem("noise");
         sheet.textBox("statement-words").enterText("rattles").pressAndReleaseKeys(KeyEvent.VK_ENTER);
         until("the statement is kept", () -> held().statements().size() == 1);
         Statement said = held().statements().get(0).value();
+        assertThat(said.is(Condition.NOISE)).isTrue();
         assertThat(said.photo()).isEqualTo(Optional.of(held().photos().get(0).id()));
         assertThat(said.atSeconds().orElseThrow()).isCloseTo(1.04, within(1e-6));
 
