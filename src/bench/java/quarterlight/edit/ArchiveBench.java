@@ -20,8 +20,8 @@ import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
 import quarterlight.task.Progress;
-import quarterlight.visit.MediaKind;
-import quarterlight.visit.PhotoFile;
+import quarterlight.visit.photo.MediaKind;
+import quarterlight.visit.photo.PhotoFile;
 
 /**
  * Archives, audits and restores a visit with large films, to be run with {@code -Xmx256m}: one film above 4 GB, so that Zip64 is used,

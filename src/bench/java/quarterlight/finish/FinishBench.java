@@ -10,7 +10,7 @@ import java.util.Random;
 import quarterlight.car.FinishProfile;
 import quarterlight.car.ZoneId;
 import quarterlight.units.Thickness;
-import quarterlight.visit.SignKind;
+import quarterlight.visit.trial.SignKind;
 
 /** Time of one finish history: 300 readings in 24 zones, every sign looked for. Processor time, so that load does not count. */
 final class FinishBench {

@@ -20,13 +20,13 @@ import quarterlight.table.ZoneTable;
 import quarterlight.table.list.DatePatternTable;
 import quarterlight.thickness.ThicknessSurvey;
 import quarterlight.units.ThicknessUnit;
-import quarterlight.visit.GaugeValue;
-import quarterlight.visit.Reading;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.reading.GaugeValue;
+import quarterlight.visit.reading.Reading;
 
 /** How long a car with 300 readings over all zones that carry finish takes: statistics and finish history, and everything that follows a reading. */
 public final class ReadingsBench {

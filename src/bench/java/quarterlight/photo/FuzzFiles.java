@@ -17,7 +17,7 @@ import quarterlight.photo.intake.FolderScan;
 import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.photo.worker.WorkerLost;
 import quarterlight.task.Progress;
-import quarterlight.visit.MediaKind;
+import quarterlight.visit.photo.MediaKind;
 
 /**
  * The long run over damaged files: {@code FuzzFiles FOLDER COUNT WORK [FIRST_SEED]}. Files of the folder are cut and their bytes flipped, each by its own

@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import quarterlight.car.ZoneId;
 import quarterlight.units.ThicknessUnit;
-import quarterlight.visit.GaugeValue;
-import quarterlight.visit.Reading;
+import quarterlight.visit.reading.GaugeValue;
+import quarterlight.visit.reading.Reading;
 import quarterlight.visit.row.RecordKind;
 
 /** Times of opening, reading and editing one visit of some thousand rows; run by hand, in turns with an earlier version. */

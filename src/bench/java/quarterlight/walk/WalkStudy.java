@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import quarterlight.car.ZoneId;
-import quarterlight.visit.PhotoId;
+import quarterlight.visit.photo.PhotoId;
 
 /**
  * Study of the suggestions on simulated walks, and how long they take. Run by hand; results stand in docs/performance.md.

@@ -12,7 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import quarterlight.task.Progress;
-import quarterlight.visit.Sha256;
+import quarterlight.visit.photo.Sha256;
 
 /**
  * What became of an archive since it was made, and of the originals in it since they were taken in.

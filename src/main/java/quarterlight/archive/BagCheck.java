@@ -3,7 +3,7 @@ package quarterlight.archive;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import quarterlight.visit.Sha256;
+import quarterlight.visit.photo.Sha256;
 
 /**
  * What checking a bag found.

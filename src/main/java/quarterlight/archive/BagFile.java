@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import quarterlight.task.Progress;
-import quarterlight.visit.Sha256;
+import quarterlight.visit.photo.Sha256;
 
 /**
  * A bag in a zip file, open for checking and unpacking.

@@ -3,7 +3,7 @@ package quarterlight.archive;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
-import quarterlight.visit.Sha256;
+import quarterlight.visit.photo.Sha256;
 
 /** A SHA-256 digest (FIPS 180-4) and a count of the bytes that went into it. One thread, one use. */
 final class Digest {

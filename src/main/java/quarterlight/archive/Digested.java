@@ -1,7 +1,7 @@
 package quarterlight.archive;
 
 import java.util.Objects;
-import quarterlight.visit.Sha256;
+import quarterlight.visit.photo.Sha256;
 
 /** How long something is and what its SHA-256 is. */
 public record Digested(long bytes, Sha256 sha256) {

@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import quarterlight.visit.Sha256;
+import quarterlight.visit.photo.Sha256;
 
 /**
  * A manifest as read: the hash that each path shall have, and the lines that say nothing.

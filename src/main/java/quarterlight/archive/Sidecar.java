@@ -11,7 +11,7 @@ import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 import quarterlight.page.XmlText;
-import quarterlight.visit.Position;
+import quarterlight.visit.photo.Position;
 
 /**
  * What other programs may know of one photo, as an XMP packet in a file of its own beside the photo.

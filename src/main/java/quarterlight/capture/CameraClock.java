@@ -5,7 +5,7 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Objects;
 import java.util.Optional;
-import quarterlight.visit.CameraId;
+import quarterlight.visit.photo.CameraId;
 
 /**
  * What is known of one camera's clock.

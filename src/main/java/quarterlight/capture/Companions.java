@@ -10,11 +10,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiPredicate;
-import quarterlight.visit.MediaKind;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.PhotoId;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.MediaKind;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoFile;
+import quarterlight.visit.photo.PhotoId;
 
 /**
  * Photos and the short films that a phone took with them, each tied to the other.

@@ -13,13 +13,13 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
-import quarterlight.visit.CameraId;
-import quarterlight.visit.CaptureSource;
-import quarterlight.visit.CaptureTime;
-import quarterlight.visit.ClockSetting;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoId;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.CameraId;
+import quarterlight.visit.photo.CaptureSource;
+import quarterlight.visit.photo.CaptureTime;
+import quarterlight.visit.photo.ClockSetting;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoId;
 
 /**
  * When each photo of a visit was taken: the recorded time plus its camera's shift, read at the camera's offset, told in local time at the

@@ -9,9 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.BiPredicate;
-import quarterlight.visit.CameraId;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoId;
+import quarterlight.visit.photo.CameraId;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoId;
 
 /**
  * Photos that look alike: each is close to another of its set by difference hash. A hint; the inspector decides, nothing is removed.

@@ -7,8 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import quarterlight.visit.PhotoId;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.PhotoId;
 
 /**
  * Photos that belong together since no longer pause lies between them, over all cameras on one time line.

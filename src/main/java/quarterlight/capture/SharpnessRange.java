@@ -6,7 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import quarterlight.visit.PhotoId;
+import quarterlight.visit.photo.PhotoId;
 
 /**
  * The range of sharpness within one visit, and the photos that fall out of it at the soft end: a hint, never a verdict.

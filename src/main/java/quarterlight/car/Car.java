@@ -4,6 +4,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import quarterlight.car.body.Body;
+import quarterlight.car.body.Dimensions;
+import quarterlight.car.body.DriveSide;
 
 /**
  * The car of a visit.

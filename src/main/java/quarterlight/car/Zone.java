@@ -3,6 +3,11 @@ package quarterlight.car;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import quarterlight.car.body.Body;
+import quarterlight.car.body.BodyStyle;
+import quarterlight.car.body.Construction;
+import quarterlight.car.body.DriveSide;
+import quarterlight.car.body.EnginePlace;
 
 /**
  * A named place on the car, one row of the zone table.

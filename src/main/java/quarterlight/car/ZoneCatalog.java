@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import quarterlight.car.body.Body;
 
 /** Every zone there is, in the order of the zone table, and which of them a body has. Immutable. */
 public final class ZoneCatalog {

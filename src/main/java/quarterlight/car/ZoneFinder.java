@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import quarterlight.car.body.DriveSide;
 
 /**
  * Finds zones by a few typed characters: {@code df l} or {@code driver door} for the driver's front door.

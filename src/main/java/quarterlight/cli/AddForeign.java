@@ -23,8 +23,8 @@ import quarterlight.table.ReadingProfile;
 import quarterlight.table.TableRead;
 import quarterlight.table.TableRead.Refused;
 import quarterlight.table.TableUnreadable;
-import quarterlight.visit.Reading;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.reading.Reading;
 import quarterlight.walk.ReadingPlaces;
 
 /** The part of {@code add} that takes readings from a table of some other program, by a profile of its columns. */

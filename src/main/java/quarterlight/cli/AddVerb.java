@@ -22,8 +22,8 @@ import quarterlight.table.TableSource;
 import quarterlight.table.TableUnreadable;
 import quarterlight.table.cell.Nearest;
 import quarterlight.table.cell.RowContext;
-import quarterlight.visit.Reading;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.reading.Reading;
 import quarterlight.visit.row.RecordKind;
 
 /** {@code add}: takes in the rows of a CSV file, all of them or with {@code --keep-good} the good ones. */

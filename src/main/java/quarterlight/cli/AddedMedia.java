@@ -2,8 +2,8 @@ package quarterlight.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import quarterlight.visit.MediaKind;
-import quarterlight.visit.Photo;
+import quarterlight.visit.photo.MediaKind;
+import quarterlight.visit.photo.Photo;
 
 /** What an intake added, in words: photos and films together, other media each by its kind. */
 final class AddedMedia {

@@ -16,8 +16,8 @@ import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.table.JsonObject;
 import quarterlight.task.Progress;
-import quarterlight.visit.Photo;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.Photo;
 
 /** {@code audit}: every original against its hash, and the database or the archive against itself. */
 final class AuditVerb implements Verb {

@@ -15,10 +15,10 @@ import quarterlight.store.VisitStore;
 import quarterlight.table.JsonObject;
 import quarterlight.table.cell.MomentText;
 import quarterlight.table.cell.Quoted;
-import quarterlight.visit.CameraId;
-import quarterlight.visit.ClockSetting;
-import quarterlight.visit.Photo;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.CameraId;
+import quarterlight.visit.photo.ClockSetting;
+import quarterlight.visit.photo.Photo;
 
 /** {@code clock}: sets a camera's clock right; what it recorded stays beside it. */
 final class ClockVerb implements Verb {

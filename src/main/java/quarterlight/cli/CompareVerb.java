@@ -28,9 +28,9 @@ import quarterlight.table.JsonObject;
 import quarterlight.table.TableUnreadable;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.units.Area;
-import quarterlight.visit.Condition;
-import quarterlight.visit.Judgment;
-import quarterlight.visit.Origin;
+import quarterlight.visit.statement.Condition;
+import quarterlight.visit.statement.Judgment;
+import quarterlight.visit.statement.Origin;
 
 /** {@code compare}: two cars side by side. */
 final class CompareVerb implements Verb {

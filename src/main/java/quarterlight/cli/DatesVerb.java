@@ -20,8 +20,8 @@ import quarterlight.table.JsonObject;
 import quarterlight.table.TableUnreadable;
 import quarterlight.table.list.DatePatternTable;
 import quarterlight.units.Worded;
-import quarterlight.visit.RecordId;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.pin.RecordId;
 
 /** {@code dates}: every mark decoded and whether it fits, the order of the dates, features, and what does not go together. */
 final class DatesVerb implements Verb {

@@ -27,7 +27,7 @@ import quarterlight.table.TableUnreadable;
 import quarterlight.table.cell.MomentText;
 import quarterlight.table.cell.RowContext;
 import quarterlight.task.Progress;
-import quarterlight.visit.CameraId;
+import quarterlight.visit.photo.CameraId;
 
 /**
  * Builds one visit from what it brought home, by the same edits as the verbs: {@code facts.txt} (KEY=VALUE lines), {@code photos/},

@@ -18,8 +18,8 @@ import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.table.JsonObject;
 import quarterlight.task.Progress;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoId;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoId;
 
 /** {@code intake}: takes in photos and films; safe to repeat and to interrupt. */
 final class IntakeVerb implements Verb {

@@ -10,9 +10,9 @@ import quarterlight.capture.NearDuplicates;
 import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.decode.Pictures;
 import quarterlight.photo.pixels.PictureMeasures;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoId;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoId;
 
 /** The near-duplicates among a visit's photos, by their kept thumbnails. */
 final class LookAlikes {

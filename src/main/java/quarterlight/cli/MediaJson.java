@@ -5,11 +5,11 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import quarterlight.table.JsonObject;
 import quarterlight.visit.HeldBack;
-import quarterlight.visit.MediaFacts;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.SidecarWords;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.photo.SidecarWords;
 
 /** What only some media have, as keys of a photo: pages, what it lies beside, what a sidecar says, and whether it goes to the buyer. */
 final class MediaJson {

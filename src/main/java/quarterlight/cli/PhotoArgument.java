@@ -3,7 +3,7 @@ package quarterlight.cli;
 import java.util.List;
 import java.util.Optional;
 import quarterlight.table.cell.PhotoNames;
-import quarterlight.visit.Photo;
+import quarterlight.visit.photo.Photo;
 import quarterlight.visit.row.CellRefused;
 
 /** A photo named in a call: by its number, its file name, or the first digits of its hash. */

@@ -21,15 +21,15 @@ import quarterlight.edit.VisitThumbnails;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.table.JsonObject;
-import quarterlight.visit.CaptureSource;
-import quarterlight.visit.CaptureTime;
 import quarterlight.visit.HeldBack;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.Pin;
-import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.CaptureSource;
+import quarterlight.visit.photo.CaptureTime;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoFile;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Pin;
+import quarterlight.visit.pin.Recorded;
 
 /** {@code photos}: the photos and films with their times as recorded and as corrected, and where they are pinned. */
 final class PhotosVerb implements Verb {

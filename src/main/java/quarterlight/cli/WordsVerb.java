@@ -16,7 +16,7 @@ import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.table.JsonObject;
-import quarterlight.visit.Photo;
+import quarterlight.visit.photo.Photo;
 
 /** {@code words}: takes in timed words of a film or memo; several parts in order make one walk. */
 final class WordsVerb implements Verb {

@@ -15,8 +15,8 @@ import quarterlight.thickness.PanelAnalyses;
 import quarterlight.thickness.ThicknessSurvey;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.units.ThicknessUnit;
-import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.pin.Recorded;
 
 /** {@code zones}: statistics of the readings of each zone. */
 final class ZonesVerb implements Verb {

@@ -7,9 +7,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.Trial;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.trial.Trial;
 
 /**
  * A function tried on at least one of the cars.

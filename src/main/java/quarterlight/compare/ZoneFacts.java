@@ -11,7 +11,7 @@ import quarterlight.finish.ZoneHistory;
 import quarterlight.marks.Contradiction;
 import quarterlight.rust.ZoneRust;
 import quarterlight.thickness.ZoneThickness;
-import quarterlight.visit.Statement;
+import quarterlight.visit.statement.Statement;
 
 /**
  * What is known of one zone of one car.

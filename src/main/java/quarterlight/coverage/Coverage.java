@@ -9,27 +9,27 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import quarterlight.car.Body;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneGroup;
 import quarterlight.car.ZoneId;
+import quarterlight.car.body.Body;
 import quarterlight.coverage.CoverageRules.Asked;
 import quarterlight.rust.RustReport;
 import quarterlight.rust.ZoneRust;
 import quarterlight.thickness.GaugeReach;
 import quarterlight.thickness.ThicknessSurvey;
 import quarterlight.thickness.ZoneThickness;
-import quarterlight.visit.Condition;
 import quarterlight.visit.CoverageWish;
-import quarterlight.visit.Mark;
-import quarterlight.visit.MarkKind;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.Pin;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.Statement;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.mark.Mark;
+import quarterlight.visit.mark.MarkKind;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Pin;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.statement.Condition;
+import quarterlight.visit.statement.Statement;
 
 /**
  * What a visit still lacks, zone by zone, in the order of a walk round the car.

@@ -2,12 +2,12 @@ package quarterlight.coverage;
 
 import java.util.Objects;
 import java.util.Set;
-import quarterlight.car.Body;
-import quarterlight.car.BodyStyle;
-import quarterlight.car.Construction;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneGroup;
 import quarterlight.car.ZoneId;
+import quarterlight.car.body.Body;
+import quarterlight.car.body.BodyStyle;
+import quarterlight.car.body.Construction;
 
 /**
  * One row of what a visit must bring. An empty set of groups, zones, styles or constructions does not narrow.

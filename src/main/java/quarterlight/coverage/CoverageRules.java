@@ -2,9 +2,9 @@ package quarterlight.coverage;
 
 import java.util.List;
 import java.util.Optional;
-import quarterlight.car.Body;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneId;
+import quarterlight.car.body.Body;
 import quarterlight.visit.CoverageWish;
 
 /**

@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import quarterlight.visit.Statement;
+import quarterlight.visit.statement.Statement;
 
 /** Sentences that the inspector wrote before, offered while typing. */
 public final class Phrases {

@@ -9,10 +9,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import quarterlight.car.ZoneId;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.Trial;
-import quarterlight.visit.TrialResult;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.trial.Trial;
+import quarterlight.visit.trial.TrialResult;
 
 /**
  * The functions worth trying, by groups; common practice without a published source, and a list that the inspector may edit.

@@ -2,7 +2,7 @@ package quarterlight.coverage;
 
 import java.util.List;
 import quarterlight.units.Worded;
-import quarterlight.visit.TrialResult;
+import quarterlight.visit.trial.TrialResult;
 
 /** How a trial is answered. */
 public enum TrialNature implements Worded {

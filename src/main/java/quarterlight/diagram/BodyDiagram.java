@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import quarterlight.car.Body;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
+import quarterlight.car.body.Body;
 
 /**
  * The body diagram of one body: its views with the zones that this construction and engine place have. Immutable.

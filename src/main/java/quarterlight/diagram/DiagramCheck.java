@@ -13,15 +13,15 @@ import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
-import quarterlight.car.Body;
-import quarterlight.car.BodyStyle;
-import quarterlight.car.Construction;
-import quarterlight.car.EnginePlace;
 import quarterlight.car.View;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneGroup;
 import quarterlight.car.ZoneId;
+import quarterlight.car.body.Body;
+import quarterlight.car.body.BodyStyle;
+import quarterlight.car.body.Construction;
+import quarterlight.car.body.EnginePlace;
 import quarterlight.diagram.DiagramFinding.Kind;
 
 /** Whether a diagram file is complete and sound enough to work with; the program's own and a user's are held to the same. */

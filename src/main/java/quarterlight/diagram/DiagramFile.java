@@ -8,10 +8,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import quarterlight.car.Body;
-import quarterlight.car.BodyStyle;
-import quarterlight.car.DriveSide;
 import quarterlight.car.ZoneCatalog;
+import quarterlight.car.body.Body;
+import quarterlight.car.body.BodyStyle;
+import quarterlight.car.body.DriveSide;
 import quarterlight.file.PlainFile;
 
 /**

@@ -19,11 +19,11 @@ import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
-import quarterlight.car.BodyStyle;
-import quarterlight.car.Construction;
-import quarterlight.car.EnginePlace;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
+import quarterlight.car.body.BodyStyle;
+import quarterlight.car.body.Construction;
+import quarterlight.car.body.EnginePlace;
 import quarterlight.units.Worded;
 
 /** Reads one diagram file; nothing in it is run and nothing outside it is opened. One reader reads one file. */

@@ -5,10 +5,10 @@ import java.awt.geom.Path2D;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import quarterlight.car.Body;
-import quarterlight.car.Construction;
-import quarterlight.car.EnginePlace;
 import quarterlight.car.ZoneId;
+import quarterlight.car.body.Body;
+import quarterlight.car.body.Construction;
+import quarterlight.car.body.EnginePlace;
 
 /**
  * One path of a view, in millimeters of the view, y down.

@@ -15,10 +15,10 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
-import quarterlight.car.BodyStyle;
-import quarterlight.car.Dimensions;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
+import quarterlight.car.body.BodyStyle;
+import quarterlight.car.body.Dimensions;
 import quarterlight.units.Area;
 import quarterlight.units.Worded;
 

@@ -1,6 +1,6 @@
 package quarterlight.diagram;
 
-/** The main dimensions a diagram is drawn with, mm; a car's own stand in {@link quarterlight.car.Dimensions}. */
+/** The main dimensions a diagram is drawn with, mm; a car's own stand in {@link quarterlight.car.body.Dimensions}. */
 public record StyleSize(double wheelbaseMm, double lengthMm, double widthMm, double heightMm) {
     public StyleSize {
         requireLength(wheelbaseMm, "wheelbase");

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import quarterlight.car.ZoneId;
-import quarterlight.visit.ViewPoint;
+import quarterlight.visit.pin.ViewPoint;
 
 /** Which zone a point of a view means. Pure functions. */
 public final class ZoneHits {

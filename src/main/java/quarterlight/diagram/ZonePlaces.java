@@ -11,7 +11,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.locationtech.jts.geom.Point;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
-import quarterlight.visit.ViewPoint;
+import quarterlight.visit.pin.ViewPoint;
 
 /** Where the middle of each zone is, as far as nothing lies over it. For any thread; computed once. */
 public final class ZonePlaces {

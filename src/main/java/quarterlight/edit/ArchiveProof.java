@@ -28,9 +28,9 @@ import quarterlight.store.VisitOpening;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.task.Progress;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.Sha256;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoFile;
+import quarterlight.visit.photo.Sha256;
 
 /**
  * What an archive says of itself: its files against the manifests, its database against itself and its edit log, its tables against the database, its

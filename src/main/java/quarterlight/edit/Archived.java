@@ -3,7 +3,7 @@ package quarterlight.edit;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import quarterlight.visit.Sha256;
+import quarterlight.visit.photo.Sha256;
 
 /**
  * An archive that was made.

@@ -20,8 +20,8 @@ import quarterlight.photo.originals.Original;
 import quarterlight.photo.originals.OriginalRefused;
 import quarterlight.store.VisitFolder;
 import quarterlight.task.Progress;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoFile;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoFile;
 
 /** Puts the files of a visit's folder into a bag; links are never followed. One thread, one use. */
 final class BaggedFiles {

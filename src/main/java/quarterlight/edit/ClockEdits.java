@@ -11,11 +11,11 @@ import java.util.regex.Pattern;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
-import quarterlight.visit.CameraId;
-import quarterlight.visit.ClockSetting;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoId;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.CameraId;
+import quarterlight.visit.photo.ClockSetting;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoId;
 
 /** Sets the clock of a camera right; the recorded times stay as they are. */
 public final class ClockEdits {

@@ -23,9 +23,9 @@ import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.photo.worker.WorkerLost;
 import quarterlight.task.Progress;
 import quarterlight.task.Threads;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoId;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoId;
 
 /**
  * What folders hold, in the order of corrected time, before any of it is taken in: only the beginnings of files are read, so it is there within

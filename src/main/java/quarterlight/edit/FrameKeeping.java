@@ -26,12 +26,12 @@ import quarterlight.photo.worker.OriginalPictures;
 import quarterlight.photo.worker.WorkerLost;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
-import quarterlight.visit.CaptureTime;
-import quarterlight.visit.KeptFrame;
-import quarterlight.visit.MediaKind;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.PhotoId;
+import quarterlight.visit.annotation.KeptFrame;
+import quarterlight.visit.photo.CaptureTime;
+import quarterlight.visit.photo.MediaKind;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoFile;
+import quarterlight.visit.photo.PhotoId;
 
 /**
  * Keeps single frames of films as photos of their own, so that they can be drawn on, outlined and handed on. The film is only read. The

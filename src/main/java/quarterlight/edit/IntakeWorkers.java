@@ -19,7 +19,7 @@ import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.photo.worker.WorkerLost;
 import quarterlight.task.Progress;
 import quarterlight.task.Threads;
-import quarterlight.visit.Sha256;
+import quarterlight.visit.photo.Sha256;
 
 /** The threads that copy files and look at them during one intake. */
 final class IntakeWorkers implements AutoCloseable {

@@ -17,8 +17,8 @@ import quarterlight.photo.Refusal;
 import quarterlight.photo.intake.FolderScan.Found;
 import quarterlight.photo.originals.OriginalsUnwritable;
 import quarterlight.task.Progress;
-import quarterlight.visit.Photo;
-import quarterlight.visit.Sha256;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.Sha256;
 
 /**
  * The files whose content is new to the visit. Only a file that is as long as another one, or as a photo of the visit, can be the same; of those that are

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import quarterlight.visit.HeldBack;
-import quarterlight.visit.PhotoId;
 import quarterlight.visit.StoredRows;
+import quarterlight.visit.photo.PhotoId;
 
 /** Rows as they are kept, without what points at papers and memos that are held back from the buyer. */
 final class OpenRows {

@@ -9,9 +9,9 @@ import quarterlight.store.VisitStore;
 import quarterlight.store.VisitTx;
 import quarterlight.thickness.PointDistance;
 import quarterlight.thickness.SpotNearby;
-import quarterlight.visit.Reading;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Recorded;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.reading.Reading;
 import quarterlight.visit.row.RecordKind;
 
 /** Keeps a reading that was taken at a point: it joins the spot that lies there already, if any. */

@@ -23,9 +23,9 @@ import quarterlight.store.VisitOpening;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.task.Progress;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.Sha256;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoFile;
+import quarterlight.visit.photo.Sha256;
 
 /** Opens an archive again as a visit equal to the one it was made of. Every file is compared with the manifest while it is unpacked. */
 public final class Restoring {

@@ -8,10 +8,10 @@ import java.util.Set;
 import quarterlight.store.SchemaRefused;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;
 
 /** Adds, changes and removes what was recorded: readings, gauge checks, pins and all other kinds alike. */

@@ -6,10 +6,10 @@ import quarterlight.rust.plane.NoteCheck;
 import quarterlight.rust.plane.TraceCheck;
 import quarterlight.table.RowKind;
 import quarterlight.table.RowRule;
-import quarterlight.visit.HiddenRegion;
-import quarterlight.visit.PhotoNote;
 import quarterlight.visit.Released;
-import quarterlight.visit.Trace;
+import quarterlight.visit.annotation.HiddenRegion;
+import quarterlight.visit.annotation.PhotoNote;
+import quarterlight.visit.annotation.Trace;
 import quarterlight.visit.row.CellRefused;
 import quarterlight.visit.row.RecordKind;
 

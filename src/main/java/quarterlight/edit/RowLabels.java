@@ -1,8 +1,8 @@
 package quarterlight.edit;
 
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoId;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.row.RecordKind;
 
 /** The labels of edits of one row: {@code add pin DSC_0231 to left front door}, {@code remove arrow on DSC_0231}. */

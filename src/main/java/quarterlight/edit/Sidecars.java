@@ -16,11 +16,11 @@ import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.table.cell.NumberText;
-import quarterlight.visit.CaptureTime;
-import quarterlight.visit.Photo;
-import quarterlight.visit.Pin;
-import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.CaptureTime;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.pin.Pin;
+import quarterlight.visit.pin.Recorded;
 
 /** What stands in the sidecar of each photo of a visit, and how its file is named. */
 final class Sidecars {

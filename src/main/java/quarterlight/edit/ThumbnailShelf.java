@@ -1,6 +1,6 @@
 package quarterlight.edit;
 
-import quarterlight.visit.Sha256;
+import quarterlight.visit.photo.Sha256;
 
 /** Where thumbnails are put once they are made; a cache that may be emptied at any time. */
 @FunctionalInterface

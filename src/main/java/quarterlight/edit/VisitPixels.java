@@ -10,10 +10,10 @@ import quarterlight.page.report.PhotoPixels;
 import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.photo.worker.OriginalPictures;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.PhotoId;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoFile;
+import quarterlight.visit.photo.PhotoId;
 
 /** Pictures for the pages, decoded from the originals of one visit at the size wanted. Safe for several threads. */
 public final class VisitPixels implements PhotoPixels {

@@ -20,11 +20,11 @@ import quarterlight.table.RowKind;
 import quarterlight.table.StoredRowsText;
 import quarterlight.table.cell.RowContext;
 import quarterlight.visit.HeldBack;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.Recorded;
 import quarterlight.visit.StoredRows;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.fact.Facts;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Recorded;
 
 /**
  * The tables of a visit as they go out: kinds of rows as CSV that can be added again, facts as the keys by which they are set, all

@@ -10,11 +10,11 @@ import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.photo.worker.OriginalPictures;
 import quarterlight.store.ThumbnailStore;
 import quarterlight.store.VisitFolder;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.Sha256;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoFile;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.photo.Sha256;
 
 /** The thumbnails of one visit: from its cache, else made from the original and kept there. */
 public final class VisitThumbnails implements ThumbnailShelf, AutoCloseable {

@@ -12,12 +12,12 @@ import quarterlight.car.ZoneId;
 import quarterlight.finish.ZoneHistory;
 import quarterlight.rust.ZoneRust;
 import quarterlight.rust.need.RepairNeed;
-import quarterlight.visit.Claim;
-import quarterlight.visit.Judgment;
-import quarterlight.visit.OdometerFigure;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.Severity;
-import quarterlight.visit.Statement;
+import quarterlight.visit.mark.OdometerFigure;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.statement.Claim;
+import quarterlight.visit.statement.Judgment;
+import quarterlight.visit.statement.Severity;
+import quarterlight.visit.statement.Statement;
 
 /**
  * A claim laid against what the visit found: what speaks for or against it, what the program proposes, and what the inspector decided.

@@ -3,7 +3,7 @@ package quarterlight.findings;
 import java.util.Map;
 import quarterlight.marks.Contradiction;
 import quarterlight.rust.need.RepairNeed;
-import quarterlight.visit.Severity;
+import quarterlight.visit.statement.Severity;
 
 /**
  * How much each kind of evidence weighs when the things that matter most are put in order. Judgement from common practice,

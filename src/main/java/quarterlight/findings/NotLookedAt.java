@@ -6,11 +6,11 @@ import java.util.stream.Collectors;
 import quarterlight.car.Zone;
 import quarterlight.rust.ZoneRust;
 import quarterlight.thickness.ZoneThickness;
-import quarterlight.visit.Condition;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.Statement;
-import quarterlight.visit.Trial;
-import quarterlight.visit.TrialResult;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.statement.Condition;
+import quarterlight.visit.statement.Statement;
+import quarterlight.visit.trial.Trial;
+import quarterlight.visit.trial.TrialResult;
 
 /**
  * What was not looked at, measured or tried: the other half of every finding. Immutable.

@@ -8,10 +8,10 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import quarterlight.car.ZoneId;
-import quarterlight.visit.Condition;
-import quarterlight.visit.Origin;
-import quarterlight.visit.SaidBy;
-import quarterlight.visit.Statement;
+import quarterlight.visit.statement.Condition;
+import quarterlight.visit.statement.Origin;
+import quarterlight.visit.statement.SaidBy;
+import quarterlight.visit.statement.Statement;
 
 /**
  * Two standing statements of the same part of a zone that cannot both hold: original against replaced or not belonging, no rust against

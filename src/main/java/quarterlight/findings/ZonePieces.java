@@ -14,13 +14,13 @@ import quarterlight.rust.RustByEye;
 import quarterlight.rust.ZoneRust;
 import quarterlight.rust.need.RepairNeed;
 import quarterlight.units.Worded;
-import quarterlight.visit.Basis;
-import quarterlight.visit.Certainty;
-import quarterlight.visit.Condition;
-import quarterlight.visit.Origin;
-import quarterlight.visit.SaidBy;
-import quarterlight.visit.Severity;
-import quarterlight.visit.Statement;
+import quarterlight.visit.statement.Basis;
+import quarterlight.visit.statement.Certainty;
+import quarterlight.visit.statement.Condition;
+import quarterlight.visit.statement.Origin;
+import quarterlight.visit.statement.SaidBy;
+import quarterlight.visit.statement.Severity;
+import quarterlight.visit.statement.Statement;
 
 /**
  * The pieces of evidence that speak for something the matter with one zone, heaviest first.

@@ -14,7 +14,7 @@ import quarterlight.finish.model.Draws;
 import quarterlight.finish.model.Panel;
 import quarterlight.units.Thickness;
 import quarterlight.units.ThicknessUnit;
-import quarterlight.visit.SignKind;
+import quarterlight.visit.trial.SignKind;
 
 /** Computes finish histories for one profile. Immutable, safe for several threads. */
 public final class FinishEngine {

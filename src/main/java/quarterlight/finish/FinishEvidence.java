@@ -18,10 +18,10 @@ import quarterlight.thickness.ThicknessSurvey;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.units.Area;
 import quarterlight.units.Thickness;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.Sign;
-import quarterlight.visit.SignKind;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.trial.Sign;
+import quarterlight.visit.trial.SignKind;
 
 /**
  * All that the finish history of a car rests on.

@@ -3,7 +3,7 @@ package quarterlight.finish;
 import java.util.Objects;
 import java.util.Optional;
 import quarterlight.units.Worded;
-import quarterlight.visit.SignKind;
+import quarterlight.visit.trial.SignKind;
 
 /**
  * What one group of evidence does to a zone: how far the odds would move back if it were left out.

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import quarterlight.car.ZoneId;
-import quarterlight.visit.SignKind;
+import quarterlight.visit.trial.SignKind;
 
 /**
  * Evidence of one zone that is not kept yet: what if the zone showed this too? Immutable.

@@ -7,7 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import quarterlight.car.ZoneId;
 import quarterlight.rust.RustExtent;
-import quarterlight.visit.SignKind;
+import quarterlight.visit.trial.SignKind;
 
 /**
  * What is known of one panel's finish.

@@ -9,7 +9,7 @@ import java.util.Optional;
 import quarterlight.finish.model.LifeStory;
 import quarterlight.finish.model.PanelStories;
 import quarterlight.finish.model.ProcessModel;
-import quarterlight.visit.SignKind;
+import quarterlight.visit.trial.SignKind;
 
 /** Makes of the stories of one panel what is told of its zone. */
 final class ZoneReport {

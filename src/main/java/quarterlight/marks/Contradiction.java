@@ -5,7 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import quarterlight.car.ZoneId;
 import quarterlight.units.Worded;
-import quarterlight.visit.RecordId;
+import quarterlight.visit.pin.RecordId;
 
 /**
  * Something that does not go together with the car as claimed: a question for the seller, not a proof.

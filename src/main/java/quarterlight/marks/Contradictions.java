@@ -5,9 +5,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import quarterlight.marks.Contradiction.Kind;
-import quarterlight.visit.Mark;
-import quarterlight.visit.MarkKind;
-import quarterlight.visit.Origin;
+import quarterlight.visit.mark.Mark;
+import quarterlight.visit.mark.MarkKind;
+import quarterlight.visit.statement.Origin;
 
 /** Collects what does not go together. Tires are renewed in service, and a part that is noted as replaced says so
  * itself: that they are too young is no contradiction. */

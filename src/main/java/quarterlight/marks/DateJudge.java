@@ -17,9 +17,9 @@ import quarterlight.marks.code.DatePatterns;
 import quarterlight.marks.code.GlassMark;
 import quarterlight.marks.code.TireDate;
 import quarterlight.marks.code.Unread;
-import quarterlight.visit.Mark;
-import quarterlight.visit.MarkKind;
-import quarterlight.visit.Origin;
+import quarterlight.visit.mark.Mark;
+import quarterlight.visit.mark.MarkKind;
+import quarterlight.visit.statement.Origin;
 
 /** Judges date codes, tires and glass by the build window. */
 final class DateJudge {

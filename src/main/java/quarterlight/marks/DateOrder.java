@@ -14,10 +14,10 @@ import quarterlight.marks.order.DaySet;
 import quarterlight.marks.order.DaySet.Stretch;
 import quarterlight.marks.order.Lag;
 import quarterlight.marks.order.OrderOfDays;
-import quarterlight.visit.Mark;
-import quarterlight.visit.MarkKind;
-import quarterlight.visit.MarkStage;
-import quarterlight.visit.RecordId;
+import quarterlight.visit.mark.Mark;
+import quarterlight.visit.mark.MarkKind;
+import quarterlight.visit.mark.MarkStage;
+import quarterlight.visit.pin.RecordId;
 
 /**
  * The order of dates: cast, machined, assembled, fitted, car built, shipped, sold, each within its usual lead, worked out over all

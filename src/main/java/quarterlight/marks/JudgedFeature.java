@@ -3,7 +3,7 @@ package quarterlight.marks;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import quarterlight.visit.Feature;
+import quarterlight.visit.mark.Feature;
 
 /**
  * One feature against the car's build.

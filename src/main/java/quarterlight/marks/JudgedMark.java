@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import quarterlight.marks.code.DateCandidate;
-import quarterlight.visit.Mark;
-import quarterlight.visit.MarkKind;
-import quarterlight.visit.RecordId;
+import quarterlight.visit.mark.Mark;
+import quarterlight.visit.mark.MarkKind;
+import quarterlight.visit.pin.RecordId;
 
 /**
  * One mark, decoded and judged.

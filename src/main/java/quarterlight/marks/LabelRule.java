@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 import quarterlight.marks.code.Completion;
 import quarterlight.marks.code.DatePattern;
 import quarterlight.marks.code.DatePatterns;
-import quarterlight.visit.Mark;
+import quarterlight.visit.mark.Mark;
 
 /**
  * What is known of certification labels: month and year, without a day, in which the car was completed at the place of its main assembly

@@ -11,10 +11,10 @@ import quarterlight.marks.code.DatePattern;
 import quarterlight.marks.code.DatePatterns;
 import quarterlight.marks.code.Unread;
 import quarterlight.marks.code.VehicleNumber;
-import quarterlight.visit.Mark;
-import quarterlight.visit.MarkKind;
-import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.mark.Mark;
+import quarterlight.visit.mark.MarkKind;
+import quarterlight.visit.pin.Recorded;
 
 /**
  * All that the marks and features of a visit say of the car: each decoded and judged, the order of their dates, and what does not go

@@ -1,8 +1,8 @@
 package quarterlight.marks;
 
-import quarterlight.visit.Mark;
-import quarterlight.visit.MarkKind;
-import quarterlight.visit.MarkStage;
+import quarterlight.visit.mark.Mark;
+import quarterlight.visit.mark.MarkKind;
+import quarterlight.visit.mark.MarkStage;
 
 /**
  * How far from the car's build a mark usually lies. Common practice, without a published source, but for the label: 49 CFR 567.4

@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import quarterlight.marks.code.Unread;
-import quarterlight.visit.Mark;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.mark.Mark;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Recorded;
 
 /**
  * The views of one stamp: rows of the same part and kind whose texts do not contradict each other. What one view does not show,

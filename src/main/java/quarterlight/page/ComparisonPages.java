@@ -30,7 +30,7 @@ import quarterlight.marks.MarksReport;
 import quarterlight.page.report.ClaimTexts;
 import quarterlight.rust.ZoneRust;
 import quarterlight.rust.need.RepairNeed;
-import quarterlight.visit.Trial;
+import quarterlight.visit.trial.Trial;
 
 /**
  * The page of two cars: their diagrams side by side on one scale, what differs beyond its uncertainty, the counts, and every

@@ -16,9 +16,9 @@ import quarterlight.rust.need.RepairNeed;
 import quarterlight.thickness.GaugeQuality;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.units.Days;
-import quarterlight.visit.GaugeCheck;
-import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitFacts;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.reading.GaugeCheck;
 
 /** What the diagram page says in words and tables, ready for the template: texts only, units included. */
 public final class PageFacts {

@@ -17,13 +17,13 @@ import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.ZonePlaces;
 import quarterlight.diagram.ink.PinMark;
 import quarterlight.findings.Findings;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.Pin;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.ViewPoint;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Pin;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.pin.ViewPoint;
 
 /**
  * The pins of a visit, numbered in the order in which their photos were taken, with what the key says of each. Photos set aside

@@ -9,10 +9,10 @@ import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.units.Numerals;
 import quarterlight.visit.LeftOut;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.Recorded;
 import quarterlight.visit.ReportLength;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Recorded;
 
 /**
  * What the inspector chose to show on the pages. What is left out is said on them. Immutable.

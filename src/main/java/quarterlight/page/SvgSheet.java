@@ -11,7 +11,7 @@ import quarterlight.diagram.ink.DiagramSvg;
 import quarterlight.diagram.ink.SheetLayout;
 import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.findings.Findings;
-import quarterlight.visit.PhotoId;
+import quarterlight.visit.photo.PhotoId;
 
 /** The diagram page as one SVG: heading, diagram, facts, and the key of pins with their pictures below. One unit is one px. */
 final class SvgSheet {

@@ -9,7 +9,7 @@ import quarterlight.findings.Findings;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.units.Numerals;
 import quarterlight.units.ThicknessUnit;
-import quarterlight.visit.GaugeValue;
+import quarterlight.visit.reading.GaugeValue;
 
 /**
  * The scale of mean thickness that the cars of one page share: even steps are doublings, since coats add up and filler runs to

@@ -30,7 +30,7 @@ import quarterlight.findings.WhatMatters;
 import quarterlight.finish.FinishCautions;
 import quarterlight.task.Progress;
 import quarterlight.units.Days;
-import quarterlight.visit.PhotoId;
+import quarterlight.visit.photo.PhotoId;
 
 /**
  * Makes the pages of one visit: the annotated diagram as SVG, and as PDF with the tables and the key of pins behind it. Pages

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import quarterlight.visit.MediaKind;
+import quarterlight.visit.photo.MediaKind;
 
 /**
  * A format of photo, film, paper or sound, told by a file's first bytes and never by its name; of words and sidecars by their names, beside what

@@ -3,8 +3,8 @@ package quarterlight.rust;
 import org.locationtech.jts.geom.Geometry;
 import quarterlight.rust.plane.MarkedArea;
 import quarterlight.rust.plane.PhotoPlane;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Trace;
+import quarterlight.visit.annotation.Trace;
+import quarterlight.visit.pin.RecordId;
 
 /**
  * A trace that can be measured, with its plane, its shape in pixels and its own area.

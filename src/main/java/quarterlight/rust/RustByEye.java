@@ -5,15 +5,15 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import quarterlight.car.Construction;
 import quarterlight.car.Zone;
+import quarterlight.car.body.Construction;
 import quarterlight.rust.need.NeedByEye;
 import quarterlight.rust.need.RepairAdvice;
-import quarterlight.visit.Condition;
-import quarterlight.visit.SaidSize;
-import quarterlight.visit.Statement;
-import quarterlight.visit.TraceKind;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.annotation.TraceKind;
+import quarterlight.visit.statement.Condition;
+import quarterlight.visit.statement.SaidSize;
+import quarterlight.visit.statement.Statement;
 
 /**
  * Rust that a statement tells of, without an outline: what the zone needs by the same rule, but by eye. It is never an area, a share or a

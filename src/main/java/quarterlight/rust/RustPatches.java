@@ -12,8 +12,8 @@ import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import quarterlight.rust.plane.OutlineShape;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.PhotoScale;
+import quarterlight.visit.annotation.PhotoScale;
+import quarterlight.visit.photo.PhotoId;
 
 /**
  * The traces of one zone put together: those of one photo are united, an overlap counting once with the scale of the

@@ -13,10 +13,10 @@ import quarterlight.car.ZoneGroup;
 import quarterlight.car.ZoneId;
 import quarterlight.rust.plane.MarkedArea;
 import quarterlight.units.Area;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.Trace;
-import quarterlight.visit.TraceKind;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.annotation.Trace;
+import quarterlight.visit.annotation.TraceKind;
+import quarterlight.visit.pin.Recorded;
 
 /**
  * The rust of a whole car: every zone of it, and every trace. Immutable.

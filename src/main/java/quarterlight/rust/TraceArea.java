@@ -7,12 +7,12 @@ import java.util.OptionalDouble;
 import quarterlight.car.ZoneId;
 import quarterlight.rust.plane.MarkedArea;
 import quarterlight.units.Area;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.Trace;
-import quarterlight.visit.TraceKind;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.annotation.Trace;
+import quarterlight.visit.annotation.TraceKind;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
 
 /**
  * The area of one trace on its own.

@@ -13,15 +13,15 @@ import quarterlight.rust.plane.PhotoPlane;
 import quarterlight.rust.plane.Shoelace;
 import quarterlight.rust.plane.TraceCheck;
 import quarterlight.units.Area;
-import quarterlight.visit.Outline;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoScale.Coin;
-import quarterlight.visit.PhotoScale.KnownLength;
-import quarterlight.visit.PhotoScale.KnownRectangle;
-import quarterlight.visit.PixelPoint;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.Trace;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.annotation.Outline;
+import quarterlight.visit.annotation.PhotoScale.Coin;
+import quarterlight.visit.annotation.PhotoScale.KnownLength;
+import quarterlight.visit.annotation.PhotoScale.KnownRectangle;
+import quarterlight.visit.annotation.PixelPoint;
+import quarterlight.visit.annotation.Trace;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.pin.Recorded;
 
 /** One recorded trace, measured if it can be. */
 record TraceReading(TraceArea area, Optional<MeasuredTrace> measured) {

@@ -18,13 +18,13 @@ import quarterlight.rust.need.RepairEvidence;
 import quarterlight.rust.need.RepairEvidence.Damage;
 import quarterlight.rust.need.RepairRule;
 import quarterlight.units.Area;
-import quarterlight.visit.Condition;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.Severity;
-import quarterlight.visit.Statement;
-import quarterlight.visit.Trace;
-import quarterlight.visit.TraceKind;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.annotation.Trace;
+import quarterlight.visit.annotation.TraceKind;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.statement.Condition;
+import quarterlight.visit.statement.Severity;
+import quarterlight.visit.statement.Statement;
 
 /** Puts together what is known of the rust of one zone. */
 final class ZoneJudgement {

@@ -5,8 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import quarterlight.car.BodyStyle;
 import quarterlight.car.ZoneId;
+import quarterlight.car.body.BodyStyle;
 import quarterlight.walk.PastWalk;
 
 /**

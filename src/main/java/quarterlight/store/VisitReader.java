@@ -9,10 +9,10 @@ import quarterlight.store.rows.FactsTable;
 import quarterlight.store.rows.PhotoTable;
 import quarterlight.store.rows.RowTable;
 import quarterlight.store.rows.TableShape;
-import quarterlight.visit.Photo;
-import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;
 
 /** Reads all that a visit holds within the present transaction, save what was kept of an earlier reading. */

@@ -12,14 +12,14 @@ import quarterlight.store.rows.FactsTable;
 import quarterlight.store.rows.PhotoTable;
 import quarterlight.store.rows.RowTable;
 import quarterlight.store.rows.TableShape;
-import quarterlight.visit.CameraId;
-import quarterlight.visit.ClockSetting;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Sha256;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.CameraId;
+import quarterlight.visit.photo.ClockSetting;
+import quarterlight.visit.photo.PhotoFile;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.photo.Sha256;
+import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.row.RecordKind;
 
 /**

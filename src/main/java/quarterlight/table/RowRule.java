@@ -7,8 +7,8 @@ import quarterlight.table.cell.Quoted;
 import quarterlight.table.cell.RowContext;
 import quarterlight.units.Worded;
 import quarterlight.visit.CoverageWish;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.PhotoId;
+import quarterlight.visit.photo.PhotoFile;
+import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.row.CellRefused;
 
 /** What a row must keep to beyond the form of its cells. */

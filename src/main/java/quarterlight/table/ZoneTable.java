@@ -13,14 +13,14 @@ import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
-import quarterlight.car.BodyStyle;
-import quarterlight.car.Construction;
-import quarterlight.car.DriveSide;
-import quarterlight.car.EnginePlace;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneGroup;
 import quarterlight.car.ZoneId;
+import quarterlight.car.body.BodyStyle;
+import quarterlight.car.body.Construction;
+import quarterlight.car.body.DriveSide;
+import quarterlight.car.body.EnginePlace;
 import quarterlight.units.Worded;
 
 /** Reads the zone table that the program carries, {@code zones.csv}. */

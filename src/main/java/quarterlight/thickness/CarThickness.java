@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import quarterlight.car.DriveSide;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
+import quarterlight.car.body.DriveSide;
 
 /**
  * The zones of a car set against one another: left against right, each zone against the rest, and how the scatter divides

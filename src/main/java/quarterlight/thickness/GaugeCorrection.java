@@ -5,9 +5,9 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import quarterlight.units.Thickness;
-import quarterlight.visit.GaugeCheck;
-import quarterlight.visit.GaugeSurface;
-import quarterlight.visit.GaugeValue;
+import quarterlight.visit.reading.GaugeCheck;
+import quarterlight.visit.reading.GaugeSurface;
+import quarterlight.visit.reading.GaugeValue;
 
 /**
  * A straight line through what the gauge showed on bare metal and on a shim: corrected = (shown - zero) x factor. The

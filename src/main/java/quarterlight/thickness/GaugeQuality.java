@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import quarterlight.visit.GaugeCheck;
-import quarterlight.visit.GaugeMoment;
-import quarterlight.visit.GaugeSurface;
-import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.reading.GaugeCheck;
+import quarterlight.visit.reading.GaugeMoment;
+import quarterlight.visit.reading.GaugeSurface;
 
 /**
  * Whether the gauge can be trusted on the day: every check with its verdict, and how far it moved from before to after.

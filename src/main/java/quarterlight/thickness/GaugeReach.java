@@ -2,7 +2,7 @@ package quarterlight.thickness;
 
 import java.util.Set;
 import quarterlight.car.Substrate;
-import quarterlight.visit.GaugeMode;
+import quarterlight.visit.reading.GaugeMode;
 
 /**
  * Which substrates a gauge can read through a coating: by magnetic induction steel, by eddy current other metal; none but

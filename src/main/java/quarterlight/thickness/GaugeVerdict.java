@@ -1,8 +1,8 @@
 package quarterlight.thickness;
 
 import java.util.OptionalDouble;
-import quarterlight.visit.GaugeCheck;
-import quarterlight.visit.RecordId;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.reading.GaugeCheck;
 
 /**
  * One look at the gauge on bare metal or on a shim: does what it showed agree within the tolerances stated?

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.statistics.descriptive.Mean;
 import org.apache.commons.statistics.descriptive.StandardDeviation;
-import quarterlight.visit.GaugeCheck;
-import quarterlight.visit.GaugeSurface;
-import quarterlight.visit.GaugeValue;
+import quarterlight.visit.reading.GaugeCheck;
+import quarterlight.visit.reading.GaugeSurface;
+import quarterlight.visit.reading.GaugeValue;
 
 /**
  * How far the mean of a zone is known, gauge and shims included: to the scatter of its spots come the accuracy stated of the gauge or,

@@ -10,11 +10,11 @@ import java.util.function.Predicate;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
-import quarterlight.visit.Reading;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.ViewPoint;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.pin.ViewPoint;
+import quarterlight.visit.reading.Reading;
 
 /**
  * Panels against their neighbors, level against upright ones, and steps within a panel by the place of its spots. Only

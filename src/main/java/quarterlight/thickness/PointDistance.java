@@ -1,7 +1,7 @@
 package quarterlight.thickness;
 
 import java.util.OptionalDouble;
-import quarterlight.visit.ViewPoint;
+import quarterlight.visit.pin.ViewPoint;
 
 /** How far apart two points of the body are, mm; empty if that cannot be told, as of points in different views. */
 @FunctionalInterface

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import quarterlight.visit.RecordId;
+import quarterlight.visit.pin.RecordId;
 
 /**
  * One place of a zone: a reading that stands alone, or the readings that bear the same label.

@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import quarterlight.visit.Reading;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.ViewPoint;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.pin.ViewPoint;
+import quarterlight.visit.reading.Reading;
 
 /**
  * The spot that a reading at a point joins: the nearest one of the zone that was first touched within 4 cm. Source of the distance: SSPC-PA 2

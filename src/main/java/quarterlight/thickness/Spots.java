@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import quarterlight.visit.GaugeValue;
-import quarterlight.visit.Reading;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Recorded;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.reading.GaugeValue;
+import quarterlight.visit.reading.Reading;
 
 /** Groups the readings of one zone into spots, in the order in which each spot was first touched. */
 final class Spots {

@@ -15,11 +15,11 @@ import quarterlight.car.Substrate;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
-import quarterlight.visit.GaugeMode;
-import quarterlight.visit.GaugeValue;
-import quarterlight.visit.Reading;
-import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.reading.GaugeMode;
+import quarterlight.visit.reading.GaugeValue;
+import quarterlight.visit.reading.Reading;
 
 /**
  * The statistics of every zone of a visit that has a reading, in the order of the zone table.

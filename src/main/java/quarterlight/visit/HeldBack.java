@@ -5,6 +5,17 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import quarterlight.visit.annotation.HiddenRegion;
+import quarterlight.visit.annotation.PhotoNote;
+import quarterlight.visit.annotation.Trace;
+import quarterlight.visit.mark.Mark;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Pin;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.statement.Claim;
+import quarterlight.visit.statement.Statement;
+import quarterlight.visit.trial.Sign;
 
 /** The papers, sounds, words and sidecars of a visit that are not released: nothing made for a buyer may hold them, or name them. Immutable. */
 public final class HeldBack {

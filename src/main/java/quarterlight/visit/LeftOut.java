@@ -3,6 +3,7 @@ package quarterlight.visit;
 import java.util.Objects;
 import java.util.Optional;
 import quarterlight.car.ZoneId;
+import quarterlight.visit.photo.PhotoId;
 
 /** A zone or a photo that the inspector leaves out of the report: exactly one of the two. */
 public record LeftOut(Optional<ZoneId> zone, Optional<PhotoId> photo) {

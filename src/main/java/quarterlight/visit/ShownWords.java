@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import quarterlight.visit.pin.Pin;
+import quarterlight.visit.pin.Recorded;
 
 /**
  * What a pin may show, in words to choose from: the usual words of the trade, extended by those used in the visit. Immutable.

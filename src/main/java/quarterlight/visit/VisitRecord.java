@@ -7,6 +7,25 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import quarterlight.visit.annotation.HiddenRegion;
+import quarterlight.visit.annotation.KeptFrame;
+import quarterlight.visit.annotation.PhotoNote;
+import quarterlight.visit.annotation.Trace;
+import quarterlight.visit.mark.Feature;
+import quarterlight.visit.mark.Mark;
+import quarterlight.visit.mark.OdometerFigure;
+import quarterlight.visit.photo.ClockSetting;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Pin;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.reading.GaugeCheck;
+import quarterlight.visit.reading.Reading;
+import quarterlight.visit.statement.Claim;
+import quarterlight.visit.statement.Statement;
+import quarterlight.visit.trial.Sign;
+import quarterlight.visit.trial.Trial;
 
 /** All that a visit holds at one moment, read in one transaction; what every computation and page starts from. Immutable. */
 public record VisitRecord(

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import quarterlight.car.BodyStyle;
 import quarterlight.car.ZoneId;
-import quarterlight.visit.PhotoId;
+import quarterlight.car.body.BodyStyle;
+import quarterlight.visit.photo.PhotoId;
 
 /**
  * The walk of one visit as it is remembered: when each photo was taken and to which zones it was pinned, by digests of the photos and

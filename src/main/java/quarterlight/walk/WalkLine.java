@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import quarterlight.car.ZoneId;
-import quarterlight.visit.PhotoId;
+import quarterlight.visit.photo.PhotoId;
 
 /**
  * The photos of a visit on one time line, with suggestions that follow the pins: after a pin only its surroundings are computed again.

@@ -12,11 +12,11 @@ import java.util.Set;
 import java.util.TreeMap;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.ZoneId;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.Pin;
-import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Pin;
+import quarterlight.visit.pin.Recorded;
 
 /** The photos of a visit as a walk: those that have a time and are not set aside, all cameras on one time line. */
 public final class WalkShots {

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import quarterlight.car.ZoneId;
-import quarterlight.visit.PhotoId;
+import quarterlight.visit.photo.PhotoId;
 
 /**
  * Likely zones of photos that are not pinned yet, from the pinned photos around them in time.

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
-import quarterlight.visit.Position;
+import quarterlight.visit.photo.Position;
 
 /** Sidecars as a reader of XMP that is not ours sees them. */
 class SidecarTest {

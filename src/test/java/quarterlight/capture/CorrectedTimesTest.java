@@ -13,10 +13,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedClass;
 import org.junit.jupiter.params.provider.ValueSource;
-import quarterlight.visit.CameraId;
-import quarterlight.visit.ClockSetting;
-import quarterlight.visit.PhotoId;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.CameraId;
+import quarterlight.visit.photo.ClockSetting;
+import quarterlight.visit.photo.PhotoId;
 
 /** The same under every default zone of the computer. */
 @ParameterizedClass

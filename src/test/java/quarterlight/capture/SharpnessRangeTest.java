@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.HashMap;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import quarterlight.visit.PhotoId;
+import quarterlight.visit.photo.PhotoId;
 
 class SharpnessRangeTest {
     private static Map<PhotoId, Double> sharpness(double... values) {

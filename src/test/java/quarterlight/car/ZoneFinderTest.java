@@ -6,6 +6,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import quarterlight.car.body.Body;
+import quarterlight.car.body.BodyStyle;
+import quarterlight.car.body.DriveSide;
 import quarterlight.table.ZoneTable;
 
 class ZoneFinderTest {

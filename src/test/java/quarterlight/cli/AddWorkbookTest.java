@@ -9,8 +9,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterlight.store.VisitStore;
-import quarterlight.visit.GaugeValue;
-import quarterlight.visit.Recorded;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.reading.GaugeValue;
 
 /** Sheets of workbooks and tables with several readings in a row, by {@code add}. */
 class AddWorkbookTest {

@@ -18,13 +18,13 @@ import quarterlight.archive.RfcBag;
 import quarterlight.car.ZoneId;
 import quarterlight.edit.RowEdits;
 import quarterlight.store.VisitStore;
-import quarterlight.visit.Condition;
-import quarterlight.visit.Facets;
-import quarterlight.visit.GaugeValue;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.Statement;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.reading.GaugeValue;
 import quarterlight.visit.row.RecordKind;
+import quarterlight.visit.statement.Condition;
+import quarterlight.visit.statement.Facets;
+import quarterlight.visit.statement.Statement;
 
 /** Words of a walk go in, are listened to, and only what is kept becomes evidence. */
 class ListenVerbTest {

@@ -8,9 +8,9 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import quarterlight.car.ZoneId;
-import quarterlight.visit.Condition;
-import quarterlight.visit.Facets;
-import quarterlight.visit.Statement;
+import quarterlight.visit.statement.Condition;
+import quarterlight.visit.statement.Facets;
+import quarterlight.visit.statement.Statement;
 
 class PhrasesTest {
     private static List<Statement> wrote(String... texts) {

@@ -11,18 +11,18 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import quarterlight.car.Body;
-import quarterlight.car.BodyStyle;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneId;
+import quarterlight.car.body.Body;
+import quarterlight.car.body.BodyStyle;
 import quarterlight.rust.TestVisits;
 import quarterlight.table.TableUnreadable;
 import quarterlight.table.ZoneTable;
 import quarterlight.table.list.TrialTable;
-import quarterlight.visit.Trial;
-import quarterlight.visit.TrialResult;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.trial.Trial;
+import quarterlight.visit.trial.TrialResult;
 
 class TrialListTest {
     private static final TrialList LIST = TrialTable.load();
@@ -107,6 +107,6 @@ class TrialListTest {
         assertThat(items)
                 .extracting(TrialItem::item)
                 .contains("Water test", "Heater", "Cranks", "Reversing lamps", "Plate lamp", "Rear window", "Soft top");
-        assertThat(TrialNature.FUNCTION.answers()).doesNotContain(quarterlight.visit.TrialResult.HEAVY);
+        assertThat(TrialNature.FUNCTION.answers()).doesNotContain(quarterlight.visit.trial.TrialResult.HEAVY);
     }
 }

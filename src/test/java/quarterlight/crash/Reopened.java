@@ -19,8 +19,8 @@ import quarterlight.store.VisitOpening;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.task.Progress;
-import quarterlight.visit.Photo;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.Photo;
 
 /** What is found after a cut, and whether it is whole. */
 final class Reopened {

@@ -31,17 +31,17 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.io.ParseException;
 import org.locationtech.jts.io.WKTReader;
-import quarterlight.car.Body;
-import quarterlight.car.BodyStyle;
-import quarterlight.car.Construction;
-import quarterlight.car.EnginePlace;
 import quarterlight.car.Zone;
+import quarterlight.car.body.Body;
+import quarterlight.car.body.BodyStyle;
+import quarterlight.car.body.Construction;
+import quarterlight.car.body.EnginePlace;
 import quarterlight.table.ZoneTable;
 import quarterlight.units.Worded;
-import quarterlight.visit.Facets;
-import quarterlight.visit.SignKind;
-import quarterlight.visit.TraceKind;
-import quarterlight.visit.TrialResult;
+import quarterlight.visit.annotation.TraceKind;
+import quarterlight.visit.statement.Facets;
+import quarterlight.visit.trial.SignKind;
+import quarterlight.visit.trial.TrialResult;
 
 /** The demo data are whole: tables name zones and photos that exist, and the files say what the truth beside them says. */
 class DemoDataTest {

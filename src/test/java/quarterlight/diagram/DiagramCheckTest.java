@@ -7,10 +7,10 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import quarterlight.car.BodyStyle;
 import quarterlight.car.View;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
+import quarterlight.car.body.BodyStyle;
 import quarterlight.diagram.DiagramFinding.Kind;
 import quarterlight.table.ZoneTable;
 

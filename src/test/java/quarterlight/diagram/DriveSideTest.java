@@ -9,11 +9,11 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import quarterlight.car.Body;
-import quarterlight.car.BodyStyle;
-import quarterlight.car.DriveSide;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
+import quarterlight.car.body.Body;
+import quarterlight.car.body.BodyStyle;
+import quarterlight.car.body.DriveSide;
 
 /** A driver on the right has wheel, pedals and brake cylinder on the right; everything else stays where it was. */
 class DriveSideTest {

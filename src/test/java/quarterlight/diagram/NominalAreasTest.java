@@ -8,10 +8,10 @@ import java.io.StringReader;
 import java.util.Map;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
-import quarterlight.car.Body;
-import quarterlight.car.BodyStyle;
-import quarterlight.car.Dimensions;
 import quarterlight.car.ZoneId;
+import quarterlight.car.body.Body;
+import quarterlight.car.body.BodyStyle;
+import quarterlight.car.body.Dimensions;
 import quarterlight.units.Area;
 
 class NominalAreasTest {

@@ -9,13 +9,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
-import quarterlight.car.Body;
-import quarterlight.car.BodyStyle;
-import quarterlight.car.DriveSide;
 import quarterlight.car.View;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneGroup;
+import quarterlight.car.body.Body;
+import quarterlight.car.body.BodyStyle;
+import quarterlight.car.body.DriveSide;
 import quarterlight.table.ZoneTable;
 import quarterlight.units.Worded;
 

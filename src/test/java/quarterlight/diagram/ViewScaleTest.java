@@ -6,10 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import quarterlight.car.Body;
-import quarterlight.car.BodyStyle;
 import quarterlight.car.View;
-import quarterlight.visit.ViewPoint;
+import quarterlight.car.body.Body;
+import quarterlight.car.body.BodyStyle;
+import quarterlight.visit.pin.ViewPoint;
 
 /** The scale of a view, against the length of the car that the diagram states. */
 class ViewScaleTest {

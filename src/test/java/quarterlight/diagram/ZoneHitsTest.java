@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import quarterlight.car.Body;
-import quarterlight.car.BodyStyle;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
-import quarterlight.visit.ViewPoint;
+import quarterlight.car.body.Body;
+import quarterlight.car.body.BodyStyle;
+import quarterlight.visit.pin.ViewPoint;
 
 class ZoneHitsTest {
     /** A roof of 1000 x 600 mm, a drip rail of 20 mm along its upper edge on top of it, a lamp of 60 mm on it, a door 30 mm below. */

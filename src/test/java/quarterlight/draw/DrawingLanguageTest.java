@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
-import quarterlight.car.BodyStyle;
+import quarterlight.car.body.BodyStyle;
 import quarterlight.table.ZoneTable;
 
 /** The small language of the drawing data. */

@@ -12,7 +12,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
-import quarterlight.car.Body;
+import quarterlight.car.body.Body;
 import quarterlight.units.Worded;
 
 /** A diagram file as a stranger would read it: by text alone, without the code that wrote it. */

@@ -12,11 +12,11 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import quarterlight.car.Body;
-import quarterlight.car.BodyStyle;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneGroup;
+import quarterlight.car.body.Body;
+import quarterlight.car.body.BodyStyle;
 import quarterlight.draw.DrawnSheet.Drawn;
 import quarterlight.table.ZoneTable;
 

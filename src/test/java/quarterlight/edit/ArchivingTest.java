@@ -28,8 +28,8 @@ import quarterlight.store.VisitOpening;
 import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
 import quarterlight.task.Progress;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.Sha256;
+import quarterlight.visit.photo.PhotoFile;
+import quarterlight.visit.photo.Sha256;
 
 /** An archive holds the visit, restores to the same visit, and tells what is wrong with it. */
 class ArchivingTest {

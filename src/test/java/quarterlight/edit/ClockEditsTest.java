@@ -19,12 +19,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.store.SampleVisit;
 import quarterlight.store.VisitStore;
-import quarterlight.visit.CameraId;
-import quarterlight.visit.CaptureSource;
-import quarterlight.visit.CaptureTime;
-import quarterlight.visit.ClockSetting;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.PhotoId;
+import quarterlight.visit.photo.CameraId;
+import quarterlight.visit.photo.CaptureSource;
+import quarterlight.visit.photo.CaptureTime;
+import quarterlight.visit.photo.ClockSetting;
+import quarterlight.visit.photo.PhotoFile;
+import quarterlight.visit.photo.PhotoId;
 
 class ClockEditsTest {
     private static final CameraId CAMERA = new CameraId("birch-compact");

@@ -17,9 +17,9 @@ import quarterlight.photo.MediaType;
 import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
 import quarterlight.task.Progress;
-import quarterlight.visit.MediaKind;
-import quarterlight.visit.Photo;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.MediaKind;
+import quarterlight.visit.photo.Photo;
 
 /** A photo and its short film as files, their identifiers written by general tools: taken in, they are tied though names and times differ. */
 class CompanionIntakeTest {

@@ -11,7 +11,7 @@ import java.util.TimeZone;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import quarterlight.car.BodyStyle;
+import quarterlight.car.body.BodyStyle;
 import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.rust.TestVisits;
 import quarterlight.task.Progress;

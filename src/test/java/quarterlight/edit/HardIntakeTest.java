@@ -26,8 +26,8 @@ import quarterlight.photo.originals.OriginalsAudit;
 import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
 import quarterlight.task.Progress;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoFile;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoFile;
 
 /** Folders that vanish, long paths and a disk that takes no more: each ends in a sentence and a visit that opens. */
 @Timeout(120)

@@ -25,8 +25,8 @@ import quarterlight.photo.worker.WorkerLimits;
 import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
 import quarterlight.task.Progress;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoFile;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoFile;
 
 /** Cards with files that were made to do harm: the others are in, each loss is told with its file's name. */
 @Timeout(240)

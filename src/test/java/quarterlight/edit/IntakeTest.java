@@ -24,23 +24,23 @@ import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import quarterlight.car.Body;
-import quarterlight.car.BodyStyle;
 import quarterlight.car.Car;
-import quarterlight.car.Dimensions;
-import quarterlight.car.DriveSide;
 import quarterlight.car.FinishProfile;
 import quarterlight.car.Substrate;
+import quarterlight.car.body.Body;
+import quarterlight.car.body.BodyStyle;
+import quarterlight.car.body.Dimensions;
+import quarterlight.car.body.DriveSide;
 import quarterlight.photo.Refusal;
 import quarterlight.photo.originals.OriginalsAudit;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.task.Progress;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.Sha256;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitParts;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoFile;
+import quarterlight.visit.photo.Sha256;
 
 class IntakeTest {
     @TempDir

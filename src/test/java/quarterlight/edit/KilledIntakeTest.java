@@ -18,8 +18,8 @@ import quarterlight.photo.originals.OriginalsAudit;
 import quarterlight.store.StoreAudit;
 import quarterlight.store.VisitStore;
 import quarterlight.task.Progress;
-import quarterlight.visit.Photo;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.Photo;
 
 /** The program itself takes photos in, in a process of its own, and is killed at different moments of it. */
 @Timeout(240)

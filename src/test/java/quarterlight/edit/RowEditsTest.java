@@ -16,17 +16,17 @@ import quarterlight.car.ZoneId;
 import quarterlight.store.SampleVisit;
 import quarterlight.store.VisitStore;
 import quarterlight.visit.CoverageWish;
-import quarterlight.visit.HiddenRegion;
 import quarterlight.visit.LeftOut;
-import quarterlight.visit.NoteShape;
-import quarterlight.visit.Outline;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.PhotoNote;
-import quarterlight.visit.Pin;
-import quarterlight.visit.PixelPoint;
-import quarterlight.visit.Reading;
-import quarterlight.visit.RecordId;
 import quarterlight.visit.VisitParts;
+import quarterlight.visit.annotation.HiddenRegion;
+import quarterlight.visit.annotation.NoteShape;
+import quarterlight.visit.annotation.Outline;
+import quarterlight.visit.annotation.PhotoNote;
+import quarterlight.visit.annotation.PixelPoint;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Pin;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.reading.Reading;
 import quarterlight.visit.row.RecordKind;
 
 class RowEditsTest {

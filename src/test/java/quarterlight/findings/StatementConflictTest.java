@@ -9,18 +9,18 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import quarterlight.car.BodyStyle;
 import quarterlight.car.ZoneId;
+import quarterlight.car.body.BodyStyle;
 import quarterlight.rust.TestVisits;
 import quarterlight.table.ZoneTable;
 import quarterlight.table.list.DatePatternTable;
-import quarterlight.visit.Facets;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.SaidBy;
-import quarterlight.visit.Statement;
-import quarterlight.visit.StatementDetails;
 import quarterlight.visit.VisitParts;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.statement.Facets;
+import quarterlight.visit.statement.SaidBy;
+import quarterlight.visit.statement.Statement;
+import quarterlight.visit.statement.StatementDetails;
 
 /** Statements that cannot both hold are named; those on different parts are not. The pairs follow docs/methods/what-matters.md. */
 class StatementConflictTest {

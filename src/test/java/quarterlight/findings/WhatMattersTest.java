@@ -8,24 +8,24 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import quarterlight.car.BodyStyle;
 import quarterlight.car.ZoneId;
+import quarterlight.car.body.BodyStyle;
 import quarterlight.rust.TestVisits;
 import quarterlight.table.ZoneTable;
 import quarterlight.table.list.DatePatternTable;
 import quarterlight.units.ThicknessUnit;
-import quarterlight.visit.Basis;
-import quarterlight.visit.Condition;
-import quarterlight.visit.Facets;
-import quarterlight.visit.GaugeValue;
 import quarterlight.visit.LeftOut;
-import quarterlight.visit.Mark;
-import quarterlight.visit.MarkKind;
-import quarterlight.visit.Origin;
-import quarterlight.visit.Reading;
-import quarterlight.visit.Severity;
-import quarterlight.visit.Statement;
 import quarterlight.visit.VisitParts;
+import quarterlight.visit.mark.Mark;
+import quarterlight.visit.mark.MarkKind;
+import quarterlight.visit.reading.GaugeValue;
+import quarterlight.visit.reading.Reading;
+import quarterlight.visit.statement.Basis;
+import quarterlight.visit.statement.Condition;
+import quarterlight.visit.statement.Facets;
+import quarterlight.visit.statement.Origin;
+import quarterlight.visit.statement.Severity;
+import quarterlight.visit.statement.Statement;
 
 /** Orders follow from the table in docs/methods/what-matters.md. */
 class WhatMattersTest {

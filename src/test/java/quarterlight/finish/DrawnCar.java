@@ -13,7 +13,7 @@ import quarterlight.car.FinishProfile;
 import quarterlight.car.ZoneId;
 import quarterlight.units.Thickness;
 import quarterlight.units.Worded;
-import quarterlight.visit.SignKind;
+import quarterlight.visit.trial.SignKind;
 
 /**
  * A car drawn by physical processes, from a folder with facts.txt, readings.csv, signs.csv and truth.csv.

@@ -13,8 +13,8 @@ import quarterlight.rust.RustExtent;
 import quarterlight.table.ZoneTable;
 import quarterlight.thickness.ThicknessSurvey;
 import quarterlight.thickness.VisitBuilder;
-import quarterlight.visit.SignKind;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.trial.SignKind;
 
 class FinishEvidenceTest {
     private final ZoneCatalog catalog = ZoneTable.load();

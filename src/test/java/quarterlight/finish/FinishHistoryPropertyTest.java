@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import quarterlight.car.FinishProfile;
 import quarterlight.car.ZoneId;
 import quarterlight.units.Thickness;
-import quarterlight.visit.SignKind;
+import quarterlight.visit.trial.SignKind;
 
 /** Laws of the finish history, on seeded random cars. */
 class FinishHistoryPropertyTest {

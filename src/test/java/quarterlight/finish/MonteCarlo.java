@@ -31,7 +31,7 @@ import quarterlight.finish.model.JudgedNumber;
 import quarterlight.finish.model.LifeStory;
 import quarterlight.finish.model.ProcessModel;
 import quarterlight.finish.model.SignRates;
-import quarterlight.visit.SignKind;
+import quarterlight.visit.trial.SignKind;
 
 /**
  * The model of docs/methods/finish-history.md once more, by plain Monte Carlo: judged numbers, scenario, factory level, coat

@@ -3,7 +3,7 @@ package quarterlight.finish;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import quarterlight.visit.SignKind;
+import quarterlight.visit.trial.SignKind;
 
 /** The cars that the program and {@link MonteCarlo} both judge. */
 final class MonteCarloCases {

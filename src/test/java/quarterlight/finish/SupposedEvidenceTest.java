@@ -10,8 +10,8 @@ import quarterlight.car.ZoneId;
 import quarterlight.table.ZoneTable;
 import quarterlight.thickness.ThicknessSurvey;
 import quarterlight.thickness.VisitBuilder;
-import quarterlight.visit.SignKind;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.trial.SignKind;
 
 /** What is supposed of a zone must come to what the visit gives once it is kept. */
 class SupposedEvidenceTest {

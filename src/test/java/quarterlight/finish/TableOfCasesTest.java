@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import quarterlight.car.FinishProfile;
 import quarterlight.car.ZoneId;
 import quarterlight.units.Thickness;
-import quarterlight.visit.SignKind;
+import quarterlight.visit.trial.SignKind;
 
 /** What every inspector would say of a car of 20 outer panels, row by row of the table in docs/methods/finish-history.md. */
 class TableOfCasesTest {

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 import quarterlight.marks.order.DaySet;
-import quarterlight.visit.MarkKind;
-import quarterlight.visit.MarkStage;
+import quarterlight.visit.mark.MarkKind;
+import quarterlight.visit.mark.MarkStage;
 
 class DateOrderTest {
     @Test

@@ -7,9 +7,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import quarterlight.visit.MarkKind;
-import quarterlight.visit.MarkStage;
-import quarterlight.visit.Origin;
+import quarterlight.visit.mark.MarkKind;
+import quarterlight.visit.mark.MarkStage;
+import quarterlight.visit.statement.Origin;
 
 /** Marks as inspectors meet them: labels of two numbers, stamps without a year, dates among words, tags that are no dates. */
 class DatesAsWrittenTest {

@@ -7,8 +7,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import quarterlight.marks.code.DateCandidate;
-import quarterlight.visit.MarkKind;
-import quarterlight.visit.MarkStage;
+import quarterlight.visit.mark.MarkKind;
+import quarterlight.visit.mark.MarkStage;
 
 /**
  * Certification labels by 49 CFR 567.4: month and year only, in one of two ways of writing; not later than the first registration; and within

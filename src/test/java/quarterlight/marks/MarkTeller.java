@@ -6,24 +6,24 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import quarterlight.car.Body;
-import quarterlight.car.BodyStyle;
 import quarterlight.car.Car;
-import quarterlight.car.Dimensions;
-import quarterlight.car.DriveSide;
 import quarterlight.car.FinishProfile;
 import quarterlight.car.PartialDate;
 import quarterlight.car.Substrate;
 import quarterlight.car.ZoneId;
+import quarterlight.car.body.Body;
+import quarterlight.car.body.BodyStyle;
+import quarterlight.car.body.Dimensions;
+import quarterlight.car.body.DriveSide;
 import quarterlight.table.list.DatePatternTable;
-import quarterlight.visit.Feature;
-import quarterlight.visit.Mark;
-import quarterlight.visit.MarkKind;
-import quarterlight.visit.MarkStage;
-import quarterlight.visit.Origin;
-import quarterlight.visit.PhotoId;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitParts;
+import quarterlight.visit.mark.Feature;
+import quarterlight.visit.mark.Mark;
+import quarterlight.visit.mark.MarkKind;
+import quarterlight.visit.mark.MarkStage;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.statement.Origin;
 
 /** A car and its marks, told in few words. */
 final class MarkTeller {

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import quarterlight.marks.NumberMatch.State;
 import quarterlight.marks.code.DateCandidate;
-import quarterlight.visit.MarkKind;
+import quarterlight.visit.mark.MarkKind;
 
 /** Verdicts by the written rule; days were counted by calendar, not by this program. */
 class MarksReportTest {

@@ -9,9 +9,9 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import quarterlight.car.ZoneId;
 import quarterlight.units.Area;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.TraceKind;
+import quarterlight.visit.annotation.TraceKind;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.RecordId;
 
 class OutlineSizesTest {
     private static TraceArea area(OptionalDouble mm2, double sd) {

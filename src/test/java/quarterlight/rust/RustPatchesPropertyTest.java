@@ -17,13 +17,13 @@ import org.locationtech.jts.operation.union.UnaryUnionOp;
 import quarterlight.car.ZoneId;
 import quarterlight.rust.plane.OutlineShape;
 import quarterlight.table.ZoneTable;
-import quarterlight.visit.Outline;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.PhotoScale;
-import quarterlight.visit.PhotoScale.KnownLength;
-import quarterlight.visit.PixelPoint;
-import quarterlight.visit.Trace;
-import quarterlight.visit.TraceKind;
+import quarterlight.visit.annotation.Outline;
+import quarterlight.visit.annotation.PhotoScale;
+import quarterlight.visit.annotation.PhotoScale.KnownLength;
+import quarterlight.visit.annotation.PixelPoint;
+import quarterlight.visit.annotation.Trace;
+import quarterlight.visit.annotation.TraceKind;
+import quarterlight.visit.photo.PhotoId;
 
 /** United traces against counting grid points by hand. */
 class RustPatchesPropertyTest {

@@ -13,17 +13,17 @@ import quarterlight.car.ZoneId;
 import quarterlight.rust.need.RepairNeed;
 import quarterlight.table.ZoneTable;
 import quarterlight.units.Area;
-import quarterlight.visit.Condition;
-import quarterlight.visit.Facets;
-import quarterlight.visit.Outline;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.PhotoScale;
-import quarterlight.visit.PhotoScale.KnownLength;
-import quarterlight.visit.PixelPoint;
-import quarterlight.visit.Severity;
-import quarterlight.visit.Statement;
-import quarterlight.visit.Trace;
-import quarterlight.visit.TraceKind;
+import quarterlight.visit.annotation.Outline;
+import quarterlight.visit.annotation.PhotoScale;
+import quarterlight.visit.annotation.PhotoScale.KnownLength;
+import quarterlight.visit.annotation.PixelPoint;
+import quarterlight.visit.annotation.Trace;
+import quarterlight.visit.annotation.TraceKind;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.statement.Condition;
+import quarterlight.visit.statement.Facets;
+import quarterlight.visit.statement.Severity;
+import quarterlight.visit.statement.Statement;
 
 class RustReportTest {
     private static final ZoneCatalog CATALOG = ZoneTable.load();

@@ -6,24 +6,24 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
-import quarterlight.car.Body;
-import quarterlight.car.BodyStyle;
 import quarterlight.car.Car;
-import quarterlight.car.Dimensions;
-import quarterlight.car.DriveSide;
 import quarterlight.car.FinishProfile;
 import quarterlight.car.Substrate;
-import quarterlight.visit.MediaKind;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.Sha256;
-import quarterlight.visit.Statement;
-import quarterlight.visit.Trace;
+import quarterlight.car.body.Body;
+import quarterlight.car.body.BodyStyle;
+import quarterlight.car.body.Dimensions;
+import quarterlight.car.body.DriveSide;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.annotation.Trace;
+import quarterlight.visit.photo.MediaKind;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoFile;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.photo.Sha256;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.statement.Statement;
 
 /** Invented visits of few facts, for tests. */
 public final class TestVisits {

@@ -12,8 +12,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import quarterlight.car.BodyStyle;
 import quarterlight.car.ZoneId;
+import quarterlight.car.body.BodyStyle;
 import quarterlight.walk.PastWalk;
 import quarterlight.walk.WalkHabits;
 

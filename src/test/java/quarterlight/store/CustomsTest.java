@@ -19,8 +19,8 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitParts;
+import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;
 
 /** A visit from somebody else: nothing of its database is run, what does not hold is left out, and that is told before it opens. */

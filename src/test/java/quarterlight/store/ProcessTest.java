@@ -16,8 +16,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
-import quarterlight.visit.GaugeValue;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.reading.GaugeValue;
 
 /** What other processes do to a visit: being killed in the middle of an edit, editing it, reading it. */
 @Timeout(180)

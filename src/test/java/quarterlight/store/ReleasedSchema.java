@@ -8,15 +8,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import quarterlight.car.ZoneId;
-import quarterlight.visit.CameraId;
-import quarterlight.visit.ClockSetting;
-import quarterlight.visit.Condition;
-import quarterlight.visit.Facets;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.Statement;
-import quarterlight.visit.StatementDetails;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.CameraId;
+import quarterlight.visit.photo.ClockSetting;
+import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.row.RecordKind;
+import quarterlight.visit.statement.Condition;
+import quarterlight.visit.statement.Facets;
+import quarterlight.visit.statement.Statement;
+import quarterlight.visit.statement.StatementDetails;
 
 /** Writes the small visit that is stored when a schema is released; run by hand, once a schema. */
 final class ReleasedSchema {

@@ -20,16 +20,16 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import quarterlight.visit.Claimant;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.StatementDetails;
 import quarterlight.visit.VisitChoices;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.fact.FactDraft;
 import quarterlight.visit.fact.Facts;
+import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.row.CellRefused;
 import quarterlight.visit.row.RecordKind;
+import quarterlight.visit.statement.Claimant;
+import quarterlight.visit.statement.StatementDetails;
 
 /** Older and newer schemas, files of others, and damaged files. */
 class SchemaTest {

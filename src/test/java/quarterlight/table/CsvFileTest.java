@@ -20,8 +20,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 import quarterlight.table.TableRead.Refused;
 import quarterlight.table.cell.RowContext;
 import quarterlight.units.ThicknessUnit;
-import quarterlight.visit.GaugeValue;
-import quarterlight.visit.Reading;
+import quarterlight.visit.reading.GaugeValue;
+import quarterlight.visit.reading.Reading;
 import quarterlight.visit.row.RecordKind;
 
 class CsvFileTest {

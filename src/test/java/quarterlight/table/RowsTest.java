@@ -15,11 +15,11 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import quarterlight.table.cell.RowContext;
-import quarterlight.visit.HiddenRegion;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.PhotoScale;
-import quarterlight.visit.Reading;
-import quarterlight.visit.Trace;
+import quarterlight.visit.annotation.HiddenRegion;
+import quarterlight.visit.annotation.PhotoScale;
+import quarterlight.visit.annotation.Trace;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.reading.Reading;
 import quarterlight.visit.row.CellRefused;
 import quarterlight.visit.row.RecordKind;
 
@@ -360,7 +360,9 @@ class RowsTest {
                         "two.jpg;hole;POLYGON ((1 1, 9 1, 9 9, 1 1));rectangle: 0 0 9 0 9 5 0 5 : 85.60x53.98"));
         assertThat(read.values().get(0).scale())
                 .isEqualTo(new PhotoScale.KnownLength(
-                        new quarterlight.visit.PixelPoint(1, 2), new quarterlight.visit.PixelPoint(3.5, 4), 50));
+                        new quarterlight.visit.annotation.PixelPoint(1, 2),
+                        new quarterlight.visit.annotation.PixelPoint(3.5, 4),
+                        50));
         PhotoScale.KnownRectangle rectangle =
                 (PhotoScale.KnownRectangle) read.values().get(1).scale();
         assertThat(rectangle.widthMm()).isEqualTo(85.6);

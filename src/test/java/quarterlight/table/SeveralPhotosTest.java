@@ -9,9 +9,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.Statement;
+import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.row.RecordKind;
+import quarterlight.visit.statement.Statement;
 
 /** Several photos in one cell of a statement: in their order, each once, and every name a photo of the visit. */
 class SeveralPhotosTest {

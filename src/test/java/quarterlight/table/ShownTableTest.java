@@ -9,11 +9,11 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import quarterlight.car.ZoneId;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.Pin;
 import quarterlight.visit.ShownWords;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Pin;
 
 class ShownTableTest {
     private final ShownWords words = ShownTable.load();

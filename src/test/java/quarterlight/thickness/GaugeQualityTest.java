@@ -13,11 +13,11 @@ import org.junit.jupiter.api.Test;
 import quarterlight.car.Substrate;
 import quarterlight.units.Thickness;
 import quarterlight.units.ThicknessUnit;
-import quarterlight.visit.GaugeCheck;
-import quarterlight.visit.GaugeMode;
-import quarterlight.visit.GaugeMoment;
-import quarterlight.visit.GaugeSurface;
-import quarterlight.visit.GaugeValue;
+import quarterlight.visit.reading.GaugeCheck;
+import quarterlight.visit.reading.GaugeMode;
+import quarterlight.visit.reading.GaugeMoment;
+import quarterlight.visit.reading.GaugeSurface;
+import quarterlight.visit.reading.GaugeValue;
 
 class GaugeQualityTest {
     private final VisitBuilder visit = new VisitBuilder();

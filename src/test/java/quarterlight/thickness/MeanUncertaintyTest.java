@@ -11,10 +11,10 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import quarterlight.table.ZoneTable;
 import quarterlight.units.ThicknessUnit;
-import quarterlight.visit.GaugeCheck;
-import quarterlight.visit.GaugeMoment;
-import quarterlight.visit.GaugeSurface;
-import quarterlight.visit.GaugeValue;
+import quarterlight.visit.reading.GaugeCheck;
+import quarterlight.visit.reading.GaugeMoment;
+import quarterlight.visit.reading.GaugeSurface;
+import quarterlight.visit.reading.GaugeValue;
 
 /** The uncertainty of a mean against hand arithmetic and against brute force. */
 class MeanUncertaintyTest {

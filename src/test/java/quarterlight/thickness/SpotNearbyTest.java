@@ -12,11 +12,11 @@ import org.junit.jupiter.api.Test;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
 import quarterlight.units.ThicknessUnit;
-import quarterlight.visit.GaugeValue;
-import quarterlight.visit.Reading;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.ViewPoint;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.pin.ViewPoint;
+import quarterlight.visit.reading.GaugeValue;
+import quarterlight.visit.reading.Reading;
 
 /** Which spot a reading at a point joins, on a view of one meter by one meter. */
 class SpotNearbyTest {

@@ -17,7 +17,7 @@ import org.assertj.swing.edt.GuiActionRunner;
 import org.assertj.swing.finder.JOptionPaneFinder;
 import org.junit.jupiter.api.Test;
 import quarterlight.cli.TestPhotos;
-import quarterlight.visit.PhotoId;
+import quarterlight.visit.photo.PhotoId;
 
 /** A folder dropped on the window: the sheet shows all its photos at once while they are copied, and pinning goes on meanwhile. */
 class ComingRobotTest extends DeskRobot {

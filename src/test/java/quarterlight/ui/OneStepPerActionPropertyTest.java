@@ -61,9 +61,9 @@ import quarterlight.ui.kit.StationScreen;
 import quarterlight.ui.kit.SwingJobRunner;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.VisitDoor;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.ViewPoint;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.ViewPoint;
 
 /**
  * Whatever a user does in a station is one step of undo: every command, button, choice and line of text, with one row or several selected,

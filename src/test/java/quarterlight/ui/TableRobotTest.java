@@ -18,11 +18,11 @@ import org.junit.jupiter.api.Test;
 import quarterlight.car.ZoneId;
 import quarterlight.edit.RowEdits;
 import quarterlight.store.VisitStore;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.Pin;
-import quarterlight.visit.Reading;
-import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitParts;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Pin;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.reading.Reading;
 import quarterlight.visit.row.RecordKind;
 
 /** A table of some other program is dropped on the window: columns and zones are named once; times place what has no zone. */

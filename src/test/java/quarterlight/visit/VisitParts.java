@@ -6,6 +6,24 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import quarterlight.car.Car;
+import quarterlight.visit.annotation.HiddenRegion;
+import quarterlight.visit.annotation.PhotoNote;
+import quarterlight.visit.annotation.Trace;
+import quarterlight.visit.mark.Feature;
+import quarterlight.visit.mark.Mark;
+import quarterlight.visit.mark.OdometerFigure;
+import quarterlight.visit.photo.ClockSetting;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Pin;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.reading.GaugeCheck;
+import quarterlight.visit.reading.Reading;
+import quarterlight.visit.statement.Claim;
+import quarterlight.visit.statement.Statement;
+import quarterlight.visit.trial.Sign;
+import quarterlight.visit.trial.Trial;
 
 /** A visit record put together part by part, for tests; what is not given is empty. One use. */
 public final class VisitParts {

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
 import quarterlight.car.ZoneId;
-import quarterlight.visit.PhotoId;
+import quarterlight.visit.photo.PhotoId;
 
 /**
  * How often the true zone of the next photo is among the first three when photos are pinned one after the other, from the

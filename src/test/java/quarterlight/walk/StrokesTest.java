@@ -11,14 +11,14 @@ import java.util.Random;
 import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import quarterlight.car.Body;
-import quarterlight.car.BodyStyle;
-import quarterlight.car.DriveSide;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneFinder;
 import quarterlight.car.ZoneId;
+import quarterlight.car.body.Body;
+import quarterlight.car.body.BodyStyle;
+import quarterlight.car.body.DriveSide;
 import quarterlight.table.ZoneTable;
-import quarterlight.visit.PhotoId;
+import quarterlight.visit.photo.PhotoId;
 
 /**
  * A scripted walk through 300 photos from the first to the last: how many keys are struck until all are pinned. A number key takes a

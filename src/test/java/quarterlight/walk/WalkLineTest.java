@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import quarterlight.car.ZoneId;
-import quarterlight.visit.PhotoId;
+import quarterlight.visit.photo.PhotoId;
 
 class WalkLineTest {
     private static final WalkScores.Place COUPE = WalkScores.Place.coupe();

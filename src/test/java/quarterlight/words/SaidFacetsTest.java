@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import quarterlight.car.Body;
-import quarterlight.car.BodyStyle;
-import quarterlight.car.DriveSide;
+import quarterlight.car.body.Body;
+import quarterlight.car.body.BodyStyle;
+import quarterlight.car.body.DriveSide;
 import quarterlight.table.ZoneTable;
 import quarterlight.table.list.WordsTable;
 import quarterlight.units.Worded;

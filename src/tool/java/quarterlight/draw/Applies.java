@@ -3,10 +3,10 @@ package quarterlight.draw;
 import java.util.EnumSet;
 import java.util.Set;
 import java.util.stream.Collectors;
-import quarterlight.car.BodyStyle;
-import quarterlight.car.Construction;
-import quarterlight.car.EnginePlace;
 import quarterlight.car.Zone;
+import quarterlight.car.body.BodyStyle;
+import quarterlight.car.body.Construction;
+import quarterlight.car.body.EnginePlace;
 
 /**
  * Which bodies a piece of a drawing belongs to. Immutable.

@@ -5,8 +5,8 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import quarterlight.car.BodyStyle;
 import quarterlight.car.ZoneCatalog;
+import quarterlight.car.body.BodyStyle;
 import quarterlight.table.ZoneTable;
 
 /** Writes {@code diagrams/<style>.svg} for every style from the drawing data in {@code diagrams/curves}. */

@@ -9,10 +9,10 @@ import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.locationtech.jts.geom.Geometry;
-import quarterlight.car.BodyStyle;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
+import quarterlight.car.body.BodyStyle;
 
 /**
  * Reads drawing data and draws. One statement a line; an indented line that begins with no statement continues the one before; {@code #} begins a comment.

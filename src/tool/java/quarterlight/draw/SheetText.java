@@ -9,7 +9,7 @@ import java.util.TreeMap;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
-import quarterlight.car.BodyStyle;
+import quarterlight.car.body.BodyStyle;
 
 /** Writes the views of one style as an SVG sheet; the same drawing data give the same bytes. */
 final class SheetText {

@@ -50,14 +50,14 @@ import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.Typeface;
 import quarterlight.ui.kit.VisitDoor;
 import quarterlight.ui.photos.sheet.ContactSheet;
-import quarterlight.visit.CameraId;
-import quarterlight.visit.CaptureSource;
-import quarterlight.visit.CaptureTime;
-import quarterlight.visit.MediaKind;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.Pin;
-import quarterlight.visit.Sha256;
+import quarterlight.visit.photo.CameraId;
+import quarterlight.visit.photo.CaptureSource;
+import quarterlight.visit.photo.CaptureTime;
+import quarterlight.visit.photo.MediaKind;
+import quarterlight.visit.photo.PhotoFile;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.photo.Sha256;
+import quarterlight.visit.pin.Pin;
 import quarterlight.visit.row.RecordKind;
 
 /**

@@ -12,7 +12,7 @@ import javax.swing.RepaintManager;
 import quarterlight.ui.diagram.DiagramPanel;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.photos.sheet.ContactSheet;
-import quarterlight.visit.PhotoId;
+import quarterlight.visit.photo.PhotoId;
 
 /**
  * Tells when the first frame stands on the screen that shows a fresh pin, both on the diagram and by the dot in the photo's cell, and when

@@ -24,7 +24,7 @@ import quarterlight.diagram.ShapeKind;
 import quarterlight.diagram.ViewDrawing;
 import quarterlight.diagram.ZoneHits;
 import quarterlight.diagram.ZonePlaces;
-import quarterlight.visit.ViewPoint;
+import quarterlight.visit.pin.ViewPoint;
 
 /**
  * A diagram laid out with everything on it, in px of the sheet: what both renderers draw and what the mouse hits. Immutable; made again

@@ -1,7 +1,7 @@
 package quarterlight.diagram.ink;
 
 import java.util.Objects;
-import quarterlight.visit.ViewPoint;
+import quarterlight.visit.pin.ViewPoint;
 
 /**
  * A numbered pin.

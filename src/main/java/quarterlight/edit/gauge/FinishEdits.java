@@ -8,12 +8,12 @@ import quarterlight.car.ZoneId;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.store.VisitTx;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.Reading;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.Sign;
-import quarterlight.visit.SignKind;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.reading.Reading;
 import quarterlight.visit.row.RecordKind;
+import quarterlight.visit.trial.Sign;
+import quarterlight.visit.trial.SignKind;
 
 /** Notes signs of many zones at once, and keeps readings and signs together; each call is one step of undo. */
 public final class FinishEdits {

@@ -22,9 +22,9 @@ import quarterlight.table.ReadingProfile;
 import quarterlight.table.TableRead.Refused;
 import quarterlight.table.cell.LooseMoment;
 import quarterlight.units.ThicknessUnit;
-import quarterlight.visit.GaugeValue;
-import quarterlight.visit.Reading;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.reading.GaugeValue;
+import quarterlight.visit.reading.Reading;
 
 /**
  * What a table from another program says when read by a profile.

@@ -8,10 +8,10 @@ import java.util.function.UnaryOperator;
 import quarterlight.car.ZoneId;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
-import quarterlight.visit.GaugeCheck;
-import quarterlight.visit.GaugeMode;
-import quarterlight.visit.Reading;
-import quarterlight.visit.Recorded;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.reading.GaugeCheck;
+import quarterlight.visit.reading.GaugeMode;
+import quarterlight.visit.reading.Reading;
 import quarterlight.visit.row.RecordKind;
 
 /** Changes what is stated of the gauge for many rows at once: accuracies of its checks, the mode of readings. One step of undo each. */

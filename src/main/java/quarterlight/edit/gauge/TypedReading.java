@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 import quarterlight.edit.EditRefused;
 import quarterlight.units.Thickness;
 import quarterlight.units.ThicknessUnit;
-import quarterlight.visit.GaugeValue;
+import quarterlight.visit.reading.GaugeValue;
 
 /** A reading as it is typed, or as a gauge types it: a number with point or comma, a unit if it is not the usual one, or a word. */
 public final class TypedReading {

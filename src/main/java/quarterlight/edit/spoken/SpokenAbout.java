@@ -3,9 +3,9 @@ package quarterlight.edit.spoken;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import quarterlight.visit.MediaKind;
-import quarterlight.visit.Photo;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.MediaKind;
+import quarterlight.visit.photo.Photo;
 
 /** The film or memo whose words a file holds. */
 public final class SpokenAbout {

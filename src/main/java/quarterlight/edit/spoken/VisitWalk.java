@@ -19,9 +19,9 @@ import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.edit.SpokenWalk;
 import quarterlight.table.TableUnreadable;
-import quarterlight.visit.MediaKind;
-import quarterlight.visit.Photo;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.MediaKind;
+import quarterlight.visit.photo.Photo;
 import quarterlight.words.Draft;
 
 /**

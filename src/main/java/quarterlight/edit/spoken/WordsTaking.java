@@ -23,11 +23,11 @@ import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.task.Progress;
-import quarterlight.visit.MediaKind;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.Sha256;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.MediaKind;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoFile;
+import quarterlight.visit.photo.Sha256;
 
 /** Takes files of timed words into a visit, byte for byte, each tied to the film or memo that it is about. */
 public final class WordsTaking {

@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import quarterlight.rust.RustExtent;
-import quarterlight.visit.SignKind;
+import quarterlight.visit.trial.SignKind;
 
 /**
  * What the model takes of one panel.

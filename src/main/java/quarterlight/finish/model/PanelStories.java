@@ -5,7 +5,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import quarterlight.visit.SignKind;
+import quarterlight.visit.trial.SignKind;
 
 /** The stories of one panel as a {@link CarPosterior} has them, with any part of the evidence left out. Immutable. */
 public final class PanelStories {

@@ -1,7 +1,7 @@
 package quarterlight.finish.model;
 
 import java.util.List;
-import quarterlight.visit.SignKind;
+import quarterlight.visit.trial.SignKind;
 
 /**
  * The chance that a sign can be seen, by what happened to the panel: an average job, an attentive eye, good light.

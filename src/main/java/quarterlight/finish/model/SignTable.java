@@ -1,7 +1,7 @@
 package quarterlight.finish.model;
 
 import java.util.Arrays;
-import quarterlight.visit.SignKind;
+import quarterlight.visit.trial.SignKind;
 
 /**
  * The chance that each sign is seen, by draw, story and quality of the job: made once for a set of draws. Immutable.

@@ -21,11 +21,11 @@ import quarterlight.thickness.Outlier;
 import quarterlight.thickness.Spot;
 import quarterlight.thickness.SpotKind;
 import quarterlight.thickness.ZoneThickness;
-import quarterlight.visit.GaugeValue;
-import quarterlight.visit.Reading;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.ViewPoint;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.pin.ViewPoint;
+import quarterlight.visit.reading.GaugeValue;
+import quarterlight.visit.reading.Reading;
 
 /**
  * A panel with the places where the gauge stood: its outline in the view that has most of them, and the coating at each. Immutable.

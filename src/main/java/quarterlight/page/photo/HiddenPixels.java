@@ -10,8 +10,8 @@ import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferByte;
 import java.util.Arrays;
 import java.util.List;
-import quarterlight.visit.HiddenRegion;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.HiddenRegion;
+import quarterlight.visit.annotation.PixelPoint;
 
 /**
  * Takes hidden regions out of a picture: a flat color stands in their place, and nothing of the pixels is left.

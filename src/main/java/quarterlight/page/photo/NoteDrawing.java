@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Optional;
 import quarterlight.rust.plane.MarkedArea;
 import quarterlight.rust.plane.MarkedLength;
-import quarterlight.visit.NoteShape;
-import quarterlight.visit.PhotoNote;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.NoteShape;
+import quarterlight.visit.annotation.PhotoNote;
+import quarterlight.visit.annotation.PixelPoint;
 
 /**
  * One note as strokes, filled shapes and words, in pixels of the photo. Immutable.

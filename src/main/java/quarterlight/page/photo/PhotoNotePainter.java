@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import quarterlight.visit.PhotoNote;
+import quarterlight.visit.annotation.PhotoNote;
 
 /**
  * Paints notes onto a photo, in the window and on pages alike: strokes with a halo, words on a plate, upright and within the

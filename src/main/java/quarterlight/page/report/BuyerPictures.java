@@ -16,15 +16,15 @@ import java.util.stream.Stream;
 import quarterlight.page.photo.HiddenPixels;
 import quarterlight.page.photo.NoteInk;
 import quarterlight.page.photo.PhotoNotePainter;
-import quarterlight.visit.HiddenRegion;
-import quarterlight.visit.NoteShape;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.PhotoNote;
-import quarterlight.visit.PixelPoint;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.Trace;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.annotation.HiddenRegion;
+import quarterlight.visit.annotation.NoteShape;
+import quarterlight.visit.annotation.PhotoNote;
+import quarterlight.visit.annotation.PixelPoint;
+import quarterlight.visit.annotation.Trace;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Recorded;
 
 /**
  * Pictures as the buyer may see them: hidden regions are taken out first, then the inspector's outlines and notes are drawn. A

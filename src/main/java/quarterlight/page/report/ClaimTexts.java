@@ -5,7 +5,7 @@ import java.util.Optional;
 import quarterlight.car.Zone;
 import quarterlight.findings.ClaimedAndFound;
 import quarterlight.findings.Findings;
-import quarterlight.visit.Claim;
+import quarterlight.visit.statement.Claim;
 
 /** What was claimed and what was found, row by row. */
 public final class ClaimTexts {

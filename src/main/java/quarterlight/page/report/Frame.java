@@ -2,8 +2,8 @@ package quarterlight.page.report;
 
 import java.util.Objects;
 import java.util.OptionalDouble;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.Pin;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Pin;
 
 /** A photo, or a moment of a film, as a picture of the report. */
 record Frame(PhotoId photo, OptionalDouble at) {

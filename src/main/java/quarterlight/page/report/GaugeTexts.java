@@ -10,10 +10,10 @@ import quarterlight.thickness.GaugeCorrection;
 import quarterlight.thickness.GaugeQuality;
 import quarterlight.thickness.GaugeVerdict;
 import quarterlight.units.Numerals;
-import quarterlight.visit.GaugeCheck;
-import quarterlight.visit.GaugeSurface;
-import quarterlight.visit.GaugeValue;
-import quarterlight.visit.Recorded;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.reading.GaugeCheck;
+import quarterlight.visit.reading.GaugeSurface;
+import quarterlight.visit.reading.GaugeValue;
 
 /** The gauge check in full: every look with its verdict, the drift, what all of it comes to, and the correction. */
 final class GaugeTexts {

@@ -19,8 +19,8 @@ import quarterlight.page.DrawnSvg;
 import quarterlight.page.line.TimeLineDrawing;
 import quarterlight.page.line.TimeLineSvg;
 import quarterlight.units.Worded;
-import quarterlight.visit.Feature;
-import quarterlight.visit.Mark;
+import quarterlight.visit.mark.Feature;
+import quarterlight.visit.mark.Mark;
 
 /** Marks as read and as decoded, and the features that date a car. */
 final class MarkTexts {

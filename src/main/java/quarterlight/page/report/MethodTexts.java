@@ -17,7 +17,7 @@ import quarterlight.finish.model.FactoryLevel;
 import quarterlight.page.PageFacts;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.rust.RiDegree;
-import quarterlight.visit.TrialResult;
+import quarterlight.visit.trial.TrialResult;
 
 /** How the figures came about, what they cannot tell, and the published sources behind them. */
 final class MethodTexts {

@@ -3,7 +3,7 @@ package quarterlight.page.report;
 import java.awt.image.BufferedImage;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import quarterlight.visit.PhotoId;
+import quarterlight.visit.photo.PhotoId;
 
 /** Where the report gets its pictures from. Asked from several threads at once. */
 @FunctionalInterface

@@ -25,11 +25,11 @@ import quarterlight.thickness.Outlier;
 import quarterlight.thickness.Spot;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.units.Numerals;
-import quarterlight.visit.GaugeCheck;
-import quarterlight.visit.GaugeValue;
-import quarterlight.visit.Reading;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Recorded;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.reading.GaugeCheck;
+import quarterlight.visit.reading.GaugeValue;
+import quarterlight.visit.reading.Reading;
 
 /** The readings of a zone: figures in words, the plot, and every reading as it was typed. */
 final class ReadingTexts {

@@ -20,9 +20,9 @@ import quarterlight.page.Selection;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.units.Days;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.Trial;
 import quarterlight.visit.VisitChoices;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.trial.Trial;
 
 /** Puts the report together from its parts. */
 final class ReportBuilder {

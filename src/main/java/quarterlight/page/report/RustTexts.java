@@ -15,9 +15,9 @@ import quarterlight.rust.TraceArea;
 import quarterlight.rust.ZoneRust;
 import quarterlight.rust.need.RepairNeed;
 import quarterlight.units.Area;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.Trace;
+import quarterlight.visit.annotation.Trace;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
 
 /** The rust of a zone in words: extent, grades, holes, each outline with its area, and what the zone needs. */
 final class RustTexts {

@@ -13,16 +13,16 @@ import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.ZoneId;
 import quarterlight.page.PinKey;
 import quarterlight.page.Selection;
-import quarterlight.visit.Mark;
-import quarterlight.visit.MediaKind;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.Pin;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.Sign;
-import quarterlight.visit.Statement;
-import quarterlight.visit.Trace;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.annotation.Trace;
+import quarterlight.visit.mark.Mark;
+import quarterlight.visit.photo.MediaKind;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Pin;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.statement.Statement;
+import quarterlight.visit.trial.Sign;
 
 /**
  * The photos of the report with their numbers: first every pin as numbered on the diagram, then the photos that a statement,

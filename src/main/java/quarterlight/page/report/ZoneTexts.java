@@ -11,14 +11,14 @@ import quarterlight.car.ZoneId;
 import quarterlight.findings.Findings;
 import quarterlight.finish.ZoneHistory;
 import quarterlight.units.Worded;
-import quarterlight.visit.Certainty;
-import quarterlight.visit.MediaKind;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.SaidBy;
-import quarterlight.visit.SaidSize;
-import quarterlight.visit.Sign;
-import quarterlight.visit.Statement;
-import quarterlight.visit.StatementDetails;
+import quarterlight.visit.photo.MediaKind;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.statement.Certainty;
+import quarterlight.visit.statement.SaidBy;
+import quarterlight.visit.statement.SaidSize;
+import quarterlight.visit.statement.Statement;
+import quarterlight.visit.statement.StatementDetails;
+import quarterlight.visit.trial.Sign;
 
 /** The chapter of each zone: statements, readings, likelihood, signs, rust, photos. */
 final class ZoneTexts {

@@ -9,9 +9,9 @@ import java.util.Optional;
 import java.util.Set;
 import quarterlight.car.ZoneId;
 import quarterlight.page.XmlText;
-import quarterlight.visit.Mark;
-import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.mark.Mark;
+import quarterlight.visit.pin.Recorded;
 
 /**
  * The marks to read on a car: those for which the visit holds an expected text, then the usual ones and where they usually stand. The usual

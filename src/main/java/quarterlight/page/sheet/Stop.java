@@ -8,16 +8,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import quarterlight.car.DriveSide;
 import quarterlight.car.View;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneGroup;
+import quarterlight.car.body.DriveSide;
 import quarterlight.coverage.Gap;
 import quarterlight.coverage.Want;
 import quarterlight.coverage.ZoneCoverage;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.ZonePlaces;
-import quarterlight.visit.ViewPoint;
+import quarterlight.visit.pin.ViewPoint;
 
 /**
  * A part of the car at which the inspector stops on the walk, and what is still asked for there.

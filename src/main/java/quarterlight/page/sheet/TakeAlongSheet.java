@@ -36,9 +36,9 @@ import quarterlight.page.Template;
 import quarterlight.page.XmlText;
 import quarterlight.rust.need.RepairRule;
 import quarterlight.units.Days;
-import quarterlight.visit.SignKind;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.trial.SignKind;
 
 /**
  * The sheet to take along: two upright pages made for one car, black on white, to be written on with a pencil. The first bears the gauge

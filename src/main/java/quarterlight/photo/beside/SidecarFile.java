@@ -17,8 +17,8 @@ import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import quarterlight.photo.MediaType;
 import quarterlight.photo.header.FileFacts;
-import quarterlight.visit.MediaFacts;
-import quarterlight.visit.SidecarWords;
+import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.SidecarWords;
 
 /**
  * What a sidecar in XMP says of its photo: caption, keywords, rating and rotation. Read as a stream, without entities and document types.

@@ -18,9 +18,9 @@ import quarterlight.photo.MediaType;
 import quarterlight.photo.film.MediaFile;
 import quarterlight.photo.header.ExifFacts;
 import quarterlight.photo.header.FileFacts;
-import quarterlight.visit.CaptureSource;
-import quarterlight.visit.CaptureTime;
-import quarterlight.visit.MediaFacts;
+import quarterlight.visit.photo.CaptureSource;
+import quarterlight.visit.photo.CaptureTime;
+import quarterlight.visit.photo.MediaFacts;
 
 /**
  * Length and recorded time of a sound that is no ISO base media file. The time comes from the tag that names a moment to the minute at least; a tag that names

@@ -20,10 +20,10 @@ import java.util.List;
 import java.util.Optional;
 import quarterlight.capture.Plausibility;
 import quarterlight.capture.TimeText;
-import quarterlight.visit.CameraId;
-import quarterlight.visit.CaptureSource;
-import quarterlight.visit.CaptureTime;
-import quarterlight.visit.Position;
+import quarterlight.visit.photo.CameraId;
+import quarterlight.visit.photo.CaptureSource;
+import quarterlight.visit.photo.CaptureTime;
+import quarterlight.visit.photo.Position;
 
 /**
  * What Exif blocks say, read from the raw strings: no date passes through the library's own parsing, which would bring in the

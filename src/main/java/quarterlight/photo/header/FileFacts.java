@@ -9,12 +9,12 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import quarterlight.photo.MediaType;
 import quarterlight.photo.originals.StoredOriginal;
-import quarterlight.visit.CameraId;
-import quarterlight.visit.CaptureTime;
-import quarterlight.visit.MediaFacts;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.Position;
-import quarterlight.visit.Sha256;
+import quarterlight.visit.photo.CameraId;
+import quarterlight.visit.photo.CaptureTime;
+import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.PhotoFile;
+import quarterlight.visit.photo.Position;
+import quarterlight.visit.photo.Sha256;
 
 /**
  * What a photo, film, paper or sound says of itself.

@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import quarterlight.photo.header.Boxes.Box;
-import quarterlight.visit.CameraId;
-import quarterlight.visit.Position;
+import quarterlight.visit.photo.CameraId;
+import quarterlight.visit.photo.Position;
 
 /**
  * Named texts that phones put into their films: maker, model, place. Source: QuickTime File Format, metadata atoms (keys, ilst); place by ISO 6709.

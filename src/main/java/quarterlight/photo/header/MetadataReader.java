@@ -18,9 +18,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import quarterlight.photo.MediaType;
-import quarterlight.visit.CaptureSource;
-import quarterlight.visit.CaptureTime;
-import quarterlight.visit.MediaKind;
+import quarterlight.visit.photo.CaptureSource;
+import quarterlight.visit.photo.CaptureTime;
+import quarterlight.visit.photo.MediaKind;
 
 /**
  * Reads what photos and films say of themselves: capture time, camera, place, size, orientation. Damage is a note, not a failure.

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import quarterlight.photo.MediaType;
 import quarterlight.photo.intake.FolderScan.Found;
-import quarterlight.visit.MediaKind;
+import quarterlight.visit.photo.MediaKind;
 
 /**
  * What a file of words or a sidecar is about, by its name in the same folder: IMG_1.xmp and IMG_1.JPG.xmp are about IMG_1.JPG, walk.vtt and

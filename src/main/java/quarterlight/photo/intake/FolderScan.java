@@ -17,7 +17,7 @@ import java.util.Set;
 import quarterlight.photo.MediaType;
 import quarterlight.photo.Refusal;
 import quarterlight.task.Progress;
-import quarterlight.visit.Sha256;
+import quarterlight.visit.photo.Sha256;
 
 /**
  * What lies in folders, told apart by content: photos, films, papers and sounds, what lies beside them, other files, and what cannot be read.

@@ -13,8 +13,8 @@ import quarterlight.photo.header.Preview;
 import quarterlight.photo.originals.StoredOriginal;
 import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.photo.worker.WorkerLost;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.Sha256;
+import quarterlight.visit.photo.PhotoFile;
+import quarterlight.visit.photo.Sha256;
 
 /**
  * A first look at a file that is not taken in yet: what its header says, and the small picture in it; neither hashed nor decoded.

@@ -16,8 +16,8 @@ import quarterlight.photo.pixels.Thumbnail;
 import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.photo.worker.Looked;
 import quarterlight.photo.worker.WorkerLost;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.Sha256;
+import quarterlight.visit.photo.PhotoFile;
+import quarterlight.visit.photo.Sha256;
 
 /** Takes one file in: a proven copy in the originals, what it says of itself, a thumbnail and its sharpness. Safe for several threads. */
 public final class Taking {

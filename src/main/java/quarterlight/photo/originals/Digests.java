@@ -10,7 +10,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.Optional;
-import quarterlight.visit.Sha256;
+import quarterlight.visit.photo.Sha256;
 
 /** SHA-256 digests of files (FIPS 180-4). */
 public final class Digests {

@@ -9,8 +9,8 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.Sha256;
+import quarterlight.visit.photo.PhotoFile;
+import quarterlight.visit.photo.Sha256;
 
 /**
  * The one door to the originals of a visit: every reader gets the place of a file here and nowhere else. What a visit's database says is not trusted:

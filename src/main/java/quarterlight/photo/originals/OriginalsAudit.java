@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import quarterlight.task.Progress;
-import quarterlight.visit.PhotoFile;
+import quarterlight.visit.photo.PhotoFile;
 
 /**
  * What became of the originals since they were taken in.

@@ -20,7 +20,7 @@ import java.util.regex.Pattern;
 import quarterlight.file.Lasting;
 import quarterlight.file.PlacedFile;
 import quarterlight.file.RoomKept;
-import quarterlight.visit.Sha256;
+import quarterlight.visit.photo.Sha256;
 
 /**
  * The folder {@code originals} of a visit: files byte for byte as they came.

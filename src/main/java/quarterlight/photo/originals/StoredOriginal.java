@@ -1,7 +1,7 @@
 package quarterlight.photo.originals;
 
 import java.util.Objects;
-import quarterlight.visit.Sha256;
+import quarterlight.visit.photo.Sha256;
 
 /**
  * A file that lies in the originals, byte for byte as it came.

@@ -22,7 +22,7 @@ import org.apache.pdfbox.rendering.PDFRenderer;
 import quarterlight.photo.MediaType;
 import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.header.FileFacts;
-import quarterlight.visit.MediaFacts;
+import quarterlight.visit.photo.MediaFacts;
 
 /**
  * A PDF document as pages to look at. A page counts as a picture whose long side is {@link #LONG_SIDE} pixels, whatever its size on paper; later pages are shown within the shape of the first. The time at which

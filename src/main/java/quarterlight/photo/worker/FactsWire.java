@@ -13,12 +13,12 @@ import java.util.OptionalInt;
 import quarterlight.photo.MediaType;
 import quarterlight.photo.header.FileFacts;
 import quarterlight.photo.header.Preview;
-import quarterlight.visit.CameraId;
-import quarterlight.visit.CaptureSource;
-import quarterlight.visit.CaptureTime;
-import quarterlight.visit.MediaFacts;
-import quarterlight.visit.Position;
-import quarterlight.visit.SidecarWords;
+import quarterlight.visit.photo.CameraId;
+import quarterlight.visit.photo.CaptureSource;
+import quarterlight.visit.photo.CaptureTime;
+import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.Position;
+import quarterlight.visit.photo.SidecarWords;
 
 /** Facts of files as bytes, in the order of their components. What comes back passes the same checks as facts that were read here. */
 final class FactsWire {

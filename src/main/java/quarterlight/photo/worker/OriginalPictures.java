@@ -10,7 +10,7 @@ import quarterlight.photo.decode.Pictures;
 import quarterlight.photo.film.FilmFrame;
 import quarterlight.photo.originals.Original;
 import quarterlight.photo.originals.OriginalRefused;
-import quarterlight.visit.PhotoFile;
+import quarterlight.visit.photo.PhotoFile;
 
 /** The pictures of one visit's originals, decoded by workers. Safe for several threads. */
 public final class OriginalPictures {

@@ -28,8 +28,8 @@ import quarterlight.photo.header.Preview;
 import quarterlight.photo.paper.PaperFile;
 import quarterlight.photo.pixels.PictureMeasures;
 import quarterlight.photo.pixels.Thumbnail;
-import quarterlight.visit.MediaFacts;
-import quarterlight.visit.MediaKind;
+import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.MediaKind;
 
 /** What a worker does for each kind of request. One thread. */
 final class WorkerTasks {

@@ -4,8 +4,8 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
-import quarterlight.visit.Outline;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.Outline;
+import quarterlight.visit.annotation.PixelPoint;
 
 /**
  * How much of an outlined region looks like rust by its color; a suggestion to confirm. Immutable but for its mask, which

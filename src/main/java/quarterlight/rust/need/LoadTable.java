@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import quarterlight.car.Construction;
 import quarterlight.car.Zone;
+import quarterlight.car.body.Construction;
 
 /**
  * Which zone carries load in which construction, with one line of reason each: the one home of this table, of which

@@ -2,9 +2,9 @@ package quarterlight.rust.need;
 
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import quarterlight.car.Construction;
 import quarterlight.car.Zone;
-import quarterlight.visit.TraceKind;
+import quarterlight.car.body.Construction;
+import quarterlight.visit.annotation.TraceKind;
 
 /**
  * What a zone needs by what was seen or said of it without an outline: the same {@linkplain RepairRule rule} as for

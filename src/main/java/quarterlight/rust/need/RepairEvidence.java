@@ -4,8 +4,8 @@ import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
-import quarterlight.car.Construction;
 import quarterlight.car.Zone;
+import quarterlight.car.body.Construction;
 
 /**
  * What the repair rule looks at in one zone.

@@ -7,9 +7,9 @@ import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.DecompositionSolver;
 import org.apache.commons.math3.linear.QRDecomposition;
-import quarterlight.visit.Outline;
-import quarterlight.visit.PhotoScale.Coin;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.Outline;
+import quarterlight.visit.annotation.PhotoScale.Coin;
+import quarterlight.visit.annotation.PixelPoint;
 
 /**
  * The scale that a coin gives: its rim is a circle on the panel and an ellipse on the photo. Immutable.

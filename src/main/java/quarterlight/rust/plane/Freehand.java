@@ -5,7 +5,7 @@ import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.PixelPoint;
 
 /** Makes a ring of few points from a line drawn by hand. Pure functions. */
 public final class Freehand {

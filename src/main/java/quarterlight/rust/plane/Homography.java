@@ -2,7 +2,7 @@ package quarterlight.rust.plane;
 
 import java.util.List;
 import java.util.Optional;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.PixelPoint;
 
 /**
  * The map of one plane to another that a pinhole camera makes: lines stay lines, so mapped corners bound the mapped area

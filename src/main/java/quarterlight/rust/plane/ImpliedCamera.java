@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import quarterlight.visit.PhotoScale.KnownRectangle;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.PhotoScale.KnownRectangle;
+import quarterlight.visit.annotation.PixelPoint;
 
 /**
  * Whether a camera can have seen a rectangle of the stated size where its corners are marked.

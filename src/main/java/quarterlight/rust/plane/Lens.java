@@ -1,8 +1,8 @@
 package quarterlight.rust.plane;
 
 import java.util.Collection;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.PixelPoint;
+import quarterlight.visit.photo.PhotoFile;
 
 /**
  * What is taken for granted of the camera where the photo does not tell. Immutable.

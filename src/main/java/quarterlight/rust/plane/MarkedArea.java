@@ -2,9 +2,9 @@ package quarterlight.rust.plane;
 
 import java.util.ArrayList;
 import java.util.List;
-import quarterlight.visit.Outline;
-import quarterlight.visit.PhotoScale;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.Outline;
+import quarterlight.visit.annotation.PhotoScale;
+import quarterlight.visit.annotation.PixelPoint;
 
 /**
  * The area of an outline with what the hand that marked it leaves open. Immutable.

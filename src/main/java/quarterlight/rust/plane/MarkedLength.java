@@ -3,8 +3,8 @@ package quarterlight.rust.plane;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import quarterlight.visit.PhotoScale;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.PhotoScale;
+import quarterlight.visit.annotation.PixelPoint;
 
 /**
  * The length of a line on the panel with what the hand that marked it leaves open. Immutable.

@@ -11,8 +11,8 @@ import java.util.Map;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
-import quarterlight.visit.Outline;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.Outline;
+import quarterlight.visit.annotation.PixelPoint;
 
 /**
  * Outlines of the groups of pixels in a mask, with what they enclose left out. Pixels hang together by their sides. The border of each group

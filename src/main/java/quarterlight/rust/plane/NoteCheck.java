@@ -2,12 +2,12 @@ package quarterlight.rust.plane;
 
 import java.util.List;
 import java.util.Optional;
-import quarterlight.visit.HiddenRegion;
-import quarterlight.visit.NoteShape;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.PhotoNote;
-import quarterlight.visit.PhotoScale;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.HiddenRegion;
+import quarterlight.visit.annotation.NoteShape;
+import quarterlight.visit.annotation.PhotoNote;
+import quarterlight.visit.annotation.PhotoScale;
+import quarterlight.visit.annotation.PixelPoint;
+import quarterlight.visit.photo.PhotoFile;
 
 /** Says why a note or a hidden region cannot be drawn on its photo, in one sentence: what, where, what to do. */
 public final class NoteCheck {

@@ -7,8 +7,8 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
-import quarterlight.visit.Outline;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.Outline;
+import quarterlight.visit.annotation.PixelPoint;
 
 /** Outlines as shapes of the geometry library, in pixels, and back. */
 public final class OutlineShape {

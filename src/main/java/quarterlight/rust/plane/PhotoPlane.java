@@ -3,12 +3,12 @@ package quarterlight.rust.plane;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
-import quarterlight.visit.Outline;
-import quarterlight.visit.PhotoScale;
-import quarterlight.visit.PhotoScale.Coin;
-import quarterlight.visit.PhotoScale.KnownLength;
-import quarterlight.visit.PhotoScale.KnownRectangle;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.Outline;
+import quarterlight.visit.annotation.PhotoScale;
+import quarterlight.visit.annotation.PhotoScale.Coin;
+import quarterlight.visit.annotation.PhotoScale.KnownLength;
+import quarterlight.visit.annotation.PhotoScale.KnownRectangle;
+import quarterlight.visit.annotation.PixelPoint;
 
 /**
  * The plane of the panel as something of known size shows it: takes pixels of the upright photo to mm on the panel.

@@ -1,7 +1,7 @@
 package quarterlight.rust.plane;
 
 import java.util.List;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.PixelPoint;
 
 /** Area within a ring of straight sides, by the shoelace formula about the ring's first point. */
 public final class Shoelace {

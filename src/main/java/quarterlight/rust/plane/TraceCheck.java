@@ -9,15 +9,15 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.valid.IsValidOp;
 import org.locationtech.jts.operation.valid.TopologyValidationError;
-import quarterlight.visit.MediaKind;
-import quarterlight.visit.Outline;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.PhotoScale;
-import quarterlight.visit.PhotoScale.Coin;
-import quarterlight.visit.PhotoScale.KnownLength;
-import quarterlight.visit.PhotoScale.KnownRectangle;
-import quarterlight.visit.PixelPoint;
-import quarterlight.visit.Trace;
+import quarterlight.visit.annotation.Outline;
+import quarterlight.visit.annotation.PhotoScale;
+import quarterlight.visit.annotation.PhotoScale.Coin;
+import quarterlight.visit.annotation.PhotoScale.KnownLength;
+import quarterlight.visit.annotation.PhotoScale.KnownRectangle;
+import quarterlight.visit.annotation.PixelPoint;
+import quarterlight.visit.annotation.Trace;
+import quarterlight.visit.photo.MediaKind;
+import quarterlight.visit.photo.PhotoFile;
 
 /**
  * Says why a trace cannot be measured, in one sentence: what, where, what to do. An outline may run either way round, and

@@ -1,10 +1,10 @@
 package quarterlight.rust.plane;
 
 import java.util.List;
-import quarterlight.visit.PhotoScale;
-import quarterlight.visit.PhotoScale.Coin;
-import quarterlight.visit.PhotoScale.KnownLength;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.PhotoScale;
+import quarterlight.visit.annotation.PhotoScale.Coin;
+import quarterlight.visit.annotation.PhotoScale.KnownLength;
+import quarterlight.visit.annotation.PixelPoint;
 
 /**
  * What a tilt of the panel that the scale cannot see leaves open, as a share of an area or a length (one standard

@@ -10,8 +10,8 @@ import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import quarterlight.car.ZoneId;
 import quarterlight.units.Worded;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.ViewPoint;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.ViewPoint;
 
 /** The cells of one row in the order of its columns, on their way into the database. What is absent becomes NULL here. */
 public final class Cells {

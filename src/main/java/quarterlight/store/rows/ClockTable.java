@@ -9,8 +9,8 @@ import java.time.Duration;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import quarterlight.visit.CameraId;
-import quarterlight.visit.ClockSetting;
+import quarterlight.visit.photo.CameraId;
+import quarterlight.visit.photo.ClockSetting;
 
 /** How the clocks of the cameras were set right; one row a camera. */
 public final class ClockTable {

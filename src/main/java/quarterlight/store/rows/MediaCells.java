@@ -4,9 +4,9 @@ import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import quarterlight.visit.MediaFacts;
-import quarterlight.visit.Sha256;
-import quarterlight.visit.SidecarWords;
+import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.Sha256;
+import quarterlight.visit.photo.SidecarWords;
 
 /** The cells of what only some media have: pages, what a file lay beside, and what a sidecar says. */
 final class MediaCells {

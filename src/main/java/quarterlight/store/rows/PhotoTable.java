@@ -13,16 +13,16 @@ import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import quarterlight.visit.CameraId;
-import quarterlight.visit.CaptureSource;
-import quarterlight.visit.CaptureTime;
-import quarterlight.visit.MediaKind;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.Position;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Sha256;
+import quarterlight.visit.photo.CameraId;
+import quarterlight.visit.photo.CaptureSource;
+import quarterlight.visit.photo.CaptureTime;
+import quarterlight.visit.photo.MediaKind;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoFile;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.photo.Position;
+import quarterlight.visit.photo.Sha256;
+import quarterlight.visit.pin.RecordId;
 
 /** Photos and films with what intake remarked on each of them. */
 public final class PhotoTable {

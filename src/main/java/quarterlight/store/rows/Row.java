@@ -13,9 +13,9 @@ import quarterlight.car.PartialDate;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
 import quarterlight.units.Worded;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.ViewPoint;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.ViewPoint;
 
 /** The present row of a result, read by column name. NULL becomes an empty optional here. */
 public final class Row {

@@ -8,8 +8,8 @@ import java.time.DateTimeException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.NoSuchElementException;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Recorded;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
 
 /** The rows of one kind: added, changed, removed and read by their shape. Holds no state of its own. */
 public final class RowTable<T> {

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
-import quarterlight.visit.Outline;
-import quarterlight.visit.PhotoScale;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.Outline;
+import quarterlight.visit.annotation.PhotoScale;
+import quarterlight.visit.annotation.PixelPoint;
 
 /**
  * Outlines and scales as text: an outline as WKT {@code POLYGON} with closed rings (OGC 06-103r4, section 7), a scale

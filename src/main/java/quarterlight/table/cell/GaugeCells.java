@@ -11,8 +11,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import quarterlight.units.Thickness;
 import quarterlight.units.ThicknessUnit;
-import quarterlight.visit.GaugeSurface;
-import quarterlight.visit.GaugeValue;
+import quarterlight.visit.reading.GaugeSurface;
+import quarterlight.visit.reading.GaugeValue;
 import quarterlight.visit.row.CellRefused;
 import quarterlight.visit.row.ShownThickness;
 

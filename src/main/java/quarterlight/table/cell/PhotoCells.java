@@ -8,8 +8,8 @@ import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import quarterlight.car.ZoneId;
-import quarterlight.visit.MediaKind;
-import quarterlight.visit.Photo;
+import quarterlight.visit.photo.MediaKind;
+import quarterlight.visit.photo.Photo;
 import quarterlight.visit.row.CellRefused;
 
 /** The cells of a row that name photos, and those that are read against the photo which the row names. */

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import quarterlight.visit.Photo;
+import quarterlight.visit.photo.Photo;
 import quarterlight.visit.row.CellRefused;
 
 /** Finds a photo of the visit by its file name or by the first digits of its SHA-256, and names it again for a table. */

@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.PixelPoint;
 import quarterlight.visit.row.CellRefused;
 
 /** Points of a photo as tables write them: {@code x y, x y}; the commas may be left out. */

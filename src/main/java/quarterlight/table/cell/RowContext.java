@@ -11,10 +11,10 @@ import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.marks.code.DatePattern;
 import quarterlight.marks.code.DatePatterns;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoId;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.row.CellRefused;
 
 /** What a row is read against: the facts of the visit, the zones of its car, its photos and where they are pinned. Immutable. */

@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import quarterlight.visit.PhotoScale;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.PhotoScale;
+import quarterlight.visit.annotation.PixelPoint;
 import quarterlight.visit.row.CellRefused;
 
 /**

@@ -3,10 +3,10 @@ package quarterlight.table.cell;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import quarterlight.car.Body;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
+import quarterlight.car.body.Body;
 import quarterlight.visit.row.CellRefused;
 
 /** Finds a zone of one car by its id, or says what may have been meant. */

@@ -23,7 +23,7 @@ import quarterlight.file.PlainFile;
 import quarterlight.table.TableUnreadable;
 import quarterlight.table.cell.Quoted;
 import quarterlight.units.Worded;
-import quarterlight.visit.SignKind;
+import quarterlight.visit.trial.SignKind;
 import quarterlight.words.lexicon.Heard;
 import quarterlight.words.lexicon.Lexicon;
 import quarterlight.words.lexicon.LexiconRow;

@@ -23,8 +23,8 @@ import quarterlight.page.PinKey;
 import quarterlight.ui.kit.PhotoTransfer;
 import quarterlight.ui.kit.Selection;
 import quarterlight.ui.kit.StationScreen;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.RecordId;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.RecordId;
 
 /** What mouse, keys and drops on the diagram do: hover, select, choose for the station in front, move pins. Event thread only. */
 public final class DiagramGestures {

@@ -38,8 +38,8 @@ import quarterlight.ui.kit.Listeners;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Palette;
-import quarterlight.visit.PhotoId;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.PhotoId;
 
 /**
  * The body diagram in the middle of the window: values, pins, selection. The scene is laid out and painted in the background; the event

@@ -9,11 +9,11 @@ import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.page.PinKey;
 import quarterlight.ui.kit.OpenVisit;
-import quarterlight.visit.Photo;
-import quarterlight.visit.Pin;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.pin.Pin;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
 
 /**
  * The few pins that were made since the pins of a visit were numbered, so that a pin is on the diagram before the numbering in the

@@ -24,7 +24,7 @@ import quarterlight.diagram.ink.PinPlacement;
 import quarterlight.page.PinKey;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.Palette;
-import quarterlight.visit.PhotoId;
+import quarterlight.visit.photo.PhotoId;
 
 /**
  * The pins over the diagram: pins at one place are one pile that tells how many, and opens as a fan of numbered discs where the pointer

@@ -10,7 +10,7 @@ import quarterlight.car.ZoneId;
 import quarterlight.diagram.ViewDrawing;
 import quarterlight.diagram.ZonePlaces;
 import quarterlight.diagram.ink.DiagramScene;
-import quarterlight.visit.ViewPoint;
+import quarterlight.visit.pin.ViewPoint;
 
 /** Where an arrow key leads on the diagram: the nearest zone that lies more in that direction than across it. Pure functions. */
 final class ZoneSteps {

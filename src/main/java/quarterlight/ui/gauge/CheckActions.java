@@ -17,11 +17,11 @@ import quarterlight.edit.gauge.TypedReading;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Settings;
-import quarterlight.visit.GaugeCheck;
-import quarterlight.visit.GaugeMode;
-import quarterlight.visit.GaugeMoment;
-import quarterlight.visit.GaugeValue;
-import quarterlight.visit.Recorded;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.reading.GaugeCheck;
+import quarterlight.visit.reading.GaugeMode;
+import quarterlight.visit.reading.GaugeMoment;
+import quarterlight.visit.reading.GaugeValue;
 import quarterlight.visit.row.RecordKind;
 
 /** What can be done with the gauge check; each is one step of undo. Event thread only. */

@@ -25,8 +25,8 @@ import quarterlight.ui.kit.TallPanel;
 import quarterlight.ui.kit.Texts;
 import quarterlight.units.Thickness;
 import quarterlight.units.ThicknessUnit;
-import quarterlight.visit.GaugeSurface;
-import quarterlight.visit.GaugeValue;
+import quarterlight.visit.reading.GaugeSurface;
+import quarterlight.visit.reading.GaugeValue;
 
 /** The gauge check: what it showed on bare metal and shims, how far that can be trusted, the correction, and what it can read. Event thread only. */
 final class CheckPane extends JPanel {

@@ -8,12 +8,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import quarterlight.units.Thickness;
 import quarterlight.units.ThicknessUnit;
-import quarterlight.visit.GaugeCheck;
-import quarterlight.visit.GaugeMoment;
-import quarterlight.visit.GaugeSurface;
-import quarterlight.visit.GaugeValue;
-import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.reading.GaugeCheck;
+import quarterlight.visit.reading.GaugeMoment;
+import quarterlight.visit.reading.GaugeSurface;
+import quarterlight.visit.reading.GaugeValue;
 
 /**
  * The gauge checks of a visit as a sheet: bare metal first, then each shim by its thickness, before and after side by side. Bare

@@ -25,11 +25,11 @@ import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Texts;
 import quarterlight.units.Thickness;
 import quarterlight.units.ThicknessUnit;
-import quarterlight.visit.GaugeCheck;
-import quarterlight.visit.GaugeMoment;
-import quarterlight.visit.GaugeSurface;
-import quarterlight.visit.GaugeValue;
-import quarterlight.visit.Recorded;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.reading.GaugeCheck;
+import quarterlight.visit.reading.GaugeMoment;
+import quarterlight.visit.reading.GaugeSurface;
+import quarterlight.visit.reading.GaugeValue;
 
 /** What the gauge showed, typed into the sheet cell by cell, with deviation, tolerance, verdict and drift. Event thread only. */
 final class CheckTable extends JTable {

@@ -7,12 +7,12 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import quarterlight.car.ZoneId;
-import quarterlight.visit.GaugeMode;
-import quarterlight.visit.GaugeValue;
-import quarterlight.visit.Reading;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.ViewPoint;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.pin.ViewPoint;
+import quarterlight.visit.reading.GaugeMode;
+import quarterlight.visit.reading.GaugeValue;
+import quarterlight.visit.reading.Reading;
 
 /**
  * Where the next reading goes: the zone, the point if one was clicked, and the spot it joins. Event thread only.

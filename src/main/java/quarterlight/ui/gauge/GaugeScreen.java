@@ -33,10 +33,10 @@ import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Station;
 import quarterlight.ui.kit.StationScreen;
 import quarterlight.ui.kit.Texts;
-import quarterlight.visit.GaugeValue;
-import quarterlight.visit.Reading;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.ViewPoint;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.pin.ViewPoint;
+import quarterlight.visit.reading.GaugeValue;
+import quarterlight.visit.reading.Reading;
 import quarterlight.visit.row.RecordKind;
 
 /**

@@ -13,8 +13,8 @@ import quarterlight.finish.FinishEvidence;
 import quarterlight.task.LatestWork;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
-import quarterlight.visit.GaugeMode;
-import quarterlight.visit.SignKind;
+import quarterlight.visit.reading.GaugeMode;
+import quarterlight.visit.trial.SignKind;
 
 /** What can be done with the finish history: suppose, keep, drop, go where the next reading tells most. Event thread only. */
 final class HistoryActions {

@@ -28,9 +28,9 @@ import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.TallPanel;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.WordChoice;
-import quarterlight.visit.GaugeMode;
-import quarterlight.visit.GaugeValue;
-import quarterlight.visit.SignKind;
+import quarterlight.visit.reading.GaugeMode;
+import quarterlight.visit.reading.GaugeValue;
+import quarterlight.visit.trial.SignKind;
 
 /** The finish history of the zone in hand: how likely, why, what if, where to measure next, and what it rests on. Event thread only. */
 final class HistoryPane extends JPanel {

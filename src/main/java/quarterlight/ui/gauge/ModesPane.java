@@ -24,10 +24,10 @@ import quarterlight.ui.kit.FactTable;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.WordChoice;
-import quarterlight.visit.GaugeMode;
-import quarterlight.visit.Reading;
-import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.reading.GaugeMode;
+import quarterlight.visit.reading.Reading;
 
 /** What each zone is made of, the mode its readings were taken in, and whether the gauge reads it. Event thread only. */
 final class ModesPane extends JPanel {

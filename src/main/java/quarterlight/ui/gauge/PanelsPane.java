@@ -30,7 +30,7 @@ import quarterlight.ui.kit.TallPanel;
 import quarterlight.ui.kit.Texts;
 import quarterlight.units.Thickness;
 import quarterlight.units.ThicknessUnit;
-import quarterlight.visit.Recorded;
+import quarterlight.visit.pin.Recorded;
 
 /** The zone in hand seen from its edge, and the panels set against one another. Event thread only. */
 final class PanelsPane extends JPanel {

@@ -4,9 +4,9 @@ import java.util.List;
 import quarterlight.ui.kit.FactTable;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Texts;
-import quarterlight.visit.GaugeValue;
-import quarterlight.visit.Reading;
-import quarterlight.visit.Recorded;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.reading.GaugeValue;
+import quarterlight.visit.reading.Reading;
 
 /** What the table of readings says of one. Pure functions. */
 final class ReadingColumns {

@@ -31,7 +31,7 @@ import quarterlight.edit.gauge.FinishEdits;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.Palette;
 import quarterlight.ui.kit.Texts;
-import quarterlight.visit.SignKind;
+import quarterlight.visit.trial.SignKind;
 
 /**
  * Zones by signs: a full disc is seen, a short line is looked for and not seen, an empty cell is not looked for; a corner mark is a photo, a

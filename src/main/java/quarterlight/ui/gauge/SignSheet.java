@@ -11,11 +11,11 @@ import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.edit.gauge.FinishEdits;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.Sign;
-import quarterlight.visit.SignKind;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.trial.Sign;
+import quarterlight.visit.trial.SignKind;
 
 /**
  * The signs of a visit as a sheet of zones by signs: every panel, and every other zone where a sign was noted. Immutable.

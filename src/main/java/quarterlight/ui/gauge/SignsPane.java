@@ -22,8 +22,8 @@ import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Texts;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.SignKind;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.trial.SignKind;
 
 /** Signs taken down in one pass: zones by signs, many at once, with a photo. Event thread only. */
 final class SignsPane extends JPanel {

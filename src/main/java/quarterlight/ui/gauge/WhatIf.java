@@ -11,11 +11,11 @@ import java.util.Optional;
 import quarterlight.car.ZoneId;
 import quarterlight.finish.SupposedEvidence;
 import quarterlight.thickness.GaugeCorrection;
-import quarterlight.visit.GaugeMode;
-import quarterlight.visit.GaugeValue;
-import quarterlight.visit.Reading;
-import quarterlight.visit.Sign;
-import quarterlight.visit.SignKind;
+import quarterlight.visit.reading.GaugeMode;
+import quarterlight.visit.reading.GaugeValue;
+import quarterlight.visit.reading.Reading;
+import quarterlight.visit.trial.Sign;
+import quarterlight.visit.trial.SignKind;
 
 /**
  * Readings and signs supposed of one zone, each reading a spot of its own, to see the likelihood move before they are kept. Immutable.

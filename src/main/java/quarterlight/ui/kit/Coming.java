@@ -7,10 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import quarterlight.photo.intake.Glance;
-import quarterlight.visit.CaptureTime;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.PhotoId;
+import quarterlight.visit.photo.CaptureTime;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoFile;
+import quarterlight.visit.photo.PhotoId;
 
 /**
  * Photos that an intake has seen and the visit does not hold yet. They bear numbers below zero, are shown, and can be neither selected nor

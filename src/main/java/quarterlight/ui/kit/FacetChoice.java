@@ -4,9 +4,9 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
-import quarterlight.visit.Condition;
-import quarterlight.visit.Facets;
-import quarterlight.visit.Origin;
+import quarterlight.visit.statement.Condition;
+import quarterlight.visit.statement.Facets;
+import quarterlight.visit.statement.Origin;
 
 /** What a part is and how it is, each chosen or left unsaid; nothing is chosen until the user chooses. Event thread only. */
 public final class FacetChoice extends JPanel {

@@ -16,9 +16,9 @@ import quarterlight.diagram.ZonePlaces;
 import quarterlight.findings.Findings;
 import quarterlight.photo.intake.Glance;
 import quarterlight.store.VisitStore;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.Pin;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Pin;
 
 /**
  * The visit at hand, as all screens see it: what it holds, what is worked out of it, what is selected. Edits run on the thread of the

@@ -23,9 +23,9 @@ import quarterlight.photo.worker.OriginalPictures;
 import quarterlight.store.ThumbnailStore;
 import quarterlight.store.VisitFolder;
 import quarterlight.task.Threads;
-import quarterlight.visit.MediaKind;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.Sha256;
+import quarterlight.visit.photo.MediaKind;
+import quarterlight.visit.photo.PhotoFile;
+import quarterlight.visit.photo.Sha256;
 
 /**
  * The pictures of a visit for the screen: thumbnails kept in memory and on disk, large pictures made when asked for. All reading and

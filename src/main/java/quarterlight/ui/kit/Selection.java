@@ -8,9 +8,9 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import quarterlight.car.ZoneId;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoId;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoId;
 
 /** What is selected and what the pointer is over, shared by the diagram and all stations. Event thread only. */
 public final class Selection {

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
 import quarterlight.car.ZoneId;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.ViewPoint;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.ViewPoint;
 
 /** What a station puts beside the diagram, and what gestures on the diagram mean while it is in front. Event thread only. */
 public interface StationScreen {

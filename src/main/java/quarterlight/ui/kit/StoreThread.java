@@ -16,9 +16,9 @@ import quarterlight.store.VisitFolder;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.task.Threads;
-import quarterlight.visit.PhotoId;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.PhotoId;
 
 /** The one thread on which the window edits a visit, and on which the visit is read again after every change. */
 final class StoreThread {

@@ -19,9 +19,9 @@ import quarterlight.ui.kit.FactTable;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Texts;
-import quarterlight.visit.Feature;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Recorded;
+import quarterlight.visit.mark.Feature;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;
 
 /** Features by the range of builds that have them, against this car: which do not belong, and what would. Event thread only. */

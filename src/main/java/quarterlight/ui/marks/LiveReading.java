@@ -11,10 +11,10 @@ import quarterlight.marks.MarksReport;
 import quarterlight.table.TableUnreadable;
 import quarterlight.task.LatestWork;
 import quarterlight.ui.kit.DeskParts;
-import quarterlight.visit.Mark;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.mark.Mark;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
 
 /** Reads a mark while it is written, in the background; what was overtaken is left out. */
 final class LiveReading {

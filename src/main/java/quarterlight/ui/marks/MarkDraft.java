@@ -3,12 +3,12 @@ package quarterlight.ui.marks;
 import java.util.Objects;
 import java.util.Optional;
 import quarterlight.car.ZoneId;
-import quarterlight.visit.Mark;
-import quarterlight.visit.MarkKind;
-import quarterlight.visit.MarkStage;
-import quarterlight.visit.Origin;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.ViewPoint;
+import quarterlight.visit.mark.Mark;
+import quarterlight.visit.mark.MarkKind;
+import quarterlight.visit.mark.MarkStage;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.ViewPoint;
+import quarterlight.visit.statement.Origin;
 
 /** A mark while it is written, as the fields hold it. Immutable. */
 record MarkDraft(

@@ -23,10 +23,10 @@ import quarterlight.ui.kit.TallPanel;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.WordChoice;
 import quarterlight.ui.kit.ZoneField;
-import quarterlight.visit.MarkKind;
-import quarterlight.visit.MarkStage;
-import quarterlight.visit.Origin;
-import quarterlight.visit.Photo;
+import quarterlight.visit.mark.MarkKind;
+import quarterlight.visit.mark.MarkStage;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.statement.Origin;
 
 /** The fields of one mark; every letter typed is read at once. Event thread only. */
 final class MarkEditor extends TallPanel {

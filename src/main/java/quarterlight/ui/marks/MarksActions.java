@@ -7,9 +7,9 @@ import quarterlight.edit.RowEdits;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
-import quarterlight.visit.Mark;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Recorded;
+import quarterlight.visit.mark.Mark;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;
 
 /** What can be done with marks: begin, keep, remove, tie to the photo in hand. Event thread only. */

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import quarterlight.marks.JudgedMark;
 import quarterlight.ui.kit.Listeners;
-import quarterlight.visit.Mark;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Recorded;
+import quarterlight.visit.mark.Mark;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
 
 /** What the Marks station has in hand: a row or a new mark, as written, and what it means as it stands. Event thread only. */
 final class MarksModel {

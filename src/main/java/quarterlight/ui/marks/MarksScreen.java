@@ -29,10 +29,10 @@ import quarterlight.ui.kit.Station;
 import quarterlight.ui.kit.StationScreen;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UserListDialog;
-import quarterlight.visit.Mark;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.ViewPoint;
+import quarterlight.visit.mark.Mark;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.pin.ViewPoint;
 
 /** The Marks station: marks as read, what they mean, the time line of the car, its features. Event thread only. */
 public final class MarksScreen implements StationScreen {

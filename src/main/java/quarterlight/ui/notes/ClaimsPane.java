@@ -28,11 +28,11 @@ import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.WordChoice;
 import quarterlight.ui.kit.ZoneField;
-import quarterlight.visit.Claim;
-import quarterlight.visit.Claimant;
-import quarterlight.visit.Judgment;
-import quarterlight.visit.Recorded;
+import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;
+import quarterlight.visit.statement.Claim;
+import quarterlight.visit.statement.Claimant;
+import quarterlight.visit.statement.Judgment;
 
 /** What was claimed, what the visit found of it, and how it stands: one letter in the list decides. Event thread only. */
 final class ClaimsPane extends JPanel {

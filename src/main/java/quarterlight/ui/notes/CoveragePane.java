@@ -23,7 +23,7 @@ import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UserListDialog;
 import quarterlight.visit.CoverageWish;
-import quarterlight.visit.Recorded;
+import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;
 
 /** What the visit still lacks, in the order of a walk round the car, to be closed before leaving. Event thread only. */

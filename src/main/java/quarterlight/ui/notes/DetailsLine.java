@@ -10,13 +10,13 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.WordChoice;
-import quarterlight.visit.Certainty;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.SaidBy;
-import quarterlight.visit.SaidSize;
-import quarterlight.visit.Statement;
-import quarterlight.visit.StatementDetails;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.statement.Certainty;
+import quarterlight.visit.statement.SaidBy;
+import quarterlight.visit.statement.SaidSize;
+import quarterlight.visit.statement.Statement;
+import quarterlight.visit.statement.StatementDetails;
 
 /** What may be told beside a statement: part, size, certainty, who says so, private, and what it withdraws. Event thread only. */
 final class DetailsLine extends JPanel {

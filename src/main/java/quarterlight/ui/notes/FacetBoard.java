@@ -24,9 +24,9 @@ import quarterlight.ui.kit.Listeners;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.Texts;
 import quarterlight.units.Worded;
-import quarterlight.visit.Condition;
-import quarterlight.visit.Facets;
-import quarterlight.visit.Origin;
+import quarterlight.visit.statement.Condition;
+import quarterlight.visit.statement.Facets;
+import quarterlight.visit.statement.Origin;
 import quarterlight.words.rule.SaidFacets;
 
 /**

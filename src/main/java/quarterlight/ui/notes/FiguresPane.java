@@ -18,10 +18,10 @@ import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.WordChoice;
-import quarterlight.visit.DistanceUnit;
-import quarterlight.visit.OdometerFigure;
-import quarterlight.visit.OdometerSource;
-import quarterlight.visit.Recorded;
+import quarterlight.visit.mark.DistanceUnit;
+import quarterlight.visit.mark.OdometerFigure;
+import quarterlight.visit.mark.OdometerSource;
+import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;
 
 /** The odometer as a series of dated figures, the earliest first. Event thread only. */

@@ -10,11 +10,11 @@ import quarterlight.coverage.Phrases;
 import quarterlight.coverage.TrialItem;
 import quarterlight.coverage.TrialList;
 import quarterlight.ui.kit.Listeners;
-import quarterlight.visit.Condition;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.Statement;
-import quarterlight.visit.Trial;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.statement.Condition;
+import quarterlight.visit.statement.Statement;
+import quarterlight.visit.trial.Trial;
 import quarterlight.words.rule.SaidFacets;
 
 /** What the Notes station knows beside the visit: the functions to try, sentences of earlier visits, and how they meet. Event thread only. */

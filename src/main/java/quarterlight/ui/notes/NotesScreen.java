@@ -15,7 +15,7 @@ import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Station;
 import quarterlight.ui.kit.StationScreen;
 import quarterlight.ui.kit.Texts;
-import quarterlight.visit.ViewPoint;
+import quarterlight.visit.pin.ViewPoint;
 
 /** The Notes station: statements, what was not looked at, trials, the odometer, claims, and what the visit lacks. Event thread only. */
 public final class NotesScreen implements StationScreen {

@@ -13,13 +13,13 @@ import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Texts;
-import quarterlight.visit.Basis;
-import quarterlight.visit.Condition;
-import quarterlight.visit.Facets;
-import quarterlight.visit.Origin;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.Statement;
-import quarterlight.visit.StatementDetails;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.statement.Basis;
+import quarterlight.visit.statement.Condition;
+import quarterlight.visit.statement.Facets;
+import quarterlight.visit.statement.Origin;
+import quarterlight.visit.statement.Statement;
+import quarterlight.visit.statement.StatementDetails;
 
 /** The odometer held against the papers and against the wear; each answer becomes a statement. Event thread only. */
 final class OdometerPane extends JPanel {

@@ -10,11 +10,11 @@ import quarterlight.ui.kit.FactTable;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Texts;
 import quarterlight.units.Worded;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.SaidBy;
-import quarterlight.visit.SaidSize;
-import quarterlight.visit.Statement;
-import quarterlight.visit.StatementDetails;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.statement.SaidBy;
+import quarterlight.visit.statement.SaidSize;
+import quarterlight.visit.statement.Statement;
+import quarterlight.visit.statement.StatementDetails;
 
 /** The columns in which statements stand. Event thread only. */
 final class StatementColumns {

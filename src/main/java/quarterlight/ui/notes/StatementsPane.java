@@ -27,15 +27,15 @@ import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.WordChoice;
 import quarterlight.ui.kit.ZoneField;
-import quarterlight.visit.Basis;
-import quarterlight.visit.Condition;
-import quarterlight.visit.Facets;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.Severity;
-import quarterlight.visit.Statement;
-import quarterlight.visit.StatementDetails;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;
+import quarterlight.visit.statement.Basis;
+import quarterlight.visit.statement.Condition;
+import quarterlight.visit.statement.Facets;
+import quarterlight.visit.statement.Severity;
+import quarterlight.visit.statement.Statement;
+import quarterlight.visit.statement.StatementDetails;
 
 /** Statements by zone: pick zones, type, Enter; sentences of earlier visits are offered below. Event thread only. */
 final class StatementsPane extends JPanel {

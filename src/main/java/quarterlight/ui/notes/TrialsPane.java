@@ -32,10 +32,10 @@ import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UserListDialog;
 import quarterlight.ui.kit.WordChoice;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.Trial;
-import quarterlight.visit.TrialResult;
+import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;
+import quarterlight.visit.trial.Trial;
+import quarterlight.visit.trial.TrialResult;
 
 /** The functions to try by groups and what was found: a letter in the list says the result. Event thread only. */
 final class TrialsPane extends JPanel {

@@ -18,11 +18,11 @@ import quarterlight.task.LatestWork;
 import quarterlight.task.Progress;
 import quarterlight.ui.kit.PhotoImages;
 import quarterlight.ui.photos.list.PhotoHints;
-import quarterlight.visit.MediaKind;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.Sha256;
+import quarterlight.visit.photo.MediaKind;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoFile;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.photo.Sha256;
 
 /** Looks at every picture once, slowly in the background, for near-duplicates and exposure. */
 final class HintWork {

@@ -41,13 +41,13 @@ import quarterlight.ui.photos.pins.PinWork;
 import quarterlight.ui.photos.sheet.ContactSheet;
 import quarterlight.ui.photos.sheet.FilterBar;
 import quarterlight.ui.photos.view.LargeView;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.Pin;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.ViewPoint;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Pin;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.pin.ViewPoint;
 
 /** The Photos station: the contact sheet, the photo in hand from near, and where it is pinned. Event thread only. */
 public final class PhotosScreen implements StationScreen {

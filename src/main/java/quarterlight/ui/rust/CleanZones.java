@@ -7,11 +7,11 @@ import quarterlight.car.ZoneId;
 import quarterlight.edit.RowEdits;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
-import quarterlight.visit.Basis;
-import quarterlight.visit.Condition;
-import quarterlight.visit.Facets;
-import quarterlight.visit.Statement;
 import quarterlight.visit.row.RecordKind;
+import quarterlight.visit.statement.Basis;
+import quarterlight.visit.statement.Condition;
+import quarterlight.visit.statement.Facets;
+import quarterlight.visit.statement.Statement;
 
 /** "Looked at and clean", which is a finding of its own. Event thread only. */
 final class CleanZones {

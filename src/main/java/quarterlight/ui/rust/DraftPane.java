@@ -23,7 +23,7 @@ import quarterlight.ui.kit.ZoneField;
 import quarterlight.ui.rust.draw.RustModel;
 import quarterlight.ui.rust.draw.RustTool;
 import quarterlight.ui.rust.draw.TraceDraft;
-import quarterlight.visit.TraceKind;
+import quarterlight.visit.annotation.TraceKind;
 
 /** What is known of the outline being drawn: kind, zone, scale, patch, note; and what it comes to. Event thread only. */
 final class DraftPane extends TallPanel {

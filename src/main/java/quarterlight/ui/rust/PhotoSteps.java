@@ -4,9 +4,9 @@ import java.time.LocalDateTime;
 import java.util.Comparator;
 import java.util.List;
 import quarterlight.ui.kit.OpenVisit;
-import quarterlight.visit.MediaKind;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoId;
+import quarterlight.visit.photo.MediaKind;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoId;
 
 /** Goes from photo to photo of the selected zone. Event thread only. */
 final class PhotoSteps {

@@ -16,13 +16,13 @@ import quarterlight.ui.rust.draw.RustTool;
 import quarterlight.ui.rust.draw.ScaleWish;
 import quarterlight.ui.rust.draw.ShareModel;
 import quarterlight.ui.rust.draw.TraceDraft;
-import quarterlight.visit.MediaKind;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoScale;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.Trace;
-import quarterlight.visit.TraceKind;
+import quarterlight.visit.annotation.PhotoScale;
+import quarterlight.visit.annotation.Trace;
+import quarterlight.visit.annotation.TraceKind;
+import quarterlight.visit.photo.MediaKind;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;
 
 /** What can be done in the Rust station: draw, keep, change and remove outlines, state that a zone is clean. Event thread only. */

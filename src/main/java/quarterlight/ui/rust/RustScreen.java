@@ -25,13 +25,13 @@ import quarterlight.ui.rust.draw.ShareModel;
 import quarterlight.ui.rust.draw.TraceDesk;
 import quarterlight.ui.rust.draw.TraceDraft;
 import quarterlight.ui.rust.draw.TraceKeys;
-import quarterlight.visit.Outline;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.Trace;
-import quarterlight.visit.ViewPoint;
+import quarterlight.visit.annotation.Outline;
+import quarterlight.visit.annotation.Trace;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.pin.ViewPoint;
 
 /**
  * The Rust station: the photo with its outlines and its scale, what the outline in hand comes to, every zone with grade and need, all

@@ -15,7 +15,7 @@ import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.rust.draw.RustModel;
 import quarterlight.ui.rust.draw.ScaleWish;
-import quarterlight.visit.PhotoScale;
+import quarterlight.visit.annotation.PhotoScale;
 
 /** Chooses the thing of known size that lies on the photo: a length, a rectangle, or one of the list with its source. Event thread only. */
 final class ScalePane extends JPanel {

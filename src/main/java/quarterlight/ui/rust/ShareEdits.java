@@ -12,9 +12,9 @@ import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.rust.draw.RustModel;
 import quarterlight.ui.rust.draw.ShareWork;
 import quarterlight.ui.rust.draw.TraceDraft;
-import quarterlight.visit.Outline;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Trace;
+import quarterlight.visit.annotation.Outline;
+import quarterlight.visit.annotation.Trace;
+import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.row.RecordKind;
 
 /** Makes outlines of what the color brush found once the inspector confirms it, in place of the region. Event thread only. */

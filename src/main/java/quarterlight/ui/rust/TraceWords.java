@@ -14,10 +14,10 @@ import quarterlight.ui.rust.draw.RustModel;
 import quarterlight.ui.rust.draw.RustTool;
 import quarterlight.ui.rust.draw.TraceDraft;
 import quarterlight.units.Area;
-import quarterlight.visit.Photo;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.Trace;
+import quarterlight.visit.annotation.Trace;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
 
 /** What is said of an outline while it is drawn: its area with what the marks leave open, and what to beware of. Pure functions. */
 final class TraceWords {

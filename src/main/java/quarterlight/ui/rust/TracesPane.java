@@ -16,9 +16,9 @@ import quarterlight.ui.kit.FactTable;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Texts;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.Trace;
+import quarterlight.visit.annotation.Trace;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
 
 /** All outlines by zone: choosing one brings its photo, Enter changes it, Delete removes it. Event thread only. */
 final class TracesPane extends JPanel {

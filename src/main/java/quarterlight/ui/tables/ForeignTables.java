@@ -12,7 +12,7 @@ import quarterlight.table.ColumnGuess;
 import quarterlight.table.ForeignTable;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.OpenVisit;
-import quarterlight.visit.Reading;
+import quarterlight.visit.reading.Reading;
 import quarterlight.visit.row.RecordKind;
 
 /** Takes readings from tables of other programs: asks for their columns, keeps the profile, adds the rows, places the rest. Event thread only. */

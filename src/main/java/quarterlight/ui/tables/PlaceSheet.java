@@ -28,8 +28,8 @@ import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.ZoneField;
-import quarterlight.visit.GaugeValue;
-import quarterlight.visit.Reading;
+import quarterlight.visit.reading.GaugeValue;
+import quarterlight.visit.reading.Reading;
 import quarterlight.visit.row.RecordKind;
 import quarterlight.walk.ReadingPlaces;
 

@@ -7,18 +7,18 @@ import java.util.List;
 import java.util.Optional;
 import quarterlight.car.PartialDate;
 import quarterlight.car.ZoneId;
-import quarterlight.visit.Feature;
-import quarterlight.visit.Mark;
-import quarterlight.visit.MarkKind;
-import quarterlight.visit.MarkStage;
-import quarterlight.visit.Origin;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.Sign;
-import quarterlight.visit.SignKind;
-import quarterlight.visit.Trial;
-import quarterlight.visit.TrialResult;
-import quarterlight.visit.ViewPoint;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.mark.Feature;
+import quarterlight.visit.mark.Mark;
+import quarterlight.visit.mark.MarkKind;
+import quarterlight.visit.mark.MarkStage;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.ViewPoint;
+import quarterlight.visit.statement.Origin;
+import quarterlight.visit.trial.Sign;
+import quarterlight.visit.trial.SignKind;
+import quarterlight.visit.trial.Trial;
+import quarterlight.visit.trial.TrialResult;
 
 /** What was seen, read and tried on the car: signs, marks, trials and features. */
 final class CarKinds {

@@ -6,12 +6,12 @@ import java.util.List;
 import quarterlight.car.PartialDate;
 import quarterlight.car.ZoneId;
 import quarterlight.units.Worded;
-import quarterlight.visit.GaugeValue;
-import quarterlight.visit.Outline;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.PhotoScale;
-import quarterlight.visit.PixelPoint;
-import quarterlight.visit.ViewPoint;
+import quarterlight.visit.annotation.Outline;
+import quarterlight.visit.annotation.PhotoScale;
+import quarterlight.visit.annotation.PixelPoint;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.ViewPoint;
+import quarterlight.visit.reading.GaugeValue;
 
 /** The filled cells of one row on their way out, by name: into a table, or into the visit's database. */
 public interface CellSink {

@@ -8,9 +8,9 @@ import java.util.Optional;
 import quarterlight.car.ZoneId;
 import quarterlight.visit.CoverageWish;
 import quarterlight.visit.LeftOut;
-import quarterlight.visit.PhotoId;
 import quarterlight.visit.Released;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.PhotoId;
 
 /** What the inspector wants of this visit: what it must bring, what the report leaves out, and what beside photos goes to the buyer. */
 final class ChoiceKinds {

@@ -8,14 +8,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import quarterlight.car.ZoneId;
-import quarterlight.visit.GaugeCheck;
-import quarterlight.visit.GaugeMode;
-import quarterlight.visit.GaugeMoment;
-import quarterlight.visit.GaugeSurface;
-import quarterlight.visit.GaugeValue;
-import quarterlight.visit.Reading;
-import quarterlight.visit.ViewPoint;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.pin.ViewPoint;
+import quarterlight.visit.reading.GaugeCheck;
+import quarterlight.visit.reading.GaugeMode;
+import quarterlight.visit.reading.GaugeMoment;
+import quarterlight.visit.reading.GaugeSurface;
+import quarterlight.visit.reading.GaugeValue;
+import quarterlight.visit.reading.Reading;
 
 /** What the gauge showed: readings, and checks on bare metal or a shim. */
 final class GaugeKinds {

@@ -6,18 +6,18 @@ import static quarterlight.visit.row.Field.required;
 import java.util.List;
 import java.util.Optional;
 import quarterlight.car.ZoneId;
-import quarterlight.visit.HiddenRegion;
-import quarterlight.visit.NoteShape;
-import quarterlight.visit.Outline;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.PhotoNote;
-import quarterlight.visit.PhotoScale;
-import quarterlight.visit.Pin;
-import quarterlight.visit.PixelPoint;
-import quarterlight.visit.Trace;
-import quarterlight.visit.TraceKind;
-import quarterlight.visit.ViewPoint;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.annotation.HiddenRegion;
+import quarterlight.visit.annotation.NoteShape;
+import quarterlight.visit.annotation.Outline;
+import quarterlight.visit.annotation.PhotoNote;
+import quarterlight.visit.annotation.PhotoScale;
+import quarterlight.visit.annotation.PixelPoint;
+import quarterlight.visit.annotation.Trace;
+import quarterlight.visit.annotation.TraceKind;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Pin;
+import quarterlight.visit.pin.ViewPoint;
 
 /** What is tied to a photo: pins, traces, notes and hidden regions. */
 final class PhotoKinds {

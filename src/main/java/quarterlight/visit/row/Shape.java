@@ -9,16 +9,16 @@ import java.util.regex.Pattern;
 import quarterlight.car.PartialDate;
 import quarterlight.car.ZoneId;
 import quarterlight.units.Worded;
-import quarterlight.visit.Condition;
-import quarterlight.visit.Facets;
-import quarterlight.visit.GaugeValue;
-import quarterlight.visit.Origin;
-import quarterlight.visit.Outline;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.PhotoScale;
-import quarterlight.visit.PixelPoint;
-import quarterlight.visit.TrialResult;
-import quarterlight.visit.ViewPoint;
+import quarterlight.visit.annotation.Outline;
+import quarterlight.visit.annotation.PhotoScale;
+import quarterlight.visit.annotation.PixelPoint;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.ViewPoint;
+import quarterlight.visit.reading.GaugeValue;
+import quarterlight.visit.statement.Condition;
+import quarterlight.visit.statement.Facets;
+import quarterlight.visit.statement.Origin;
+import quarterlight.visit.trial.TrialResult;
 
 /**
  * How a value of one type stands in cells: how it is read, how it is written, and which columns it takes up.

@@ -2,7 +2,7 @@ package quarterlight.visit.row;
 
 import java.util.Objects;
 import java.util.OptionalDouble;
-import quarterlight.visit.GaugeValue;
+import quarterlight.visit.reading.GaugeValue;
 
 /** What a gauge should show and what it showed, in one unit, with the tolerance of what it was laid on. */
 public record ShownThickness(GaugeValue.Measured nominal, GaugeValue.Measured shown, OptionalDouble toleranceUm) {

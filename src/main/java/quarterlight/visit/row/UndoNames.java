@@ -3,7 +3,7 @@ package quarterlight.visit.row;
 import java.util.Objects;
 import java.util.function.BiFunction;
 import java.util.function.Function;
-import quarterlight.visit.PhotoId;
+import quarterlight.visit.photo.PhotoId;
 
 /**
  * What undo calls an edit of one row: {@code add pin DSC_0231 to left front door}.

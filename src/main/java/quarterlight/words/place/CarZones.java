@@ -5,11 +5,11 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import quarterlight.car.Body;
-import quarterlight.car.DriveSide;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
+import quarterlight.car.body.Body;
+import quarterlight.car.body.DriveSide;
 import quarterlight.words.lexicon.PartName;
 
 /** The zones of the car at hand, and which of them a part with a side and an end means. Immutable. */

@@ -24,14 +24,14 @@ import org.apache.batik.transcoder.image.ImageTranscoder;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.xml.sax.InputSource;
-import quarterlight.car.Body;
-import quarterlight.car.BodyStyle;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
+import quarterlight.car.body.Body;
+import quarterlight.car.body.BodyStyle;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.PlainDiagram;
 import quarterlight.diagram.ZonePlaces;
-import quarterlight.visit.ViewPoint;
+import quarterlight.visit.pin.ViewPoint;
 
 class DiagramSceneTest {
     private final BodyDiagram diagram = PlainDiagram.of(Body.usual(BodyStyle.SEDAN));

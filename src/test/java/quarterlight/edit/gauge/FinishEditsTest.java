@@ -17,16 +17,16 @@ import quarterlight.car.ZoneId;
 import quarterlight.store.SampleVisit;
 import quarterlight.store.VisitStore;
 import quarterlight.units.ThicknessUnit;
-import quarterlight.visit.GaugeCheck;
-import quarterlight.visit.GaugeMode;
-import quarterlight.visit.GaugeMoment;
-import quarterlight.visit.GaugeSurface;
-import quarterlight.visit.GaugeValue;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.Sign;
-import quarterlight.visit.SignKind;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.reading.GaugeCheck;
+import quarterlight.visit.reading.GaugeMode;
+import quarterlight.visit.reading.GaugeMoment;
+import quarterlight.visit.reading.GaugeSurface;
+import quarterlight.visit.reading.GaugeValue;
 import quarterlight.visit.row.RecordKind;
+import quarterlight.visit.trial.Sign;
+import quarterlight.visit.trial.SignKind;
 
 class FinishEditsTest {
     private static final ZoneId HOOD = SampleVisit.HOOD;

@@ -31,8 +31,8 @@ import quarterlight.table.list.DatePatternTable;
 import quarterlight.thickness.SpotKind;
 import quarterlight.thickness.VisitBuilder;
 import quarterlight.units.ThicknessUnit;
-import quarterlight.visit.ViewPoint;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.pin.ViewPoint;
 
 class PanelProfileTest {
     private static final int FRAME = 12;

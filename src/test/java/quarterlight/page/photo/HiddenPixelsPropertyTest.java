@@ -14,10 +14,10 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import quarterlight.visit.HiddenRegion;
-import quarterlight.visit.Outline;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.HiddenRegion;
+import quarterlight.visit.annotation.Outline;
+import quarterlight.visit.annotation.PixelPoint;
+import quarterlight.visit.photo.PhotoId;
 
 /**
  * Nothing of a hidden region is left: whatever stands inside it on the photo, the picture made for the buyer is the same, also

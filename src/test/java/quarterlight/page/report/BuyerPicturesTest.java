@@ -11,18 +11,18 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
-import quarterlight.car.BodyStyle;
+import quarterlight.car.body.BodyStyle;
 import quarterlight.photo.pixels.JpegWriter;
 import quarterlight.rust.TestVisits;
-import quarterlight.visit.HiddenRegion;
-import quarterlight.visit.MediaKind;
-import quarterlight.visit.NoteShape;
-import quarterlight.visit.Outline;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.PhotoNote;
-import quarterlight.visit.PixelPoint;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.annotation.HiddenRegion;
+import quarterlight.visit.annotation.NoteShape;
+import quarterlight.visit.annotation.Outline;
+import quarterlight.visit.annotation.PhotoNote;
+import quarterlight.visit.annotation.PixelPoint;
+import quarterlight.visit.photo.MediaKind;
+import quarterlight.visit.photo.PhotoId;
 
 class BuyerPicturesTest {
     private static final PhotoId PHOTO = new PhotoId(1);

@@ -18,11 +18,11 @@ import quarterlight.page.Paper;
 import quarterlight.page.PdfValidator;
 import quarterlight.task.Progress;
 import quarterlight.visit.LeftOut;
-import quarterlight.visit.PhotoId;
 import quarterlight.visit.ReportLength;
 import quarterlight.visit.VisitChoices;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.PhotoId;
 
 class ReportChoicesTest {
     private static VisitRecord with(VisitRecord visit, VisitChoices choices) {

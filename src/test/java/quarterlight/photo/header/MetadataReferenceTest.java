@@ -21,8 +21,8 @@ import quarterlight.photo.MediaType;
 import quarterlight.photo.RealPhotos;
 import quarterlight.photo.intake.FolderScan;
 import quarterlight.task.Progress;
-import quarterlight.visit.CameraId;
-import quarterlight.visit.CaptureTime;
+import quarterlight.visit.photo.CameraId;
+import quarterlight.visit.photo.CaptureTime;
 
 /** Reads the public sample files and compares with what another program says of them; see README beside expected.csv. */
 class MetadataReferenceTest {

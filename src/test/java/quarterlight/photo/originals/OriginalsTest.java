@@ -26,8 +26,8 @@ import quarterlight.photo.MediaType;
 import quarterlight.photo.header.FileFacts;
 import quarterlight.photo.header.MetadataReader;
 import quarterlight.task.Progress;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.Sha256;
+import quarterlight.visit.photo.PhotoFile;
+import quarterlight.visit.photo.Sha256;
 
 class OriginalsTest {
     /** SHA-256 of "abc": FIPS 180-4 example. */

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import quarterlight.photo.MediaType;
 import quarterlight.photo.header.MetadataReader;
 import quarterlight.task.Progress;
-import quarterlight.visit.PhotoFile;
+import quarterlight.visit.photo.PhotoFile;
 
 /** An original on a disk that gives it out no more; here a zip archive as the disk, whose packed bytes are damaged. */
 class UnreadableOriginalTest {

@@ -28,8 +28,8 @@ import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.SamplePictures;
 import quarterlight.photo.header.FileFacts;
 import quarterlight.photo.paper.PaperFile;
-import quarterlight.visit.MediaKind;
-import quarterlight.visit.SidecarWords;
+import quarterlight.visit.photo.MediaKind;
+import quarterlight.visit.photo.SidecarWords;
 
 /** What a worker says of papers, sounds, sidecars and cameras' own formats. */
 @Timeout(240)

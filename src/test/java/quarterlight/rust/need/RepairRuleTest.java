@@ -15,13 +15,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import quarterlight.car.Construction;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
+import quarterlight.car.body.Construction;
 import quarterlight.rust.need.RepairEvidence.Damage;
 import quarterlight.table.ZoneTable;
-import quarterlight.visit.TraceKind;
+import quarterlight.visit.annotation.TraceKind;
 
 class RepairRuleTest {
     private static final ZoneCatalog CATALOG = ZoneTable.load();

@@ -2,7 +2,7 @@ package quarterlight.rust.plane;
 
 import java.util.ArrayList;
 import java.util.List;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.PixelPoint;
 
 /** Corners of a bright rectangle found on the border of its pixels: four lines by least squares, and where they meet. */
 final class CardCorners {

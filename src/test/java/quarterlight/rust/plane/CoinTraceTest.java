@@ -10,9 +10,9 @@ import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import quarterlight.visit.Outline;
-import quarterlight.visit.PhotoScale.Coin;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.Outline;
+import quarterlight.visit.annotation.PhotoScale.Coin;
+import quarterlight.visit.annotation.PixelPoint;
 
 /**
  * A coin as the scale of a trace, against the ellipse that a circle becomes when it is turned by one angle, shortened by the

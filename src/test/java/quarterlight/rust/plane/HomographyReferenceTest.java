@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.PixelPoint;
 
 /**
  * Published homographies and areas: A from a JavaScript test that quotes a computer-vision library, B from ijp-color's

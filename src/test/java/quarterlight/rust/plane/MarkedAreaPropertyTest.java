@@ -9,10 +9,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import quarterlight.visit.Outline;
-import quarterlight.visit.PhotoScale;
-import quarterlight.visit.PhotoScale.KnownRectangle;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.Outline;
+import quarterlight.visit.annotation.PhotoScale;
+import quarterlight.visit.annotation.PhotoScale.KnownRectangle;
+import quarterlight.visit.annotation.PixelPoint;
 
 /** Marks every point of a scene anew, each off by a normal error, and asks how often 2 sd cover the true area. */
 class MarkedAreaPropertyTest {

@@ -11,7 +11,7 @@ import org.locationtech.jts.algorithm.locate.SimplePointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
-import quarterlight.visit.Outline;
+import quarterlight.visit.annotation.Outline;
 
 /** Outlines of random masks against the pixels themselves, asked one by one of the geometry library. */
 class MaskOutlinesPropertyTest {

@@ -3,10 +3,10 @@ package quarterlight.rust.plane;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import quarterlight.visit.Outline;
-import quarterlight.visit.PhotoScale;
-import quarterlight.visit.PhotoScale.KnownRectangle;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.Outline;
+import quarterlight.visit.annotation.PhotoScale;
+import quarterlight.visit.annotation.PhotoScale.KnownRectangle;
+import quarterlight.visit.annotation.PixelPoint;
 
 /**
  * How often the stated error holds: photos of a patch of known area beside a scale are drawn by a pinhole camera of random

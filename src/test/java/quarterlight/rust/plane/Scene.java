@@ -2,7 +2,7 @@ package quarterlight.rust.plane;
 
 import java.util.ArrayList;
 import java.util.List;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.PixelPoint;
 
 /**
  * A flat panel seen by a pinhole camera, for pictures of known truth. Panel coordinates are mm about the middle of the

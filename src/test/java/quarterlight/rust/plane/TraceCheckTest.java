@@ -9,15 +9,15 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import quarterlight.car.ZoneId;
 import quarterlight.rust.TestVisits;
-import quarterlight.visit.MediaKind;
-import quarterlight.visit.Outline;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.PhotoScale;
-import quarterlight.visit.PhotoScale.KnownLength;
-import quarterlight.visit.PhotoScale.KnownRectangle;
-import quarterlight.visit.PixelPoint;
-import quarterlight.visit.Trace;
-import quarterlight.visit.TraceKind;
+import quarterlight.visit.annotation.Outline;
+import quarterlight.visit.annotation.PhotoScale;
+import quarterlight.visit.annotation.PhotoScale.KnownLength;
+import quarterlight.visit.annotation.PhotoScale.KnownRectangle;
+import quarterlight.visit.annotation.PixelPoint;
+import quarterlight.visit.annotation.Trace;
+import quarterlight.visit.annotation.TraceKind;
+import quarterlight.visit.photo.MediaKind;
+import quarterlight.visit.photo.PhotoId;
 
 class TraceCheckTest {
     private static final PhotoScale RULER = new KnownLength(new PixelPoint(0, 0), new PixelPoint(100, 0), 50);

@@ -20,8 +20,8 @@ import quarterlight.edit.RowEdits;
 import quarterlight.store.VisitStore;
 import quarterlight.ui.DeskRobot;
 import quarterlight.units.ThicknessUnit;
-import quarterlight.visit.GaugeValue;
-import quarterlight.visit.Reading;
+import quarterlight.visit.reading.GaugeValue;
+import quarterlight.visit.reading.Reading;
 import quarterlight.visit.row.RecordKind;
 
 /** Two cars: two visits are picked, laid side by side by zones, and their page is made. */

@@ -17,9 +17,9 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.assertj.swing.core.MouseButton;
 import org.junit.jupiter.api.Test;
 import quarterlight.ui.DeskRobot;
-import quarterlight.visit.GaugeValue;
-import quarterlight.visit.Reading;
-import quarterlight.visit.Recorded;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.reading.GaugeValue;
+import quarterlight.visit.reading.Reading;
 
 /** The pace of a gauge that types: no key but the values and one for each change of zone; points are clicked, near ones make a spot. */
 class EntryPaceRobotTest extends DeskRobot {

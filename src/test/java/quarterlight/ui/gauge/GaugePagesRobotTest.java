@@ -9,12 +9,12 @@ import javax.swing.JTable;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.Test;
 import quarterlight.ui.DeskRobot;
-import quarterlight.visit.GaugeCheck;
-import quarterlight.visit.GaugeMoment;
-import quarterlight.visit.GaugeSurface;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.Sign;
-import quarterlight.visit.SignKind;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.reading.GaugeCheck;
+import quarterlight.visit.reading.GaugeMoment;
+import quarterlight.visit.reading.GaugeSurface;
+import quarterlight.visit.trial.Sign;
+import quarterlight.visit.trial.SignKind;
 
 /** The pages of the Gauge station beside the readings: what if, signs all round, and the gauge check, by keyboard. */
 class GaugePagesRobotTest extends DeskRobot {

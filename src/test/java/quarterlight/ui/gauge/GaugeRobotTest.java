@@ -6,8 +6,8 @@ import java.awt.event.KeyEvent;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import quarterlight.ui.DeskRobot;
-import quarterlight.visit.GaugeValue;
-import quarterlight.visit.Recorded;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.reading.GaugeValue;
 
 /** The Gauge station: values come one after the other, each with Enter; Enter alone goes on to the next zone. */
 class GaugeRobotTest extends DeskRobot {

@@ -15,8 +15,8 @@ import quarterlight.table.ZoneTable;
 import quarterlight.table.list.DatePatternTable;
 import quarterlight.thickness.VisitBuilder;
 import quarterlight.units.ThicknessUnit;
-import quarterlight.visit.GaugeValue;
-import quarterlight.visit.SignKind;
+import quarterlight.visit.reading.GaugeValue;
+import quarterlight.visit.trial.SignKind;
 
 class HistoryModelTest {
     private static final ZoneId HOOD = new ZoneId("hood");

@@ -15,11 +15,11 @@ import quarterlight.edit.gauge.FinishEdits;
 import quarterlight.table.ZoneTable;
 import quarterlight.thickness.VisitBuilder;
 import quarterlight.units.ThicknessUnit;
-import quarterlight.visit.GaugeCheck;
-import quarterlight.visit.GaugeMoment;
-import quarterlight.visit.GaugeSurface;
-import quarterlight.visit.GaugeValue;
-import quarterlight.visit.SignKind;
+import quarterlight.visit.reading.GaugeCheck;
+import quarterlight.visit.reading.GaugeMoment;
+import quarterlight.visit.reading.GaugeSurface;
+import quarterlight.visit.reading.GaugeValue;
+import quarterlight.visit.trial.SignKind;
 
 /** The sheets of signs and of gauge checks, as the window shows them. */
 class SheetsTest {

@@ -19,7 +19,7 @@ import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
 import quarterlight.task.Progress;
-import quarterlight.visit.Photo;
+import quarterlight.visit.photo.Photo;
 
 /** Which photos of a folder are still on their way, beside what the visit holds. */
 class ComingTest {

@@ -21,7 +21,7 @@ import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
 import quarterlight.task.Progress;
-import quarterlight.visit.PhotoFile;
+import quarterlight.visit.photo.PhotoFile;
 
 /** When what waits for the small pictures begins. */
 class PhotoImagesTest {

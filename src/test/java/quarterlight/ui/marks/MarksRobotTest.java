@@ -10,7 +10,7 @@ import quarterlight.edit.FactEdits;
 import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
 import quarterlight.ui.DeskRobot;
-import quarterlight.visit.Mark;
+import quarterlight.visit.mark.Mark;
 
 /** A stamp is read letter by letter: what it can mean stands there while it is typed, Enter keeps it, undo takes it back. */
 class MarksRobotTest extends DeskRobot {

@@ -9,9 +9,9 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import quarterlight.ui.kit.Texts;
 import quarterlight.units.Worded;
-import quarterlight.visit.Condition;
-import quarterlight.visit.Facets;
-import quarterlight.visit.Origin;
+import quarterlight.visit.statement.Condition;
+import quarterlight.visit.statement.Facets;
+import quarterlight.visit.statement.Origin;
 import quarterlight.words.rule.SaidFacets;
 
 /** Origins and conditions by their letters. */

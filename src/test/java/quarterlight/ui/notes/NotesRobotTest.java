@@ -9,10 +9,10 @@ import javax.swing.JComponent;
 import javax.swing.JTable;
 import org.junit.jupiter.api.Test;
 import quarterlight.ui.DeskRobot;
-import quarterlight.visit.Condition;
-import quarterlight.visit.Facets;
-import quarterlight.visit.Statement;
-import quarterlight.visit.TrialResult;
+import quarterlight.visit.statement.Condition;
+import quarterlight.visit.statement.Facets;
+import quarterlight.visit.statement.Statement;
+import quarterlight.visit.trial.TrialResult;
 
 /** Notes by keyboard: zones by a few letters, a sentence, Enter; trials by one letter; wishes of coverage. */
 class NotesRobotTest extends DeskRobot {
@@ -120,8 +120,8 @@ class NotesRobotTest extends DeskRobot {
         assertThat(first.is(Condition.LEAKING)).isTrue();
         assertThat(first.details().part()).contains("upper hose");
         assertThat(first.details().size().orElseThrow().said()).isEqualTo("4 in");
-        assertThat(first.details().certainty()).contains(quarterlight.visit.Certainty.GUESS);
-        assertThat(first.details().saidBy()).isEqualTo(quarterlight.visit.SaidBy.SELLER);
+        assertThat(first.details().certainty()).contains(quarterlight.visit.statement.Certainty.GUESS);
+        assertThat(first.details().saidBy()).isEqualTo(quarterlight.visit.statement.SaidBy.SELLER);
         assertThat(first.details().confidential()).isTrue();
 
         until("it is listed", () -> table("statements").getRowCount() == 1);
@@ -173,8 +173,8 @@ class NotesRobotTest extends DeskRobot {
     @Test
     void oneStatementIsShownByTwoPhotosInHand() {
         station();
-        List<quarterlight.visit.PhotoId> photos = held().photos().stream()
-                .map(quarterlight.visit.Photo::id)
+        List<quarterlight.visit.photo.PhotoId> photos = held().photos().stream()
+                .map(quarterlight.visit.photo.Photo::id)
                 .limit(2)
                 .toList();
         window.toggleButton("station-1").click();
@@ -263,7 +263,7 @@ class NotesRobotTest extends DeskRobot {
                 .get(0)
                 .value()
                 .judged()
-                .equals(java.util.Optional.of(quarterlight.visit.Judgment.CONTRADICTED)));
+                .equals(java.util.Optional.of(quarterlight.visit.statement.Judgment.CONTRADICTED)));
         robot.pressAndReleaseKeys(KeyEvent.VK_BACK_SPACE);
         until(
                 "the decision is taken back",

@@ -21,11 +21,11 @@ import quarterlight.photo.film.FilmFrames;
 import quarterlight.store.VisitStore;
 import quarterlight.task.Progress;
 import quarterlight.ui.DeskRobot;
-import quarterlight.visit.Condition;
-import quarterlight.visit.MediaKind;
-import quarterlight.visit.Photo;
-import quarterlight.visit.Pin;
-import quarterlight.visit.Statement;
+import quarterlight.visit.photo.MediaKind;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.pin.Pin;
+import quarterlight.visit.statement.Condition;
+import quarterlight.visit.statement.Statement;
 
 /** A film in the large view: stepped by keys, its moments pinned, spoken of and kept. 25 frames a second, begun at 10:02. */
 class FilmRobotTest extends DeskRobot {

@@ -12,8 +12,8 @@ import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.DialogFixture;
 import org.junit.jupiter.api.Test;
 import quarterlight.ui.DeskRobot;
-import quarterlight.visit.NoteShape;
-import quarterlight.visit.Pin;
+import quarterlight.visit.annotation.NoteShape;
+import quarterlight.visit.pin.Pin;
 
 /** The evening after a visit: photos are selected, pinned, worded and set aside by keyboard and mouse. */
 class PhotosRobotTest extends DeskRobot {

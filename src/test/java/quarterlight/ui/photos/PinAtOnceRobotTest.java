@@ -19,8 +19,8 @@ import org.assertj.swing.timing.Pause;
 import org.junit.jupiter.api.Test;
 import quarterlight.ui.DeskRobot;
 import quarterlight.ui.diagram.DiagramPanel;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.Pin;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Pin;
 
 /** Pins made faster than the store writes them, and pins that it does not take. */
 class PinAtOnceRobotTest extends DeskRobot {

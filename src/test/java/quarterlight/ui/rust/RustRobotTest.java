@@ -26,14 +26,14 @@ import quarterlight.store.VisitStore;
 import quarterlight.task.Progress;
 import quarterlight.ui.DeskRobot;
 import quarterlight.ui.kit.view.PhotoCanvas;
-import quarterlight.visit.Condition;
-import quarterlight.visit.Facets;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.PhotoScale.KnownRectangle;
-import quarterlight.visit.Trace;
-import quarterlight.visit.TraceKind;
 import quarterlight.visit.VisitParts;
+import quarterlight.visit.annotation.PhotoScale.KnownRectangle;
+import quarterlight.visit.annotation.Trace;
+import quarterlight.visit.annotation.TraceKind;
+import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.row.RecordKind;
+import quarterlight.visit.statement.Condition;
+import quarterlight.visit.statement.Facets;
 
 /**
  * A patch of 60 by 45 mm beside a card, both seen at 2 pixels a mm, is outlined by the mouse and by keys alone; the visit then holds its

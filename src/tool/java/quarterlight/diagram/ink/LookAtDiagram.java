@@ -16,18 +16,18 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import javax.imageio.ImageIO;
-import quarterlight.car.Body;
-import quarterlight.car.BodyStyle;
 import quarterlight.car.View;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
+import quarterlight.car.body.Body;
+import quarterlight.car.body.BodyStyle;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.DiagramCheck;
 import quarterlight.diagram.DiagramFile;
 import quarterlight.diagram.ZonePlaces;
 import quarterlight.table.ZoneTable;
-import quarterlight.visit.ViewPoint;
+import quarterlight.visit.pin.ViewPoint;
 
 /** Draws pictures of the diagrams with invented values into a folder, for looking at: {@code LookAtDiagram FOLDER [STYLE]}. */
 final class LookAtDiagram {

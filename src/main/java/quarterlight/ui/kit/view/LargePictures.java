@@ -8,8 +8,8 @@ import java.util.function.Consumer;
 import javax.swing.Timer;
 import quarterlight.photo.decode.Pictures;
 import quarterlight.ui.kit.PhotoImages;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.Sha256;
+import quarterlight.visit.photo.PhotoFile;
+import quarterlight.visit.photo.Sha256;
 
 /**
  * The best picture of a photo at hand: at once the thumbnail, soon one that fills the screen, and every pixel when that is needed. What

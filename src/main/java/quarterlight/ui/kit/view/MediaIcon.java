@@ -11,8 +11,8 @@ import java.util.Locale;
 import javax.swing.UIManager;
 import quarterlight.ui.kit.Palette;
 import quarterlight.ui.kit.Texts;
-import quarterlight.visit.MediaKind;
-import quarterlight.visit.PhotoFile;
+import quarterlight.visit.photo.MediaKind;
+import quarterlight.visit.photo.PhotoFile;
 
 /** What stands in place of a picture: a wave for a sound, lines for words and sidecars, with its length or kind below. Pure drawing. */
 public final class MediaIcon {

@@ -22,8 +22,8 @@ import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Palette;
 import quarterlight.ui.kit.Texts;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoFile;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoFile;
 
 /** One photo in its frame, with what is drawn on it; zoomed, moved and turned for viewing only. Event thread only. */
 public final class PhotoCanvas extends DrawnComponent {

@@ -6,11 +6,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import quarterlight.visit.Outline;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.PhotoScale;
-import quarterlight.visit.PixelPoint;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.annotation.Outline;
+import quarterlight.visit.annotation.PhotoScale;
+import quarterlight.visit.annotation.PixelPoint;
+import quarterlight.visit.photo.PhotoId;
 
 /** Outlines and points of a photo as shapes to be drawn, and the scale that a photo has. Pure functions. */
 public final class PhotoShapes {

@@ -19,7 +19,7 @@ import quarterlight.ui.kit.Palette;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.photos.list.PhotoItem;
 import quarterlight.ui.photos.list.PhotosModel;
-import quarterlight.visit.PhotoId;
+import quarterlight.visit.photo.PhotoId;
 
 /**
  * Every camera's line on one time axis: a tick above the line where its clock recorded a photo, one below where the photo was taken by

@@ -28,7 +28,7 @@ import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.photos.list.PhotoItem;
 import quarterlight.ui.photos.list.PhotosModel;
-import quarterlight.visit.CameraId;
+import quarterlight.visit.photo.CameraId;
 
 /**
  * Sets cameras' clocks right beside a time axis that shows what follows: by a shift, by a photo of a clock, or by two photos of one

@@ -17,7 +17,7 @@ import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.photos.list.PhotoItem;
-import quarterlight.visit.PhotoId;
+import quarterlight.visit.photo.PhotoId;
 
 /** Steps through the film in hand, with the moments that are pinned or spoken of marked on its length. Event thread only. */
 public final class FilmBar extends JPanel {

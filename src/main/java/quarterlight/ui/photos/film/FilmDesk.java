@@ -12,8 +12,8 @@ import quarterlight.task.LatestWork;
 import quarterlight.ui.kit.Listeners;
 import quarterlight.ui.kit.Selection;
 import quarterlight.ui.photos.list.PhotoItem;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.PhotoId;
+import quarterlight.visit.photo.PhotoFile;
+import quarterlight.visit.photo.PhotoId;
 
 /**
  * The moment of the film in hand, or the page of the paper: stepped by frame and by second, decoded in the background. One frame is kept at a time; steps that come

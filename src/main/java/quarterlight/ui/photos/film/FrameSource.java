@@ -2,7 +2,7 @@ package quarterlight.ui.photos.film;
 
 import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.film.FilmFrame;
-import quarterlight.visit.PhotoFile;
+import quarterlight.visit.photo.PhotoFile;
 
 /** Where frames come from; a seam that tests replace. */
 @FunctionalInterface

@@ -26,13 +26,13 @@ import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.WordChoice;
 import quarterlight.ui.kit.ZoneField;
-import quarterlight.visit.Basis;
-import quarterlight.visit.Facets;
-import quarterlight.visit.MediaKind;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.Severity;
-import quarterlight.visit.Statement;
+import quarterlight.visit.photo.MediaKind;
+import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.row.RecordKind;
+import quarterlight.visit.statement.Basis;
+import quarterlight.visit.statement.Facets;
+import quarterlight.visit.statement.Severity;
+import quarterlight.visit.statement.Statement;
 
 /** Says something of the photo in hand, or of the moment of the film that is shown, without leaving it. Event thread only. */
 public final class StatementSheet {

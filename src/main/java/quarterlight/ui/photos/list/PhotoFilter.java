@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import quarterlight.car.ZoneId;
-import quarterlight.visit.CameraId;
+import quarterlight.visit.photo.CameraId;
 
 /**
  * What the contact sheet is narrowed to.

@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 import quarterlight.capture.Exposure;
 import quarterlight.capture.NearDuplicates;
 import quarterlight.capture.SharpnessRange;
-import quarterlight.visit.PhotoId;
+import quarterlight.visit.photo.PhotoId;
 
 /**
  * What may be worth weeding out, with the numbers behind it. Hints only; the inspector decides.

@@ -7,11 +7,11 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import quarterlight.ui.kit.Coming;
-import quarterlight.visit.MediaKind;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.Pin;
-import quarterlight.visit.Recorded;
+import quarterlight.visit.photo.MediaKind;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Pin;
+import quarterlight.visit.pin.Recorded;
 
 /**
  * A photo or film as the station lists it.

@@ -14,11 +14,11 @@ import java.util.stream.Collectors;
 import quarterlight.capture.CorrectedTime;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.capture.PhotoGroups;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.Pin;
-import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Pin;
+import quarterlight.visit.pin.Recorded;
 
 /** The photos of a visit in corrected time over all cameras; those without a time come last, in the order of intake. Immutable. */
 public final class PhotoList {

@@ -16,9 +16,9 @@ import quarterlight.car.ZoneId;
 import quarterlight.ui.kit.Coming;
 import quarterlight.ui.kit.Listeners;
 import quarterlight.ui.kit.OpenVisit;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoId;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoId;
 import quarterlight.walk.Suggestion;
 
 /** What the Photos station shows: the list, the filter, the hints and the photo in hand. Event thread only. */

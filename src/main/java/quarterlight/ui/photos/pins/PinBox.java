@@ -26,7 +26,7 @@ import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.photos.list.PhotoItem;
 import quarterlight.ui.photos.list.PhotosModel;
-import quarterlight.visit.PhotoId;
+import quarterlight.visit.photo.PhotoId;
 import quarterlight.walk.Suggestion;
 
 /**

@@ -29,10 +29,10 @@ import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.photos.list.PhotoItem;
 import quarterlight.ui.photos.list.PhotosModel;
-import quarterlight.visit.Pin;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Recorded;
 import quarterlight.visit.ShownWords;
+import quarterlight.visit.pin.Pin;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
 
 /** The pins of the photo in hand: where, what each shows, and its caption, both to be written in place. Event thread only. */
 public final class PinTable extends JPanel {

@@ -13,8 +13,8 @@ import java.util.concurrent.RejectedExecutionException;
 import javax.swing.SwingUtilities;
 import quarterlight.task.Threads;
 import quarterlight.ui.kit.PhotoImages;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.Sha256;
+import quarterlight.visit.photo.PhotoFile;
+import quarterlight.visit.photo.Sha256;
 
 /** Thumbnails brought to the size of a cell in the background, so that painting only copies pixels. Event thread only. */
 final class CellPictures {

@@ -28,9 +28,9 @@ import quarterlight.ui.kit.Texts;
 import quarterlight.ui.photos.list.PhotoItem;
 import quarterlight.ui.photos.list.PhotoList;
 import quarterlight.ui.photos.list.PhotosModel;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.Recorded;
 import quarterlight.visit.Released;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Recorded;
 
 /** The photos of a visit as one sheet, painted cell by cell where it is seen; there is no component for a photo. Event thread only. */
 public final class ContactSheet extends DrawnComponent implements Scrollable {

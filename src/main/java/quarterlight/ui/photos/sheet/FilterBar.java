@@ -25,7 +25,7 @@ import quarterlight.ui.kit.Texts;
 import quarterlight.ui.photos.list.PhotoItem;
 import quarterlight.ui.photos.list.PhotosModel;
 import quarterlight.ui.photos.list.Showing;
-import quarterlight.visit.CameraId;
+import quarterlight.visit.photo.CameraId;
 
 /** The bar above the contact sheet: which photos are shown, and how large. Event thread only. */
 public final class FilterBar extends JPanel {

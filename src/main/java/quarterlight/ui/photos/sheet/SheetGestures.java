@@ -20,7 +20,7 @@ import javax.swing.SwingUtilities;
 import javax.swing.TransferHandler;
 import quarterlight.ui.kit.PhotoTransfer;
 import quarterlight.ui.photos.list.PhotosModel;
-import quarterlight.visit.PhotoId;
+import quarterlight.visit.photo.PhotoId;
 
 /** Selecting on the contact sheet by mouse and keys, and dragging photos away from it. Event thread only. */
 final class SheetGestures {

@@ -11,12 +11,12 @@ import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.view.MediaIcon;
 import quarterlight.ui.photos.list.PhotoHints;
 import quarterlight.ui.photos.list.PhotoItem;
-import quarterlight.visit.CaptureTime;
-import quarterlight.visit.MediaFacts;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.SidecarWords;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.CaptureTime;
+import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoFile;
+import quarterlight.visit.photo.SidecarWords;
 
 /** What is known of a photo, in two lines of words. Pure functions. */
 final class FactsLine {

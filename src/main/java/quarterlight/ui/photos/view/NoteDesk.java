@@ -23,13 +23,13 @@ import quarterlight.ui.kit.Palette;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.view.PhotoCanvas;
 import quarterlight.ui.kit.view.PhotoShapes;
-import quarterlight.visit.HiddenRegion;
-import quarterlight.visit.NoteShape;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.PhotoNote;
-import quarterlight.visit.PhotoScale;
-import quarterlight.visit.Recorded;
+import quarterlight.visit.annotation.HiddenRegion;
+import quarterlight.visit.annotation.NoteShape;
+import quarterlight.visit.annotation.PhotoNote;
+import quarterlight.visit.annotation.PhotoScale;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;
 
 /**

@@ -6,15 +6,15 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
 import quarterlight.ui.kit.view.PhotoShapes;
-import quarterlight.visit.HiddenRegion;
-import quarterlight.visit.NoteShape;
-import quarterlight.visit.Outline;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.PhotoNote;
-import quarterlight.visit.PhotoScale;
-import quarterlight.visit.PixelPoint;
-import quarterlight.visit.Recorded;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.annotation.HiddenRegion;
+import quarterlight.visit.annotation.NoteShape;
+import quarterlight.visit.annotation.Outline;
+import quarterlight.visit.annotation.PhotoNote;
+import quarterlight.visit.annotation.PhotoScale;
+import quarterlight.visit.annotation.PixelPoint;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Recorded;
 
 /** Notes and hidden regions as shapes on a photo: made of two points, found under a point, moved. Pure functions. */
 final class NoteShapes {

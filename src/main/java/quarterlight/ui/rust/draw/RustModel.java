@@ -6,9 +6,9 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import quarterlight.ui.kit.Listeners;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.PixelPoint;
-import quarterlight.visit.TraceKind;
+import quarterlight.visit.annotation.PixelPoint;
+import quarterlight.visit.annotation.TraceKind;
+import quarterlight.visit.photo.PhotoId;
 
 /**
  * What the Rust station works on: the outline being drawn, the tool, the cross-hair, and the steps that can be taken back while drawing.

@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import quarterlight.rust.plane.KnownThing;
-import quarterlight.visit.PhotoScale;
-import quarterlight.visit.PhotoScale.Coin;
-import quarterlight.visit.PhotoScale.KnownLength;
-import quarterlight.visit.PhotoScale.KnownRectangle;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.PhotoScale;
+import quarterlight.visit.annotation.PhotoScale.Coin;
+import quarterlight.visit.annotation.PhotoScale.KnownLength;
+import quarterlight.visit.annotation.PhotoScale.KnownRectangle;
+import quarterlight.visit.annotation.PixelPoint;
 
 /**
  * The thing of known size that is to be marked.

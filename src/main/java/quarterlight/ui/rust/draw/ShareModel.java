@@ -10,10 +10,10 @@ import quarterlight.rust.color.RustColor;
 import quarterlight.task.LatestWork;
 import quarterlight.ui.kit.Listeners;
 import quarterlight.ui.kit.Look;
-import quarterlight.visit.Outline;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.Outline;
+import quarterlight.visit.annotation.PixelPoint;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoId;
 
 /** The color share of the region at hand: whether it is looked for, threshold, what was brushed away, and the answer. Event thread only. */
 public final class ShareModel {

@@ -7,8 +7,8 @@ import java.util.OptionalDouble;
 import quarterlight.rust.color.ColorShare;
 import quarterlight.rust.color.RustColor;
 import quarterlight.ui.kit.Palette;
-import quarterlight.visit.Outline;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.Outline;
+import quarterlight.visit.annotation.PixelPoint;
 
 /** Counts what looks like rust in a region of a picture, and paints it as a cover for the photo. Runs off the event thread. */
 public final class ShareWork {

@@ -2,7 +2,7 @@ package quarterlight.ui.rust.draw;
 
 import java.util.List;
 import java.util.Optional;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.PixelPoint;
 
 /** Draws a point to what is near: a corner first, else the nearest place of an edge. Pure functions; pixels of the photo. */
 final class Snap {

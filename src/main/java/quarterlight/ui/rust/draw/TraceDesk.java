@@ -16,13 +16,13 @@ import quarterlight.rust.plane.Freehand;
 import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.view.PhotoCanvas;
 import quarterlight.ui.kit.view.PhotoShapes;
-import quarterlight.visit.Outline;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.PixelPoint;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.Trace;
+import quarterlight.visit.annotation.Outline;
+import quarterlight.visit.annotation.PixelPoint;
+import quarterlight.visit.annotation.Trace;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
 
 /** The outlines above the photo in hand, and what the pointer does to them. Event thread only. */
 public final class TraceDesk implements PhotoCanvas.Overlay {

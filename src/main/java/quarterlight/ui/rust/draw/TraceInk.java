@@ -19,12 +19,12 @@ import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.Palette;
 import quarterlight.ui.kit.view.PhotoShapes;
-import quarterlight.visit.Outline;
-import quarterlight.visit.PhotoScale;
-import quarterlight.visit.PhotoScale.Coin;
-import quarterlight.visit.PhotoScale.KnownRectangle;
-import quarterlight.visit.PixelPoint;
-import quarterlight.visit.Trace;
+import quarterlight.visit.annotation.Outline;
+import quarterlight.visit.annotation.PhotoScale;
+import quarterlight.visit.annotation.PhotoScale.Coin;
+import quarterlight.visit.annotation.PhotoScale.KnownRectangle;
+import quarterlight.visit.annotation.PixelPoint;
+import quarterlight.visit.annotation.Trace;
 
 /** Draws outlines, scales and the cross-hair above a photo; every line has a halo, so that it is seen on any ground. */
 final class TraceInk {

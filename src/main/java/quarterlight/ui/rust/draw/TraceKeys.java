@@ -8,9 +8,9 @@ import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.KeyStroke;
 import quarterlight.ui.kit.view.PhotoCanvas;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.PixelPoint;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoFile;
 
 /** Draws by keys: arrows move the cross-hair, Enter sets a point or takes hold of one, Backspace takes the last back. Event thread only. */
 public final class TraceKeys {

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleSupplier;
 import java.util.function.Function;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.PixelPoint;
+import quarterlight.visit.photo.PhotoFile;
 
 /** Draws, whether by pointer or by keys: sets points, closes rings, sets the scale, moves corners. Event thread only. */
 final class TracePen {

@@ -23,12 +23,12 @@ import quarterlight.photo.film.FilmFrame;
 import quarterlight.photo.film.FilmFrames;
 import quarterlight.ui.kit.Selection;
 import quarterlight.ui.photos.list.PhotoItem;
-import quarterlight.visit.MediaFacts;
-import quarterlight.visit.MediaKind;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoFile;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.Sha256;
+import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.MediaKind;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoFile;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.photo.Sha256;
 
 /** Stepping a film of ten frames a second and eight seconds, its frames made up. */
 @Timeout(60)

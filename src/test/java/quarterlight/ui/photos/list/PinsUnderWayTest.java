@@ -35,9 +35,9 @@ import quarterlight.ui.kit.Problems;
 import quarterlight.ui.kit.SettingsFile;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.VisitDoor;
-import quarterlight.visit.PhotoId;
-import quarterlight.visit.Pin;
 import quarterlight.visit.VisitParts;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Pin;
 import quarterlight.visit.row.RecordKind;
 
 /** Pins are shown while a slow store still writes them, are undone in their order, and are gone again if the store refuses them. */

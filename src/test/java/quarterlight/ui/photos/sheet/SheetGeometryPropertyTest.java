@@ -18,8 +18,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import quarterlight.store.SampleVisit;
 import quarterlight.ui.photos.list.PhotoItem;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PhotoId;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoId;
 
 /** The sheet against a search through all cells. */
 class SheetGeometryPropertyTest {

@@ -14,10 +14,10 @@ import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 import quarterlight.rust.TestVisits;
 import quarterlight.ui.kit.Palette;
-import quarterlight.visit.MediaKind;
-import quarterlight.visit.Outline;
-import quarterlight.visit.Photo;
-import quarterlight.visit.PixelPoint;
+import quarterlight.visit.annotation.Outline;
+import quarterlight.visit.annotation.PixelPoint;
+import quarterlight.visit.photo.MediaKind;
+import quarterlight.visit.photo.Photo;
 
 /** A photo of 800 by 600 pixels, looked at as a picture of half its size: its left half is rust, its right half blue paint. */
 class ShareModelTest {

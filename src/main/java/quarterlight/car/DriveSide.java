@@ -1,9 +1,0 @@
-package quarterlight.car;
-
-import quarterlight.units.Worded;
-
-/** The side the driver sits on; left and right are the car's own, seen in the direction of travel. */
-public enum DriveSide implements Worded {
-    LEFT,
-    RIGHT
-}

@@ -1,0 +1,2 @@
+/** The body of a car: its style, construction and main dimensions. */
+package quarterlight.car.body;

@@ -1,9 +1,0 @@
-package quarterlight.visit;
-
-import quarterlight.units.Worded;
-
-/** When a gauge check was made, relative to the readings. */
-public enum GaugeMoment implements Worded {
-    BEFORE,
-    AFTER
-}

@@ -1,9 +1,0 @@
-package quarterlight.visit;
-
-import quarterlight.units.Worded;
-
-/** What the gauge was checked on. */
-public enum GaugeSurface implements Worded {
-    BARE,
-    SHIM
-}

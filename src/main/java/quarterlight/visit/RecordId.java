@@ -1,9 +1,0 @@
-package quarterlight.visit;
-
-/** The number of a recorded row within its table of the visit. */
-public record RecordId(long value) {
-    @Override
-    public String toString() {
-        return Long.toString(value);
-    }
-}

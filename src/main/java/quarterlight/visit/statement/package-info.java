@@ -1,0 +1,2 @@
+/** What is said of a zone or the car, by the inspector or by others. */
+package quarterlight.visit.statement;
