@@ -17,14 +17,14 @@ import quarterlight.car.ZoneId;
 import quarterlight.car.body.Body;
 import quarterlight.car.body.BodyStyle;
 import quarterlight.diagram.ink.DiagramInk;
-import quarterlight.diagram.ink.DiagramPainter;
-import quarterlight.diagram.ink.DiagramScene;
 import quarterlight.diagram.ink.Highlight;
 import quarterlight.diagram.ink.InkPalette;
 import quarterlight.diagram.ink.Ramp;
-import quarterlight.diagram.ink.SheetLayout;
 import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.diagram.ink.ZoneLook;
+import quarterlight.diagram.scene.DiagramPainter;
+import quarterlight.diagram.scene.DiagramScene;
+import quarterlight.diagram.scene.SheetLayout;
 import quarterlight.table.ZoneTable;
 
 /**

@@ -15,6 +15,7 @@ import javax.swing.JLabel;
 import javax.swing.SwingUtilities;
 import javax.swing.TransferHandler.TransferSupport;
 import quarterlight.Main;
+import quarterlight.ui.dialog.FileDrop;
 
 /**
  * A folder of photos dropped on the window of an empty visit: seconds until the sheet shows them all, in order; the copying goes on meanwhile.

@@ -9,7 +9,7 @@ import picocli.CommandLine.ParseResult;
 import quarterlight.edit.Archived;
 import quarterlight.edit.Archiving;
 import quarterlight.edit.EditRefused;
-import quarterlight.page.Paper;
+import quarterlight.page.print.Paper;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.table.JsonObject;

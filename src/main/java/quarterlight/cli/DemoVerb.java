@@ -13,7 +13,7 @@ import picocli.CommandLine.ParseResult;
 import quarterlight.edit.EditRefused;
 import quarterlight.file.Lasting;
 import quarterlight.file.Leftovers;
-import quarterlight.page.Paper;
+import quarterlight.page.print.Paper;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.table.JsonObject;

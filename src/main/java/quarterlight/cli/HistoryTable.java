@@ -3,12 +3,12 @@ package quarterlight.cli;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
-import quarterlight.finish.Chances;
 import quarterlight.finish.FinishCautions;
 import quarterlight.finish.FinishHistory;
-import quarterlight.finish.FinishReason;
 import quarterlight.finish.NextMeasurement;
-import quarterlight.finish.ZoneHistory;
+import quarterlight.finish.history.Chances;
+import quarterlight.finish.history.FinishReason;
+import quarterlight.finish.history.ZoneHistory;
 import quarterlight.units.ThicknessUnit;
 
 /** What {@code history} prints for people. */

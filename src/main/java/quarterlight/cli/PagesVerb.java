@@ -7,7 +7,7 @@ import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.diagram.DiagramRefused;
-import quarterlight.page.Paper;
+import quarterlight.page.print.Paper;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
 import quarterlight.table.JsonObject;

@@ -1,7 +1,7 @@
 package quarterlight.compare;
 
 import java.util.Objects;
-import quarterlight.finish.CountDistribution;
+import quarterlight.finish.history.CountDistribution;
 
 /**
  * The counts of both cars over the same zones, the cars being independent of one another.

@@ -1,7 +1,7 @@
 package quarterlight.compare;
 
 import java.util.Objects;
-import quarterlight.finish.CountDistribution;
+import quarterlight.finish.history.CountDistribution;
 
 /**
  * How many zones of one car are refinished (or repaired), by its finish history.

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import quarterlight.finish.ZoneHistory;
+import quarterlight.finish.history.ZoneHistory;
 import quarterlight.marks.Contradiction;
 import quarterlight.rust.ZoneRust;
 import quarterlight.rust.need.RepairNeed;

@@ -7,7 +7,7 @@ import quarterlight.car.ZoneId;
 import quarterlight.coverage.Gap;
 import quarterlight.findings.Findings;
 import quarterlight.finish.ZoneEvidence;
-import quarterlight.finish.ZoneHistory;
+import quarterlight.finish.history.ZoneHistory;
 import quarterlight.marks.Contradiction;
 import quarterlight.rust.ZoneRust;
 import quarterlight.thickness.ZoneThickness;

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import quarterlight.page.report.PhotoPixels;
+import quarterlight.page.report.picture.PhotoPixels;
 import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.photo.worker.OriginalPictures;

@@ -9,7 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneId;
-import quarterlight.finish.ZoneHistory;
+import quarterlight.finish.history.ZoneHistory;
 import quarterlight.rust.ZoneRust;
 import quarterlight.rust.need.RepairNeed;
 import quarterlight.visit.mark.OdometerFigure;

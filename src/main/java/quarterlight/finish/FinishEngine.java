@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import quarterlight.car.FinishProfile;
+import quarterlight.finish.history.Scenario;
+import quarterlight.finish.history.ZoneHistory;
 import quarterlight.finish.model.CarPosterior;
 import quarterlight.finish.model.Draws;
 import quarterlight.finish.model.Panel;

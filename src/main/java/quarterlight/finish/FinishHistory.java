@@ -7,6 +7,8 @@ import java.util.Objects;
 import java.util.Optional;
 import quarterlight.car.FinishProfile;
 import quarterlight.car.ZoneId;
+import quarterlight.finish.history.Scenario;
+import quarterlight.finish.history.ZoneHistory;
 import quarterlight.units.Thickness;
 
 /**

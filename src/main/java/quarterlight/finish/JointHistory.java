@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import quarterlight.car.ZoneId;
+import quarterlight.finish.history.CountDistribution;
 import quarterlight.finish.model.CarPosterior;
 
 /** The finish history of a car with what ties its zones together, for questions about several zones at once. Immutable. */

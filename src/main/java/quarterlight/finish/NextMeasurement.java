@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import quarterlight.car.ZoneId;
+import quarterlight.finish.history.ZoneHistory;
 import quarterlight.finish.model.CarPosterior;
 import quarterlight.finish.model.NextSpots;
 import quarterlight.units.Worded;

@@ -6,9 +6,12 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import quarterlight.finish.model.LifeStory;
+import quarterlight.finish.history.Chances;
+import quarterlight.finish.history.FinishReason;
+import quarterlight.finish.history.ZoneHistory;
 import quarterlight.finish.model.PanelStories;
-import quarterlight.finish.model.ProcessModel;
+import quarterlight.finish.number.LifeStory;
+import quarterlight.finish.number.ProcessModel;
 import quarterlight.visit.trial.SignKind;
 
 /** Makes of the stories of one panel what is told of its zone. */

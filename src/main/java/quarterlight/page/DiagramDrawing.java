@@ -2,9 +2,10 @@ package quarterlight.page;
 
 import java.util.List;
 import quarterlight.diagram.BodyDiagram;
-import quarterlight.diagram.ink.DiagramSvg;
-import quarterlight.diagram.ink.SheetLayout;
+import quarterlight.diagram.scene.DiagramSvg;
+import quarterlight.diagram.scene.SheetLayout;
 import quarterlight.findings.Findings;
+import quarterlight.page.print.XmlText;
 
 /** The annotated diagram of a visit alone, without photos and tables, for programs that show or change drawings. */
 public final class DiagramDrawing {

@@ -13,7 +13,7 @@ import quarterlight.diagram.ink.Legend;
 import quarterlight.diagram.ink.PinMark;
 import quarterlight.diagram.ink.ZoneLook;
 import quarterlight.findings.Findings;
-import quarterlight.finish.ZoneHistory;
+import quarterlight.finish.history.ZoneHistory;
 import quarterlight.rust.ZoneRust;
 import quarterlight.thickness.ZoneThickness;
 

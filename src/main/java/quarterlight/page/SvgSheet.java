@@ -6,11 +6,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import quarterlight.diagram.ink.DiagramScene;
-import quarterlight.diagram.ink.DiagramSvg;
-import quarterlight.diagram.ink.SheetLayout;
 import quarterlight.diagram.ink.TextMeasure;
+import quarterlight.diagram.scene.DiagramScene;
+import quarterlight.diagram.scene.DiagramSvg;
+import quarterlight.diagram.scene.SheetLayout;
 import quarterlight.findings.Findings;
+import quarterlight.page.print.FontFaces;
+import quarterlight.page.print.XmlText;
 import quarterlight.visit.photo.PhotoId;
 
 /** The diagram page as one SVG: heading, diagram, facts, and the key of pins with their pictures below. One unit is one px. */

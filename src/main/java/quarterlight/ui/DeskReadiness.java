@@ -9,10 +9,10 @@ import javax.swing.SwingUtilities;
 import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.store.VisitOpening;
 import quarterlight.task.Threads;
-import quarterlight.ui.kit.Look;
-import quarterlight.ui.kit.Palette;
 import quarterlight.ui.kit.SettingsFile;
-import quarterlight.ui.kit.Typeface;
+import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.look.Palette;
+import quarterlight.ui.kit.look.Typeface;
 
 /**
  * What the window needs whatever visit it shows: settings, typeface, look, and the library of the database. It can be made ready while the call is

@@ -15,11 +15,13 @@ import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.diagram.ink.Ramp;
 import quarterlight.task.Threads;
+import quarterlight.ui.dialog.MainFrame;
+import quarterlight.ui.dialog.ProblemDialogs;
 import quarterlight.ui.kit.DeskParts;
-import quarterlight.ui.kit.ProgressLine;
 import quarterlight.ui.kit.SwingJobRunner;
 import quarterlight.ui.kit.Texts;
-import quarterlight.ui.kit.VisitReading;
+import quarterlight.ui.kit.visit.VisitReading;
+import quarterlight.ui.kit.widget.ProgressLine;
 import quarterlight.units.Area;
 import quarterlight.visit.VisitFacts;
 

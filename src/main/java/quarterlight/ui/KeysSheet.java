@@ -11,9 +11,9 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Dialogs;
-import quarterlight.ui.kit.Look;
-import quarterlight.ui.kit.StationScreen;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.visit.StationScreen;
 
 /** A sheet of all keys: those of the window and those of the station in front. Event thread only. */
 final class KeysSheet {

@@ -10,9 +10,9 @@ import javax.swing.event.MenuEvent;
 import javax.swing.event.MenuListener;
 import quarterlight.ui.diagram.Layer;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.Station;
-import quarterlight.ui.kit.StationScreen;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.visit.Station;
+import quarterlight.ui.kit.visit.StationScreen;
 
 /** The menu bar: what is not used every minute stands here, with its key. Event thread only. */
 final class MainMenu extends JMenuBar {

@@ -8,10 +8,10 @@ import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import javax.swing.SwingConstants;
 import net.miginfocom.swing.MigLayout;
-import quarterlight.ui.kit.Hairline;
-import quarterlight.ui.kit.Look;
-import quarterlight.ui.kit.Station;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.look.Hairline;
+import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.visit.Station;
 
 /** The narrow rail at the left with the stations of the job. Event thread only. */
 final class Rail extends JPanel {

@@ -4,7 +4,7 @@ import java.util.ArrayDeque;
 import java.util.List;
 import java.util.Queue;
 import javax.swing.Timer;
-import quarterlight.ui.kit.Station;
+import quarterlight.ui.kit.visit.Station;
 
 /**
  * Shows every station of the visit that is being opened, one after the other, and closes the window; for the run in which the Java machine

@@ -9,8 +9,8 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.ui.kit.DeskParts;
-import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.look.Look;
 
 /** What the window shows while no visit is open: how to begin, and the visits opened of late. Event thread only. */
 final class StartPage extends JPanel {

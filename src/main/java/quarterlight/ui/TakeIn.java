@@ -17,8 +17,8 @@ import quarterlight.edit.TableFiles;
 import quarterlight.table.TableRead;
 import quarterlight.table.TableUnreadable;
 import quarterlight.ui.kit.DeskParts;
-import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.tables.ForeignTables;
 import quarterlight.visit.VisitRecord;
 

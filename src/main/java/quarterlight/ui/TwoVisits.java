@@ -15,7 +15,7 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.ui.compare.TwoCarsWindow;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Dialogs;
-import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.look.Look;
 
 /** Asks which two visits are laid side by side. Event thread only. */
 final class TwoVisits {

@@ -12,10 +12,10 @@ import quarterlight.ui.diagram.DiagramSide;
 import quarterlight.ui.diagram.Layer;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
-import quarterlight.ui.kit.OpenVisit;
-import quarterlight.ui.kit.ShareSplit;
-import quarterlight.ui.kit.Station;
-import quarterlight.ui.kit.StationScreen;
+import quarterlight.ui.kit.look.ShareSplit;
+import quarterlight.ui.kit.visit.OpenVisit;
+import quarterlight.ui.kit.visit.Station;
+import quarterlight.ui.kit.visit.StationScreen;
 
 /** One visit in the window: the rail, the diagram, and what the station in front puts beside it. Event thread only. */
 final class VisitBench extends JPanel {

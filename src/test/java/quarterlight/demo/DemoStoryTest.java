@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.FactEdits;
 import quarterlight.findings.Findings;
-import quarterlight.finish.ZoneHistory;
+import quarterlight.finish.history.ZoneHistory;
 import quarterlight.rust.ZoneRust;
 import quarterlight.table.CsvFile;
 import quarterlight.table.RowKind;

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import quarterlight.finish.history.ZoneHistory;
 
 /**
  * Thirty cars drawn by physical processes that are not the model: ten of each of three worlds (see the README beside

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import quarterlight.car.FinishProfile;
 import quarterlight.car.ZoneId;
+import quarterlight.finish.history.ZoneHistory;
 import quarterlight.units.Thickness;
 import quarterlight.visit.trial.SignKind;
 

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import quarterlight.car.FinishProfile;
 import quarterlight.car.ZoneId;
+import quarterlight.finish.history.ZoneHistory;
 import quarterlight.units.Thickness;
 
 /** The sums of the program against plain Monte Carlo over the stated model, for 20 cases. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import quarterlight.finish.history.ZoneHistory;
 
 /**
  * Judges every drawn car of a folder and writes history.json beside its truth, in one process, in the program's form, for a

@@ -8,10 +8,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import quarterlight.finish.model.FixedNumber;
-import quarterlight.finish.model.JudgedNumber;
-import quarterlight.finish.model.ProcessModel;
-import quarterlight.finish.model.SignRates;
+import quarterlight.finish.number.FixedNumber;
+import quarterlight.finish.number.JudgedNumber;
+import quarterlight.finish.number.ProcessModel;
+import quarterlight.finish.number.SignRates;
 
 /** The method page prints the numbers that the program uses, each with its source or its mark as judgement. */
 class NumbersPageTest {

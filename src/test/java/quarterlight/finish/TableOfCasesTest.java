@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import quarterlight.car.FinishProfile;
 import quarterlight.car.ZoneId;
+import quarterlight.finish.history.ZoneHistory;
 import quarterlight.units.Thickness;
 import quarterlight.visit.trial.SignKind;
 

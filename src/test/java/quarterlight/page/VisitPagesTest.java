@@ -31,6 +31,7 @@ import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.DiagramFile;
 import quarterlight.diagram.NominalAreas;
 import quarterlight.findings.Findings;
+import quarterlight.page.print.Paper;
 import quarterlight.table.ZoneTable;
 import quarterlight.table.list.CoverageTable;
 import quarterlight.table.list.DatePatternTable;

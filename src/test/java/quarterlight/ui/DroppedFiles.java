@@ -6,8 +6,8 @@ import java.io.File;
 import java.util.List;
 
 /** What a file manager hands over when files are dropped. */
-record DroppedFiles(List<File> files) implements Transferable {
-    DroppedFiles {
+public record DroppedFiles(List<File> files) implements Transferable {
+    public DroppedFiles {
         files = List.copyOf(files);
     }
 

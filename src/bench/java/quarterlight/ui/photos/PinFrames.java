@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import javax.swing.RepaintManager;
 import quarterlight.ui.diagram.DiagramPanel;
-import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.photos.sheet.ContactSheet;
 import quarterlight.visit.photo.PhotoId;
 

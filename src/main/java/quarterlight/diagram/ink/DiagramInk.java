@@ -33,14 +33,14 @@ public record DiagramInk(
     }
 
     /** Whether a zone shows words and no number of its own. */
-    boolean isNamed(ZoneId zone) {
+    public boolean isNamed(ZoneId zone) {
         ZoneLook look = looks.get(zone);
         return (look == null || look.number().isEmpty())
                 && !labels.getOrDefault(zone, "").isEmpty();
     }
 
     /** The text to write at a zone; empty for none. */
-    String textOf(ZoneId zone) {
+    public String textOf(ZoneId zone) {
         ZoneLook look = looks.get(zone);
         return look != null && !look.number().isEmpty() ? look.number() : labels.getOrDefault(zone, "");
     }

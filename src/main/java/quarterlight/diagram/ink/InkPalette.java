@@ -19,32 +19,32 @@ public record InkPalette(Color ground, Color ink, Color secondInk, Color line, C
     public static final InkPalette DARK = new InkPalette(
             new Color(0x24292D), new Color(0xECE8DF), new Color(0xA9B1B6), new Color(0x444C52), new Color(0x5CC3D1));
 
-    Color silhouette() {
+    public Color silhouette() {
         return ink;
     }
 
-    Color gap() {
+    public Color gap() {
         return mix(ink, ground, 0.70);
     }
 
-    Color detail() {
+    public Color detail() {
         return mix(ink, ground, 0.45);
     }
 
-    Color wheel() {
+    public Color wheel() {
         return mix(ink, ground, 0.15);
     }
 
-    Color shade() {
+    public Color shade() {
         return mix(ink, ground, 0.30);
     }
 
-    Color glass() {
+    public Color glass() {
         return mix(ink, ground, 0.08);
     }
 
     /** A share of one color over the rest of another. */
-    static Color mix(Color over, Color under, double share) {
+    public static Color mix(Color over, Color under, double share) {
         return new Color(
                 channel(over.getRed(), under.getRed(), share),
                 channel(over.getGreen(), under.getGreen(), share),

@@ -9,30 +9,30 @@ import java.util.OptionalDouble;
  * @param palette of the window or page
  * @param ramp of the quantities
  */
-record SceneColors(InkPalette palette, Ramp ramp) {
+public record SceneColors(InkPalette palette, Ramp ramp) {
     /** The look of a zone that nothing is known of. */
-    static final ZoneLook NO_LOOK = new ZoneLook(OptionalDouble.empty(), "", 0, 0);
+    public static final ZoneLook NO_LOOK = new ZoneLook(OptionalDouble.empty(), "", 0, 0);
 
     private static final double TEXTURE = 0.75;
     private static final double LINE = 0.70;
 
     /** What a zone is filled with: its place on the ramp, else the ground. */
-    Color fill(ZoneLook look) {
+    public Color fill(ZoneLook look) {
         return look.share().isPresent() ? ramp.at(look.share().getAsDouble()) : palette.ground();
     }
 
     /** A text color of contrast 4.5 or better on a ground. */
-    Color textOn(Color ground) {
+    public Color textOn(Color ground) {
         return Contrast.readable(ground, palette.ink(), palette.ground());
     }
 
     /** The color of hatching and stipple on a ground. */
-    Color textureOn(Color ground) {
+    public Color textureOn(Color ground) {
         return InkPalette.mix(textOn(ground), ground, TEXTURE);
     }
 
     /** The color of a panel gap on a fill. */
-    Color lineOn(Color ground) {
+    public Color lineOn(Color ground) {
         return InkPalette.mix(textOn(ground), ground, LINE);
     }
 }

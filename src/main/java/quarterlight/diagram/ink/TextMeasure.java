@@ -52,7 +52,7 @@ public record TextMeasure(Font regular, Font bold) {
         return font(sizePx, heavy).getStringBounds(text, PLAIN).getWidth();
     }
 
-    Font font(double sizePx, boolean heavy) {
+    public Font font(double sizePx, boolean heavy) {
         return (heavy ? bold : regular).deriveFont((float) sizePx);
     }
 }

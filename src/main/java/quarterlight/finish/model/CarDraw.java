@@ -2,6 +2,11 @@ package quarterlight.finish.model;
 
 import java.util.Arrays;
 import java.util.List;
+import quarterlight.finish.number.FactoryLevel;
+import quarterlight.finish.number.FixedNumber;
+import quarterlight.finish.number.JudgedNumber;
+import quarterlight.finish.number.Lattice;
+import quarterlight.finish.number.LifeStory;
 
 /**
  * All states of the car under one draw of the judged numbers: level of the factory finish, scenario, how many panels were

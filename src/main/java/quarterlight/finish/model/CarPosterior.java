@@ -3,6 +3,8 @@ package quarterlight.finish.model;
 import java.util.Arrays;
 import java.util.List;
 import quarterlight.car.FinishProfile;
+import quarterlight.finish.number.FactoryLevel;
+import quarterlight.finish.number.LifeStory;
 
 /**
  * What the model says of a car: every draw of the judged numbers with the exact sums over the states of the car in it.

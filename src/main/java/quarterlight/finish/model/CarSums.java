@@ -1,5 +1,8 @@
 package quarterlight.finish.model;
 
+import quarterlight.finish.number.FixedNumber;
+import quarterlight.finish.number.LifeStory;
+
 /**
  * Sums over the states of a car within one draw: how much each story of each panel weighs, with the panel's own evidence
  * at full power and that of the others at {@link FixedNumber#TRUST}.

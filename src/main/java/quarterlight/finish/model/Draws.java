@@ -2,6 +2,8 @@ package quarterlight.finish.model;
 
 import java.util.SplittableRandom;
 import org.apache.commons.statistics.distribution.NormalDistribution;
+import quarterlight.finish.number.JudgedNumber;
+import quarterlight.finish.number.ProcessModel;
 
 /**
  * Values of all judged numbers at once, drawn by Latin hypercube sampling from a fixed seed: every number takes each of

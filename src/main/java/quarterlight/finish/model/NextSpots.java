@@ -1,6 +1,9 @@
 package quarterlight.finish.model;
 
 import java.util.SplittableRandom;
+import quarterlight.finish.number.FixedNumber;
+import quarterlight.finish.number.Lattice;
+import quarterlight.finish.number.LifeStory;
 
 /**
  * What more spots of one panel can be expected to tell of "factory finish or not": the expected fall of the entropy of

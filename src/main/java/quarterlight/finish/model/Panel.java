@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import quarterlight.finish.number.FixedNumber;
 import quarterlight.rust.RustExtent;
 import quarterlight.visit.trial.SignKind;
 

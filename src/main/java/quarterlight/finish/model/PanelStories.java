@@ -5,6 +5,9 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import quarterlight.finish.number.JudgedNumber;
+import quarterlight.finish.number.LifeStory;
+import quarterlight.finish.number.ProcessModel;
 import quarterlight.visit.trial.SignKind;
 
 /** The stories of one panel as a {@link CarPosterior} has them, with any part of the evidence left out. Immutable. */

@@ -1,5 +1,8 @@
 package quarterlight.finish.model;
 
+import quarterlight.finish.number.FixedNumber;
+import quarterlight.finish.number.Lattice;
+
 /**
  * How likely the spots of one panel are, as a function of the level of its finish: tables over the lattice for every
  * within-panel spread and every kernel. Only for a panel with spots. Immutable.

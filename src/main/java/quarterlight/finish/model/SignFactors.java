@@ -1,5 +1,9 @@
 package quarterlight.finish.model;
 
+import quarterlight.finish.number.JudgedNumber;
+import quarterlight.finish.number.LifeStory;
+import quarterlight.finish.number.SignRates;
+
 /** How likely rust and spots without metal of one panel are, by story. */
 final class SignFactors {
     private static final int STORIES = LifeStory.values().length;

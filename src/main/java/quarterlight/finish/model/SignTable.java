@@ -1,6 +1,10 @@
 package quarterlight.finish.model;
 
 import java.util.Arrays;
+import quarterlight.finish.number.FixedNumber;
+import quarterlight.finish.number.JudgedNumber;
+import quarterlight.finish.number.LifeStory;
+import quarterlight.finish.number.SignRates;
 import quarterlight.visit.trial.SignKind;
 
 /**

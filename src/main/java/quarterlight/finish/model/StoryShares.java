@@ -1,5 +1,9 @@
 package quarterlight.finish.model;
 
+import quarterlight.finish.number.FixedNumber;
+import quarterlight.finish.number.JudgedNumber;
+import quarterlight.finish.number.LifeStory;
+
 /**
  * Chances of the stories before anything was measured, in one draw: of the touched panels of a car, and of a panel of
  * which nothing is known at all.

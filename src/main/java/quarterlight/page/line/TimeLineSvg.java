@@ -1,6 +1,6 @@
 package quarterlight.page.line;
 
-import quarterlight.page.DrawnSvg;
+import quarterlight.page.print.DrawnSvg;
 
 /** A time line as an SVG element for pages: the same drawing, with its words as text of the family that pages embed. */
 public final class TimeLineSvg {

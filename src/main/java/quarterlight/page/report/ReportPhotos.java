@@ -4,9 +4,12 @@ import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.ZonePlaces;
-import quarterlight.page.PageWorkers;
 import quarterlight.page.PinKey;
 import quarterlight.page.Selection;
+import quarterlight.page.print.PageWorkers;
+import quarterlight.page.report.picture.BuyerPictures;
+import quarterlight.page.report.picture.Pictures;
+import quarterlight.page.report.text.Shots;
 import quarterlight.visit.VisitRecord;
 
 /**

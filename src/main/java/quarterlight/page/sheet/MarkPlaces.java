@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import quarterlight.car.ZoneId;
-import quarterlight.page.XmlText;
+import quarterlight.page.print.XmlText;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.mark.Mark;
 import quarterlight.visit.pin.Recorded;

@@ -1,7 +1,7 @@
 package quarterlight.page.sheet;
 
 import quarterlight.car.View;
-import quarterlight.page.Paper;
+import quarterlight.page.print.Paper;
 
 /**
  * How a sheet divides its paper, in mm.

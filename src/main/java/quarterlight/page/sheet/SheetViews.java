@@ -11,13 +11,13 @@ import quarterlight.diagram.SvgPath;
 import quarterlight.diagram.ViewDrawing;
 import quarterlight.diagram.ZonePlaces;
 import quarterlight.diagram.ink.DiagramInk;
-import quarterlight.diagram.ink.DiagramScene;
-import quarterlight.diagram.ink.DiagramSvg;
 import quarterlight.diagram.ink.InkPalette;
 import quarterlight.diagram.ink.Ramp;
-import quarterlight.diagram.ink.SheetLayout;
 import quarterlight.diagram.ink.TextMeasure;
-import quarterlight.page.XmlText;
+import quarterlight.diagram.scene.DiagramScene;
+import quarterlight.diagram.scene.DiagramSvg;
+import quarterlight.diagram.scene.SheetLayout;
+import quarterlight.page.print.XmlText;
 
 /** Draws the views of a sheet to write on, each as an SVG element of its size on paper: lines light enough for a pencil to stand out. */
 final class SheetViews {

@@ -10,16 +10,16 @@ import java.util.function.Consumer;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import quarterlight.car.ZoneId;
-import quarterlight.diagram.ink.DiagramPainter;
-import quarterlight.diagram.ink.DiagramScene;
 import quarterlight.diagram.ink.Highlight;
 import quarterlight.diagram.ink.InkPalette;
-import quarterlight.diagram.ink.SheetLayout;
+import quarterlight.diagram.scene.DiagramPainter;
+import quarterlight.diagram.scene.DiagramScene;
+import quarterlight.diagram.scene.SheetLayout;
 import quarterlight.page.FindingsInk;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.task.LatestWork;
 import quarterlight.ui.kit.DeskParts;
-import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.look.Look;
 
 /** The diagram of one of two cars, on the scale that both share. Event thread only; the scene is laid out in the background. */
 final class CarSheet extends JPanel {

@@ -9,9 +9,9 @@ import javax.swing.JPanel;
 import quarterlight.compare.CountComparison;
 import quarterlight.compare.CountSummary;
 import quarterlight.ui.kit.Format;
-import quarterlight.ui.kit.Look;
-import quarterlight.ui.kit.Palette;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.look.Palette;
 
 /** How many panels of each car are refinished, or repaired: the chance of every count, A above the line and B below. Event thread only. */
 final class CountBars extends JPanel {

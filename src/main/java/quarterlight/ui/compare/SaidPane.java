@@ -10,9 +10,9 @@ import quarterlight.compare.ComparedZone;
 import quarterlight.compare.Comparison;
 import quarterlight.compare.Side;
 import quarterlight.finish.FinishCautions;
-import quarterlight.ui.kit.Look;
-import quarterlight.ui.kit.TallPanel;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.look.TallPanel;
 
 /** In sentences: what speaks for each car, what one side lacks, dates and trials. No car is declared the better one. Event thread only. */
 final class SaidPane extends TallPanel {

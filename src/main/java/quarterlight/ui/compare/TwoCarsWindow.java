@@ -24,13 +24,13 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
 import quarterlight.compare.ComparedZone;
 import quarterlight.diagram.ink.Highlight;
-import quarterlight.page.Paper;
 import quarterlight.page.ThicknessRamp;
+import quarterlight.page.print.Paper;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Dialogs;
-import quarterlight.ui.kit.FactTable;
-import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.widget.FactTable;
 
 /** The second window: two cars side by side on one scale, zone by zone, with what speaks for each. Event thread only. */
 public final class TwoCarsWindow {

@@ -9,8 +9,8 @@ import quarterlight.compare.Contrast;
 import quarterlight.compare.ZoneFacts;
 import quarterlight.page.PageFacts;
 import quarterlight.page.ThicknessRamp;
-import quarterlight.ui.kit.FactTable;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.widget.FactTable;
 import quarterlight.units.Worded;
 
 /** What the table of two cars says of a zone that both have: A, B, and what is worth saying. Pure functions. */

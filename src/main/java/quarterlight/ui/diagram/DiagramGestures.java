@@ -18,11 +18,11 @@ import javax.swing.KeyStroke;
 import javax.swing.TransferHandler;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
-import quarterlight.diagram.ink.DiagramScene;
+import quarterlight.diagram.scene.DiagramScene;
 import quarterlight.page.PinKey;
 import quarterlight.ui.kit.PhotoTransfer;
-import quarterlight.ui.kit.Selection;
-import quarterlight.ui.kit.StationScreen;
+import quarterlight.ui.kit.visit.Selection;
+import quarterlight.ui.kit.visit.StationScreen;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.RecordId;
 

@@ -15,13 +15,13 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
 import quarterlight.findings.Findings;
-import quarterlight.finish.ZoneHistory;
+import quarterlight.finish.history.ZoneHistory;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Format;
-import quarterlight.ui.kit.Look;
-import quarterlight.ui.kit.OpenVisit;
-import quarterlight.ui.kit.StationScreen;
+import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.visit.OpenVisit;
+import quarterlight.ui.kit.visit.StationScreen;
 import quarterlight.units.Thickness;
 import quarterlight.units.ThicknessUnit;
 

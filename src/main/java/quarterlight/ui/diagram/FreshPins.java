@@ -8,7 +8,7 @@ import java.util.Set;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.page.PinKey;
-import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.pin.Pin;

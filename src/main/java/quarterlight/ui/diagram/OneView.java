@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import quarterlight.car.View;
 import quarterlight.diagram.BodyDiagram;
-import quarterlight.diagram.ink.SheetLayout;
+import quarterlight.diagram.scene.SheetLayout;
 
 /** The layout that shows one view as large as the room allows. Pure functions. */
 final class OneView {

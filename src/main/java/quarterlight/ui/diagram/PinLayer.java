@@ -19,11 +19,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import quarterlight.diagram.ink.DiagramScene;
-import quarterlight.diagram.ink.PinPlacement;
+import quarterlight.diagram.scene.DiagramScene;
+import quarterlight.diagram.scene.PinPlacement;
 import quarterlight.page.PinKey;
-import quarterlight.ui.kit.Look;
-import quarterlight.ui.kit.Palette;
+import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.look.Palette;
 import quarterlight.visit.photo.PhotoId;
 
 /**

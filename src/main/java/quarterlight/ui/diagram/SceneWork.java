@@ -6,13 +6,13 @@ import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 import quarterlight.car.View;
 import quarterlight.diagram.ink.DiagramInk;
-import quarterlight.diagram.ink.DiagramPainter;
-import quarterlight.diagram.ink.DiagramScene;
 import quarterlight.diagram.ink.InkPalette;
-import quarterlight.diagram.ink.SheetLayout;
+import quarterlight.diagram.scene.DiagramPainter;
+import quarterlight.diagram.scene.DiagramScene;
+import quarterlight.diagram.scene.SheetLayout;
 import quarterlight.task.LatestWork;
 import quarterlight.ui.kit.DeskParts;
-import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.visit.OpenVisit;
 
 /** Lays out the scene and paints it into a picture in the background; wishes that were overtaken are left out. */
 final class SceneWork {

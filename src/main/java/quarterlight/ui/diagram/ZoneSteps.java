@@ -9,7 +9,7 @@ import quarterlight.car.View;
 import quarterlight.car.ZoneId;
 import quarterlight.diagram.ViewDrawing;
 import quarterlight.diagram.ZonePlaces;
-import quarterlight.diagram.ink.DiagramScene;
+import quarterlight.diagram.scene.DiagramScene;
 import quarterlight.visit.pin.ViewPoint;
 
 /** Where an arrow key leads on the diagram: the nearest zone that lies more in that direction than across it. Pure functions. */

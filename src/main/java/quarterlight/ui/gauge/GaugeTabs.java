@@ -4,10 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.JTabbedPane;
+import quarterlight.ui.gauge.check.CheckPane;
+import quarterlight.ui.gauge.entry.GaugeEntry;
+import quarterlight.ui.gauge.history.HistoryPane;
+import quarterlight.ui.gauge.panel.PanelsPane;
+import quarterlight.ui.gauge.sign.SignsPane;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
-import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.visit.OpenVisit;
 
 /** The pages of the Gauge station: readings, panels, finish history, signs, gauge check. Event thread only. */
 final class GaugeTabs {

@@ -22,9 +22,9 @@ import quarterlight.thickness.Spot;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Format;
-import quarterlight.ui.kit.Look;
-import quarterlight.ui.kit.OpenVisit;
-import quarterlight.ui.kit.Palette;
+import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.look.Palette;
+import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.units.Thickness;
 
 /** Every zone's spots on one axis, with the car's level and its band: what stands apart is seen at a glance. Event thread only. */

@@ -1,5 +1,5 @@
 /**
  * Answers: what do all screens share? The look, type, texts, numbers for people, background work, the open visit.
- * <p>Uses Swing and the look and feel. Read {@code OpenVisit} and {@link quarterlight.ui.kit.Palette} first.
+ * <p>Uses Swing and the look and feel. Read {@code OpenVisit} and {@link quarterlight.ui.kit.look.Palette} first.
  */
 package quarterlight.ui.kit;

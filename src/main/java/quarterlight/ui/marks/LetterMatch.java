@@ -11,8 +11,8 @@ import java.util.Optional;
 import javax.swing.JPanel;
 import quarterlight.marks.NumberMatch;
 import quarterlight.marks.code.VehicleNumber;
-import quarterlight.ui.kit.Look;
-import quarterlight.ui.kit.Palette;
+import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.look.Palette;
 
 /**
  * Two numbers that should say the same, one above the other, letter by letter: an unread letter stands in a broken frame, a letter that

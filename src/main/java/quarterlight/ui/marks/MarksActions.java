@@ -6,7 +6,7 @@ import java.util.Optional;
 import quarterlight.edit.RowEdits;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
-import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.visit.mark.Mark;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;

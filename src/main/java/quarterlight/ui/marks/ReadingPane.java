@@ -11,9 +11,9 @@ import quarterlight.marks.JudgedMark;
 import quarterlight.marks.MarksReport;
 import quarterlight.marks.NumberMatch;
 import quarterlight.marks.code.DateCandidate;
-import quarterlight.ui.kit.Look;
-import quarterlight.ui.kit.TallPanel;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.look.TallPanel;
 
 /** What a mark means as it stands: verdict and reason, every date it can mean, numbers held against each other. Event thread only. */
 final class ReadingPane extends TallPanel {

@@ -15,7 +15,7 @@ import quarterlight.marks.MarksReport;
 import quarterlight.marks.TimeLine;
 import quarterlight.page.line.TimeLineDrawing;
 import quarterlight.ui.kit.DeskParts;
-import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.look.Look;
 
 /** The dates of the car on one line of time, as wide as there is room. Event thread only. */
 final class TimeLinePane extends JPanel implements Scrollable {

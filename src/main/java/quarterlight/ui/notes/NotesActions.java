@@ -13,7 +13,7 @@ import quarterlight.settings.PhraseFile;
 import quarterlight.table.TableUnreadable;
 import quarterlight.table.list.WordsTable;
 import quarterlight.ui.kit.DeskParts;
-import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.visit.CoverageWish;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.RecordId;

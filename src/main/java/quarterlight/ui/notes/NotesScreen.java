@@ -11,10 +11,10 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
-import quarterlight.ui.kit.OpenVisit;
-import quarterlight.ui.kit.Station;
-import quarterlight.ui.kit.StationScreen;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.visit.OpenVisit;
+import quarterlight.ui.kit.visit.Station;
+import quarterlight.ui.kit.visit.StationScreen;
 import quarterlight.visit.pin.ViewPoint;
 
 /** The Notes station: statements, what was not looked at, trials, the odometer, claims, and what the visit lacks. Event thread only. */

@@ -16,10 +16,10 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Listeners;
-import quarterlight.ui.kit.Look;
-import quarterlight.ui.kit.OpenVisit;
-import quarterlight.ui.kit.TallPanel;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.look.TallPanel;
+import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.visit.LeftOut;
 import quarterlight.visit.ReportLength;
 

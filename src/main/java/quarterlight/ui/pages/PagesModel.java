@@ -4,7 +4,7 @@ import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import quarterlight.page.Paper;
+import quarterlight.page.print.Paper;
 import quarterlight.ui.kit.Listeners;
 
 /** What the Pages station shows: the files made, the one in the preview and its page. Event thread only. */

@@ -12,16 +12,16 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import net.miginfocom.swing.MigLayout;
-import quarterlight.page.Paper;
+import quarterlight.page.print.Paper;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Format;
-import quarterlight.ui.kit.Hairline;
-import quarterlight.ui.kit.Look;
-import quarterlight.ui.kit.OpenVisit;
-import quarterlight.ui.kit.Station;
-import quarterlight.ui.kit.StationScreen;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.look.Hairline;
+import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.visit.OpenVisit;
+import quarterlight.ui.kit.visit.Station;
+import quarterlight.ui.kit.visit.StationScreen;
 
 /** The Pages station: what the buyer gets is chosen, made, looked at page by page, opened, printed and archived. Event thread only. */
 public final class PagesScreen implements StationScreen {

@@ -9,10 +9,10 @@ import java.util.Optional;
 import javax.swing.JPanel;
 import javax.swing.Scrollable;
 import javax.swing.SwingUtilities;
-import quarterlight.page.PagePreview;
+import quarterlight.page.print.PagePreview;
 import quarterlight.task.LatestWork;
 import quarterlight.ui.kit.DeskParts;
-import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.look.Look;
 
 /** One page as it will be on paper, as wide as the room. Drawn in the background. Event thread only. */
 final class PreviewPane extends JPanel implements Scrollable {

@@ -3,9 +3,9 @@ package quarterlight.ui.pages;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Set;
-import quarterlight.page.Paper;
+import quarterlight.page.print.Paper;
 import quarterlight.ui.kit.DeskParts;
-import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.visit.OpenVisit;
 
 /** Makes the sheet to take along to the car and opens it in the program that the computer has for it. Event thread only. */
 public final class TakeAlong {

@@ -16,7 +16,7 @@ import quarterlight.capture.SharpnessRange;
 import quarterlight.photo.pixels.PictureMeasures;
 import quarterlight.task.LatestWork;
 import quarterlight.task.Progress;
-import quarterlight.ui.kit.PhotoImages;
+import quarterlight.ui.kit.visit.PhotoImages;
 import quarterlight.ui.photos.list.PhotoHints;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.Photo;

@@ -5,7 +5,7 @@ import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.LayoutManager;
 import javax.swing.JPanel;
-import quarterlight.ui.kit.Hairline;
+import quarterlight.ui.kit.look.Hairline;
 
 /** Two parts below the large view: beside each other where there is room, else one below the other. Event thread only. */
 final class PinStrip extends JPanel {

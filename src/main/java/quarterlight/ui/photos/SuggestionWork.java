@@ -13,7 +13,7 @@ import quarterlight.edit.Habits;
 import quarterlight.task.LatestWork;
 import quarterlight.task.Threads;
 import quarterlight.ui.kit.DeskParts;
-import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.photos.list.PhotoHints;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.photo.ClockSetting;

@@ -6,7 +6,7 @@ import java.util.Optional;
 import quarterlight.car.ZoneId;
 import quarterlight.edit.RowEdits;
 import quarterlight.ui.kit.DeskParts;
-import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.visit.row.RecordKind;
 import quarterlight.visit.statement.Basis;
 import quarterlight.visit.statement.Condition;

@@ -8,7 +8,7 @@ import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
-import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.view.PhotoCanvas;
 import quarterlight.ui.rust.draw.RustTool;
 

@@ -3,7 +3,7 @@ package quarterlight.ui.rust;
 import java.time.LocalDateTime;
 import java.util.Comparator;
 import java.util.List;
-import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.photo.PhotoId;

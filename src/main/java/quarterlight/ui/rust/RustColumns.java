@@ -3,9 +3,9 @@ package quarterlight.ui.rust;
 import java.util.List;
 import java.util.function.Function;
 import quarterlight.rust.ZoneRust;
-import quarterlight.ui.kit.FactTable;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.widget.FactTable;
 import quarterlight.units.Worded;
 
 /** What the table of rust says of a zone. Pure functions. */

@@ -8,7 +8,7 @@ import quarterlight.rust.plane.MaskOutlines;
 import quarterlight.rust.plane.TraceCheck;
 import quarterlight.task.LatestWork;
 import quarterlight.ui.kit.DeskParts;
-import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.rust.draw.RustModel;
 import quarterlight.ui.rust.draw.ShareWork;
 import quarterlight.ui.rust.draw.TraceDraft;

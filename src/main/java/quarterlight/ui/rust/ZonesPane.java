@@ -18,13 +18,13 @@ import quarterlight.car.ZoneId;
 import quarterlight.rust.RiDegree;
 import quarterlight.rust.ZoneRust;
 import quarterlight.rust.need.RepairNeed;
-import quarterlight.ui.kit.FactTable;
-import quarterlight.ui.kit.Hairline;
-import quarterlight.ui.kit.Look;
-import quarterlight.ui.kit.OpenVisit;
-import quarterlight.ui.kit.Prose;
-import quarterlight.ui.kit.TallPanel;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.look.Hairline;
+import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.look.Prose;
+import quarterlight.ui.kit.look.TallPanel;
+import quarterlight.ui.kit.visit.OpenVisit;
+import quarterlight.ui.kit.widget.FactTable;
 
 /** Every zone with extent, grades and repair need, and why; those never looked at stand apart. Event thread only. */
 final class ZonesPane extends JPanel {

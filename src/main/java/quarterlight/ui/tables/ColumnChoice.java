@@ -10,8 +10,8 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.table.ForeignTable;
 import quarterlight.table.ReadingProfile;
 import quarterlight.table.cell.LooseMoment;
-import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.look.Look;
 import quarterlight.units.ThicknessUnit;
 
 /** Says which column of a table is what, by choice. Event thread only. */

@@ -22,10 +22,10 @@ import quarterlight.settings.ColumnProfiles;
 import quarterlight.table.ForeignTable;
 import quarterlight.table.ReadingProfile;
 import quarterlight.ui.kit.DeskParts;
-import quarterlight.ui.kit.FactTable;
-import quarterlight.ui.kit.Look;
-import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.visit.OpenVisit;
+import quarterlight.ui.kit.widget.FactTable;
 
 /** Asks which column of a table is what, beside its first rows and what comes of them. Event thread only. */
 final class ColumnSheet {

@@ -11,7 +11,7 @@ import quarterlight.edit.gauge.ProfileReading;
 import quarterlight.table.ColumnGuess;
 import quarterlight.table.ForeignTable;
 import quarterlight.ui.kit.DeskParts;
-import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.visit.reading.Reading;
 import quarterlight.visit.row.RecordKind;
 

@@ -11,9 +11,9 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
 import quarterlight.edit.gauge.ForeignReadings;
-import quarterlight.ui.kit.Look;
-import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.visit.OpenVisit;
 
 /** Matches the zone names of some other program with the zones of the car, a guess chosen before. Event thread only. */
 final class ZoneMatches extends JPanel {

@@ -25,7 +25,7 @@ import quarterlight.diagram.ViewDrawing;
 import quarterlight.diagram.ink.InkPalette;
 import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.findings.Findings;
-import quarterlight.page.DrawnSvg;
+import quarterlight.page.print.DrawnSvg;
 import quarterlight.table.ZoneTable;
 import quarterlight.table.list.DatePatternTable;
 import quarterlight.thickness.SpotKind;

@@ -34,8 +34,8 @@ import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import quarterlight.page.HtmlValidator;
-import quarterlight.page.Paper;
 import quarterlight.page.PdfValidator;
+import quarterlight.page.print.Paper;
 import quarterlight.task.Progress;
 
 class ReportPagesTest {

@@ -21,6 +21,8 @@ import quarterlight.diagram.ZonePlaces;
 import quarterlight.findings.Findings;
 import quarterlight.findings.MatterWeights;
 import quarterlight.findings.WhatMatters;
+import quarterlight.page.report.picture.BuyerPictures;
+import quarterlight.page.report.picture.PhotoPixels;
 import quarterlight.photo.pixels.JpegWriter;
 import quarterlight.rust.TestVisits;
 import quarterlight.table.ZoneTable;

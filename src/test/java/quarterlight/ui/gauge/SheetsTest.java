@@ -14,6 +14,8 @@ import quarterlight.car.ZoneId;
 import quarterlight.edit.gauge.FinishEdits;
 import quarterlight.table.ZoneTable;
 import quarterlight.thickness.VisitBuilder;
+import quarterlight.ui.gauge.check.CheckSheet;
+import quarterlight.ui.gauge.sign.SignSheet;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.visit.reading.GaugeCheck;
 import quarterlight.visit.reading.GaugeMoment;

@@ -7,6 +7,7 @@ import java.util.concurrent.CountDownLatch;
 import quarterlight.edit.FactEdits;
 import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
+import quarterlight.ui.kit.visit.StoreThread;
 
 /** A process that edits a visit on the thread by which the window edits, without end, and says the number of each edit once the window would show it. */
 public final class WindowEdits {

@@ -26,6 +26,10 @@ import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.DiagramCheck;
 import quarterlight.diagram.DiagramFile;
 import quarterlight.diagram.ZonePlaces;
+import quarterlight.diagram.scene.DiagramPainter;
+import quarterlight.diagram.scene.DiagramScene;
+import quarterlight.diagram.scene.DiagramSvg;
+import quarterlight.diagram.scene.SheetLayout;
 import quarterlight.table.ZoneTable;
 import quarterlight.visit.pin.ViewPoint;
 

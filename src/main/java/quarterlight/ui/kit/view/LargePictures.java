@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.Timer;
 import quarterlight.photo.decode.Pictures;
-import quarterlight.ui.kit.PhotoImages;
+import quarterlight.ui.kit.visit.PhotoImages;
 import quarterlight.visit.photo.PhotoFile;
 import quarterlight.visit.photo.Sha256;
 

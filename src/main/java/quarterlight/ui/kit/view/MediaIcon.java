@@ -9,8 +9,8 @@ import java.awt.RenderingHints;
 import java.awt.geom.Line2D;
 import java.util.Locale;
 import javax.swing.UIManager;
-import quarterlight.ui.kit.Palette;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.look.Palette;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.PhotoFile;
 

@@ -16,12 +16,12 @@ import java.awt.geom.Point2D;
 import java.awt.image.BufferedImage;
 import java.util.Optional;
 import javax.accessibility.AccessibleRole;
-import quarterlight.ui.kit.DrawnComponent;
 import quarterlight.ui.kit.Later;
-import quarterlight.ui.kit.Look;
-import quarterlight.ui.kit.OpenVisit;
-import quarterlight.ui.kit.Palette;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.look.DrawnComponent;
+import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.look.Palette;
+import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.photo.PhotoFile;
 

@@ -13,9 +13,9 @@ import javax.swing.JSlider;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.photo.film.FilmFrame;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.Look;
-import quarterlight.ui.kit.OpenVisit;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.photos.list.PhotoItem;
 import quarterlight.visit.photo.PhotoId;
 

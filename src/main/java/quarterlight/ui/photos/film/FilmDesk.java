@@ -10,7 +10,7 @@ import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.film.FilmFrame;
 import quarterlight.task.LatestWork;
 import quarterlight.ui.kit.Listeners;
-import quarterlight.ui.kit.Selection;
+import quarterlight.ui.kit.visit.Selection;
 import quarterlight.ui.photos.list.PhotoItem;
 import quarterlight.visit.photo.PhotoFile;
 import quarterlight.visit.photo.PhotoId;

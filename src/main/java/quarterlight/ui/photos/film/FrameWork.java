@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import quarterlight.edit.FrameKeeping;
 import quarterlight.ui.kit.DeskParts;
-import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.photos.list.PhotoItem;
 
 /** Keeps the frame that is shown as a photo of its own and takes it in hand. Event thread only. */

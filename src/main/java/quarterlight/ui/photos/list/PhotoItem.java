@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
-import quarterlight.ui.kit.Coming;
+import quarterlight.ui.kit.visit.Coming;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.photo.PhotoId;

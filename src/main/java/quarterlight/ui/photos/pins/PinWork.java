@@ -8,7 +8,7 @@ import java.util.function.Consumer;
 import quarterlight.car.ZoneId;
 import quarterlight.edit.RowEdits;
 import quarterlight.ui.kit.DeskParts;
-import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.photos.list.PhotoItem;
 import quarterlight.ui.photos.list.PhotosModel;
 import quarterlight.visit.photo.PhotoId;

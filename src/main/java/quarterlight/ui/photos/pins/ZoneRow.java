@@ -9,8 +9,8 @@ import java.util.OptionalDouble;
 import javax.swing.JButton;
 import quarterlight.car.ZoneId;
 import quarterlight.ui.kit.Format;
-import quarterlight.ui.kit.Look;
-import quarterlight.ui.kit.Palette;
+import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.look.Palette;
 
 /** One zone to choose: its key, its name, how likely it is. Event thread only. */
 final class ZoneRow extends JButton {

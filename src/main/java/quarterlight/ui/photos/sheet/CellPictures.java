@@ -12,7 +12,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.RejectedExecutionException;
 import javax.swing.SwingUtilities;
 import quarterlight.task.Threads;
-import quarterlight.ui.kit.PhotoImages;
+import quarterlight.ui.kit.visit.PhotoImages;
 import quarterlight.visit.photo.PhotoFile;
 import quarterlight.visit.photo.Sha256;
 

@@ -6,8 +6,8 @@ import java.util.Optional;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
-import quarterlight.ui.kit.Look;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.look.Look;
 
 /** The tools that draw on the photo. Event thread only. */
 final class NoteBar extends JPanel {

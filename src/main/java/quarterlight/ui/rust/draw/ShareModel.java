@@ -9,7 +9,7 @@ import javax.swing.SwingUtilities;
 import quarterlight.rust.color.RustColor;
 import quarterlight.task.LatestWork;
 import quarterlight.ui.kit.Listeners;
-import quarterlight.ui.kit.Look;
+import quarterlight.ui.kit.look.Look;
 import quarterlight.visit.annotation.Outline;
 import quarterlight.visit.annotation.PixelPoint;
 import quarterlight.visit.photo.Photo;

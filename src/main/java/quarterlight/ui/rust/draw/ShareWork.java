@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import quarterlight.rust.color.ColorShare;
 import quarterlight.rust.color.RustColor;
-import quarterlight.ui.kit.Palette;
+import quarterlight.ui.kit.look.Palette;
 import quarterlight.visit.annotation.Outline;
 import quarterlight.visit.annotation.PixelPoint;
 

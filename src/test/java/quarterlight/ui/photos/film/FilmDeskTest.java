@@ -21,7 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.film.FilmFrame;
 import quarterlight.photo.film.FilmFrames;
-import quarterlight.ui.kit.Selection;
+import quarterlight.ui.kit.visit.Selection;
 import quarterlight.ui.photos.list.PhotoItem;
 import quarterlight.visit.photo.MediaFacts;
 import quarterlight.visit.photo.MediaKind;
@@ -229,7 +229,7 @@ class FilmDeskTest {
                 false));
     }
 
-    /** As {@link quarterlight.ui.kit.PhotoImages#frame} gives a page. */
+    /** As {@link quarterlight.ui.kit.visit.PhotoImages#frame} gives a page. */
     private static FilmFrame page(double number, int pages) {
         int page = (int) Math.max(1, Math.min(pages, Math.floor(number)));
         return new FilmFrame(new BufferedImage(3, 4, BufferedImage.TYPE_INT_RGB), page, 1, page == pages);

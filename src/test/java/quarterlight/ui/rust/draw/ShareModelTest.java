@@ -13,7 +13,7 @@ import java.util.function.BooleanSupplier;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 import quarterlight.rust.TestVisits;
-import quarterlight.ui.kit.Palette;
+import quarterlight.ui.kit.look.Palette;
 import quarterlight.visit.annotation.Outline;
 import quarterlight.visit.annotation.PixelPoint;
 import quarterlight.visit.photo.MediaKind;

@@ -1,0 +1,2 @@
+/** A diagram laid out with everything on it, and its two renderers. */
+package quarterlight.diagram.scene;

@@ -1,0 +1,41 @@
+package quarterlight.page.print;
+
+import freemarker.core.XHTMLOutputFormat;
+import freemarker.template.Configuration;
+import freemarker.template.TemplateException;
+import freemarker.template.TemplateExceptionHandler;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.Locale;
+import java.util.Map;
+
+/** Fills a page template; everything typed by people is escaped by the template engine. */
+public final class Template {
+    /** One for all pages, so that each template is read once. */
+    private static final Configuration CONFIGURATION = configuration();
+
+    private static Configuration configuration() {
+        Configuration configuration = new Configuration(Configuration.VERSION_2_3_34);
+        configuration.setClassForTemplateLoading(Template.class, "/quarterlight/page");
+        configuration.setDefaultEncoding("UTF-8");
+        configuration.setLocale(Locale.US);
+        configuration.setOutputFormat(XHTMLOutputFormat.INSTANCE);
+        configuration.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
+        configuration.setLogTemplateExceptions(false);
+        configuration.setNumberFormat("computer");
+        return configuration;
+    }
+
+    public String fill(String name, Map<String, Object> model) {
+        try {
+            StringWriter out = new StringWriter();
+            CONFIGURATION.getTemplate(name).process(model, out);
+            return out.toString();
+        } catch (IOException e) {
+            throw new UncheckedIOException("the template " + name + " cannot be read", e);
+        } catch (TemplateException e) {
+            throw new IllegalStateException("the template " + name + " is wrong", e);
+        }
+    }
+}

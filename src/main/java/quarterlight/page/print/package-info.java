@@ -1,0 +1,2 @@
+/** How pages become files: templates, typeface, PDF, and pictures of pages. */
+package quarterlight.page.print;

@@ -1,0 +1,173 @@
+package quarterlight.page.report.picture;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.Path2D;
+import java.awt.image.BufferedImage;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import quarterlight.page.photo.HiddenPixels;
+import quarterlight.page.photo.NoteInk;
+import quarterlight.page.photo.PhotoNotePainter;
+import quarterlight.visit.VisitRecord;
+import quarterlight.visit.annotation.HiddenRegion;
+import quarterlight.visit.annotation.NoteShape;
+import quarterlight.visit.annotation.PhotoNote;
+import quarterlight.visit.annotation.PixelPoint;
+import quarterlight.visit.annotation.Trace;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Recorded;
+
+/**
+ * Pictures as the buyer may see them: hidden regions are taken out first, then the inspector's outlines and notes are drawn. A
+ * picture with hidden regions whose photo's size is not known is not shown at all. Safe for several threads.
+ */
+public final class BuyerPictures {
+    private static final int THUMBNAIL_PX = 320;
+    private static final double SAME_MOMENT_S = 0.05;
+    private static final Color LINE = new Color(0x0B6472);
+
+    private final VisitRecord visit;
+    private final PhotoPixels pixels;
+    private final PictureWriting writing;
+    private final PhotoNotePainter painter = new PhotoNotePainter(NoteInk.ofPages());
+
+    public BuyerPictures(VisitRecord visit, PhotoPixels pixels, PictureWriting writing) {
+        this.visit = Objects.requireNonNull(visit, "visit");
+        this.pixels = Objects.requireNonNull(pixels, "pixels");
+        this.writing = Objects.requireNonNull(writing, "writing");
+    }
+
+    /** Small pictures from a store, save those with hidden regions: they are made anew without them. */
+    public Function<PhotoId, Optional<byte[]>> thumbnails(Function<PhotoId, Optional<byte[]>> stored) {
+        return photo -> visit.hiddenOn(photo).isEmpty()
+                ? stored.apply(photo)
+                : shown(photo, OptionalDouble.empty(), THUMBNAIL_PX)
+                        .map(this::printed)
+                        .map(PrintedPicture::jpeg);
+    }
+
+    public Optional<PrintedPicture> print(Frame frame) {
+        return shown(frame.photo(), frame.at(), PrintedPicture.LONG_SIDE_PX)
+                .map(picture -> annotated(frame, picture))
+                .map(this::printed);
+    }
+
+    private PrintedPicture printed(BufferedImage picture) {
+        return PrintedPicture.of(picture, writing);
+    }
+
+    private Optional<BufferedImage> shown(PhotoId photo, OptionalDouble at, int longSidePx) {
+        List<HiddenRegion> regions = visit.hiddenOn(photo);
+        Optional<BufferedImage> picture = pixels.picture(photo, at, longSidePx);
+        if (regions.isEmpty() || picture.isEmpty()) {
+            return picture;
+        }
+        return scale(photo, picture.get()).map(scale -> HiddenPixels.of(picture.get(), regions, scale));
+    }
+
+    /** Pixels of the picture to one of the upright photo. */
+    private Optional<Double> scale(PhotoId photo, BufferedImage picture) {
+        return visit.photo(photo)
+                .map(Photo::file)
+                .filter(file -> file.width().isPresent() && file.width().getAsInt() > 0)
+                .map(file -> (double) picture.getWidth() / file.width().getAsInt());
+    }
+
+    private BufferedImage annotated(Frame frame, BufferedImage picture) {
+        List<PhotoNote> notes = notes(frame);
+        List<Trace> traces = traces(frame);
+        Optional<Double> scale = scale(frame.photo(), picture);
+        if (scale.isEmpty() || (notes.isEmpty() && traces.isEmpty())) {
+            return picture;
+        }
+        double width = picture.getWidth() / scale.get();
+        double height = picture.getHeight() / scale.get();
+        double unit = PhotoNotePainter.usualUnit(width, height);
+        BufferedImage copy = new BufferedImage(picture.getWidth(), picture.getHeight(), BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = copy.createGraphics();
+        try {
+            g.drawImage(picture, 0, 0, null);
+            g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+            g.scale(scale.get(), scale.get());
+            traces.forEach(trace -> outline(g, trace, unit));
+            painter.paint(g, notes, width, height, unit);
+        } finally {
+            g.dispose();
+        }
+        return copy;
+    }
+
+    private static void outline(Graphics2D g, Trace trace, double unit) {
+        Path2D path = new Path2D.Double();
+        ring(path, trace.outline().shell());
+        trace.outline().holes().forEach(hole -> ring(path, hole));
+        g.setColor(Color.WHITE);
+        g.setStroke(new BasicStroke((float) (4.4 * unit), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+        g.draw(path);
+        g.setColor(LINE);
+        g.setStroke(new BasicStroke((float) (2.2 * unit), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+        g.draw(path);
+    }
+
+    private static void ring(Path2D path, List<PixelPoint> points) {
+        path.moveTo(points.get(0).x(), points.get(0).y());
+        points.stream().skip(1).forEach(point -> path.lineTo(point.x(), point.y()));
+        path.closePath();
+    }
+
+    private List<PhotoNote> notes(Frame frame) {
+        return visit.photoNotes().stream()
+                .map(Recorded::value)
+                .filter(note -> note.photo().equals(frame.photo()) && sameMoment(note, frame))
+                .toList();
+    }
+
+    private static boolean sameMoment(PhotoNote note, Frame frame) {
+        return note.atSeconds().isEmpty() == frame.at().isEmpty()
+                && note.atSeconds()
+                        .map(at -> Math.abs(at - frame.at().getAsDouble()) <= SAME_MOMENT_S)
+                        .orElse(true);
+    }
+
+    private List<Trace> traces(Frame frame) {
+        return visit.traces().stream()
+                .map(Recorded::value)
+                .filter(trace ->
+                        trace.photo().equals(frame.photo()) && frame.at().isEmpty())
+                .toList();
+    }
+
+    /** What is drawn on a picture, in words. */
+    public List<String> words(Frame frame) {
+        List<String> words = new ArrayList<>();
+        List<Trace> traces = traces(frame);
+        if (!traces.isEmpty()) {
+            words.add("Outlined: "
+                    + String.join(
+                            ", ",
+                            traces.stream()
+                                    .map(trace -> trace.kind().word())
+                                    .distinct()
+                                    .toList()));
+        }
+        for (PhotoNote note : notes(frame)) {
+            Stream<String> text = note.shape() == NoteShape.MEASURE
+                    ? Stream.of(PhotoNotePainter.lengthOf(note))
+                    : note.text().stream();
+            text.filter(word -> !word.isBlank()).forEach(words::add);
+        }
+        if (!visit.hiddenOn(frame.photo()).isEmpty()) {
+            words.add("Part of this picture was hidden by the inspector.");
+        }
+        return words;
+    }
+}

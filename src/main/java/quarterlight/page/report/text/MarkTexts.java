@@ -1,0 +1,116 @@
+package quarterlight.page.report.text;
+
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import quarterlight.diagram.ink.InkPalette;
+import quarterlight.diagram.ink.TextMeasure;
+import quarterlight.findings.Findings;
+import quarterlight.marks.JudgedFeature;
+import quarterlight.marks.JudgedMark;
+import quarterlight.marks.MarksReport;
+import quarterlight.marks.TimeLine;
+import quarterlight.marks.code.DateCandidate;
+import quarterlight.page.line.TimeLineDrawing;
+import quarterlight.page.line.TimeLineSvg;
+import quarterlight.page.print.DrawnSvg;
+import quarterlight.units.Worded;
+import quarterlight.visit.mark.Feature;
+import quarterlight.visit.mark.Mark;
+
+/** Marks as read and as decoded, and the features that date a car. */
+public final class MarkTexts {
+    private static final int NAMED = 3;
+    private static final double WIDTH_MM = 178;
+    private static final double WIDTH_PX = 760;
+
+    private final Findings car;
+    private final Shots shots;
+
+    public MarkTexts(Findings car, Shots shots) {
+        this.car = car;
+        this.shots = shots;
+    }
+
+    public ReportContent.MarksText text() {
+        List<String> sentences = new ArrayList<>();
+        if (!car.visit().marks().isEmpty() || !car.visit().features().isEmpty()) {
+            sentences.add(car.marks()
+                    .window()
+                    .map(window -> "Build date used: " + span(window.first(), window.last()) + ".")
+                    .orElse("Neither a build date nor a model year is claimed, so no date can be judged."));
+            car.marks().contradictions().forEach(clash -> sentences.add(clash.sentence()));
+            if (car.marks().contradictions().isEmpty()) {
+                sentences.add("No date, number or feature contradicts another.");
+            }
+            sentences.add(MarksReport.CAUTION);
+        }
+        return new ReportContent.MarksText(
+                TimeLine.of(car.marks()).map(MarkTexts::line).orElse(""),
+                car.marks().marks().stream().map(this::row).toList(),
+                car.marks().features().stream().map(MarkTexts::row).toList(),
+                sentences);
+    }
+
+    private static String line(TimeLine line) {
+        TimeLineDrawing drawing = new TimeLineDrawing(line, InkPalette.LIGHT, TextMeasure.bundled(), WIDTH_PX);
+        String name = "Time line of the dates that the marks can mean; the table below says the same in words";
+        return DrawnSvg.sized(
+                TimeLineSvg.element(drawing, name), WIDTH_MM, WIDTH_MM * drawing.heightPx() / WIDTH_PX, name);
+    }
+
+    private ReportContent.MarkRow row(JudgedMark judged) {
+        Mark mark = judged.mark();
+        List<String> more = new ArrayList<>();
+        mark.expected().ifPresent(expected -> more.add("should read " + expected));
+        more.addAll(judged.decoded());
+        if (judged.witnesses() > 1) {
+            more.add(judged.witnesses() + " views");
+        }
+        mark.note().ifPresent(more::add);
+        String kind = Stream.concat(Stream.of(mark.kind().word()), mark.stage().map(Worded::word).stream())
+                .collect(Collectors.joining(", "));
+        return new ReportContent.MarkRow(
+                mark.part(),
+                kind,
+                mark.text(),
+                dates(judged.candidates()),
+                judged.verdict().word(),
+                judged.why(),
+                String.join("; ", more),
+                shots.link(mark.photo()));
+    }
+
+    /** The likeliest first; of many the rest by their number. */
+    private static String dates(List<DateCandidate> candidates) {
+        String named = candidates.stream()
+                .limit(NAMED)
+                .map(date -> span(date.from(), date.to()))
+                .collect(Collectors.joining("; "));
+        return candidates.size() > NAMED ? named + "; and " + (candidates.size() - NAMED) + " more" : named;
+    }
+
+    private static String span(LocalDate from, LocalDate to) {
+        if (from.equals(to)) {
+            return from.toString();
+        }
+        boolean month =
+                from.getDayOfMonth() == 1 && to.equals(YearMonth.from(from).atEndOfMonth());
+        return month ? YearMonth.from(from).toString() : from + " to " + to;
+    }
+
+    private static ReportContent.FeatureRow row(JudgedFeature judged) {
+        Feature feature = judged.feature();
+        Optional<Boolean> fitted = feature.fitted();
+        return new ReportContent.FeatureRow(
+                feature.feature(),
+                feature.from().text() + " to " + feature.to().text(),
+                fitted.isEmpty() ? "not established" : fitted.get() ? "this car has it" : "not on this car",
+                judged.verdict().word(),
+                Stream.concat(Stream.of(judged.why()), feature.note().stream()).collect(Collectors.joining(" ")));
+    }
+}

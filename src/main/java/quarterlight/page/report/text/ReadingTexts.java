@@ -1,0 +1,245 @@
+package quarterlight.page.report.text;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
+import quarterlight.car.ZoneId;
+import quarterlight.diagram.BodyDiagram;
+import quarterlight.diagram.ink.InkPalette;
+import quarterlight.diagram.ink.TextMeasure;
+import quarterlight.findings.Findings;
+import quarterlight.page.ThicknessRamp;
+import quarterlight.page.panel.PanelProfile;
+import quarterlight.page.panel.PanelProfileDrawing;
+import quarterlight.page.print.DrawnSvg;
+import quarterlight.page.print.XmlText;
+import quarterlight.thickness.GaugeReach;
+import quarterlight.thickness.MeanUncertainty;
+import quarterlight.thickness.Outlier;
+import quarterlight.thickness.Spot;
+import quarterlight.thickness.ZoneThickness;
+import quarterlight.units.Numerals;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.reading.GaugeCheck;
+import quarterlight.visit.reading.GaugeValue;
+import quarterlight.visit.reading.Reading;
+
+/** The readings of a zone: figures in words, the plot, and every reading as it was typed. */
+public final class ReadingTexts {
+    private static final double PROFILE_PX = 455;
+    private static final double MM_PER_PX = 178.0 / 720;
+
+    private final Findings car;
+    private final ThicknessRamp ramp;
+    private final ThicknessRamp spots;
+    private final boolean full;
+    private final BodyDiagram diagram;
+
+    /**
+     * @param ramp for numbers
+     * @param spots wide enough for every spot
+     * @param diagram where the panels' outlines are drawn
+     */
+    public ReadingTexts(Findings car, ThicknessRamp ramp, ThicknessRamp spots, boolean full, BodyDiagram diagram) {
+        this.car = car;
+        this.ramp = ramp;
+        this.spots = spots;
+        this.full = full;
+        this.diagram = diagram;
+    }
+
+    Optional<ReportContent.ReadingText> of(ZoneId zone, String name) {
+        return car.thickness()
+                .zone(zone)
+                .map(thickness -> new ReportContent.ReadingText(
+                        figures(thickness),
+                        thickness.readable() && thickness.valueSpots() + thickness.overSpots() + thickness.noMetal() > 0
+                                ? StripPlot.one(car, spots, thickness, name)
+                                        + (full && isOdd(thickness) ? profile(zone, name) : "")
+                                : "",
+                        full ? typed(thickness) : List.of(),
+                        remarks(thickness)));
+    }
+
+    /** True if where the spots lie tells more than their values: spots that stand apart or show no number, a likely refinish. */
+    private boolean isOdd(ZoneThickness zone) {
+        boolean refinished = car.history()
+                .zone(zone.zone())
+                .map(history -> history.notFactory() > 0.5)
+                .orElse(false);
+        return refinished || !zone.outliers().isEmpty() || zone.noMetal() + zone.overSpots() + zone.excluded() > 0;
+    }
+
+    /** The panel seen from its edge, if the places of two spots at least are known. */
+    private String profile(ZoneId zone, String name) {
+        return PanelProfile.of(car, diagram, zone)
+                .filter(found -> found.points().size() > 1)
+                .map(found -> {
+                    PanelProfileDrawing drawing = new PanelProfileDrawing(
+                            found,
+                            ramp.unit(),
+                            InkPalette.LIGHT,
+                            TextMeasure.bundled(),
+                            PROFILE_PX,
+                            PanelProfileDrawing.Room.PAGE);
+                    String words =
+                            XmlText.escaped(name + " in section, along the panel from the left: " + drawing.words());
+                    String element = DrawnSvg.element(
+                            drawing.widthPx(), drawing.heightPx(), drawing::draw, name + " from its edge");
+                    return "<div class=\"whole\">"
+                            + DrawnSvg.sized(
+                                    element, MM_PER_PX * drawing.widthPx(), MM_PER_PX * drawing.heightPx(), words)
+                            + "</div>";
+                })
+                .orElse("");
+    }
+
+    private List<String> figures(ZoneThickness zone) {
+        List<String> parts = new ArrayList<>();
+        if (!zone.readable()) {
+            parts.add("The gauge cannot read this material (" + substrate(zone)
+                    + "); its readings are not coating thickness");
+        }
+        if (zone.meanUm().isPresent()) {
+            String mean = "Mean " + length(zone.meanUm()) + " over " + count(zone.valueSpots(), "spot");
+            parts.add(
+                    zone.showsInterval()
+                            ? mean + ", 95\u2009% interval "
+                                    + ramp.number(zone.ci95LowUm().getAsDouble()) + " to "
+                                    + length(zone.ci95HighUm()) + ", standard deviation " + length(zone.sdUm())
+                            : mean);
+            parts.add(count(zone.readings(), "reading") + " from "
+                    + ramp.number(zone.minUm().getAsDouble()) + " to " + length(zone.maxUm()) + ", median "
+                    + length(zone.medianUm()));
+        }
+        uncertainty(zone).ifPresent(parts::add);
+        if (zone.noMetal() > 0) {
+            parts.add("no metal found on " + count(zone.noMetal(), "spot"));
+        }
+        if (zone.overSpots() > 0) {
+            parts.add("beyond the gauge's range on " + count(zone.overSpots(), "spot"));
+        }
+        if (zone.excluded() > 0) {
+            parts.add(count(zone.excluded(), "reading") + " excluded, see below");
+        }
+        return parts;
+    }
+
+    private Optional<String> uncertainty(ZoneThickness zone) {
+        List<GaugeCheck> checks =
+                car.visit().gaugeChecks().stream().map(Recorded::value).toList();
+        return MeanUncertainty.of(zone, car.thickness().correction(), checks)
+                .filter(known -> full && zone.readable())
+                .map(known -> "including gauge and shim tolerances: \u00b1\u2009"
+                        + length(OptionalDouble.of(known.expandedUm())) + " (95\u2009%)");
+    }
+
+    private String substrate(ZoneThickness zone) {
+        return car.visit().facts().car().substrateOf(zone.zone()).word();
+    }
+
+    private String length(OptionalDouble um) {
+        return ramp.number(um.orElseThrow()) + "\u2009" + ramp.unitName();
+    }
+
+    private static String count(int number, String thing) {
+        return Numerals.count(number, thing, thing + "s");
+    }
+
+    /** Spot by spot, each reading as typed with its unit and its note. */
+    private List<String> typed(ZoneThickness zone) {
+        Map<RecordId, Reading> rows = new LinkedHashMap<>();
+        Map<String, List<String>> lines = new LinkedHashMap<>();
+        for (Recorded<Reading> row : car.visit().readings()) {
+            if (row.value().zone().equals(zone.zone())) {
+                rows.put(row.id(), row.value());
+            }
+        }
+        List<String> single = new ArrayList<>();
+        for (Spot spot : zone.spots()) {
+            List<Reading> readings = spot.readings().stream().map(rows::get).toList();
+            String text = readings.stream().map(ReadingTexts::typed).collect(Collectors.joining(", "));
+            if (spot.label().isPresent()) {
+                lines.computeIfAbsent(spot.label().get(), key -> new ArrayList<>())
+                        .add(text);
+            } else {
+                single.add(text);
+            }
+        }
+        List<String> all = new ArrayList<>();
+        lines.forEach((label, texts) -> all.add("Spot " + label + ": " + String.join(", ", texts)));
+        if (!single.isEmpty()) {
+            all.add((all.isEmpty() ? "Spots: " : "Single spots: ") + String.join(", ", single));
+        }
+        rows.values().stream()
+                .filter(reading -> reading.exclude().isPresent())
+                .forEach(reading -> all.add("Excluded: " + typed(reading) + ", because: "
+                        + reading.exclude().get()));
+        if (zone.readable()) {
+            rows.values().stream()
+                    .filter(reading -> reading.exclude().isEmpty() && !reads(zone, reading))
+                    .forEach(reading -> all.add("Left out: " + typed(reading)
+                            + ", because the recorded mode cannot read " + substrate(zone)));
+        }
+        return all;
+    }
+
+    private boolean reads(ZoneThickness zone, Reading reading) {
+        return GaugeReach.reads(
+                car.visit().facts().car().substrateOf(zone.zone()),
+                reading.mode().map(Set::of).orElse(Set.of()));
+    }
+
+    private static String typed(Reading reading) {
+        String value = value(reading.value());
+        return reading.note().map(note -> value + " (" + note + ")").orElse(value);
+    }
+
+    private static String value(GaugeValue value) {
+        if (value instanceof GaugeValue.Measured measured) {
+            return Numerals.trueMinus(measured.typed().toPlainString()) + "\u2009"
+                    + measured.unit().word().replace("um", "\u00b5m");
+        }
+        if (value instanceof GaugeValue.Range range) {
+            return range.typed().replace('-', '\u2013') + "\u2009"
+                    + range.unit().word().replace("um", "\u00b5m");
+        }
+        return value instanceof GaugeValue.NoMetal ? "no metal" : "beyond the range";
+    }
+
+    private Optional<String> ranges(ZoneThickness zone) {
+        String said = car.visit().readings().stream()
+                .map(Recorded::value)
+                .filter(reading -> reading.zone().equals(zone.zone()))
+                .map(Reading::value)
+                .filter(GaugeValue.Range.class::isInstance)
+                .map(range -> value(range))
+                .collect(Collectors.joining(", "));
+        return said.isEmpty()
+                ? Optional.empty()
+                : Optional.of("Said as a range, with no part in the figures: " + said + ".");
+    }
+
+    private List<String> remarks(ZoneThickness zone) {
+        List<String> remarks = new ArrayList<>();
+        ranges(zone).ifPresent(remarks::add);
+        for (Outlier outlier : zone.outliers()) {
+            remarks.add(String.format(
+                    Locale.US,
+                    "The spot at %s\u2009%s is an outlier (%s); it is counted all the same.",
+                    ramp.number(outlier.um()),
+                    ramp.unitName(),
+                    outlier.rule() == Outlier.Rule.GRUBBS
+                            ? "Grubbs' test at 0.05"
+                            : "beyond 1.5 interquartile ranges from the quartiles"));
+        }
+        return remarks;
+    }
+}

@@ -1,0 +1,143 @@
+package quarterlight.page.report.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import quarterlight.car.ZoneId;
+import quarterlight.findings.Findings;
+import quarterlight.rust.EverydaySize;
+import quarterlight.rust.TraceArea;
+import quarterlight.rust.ZoneRust;
+import quarterlight.rust.need.RepairNeed;
+import quarterlight.units.Area;
+import quarterlight.visit.annotation.Trace;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
+
+/** The rust of a zone in words: extent, grades, holes, each outline with its area, and what the zone needs. */
+final class RustTexts {
+    private final Findings car;
+    private final Shots shots;
+
+    RustTexts(Findings car, Shots shots) {
+        this.car = car;
+        this.shots = shots;
+    }
+
+    /** Empty for a zone that was not looked at, has no outline and needs nothing. */
+    Optional<ReportContent.RustText> of(ZoneId zone) {
+        List<ReportContent.TraceText> traces = traces(zone);
+        return car.rust()
+                .zone(zone)
+                .filter(rust -> rust.lookedAt()
+                        || !traces.isEmpty()
+                        || rust.need().filter(n -> n != RepairNeed.NONE).isPresent())
+                .map(rust -> new ReportContent.RustText(
+                        figures(rust),
+                        traces,
+                        need(rust),
+                        rust.remarks(),
+                        rust.advice().cautions()));
+    }
+
+    private static String figures(ZoneRust zone) {
+        if (!zone.lookedAt()) {
+            return "Not looked at for rust.";
+        }
+        double mm2 = zone.rust().map(Area::mm2).orElse(0.0);
+        if (!zone.byEye().isEmpty() && zone.rust().isEmpty()) {
+            return "Seen by eye; not outlined, so without an area, a share or a grade.";
+        }
+        if (mm2 == 0) {
+            return "Looked for, none seen.";
+        }
+        List<String> parts = new ArrayList<>();
+        String spread = zone.rustSdMm2().isPresent()
+                ? String.format(
+                        Locale.US,
+                        " (\u00b1\u2009%.0f\u2009mm\u00b2 from the marking)",
+                        zone.rustSdMm2().getAsDouble())
+                : "";
+        parts.add(size(zone.rust().get()) + spread);
+        if (zone.percent().isPresent() && zone.zoneArea().isPresent()) {
+            parts.add(String.format(
+                    Locale.US,
+                    "%.2g\u2009%% of the zone's nominal %,.0f\u2009cm\u00b2",
+                    zone.percent().getAsDouble(),
+                    zone.zoneArea().get().mm2() / 100));
+        }
+        zone.gradeInWords().ifPresent(grade -> parts.add("ASTM D610 grade " + grade));
+        if (zone.ri().isPresent()) {
+            parts.add("ISO 4628-3 Ri " + zone.ri().getAsInt());
+        }
+        int holes = zone.holes().orElse(0);
+        if (holes > 0) {
+            parts.add((holes == 1 ? "1 hole" : holes + " holes, the largest")
+                    + zone.largestHole().map(area -> " of " + size(area)).orElse(""));
+        }
+        return String.join("; ", parts) + ".";
+    }
+
+    private static String size(Area area) {
+        return EverydaySize.words(area).replace(" mm2", "\u2009mm\u00b2");
+    }
+
+    private static String need(ZoneRust zone) {
+        return Stream.of(
+                        measuredNeed(zone),
+                        zone.needByEye()
+                                .map(need -> "Repair need by eye, not measured: " + need.word() + ".")
+                                .orElse(""))
+                .filter(sentence -> !sentence.isEmpty())
+                .collect(Collectors.joining(" "));
+    }
+
+    private static String measuredNeed(ZoneRust zone) {
+        return zone.need()
+                .map(need -> "Repair need: " + need.word()
+                        + (zone.advice().reasons().isEmpty()
+                                ? ""
+                                : " ("
+                                        + String.join("; ", zone.advice().reasons())
+                                                .replace(" mm2", "\u2009mm\u00b2") + ")")
+                        + ".")
+                .orElse("");
+    }
+
+    private List<ReportContent.TraceText> traces(ZoneId zone) {
+        Map<RecordId, Trace> rows =
+                car.visit().traces().stream().collect(Collectors.toMap(Recorded::id, Recorded::value));
+        Map<RecordId, TraceArea> areas =
+                car.rust().traces().stream().collect(Collectors.toMap(TraceArea::id, Function.identity()));
+        return car.visit().traces().stream()
+                .filter(row -> row.value().zone().equals(zone))
+                .map(row -> text(rows.get(row.id()), areas.get(row.id())))
+                .toList();
+    }
+
+    private ReportContent.TraceText text(Trace trace, TraceArea area) {
+        String figure = area.area()
+                .map(a -> size(a)
+                        + (area.sdMm2().isPresent()
+                                ? String.format(
+                                        Locale.US,
+                                        ", \u00b1\u2009%.0f\u2009mm\u00b2",
+                                        area.sdMm2().getAsDouble())
+                                : ""))
+                .orElse("cannot be measured");
+        List<String> more = new ArrayList<>();
+        trace.patch().ifPresent(patch -> more.add("patch " + patch));
+        trace.note().ifPresent(more::add);
+        more.addAll(area.remarks());
+        return new ReportContent.TraceText(
+                LikelihoodTexts.words(trace.kind().word()),
+                figure,
+                String.join("; ", more),
+                shots.link(Optional.of(trace.photo())));
+    }
+}

@@ -1,0 +1,208 @@
+package quarterlight.page.report.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import quarterlight.car.Zone;
+import quarterlight.car.ZoneId;
+import quarterlight.findings.Findings;
+import quarterlight.finish.history.ZoneHistory;
+import quarterlight.page.report.picture.Frame;
+import quarterlight.page.report.picture.Pictures;
+import quarterlight.page.report.picture.PrintedPicture;
+import quarterlight.units.Worded;
+import quarterlight.visit.photo.MediaKind;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.statement.Certainty;
+import quarterlight.visit.statement.SaidBy;
+import quarterlight.visit.statement.SaidSize;
+import quarterlight.visit.statement.Statement;
+import quarterlight.visit.statement.StatementDetails;
+import quarterlight.visit.trial.Sign;
+
+/** The chapter of each zone: statements, readings, likelihood, signs, rust, photos. */
+public final class ZoneTexts {
+    /** Room for a picture on paper, three beside each other. */
+    private static final double WIDTH_MM = 56;
+
+    private static final double HEIGHT_MM = 56;
+
+    private final Findings car;
+    private final Shots shots;
+    private final Pictures pictures;
+    private final ReadingTexts readings;
+    private final RustTexts rust;
+    private final PhotoWords words;
+
+    public ZoneTexts(Findings car, Shots shots, Pictures pictures, ReadingTexts readings, PhotoWords words) {
+        this.car = car;
+        this.shots = shots;
+        this.pictures = pictures;
+        this.readings = readings;
+        this.rust = new RustTexts(car, shots);
+        this.words = words;
+    }
+
+    /** What the inspector drew on a photo, in words. */
+    @FunctionalInterface
+    public interface PhotoWords {
+        List<String> of(Frame frame);
+    }
+
+    /** The id of a zone's chapter. */
+    public static String id(ZoneId zone) {
+        return "zone-" + zone;
+    }
+
+    /** Empty for a zone of which nothing was recorded. */
+    public Optional<ReportContent.ZoneText> of(Zone zone) {
+        List<ReportContent.StatementText> statements = statements(zone.id());
+        Optional<ReportContent.ReadingText> measured = readings.of(zone.id(), zone.label());
+        List<ReportContent.SignText> signs = signs(zone.id());
+        Optional<ReportContent.RustText> rusty = rust.of(zone.id());
+        List<Shots.Shot> shown = shots.of(zone.id());
+        boolean nothing =
+                statements.isEmpty() && measured.isEmpty() && signs.isEmpty() && rusty.isEmpty() && shown.isEmpty();
+        if (nothing) {
+            return Optional.empty();
+        }
+        Optional<ReportContent.LikelihoodText> likelihood =
+                car.history().zone(zone.id()).filter(this::hasEvidence).map(LikelihoodTexts::of);
+        return Optional.of(new ReportContent.ZoneText(
+                id(zone.id()), zone.label(), statements, measured, likelihood, signs, rusty, photos(shown)));
+    }
+
+    /** A panel of which nothing of its own is known stays at what the rest of the car says; that is no finding. */
+    private boolean hasEvidence(ZoneHistory zone) {
+        return car.evidence()
+                .zone(zone.zone())
+                .map(e -> !e.spotsUm().isEmpty()
+                        || e.overRange() > 0
+                        || e.noMetal() > 0
+                        || !e.signs().isEmpty()
+                        || e.rust().isPresent())
+                .orElse(false);
+    }
+
+    private List<ReportContent.StatementText> statements(ZoneId zone) {
+        return car.visit().statements().stream()
+                .filter(row -> row.value().zone().equals(zone))
+                .map(row -> text(row.value(), car.visit().isWithdrawn(row.id())))
+                .toList();
+    }
+
+    private ReportContent.StatementText text(Statement statement, boolean withdrawn) {
+        StatementDetails details = statement.details();
+        String kind = Stream.of(
+                        Optional.of(statement.what().words()),
+                        details.part(),
+                        details.size().map(SaidSize::said),
+                        statement.severity().map(Worded::word),
+                        details.certainty()
+                                .filter(certainty -> certainty != Certainty.SURE)
+                                .map(Worded::word),
+                        Optional.of(details.saidBy())
+                                .filter(by -> by != SaidBy.INSPECTOR)
+                                .map(by -> "said by " + by.word()),
+                        Optional.of(statement.basis().map(Worded::word).orElse("basis not stated")))
+                .flatMap(Optional::stream)
+                .collect(Collectors.joining(" \u00b7 "));
+        return new ReportContent.StatementText(
+                LikelihoodTexts.words(withdrawn ? "withdrawn \u00b7 " + kind : kind),
+                statement.text(),
+                shots.links(statement.photos()));
+    }
+
+    private List<ReportContent.SignText> signs(ZoneId zone) {
+        List<ReportContent.SignText> texts = new ArrayList<>();
+        for (Recorded<Sign> row : car.visit().signs()) {
+            Sign sign = row.value();
+            boolean here = sign.zone().equals(zone);
+            boolean forHere = sign.speaksFor().equals(Optional.of(zone));
+            if (here || forHere) {
+                List<String> more = new ArrayList<>();
+                if (here) {
+                    sign.speaksFor()
+                            .filter(panel -> !panel.equals(zone))
+                            .ifPresent(panel -> more.add("speaks for " + label(panel)));
+                } else {
+                    more.add("on " + label(sign.zone()));
+                }
+                sign.note().ifPresent(more::add);
+                texts.add(new ReportContent.SignText(
+                        LikelihoodTexts.words(sign.kind().word()),
+                        sign.seen() ? "seen" : "looked for, not seen",
+                        String.join("; ", more),
+                        shots.link(sign.photo())));
+            }
+        }
+        return texts;
+    }
+
+    private String label(ZoneId zone) {
+        return car.catalog().find(zone).map(Zone::label).orElse(zone.value());
+    }
+
+    public List<ReportContent.PhotoText> photos(List<Shots.Shot> shown) {
+        return shown.stream().map(this::photo).toList();
+    }
+
+    private ReportContent.PhotoText photo(Shots.Shot shot) {
+        Shots.Shot first = shots.firstOf(shot.frame());
+        Optional<PrintedPicture> picture = first.equals(shot) ? pictures.of(shot.frame()) : Optional.empty();
+        double scale = picture.map(p -> Math.min(WIDTH_MM / p.width(), HEIGHT_MM / p.height()))
+                .orElse(1.0);
+        String what = Stream.of(shot.shows(), shot.caption())
+                .filter(text -> !text.isEmpty())
+                .collect(Collectors.joining(", "));
+        return new ReportContent.PhotoText(
+                shot.number(),
+                shot.id(),
+                picture.isPresent() ? shot.frame().address() : "",
+                picture.map(p -> mm(p.width() * scale)).orElse(""),
+                picture.map(p -> mm(p.height() * scale)).orElse(""),
+                picture.isPresent() ? "" : instead(shot, first),
+                !first.equals(shot) && pictures.of(shot.frame()).isPresent(),
+                "Photo " + shot.number()
+                        + shot.zone().map(zone -> ", " + label(zone)).orElse("") + (what.isEmpty() ? "" : ": " + what),
+                shot.shows(),
+                shot.caption(),
+                (shot.time() + place(shot.frame())).strip(),
+                shot.file(),
+                first.equals(shot) ? words.of(shot.frame()) : List.of());
+    }
+
+    /** The moment of a film or sound, or the page of a paper. */
+    private String place(Frame frame) {
+        if (frame.at().isEmpty()) {
+            return "";
+        }
+        boolean page = kind(frame).equals(Optional.of(MediaKind.PAPER));
+        return page
+                ? String.format(Locale.US, " page %.0f", frame.at().getAsDouble())
+                : String.format(Locale.US, " at %.1f\u2009s", frame.at().getAsDouble());
+    }
+
+    private Optional<MediaKind> kind(Frame frame) {
+        return car.visit().photo(frame.photo()).map(photo -> photo.file().kind());
+    }
+
+    private String instead(Shots.Shot shot, Shots.Shot first) {
+        if (!first.equals(shot) && pictures.of(shot.frame()).isPresent()) {
+            return "The same picture as photo " + first.number() + ".";
+        }
+        return switch (kind(shot.frame()).orElse(MediaKind.PHOTO)) {
+            case FILM -> "A film: this moment cannot be shown on paper. The film is kept with the visit.";
+            case SOUND -> "A sound, to be listened to. It is kept with the visit.";
+            case PAPER -> "This page cannot be shown here. The paper is kept with the visit.";
+            default -> "This photo cannot be shown here. The original is kept with the visit.";
+        };
+    }
+
+    private static String mm(double value) {
+        return String.format(Locale.ROOT, "%.1f", value);
+    }
+}

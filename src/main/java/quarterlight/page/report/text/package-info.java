@@ -1,0 +1,2 @@
+/** What the report says, chapter by chapter. */
+package quarterlight.page.report.text;

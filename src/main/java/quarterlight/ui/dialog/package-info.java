@@ -1,0 +1,2 @@
+/** Dialogs and windows that stand apart from the stations. */
+package quarterlight.ui.dialog;

@@ -1,0 +1,2 @@
+/** Bars for chances, reasons and differences. */
+package quarterlight.ui.gauge.bars;

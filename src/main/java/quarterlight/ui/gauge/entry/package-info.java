@@ -1,0 +1,2 @@
+/** Where the next reading goes. */
+package quarterlight.ui.gauge.entry;

@@ -1,0 +1,2 @@
+/** The finish history of the zone in hand. */
+package quarterlight.ui.gauge.history;

@@ -1,0 +1,2 @@
+/** Signs taken down in one pass. */
+package quarterlight.ui.gauge.sign;

@@ -1,0 +1,65 @@
+package quarterlight.ui.kit.look;
+
+import java.awt.Color;
+
+/**
+ * The colors of the window in one brightness. Contrast of text on paper and sheet is 4.5:1 or better.
+ *
+ * @param paper window
+ * @param sheet tables, cards, surround of photos
+ * @param ink text and drawing
+ * @param secondInk labels and units
+ * @param line hairlines
+ * @param accent selection, focus, links, pins
+ * @param caution cautions only
+ * @param grave a structural hole, a changed original
+ */
+public record Palette(
+        boolean dark,
+        Color paper,
+        Color sheet,
+        Color ink,
+        Color secondInk,
+        Color line,
+        Color accent,
+        Color caution,
+        Color grave) {
+    public static final Palette LIGHT = new Palette(
+            false,
+            new Color(0xF6F4EF),
+            new Color(0xFFFFFF),
+            new Color(0x20262B),
+            new Color(0x59636B),
+            new Color(0xCFC9BD),
+            new Color(0x0B6472),
+            new Color(0x8F4A00),
+            new Color(0x9B1C31));
+
+    public static final Palette DARK = new Palette(
+            true,
+            new Color(0x1C2023),
+            new Color(0x24292D),
+            new Color(0xECE8DF),
+            new Color(0xA9B1B6),
+            new Color(0x444C52),
+            new Color(0x5CC3D1),
+            new Color(0xE6A650),
+            new Color(0xF08A98));
+
+    /** The text color that stands on the accent. */
+    public Color onAccent() {
+        return dark ? paper : sheet;
+    }
+
+    /** A color mixed into another: {@code share} 0 gives the ground, 1 the color. */
+    public static Color mix(Color ground, Color color, double share) {
+        return new Color(
+                blend(ground.getRed(), color.getRed(), share),
+                blend(ground.getGreen(), color.getGreen(), share),
+                blend(ground.getBlue(), color.getBlue(), share));
+    }
+
+    private static int blend(int from, int to, double share) {
+        return (int) Math.round(from + (to - from) * share);
+    }
+}

@@ -1,0 +1,2 @@
+/** The look of the window: palette, typeface, lines and layout. */
+package quarterlight.ui.kit.look;

@@ -1,0 +1,89 @@
+package quarterlight.ui.kit.visit;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.BiConsumer;
+import javax.swing.SwingUtilities;
+import quarterlight.coverage.ZoneCoverage;
+import quarterlight.findings.Findings;
+import quarterlight.table.TableUnreadable;
+import quarterlight.task.LatestWork;
+import quarterlight.ui.kit.DeskParts;
+import quarterlight.visit.VisitRecord;
+
+/** Works out the findings and the coverage of the last state of the visit in the background; states that were overtaken are left out. */
+final class FindingsWork {
+    /** What was worked out of one state. */
+    private record Answer(Findings findings, List<ZoneCoverage> coverage) {}
+
+    private final LatestWork<VisitRecord, Optional<Answer>> work;
+    private final DeskParts parts;
+    private final Path folder;
+    private final AtomicBoolean stale = new AtomicBoolean();
+    private Optional<List<Object>> last = Optional.empty();
+    private Optional<Findings> made = Optional.empty();
+    private List<ZoneCoverage> coverage = List.of();
+
+    /** @param arrived told on the event thread; the same findings again if only the coverage changed */
+    FindingsWork(DeskParts parts, Path folder, BiConsumer<Findings, List<ZoneCoverage>> arrived) {
+        this.parts = parts;
+        this.folder = folder;
+        this.work = new LatestWork<>(
+                "quarterlight-findings",
+                SwingUtilities::invokeLater,
+                (visit, course) -> answer(visit),
+                answer -> answer.ifPresent(fresh -> arrived.accept(fresh.findings(), fresh.coverage())),
+                parts.problems()::failed);
+    }
+
+    void request(VisitRecord visit) {
+        work.request(visit);
+    }
+
+    /** The same although no evidence changed: what it is read by did. */
+    void again(VisitRecord visit) {
+        stale.set(true);
+        request(visit);
+    }
+
+    /** Nothing if the findings and the coverage are those of the last answer. */
+    private Optional<Answer> answer(VisitRecord visit) throws TableUnreadable {
+        List<Object> evidence = evidence(visit);
+        boolean fresh = stale.getAndSet(false)
+                || made.isEmpty()
+                || !last.map(evidence::equals).orElse(false);
+        if (fresh) {
+            made = Optional.of(parts.work().findings(folder, visit));
+            last = Optional.of(evidence);
+        }
+        Findings findings = made.get();
+        List<ZoneCoverage> covered = parts.work().coverage(folder, findings, visit);
+        if (!fresh && covered.equals(coverage)) {
+            return Optional.empty();
+        }
+        coverage = covered;
+        return Optional.of(new Answer(findings, covered));
+    }
+
+    /** What the findings rest on; a pin or a caption changes none of them. */
+    private static List<Object> evidence(VisitRecord visit) {
+        return List.of(
+                visit.facts(),
+                visit.readings(),
+                visit.gaugeChecks(),
+                visit.signs(),
+                visit.traces(),
+                visit.marks(),
+                visit.trials(),
+                visit.statements(),
+                visit.features(),
+                visit.clocks(),
+                visit.photos().size());
+    }
+
+    void stop() {
+        work.stop();
+    }
+}

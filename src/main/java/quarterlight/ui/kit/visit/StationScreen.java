@@ -1,0 +1,50 @@
+package quarterlight.ui.kit.visit;
+
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JComponent;
+import quarterlight.car.ZoneId;
+import quarterlight.ui.kit.Command;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.ViewPoint;
+
+/** What a station puts beside the diagram, and what gestures on the diagram mean while it is in front. Event thread only. */
+public interface StationScreen {
+    Station station();
+
+    /** What stands beside the diagram. */
+    JComponent side();
+
+    /** The component that takes the keyboard when the station comes to the front. */
+    JComponent first();
+
+    /** The commands of the station for its menu, in order; the window binds their keys while the station is in front. */
+    List<Command> commands();
+
+    /** A zone was clicked or chosen by Enter on the diagram; the zone is selected already. */
+    default void zoneChosen(ZoneId zone, ViewPoint point) {}
+
+    /** Photos were dropped on a zone of the diagram. */
+    default void photosDropped(List<PhotoId> photos, ZoneId zone, ViewPoint point) {}
+
+    /** A pin was dragged along to another point. */
+    default void pinMoved(RecordId pin, ZoneId zone, ViewPoint point) {}
+
+    /** The station has come to the front. */
+    default void shown() {}
+
+    /** Another station has come to the front, or the visit is closing. */
+    default void hidden() {}
+
+    /** The visit is closing; work in the background ends. */
+    default void closed() {}
+
+    /** Thickness is shown in the other unit from now on. */
+    default void unitChanged() {}
+
+    /** One line to show at the foot of the diagram while the station is in front: what a click does. */
+    default Optional<String> hint() {
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,61 @@
+package quarterlight.ui.kit.visit;
+
+import java.nio.file.Path;
+import java.util.function.Consumer;
+import javax.swing.SwingUtilities;
+import javax.swing.Timer;
+import quarterlight.photo.worker.DecodingWorkers;
+import quarterlight.photo.worker.WorkerLimits;
+import quarterlight.ui.kit.DeskParts;
+import quarterlight.visit.VisitFacts;
+
+/** Opens and makes visits for the window, in the background. Event thread only. */
+public final class VisitDoor {
+    /** What can wait waits no longer than this for the small pictures. */
+    private static final int MAX_WAIT_MS = 400;
+
+    private final DeskParts parts;
+
+    public VisitDoor(DeskParts parts) {
+        this.parts = parts;
+    }
+
+    /** Opens a visit, for reading only if another process edits it. */
+    public void open(Path folder, Consumer<OpenVisit> opened) {
+        open(VisitReading.of(folder, parts.clock(), parts.settings().folder()), opened);
+    }
+
+    /** Makes a visit and opens it. */
+    public void create(Path folder, VisitFacts facts, Consumer<OpenVisit> opened) {
+        open(VisitReading.ofNew(folder, facts, parts.clock(), parts.settings().folder()), opened);
+    }
+
+    /** Opens a visit whose reading may have begun already. */
+    public void open(VisitReading reading, Consumer<OpenVisit> opened) {
+        parts.jobs()
+                .start(
+                        parts.texts()
+                                .get(
+                                        "visit.opening",
+                                        String.valueOf(reading.folder().getFileName())),
+                        progress -> reading.await(),
+                        ready -> show(ready, opened),
+                        parts.problems()::failed);
+    }
+
+    /** What {@code opened} puts into the window is painted, with its small pictures if they come soon, before what can wait begins. */
+    private void show(VisitReading.Ready ready, Consumer<OpenVisit> opened) {
+        ready.slip().ifPresent(slip -> parts.problems().tell(slip.text()));
+        OpenVisit visit = new OpenVisit(
+                parts,
+                ready.thread(),
+                new PhotoImages(ready.thread().folder(), new DecodingWorkers(WorkerLimits.USUAL, WorkerLimits.WHOLE)),
+                ready.state(),
+                ready.drawing());
+        opened.accept(visit);
+        SwingUtilities.invokeLater(() -> visit.images().onceStill(visit::painted));
+        Timer atLatest = new Timer(MAX_WAIT_MS, tick -> visit.painted());
+        atLatest.setRepeats(false);
+        atLatest.start();
+    }
+}

@@ -1,0 +1,75 @@
+package quarterlight.ui.kit.widget;
+
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JProgressBar;
+import net.miginfocom.swing.MigLayout;
+import quarterlight.task.JobRunner;
+import quarterlight.ui.kit.SwingJobRunner;
+import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.look.Look;
+
+/** The line at the foot of the window where long work shows how far it is and can be cancelled. Event thread only. */
+public final class ProgressLine extends JPanel implements SwingJobRunner.Display {
+    private final JLabel what = new JLabel(" ");
+    private final JProgressBar bar = new JProgressBar();
+    private final JButton cancel;
+    private final transient List<JobRunner.Cancel> running = new ArrayList<>();
+
+    public ProgressLine(Texts texts) {
+        super(new MigLayout("insets 4 12 4 12, fillx, hidemode 2", "[grow][180!][]", "[26!]"));
+        cancel = new JButton(texts.get("progress.cancel"));
+        cancel.setName("progress-cancel");
+        Look.named(bar, texts.get("progress.name"));
+        cancel.addActionListener(e -> {
+            running.forEach(JobRunner.Cancel::cancel);
+            cancel.setEnabled(false);
+        });
+        add(what, "growx, wmin 0");
+        add(bar, "growx");
+        add(cancel);
+        reveal(false);
+    }
+
+    /** A short word on what was done last; stays until the next. */
+    public void say(String sentence) {
+        what.setText(sentence);
+        what.setToolTipText(sentence);
+    }
+
+    @Override
+    public void started(String title, JobRunner.Cancel stop) {
+        running.add(stop);
+        cancel.setEnabled(true);
+        bar.setIndeterminate(true);
+        say(title);
+        reveal(true);
+    }
+
+    @Override
+    public void report(int done, int total, String detail) {
+        bar.setIndeterminate(total <= 0);
+        bar.setMaximum(Math.max(1, total));
+        bar.setValue(done);
+        say(detail);
+    }
+
+    @Override
+    public void ended() {
+        if (!running.isEmpty()) {
+            running.remove(0);
+        }
+        if (running.isEmpty()) {
+            reveal(false);
+            say(" ");
+        }
+    }
+
+    private void reveal(boolean visible) {
+        bar.setVisible(visible);
+        cancel.setVisible(visible);
+    }
+}

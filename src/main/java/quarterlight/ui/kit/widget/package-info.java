@@ -1,0 +1,2 @@
+/** Fields and tables that several stations use. */
+package quarterlight.ui.kit.widget;

@@ -1,0 +1,98 @@
+package quarterlight.page.print;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicBoolean;
+import org.junit.jupiter.api.Test;
+import quarterlight.task.Progress;
+
+class PageWorkersTest {
+    /** Writes down what is told. */
+    private static final class Told implements Progress {
+        private final List<Integer> done = new ArrayList<>();
+        private final List<Integer> totals = new ArrayList<>();
+        private final AtomicBoolean cancelled = new AtomicBoolean();
+
+        @Override
+        public void report(int steps, int total, String what) {
+            done.add(steps);
+            totals.add(total);
+        }
+
+        @Override
+        public boolean cancelled() {
+            return cancelled.get();
+        }
+    }
+
+    @Test
+    void stepsOnSeveralThreadsAreCountedUpToTheNumberAnnounced() throws IOException {
+        Told told = new Told();
+        try (PageWorkers workers = new PageWorkers(told)) {
+            workers.expect(40);
+            List<Future<Integer>> steps = new ArrayList<>();
+            for (int i = 0; i < 40; i++) {
+                int number = i;
+                steps.add(workers.start("step", () -> number * number));
+            }
+            for (int i = 0; i < 40; i++) {
+                assertThat(PageWorkers.result(steps.get(i))).isEqualTo(i * i);
+            }
+        }
+        assertThat(told.done).isSorted().endsWith(40);
+        assertThat(told.totals).containsOnly(40);
+    }
+
+    @Test
+    void whatCannotBeWrittenIsToldAsItWas() {
+        try (PageWorkers workers = new PageWorkers(Progress.NONE)) {
+            IOException full = new IOException("the disk is full");
+            Future<Object> step = workers.start("step", () -> {
+                throw full;
+            });
+            assertThatThrownBy(() -> PageWorkers.result(step)).isSameAs(full);
+        }
+    }
+
+    @Test
+    void aStepDoesNotBeginOnceTheJobIsCancelled() {
+        Told told = new Told();
+        AtomicBoolean begun = new AtomicBoolean();
+        try (PageWorkers workers = new PageWorkers(told)) {
+            told.cancelled.set(true);
+            Future<Boolean> step = workers.start("step", () -> begun.getAndSet(true));
+            assertThatThrownBy(() -> PageWorkers.result(step)).isInstanceOf(CancellationException.class);
+        }
+        assertThat(begun).isFalse();
+    }
+
+    @Test
+    void closingWaitsForTheStepThatRuns() throws InterruptedException {
+        CountDownLatch running = new CountDownLatch(1);
+        AtomicBoolean ended = new AtomicBoolean();
+        try (PageWorkers workers = new PageWorkers(Progress.NONE)) {
+            Future<Boolean> step = workers.start("step", () -> {
+                running.countDown();
+                try {
+                    new CountDownLatch(1).await();
+                } catch (InterruptedException e) {
+                    long until = System.nanoTime() + 50_000_000;
+                    while (System.nanoTime() < until) {
+                        Thread.onSpinWait();
+                    }
+                }
+                return ended.getAndSet(true);
+            });
+            running.await();
+            assertThat(step.isDone()).isFalse();
+        }
+        assertThat(ended).isTrue();
+    }
+}

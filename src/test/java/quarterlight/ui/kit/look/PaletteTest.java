@@ -1,0 +1,45 @@
+package quarterlight.ui.kit.look;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Color;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Contrast by WCAG 2.2, relative luminance and contrast ratio as published by the W3C. */
+class PaletteTest {
+    @Test
+    void everyTextColorStandsOutFromPaperAndSheet() {
+        for (Palette p : List.of(Palette.LIGHT, Palette.DARK)) {
+            for (Color ground : List.of(p.paper(), p.sheet())) {
+                for (Color text : List.of(p.ink(), p.secondInk(), p.accent(), p.caution(), p.grave())) {
+                    assertThat(contrast(text, ground))
+                            .as("%s on %s", text, ground)
+                            .isGreaterThanOrEqualTo(4.5);
+                }
+            }
+            assertThat(contrast(p.onAccent(), p.accent())).isGreaterThanOrEqualTo(4.5);
+        }
+    }
+
+    @Test
+    void contrastAgreesWithPublishedPairs() {
+        assertThat(contrast(new Color(0x767676), Color.WHITE)).isBetween(4.542, 4.543);
+        assertThat(contrast(new Color(0x00224e), Color.WHITE)).isBetween(15.685, 15.686);
+    }
+
+    private static double contrast(Color a, Color b) {
+        double la = luminance(a);
+        double lb = luminance(b);
+        return (Math.max(la, lb) + 0.05) / (Math.min(la, lb) + 0.05);
+    }
+
+    private static double luminance(Color c) {
+        return 0.2126 * linear(c.getRed()) + 0.7152 * linear(c.getGreen()) + 0.0722 * linear(c.getBlue());
+    }
+
+    private static double linear(int channel) {
+        double c = channel / 255.0;
+        return c <= 0.04045 ? c / 12.92 : Math.pow((c + 0.055) / 1.055, 2.4);
+    }
+}
