@@ -7,6 +7,7 @@ import java.time.YearMonth;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import quarterlight.units.Days;
 
 /**
  * A date known to the day, the month or the year: {@code 1971-04-12}, {@code 1971-04}, {@code 1971}.
@@ -45,6 +46,11 @@ public record PartialDate(LocalDate first, LocalDate last, String text) {
         } catch (DateTimeException e) {
             return Optional.empty();
         }
+    }
+
+    /** As people read it: {@code Apr 12, 1971}, {@code Apr 1971}, {@code 1971}. */
+    public String said() {
+        return Days.span(first, last);
     }
 
     @Override

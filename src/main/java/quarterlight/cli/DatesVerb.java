@@ -161,7 +161,7 @@ final class DatesVerb implements Verb {
             report.marks().forEach(mark -> out.append(reason(mark)));
         }
         if (!report.features().isEmpty()) {
-            TextTable features = new TextTable().left("feature", "belongs to cars built", "fitted", "verdict");
+            TextTable features = new TextTable().left("feature", "fitted", "verdict", "why");
             report.features()
                     .forEach(feature -> features.row(
                             feature.feature().feature(),

@@ -146,7 +146,7 @@ public record ClaimedAndFound(Claim claim, Judgment proposed, List<String> found
                             figure.date().map(date -> date.last()).orElse(java.time.LocalDate.MAX)))
                     .toList();
             dated.forEach(figure -> found.add("Odometer"
-                    + figure.date().map(date -> " " + date.text()).orElse("") + ": "
+                    + figure.date().map(date -> " " + date.said()).orElse("") + ": "
                     + figure.figure().toPlainString() + " " + figure.unit().word() + " ("
                     + figure.source().word()
                     + ")."));

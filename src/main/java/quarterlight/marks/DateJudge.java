@@ -17,6 +17,7 @@ import quarterlight.marks.code.DatePatterns;
 import quarterlight.marks.code.GlassMark;
 import quarterlight.marks.code.TireDate;
 import quarterlight.marks.code.Unread;
+import quarterlight.units.Days;
 import quarterlight.visit.mark.Mark;
 import quarterlight.visit.mark.MarkKind;
 import quarterlight.visit.statement.Origin;
@@ -188,8 +189,7 @@ final class DateJudge {
                 return Judgement.bare(
                         Verdict.MALFORMED,
                         "it says the week of "
-                                + DateText.of(
-                                        completions.get(0).candidates().get(0).from(),
+                                + Days.day(
                                         completions.get(0).candidates().get(0).from())
                                 + ", which lies after the visit: read it again");
             }

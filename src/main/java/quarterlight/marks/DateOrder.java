@@ -14,6 +14,7 @@ import quarterlight.marks.order.DaySet;
 import quarterlight.marks.order.DaySet.Stretch;
 import quarterlight.marks.order.Lag;
 import quarterlight.marks.order.OrderOfDays;
+import quarterlight.units.Days;
 import quarterlight.visit.mark.Mark;
 import quarterlight.visit.mark.MarkKind;
 import quarterlight.visit.mark.MarkStage;
@@ -207,7 +208,7 @@ public record DateOrder(Optional<DaySet> built, Map<RecordId, DaySet> left, List
     }
 
     private static String name(int number, Stretch days, List<JudgedMark> events) {
-        String date = DateText.of(days.first(), days.last());
+        String date = Days.span(days.first(), days.last());
         if (number == BUILT) {
             return "the car's build (" + date + ")";
         }

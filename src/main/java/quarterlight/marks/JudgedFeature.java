@@ -3,6 +3,7 @@ package quarterlight.marks;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import quarterlight.units.Days;
 import quarterlight.visit.mark.Feature;
 
 /**
@@ -25,7 +26,7 @@ public record JudgedFeature(Feature feature, FeatureVerdict verdict, String why,
     }
 
     private static JudgedFeature of(Feature feature, List<Feature> all, Optional<BuildWindow> window) {
-        String range = DateText.of(feature.from().first(), feature.to().last());
+        String range = Days.span(feature.from().first(), feature.to().last());
         if (window.isEmpty() || feature.fitted().isEmpty()) {
             String lacks = window.isEmpty()
                     ? "neither a build date nor a model year of the car is given"

@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import quarterlight.marks.code.Completion;
 import quarterlight.marks.code.DatePattern;
 import quarterlight.marks.code.DatePatterns;
+import quarterlight.units.Days;
 import quarterlight.visit.mark.Mark;
 
 /**
@@ -21,11 +22,11 @@ final class LabelRule {
 
     private static final Pattern TWO_NUMBERS = Pattern.compile("[0-9?]{1,4}[ /.-]+[0-9?]{1,4}");
     private static final DatePatterns MONTH_FIRST = new DatePatterns(List.of(
-            new DatePattern("month-year", "{m} {yy}", "03/73", "March 1973"),
-            new DatePattern("month-long-year", "{m} {yyyy}", "03/1973", "March 1973")));
+            new DatePattern("month-year", "{m} {yy}", "03/73", "Mar 1973"),
+            new DatePattern("month-long-year", "{m} {yyyy}", "03/1973", "Mar 1973")));
     private static final DatePatterns YEAR_FIRST = new DatePatterns(List.of(
-            new DatePattern("year-month", "{yy} {mm}", "73-03", "March 1973"),
-            new DatePattern("long-year-month", "{yyyy} {mm}", "1973-03", "March 1973")));
+            new DatePattern("year-month", "{yy} {mm}", "73-03", "Mar 1973"),
+            new DatePattern("long-year-month", "{yyyy} {mm}", "1973-03", "Mar 1973")));
 
     private LabelRule() {}
 
@@ -60,7 +61,8 @@ final class LabelRule {
                         ? "Month and year of completion; such labels bear no day (49 CFR 567.4)"
                         : "Certification labels bear month and year (49 CFR 567.4); a day is more than the rule asks for");
         if (window.filter(built -> built.last().isBefore(FIRST_REQUIRED)).isPresent()) {
-            decoded.add("Such labels were asked for from September 1, 1969, after the build of this car");
+            decoded.add(
+                    "Such labels were asked for from " + Days.day(FIRST_REQUIRED) + ", after the build of this car");
         }
         return new Judgement(judged.verdict(), judged.why(), judged.candidates(), decoded);
     }

@@ -62,7 +62,7 @@ record WindowRule(BuildWindow window, int beforeDays, int afterDays) {
         return ChronoUnit.DAYS.between(window.last(), day);
     }
 
-    /** What a candidate says of the car, without a full stop: {@code March 4, 1971 lies 3 days before the build window}. */
+    /** What a candidate says of the car, without a full stop: {@code Mar 4, 1971 lies 3 days before the build window}. */
     String sentence(DateCandidate date) {
         String said = DateText.of(date);
         long days = distanceDays(date);

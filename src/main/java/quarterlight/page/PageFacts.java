@@ -36,7 +36,7 @@ public final class PageFacts {
                 facts.car().body().style().word() + ", "
                         + facts.car().body().construction().word() + ", engine in the "
                         + facts.car().body().engine().word());
-        facts.car().built().ifPresent(date -> rows.put("Claimed build date", date.text()));
+        facts.car().built().ifPresent(date -> rows.put("Claimed build date", date.said()));
         facts.car().modelYear().ifPresent(year -> rows.put("Model year", Integer.toString(year)));
         put(rows, "Date of the visit", facts.date().map(Days::day));
         put(rows, "Inspector", facts.inspector());
@@ -55,7 +55,7 @@ public final class PageFacts {
         List<String> parts = new ArrayList<>();
         parts.add(facts.car()
                 .built()
-                .map(date -> "Claimed build date " + date.text())
+                .map(date -> "Claimed build date " + date.said())
                 .orElse("Build date not claimed"));
         parts.add(facts.date().map(date -> "visit " + Days.day(date)).orElse("date of the visit not given"));
         facts.inspector().ifPresent(name -> parts.add("inspector " + XmlText.clean(name)));

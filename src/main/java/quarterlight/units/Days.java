@@ -1,5 +1,7 @@
 package quarterlight.units;
 
+import java.time.LocalDate;
+import java.time.YearMonth;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.TemporalAccessor;
 import java.util.Locale;
@@ -17,5 +19,21 @@ public final class Days {
 
     public static String month(TemporalAccessor date) {
         return MONTH.format(date);
+    }
+
+    /** A day, a whole month, a whole year, or from one day or month to another: {@code Aug 1970 to Jul 1971}. */
+    public static String span(LocalDate first, LocalDate last) {
+        if (first.equals(last)) {
+            return day(first);
+        }
+        boolean wholeMonths = first.getDayOfMonth() == 1 && last.getDayOfMonth() == last.lengthOfMonth();
+        if (!wholeMonths) {
+            return day(first) + " to " + day(last);
+        }
+        if (YearMonth.from(first).equals(YearMonth.from(last))) {
+            return month(first);
+        }
+        boolean wholeYear = first.getDayOfYear() == 1 && last.equals(first.withDayOfYear(first.lengthOfYear()));
+        return wholeYear ? Integer.toString(first.getYear()) : month(first) + " to " + month(last);
     }
 }

@@ -19,8 +19,8 @@ class DateOrderTest {
         assertThat(report.contradictions()).singleElement().satisfies(contradiction -> {
             assertThat(contradiction.kind()).isEqualTo(Contradiction.Kind.ORDER);
             assertThat(contradiction.sentence())
-                    .isEqualTo("Engine block (cast February 25, 1971) comes 15 days after Engine assembly"
-                            + " (assembled February 10, 1971), not before it.");
+                    .isEqualTo("Engine block (cast Feb 25, 1971) comes 15 days after Engine assembly"
+                            + " (assembled Feb 10, 1971), not before it.");
         });
         assertThat(report.marks()).allMatch(mark -> mark.why().contains("comes 15 days after"));
     }
@@ -53,7 +53,7 @@ class DateOrderTest {
         assertThat(report.marks()).allMatch(mark -> mark.verdict() == Verdict.FITS);
         assertThat(report.contradictions()).singleElement().satisfies(contradiction -> assertThat(
                         contradiction.sentence())
-                .contains("Alternator (assembled June 14, 1971)", "after the car's build (March 1971)"));
+                .contains("Alternator (assembled Jun 14, 1971)", "after the car's build (Mar 1971)"));
     }
 
     @Test

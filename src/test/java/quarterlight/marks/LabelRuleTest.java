@@ -39,7 +39,7 @@ class LabelRuleTest {
         assertThat(report.contradictions()).hasSize(wanted);
         assertThat(report.contradictions()).allSatisfy(c -> {
             assertThat(c.kind()).isEqualTo(Contradiction.Kind.ORDER);
-            assertThat(c.sentence()).contains("June 1970", "Registration (sold May 31, 1970)");
+            assertThat(c.sentence()).contains("Jun 1970", "Registration (sold May 31, 1970)");
         });
     }
 
@@ -56,9 +56,9 @@ class LabelRuleTest {
     @Test
     void aLabelOnACarBuiltBeforeTheyWereAskedForIsRemarkedOn() {
         assertThat(MarkTeller.built("1969-08").label("8/69").first().decoded())
-                .anyMatch(said -> said.contains("September 1, 1969"));
+                .anyMatch(said -> said.contains("Sep 1, 1969"));
         assertThat(MarkTeller.built("1969-09").label("9/69").first().decoded())
-                .noneMatch(said -> said.contains("September 1, 1969"));
+                .noneMatch(said -> said.contains("Sep 1, 1969"));
     }
 
     @Test

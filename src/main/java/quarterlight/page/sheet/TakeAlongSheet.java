@@ -155,7 +155,7 @@ public final class TakeAlongSheet {
         if (car.substrate() != Substrate.STEEL) {
             parts.add("panels of " + car.substrate().word());
         }
-        car.built().ifPresent(date -> parts.add("claimed build date " + date.text()));
+        car.built().ifPresent(date -> parts.add("claimed build date " + date.said()));
         car.modelYear().ifPresent(year -> parts.add("model year " + year));
         facts.odometer().ifPresent(figure -> parts.add("odometer " + XmlText.clean(figure)));
         return String.join(" \u00b7 ", parts);

@@ -52,8 +52,8 @@ final class FeaturesPane extends JPanel {
                 texts.get("marks.features"),
                 List.of(
                         column("feature", 190, row -> row.row().value().feature()),
-                        column("from", 70, row -> row.row().value().from().text()),
-                        column("to", 70, row -> row.row().value().to().text()),
+                        column("from", 70, row -> row.row().value().from().said()),
+                        column("to", 70, row -> row.row().value().to().said()),
                         column("fitted", 90, row -> seen(row.row().value().fitted())),
                         column("verdict", 110, row -> row.judged()
                                 .map(j -> j.verdict().word())

@@ -88,7 +88,7 @@ final class ClaimsPane extends JPanel {
                         "by",
                         90,
                         one -> one.by().word()
-                                + one.date().map(day -> ", " + day.text()).orElse("")),
+                                + one.date().map(day -> ", " + day.said()).orElse("")),
                 column("stands", 130, this::stands),
                 column("found", 220, one -> String.join(" ", found(one))));
     }

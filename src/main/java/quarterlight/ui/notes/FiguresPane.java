@@ -53,7 +53,7 @@ final class FiguresPane extends JPanel {
                 texts.get("notes.figures"),
                 List.of(
                         column("date", 90, one -> one.date()
-                                .map(PartialDate::text)
+                                .map(PartialDate::said)
                                 .orElse("")),
                         column(
                                 "figure",

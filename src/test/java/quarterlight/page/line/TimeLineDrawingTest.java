@@ -37,8 +37,8 @@ class TimeLineDrawingTest {
             LocalDate.of(1973, 9, 30),
             Optional.of(new BuildWindow(LocalDate.of(1971, 3, 1), LocalDate.of(1971, 3, 31))),
             List.of(
-                    new Row("Rear axle", "9K21", "cast", List.of(day(1969, 11, 21)), 3, Verdict.UNUSUALLY_EARLY, true),
-                    new Row("Engine block", "1B18", "cast", List.of(day(1971, 2, 18)), 11, Verdict.FITS, false),
+                    new Row("Rear axle", "325K9", "cast", List.of(day(1969, 11, 21)), 3, Verdict.UNUSUALLY_EARLY, true),
+                    new Row("Engine block", "049K1", "cast", List.of(day(1971, 2, 18)), 11, Verdict.FITS, false),
                     new Row(
                             "A part whose name is much too long for any column that it could stand in",
                             "WITH A LONG TEXT TOO 123456789",
@@ -137,8 +137,8 @@ class TimeLineDrawingTest {
         Document document =
                 DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(svg)));
         assertThat(document.getDocumentElement().getTextContent())
-                .contains("Time line of <a> car", "Rear axle", "9K21", "Nov 21, 1969, unusually early")
-                .contains("too late", "built March 1971", "1972");
+                .contains("Time line of <a> car", "Rear axle", "325K9", "Nov 21, 1969, unusually early")
+                .contains("too late", "built Mar 1971", "1972");
         assertThat(svg).contains("font-family:'Source Sans 3'").doesNotContain("SemiBold", "<!--");
     }
 }

@@ -24,7 +24,7 @@ public final class ClaimTexts {
         return new ReportContent.ClaimRow(
                 claim.part().map(part -> place + ", " + part).orElse(place),
                 claim.text(),
-                claim.by().word() + claim.date().map(date -> ", " + date.text()).orElse(""),
+                claim.by().word() + claim.date().map(date -> ", " + date.said()).orElse(""),
                 row.judgment().word() + (claim.judged().equals(Optional.empty()) ? " (proposed, not decided)" : ""),
                 row.found());
     }

@@ -1,7 +1,5 @@
 package quarterlight.page.report.text;
 
-import java.time.LocalDate;
-import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -10,6 +8,7 @@ import java.util.stream.Stream;
 import quarterlight.diagram.ink.InkPalette;
 import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.findings.Findings;
+import quarterlight.marks.DateText;
 import quarterlight.marks.JudgedFeature;
 import quarterlight.marks.JudgedMark;
 import quarterlight.marks.MarksReport;
@@ -18,6 +17,7 @@ import quarterlight.marks.code.DateCandidate;
 import quarterlight.page.line.TimeLineDrawing;
 import quarterlight.page.line.TimeLineSvg;
 import quarterlight.page.print.DrawnSvg;
+import quarterlight.units.Days;
 import quarterlight.units.Worded;
 import quarterlight.visit.mark.Feature;
 import quarterlight.visit.mark.Mark;
@@ -41,7 +41,7 @@ public final class MarkTexts {
         if (!car.visit().marks().isEmpty() || !car.visit().features().isEmpty()) {
             sentences.add(car.marks()
                     .window()
-                    .map(window -> "Build date used: " + span(window.first(), window.last()) + ".")
+                    .map(window -> "Build date used: " + DateText.of(window) + ".")
                     .orElse("Neither a build date nor a model year is claimed, so no date can be judged."));
             car.marks().contradictions().forEach(clash -> sentences.add(clash.sentence()));
             if (car.marks().contradictions().isEmpty()) {
@@ -87,20 +87,8 @@ public final class MarkTexts {
 
     /** The likeliest first; of many the rest by their number. */
     private static String dates(List<DateCandidate> candidates) {
-        String named = candidates.stream()
-                .limit(NAMED)
-                .map(date -> span(date.from(), date.to()))
-                .collect(Collectors.joining("; "));
+        String named = candidates.stream().limit(NAMED).map(DateText::of).collect(Collectors.joining("; "));
         return candidates.size() > NAMED ? named + "; and " + (candidates.size() - NAMED) + " more" : named;
-    }
-
-    private static String span(LocalDate from, LocalDate to) {
-        if (from.equals(to)) {
-            return from.toString();
-        }
-        boolean month =
-                from.getDayOfMonth() == 1 && to.equals(YearMonth.from(from).atEndOfMonth());
-        return month ? YearMonth.from(from).toString() : from + " to " + to;
     }
 
     private static ReportContent.FeatureRow row(JudgedFeature judged) {
@@ -108,7 +96,7 @@ public final class MarkTexts {
         Optional<Boolean> fitted = feature.fitted();
         return new ReportContent.FeatureRow(
                 feature.feature(),
-                feature.from().text() + " to " + feature.to().text(),
+                Days.span(feature.from().first(), feature.to().last()),
                 fitted.isEmpty() ? "not established" : fitted.get() ? "this car has it" : "not on this car",
                 judged.verdict().word(),
                 Stream.concat(Stream.of(judged.why()), feature.note().stream()).collect(Collectors.joining(" ")));

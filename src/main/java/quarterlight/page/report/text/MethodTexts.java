@@ -179,7 +179,7 @@ public final class MethodTexts {
                 "ENFSI guideline for evaluative reporting in forensic science (2015): words for the weight of evidence.",
                 "ASTM D610-08 (2012), table 1; ISO 4628-3 (2003, 2016) as tabulated by a coating consultancy: grades of rust.",
                 "49 CFR 565 and 574.5: vehicle identification numbers and tire dates. ISO 8601: weeks.",
-                "Factory levels of finish: a German leaflet on total paint thickness (11 March 2025); I-CAR note on clearcoat thickness;"
+                "Factory levels of finish: a German leaflet on total paint thickness (Mar 11, 2025); I-CAR note on clearcoat thickness;"
                         + " W. C. Anderson, Old Cars Weekly restoration series, part 9 (2010).",
                 "Everything else, especially weights of signs, repair needs, what a visit must cover and the order of what matters, is common"
                         + " practice without a published source.");
