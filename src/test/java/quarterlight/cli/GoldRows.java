@@ -11,7 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVRecord;
 import quarterlight.units.Worded;
-import quarterlight.visit.MarkKind;
+import quarterlight.visit.mark.MarkKind;
 
 /**
  * The rows of a narrated walk as tables that {@code add} takes, by rules alone and the same for every row. Of acceptable values the
