@@ -65,8 +65,8 @@ final class AddVerb implements Verb {
     public int run(ParseResult call) throws CallRefused, EditRefused, VisitProblem {
         String word = call.matchedPositionalValue(0, "");
         RowKind<?> kind = RowKinds.find(word)
-                .orElseThrow(() -> new CallRefused("there is no kind of table \"" + word + "\"; the nearest is "
-                        + Nearest.of(word, RowKinds.words()).orElse("none") + ", and all are "
+                .orElseThrow(() -> new CallRefused("there is no kind of table \"" + word + "\""
+                        + Nearest.hint(word, RowKinds.words()) + "; all are "
                         + String.join(", ", RowKinds.words())));
         if (AddForeign.isAsked(call)) {
             RowKind<Reading> readings = RowKind.of(RecordKind.READINGS);

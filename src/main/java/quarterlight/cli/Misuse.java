@@ -46,8 +46,7 @@ final class Misuse {
             List<String> verbs = e.getCommandLine().getSubcommands().keySet().stream()
                     .sorted()
                     .toList();
-            return "there is no verb \"" + word + "\"; the nearest is "
-                    + Nearest.of(word, verbs).orElse("none") + ", and --help lists all";
+            return "there is no verb \"" + word + "\"" + Nearest.hint(word, verbs) + "; --help lists all";
         }
         String kind = word.startsWith("-") ? "there is no option " : "unexpected argument ";
         return (root ? "" : verb + ": ") + kind + "\"" + word + "\"; see " + (root ? "--help" : verb + " --help");

@@ -11,13 +11,16 @@ import java.util.concurrent.CancellationException;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
+import quarterlight.about.ProgramVersion;
 import quarterlight.edit.EditRefused;
 import quarterlight.store.VisitExists;
 import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitUnreadable;
 import quarterlight.store.VisitUnwritable;
+import quarterlight.table.JsonObject;
 
 /** The command line: finds the verb, runs it, and turns whatever goes wrong into one line and an exit status. */
 public final class Program {
@@ -31,7 +34,11 @@ public final class Program {
 
     private static CommandLine line(Map<String, Verb> verbs) {
         CommandSpec root = Words.verb("quarterlight", "The evidence bench of an independent car inspector.");
-        root.usageMessage().footer("", "For more, use VERB --help.");
+        root.addOption(OptionSpec.builder("-V", "--version")
+                .versionHelp(true)
+                .description("print the version and build")
+                .build());
+        root.usageMessage().footer("", "For more, use VERB --help or help VERB.");
         CommandLine line = new CommandLine(root);
         verbs.forEach((name, verb) -> line.addSubcommand(name, verb.spec()));
         line.setUsageHelpWidth(110);
@@ -41,46 +48,55 @@ public final class Program {
 
     /** Runs a call. Never throws for what a user can do wrong. */
     public int run(String... args) {
+        String[] call = Words.helpSpelledOut(args);
         try {
-            Map<String, Verb> verbs = Verbs.of(around, args);
+            Map<String, Verb> verbs = Verbs.of(around, call);
             CommandLine line = line(verbs);
-            return dispatch(verbs, line, line.parseArgs(args));
+            return dispatch(verbs, line, line.parseArgs(call));
         } catch (ParameterException e) {
-            around.console().complain(Misuse.sentence(e));
-            return Exit.UNUSABLE;
+            return stop(call, Exit.UNUSABLE, Misuse.sentence(e));
         } catch (CallRefused | EditRefused | VisitExists e) {
-            around.console().complain(e.getMessage());
-            return Exit.UNUSABLE;
+            return stop(call, Exit.UNUSABLE, e.getMessage());
         } catch (VisitUnreadable | VisitUnwritable e) {
-            around.console().complain(e.getMessage());
             LOG.log(System.Logger.Level.WARNING, "a visit could not be read or written", e);
-            return Exit.CLOSED;
+            return stop(call, Exit.CLOSED, e.getMessage());
         } catch (VisitProblem e) {
-            around.console().complain(e.getMessage());
-            return Exit.CLOSED;
+            return stop(call, Exit.CLOSED, e.getMessage());
         } catch (CancellationException e) {
-            around.console()
-                    .complain("interrupted; what was finished is kept, and the same command continues from there");
-            return Exit.NOT_ALL;
+            return stop(
+                    call,
+                    Exit.NOT_ALL,
+                    "interrupted; what was finished is kept, and the same command continues from there");
         } catch (IOException e) {
-            around.console().complain(sentence(e));
             LOG.log(System.Logger.Level.WARNING, "a file could not be read or written", e);
-            return Exit.UNUSABLE;
+            return stop(call, Exit.UNUSABLE, sentence(e));
         } catch (InvalidPathException e) {
-            around.console()
-                    .complain(e.getInput() + " has letters that this computer's setting for file names ("
+            LOG.log(System.Logger.Level.WARNING, "a file cannot be named", e);
+            return stop(
+                    call,
+                    Exit.UNUSABLE,
+                    e.getInput() + " has letters that this computer's setting for file names ("
                             + System.getProperty("sun.jnu.encoding")
                             + ") does not support; use a UTF-8 locale, such as LC_ALL=C.UTF-8, and try again");
-            LOG.log(System.Logger.Level.WARNING, "a file cannot be named", e);
-            return Exit.UNUSABLE;
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
             LOG.log(System.Logger.Level.ERROR, "a fault of the program", e);
-            around.console()
-                    .complain("an error in the program stopped this command ("
+            return stop(
+                    call,
+                    Exit.UNUSABLE,
+                    "an error in the program stopped this command ("
                             + e.getClass().getSimpleName() + "); details are in " + around.log()
                             + "; please report it");
-            return Exit.UNUSABLE;
         }
+    }
+
+    /** Says why a call stopped: on standard error, and where the call asked for a JSON document, as that document too. */
+    private int stop(String[] call, int status, String sentence) {
+        around.console().complain(sentence);
+        if (Words.asksForJson(call)) {
+            JsonObject error = new JsonObject().put("exit", status).put("sentence", sentence);
+            around.console().print(new JsonObject().put("error", error).text());
+        }
+        return status;
     }
 
     private int dispatch(Map<String, Verb> verbs, CommandLine line, ParseResult root)
@@ -88,6 +104,10 @@ public final class Program {
         if (!root.hasSubcommand()) {
             if (root.isUsageHelpRequested()) {
                 around.console().print(line.getUsageMessage(Ansi.OFF));
+                return Exit.DONE;
+            }
+            if (root.isVersionHelpRequested()) {
+                around.console().print(version());
                 return Exit.DONE;
             }
             return verbs.get(Verbs.WITHOUT_A_WORD).run(root);
@@ -99,6 +119,13 @@ public final class Program {
             return Exit.DONE;
         }
         return verbs.get(name).run(call);
+    }
+
+    private static String version() {
+        return ProgramVersion.ours().text() + "\n"
+                + "Apache License 2.0; the licenses of its libraries are shipped with it\n"
+                + "Java " + Runtime.version() + ", " + System.getProperty("os.name") + " "
+                + System.getProperty("os.arch") + "\n";
     }
 
     private static String sentence(IOException e) {

@@ -2,6 +2,7 @@ package quarterlight.cli;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
@@ -13,6 +14,7 @@ import picocli.CommandLine.TypeConversionException;
 /** The words that several verbs share: the visit, {@code --json}, paths, choices. */
 final class Words {
     private static final String JSON = "--json";
+    private static final String HELP = "--help";
     /** What the virtual machine puts for bytes it cannot read. */
     private static final char UNREADABLE = '\uFFFD';
 
@@ -36,7 +38,7 @@ final class Words {
     /** A verb with what it is for; {@code --help} comes with it. */
     static CommandSpec verb(String name, String... description) {
         CommandSpec spec = CommandSpec.create().name(name);
-        spec.addOption(OptionSpec.builder("-h", "--help")
+        spec.addOption(OptionSpec.builder("-h", HELP)
                 .usageHelp(true)
                 .description("show this help")
                 .build());
@@ -49,6 +51,22 @@ final class Words {
                 .type(boolean.class)
                 .description("print one JSON document and nothing else")
                 .build();
+    }
+
+    /** Whether a call that may not even be understood wants its answer as JSON. */
+    static boolean asksForJson(String... call) {
+        return Arrays.asList(call).contains(JSON);
+    }
+
+    /** {@code help} alone and {@code help VERB} as the options that say the same; any other call as it is. */
+    static String[] helpSpelledOut(String... call) {
+        if (call.length == 0 || !call[0].equals("help")) {
+            return call;
+        }
+        if (call.length == 1) {
+            return new String[] {HELP};
+        }
+        return Verbs.NAMES.contains(call[1]) ? new String[] {call[1], HELP} : new String[] {call[1]};
     }
 
     static boolean isJson(ParseResult call) {

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -21,6 +22,9 @@ import java.util.OptionalInt;
  * number, truth value, list or object is written as its text.
  */
 public final class JsonObject {
+    /** More than any measured number here has. */
+    private static final MathContext DIGITS = new MathContext(8);
+
     private final Map<String, Optional<Object>> fields = new LinkedHashMap<>();
 
     /** @throws IllegalArgumentException if the key stands already, or a number is not finite */
@@ -97,6 +101,11 @@ public final class JsonObject {
         json.writeEndObject();
     }
 
+    /** Without the digits that are only traces of binary arithmetic; a number that people typed stays as they typed it. */
+    private static double rounded(double number) {
+        return new BigDecimal(number).round(DIGITS).doubleValue();
+    }
+
     private static void writeValue(JsonGenerator json, Object value) throws IOException {
         if (value instanceof JsonObject object) {
             object.write(json);
@@ -111,7 +120,7 @@ public final class JsonObject {
         } else if (value instanceof BigDecimal decimal) {
             json.writeNumber(decimal.toPlainString());
         } else if (value instanceof Double number) {
-            json.writeNumber(number);
+            json.writeNumber(rounded(number));
         } else if (value instanceof Long || value instanceof Integer) {
             json.writeNumber(((Number) value).longValue());
         } else {

@@ -26,6 +26,43 @@ class ProgramTest {
         bench.run("--nonsense").complains(2, "no option \"--nonsense\"");
     }
 
+    @Test
+    void nothingIsSuggestedWhereNothingIsNear() {
+        assertThat(bench.run("xyzzy").complains(2, "no verb \"xyzzy\"").err()).doesNotContain("nearest");
+        bench.run("hist").complains(2, "nearest is history");
+    }
+
+    @Test
+    void helpIsAVerbToo() {
+        String all = bench.run("--help").done().out();
+        assertThat(bench.run("help").done().out()).isEqualTo(all);
+        assertThat(bench.run("help", "zones").done().out())
+                .isEqualTo(bench.run("zones", "--help").done().out());
+        bench.run("help", "zonez").complains(2, "no verb \"zonez\"", "nearest is zones");
+    }
+
+    @Test
+    void theVersionIsPrinted() {
+        assertThat(bench.run("--version").done().out())
+                .startsWith("Quarterlight ")
+                .contains("Java ", "Apache License 2.0");
+        assertThat(bench.run("-V").done().out())
+                .isEqualTo(bench.run("--version").done().out());
+    }
+
+    @Test
+    void aRefusedCallForJsonIsAnsweredInJson() throws java.io.IOException {
+        Bench.Outcome refused = bench.run("zones", folder.resolve("nowhere").toString(), "--json");
+        refused.complains(3, "no visit at");
+        com.fasterxml.jackson.databind.JsonNode error = new com.fasterxml.jackson.databind.ObjectMapper()
+                .readTree(refused.out())
+                .get("error");
+        assertThat(error.get("exit").asInt()).isEqualTo(3);
+        assertThat(error.get("sentence").asText()).contains("There is no visit at");
+        assertThat(bench.run("zones", "--json").complains(2, "VISIT").out()).contains("\"exit\" : 2");
+        assertThat(bench.run("zones").complains(2, "VISIT").out()).isEmpty();
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"zones", "history", "rust", "photos", "audit"})
     void aVerbThatReadsRefusesWhatIsNoVisit(String verb) {

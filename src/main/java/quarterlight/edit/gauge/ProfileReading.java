@@ -119,10 +119,7 @@ public final class ProfileReading {
             if (!ZoneId.isWellFormed(id) || catalog.find(new ZoneId(id)).isEmpty()) {
                 List<String> all =
                         catalog.all().stream().map(zone -> zone.id().value()).toList();
-                throw new EditRefused(
-                        "zones",
-                        "There is no zone " + id + "; the nearest is "
-                                + Nearest.of(id, all).orElse("none") + ".");
+                throw new EditRefused("zones", "There is no zone " + id + Nearest.hint(id, all) + ".");
             }
             zones.put(one.getKey(), new ZoneId(id));
         }

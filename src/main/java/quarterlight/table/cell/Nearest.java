@@ -12,12 +12,29 @@ import java.util.stream.Collectors;
  * 1966, from memory). Words joined by hyphens are also compared in alphabetical order, so that {@code left-quarter} finds {@code quarter-left}.
  */
 public final class Nearest {
+    /** So many letters that a word begins with name it, however long it goes on. */
+    private static final int BEGINNING = 3;
+
     private Nearest() {}
 
-    /** The nearest of the known words; of equally near ones the first; empty only if there are none. */
+    /** The nearest of the known words; of equally near ones the first; empty where none is near: more than two letters, and more than a third, would differ. */
     public static Optional<String> of(String word, Collection<String> known) {
         String wanted = tidy(word);
-        return known.stream().min(Comparator.comparingInt(candidate -> distance(wanted, candidate)));
+        return known.stream()
+                .filter(candidate -> isNear(wanted, candidate))
+                .min(Comparator.comparingInt(candidate -> distance(wanted, candidate)));
+    }
+
+    /** "; the nearest is hood", or nothing where no known word is near. */
+    public static String hint(String word, Collection<String> known) {
+        return of(word, known).map(near -> "; the nearest is " + near).orElse("");
+    }
+
+    private static boolean isNear(String wanted, String candidate) {
+        int apart = Math.min(edits(wanted, candidate), edits(inOrder(wanted), inOrder(candidate)));
+        boolean begins = wanted.length() >= BEGINNING && candidate.startsWith(wanted);
+        int length = Math.max(wanted.length(), candidate.length());
+        return begins || apart <= (length <= BEGINNING ? 1 : Math.max(2, (length + 1) / 3));
     }
 
     /** Two per edit, less one per letter that both begin with: people get the beginning of a word right. */

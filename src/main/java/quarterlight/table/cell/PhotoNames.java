@@ -65,8 +65,7 @@ public final class PhotoNames {
         if (text.contains("/") || text.contains("\\")) {
             return "; give the file name without its folder";
         }
-        return "; the nearest name is "
-                + Nearest.of(text, byName.keySet().stream().sorted().toList()).orElse("none");
+        return Nearest.hint(text, byName.keySet().stream().sorted().toList());
     }
 
     /** How a table names the photo: its file name where no other photo bears it, else enough digits of its hash. */

@@ -99,8 +99,7 @@ public final class RowContext {
                     patterns.get().all().stream().map(DatePattern::name).toList();
             throw new CellRefused(
                     column,
-                    "no date pattern is called " + Quoted.of(name) + "; the nearest is "
-                            + Nearest.of(name, names).orElse("none") + "; " + DatePattern.NONE
+                    "no date pattern is called " + Quoted.of(name) + Nearest.hint(name, names) + "; " + DatePattern.NONE
                             + " stands for a number that means no date");
         }
     }

@@ -23,11 +23,10 @@ public final class ZoneNames {
     public ZoneId find(String column, String text) throws CellRefused {
         Optional<Zone> zone = ZoneId.isWellFormed(text) ? catalog.find(new ZoneId(text)) : Optional.empty();
         if (zone.isEmpty()) {
-            throw new CellRefused(column, "there is no zone " + Quoted.of(text) + "; the nearest is " + nearest(text));
+            throw new CellRefused(column, "there is no zone " + Quoted.of(text) + nearest(text));
         }
         if (!zone.get().belongsTo(body)) {
-            throw new CellRefused(
-                    column, "a " + named(body) + " has no zone " + text + "; the nearest it has is " + nearest(text));
+            throw new CellRefused(column, "a " + named(body) + " has no zone " + text + nearest(text));
         }
         return zone.get().id();
     }
@@ -35,7 +34,7 @@ public final class ZoneNames {
     private String nearest(String text) {
         List<String> own =
                 catalog.zonesOf(body).stream().map(zone -> zone.id().value()).toList();
-        return Nearest.of(text, own).orElse("none");
+        return Nearest.hint(text, own);
     }
 
     private static String named(Body body) {

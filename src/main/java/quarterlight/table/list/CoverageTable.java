@@ -83,10 +83,7 @@ public final class CoverageTable {
     /** @throws IllegalArgumentException if there is no such zone; the message names the nearest */
     static ZoneId zone(ListRow row, String column, String word, Set<String> known) {
         if (!known.contains(word)) {
-            throw row.refused(
-                    column,
-                    "there is no zone " + Quoted.of(word) + "; the nearest is "
-                            + Nearest.of(word, known).orElse("none"));
+            throw row.refused(column, "there is no zone " + Quoted.of(word) + Nearest.hint(word, known));
         }
         return new ZoneId(word);
     }
