@@ -158,10 +158,7 @@ public final class PhotosScreen implements StationScreen {
                 .digits(5, "photos.do.take", pinBox::take)
                 .with("photos.do.next", "alt RIGHT", () -> model.step(1))
                 .with("photos.do.previous", "alt LEFT", () -> model.step(-1))
-                .with(
-                        "photos.do.next-unpinned",
-                        "F8",
-                        () -> model.goOnAfter(visit.selection().photos()))
+                .with("photos.do.next-unpinned", "F8", model::nextOpen)
                 .with("photos.do.next-in-group", "F7", model::nextInGroup)
                 .with("photos.do.unpinned", "F9", filter::toggleUnpinned)
                 .with("photos.do.of-zone", "F10", filter::toggleZones)
@@ -289,9 +286,10 @@ public final class PhotosScreen implements StationScreen {
 
     @Override
     public void photosDropped(List<PhotoId> photos, ZoneId zone, ViewPoint point) {
-        if (work.pin(photos, zone, Optional.of(point))
-                && photos.equals(visit.selection().photos())) {
-            model.goOnAfter(photos);
+        if (photos.equals(visit.selection().photos())) {
+            work.pinSelected(zone, Optional.of(point));
+        } else {
+            work.pin(photos, zone, Optional.of(point));
         }
     }
 

@@ -11,6 +11,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Predicate;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.ZoneId;
 import quarterlight.ui.kit.Listeners;
@@ -35,17 +36,14 @@ public final class PhotosModel {
     private PhotoFilter filter = PhotoFilter.ALL;
     private PhotoHints hints = PhotoHints.NONE;
     private Map<PhotoId, List<Suggestion>> suggestions = Map.of();
+    private Set<ZoneId> narrowedTo = Set.of();
 
     public PhotosModel(OpenVisit visit) {
         this.visit = Objects.requireNonNull(visit, "visit");
         this.timesRead = visit.times();
         visit.onVisit(this::visitChanged);
         visit.onUnderWay(this::underWayChanged);
-        visit.selection().onSelected(() -> {
-            if (filter.zonesOnly()) {
-                narrow();
-            }
-        });
+        visit.selection().onSelected(this::selectionChanged);
         visitChanged();
     }
 
@@ -79,18 +77,51 @@ public final class PhotosModel {
         narrow();
     }
 
+    /** Photos in hand that the filter does not take stand among the others while they are in hand, so that nothing acts unseen. */
     private void narrow() {
         if (filter.takesAll()) {
             shown = all;
             listChanged.tell();
             return;
         }
-        Set<ZoneId> zones = visit.selection().zones();
-        List<PhotoItem> taken = all.items().stream()
-                .filter(item -> filter.takes(item, hints, zones))
-                .toList();
-        shown = new PhotoList(taken);
+        Set<PhotoId> inHand = Set.copyOf(visit.selection().photos());
+        shown = new PhotoList(all.items().stream()
+                .filter(item -> inHand.contains(item.id()) || takes(item))
+                .toList());
         listChanged.tell();
+    }
+
+    private boolean takes(PhotoItem item) {
+        return filter.takes(item, hints, visit.selection().zones());
+    }
+
+    private void selectionChanged() {
+        boolean otherZones = !visit.selection().zones().equals(narrowedTo);
+        narrowedTo = visit.selection().zones();
+        if (filter.zonesOnly() && otherZones) {
+            letGo();
+        } else if (!filter.takesAll()) {
+            List<PhotoId> inHand = visit.selection().photos();
+            boolean guests = inHand.stream().anyMatch(id -> shown.placeOf(id).isEmpty())
+                    || shown.items().stream().anyMatch(item -> !inHand.contains(item.id()) && !takes(item));
+            if (guests) {
+                narrow();
+            }
+        }
+    }
+
+    /** The filter is another: only photos that it takes stay in hand, or else the first of them. */
+    private void letGo() {
+        List<PhotoId> kept = visit.selection().photos().stream()
+                .filter(id -> all.find(id).filter(this::takes).isPresent())
+                .toList();
+        List<PhotoId> first = all.items().stream()
+                .filter(item -> !item.isComing() && takes(item))
+                .map(PhotoItem::id)
+                .limit(1)
+                .toList();
+        visit.selection().photos(kept.isEmpty() ? first : kept);
+        narrow();
     }
 
     /** Every photo of the visit. */
@@ -110,7 +141,7 @@ public final class PhotosModel {
     public void filter(PhotoFilter next) {
         if (!next.equals(filter)) {
             filter = next;
-            narrow();
+            letGo();
         }
     }
 
@@ -174,8 +205,21 @@ public final class PhotosModel {
         underWay.removeAll(photos);
     }
 
-    /** Brings up the next photo that still wants a pin: the first after the given ones in time, else the first of all. */
-    public void goOnAfter(List<PhotoId> done) {
+    /**
+     * Brings up the next of the photos shown after those that are done with, by time, from the last to the first: one that still wants a pin
+     * where pinning is what the filter is for, else the next that the filter takes. False if there is none.
+     */
+    public boolean goOnAfter(List<PhotoId> done) {
+        boolean pinning = !filter.zonesOnly() && filter.showing().isForPinning();
+        return bringUp(done, item -> pinning ? item.isOpen() : takes(item));
+    }
+
+    /** Brings up the next of the photos shown that still wants a pin; false if there is none. */
+    public boolean nextOpen() {
+        return bringUp(visit.selection().photos(), PhotoItem::isOpen);
+    }
+
+    private boolean bringUp(List<PhotoId> done, Predicate<PhotoItem> wanted) {
         int from = done.stream()
                 .map(all::placeOf)
                 .filter(OptionalInt::isPresent)
@@ -185,18 +229,22 @@ public final class PhotosModel {
         List<PhotoItem> items = all.items();
         for (int i = 1; i <= items.size(); i++) {
             PhotoItem item = items.get((from + i) % items.size());
-            if (item.isOpen() && !underWay.contains(item.id()) && !done.contains(item.id()) && comesUp(item)) {
+            if (shown.placeOf(item.id()).isPresent()
+                    && !underWay.contains(item.id())
+                    && !done.contains(item.id())
+                    && wanted.test(item)) {
                 select(item.id());
-                return;
+                return true;
             }
         }
+        return false;
     }
 
-    /** The next unpinned photo comes from what is shown, save that pins do not count against it. */
-    private boolean comesUp(PhotoItem item) {
-        return filter.withZonesOnly(false)
-                .with(filter.showing() == Showing.ALL ? Showing.ALL : Showing.UNPINNED)
-                .takes(item, hints, Set.of());
+    /** Once photos left what the filter takes, and none follows, nothing is in hand; without a filter they stay. */
+    public void goOnOrLetGo(List<PhotoId> done) {
+        if (!goOnAfter(done) && !filter.takesAll()) {
+            visit.selection().photos(List.of());
+        }
     }
 
     /** Goes by a number of photos along what is shown. */
@@ -212,7 +260,7 @@ public final class PhotosModel {
     /** Goes to the next photo of the same group, from the last to the first. */
     public void nextInGroup() {
         inHand().filter(item -> item.group().isPresent()).ifPresent(item -> {
-            List<PhotoItem> group = all.items().stream()
+            List<PhotoItem> group = shown.items().stream()
                     .filter(other -> other.group().equals(item.group()))
                     .toList();
             select(group.get((group.indexOf(item) + 1) % group.size()).id());

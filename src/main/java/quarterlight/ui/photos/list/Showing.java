@@ -18,6 +18,11 @@ public enum Showing {
         return "photos.show." + name().toLowerCase(Locale.ROOT);
     }
 
+    /** True where the next photo to come up is the next without a pin. */
+    boolean isForPinning() {
+        return this == ALL || this == UNPINNED;
+    }
+
     boolean takes(PhotoItem item, PhotoHints hints) {
         return switch (this) {
             case ALL -> true;

@@ -33,13 +33,22 @@ public final class PinWork {
         this.visit = model.visit();
     }
 
-    /** Pins the selected photos to a zone and brings up the next one that wants a pin; a film stays while a moment of it is shown. */
+    /**
+     * Pins the selected photos to a zone and brings up the next one that wants a pin. A film stays while a moment of it is shown, and so does a
+     * photo that had a pin before: whoever went back to it is not done with it.
+     */
     public void pinSelected(ZoneId zone, Optional<ViewPoint> point) {
         List<PhotoId> photos = visit.selection().photos();
         boolean moment = visit.selection().moment().isPresent();
-        if (pin(photos, zone, point) && !moment) {
+        boolean old = model.selected().stream().allMatch(PhotoItem::isPinned);
+        if (pin(photos, zone, point) && !moment && !old) {
             model.goOnAfter(photos);
         }
+    }
+
+    /** Pins the selected photos to a zone; they stay in hand for another pin or for words. */
+    public void pinAndStay(ZoneId zone) {
+        pin(visit.selection().photos(), zone, Optional.empty());
     }
 
     /** Pins photos to a zone; those that are pinned there already stay as they are. False if nothing could be pinned at all. */
@@ -128,7 +137,7 @@ public final class PinWork {
                 new RowEdits(store).setAside(photos, Optional.of(reason));
                 return photos;
             });
-            model.goOnAfter(photos);
+            model.goOnOrLetGo(photos);
         }
     }
 
