@@ -18,6 +18,11 @@ import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.VisitDoor;
 import quarterlight.ui.kit.visit.VisitReading;
 import quarterlight.ui.kit.widget.ProgressLine;
+import quarterlight.ui.kit.OpenVisit;
+import quarterlight.ui.kit.ProgressLine;
+import quarterlight.ui.kit.VisitDoor;
+import quarterlight.ui.kit.VisitReading;
+import quarterlight.ui.kit.field.Typing;
 import quarterlight.visit.VisitFacts;
 
 /** The window: the start page, or one visit with its stations. Event thread only. */
@@ -30,6 +35,7 @@ final class MainWindow {
     private final VisitDoor door;
     private final JPanel middle = new JPanel(new BorderLayout());
     private final DeskActions actions;
+    private final Typing typing = Typing.watch();
     private Optional<VisitBench> bench = Optional.empty();
 
     MainWindow(DeskParts parts, MainFrame frame, ProgressLine progress) {
@@ -145,6 +151,7 @@ final class MainWindow {
             next.run();
             return;
         }
+        typing.leave();
         VisitBench old = bench.get();
         bench = Optional.empty();
         old.leave();
@@ -164,7 +171,10 @@ final class MainWindow {
             var changed = settings.with("window.whole", whole);
             return whole ? changed : changed.with(BOUNDS, b.x + " " + b.y + " " + b.width + " " + b.height);
         });
-        leaveThen(frame::dispose);
+        leaveThen(() -> {
+            typing.close();
+            frame.dispose();
+        });
     }
 
     /** Files or folders were dropped on the window. */

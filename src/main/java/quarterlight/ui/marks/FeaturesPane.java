@@ -22,6 +22,10 @@ import quarterlight.ui.kit.widget.FactTable;
 import quarterlight.visit.mark.Feature;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
+import quarterlight.ui.kit.field.Drafts;
+import quarterlight.visit.Feature;
+import quarterlight.visit.RecordId;
+import quarterlight.visit.Recorded;
 import quarterlight.visit.row.RecordKind;
 
 /** Features by the range of builds that have them, against this car: which do not belong, and what would. Event thread only. */
@@ -42,6 +46,7 @@ final class FeaturesPane extends JPanel {
     private final JComboBox<String> fitted = new JComboBox<>();
     private final JButton keep;
     private final JButton remove;
+    private final transient Drafts drafts = new Drafts(List.of(feature, from, to));
 
     FeaturesPane(DeskParts parts, OpenVisit visit) {
         super(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[grow,fill][]"));
@@ -72,6 +77,7 @@ final class FeaturesPane extends JPanel {
         table.onKey("N", () -> mark(Optional.of(false)));
         table.onKey("ESCAPE", table::clearSelection);
         keep.addActionListener(e -> keep());
+        drafts.keeping(this::keepRow);
         remove.addActionListener(e -> remove());
         List.of(feature, from, to).forEach(field -> field.addActionListener(e -> keep()));
         JScrollPane scroll = new JScrollPane(table);
@@ -134,37 +140,61 @@ final class FeaturesPane extends JPanel {
 
     private void fill() {
         Optional<Feature> chosen = table.chosen().map(row -> row.row().value());
-        feature.setText(chosen.map(Feature::feature).orElse(""));
-        from.setText(chosen.map(one -> one.from().text()).orElse(""));
-        to.setText(chosen.map(one -> one.to().text()).orElse(""));
+        table.chosen()
+                .ifPresentOrElse(
+                        row -> drafts.show(row.row().id(), () -> {
+                            Feature one = row.row().value();
+                            feature.setText(one.feature());
+                            from.setText(one.from().text());
+                            to.setText(one.to().text());
+                        }),
+                        drafts::free);
         fitted.setSelectedIndex(SEEN.indexOf(chosen.map(Feature::fitted).orElse(Optional.empty())));
         chosen.flatMap(Feature::zone).ifPresent(zone -> visit.selection().zones(java.util.Set.of(zone)));
     }
 
+    /** The keyboard left a field of a feature that is held already. */
+    private void keepRow() {
+        table.chosen().map(Row::row).filter(row -> visit.isEditable()).ifPresent(row -> written()
+                .filter(one -> !one.equals(row.value()))
+                .ifPresent(one -> {
+                    drafts.kept();
+                    update(row.id(), one);
+                }));
+    }
+
     private void keep() {
+        written().ifPresent(written -> {
+            drafts.kept();
+            Optional<RecordId> id = table.chosen().map(row -> row.row().id());
+            if (id.isPresent()) {
+                update(id.get(), written);
+            } else {
+                visit.edit(store -> new RowEdits(store).add(RecordKind.FEATURES, List.of(written)), added -> {
+                    feature.setText("");
+                    drafts.kept();
+                    feature.requestFocusInWindow();
+                });
+            }
+        });
+    }
+
+    /** The feature as written; what is wrong is said if it cannot be one. */
+    private Optional<Feature> written() {
         Optional<PartialDate> first = PartialDate.parse(from.getText());
         Optional<PartialDate> last = PartialDate.parse(to.getText());
         if (feature.getText().isBlank() || first.isEmpty() || last.isEmpty()) {
             parts.problems().remark(texts.get("marks.feature.needs"));
-            return;
+            return Optional.empty();
         }
         Optional<Feature> old = table.chosen().map(row -> row.row().value());
-        Feature written = new Feature(
+        return Optional.of(new Feature(
                 feature.getText().strip(),
                 first.get(),
                 last.get(),
                 SEEN.get(Math.max(0, fitted.getSelectedIndex())),
                 old.flatMap(Feature::zone).or(() -> visit.selection().zone()),
-                old.flatMap(Feature::note));
-        Optional<RecordId> id = table.chosen().map(row -> row.row().id());
-        if (id.isPresent()) {
-            update(id.get(), written);
-        } else {
-            visit.edit(store -> new RowEdits(store).add(RecordKind.FEATURES, List.of(written)), added -> {
-                feature.setText("");
-                feature.requestFocusInWindow();
-            });
-        }
+                old.flatMap(Feature::note)));
     }
 
     private void mark(Optional<Boolean> seen) {

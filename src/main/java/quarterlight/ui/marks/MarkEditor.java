@@ -27,6 +27,13 @@ import quarterlight.visit.mark.MarkKind;
 import quarterlight.visit.mark.MarkStage;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.statement.Origin;
+import quarterlight.ui.kit.WordChoice;
+import quarterlight.ui.kit.ZoneField;
+import quarterlight.ui.kit.field.Typing;
+import quarterlight.visit.MarkKind;
+import quarterlight.visit.MarkStage;
+import quarterlight.visit.Origin;
+import quarterlight.visit.Photo;
 
 /** The fields of one mark; every letter typed is read at once. Event thread only. */
 final class MarkEditor extends TallPanel {
@@ -91,7 +98,7 @@ final class MarkEditor extends TallPanel {
 
     private JTextField field(String name) {
         JTextField made = new JTextField();
-        made.setName("mark-" + name);
+        Typing.keeping(made, () -> actions.keepRow()).setName("mark-" + name);
         listen(made);
         made.getInputMap().put(KeyStroke.getKeyStroke("ENTER"), "keep");
         made.getActionMap().put("keep", new AbstractAction() {

@@ -77,7 +77,11 @@ final class MarksActions {
     }
 
     private void begin() {
-        model.begin(MarkDraft.EMPTY);
+        if (model.state().row().isEmpty() && model.state().isChanged()) {
+            model.begin(MarkDraft.EMPTY);
+        } else {
+            model.turnToNew();
+        }
         begun.run();
     }
 
@@ -98,6 +102,13 @@ final class MarksActions {
                 "",
                 old.origin()));
         begun.run();
+    }
+
+    /** Keeps what was written of a mark that is held already, if it can be. */
+    void keepRow() {
+        if (model.state().row().isPresent() && model.state().draft().problem().isEmpty()) {
+            keep();
+        }
     }
 
     /** Keeps the mark as written; says in one sentence what is lacking if it cannot be. */

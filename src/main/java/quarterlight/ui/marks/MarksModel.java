@@ -1,6 +1,8 @@
 package quarterlight.ui.marks;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import quarterlight.marks.JudgedMark;
 import quarterlight.ui.kit.Listeners;
@@ -25,6 +27,7 @@ final class MarksModel {
     }
 
     private final Listeners listeners = new Listeners();
+    private final Map<Optional<RecordId>, MarkDraft> waiting = new HashMap<>();
     private State state = new State(Optional.empty(), MarkDraft.EMPTY, MarkDraft.EMPTY, Optional.empty());
 
     State state() {
@@ -42,7 +45,27 @@ final class MarksModel {
         }
     }
 
-    /** Takes a kept mark in hand. */
+    /** Takes a kept mark in hand, as it was being written if it could not be kept; what is in hand waits until its row comes back. */
+    void turnTo(Recorded<Mark> mark) {
+        putAway();
+        take(mark);
+        Optional.ofNullable(waiting.remove(Optional.of(mark.id()))).ifPresent(this::write);
+    }
+
+    /** Begins a new mark, with what was written of one before. */
+    void turnToNew() {
+        putAway();
+        begin(Optional.ofNullable(waiting.remove(Optional.<RecordId>empty())).orElse(MarkDraft.EMPTY));
+    }
+
+    private void putAway() {
+        boolean isLeft = state.row().isEmpty() || state.draft().problem().isPresent();
+        if (state.isChanged() && isLeft) {
+            waiting.put(state.row(), state.draft());
+        }
+    }
+
+    /** Takes a kept mark in hand as it is kept. */
     void take(Recorded<Mark> mark) {
         MarkDraft kept = MarkDraft.of(mark.value());
         set(new State(Optional.of(mark.id()), kept, kept, Optional.empty()));

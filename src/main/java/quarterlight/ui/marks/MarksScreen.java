@@ -143,11 +143,8 @@ public final class MarksScreen implements StationScreen {
         table.chosen()
                 .filter(row -> !inHand.equals(Optional.of(row.mark().id())))
                 .ifPresent(row -> {
-                    if (model.state().isChanged()
-                            && model.state().draft().problem().isEmpty()) {
-                        actions.keep();
-                    }
-                    model.take(row.mark());
+                    actions.keepRow();
+                    model.turnTo(row.mark());
                     row.mark().value().zone().ifPresent(zone -> visit.selection()
                             .zones(Set.of(zone)));
                     row.mark().value().photo().ifPresent(photo -> visit.selection()

@@ -29,6 +29,13 @@ import quarterlight.ui.kit.visit.ZoneField;
 import quarterlight.ui.kit.widget.FactTable;
 import quarterlight.ui.kit.widget.WordChoice;
 import quarterlight.visit.pin.Recorded;
+import quarterlight.ui.kit.WordChoice;
+import quarterlight.ui.kit.ZoneField;
+import quarterlight.ui.kit.field.Drafts;
+import quarterlight.visit.Claim;
+import quarterlight.visit.Claimant;
+import quarterlight.visit.Judgment;
+import quarterlight.visit.Recorded;
 import quarterlight.visit.row.RecordKind;
 import quarterlight.visit.statement.Claim;
 import quarterlight.visit.statement.Claimant;
@@ -54,6 +61,7 @@ final class ClaimsPane extends JPanel {
     private final WordChoice<Claimant> by;
     private final JCheckBox confidential;
     private final JButton keep;
+    private final transient Drafts drafts = new Drafts(List.of(text, part, date));
     private transient Map<Claim, ClaimedAndFound> laid = Map.of();
 
     ClaimsPane(DeskParts parts, OpenVisit visit, NotesActions actions) {
@@ -131,6 +139,7 @@ final class ClaimsPane extends JPanel {
         keep.setName("claim-keep");
         List.of(text, part, date).forEach(field -> field.addActionListener(e -> keep()));
         keep.addActionListener(e -> keep());
+        drafts.keeping(this::keepRow);
         zone.then(text);
         form.add(text, "wmin 60");
         form.add(by);
@@ -184,17 +193,41 @@ final class ClaimsPane extends JPanel {
         });
     }
 
+    /** The keyboard left a field of a claim that is held already. */
+    private void keepRow() {
+        table.chosen().filter(row -> visit.isEditable()).ifPresent(row -> claim(Optional.of(row))
+                .filter(claim -> !claim.equals(row.value()))
+                .ifPresent(claim -> {
+                    drafts.kept();
+                    actions.update(RecordKind.CLAIMS, row.id(), claim);
+                }));
+    }
+
     private void keep() {
+        Optional<Recorded<Claim>> old = table.chosen();
         if (!visit.isEditable()) {
             return;
         }
+        claim(old).ifPresent(claim -> {
+            if (old.isPresent()) {
+                actions.update(RecordKind.CLAIMS, old.get().id(), claim);
+            } else {
+                actions.add(RecordKind.CLAIMS, List.of(claim));
+            }
+            drafts.kept();
+            fresh();
+            text.requestFocusInWindow();
+        });
+    }
+
+    /** The claim as written; what is wrong is said if it cannot be one. */
+    private Optional<Claim> claim(Optional<Recorded<Claim>> old) {
         Optional<PartialDate> day = PartialDate.parse(date.getText().strip());
         if (text.getText().isBlank() || day.isEmpty() && !date.getText().isBlank()) {
             parts.problems().remark(texts.get(text.getText().isBlank() ? "notes.claim.needs" : "notes.claim.date.bad"));
-            return;
+            return Optional.empty();
         }
-        Optional<Recorded<Claim>> old = table.chosen();
-        Claim claim = new Claim(
+        return Optional.of(new Claim(
                 text.getText().strip(),
                 by.chosen().orElse(Claimant.SELLER),
                 zone.zones().stream().findFirst(),
@@ -203,14 +236,7 @@ final class ClaimsPane extends JPanel {
                 filled(String.valueOf(about.getEditor().getItem()).toLowerCase(Locale.ROOT)),
                 old.flatMap(row -> row.value().photo()),
                 old.flatMap(row -> row.value().judged()),
-                confidential.isSelected());
-        if (old.isPresent()) {
-            actions.update(RecordKind.CLAIMS, old.get().id(), claim);
-        } else {
-            actions.add(RecordKind.CLAIMS, List.of(claim));
-        }
-        fresh();
-        text.requestFocusInWindow();
+                confidential.isSelected()));
     }
 
     private static Optional<String> filled(String typed) {
@@ -219,7 +245,7 @@ final class ClaimsPane extends JPanel {
 
     private void fresh() {
         table.clearSelection();
-        List.of(text, part, date).forEach(field -> field.setText(""));
+        drafts.free();
         about.setSelectedItem("");
         zone.zones(Set.of());
         confidential.setSelected(false);
@@ -229,12 +255,14 @@ final class ClaimsPane extends JPanel {
 
     private void fill() {
         table.chosen().map(Recorded::value).ifPresent(one -> {
-            text.setText(one.text());
+            drafts.show(table.chosen().orElseThrow().id(), () -> {
+                text.setText(one.text());
+                part.setText(one.part().orElse(""));
+                date.setText(one.date().map(PartialDate::text).orElse(""));
+            });
             by.choose(Optional.of(one.by()));
             zone.zones(one.zone().map(Set::of).orElse(Set.of()));
             one.zone().ifPresent(where -> visit.selection().zones(Set.of(where)));
-            part.setText(one.part().orElse(""));
-            date.setText(one.date().map(PartialDate::text).orElse(""));
             about.setSelectedItem(one.about().orElse(""));
             confidential.setSelected(one.confidential());
             keep.setText(texts.get("notes.change"));

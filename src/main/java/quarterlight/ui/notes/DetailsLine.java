@@ -88,9 +88,23 @@ final class DetailsLine extends JPanel {
         return Optional.of(field.getText().strip()).filter(text -> !text.isEmpty());
     }
 
-    void show(StatementDetails details) {
+    JTextField partField() {
+        return part;
+    }
+
+    JTextField sizeField() {
+        return size;
+    }
+
+    /** Writes the fields alone. */
+    void fill(StatementDetails details) {
         part.setText(details.part().orElse(""));
         size.setText(details.size().map(SaidSize::said).orElse(""));
+    }
+
+    /** @param fields writes the fields, which may hold what was typed before */
+    void show(StatementDetails details, Runnable fields) {
+        fields.run();
         certainty.choose(details.certainty());
         saidBy.choose(Optional.of(details.saidBy()));
         confidential.setSelected(details.confidential());

@@ -22,6 +22,12 @@ import quarterlight.visit.mark.DistanceUnit;
 import quarterlight.visit.mark.OdometerFigure;
 import quarterlight.visit.mark.OdometerSource;
 import quarterlight.visit.pin.Recorded;
+import quarterlight.ui.kit.WordChoice;
+import quarterlight.ui.kit.field.Drafts;
+import quarterlight.visit.DistanceUnit;
+import quarterlight.visit.OdometerFigure;
+import quarterlight.visit.OdometerSource;
+import quarterlight.visit.Recorded;
 import quarterlight.visit.row.RecordKind;
 
 /** The odometer as a series of dated figures, the earliest first. Event thread only. */
@@ -38,6 +44,7 @@ final class FiguresPane extends JPanel {
     private final WordChoice<OdometerSource> source;
     private final JCheckBox round;
     private final JButton keep;
+    private final transient Drafts drafts = new Drafts(List.of(figure, date, note));
 
     FiguresPane(DeskParts parts, OpenVisit visit, NotesActions actions) {
         super(new MigLayout("insets 0, gap 8, wrap 1, fill", "[grow,fill]", "[][grow,fill]"));
@@ -89,6 +96,7 @@ final class FiguresPane extends JPanel {
         round.setName("figure-round");
         keep.setName("figure-keep");
         keep.addActionListener(e -> keep());
+        drafts.keeping(this::keepRow);
         form.add(figure, "w 88!");
         form.add(unit);
         form.add(source);
@@ -106,49 +114,68 @@ final class FiguresPane extends JPanel {
         field.addActionListener(e -> keep());
     }
 
+    /** The keyboard left a field of a figure that is held already. */
+    private void keepRow() {
+        table.chosen().filter(row -> visit.isEditable()).ifPresent(row -> figure().filter(
+                        one -> !one.equals(row.value()))
+                .ifPresent(one -> {
+                    drafts.kept();
+                    actions.update(RecordKind.ODOMETER, row.id(), one);
+                }));
+    }
+
     private void keep() {
         if (!visit.isEditable()) {
             return;
         }
+        figure().ifPresent(one -> {
+            Optional<Recorded<OdometerFigure>> old = table.chosen();
+            if (old.isPresent()) {
+                actions.update(RecordKind.ODOMETER, old.get().id(), one);
+            } else {
+                actions.add(RecordKind.ODOMETER, List.of(one));
+            }
+            drafts.kept();
+            fresh();
+            figure.requestFocusInWindow();
+        });
+    }
+
+    /** The figure as written; what is wrong is said if it cannot be one. */
+    private Optional<OdometerFigure> figure() {
         String typed = figure.getText().strip().replace(",", "").replace(" ", "");
         Optional<PartialDate> day = PartialDate.parse(date.getText().strip());
         boolean number = typed.matches("[0-9]{1,7}(\\.[0-9])?");
         if (!number || day.isEmpty() && !date.getText().isBlank()) {
             parts.problems().remark(texts.get(number ? "notes.claim.date.bad" : "notes.figure.needs"));
-            return;
+            return Optional.empty();
         }
-        OdometerFigure one = new OdometerFigure(
+        return Optional.of(new OdometerFigure(
                 new BigDecimal(typed),
                 unit.chosen().orElse(DistanceUnit.MI),
                 source.chosen().orElse(OdometerSource.READ),
                 day,
                 round.isSelected(),
-                Optional.of(note.getText().strip()).filter(words -> !words.isEmpty()));
-        Optional<Recorded<OdometerFigure>> old = table.chosen();
-        if (old.isPresent()) {
-            actions.update(RecordKind.ODOMETER, old.get().id(), one);
-        } else {
-            actions.add(RecordKind.ODOMETER, List.of(one));
-        }
-        fresh();
-        figure.requestFocusInWindow();
+                Optional.of(note.getText().strip()).filter(words -> !words.isEmpty())));
     }
 
     private void fresh() {
         table.clearSelection();
-        List.of(figure, date, note).forEach(field -> field.setText(""));
+        drafts.free();
         round.setSelected(false);
         keep.setText(texts.get("notes.keep"));
     }
 
     private void fill() {
         table.chosen().map(Recorded::value).ifPresent(one -> {
-            figure.setText(one.figure().toPlainString());
+            drafts.show(table.chosen().orElseThrow().id(), () -> {
+                figure.setText(one.figure().toPlainString());
+                date.setText(one.date().map(PartialDate::text).orElse(""));
+                note.setText(one.note().orElse(""));
+            });
             unit.choose(Optional.of(one.unit()));
             source.choose(Optional.of(one.source()));
-            date.setText(one.date().map(PartialDate::text).orElse(""));
             round.setSelected(one.wentRound());
-            note.setText(one.note().orElse(""));
             keep.setText(texts.get("notes.change"));
         });
     }

@@ -20,6 +20,14 @@ import quarterlight.visit.statement.Facets;
 import quarterlight.visit.statement.Origin;
 import quarterlight.visit.statement.Statement;
 import quarterlight.visit.statement.StatementDetails;
+import quarterlight.ui.kit.field.Typing;
+import quarterlight.visit.Basis;
+import quarterlight.visit.Condition;
+import quarterlight.visit.Facets;
+import quarterlight.visit.Origin;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.Statement;
+import quarterlight.visit.StatementDetails;
 
 /** The odometer held against the papers and against the wear; each answer becomes a statement. Event thread only. */
 final class OdometerPane extends JPanel {
@@ -51,6 +59,7 @@ final class OdometerPane extends JPanel {
         add(keep);
         keep.addActionListener(e -> keepReading());
         reading.addActionListener(e -> keepReading());
+        Typing.keeping(reading, this::keepReading);
         row("papers", PAPERS, Basis.FROM_PAPERS);
         row("wear", WEAR, Basis.SEEN);
         add(Look.secondary(said), "span, wmin 0, gaptop 8");

@@ -19,7 +19,6 @@ import javax.swing.KeyStroke;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
-import quarterlight.car.ZoneId;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.look.Look;
@@ -29,6 +28,17 @@ import quarterlight.ui.kit.widget.FactTable;
 import quarterlight.ui.kit.widget.WordChoice;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.Recorded;
+import quarterlight.ui.kit.WordChoice;
+import quarterlight.ui.kit.ZoneField;
+import quarterlight.ui.kit.field.Drafts;
+import quarterlight.visit.Basis;
+import quarterlight.visit.Condition;
+import quarterlight.visit.Facets;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.Severity;
+import quarterlight.visit.Statement;
+import quarterlight.visit.StatementDetails;
 import quarterlight.visit.row.RecordKind;
 import quarterlight.visit.statement.Basis;
 import quarterlight.visit.statement.Condition;
@@ -59,6 +69,7 @@ final class StatementsPane extends JPanel {
     private final DefaultListModel<String> offered = new DefaultListModel<>();
     private final JList<String> phrases = new JList<>(offered);
     private final JButton keep;
+    private final transient Drafts drafts;
     private boolean filling;
 
     /** @param notLookedAt true for what was not looked at and why, false for all else */
@@ -73,6 +84,7 @@ final class StatementsPane extends JPanel {
         StatementColumns columns = new StatementColumns(texts, visit);
         what = new FacetBoard(texts);
         details = new DetailsLine(texts, notLookedAt);
+        drafts = new Drafts(List.of(text, details.partField(), details.sizeField())).keeping(this::keepRow);
         withdraw = new JButton(texts.get("notes.withdraw"));
         severity = new WordChoice<>(
                 Severity.class, texts.get("notes.severity"), Optional.of(texts.get("notes.severity.unsaid")));
@@ -227,30 +239,15 @@ final class StatementsPane extends JPanel {
             return;
         }
         Optional<Recorded<Statement>> old = table.chosen();
-        Optional<Facets> said = notLookedAt ? Optional.of(Facets.of(Condition.NOT_LOOKED_AT)) : what.chosen();
+        Optional<Facets> said = facets();
         if (said.isEmpty()) {
             what.requestFocusInWindow();
             return;
         }
         Facets chosen = said.get();
         if (old.isPresent()) {
-            Statement before = old.get().value();
-            ZoneId where = zone.zones().iterator().next();
             actions.update(
-                    RecordKind.STATEMENTS,
-                    old.get().id(),
-                    new Statement(
-                            where,
-                            chosen,
-                            words,
-                            severity.chosen(),
-                            basis.chosen(),
-                            shown(before).stream().findFirst(),
-                            shown(before).stream().findFirst().equals(before.photo())
-                                    ? before.atSeconds()
-                                    : Optional.empty(),
-                            rest(shown(before)),
-                            details.details()));
+                    RecordKind.STATEMENTS, old.get().id(), changed(old.get().value(), chosen));
         } else {
             actions.state(
                     List.copyOf(zone.zones()),
@@ -262,8 +259,42 @@ final class StatementsPane extends JPanel {
                     rest(inHand()),
                     details.details());
         }
+        drafts.kept();
         fresh();
         zone.field().requestFocusInWindow();
+    }
+
+    private Optional<Facets> facets() {
+        return notLookedAt ? Optional.of(Facets.of(Condition.NOT_LOOKED_AT)) : what.chosen();
+    }
+
+    /** A statement that is held already, as it is written now. */
+    private Statement changed(Statement before, Facets said) {
+        Optional<PhotoId> first = shown(before).stream().findFirst();
+        return new Statement(
+                zone.zones().iterator().next(),
+                said,
+                text.getText().strip(),
+                severity.chosen(),
+                basis.chosen(),
+                first,
+                first.equals(before.photo()) ? before.atSeconds() : Optional.empty(),
+                rest(shown(before)),
+                details.details());
+    }
+
+    /** The keyboard left a field of a statement that is held already. */
+    private void keepRow() {
+        Optional<Recorded<Statement>> old = table.chosen().filter(row -> visit.isEditable());
+        if (old.isEmpty() || text.getText().isBlank() || zone.zones().isEmpty()) {
+            return;
+        }
+        facets().map(said -> changed(old.get().value(), said))
+                .filter(one -> !one.equals(old.get().value()))
+                .ifPresent(one -> {
+                    drafts.kept();
+                    actions.update(RecordKind.STATEMENTS, old.get().id(), one);
+                });
     }
 
     /** The selected photos, the one in hand first. */
@@ -284,10 +315,9 @@ final class StatementsPane extends JPanel {
     private void fresh() {
         table.clearSelection();
         phrases.clearSelection();
-        text.setText("");
         what.choose(Optional.empty());
         severity.choose(Optional.empty());
-        details.show(StatementDetails.NONE);
+        details.show(StatementDetails.NONE, drafts::free);
         keep.setText(texts.get("notes.keep"));
     }
 
@@ -299,10 +329,14 @@ final class StatementsPane extends JPanel {
             if (!one.photos().isEmpty()) {
                 visit.selection().photos(one.photos());
             }
-            text.setText(one.text());
             what.choose(Optional.of(one.what()));
             what.suggest(model.said(one.text()));
-            details.show(one.details());
+            details.show(
+                    one.details(),
+                    () -> drafts.show(table.chosen().orElseThrow().id(), () -> {
+                        text.setText(one.text());
+                        details.fill(one.details());
+                    }));
             severity.choose(one.severity());
             basis.choose(one.basis());
             keep.setText(texts.get("notes.change"));

@@ -33,6 +33,12 @@ import quarterlight.ui.kit.widget.FactTable;
 import quarterlight.ui.kit.widget.UserListDialog;
 import quarterlight.ui.kit.widget.WordChoice;
 import quarterlight.visit.pin.Recorded;
+import quarterlight.ui.kit.UserListDialog;
+import quarterlight.ui.kit.WordChoice;
+import quarterlight.ui.kit.field.Drafts;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.Trial;
+import quarterlight.visit.TrialResult;
 import quarterlight.visit.row.RecordKind;
 import quarterlight.visit.trial.Trial;
 import quarterlight.visit.trial.TrialResult;
@@ -52,6 +58,7 @@ final class TrialsPane extends JPanel {
     private final JTextField note = new JTextField();
     private final JCheckBox runs;
     private final JButton keep;
+    private final transient Drafts drafts = new Drafts(List.of(item, value, unit, note));
     private final JLabel hint = new JLabel(" ");
     private final JLabel limit = new JLabel(" ");
 
@@ -101,6 +108,7 @@ final class TrialsPane extends JPanel {
         runs.addActionListener(e -> model.runs(runs.isSelected()));
         List.of(item, value, unit, note).forEach(field -> field.addActionListener(e -> keep()));
         keep.addActionListener(e -> keep());
+        drafts.keeping(this::keepRow);
         add(head());
         JScrollPane scroll = new JScrollPane(table);
         Look.bare(scroll);
@@ -222,17 +230,19 @@ final class TrialsPane extends JPanel {
             result.offer(answers(line));
             hint.setText(letters(answers(line)));
             Optional<Trial> kept = line.kept().map(Recorded::value);
-            item.setText(line.item());
+            drafts.show(line.item(), () -> {
+                item.setText(line.item());
+                value.setText(of(
+                        line, one -> one.value().map(BigDecimal::toPlainString).orElse("")));
+                unit.setText(kept.flatMap(Trial::unit)
+                        .or(() -> line.listed().flatMap(TrialItem::unit))
+                        .orElse(""));
+                note.setText(of(line, one -> one.note().orElse("")));
+            });
             result.choose(kept.map(Trial::result)
                     .or(() -> line.listed()
                             .map(listed -> listed.nature().answers().get(0)))
                     .or(() -> Optional.of(TrialResult.WORKS)));
-            value.setText(
-                    of(line, one -> one.value().map(BigDecimal::toPlainString).orElse("")));
-            unit.setText(kept.flatMap(Trial::unit)
-                    .or(() -> line.listed().flatMap(TrialItem::unit))
-                    .orElse(""));
-            note.setText(of(line, one -> one.note().orElse("")));
             limited();
             line.listed()
                     .map(TrialItem::zone)
@@ -269,29 +279,48 @@ final class TrialsPane extends JPanel {
                 .or(() -> line.listed().map(TrialItem::zone).filter(visit.zones()::contains));
     }
 
+    /** The keyboard left a field of a line that has an answer already. */
+    private void keepRow() {
+        table.chosen()
+                .filter(line -> visit.isEditable() && line.kept().isPresent())
+                .filter(line -> line.item().equalsIgnoreCase(item.getText().strip()))
+                .ifPresent(line -> trial(Optional.of(line))
+                        .filter(trial -> !trial.equals(line.kept().orElseThrow().value()))
+                        .ifPresent(trial -> {
+                            drafts.kept();
+                            actions.tried(line.kept().map(Recorded::id), trial);
+                        }));
+    }
+
     private void keep() {
-        String name = item.getText().strip();
         if (!visit.isEditable()) {
             return;
         }
+        Optional<NotesModel.TrialLine> line = table.chosen()
+                .filter(one -> one.item().equalsIgnoreCase(item.getText().strip()));
+        trial(line).ifPresent(trial -> {
+            drafts.kept();
+            actions.tried(line.flatMap(NotesModel.TrialLine::kept).map(Recorded::id), trial);
+            table.requestFocusInWindow();
+        });
+    }
+
+    /** The trial as written; what is wrong is said if it cannot be one. */
+    private Optional<Trial> trial(Optional<NotesModel.TrialLine> line) {
+        String name = item.getText().strip();
         Optional<BigDecimal> number = number();
         boolean lacksNumber = number.isEmpty() && result.chosen().equals(Optional.of(TrialResult.MEASURED));
         if (name.isEmpty() || lacksNumber || !value.getText().isBlank() && number.isEmpty()) {
             parts.problems().remark(texts.get(name.isEmpty() ? "notes.trial.needs" : "notes.trial.number"));
-            return;
+            return Optional.empty();
         }
-        Optional<NotesModel.TrialLine> line =
-                table.chosen().filter(one -> one.item().equalsIgnoreCase(name));
-        actions.tried(
-                line.flatMap(NotesModel.TrialLine::kept).map(Recorded::id),
-                new Trial(
-                        name,
-                        result.chosen().orElse(TrialResult.WORKS),
-                        number,
-                        number.isPresent() ? filled(unit) : Optional.empty(),
-                        line.isPresent() ? zone(line.get()) : visit.selection().zone(),
-                        filled(note)));
-        table.requestFocusInWindow();
+        return Optional.of(new Trial(
+                name,
+                result.chosen().orElse(TrialResult.WORKS),
+                number,
+                number.isPresent() ? filled(unit) : Optional.empty(),
+                line.isPresent() ? zone(line.get()) : visit.selection().zone(),
+                filled(note)));
     }
 
     private Optional<BigDecimal> number() {

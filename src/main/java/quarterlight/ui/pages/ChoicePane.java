@@ -20,6 +20,7 @@ import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.TallPanel;
 import quarterlight.ui.kit.visit.OpenVisit;
+import quarterlight.ui.kit.field.Typing;
 import quarterlight.visit.LeftOut;
 import quarterlight.visit.ReportLength;
 
@@ -70,12 +71,7 @@ final class ChoicePane extends TallPanel {
         String name = texts.get("pages." + key);
         Look.named(area, name);
         area.setName(key);
-        area.addFocusListener(new java.awt.event.FocusAdapter() {
-            @Override
-            public void focusLost(java.awt.event.FocusEvent e) {
-                keep(key, area);
-            }
-        });
+        Typing.keeping(area, () -> keep(key, area));
         JLabel label = new JLabel(name);
         label.setLabelFor(area);
         add(label, "gaptop 8");

@@ -20,6 +20,9 @@ import quarterlight.ui.kit.look.TallPanel;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.ZoneField;
 import quarterlight.ui.kit.widget.WordChoice;
+import quarterlight.ui.kit.WordChoice;
+import quarterlight.ui.kit.ZoneField;
+import quarterlight.ui.kit.field.Typing;
 import quarterlight.ui.rust.draw.RustModel;
 import quarterlight.ui.rust.draw.RustTool;
 import quarterlight.ui.rust.draw.TraceDraft;
@@ -60,7 +63,7 @@ final class DraftPane extends TallPanel {
         zone.onChange(() -> write(draft -> draft.on(zone.zones().stream().findFirst())));
         patch.addActionListener(e -> whenTyped(this::said));
         note.addActionListener(e -> said());
-        note.addFocusListener(Left.then(this::said));
+        Typing.keeping(note, this::said);
         add(label("trace.kind"));
         add(kind);
         add(label("trace.scale"), "skip 1, ay top, gaptop 5");

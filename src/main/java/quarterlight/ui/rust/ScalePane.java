@@ -13,6 +13,7 @@ import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.field.Typing;
 import quarterlight.ui.rust.draw.RustModel;
 import quarterlight.ui.rust.draw.ScaleWish;
 import quarterlight.visit.annotation.PhotoScale;
@@ -52,8 +53,8 @@ final class ScalePane extends JPanel {
         thing.addActionListener(e -> chosen());
         width.addActionListener(e -> typed());
         height.addActionListener(e -> typed());
-        width.addFocusListener(Left.then(this::typed));
-        height.addFocusListener(Left.then(this::typed));
+        Typing.keeping(width, this::typed);
+        Typing.keeping(height, this::typed);
         JPanel size = new JPanel(new MigLayout("insets 0, gap 6", "[][][][][grow,right]", "[26!]"));
         size.add(width);
         size.add(times, "hidemode 3");

@@ -24,6 +24,7 @@ import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.TallPanel;
 import quarterlight.ui.kit.visit.OpenVisit;
+import quarterlight.ui.kit.field.Typing;
 import quarterlight.units.Thickness;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.visit.reading.GaugeSurface;
@@ -76,8 +77,10 @@ public final class CheckPane extends JPanel {
     }
 
     private void wire() {
-        percent.addActionListener(e -> accuracy());
-        um.addActionListener(e -> accuracy());
+        List.of(percent, um).forEach(field -> {
+            field.addActionListener(e -> accuracy());
+            Typing.keeping(field, this::accuracy);
+        });
         nominal.addActionListener(e -> plan());
         tolerance.addActionListener(e -> plan());
         add.addActionListener(e -> plan());

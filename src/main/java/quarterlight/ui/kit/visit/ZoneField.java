@@ -23,6 +23,7 @@ import quarterlight.car.ZoneId;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Listeners;
 import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.field.Typing;
 
 /**
  * Picks zones by a few typed letters: Enter takes the zone that is named below, Shift+Enter takes it beside those taken, Up and Down go
@@ -46,7 +47,7 @@ public final class ZoneField extends JPanel {
         this.parts = parts;
         this.visit = visit;
         Look.named(field, parts.texts().get("zonefield.name"));
-        field.setName("zone-field");
+        Typing.ownEscape(field).setName("zone-field");
         field.putClientProperty("JTextField.placeholderText", parts.texts().get("zonefield.hint"));
         field.getDocument().addDocumentListener(new DocumentListener() {
             @Override

@@ -26,6 +26,7 @@ import quarterlight.ui.kit.Listeners;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
+import quarterlight.ui.kit.field.Typing;
 import quarterlight.ui.photos.list.PhotoItem;
 import quarterlight.ui.photos.list.PhotosModel;
 import quarterlight.visit.photo.CameraId;
@@ -59,6 +60,8 @@ public final class ClockPanel {
         this.byPair = button("clock.by-pair.do", this::byPair);
         camera.addActionListener(e -> fillShift());
         shift.setName("clock-shift");
+        shift.addActionListener(e -> byShift());
+        Typing.keeping(shift, this::byShift);
         shown.setName("clock-shown");
     }
 

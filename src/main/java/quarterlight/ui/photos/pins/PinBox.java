@@ -24,6 +24,7 @@ import quarterlight.car.ZoneId;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.field.Typing;
 import quarterlight.ui.photos.list.PhotoItem;
 import quarterlight.ui.photos.list.PhotosModel;
 import quarterlight.visit.photo.PhotoId;
@@ -54,7 +55,7 @@ public final class PinBox extends JPanel {
         this.model = model;
         this.work = work;
         this.leave = leave;
-        finder.setName("photos-finder");
+        Typing.ownEscape(finder).setName("photos-finder");
         finder.putClientProperty("JTextField.placeholderText", texts.get("photos.pin.find"));
         finder.putClientProperty("JTextField.showClearButton", true);
         add(Look.named(finder, texts.get("photos.pin.find")), "h 28!, gapbottom 4");

@@ -69,8 +69,7 @@ class InHandWithinFilterTest {
     }
 
     private List<PhotoId> shown() throws Exception {
-        return asked(
-                () -> model.shown().items().stream().map(PhotoItem::id).toList());
+        return asked(() -> model.shown().items().stream().map(PhotoItem::id).toList());
     }
 
     private void dark(long... numbers) throws Exception {
@@ -94,8 +93,7 @@ class InHandWithinFilterTest {
 
     @Test
     void whatTheFilterTakesStaysInHandAndTheRestDoesNot() throws Exception {
-        String name = asked(
-                () -> model.all().find(new PhotoId(2)).orElseThrow().name());
+        String name = asked(() -> model.all().find(new PhotoId(2)).orElseThrow().name());
         does(() -> {
             opened.visit().selection().photos(ids(1, 2, 3));
             model.filter(PhotoFilter.ALL.withName(name));

@@ -1,0 +1,5 @@
+/**
+ * What every field of the window does with typed text: leaving keeps it, Escape takes it back. Read {@link quarterlight.ui.kit.field.Typing}
+ * first. Uses Swing alone.
+ */
+package quarterlight.ui.kit.field;
