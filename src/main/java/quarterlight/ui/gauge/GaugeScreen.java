@@ -41,6 +41,11 @@ import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.pin.ViewPoint;
 import quarterlight.visit.reading.GaugeValue;
 import quarterlight.visit.reading.Reading;
+import quarterlight.ui.kit.field.Typing;
+import quarterlight.visit.GaugeValue;
+import quarterlight.visit.Reading;
+import quarterlight.visit.Recorded;
+import quarterlight.visit.ViewPoint;
 import quarterlight.visit.row.RecordKind;
 
 /**
@@ -105,6 +110,7 @@ public final class GaugeScreen implements StationScreen {
         field.setFont(field.getFont().deriveFont(Font.PLAIN, 22f));
         field.setHorizontalAlignment(JTextField.TRAILING);
         field.addActionListener(e -> typed());
+        Typing.keeping(field, this::takeTyped);
         Look.named(field, texts.get("gauge.entry"));
         Look.named(atEachPlace, texts.get("gauge.at-each-place"));
         atEachPlace.addChangeListener(e -> entry.takeAtEachPlace((Integer) atEachPlace.getValue()));
@@ -150,6 +156,13 @@ public final class GaugeScreen implements StationScreen {
         row.add(label, "newline");
         row.add(atEachPlace);
         return row;
+    }
+
+    /** A value that still stands there belongs to the zone in hand. */
+    private void takeTyped() {
+        if (!field.getText().isBlank()) {
+            typed();
+        }
     }
 
     /** Takes what was typed: a value, or nothing, which goes on to the next zone. */
@@ -254,7 +267,10 @@ public final class GaugeScreen implements StationScreen {
         visit.selection()
                 .zone()
                 .filter(chosen -> entry.zone().filter(chosen::equals).isEmpty())
-                .ifPresent(chosen -> entry.go(chosen, Optional.empty()));
+                .ifPresent(chosen -> {
+                    takeTyped();
+                    entry.go(chosen, Optional.empty());
+                });
         render();
     }
 
@@ -272,14 +288,15 @@ public final class GaugeScreen implements StationScreen {
         check.setText(texts.get(
                 "gauge.check." + GaugeQuality.of(visit.visit()).summary().name().toLowerCase(java.util.Locale.ROOT)));
         words.setText(entry.zone()
-                .flatMap(here -> visit.findings()
+                .map(here -> visit.findings()
                         .map(found -> String.join(
                                 "\n",
                                 ZoneWords.of(
                                         texts,
                                         found,
                                         here,
-                                        parts.settings().settings().unit()))))
+                                        parts.settings().settings().unit())))
+                        .orElse(texts.get("working.out")))
                 .orElse(""));
         words.setCaretPosition(0);
         chart.revalidate();
@@ -296,6 +313,7 @@ public final class GaugeScreen implements StationScreen {
 
     @Override
     public void zoneChosen(ZoneId chosen, ViewPoint point) {
+        takeTyped();
         entry.go(chosen, Optional.of(point));
         render();
         field.requestFocusInWindow();

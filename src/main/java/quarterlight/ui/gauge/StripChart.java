@@ -72,6 +72,8 @@ final class StripChart extends JPanel {
         super.paintComponent(graphics);
         Optional<Findings> findings = visit.findings();
         if (findings.isEmpty()) {
+            graphics.setColor(Look.palette().secondInk());
+            graphics.drawString(parts.texts().get("working.out"), 0, HEAD);
             return;
         }
         Graphics2D g = (Graphics2D) graphics.create();

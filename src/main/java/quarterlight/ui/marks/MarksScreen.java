@@ -173,7 +173,10 @@ public final class MarksScreen implements StationScreen {
         table.show(rows);
         visit.findings().map(Findings::marks).ifPresent(line::show);
         features.render(visit.findings().map(Findings::marks));
-        head.setText(visit.findings().map(Findings::marks).map(this::summary).orElse(texts.get("marks.empty")));
+        head.setText(visit.findings()
+                .map(Findings::marks)
+                .map(this::summary)
+                .orElse(texts.get(visit.visit().marks().isEmpty() ? "marks.empty" : "working.out")));
         head.setToolTipText(head.getText());
     }
 

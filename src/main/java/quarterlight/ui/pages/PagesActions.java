@@ -4,7 +4,9 @@ import java.awt.Component;
 import java.awt.Desktop;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,6 +22,9 @@ import quarterlight.edit.RowEdits;
 import quarterlight.page.DiagramDrawing;
 import quarterlight.page.print.PagePreview;
 import quarterlight.page.print.Paper;
+import quarterlight.page.PagePreview;
+import quarterlight.page.Paper;
+import quarterlight.store.VisitUnreadable;
 import quarterlight.table.TableUnreadable;
 import quarterlight.task.Job;
 import quarterlight.ui.kit.Command;
@@ -39,6 +44,7 @@ final class PagesActions {
     private final PagesModel model;
     private final Texts texts;
     private final Component owner;
+    private volatile Optional<ChangesSince> madeHere = Optional.empty();
     private final List<Command> commands = new ArrayList<>();
     private final Command make;
     private final Command open;
@@ -134,11 +140,36 @@ final class PagesActions {
                 .start(
                         texts.get("pages.making"),
                         progress -> {
+                            int entries = visit.store().editLog().size();
                             parts.work().pages(visit.store(), folder(), paper, progress);
-                            return MadeFile.in(folder());
+                            List<MadeFile> files = MadeFile.in(folder());
+                            madeHere = made(files).map(at -> new ChangesSince(at, Optional.of(entries)));
+                            return looked(files);
                         },
-                        model::files,
+                        this::show,
                         parts.problems()::failed);
+    }
+
+    /** What lies on the disk, and what was changed since. */
+    private record Looked(List<MadeFile> files, List<String> since) {}
+
+    /** Off the event thread. */
+    private Looked looked(List<MadeFile> files) throws VisitUnreadable {
+        Optional<Instant> made = made(files);
+        if (made.isEmpty()) {
+            return new Looked(files, List.of());
+        }
+        ChangesSince since = madeHere.filter(here -> made.equals(Optional.of(here.made())))
+                .orElseGet(() -> new ChangesSince(made.get(), Optional.empty()));
+        return new Looked(files, since.in(visit.store().editLog()));
+    }
+
+    private static Optional<Instant> made(List<MadeFile> files) {
+        return files.stream().filter(MadeFile::isPdf).map(MadeFile::made).min(Comparator.naturalOrder());
+    }
+
+    private void show(Looked looked) {
+        model.files(looked.files(), looked.since());
     }
 
     /** Looks at what lies in the folder of pages. */
@@ -146,10 +177,8 @@ final class PagesActions {
         parts.jobs()
                 .start(
                         texts.get("pages.looking"),
-                        progress -> MadeFile.in(folder()),
-                        files -> {
-                            model.files(files);
-                        },
+                        progress -> looked(MadeFile.in(folder())),
+                        this::show,
                         parts.problems()::failed);
     }
 

@@ -16,6 +16,7 @@ final class PagesModel {
      * @param page from 0
      * @param pages how many there are; 0 while it is not known
      * @param picture the page; empty while it is drawn
+     * @param since what was changed since the pages were made; empty before it was looked for
      */
     record State(
             List<MadeFile> files,
@@ -24,14 +25,15 @@ final class PagesModel {
             int pages,
             Optional<BufferedImage> picture,
             Paper paper,
-            boolean older) {
+            Optional<List<String>> since) {
         State {
             files = List.copyOf(files);
+            since = since.map(List::copyOf);
         }
     }
 
     private final Listeners listeners = new Listeners();
-    private State state = new State(List.of(), Optional.empty(), 0, 0, Optional.empty(), Paper.A4, false);
+    private State state = new State(List.of(), Optional.empty(), 0, 0, Optional.empty(), Paper.A4, Optional.empty());
 
     State state() {
         return state;
@@ -47,7 +49,7 @@ final class PagesModel {
     }
 
     /** The files as they lie on the disk; the one in the preview stays if it is still there. */
-    void files(List<MadeFile> files) {
+    void files(List<MadeFile> files, List<String> since) {
         List<MadeFile> pdfs = new ArrayList<>(files);
         pdfs.removeIf(file -> !file.isPdf());
         Optional<MadeFile> kept = state.file()
@@ -63,17 +65,17 @@ final class PagesModel {
                 same ? state.pages() : 0,
                 same ? state.picture() : Optional.empty(),
                 state.paper(),
-                false));
+                Optional.of(since)));
     }
 
     void choose(MadeFile file) {
-        set(new State(state.files(), Optional.of(file), 0, 0, Optional.empty(), state.paper(), state.older()));
+        set(new State(state.files(), Optional.of(file), 0, 0, Optional.empty(), state.paper(), state.since()));
     }
 
     void turnTo(int page) {
         if (page >= 0 && page < state.pages() && page != state.page()) {
             set(new State(
-                    state.files(), state.file(), page, state.pages(), state.picture(), state.paper(), state.older()));
+                    state.files(), state.file(), page, state.pages(), state.picture(), state.paper(), state.since()));
         }
     }
 
@@ -87,19 +89,11 @@ final class PagesModel {
                     pages,
                     Optional.of(picture),
                     state.paper(),
-                    state.older()));
+                    state.since()));
         }
     }
 
     void paper(Paper paper) {
-        set(new State(state.files(), state.file(), state.page(), state.pages(), state.picture(), paper, state.older()));
-    }
-
-    /** The visit was changed after the pages were made. */
-    void visitChanged() {
-        if (!state.older() && !state.files().isEmpty()) {
-            set(new State(
-                    state.files(), state.file(), state.page(), state.pages(), state.picture(), state.paper(), true));
-        }
+        set(new State(state.files(), state.file(), state.page(), state.pages(), state.picture(), paper, state.since()));
     }
 }

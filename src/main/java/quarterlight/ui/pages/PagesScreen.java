@@ -37,6 +37,7 @@ public final class PagesScreen implements StationScreen {
     private final JLabel number = new JLabel(" ");
     private final JLabel note = new JLabel(" ");
     private boolean showing;
+    private boolean inFront;
 
     public PagesScreen(DeskParts parts, OpenVisit visit) {
         this.visit = visit;
@@ -60,7 +61,7 @@ public final class PagesScreen implements StationScreen {
             }
         });
         model.onChange(this::render);
-        visit.onVisit(model::visitChanged);
+        visit.onVisit(this::visitChanged);
     }
 
     private JPanel tools() {
@@ -121,6 +122,11 @@ public final class PagesScreen implements StationScreen {
         state.file().ifPresent(one -> file.setSelectedItem(one.name()));
         number.setText(state.pages() == 0 ? " " : texts.get("pages.number", state.page() + 1, state.pages()));
         note.setText(note(state));
+        note.setForeground(
+                state.file().isPresent()
+                                && state.since().filter(list -> !list.isEmpty()).isPresent()
+                        ? Look.palette().caution()
+                        : Look.palette().secondInk());
         note.setToolTipText(note.getText());
         showing = false;
         actions.enable();
@@ -128,13 +134,25 @@ public final class PagesScreen implements StationScreen {
     }
 
     private String note(PagesModel.State state) {
+        if (state.since().isEmpty()) {
+            return texts.get("pages.looking");
+        }
         if (state.file().isEmpty()) {
             return texts.get("pages.none");
         }
         LocalDateTime made = LocalDateTime.ofInstant(
                 state.file().get().made(), visit.visit().facts().timezone());
         String when = texts.get("pages.made", Format.day(made), Format.clock(made));
-        return state.older() ? when + " " + texts.get("pages.older") : when;
+        List<String> since = state.since().get();
+        return since.isEmpty()
+                ? when + " " + texts.get("pages.fresh")
+                : when + " " + texts.get("pages.older", since.size(), String.join("; ", since));
+    }
+
+    private void visitChanged() {
+        if (inFront) {
+            actions.look();
+        }
     }
 
     @Override
@@ -159,7 +177,13 @@ public final class PagesScreen implements StationScreen {
 
     @Override
     public void shown() {
+        inFront = true;
         actions.look();
+    }
+
+    @Override
+    public void hidden() {
+        inFront = false;
     }
 
     @Override

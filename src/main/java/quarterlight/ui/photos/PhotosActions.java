@@ -32,11 +32,16 @@ final class PhotosActions {
 
     /** A command for each of some digits, from 1. */
     PhotosActions digits(int count, String key, IntConsumer work) {
+        return digitsWith("typed", count, key, work);
+    }
+
+    /** The same for digits pressed with another key. */
+    PhotosActions digitsWith(String with, int count, String key, IntConsumer work) {
         for (int digit = 1; digit <= count; digit++) {
             int at = digit;
             Command command = Command.of(texts, key, () -> work.accept(at - 1));
             command.rename(texts.get(key, digit));
-            commands.add(command.key("typed " + digit));
+            commands.add(command.key(with + " " + digit));
         }
         return this;
     }

@@ -101,8 +101,8 @@ public final class PhotosScreen implements StationScreen {
         this.keepFrame =
                 Command.of(texts, "film.do.keep-frame", this::keepFrame).menuKey("E");
         this.large = new LargeView(texts, model, this::askLine, List.of(state), List.of(keepFrame));
-        this.pinBox = new PinBox(parts, model, work, sheet::requestFocusInWindow);
-        this.pinTable = new PinTable(parts, model, work);
+        this.pinTable = new PinTable(parts, model, work, sheet::requestFocusInWindow);
+        this.pinBox = new PinBox(parts, model, work, sheet::requestFocusInWindow, pinTable::writeOf);
         this.suggestions = new SuggestionWork(parts, model::suggestions);
         this.hints = new HintWork(visit.images(), visit.times(), model::hints, parts.problems()::failed);
         this.aside = new AsideMenu(texts, model, work);
@@ -156,6 +156,7 @@ public final class PhotosScreen implements StationScreen {
     private PhotosActions commandsOfStation() {
         return new PhotosActions(texts)
                 .digits(5, "photos.do.take", pinBox::take)
+                .digitsWith("alt", 5, "photos.do.take-and-stay", pinBox::takeAndStay)
                 .with("photos.do.next", "alt RIGHT", () -> model.step(1))
                 .with("photos.do.previous", "alt LEFT", () -> model.step(-1))
                 .with("photos.do.next-unpinned", "F8", model::nextOpen)

@@ -108,7 +108,10 @@ final class ZonesPane extends JPanel {
         Optional<ZoneId> selected = visit.selection().zone();
         table.choose(zone -> selected.filter(zone.zone().id()::equals).isPresent());
         long looked = all.stream().filter(ZoneRust::lookedAt).count();
-        head.setText(texts.get("rust.count", looked, all.size() - looked));
+        head.setText(
+                visit.findings().isEmpty()
+                        ? texts.get("working.out")
+                        : texts.get("rust.count", looked, all.size() - looked));
         head.setToolTipText(head.getText());
         Optional<ZoneRust> zone = selected.flatMap(
                 id -> all.stream().filter(one -> one.zone().id().equals(id)).findFirst());
@@ -119,8 +122,10 @@ final class ZonesPane extends JPanel {
     private void say(Optional<ZoneRust> zone) {
         need.setVisible(zone.isPresent());
         if (zone.isEmpty()) {
-            reasons.setText(
-                    texts.get(table.rows().isEmpty() && which.getSelectedIndex() == 0 ? "rust.none" : "rust.choose"));
+            reasons.setText(texts.get(
+                    visit.findings().isEmpty()
+                            ? "working.out"
+                            : table.rows().isEmpty() && which.getSelectedIndex() == 0 ? "rust.none" : "rust.choose"));
             cautions.setVisible(false);
             details.setVisible(false);
             return;

@@ -230,9 +230,11 @@ public final class HistoryPane extends JPanel {
     private String sentence(Optional<ZoneHistory> kept) {
         if (kept.isEmpty()) {
             return texts.get(
-                    model.whatIf().isEmpty()
-                            ? "history.choose.why"
-                            : model.takesPart() ? "history.no-evidence" : "history.no-finish");
+                    model.kept().isEmpty()
+                            ? "working.out"
+                            : model.whatIf().isEmpty()
+                                    ? "history.choose.why"
+                                    : model.takesPart() ? "history.no-evidence" : "history.no-finish");
         }
         List<String> lines = new ArrayList<>();
         lines.add(texts.get("history.own", kept.get().strength().phrase(), log(kept.get())));

@@ -148,14 +148,20 @@ public final class PanelsPane extends JPanel {
                         .orElse(List.of()),
                 unit);
         sidesHead.setText(texts.get(
-                car.map(found -> found.sides().isEmpty()).orElse(true) ? "panels.sides.none" : "panels.sides",
+                car.isEmpty()
+                        ? "working.out"
+                        : car.map(found -> found.sides().isEmpty()).orElse(true) ? "panels.sides.none" : "panels.sides",
                 Format.unit(unit)));
         againstHead.setText(texts.get(
-                car.map(found -> found.against().isEmpty()).orElse(true) ? "panels.against.none" : "panels.against",
+                car.isEmpty()
+                        ? "working.out"
+                        : car.map(found -> found.against().isEmpty()).orElse(true)
+                                ? "panels.against.none"
+                                : "panels.against",
                 Format.unit(unit)));
         scatter.setText(car.flatMap(CarThickness::components)
                 .map(found -> scatter(found, unit))
-                .orElse(texts.get("panels.scatter.none")));
+                .orElse(texts.get(car.isEmpty() ? "working.out" : "panels.scatter.none")));
     }
 
     /** {@code Front door, left} as "Front door". */
@@ -166,6 +172,9 @@ public final class PanelsPane extends JPanel {
     private String figures(Optional<Findings> findings, ZoneId id, ThicknessUnit unit) {
         Optional<ZoneThickness> thickness =
                 findings.flatMap(found -> found.thickness().zone(id));
+        if (findings.isEmpty()) {
+            return texts.get("working.out");
+        }
         if (thickness.isEmpty()) {
             return texts.get("gauge.no-readings");
         }

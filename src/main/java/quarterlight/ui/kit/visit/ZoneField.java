@@ -65,6 +65,7 @@ public final class ZoneField extends JPanel {
                 typed();
             }
         });
+        Typing.keeping(field, this::takeOnLeaving);
         key("ENTER", () -> take(false));
         key("shift ENTER", () -> take(true));
         key("DOWN", () -> step(1));
@@ -133,14 +134,24 @@ public final class ZoneField extends JPanel {
             }
             return;
         }
-        Set<ZoneId> taken = beside ? new LinkedHashSet<>(zones) : new LinkedHashSet<>();
-        taken.add(found.get(at).id());
-        zones = java.util.Collections.unmodifiableSet(taken);
-        field.setText("");
-        changed.tell();
+        take(found.get(at), beside);
         if (!beside) {
             goOn();
         }
+    }
+
+    private void takeOnLeaving() {
+        if (!found.isEmpty()) {
+            take(found.get(at), false);
+        }
+    }
+
+    private void take(Zone zone, boolean beside) {
+        Set<ZoneId> taken = beside ? new LinkedHashSet<>(zones) : new LinkedHashSet<>();
+        taken.add(zone.id());
+        zones = java.util.Collections.unmodifiableSet(taken);
+        field.setText("");
+        changed.tell();
     }
 
     private void goOn() {

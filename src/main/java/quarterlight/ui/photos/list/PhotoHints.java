@@ -52,6 +52,11 @@ public record PhotoHints(
                 .collect(Collectors.toSet());
     }
 
+    /** True unless a choice rests on pictures that nobody has looked at yet. */
+    public boolean isKnown(Showing choice) {
+        return this != NONE || !choice.restsOnPictures();
+    }
+
     public boolean isSoft(PhotoId photo) {
         return sharpness.soft().contains(photo);
     }

@@ -36,6 +36,7 @@ public final class PhotosModel {
     private PhotoFilter filter = PhotoFilter.ALL;
     private PhotoHints hints = PhotoHints.NONE;
     private Map<PhotoId, List<Suggestion>> suggestions = Map.of();
+    private boolean suggested;
     private Set<ZoneId> narrowedTo = Set.of();
 
     public PhotosModel(OpenVisit visit) {
@@ -173,7 +174,13 @@ public final class PhotosModel {
         return suggestions.getOrDefault(photo, List.of());
     }
 
+    /** True once likely zones were worked out; before that, none says nothing. */
+    public boolean isSuggested() {
+        return suggested;
+    }
+
     public void suggestions(Map<PhotoId, List<Suggestion>> fresh) {
+        suggested = true;
         suggestions = Collections.unmodifiableMap(fresh);
         suggestionsChanged.tell();
     }

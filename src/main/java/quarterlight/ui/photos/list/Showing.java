@@ -23,6 +23,14 @@ public enum Showing {
         return this == ALL || this == UNPINNED;
     }
 
+    /** True where pictures must be looked at first. */
+    boolean restsOnPictures() {
+        return switch (this) {
+            case SOFT, ALIKE, DARK, BRIGHT -> true;
+            case ALL, UNPINNED, ASIDE, NOTED -> false;
+        };
+    }
+
     boolean takes(PhotoItem item, PhotoHints hints) {
         return switch (this) {
             case ALL -> true;

@@ -1,5 +1,6 @@
 package quarterlight.ui.photos.pins;
 
+import java.awt.KeyboardFocusManager;
 import java.awt.event.ActionEvent;
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
@@ -9,6 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Consumer;
 import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -42,19 +45,24 @@ public final class PinBox extends JPanel {
     private final transient PhotosModel model;
     private final transient PinWork work;
     private final transient Runnable leave;
+    private final transient Consumer<ZoneId> words;
     private final JTextField finder = new JTextField();
     private final List<ZoneRow> rows = new ArrayList<>();
     private final JLabel hint = new JLabel(" ");
     private int marked;
 
-    /** @param leave gives the keyboard back to where it was */
-    public PinBox(DeskParts parts, PhotosModel model, PinWork work, Runnable leave) {
+    /**
+     * @param leave gives the keyboard back to where it was
+     * @param words brings it to what the pin to a zone shows, once that is there
+     */
+    public PinBox(DeskParts parts, PhotosModel model, PinWork work, Runnable leave, Consumer<ZoneId> words) {
         super(new MigLayout("insets 6 10 6 10, gapy 0, fillx, wrap 1, hidemode 3", "[grow,fill]"));
         this.parts = parts;
         this.texts = parts.texts();
         this.model = model;
         this.work = work;
         this.leave = leave;
+        this.words = words;
         Typing.ownEscape(finder).setName("photos-finder");
         finder.putClientProperty("JTextField.placeholderText", texts.get("photos.pin.find"));
         finder.putClientProperty("JTextField.showClearButton", true);
@@ -103,6 +111,10 @@ public final class PinBox extends JPanel {
             }
         });
         bind("ENTER", () -> take(marked));
+        bind("shift ENTER", () -> takeAndStay(marked));
+        bind("TAB", this::goOnToWords);
+        finder.setFocusTraversalKeys(
+                KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, Set.of(KeyStroke.getKeyStroke("ctrl TAB")));
         bind("ESCAPE", this::clear);
         bind("DOWN", () -> mark(marked + 1));
         bind("UP", () -> mark(marked - 1));
@@ -147,6 +159,27 @@ public final class PinBox extends JPanel {
         });
     }
 
+    /** Pins the selected photos to the zone of a row; they stay in hand for another pin. */
+    public void takeAndStay(int row) {
+        rows.get(row).zone().ifPresent(zone -> {
+            finder.setText("");
+            work.pinAndStay(zone);
+        });
+    }
+
+    /** Tab takes the zone that Enter would take, and goes on to what it shows; without one it goes to the next control. */
+    private void goOnToWords() {
+        Optional<ZoneId> zone =
+                finder.getText().isBlank() ? Optional.empty() : rows.get(marked).zone();
+        if (zone.isPresent()) {
+            finder.setText("");
+            work.pinAndStay(zone.get());
+            words.accept(zone.get());
+        } else {
+            finder.transferFocus();
+        }
+    }
+
     private void clear() {
         finder.setText("");
         leave.run();
@@ -172,7 +205,7 @@ public final class PinBox extends JPanel {
                                     ? ""
                                     : model.inHand().map(PhotoItem::isPinned).orElse(false)
                                             ? "photos.pin.pinned"
-                                            : "photos.pin.no-suggestion");
+                                            : model.isSuggested() ? "photos.pin.no-suggestion" : "photos.pin.looking");
         } else {
             Map<ZoneId, Double> likely = new HashMap<>();
             suggested.forEach(one -> likely.put(one.zone(), one.p()));

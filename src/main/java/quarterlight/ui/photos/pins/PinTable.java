@@ -1,11 +1,14 @@
 package quarterlight.ui.photos.pins;
 
 import java.awt.BorderLayout;
+import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.KeyboardFocusManager;
 import java.awt.event.ActionEvent;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import javax.swing.AbstractAction;
 import javax.swing.DefaultCellEditor;
 import javax.swing.DefaultComboBoxModel;
@@ -16,11 +19,13 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
+import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
 import javax.swing.table.AbstractTableModel;
 import net.miginfocom.swing.MigLayout;
+import quarterlight.car.ZoneId;
 import quarterlight.table.ShownTable;
 import quarterlight.task.LatestWork;
 import quarterlight.ui.kit.DeskParts;
@@ -29,6 +34,11 @@ import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.photos.list.PhotoItem;
 import quarterlight.ui.photos.list.PhotosModel;
+import quarterlight.ui.kit.field.Typing;
+import quarterlight.visit.PhotoId;
+import quarterlight.visit.Pin;
+import quarterlight.visit.RecordId;
+import quarterlight.visit.Recorded;
 import quarterlight.visit.ShownWords;
 import quarterlight.visit.pin.Pin;
 import quarterlight.visit.pin.RecordId;
@@ -47,13 +57,19 @@ public final class PinTable extends JPanel {
     private final JTable table;
     private final JLabel heading = new JLabel(" ");
     private final JButton remove;
+    private final transient Runnable leave;
     private transient List<Recorded<Pin>> pins = List.of();
+    private transient Optional<PhotoId> photo = Optional.empty();
+    private transient Optional<ZoneId> wanted = Optional.empty();
+    private boolean onTheWay;
 
-    public PinTable(DeskParts parts, PhotosModel model, PinWork work) {
+    /** @param leave gives the keyboard back to where it was */
+    public PinTable(DeskParts parts, PhotosModel model, PinWork work, Runnable leave) {
         super(new BorderLayout());
         this.texts = parts.texts();
         this.model = model;
         this.work = work;
+        this.leave = leave;
         this.rows = new Rows();
         this.table = new JTable(rows);
         this.remove = new JButton(texts.get("photos.pins.remove"));
@@ -102,13 +118,68 @@ public final class PinTable extends JPanel {
                 return super.getTableCellEditorComponent(t, value, selected, row, column);
             }
         });
-        table.getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke("DELETE"), "remove");
-        table.getActionMap().put("remove", new AbstractAction() {
+        JTextField caption = new JTextField();
+        table.getColumnModel().getColumn(CAPTION).setCellEditor(new DefaultCellEditor(caption));
+        bind(table, "DELETE", this::removeSelected);
+        bind(table, "F2", () -> write(Math.max(0, table.getSelectedRow()), Math.max(SHOWS, table.getSelectedColumn())));
+        bind(
+                table,
+                "ENTER",
+                () -> write(Math.max(0, table.getSelectedRow()), Math.max(SHOWS, table.getSelectedColumn())));
+        writing(caption);
+        if (shows.getEditor().getEditorComponent() instanceof JTextField typed) {
+            writing(typed);
+        }
+    }
+
+    private static void bind(JComponent component, String stroke, Runnable task) {
+        component.getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke(stroke), stroke);
+        component.getActionMap().put(stroke, new AbstractAction() {
             @Override
             public void actionPerformed(ActionEvent e) {
-                removeSelected();
+                task.run();
             }
         });
+    }
+
+    /** Tab goes on to the next field, Enter is done with the photo if it was on the way, Shift+Enter stays, Escape takes back what was typed. */
+    private void writing(JTextField field) {
+        Typing.ownEscape(field);
+        field.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, Set.of());
+        field.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, Set.of());
+        bind(field, "TAB", () -> writeNext(1));
+        bind(field, "shift TAB", () -> writeNext(-1));
+        bind(field, "ENTER", () -> done(onTheWay));
+        bind(field, "shift ENTER", () -> done(false));
+        bind(field, "ESCAPE", () -> {
+            table.getCellEditor().cancelCellEditing();
+            leave.run();
+        });
+    }
+
+    private void writeNext(int by) {
+        int place = table.getEditingRow() * 2 + table.getEditingColumn() - SHOWS + by;
+        stop();
+        if (place >= 0 && place < 2 * pins.size()) {
+            write(place / 2, SHOWS + place % 2);
+        } else {
+            leave.run();
+        }
+    }
+
+    private void done(boolean goOn) {
+        stop();
+        onTheWay = false;
+        leave.run();
+        if (goOn) {
+            model.goOnAfter(model.visit().selection().photos());
+        }
+    }
+
+    private void stop() {
+        if (table.isEditing() && !table.getCellEditor().stopCellEditing()) {
+            table.getCellEditor().cancelCellEditing();
+        }
     }
 
     private void removeSelected() {
@@ -120,11 +191,35 @@ public final class PinTable extends JPanel {
 
     /** Goes to what the last pin shows, to be written at once. */
     public void editLast() {
-        if (!pins.isEmpty()) {
-            int row = pins.size() - 1;
-            table.changeSelection(row, SHOWS, false, false);
-            if (table.editCellAt(row, SHOWS)) {
-                table.getEditorComponent().requestFocusInWindow();
+        write(pins.size() - 1, SHOWS);
+    }
+
+    /** Goes to what the pin to a zone shows, once the visit holds it; Enter goes on to the next photo then. */
+    public void writeOf(ZoneId zone) {
+        wanted = Optional.of(zone);
+        writeWanted();
+    }
+
+    private void writeWanted() {
+        wanted.ifPresent(zone -> {
+            for (int row = pins.size() - 1; row >= 0; row--) {
+                if (pins.get(row).value().zone().equals(zone)) {
+                    wanted = Optional.empty();
+                    onTheWay = true;
+                    write(row, SHOWS);
+                    return;
+                }
+            }
+        });
+    }
+
+    private void write(int row, int column) {
+        if (row >= 0 && row < pins.size()) {
+            table.changeSelection(row, column, false, false);
+            if (table.editCellAt(row, column)) {
+                Component field = table.getEditorComponent();
+                (field instanceof JComboBox<?> box ? box.getEditor().getEditorComponent() : field)
+                        .requestFocusInWindow();
             }
         }
     }
@@ -132,12 +227,16 @@ public final class PinTable extends JPanel {
     private void refresh() {
         Optional<PhotoItem> hand = model.inHand();
         List<Recorded<Pin>> fresh = hand.map(PhotoItem::pins).orElse(List.of());
+        Optional<PhotoId> now = hand.map(PhotoItem::id);
+        if (!now.equals(photo)) {
+            stop();
+            photo = now;
+            wanted = Optional.empty();
+            onTheWay = false;
+        }
         if (!fresh.equals(pins)) {
-            if (table.isEditing()) {
-                table.getCellEditor().cancelCellEditing();
-            }
-            pins = fresh;
-            rows.fireTableDataChanged();
+            replace(fresh);
+            writeWanted();
         }
         remove.setEnabled(table.getSelectedRowCount() > 0);
         heading.setText(
@@ -148,6 +247,23 @@ public final class PinTable extends JPanel {
                                 .setAside()
                                 .map(why -> texts.get("photos.pins.aside", why))
                                 .orElse(texts.get("photos.pins.count", pins.size())));
+    }
+
+    /** What is being written is not touched while its pin is there. */
+    private void replace(List<Recorded<Pin>> fresh) {
+        boolean same = fresh.stream()
+                .map(Recorded::id)
+                .toList()
+                .equals(pins.stream().map(Recorded::id).toList());
+        if (!same) {
+            stop();
+        }
+        pins = fresh;
+        if (same) {
+            table.repaint();
+        } else {
+            rows.fireTableDataChanged();
+        }
     }
 
     private final class Rows extends AbstractTableModel {

@@ -44,7 +44,7 @@ public final class FilterBar extends JPanel {
     private transient Optional<CorrectedTimes> timesKnown = Optional.empty();
     private int groupsKnown;
     private int photosKnown = -1;
-    private transient Map<Showing, Integer> shownCounts = Map.of();
+    private transient List<String> shownChoices = List.of();
     private final transient Later later = new Later(this::fill);
     private boolean filling;
 
@@ -148,11 +148,13 @@ public final class FilterBar extends JPanel {
         filling = true;
         try {
             Map<Showing, Integer> counts = model.counts();
-            if (!counts.equals(shownCounts)) {
-                shownCounts = counts;
-                showing.setModel(new DefaultComboBoxModel<>(CHOICES.stream()
-                        .map(one -> texts.get(one.textKey(), counts.get(one)))
-                        .toArray(String[]::new)));
+            List<String> choices = CHOICES.stream()
+                    .map(one -> texts.get(
+                            one.textKey(), model.hints().isKnown(one) ? Integer.toString(counts.get(one)) : "\u2026"))
+                    .toList();
+            if (!choices.equals(shownChoices)) {
+                shownChoices = choices;
+                showing.setModel(new DefaultComboBoxModel<>(choices.toArray(String[]::new)));
             }
             showing.setSelectedIndex(CHOICES.indexOf(model.filter().showing()));
             zones.setSelected(model.filter().zonesOnly());
