@@ -50,7 +50,6 @@ class FieldsRobotTest extends DeskRobot {
             tryTabs(0);
         }
         assertThat(faults).isEmpty();
-        System.err.println(seen.stream().map(Component::getName).toList());
         assertThat(seen).hasSizeGreaterThanOrEqualTo(MIN_FIELDS);
     }
 
