@@ -14,15 +14,11 @@ import javax.swing.JPanel;
 import quarterlight.ui.dialog.FileDrop;
 import quarterlight.ui.dialog.MainFrame;
 import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.field.Typing;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.VisitDoor;
 import quarterlight.ui.kit.visit.VisitReading;
 import quarterlight.ui.kit.widget.ProgressLine;
-import quarterlight.ui.kit.OpenVisit;
-import quarterlight.ui.kit.ProgressLine;
-import quarterlight.ui.kit.VisitDoor;
-import quarterlight.ui.kit.VisitReading;
-import quarterlight.ui.kit.field.Typing;
 import quarterlight.visit.VisitFacts;
 
 /** The window: the start page, or one visit with its stations. Event thread only. */

@@ -16,7 +16,7 @@ import javax.swing.text.JTextComponent;
 import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.Test;
-import quarterlight.ui.kit.Station;
+import quarterlight.ui.kit.visit.Station;
 
 /** In every field of every station, leaving keeps what was typed and Escape takes it back. */
 class FieldsRobotTest extends DeskRobot {

@@ -32,6 +32,7 @@ import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.field.Typing;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
@@ -41,11 +42,6 @@ import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.pin.ViewPoint;
 import quarterlight.visit.reading.GaugeValue;
 import quarterlight.visit.reading.Reading;
-import quarterlight.ui.kit.field.Typing;
-import quarterlight.visit.GaugeValue;
-import quarterlight.visit.Reading;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.ViewPoint;
 import quarterlight.visit.row.RecordKind;
 
 /**

@@ -16,16 +16,13 @@ import quarterlight.marks.JudgedFeature;
 import quarterlight.marks.MarksReport;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.field.Drafts;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.widget.FactTable;
 import quarterlight.visit.mark.Feature;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
-import quarterlight.ui.kit.field.Drafts;
-import quarterlight.visit.Feature;
-import quarterlight.visit.RecordId;
-import quarterlight.visit.Recorded;
 import quarterlight.visit.row.RecordKind;
 
 /** Features by the range of builds that have them, against this car: which do not belong, and what would. Event thread only. */

@@ -18,6 +18,7 @@ import quarterlight.marks.code.DatePattern;
 import quarterlight.marks.code.DatePatterns;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.field.Typing;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.TallPanel;
 import quarterlight.ui.kit.visit.OpenVisit;
@@ -27,13 +28,6 @@ import quarterlight.visit.mark.MarkKind;
 import quarterlight.visit.mark.MarkStage;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.statement.Origin;
-import quarterlight.ui.kit.WordChoice;
-import quarterlight.ui.kit.ZoneField;
-import quarterlight.ui.kit.field.Typing;
-import quarterlight.visit.MarkKind;
-import quarterlight.visit.MarkStage;
-import quarterlight.visit.Origin;
-import quarterlight.visit.Photo;
 
 /** The fields of one mark; every letter typed is read at once. Event thread only. */
 final class MarkEditor extends TallPanel {

@@ -14,6 +14,7 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.car.PartialDate;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.field.Drafts;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.widget.FactTable;
@@ -22,12 +23,6 @@ import quarterlight.visit.mark.DistanceUnit;
 import quarterlight.visit.mark.OdometerFigure;
 import quarterlight.visit.mark.OdometerSource;
 import quarterlight.visit.pin.Recorded;
-import quarterlight.ui.kit.WordChoice;
-import quarterlight.ui.kit.field.Drafts;
-import quarterlight.visit.DistanceUnit;
-import quarterlight.visit.OdometerFigure;
-import quarterlight.visit.OdometerSource;
-import quarterlight.visit.Recorded;
 import quarterlight.visit.row.RecordKind;
 
 /** The odometer as a series of dated figures, the earliest first. Event thread only. */

@@ -11,6 +11,7 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.field.Typing;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.visit.pin.Recorded;
@@ -20,14 +21,6 @@ import quarterlight.visit.statement.Facets;
 import quarterlight.visit.statement.Origin;
 import quarterlight.visit.statement.Statement;
 import quarterlight.visit.statement.StatementDetails;
-import quarterlight.ui.kit.field.Typing;
-import quarterlight.visit.Basis;
-import quarterlight.visit.Condition;
-import quarterlight.visit.Facets;
-import quarterlight.visit.Origin;
-import quarterlight.visit.Recorded;
-import quarterlight.visit.Statement;
-import quarterlight.visit.StatementDetails;
 
 /** The odometer held against the papers and against the wear; each answer becomes a statement. Event thread only. */
 final class OdometerPane extends JPanel {

@@ -17,10 +17,10 @@ import quarterlight.car.ZoneId;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Listeners;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.field.Typing;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.TallPanel;
 import quarterlight.ui.kit.visit.OpenVisit;
-import quarterlight.ui.kit.field.Typing;
 import quarterlight.visit.LeftOut;
 import quarterlight.visit.ReportLength;
 

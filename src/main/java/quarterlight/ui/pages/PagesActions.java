@@ -22,8 +22,6 @@ import quarterlight.edit.RowEdits;
 import quarterlight.page.DiagramDrawing;
 import quarterlight.page.print.PagePreview;
 import quarterlight.page.print.Paper;
-import quarterlight.page.PagePreview;
-import quarterlight.page.Paper;
 import quarterlight.store.VisitUnreadable;
 import quarterlight.table.TableUnreadable;
 import quarterlight.task.Job;

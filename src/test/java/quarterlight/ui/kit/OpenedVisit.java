@@ -20,6 +20,8 @@ import quarterlight.store.SampleVisit;
 import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
 import quarterlight.task.DirectJobRunner;
+import quarterlight.ui.kit.visit.OpenVisit;
+import quarterlight.ui.kit.visit.VisitDoor;
 
 /** A visit opened as the window opens it, without a window; for tests of models. What users would be told is kept. */
 public final class OpenedVisit implements AutoCloseable {

@@ -22,8 +22,8 @@ import quarterlight.car.ZoneFinder;
 import quarterlight.car.ZoneId;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Listeners;
-import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.field.Typing;
+import quarterlight.ui.kit.look.Look;
 
 /**
  * Picks zones by a few typed letters: Enter takes the zone that is named below, Shift+Enter takes it beside those taken, Up and Down go

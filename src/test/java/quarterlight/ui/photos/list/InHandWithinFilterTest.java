@@ -20,7 +20,7 @@ import quarterlight.car.ZoneId;
 import quarterlight.store.SampleVisit;
 import quarterlight.ui.kit.OpenedVisit;
 import quarterlight.ui.photos.pins.PinWork;
-import quarterlight.visit.PhotoId;
+import quarterlight.visit.photo.PhotoId;
 
 /** What acts is what is seen and marked: photos in hand never outlive the filter, and acting goes on within it. */
 @Timeout(60)
