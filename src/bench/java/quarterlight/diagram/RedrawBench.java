@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneId;
@@ -20,6 +20,8 @@ import quarterlight.diagram.ink.DiagramInk;
 import quarterlight.diagram.ink.Highlight;
 import quarterlight.diagram.ink.InkPalette;
 import quarterlight.diagram.ink.Ramp;
+import quarterlight.diagram.scene.SheetLayout;
+import quarterlight.diagram.ink.Surface;
 import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.diagram.ink.ZoneLook;
 import quarterlight.diagram.scene.DiagramPainter;
@@ -60,13 +62,14 @@ public final class RedrawBench {
             looks.put(
                     zone.id(),
                     new ZoneLook(
-                            outer ? OptionalDouble.of(i % 11 / 10.0) : OptionalDouble.empty(),
+                            outer ? OptionalInt.of(i % 7 - 2) : OptionalInt.empty(),
                             outer ? Integer.toString(90 + i) : "",
                             outer ? i % 5 : 0,
-                            full || zone.structural() ? i % 6 : 0));
+                            full || zone.structural() ? i % 6 : 0,
+                            Surface.PLAIN));
         }
         DiagramInk ink = new DiagramInk(looks, Map.of(), Map.of(), List.of(), Optional.empty());
-        SheetLayout layout = SheetLayout.ofWidth(diagram, 1920, false);
+        SheetLayout layout = SheetLayout.fit(diagram, 1920, 1200, ink.legend(), TextMeasure.bundled());
         TextMeasure measure = TextMeasure.bundled();
         Ramp ramp = Ramp.load();
         Times composing =

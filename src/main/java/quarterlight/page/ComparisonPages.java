@@ -21,7 +21,7 @@ import quarterlight.compare.ZoneFacts;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.ink.DiagramInk;
 import quarterlight.diagram.scene.DiagramScene;
-import quarterlight.diagram.scene.SheetLayout;
+import quarterlight.diagram.scene.DiagramScene;
 import quarterlight.file.Lasting;
 import quarterlight.findings.Findings;
 import quarterlight.finish.FinishCautions;
@@ -121,7 +121,7 @@ public final class ComparisonPages {
 
     private static String drawing(Findings car, BodyDiagram diagram, ThicknessRamp ramp, double high, double widthMm) {
         DiagramInk ink = FindingsInk.of(car, ramp, List.of());
-        DiagramScene scene = VisitPages.scene(diagram, ink, SheetLayout.fit(diagram, SHEET_PX, high, true));
+        DiagramScene scene = VisitPages.scene(diagram, ink, VisitPages.layout(diagram, SHEET_PX, high, ink));
         return VisitPages.inline(scene, car.visit().facts().car().name(), widthMm);
     }
 

@@ -3,7 +3,8 @@ package quarterlight.page;
 import java.util.List;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.scene.DiagramSvg;
-import quarterlight.diagram.scene.SheetLayout;
+import quarterlight.diagram.ink.DiagramInk;
+import quarterlight.diagram.scene.DiagramSvg;
 import quarterlight.findings.Findings;
 import quarterlight.page.print.XmlText;
 
@@ -16,12 +17,9 @@ public final class DiagramDrawing {
     /** One SVG document without scripts and references. */
     public static String svg(Findings car, BodyDiagram diagram) {
         ThicknessRamp ramp = ThicknessRamp.of(List.of(car), ThicknessRamp.usualUnit(car));
-        SheetLayout layout = SheetLayout.fit(diagram, WIDTH_PX, WIDTH_PX / Math.sqrt(2), true);
+        DiagramInk ink = FindingsInk.of(car, ramp, PinKey.of(car, diagram).marks());
         return DiagramSvg.document(
-                VisitPages.scene(
-                        diagram,
-                        FindingsInk.of(car, ramp, PinKey.of(car, diagram).marks()),
-                        layout),
+                VisitPages.scene(diagram, ink, VisitPages.layout(diagram, WIDTH_PX, WIDTH_PX / Math.sqrt(2), ink)),
                 "Body diagram of " + XmlText.clean(car.visit().facts().car().name()));
     }
 }

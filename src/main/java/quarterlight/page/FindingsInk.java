@@ -1,50 +1,144 @@
 package quarterlight.page;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneId;
 import quarterlight.diagram.ink.DiagramInk;
 import quarterlight.diagram.ink.Legend;
+import quarterlight.diagram.ink.LetterMark;
 import quarterlight.diagram.ink.PinMark;
+import quarterlight.diagram.ink.Surface;
 import quarterlight.diagram.ink.ZoneLook;
 import quarterlight.findings.Findings;
 import quarterlight.finish.history.ZoneHistory;
+import quarterlight.finish.history.ZoneHistory;
+import quarterlight.finish.scale.ThicknessSteps;
 import quarterlight.rust.ZoneRust;
 import quarterlight.thickness.ZoneThickness;
+import quarterlight.visit.statement.Condition;
 
-/** What the findings look like on the diagram: thickness as tint with its number, likelihood as hatching, rust as stipple. */
+/**
+ * What the findings look like on the diagram: thickness as a tint that tells how far it is from what this car should read, with its number;
+ * likelihood as hatching, rust as stipple, what is rusted through heavily. What was not looked at stays bare.
+ */
 public final class FindingsInk {
-    private static final List<String> HATCHES = List.of("20 to 39", "40 to 59", "60 to 79", "80 or more");
-    private static final List<String> STIPPLES = List.of("10 and 9", "8 and 7", "6 and 5", "4", "3 to 0");
+    private static final List<String> HATCHES =
+            List.of("doubtful, 20 to 39", "open, 40 to 59", "likely, 60 to 79", "very likely, 80 or more");
+    private static final List<String> STIPPLES =
+            List.of("specks, grade 10 or 9", "a little, 8 or 7", "some, 6 or 5", "much, 4", "most of it, 3 to 0");
+    private static final String THIN = "\u2009";
 
     private FindingsInk() {}
 
     /** @param pins numbered pins to draw; may be empty */
     public static DiagramInk of(Findings car, ThicknessRamp ramp, List<PinMark> pins) {
+        return of(car, ramp, pins, List.of());
+    }
+
+    /** @param letters of matters; those of zones left out are not drawn */
+    public static DiagramInk of(Findings car, ThicknessRamp ramp, List<PinMark> pins, List<LetterMark> letters) {
         Selection selection = Selection.of(car.visit());
+        ThicknessSteps steps = ThicknessSteps.of(car.history());
         Map<ZoneId, ZoneLook> looks = new HashMap<>();
         Map<ZoneId, String> names = new HashMap<>();
         for (Zone zone : car.catalog().zonesOf(car.visit().facts().car().body())) {
             names.put(zone.id(), zone.label());
-            Optional<ZoneLook> shown = selection.shows(zone.id()) ? look(car, zone.id(), ramp) : Optional.empty();
-            shown.ifPresent(look -> looks.put(zone.id(), look));
+            if (selection.shows(zone.id())) {
+                ZoneLook look = look(car, zone.id(), ramp, steps);
+                if (!look.equals(ZoneLook.NONE)) {
+                    looks.put(zone.id(), look);
+                }
+            }
         }
-        Legend legend = new Legend(
-                Optional.of(ramp.scale()),
-                ramp.ticks(),
-                "Refinish likelihood, 0 to 100",
-                HATCHES,
-                "Rust, grade by ASTM D610",
-                STIPPLES);
-        return new DiagramInk(looks, Map.of(), names, pins, Optional.of(legend));
+        List<LetterMark> shown =
+                letters.stream().filter(mark -> selection.shows(mark.zone())).toList();
+        return new DiagramInk(
+                looks, Map.of(), names, pins, shown, Optional.of(legend(looks, pins, shown, steps, ramp)));
     }
 
-    private static Optional<ZoneLook> look(Findings car, ZoneId zone, ThicknessRamp ramp) {
+    /** What of a drawing its legend must explain, and nothing else. */
+    public static Legend legend(
+            Map<ZoneId, ZoneLook> looks,
+            List<PinMark> pins,
+            List<LetterMark> letters,
+            ThicknessSteps steps,
+            ThicknessRamp ramp) {
+        List<Legend.Key> keys = new ArrayList<>();
+        key("Refinish likelihood of 100", Legend.Sample.HATCH, used(looks, ZoneLook::hatch), HATCHES)
+                .ifPresent(keys::add);
+        rust(looks).ifPresent(keys::add);
+        List<Legend.Swatch> marks = new ArrayList<>();
+        if (letters.stream().anyMatch(LetterMark::grave)) {
+            marks.add(Legend.Swatch.of(Legend.Sample.GRAVE_MATTER, "grave matter"));
+        }
+        if (letters.stream().anyMatch(mark -> !mark.grave())) {
+            marks.add(Legend.Swatch.of(Legend.Sample.MATTER, "other matter"));
+        }
+        if (!pins.isEmpty()) {
+            marks.add(Legend.Swatch.of(Legend.Sample.PHOTO, "photo by its number"));
+        }
+        if (!marks.isEmpty()) {
+            keys.add(new Legend.Key("Marks", marks));
+        }
+        boolean valued = looks.values().stream().anyMatch(look -> look.step().isPresent());
+        return new Legend(valued ? Optional.of(scale(steps, ramp)) : Optional.empty(), keys);
+    }
+
+    private static Legend.Steps scale(ThicknessSteps steps, ThicknessRamp ramp) {
+        List<String> limits = steps.limitsUm().stream().map(ramp::number).toList();
+        List<String> ranges = new ArrayList<>();
+        ranges.add("under " + limits.get(0));
+        for (int i = 1; i < limits.size(); i++) {
+            ranges.add(limits.get(i - 1) + " to " + limits.get(i));
+        }
+        ranges.add("over " + limits.get(limits.size() - 1));
+        return new Legend.Steps(
+                "Mean coating thickness, " + ramp.unitName()
+                        + ". Untinted with a number: within this car\u2019s own level and the factory range of its finish. Violet: thinner. Orange to"
+                        + " brown: thicker",
+                ramp.unitName(),
+                ranges);
+    }
+
+    private static Optional<Legend.Key> rust(Map<ZoneId, ZoneLook> looks) {
+        List<Legend.Swatch> swatches =
+                new ArrayList<>(swatches(Legend.Sample.STIPPLE, used(looks, ZoneLook::stipple), STIPPLES));
+        if (looks.values().stream().anyMatch(look -> look.surface() == Surface.THROUGH)) {
+            swatches.add(Legend.Swatch.of(Legend.Sample.THROUGH, "rusted through"));
+        }
+        return swatches.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Legend.Key("Rust, ASTM" + THIN + "D610", swatches));
+    }
+
+    private static Optional<Legend.Key> key(String title, Legend.Sample sample, int[] densities, List<String> words) {
+        List<Legend.Swatch> swatches = swatches(sample, densities, words);
+        return swatches.isEmpty() ? Optional.empty() : Optional.of(new Legend.Key(title, swatches));
+    }
+
+    private static List<Legend.Swatch> swatches(Legend.Sample sample, int[] densities, List<String> words) {
+        return IntStream.of(densities)
+                .mapToObj(density -> new Legend.Swatch(sample, density, words.get(density - 1)))
+                .toList();
+    }
+
+    private static int[] used(Map<ZoneId, ZoneLook> looks, java.util.function.ToIntFunction<ZoneLook> density) {
+        return looks.values().stream()
+                .mapToInt(density)
+                .filter(d -> d > 0)
+                .distinct()
+                .sorted()
+                .toArray();
+    }
+
+    private static ZoneLook look(Findings car, ZoneId zone, ThicknessRamp ramp, ThicknessSteps steps) {
         OptionalDouble mean = car.thickness()
                 .zone(zone)
                 .filter(ZoneThickness::readable)
@@ -56,13 +150,21 @@ public final class FindingsInk {
                 .map(ZoneLook::hatchOf)
                 .orElse(0);
         int stipple = car.rust().zone(zone).map(FindingsInk::stipple).orElse(0);
-        if (mean.isEmpty() && hatch == 0 && stipple == 0) {
-            return Optional.empty();
-        }
-        OptionalDouble share =
-                mean.isPresent() ? OptionalDouble.of(ramp.share(mean.getAsDouble())) : OptionalDouble.empty();
-        String number = mean.isPresent() ? ramp.number(mean.getAsDouble()) : "";
-        return Optional.of(new ZoneLook(share, number, hatch, stipple));
+        return new ZoneLook(
+                mean.isPresent() ? OptionalInt.of(steps.of(mean.getAsDouble())) : OptionalInt.empty(),
+                mean.isPresent() ? ramp.number(mean.getAsDouble()) : "",
+                hatch,
+                stipple,
+                isThrough(car, zone) ? Surface.THROUGH : Surface.PLAIN);
+    }
+
+    /** A hole outlined on a photo, or seen and said. */
+    private static boolean isThrough(Findings car, ZoneId zone) {
+        boolean traced =
+                car.rust().zone(zone).map(rust -> rust.holes().orElse(0) > 0).orElse(false);
+        return traced
+                || car.visit().standing().stream()
+                        .anyMatch(said -> said.zone().equals(zone) && said.is(Condition.RUSTED_THROUGH));
     }
 
     /** Density 1 to 5 by the grade; 0 for a zone without rust or not looked at. */

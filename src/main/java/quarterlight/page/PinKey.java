@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import quarterlight.capture.CorrectedTimes;
@@ -26,16 +27,17 @@ import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.pin.ViewPoint;
 
 /**
- * The pins of a visit, numbered in the order in which their photos were taken, with what the key says of each. Photos set aside
- * are left out.
+ * The pins of a visit with what the key says of each. A pin bears the number of its photo, which the photo got when it was taken in and
+ * keeps for good; later moments of one film add a letter in the order in which they were pinned. Photos set aside are left out.
  */
 public final class PinKey {
+    private static final int LETTERS = 26;
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.US);
 
     /**
      * One pin in the key.
      *
-     * @param number as on the diagram
+     * @param number of its photo, as on the diagram
      * @param pin its row
      * @param point where its disc points to; empty for a zone that stands in no view
      * @param zone the zone's name
@@ -45,7 +47,7 @@ public final class PinKey {
      * @param value the pin itself
      */
     public record Entry(
-            int number,
+            String number,
             RecordId pin,
             PhotoId photo,
             Optional<ViewPoint> point,
@@ -53,11 +55,7 @@ public final class PinKey {
             String text,
             String time,
             String file,
-            Pin value) {
-        private Entry numbered(int other) {
-            return new Entry(other, pin, photo, point, zone, text, time, file, value);
-        }
-    }
+            Pin value) {}
 
     /** The key of a visit without pins. */
     public static final PinKey NONE = new PinKey(List.of());
@@ -95,18 +93,18 @@ public final class PinKey {
         visit.photos().stream()
                 .filter(photo -> photo.setAside().isEmpty())
                 .forEach(photo -> photos.put(photo.id(), photo));
+        Moments moments = new Moments();
         List<Recorded<Pin>> pins = visit.pins().stream()
                 .filter(pin -> photos.containsKey(pin.value().photo()))
-                .sorted(Comparator.comparing((Recorded<Pin> pin) ->
-                                instant(times, pin.value().photo()))
-                        .thenComparing(pin -> pin.value().photo()))
                 .toList();
+        Map<RecordId, String> numbers = new HashMap<>();
+        pins.forEach(pin -> numbers.put(pin.id(), moments.number(pin.value())));
         Map<ZoneId, Optional<ViewPoint>> middles = new HashMap<>();
         List<Entry> entries = new ArrayList<>();
-        for (Recorded<Pin> row : pins) {
+        for (Recorded<Pin> row : sorted(pins)) {
             Pin pin = row.value();
             entries.add(entry(
-                    entries.size() + 1,
+                    numbers.get(row.id()),
                     row,
                     pin.point().or(() -> middles.computeIfAbsent(pin.zone(), zone -> places.pointFor(diagram, zone))),
                     catalog,
@@ -116,8 +114,14 @@ public final class PinKey {
         return new PinKey(entries);
     }
 
+    private static List<Recorded<Pin>> sorted(List<Recorded<Pin>> pins) {
+        return pins.stream()
+                .sorted(Comparator.comparing(pin -> pin.value().photo()))
+                .toList();
+    }
+
     private static Entry entry(
-            int number,
+            String number,
             Recorded<Pin> row,
             Optional<ViewPoint> point,
             ZoneCatalog catalog,
@@ -136,7 +140,7 @@ public final class PinKey {
                 pin);
     }
 
-    /** The key with one more pin, numbered as if the whole key were made anew. */
+    /** The key with one more pin, the same as if the whole key were made anew. */
     public PinKey with(
             Recorded<Pin> row,
             Photo photo,
@@ -147,24 +151,43 @@ public final class PinKey {
         if (photo.setAside().isPresent()) {
             return this;
         }
-        List<Entry> all = new ArrayList<>(entries.size() + 1);
-        entries.stream()
-                .takeWhile(entry -> !isLater(times, entry.photo(), photo.id()))
-                .forEach(all::add);
+        Moments moments = new Moments();
+        entries.forEach(entry -> moments.number(entry.value()));
         Pin pin = row.value();
-        int at = all.size();
-        all.add(entry(at + 1, row, pin.point().or(() -> places.pointFor(diagram, pin.zone())), catalog, times, photo));
-        entries.subList(at, entries.size()).forEach(entry -> all.add(entry.numbered(entry.number() + 1)));
+        List<Entry> all = new ArrayList<>(entries);
+        int at = (int) entries.stream()
+                .filter(entry -> entry.photo().compareTo(photo.id()) <= 0)
+                .count();
+        all.add(
+                at,
+                entry(
+                        moments.number(pin),
+                        row,
+                        pin.point().or(() -> places.pointFor(diagram, pin.zone())),
+                        catalog,
+                        times,
+                        photo));
         return new PinKey(all);
     }
 
-    private static boolean isLater(CorrectedTimes times, PhotoId one, PhotoId other) {
-        int order = Long.compare(instant(times, one), instant(times, other));
-        return order > 0 || order == 0 && one.compareTo(other) > 0;
+    /** The moments of each film that are pinned, in the order in which they were. */
+    private static final class Moments {
+        private final Map<PhotoId, List<OptionalDouble>> known = new HashMap<>();
+
+        String number(Pin pin) {
+            List<OptionalDouble> moments = known.computeIfAbsent(pin.photo(), photo -> new ArrayList<>());
+            if (!moments.contains(pin.at())) {
+                moments.add(pin.at());
+            }
+            return numbered(pin.photo(), moments.indexOf(pin.at()));
+        }
     }
 
-    private static long instant(CorrectedTimes times, PhotoId photo) {
-        return times.of(photo).map(t -> t.utc().toInstant().toEpochMilli()).orElse(Long.MAX_VALUE);
+    /** The number of a photo; of a further moment of a film with a letter: 12, 12b, 12c, and after z 12-27. */
+    static String numbered(PhotoId photo, int moment) {
+        String letter =
+                moment == 0 ? "" : moment < LETTERS ? String.valueOf((char) ('a' + moment)) : "-" + (moment + 1);
+        return photo + letter;
     }
 
     public List<Entry> entries() {

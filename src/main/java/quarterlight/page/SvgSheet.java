@@ -98,7 +98,7 @@ final class SvgSheet {
         double line = y + PICTURE + 16;
         out.append(
                 "<circle cx=\"%s\" cy=\"%s\" r=\"9\" fill=\"#0B6472\"/>\n".formatted(number(x + 9), number(line - 4)));
-        String number = Integer.toString(entry.number());
+        String number = entry.number();
         text(x + 9 - measure.width(number, 11, true) / 2, line, 11, true, "#FFFFFF", number);
         text(x + 24, line, 12, true, "#20262B", cut(entry.zone(), CARD - 24, 12, true));
         text(x, line + LINE, 11, false, "#20262B", cut(entry.text(), CARD, 11, false));

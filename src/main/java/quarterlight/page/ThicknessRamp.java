@@ -1,10 +1,7 @@
 package quarterlight.page;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
-import quarterlight.diagram.ink.ValueScale;
 import quarterlight.findings.Findings;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.units.Numerals;
@@ -90,17 +87,5 @@ public record ThicknessRamp(ThicknessUnit unit, double low, int doublings) {
 
     public String unitName() {
         return unit == ThicknessUnit.MIL ? "mil" : "\u00b5m";
-    }
-
-    ValueScale scale() {
-        return new ValueScale("Mean coating thickness", unitName(), low, low * (1 << doublings));
-    }
-
-    List<String> ticks() {
-        List<String> ticks = new ArrayList<>();
-        for (int i = 0; i <= doublings; i++) {
-            ticks.add(String.format(Locale.US, "%.0f", low * (1 << i)));
-        }
-        return ticks;
     }
 }

@@ -111,7 +111,7 @@ public final class VisitPages {
     private Path svg(Path folder, Paper paper, PinKey key, DiagramInk ink) throws IOException {
         double fullMm = paper.heightMm() - SIDES_MM;
         double high = (paper.widthMm() - WORDS_MM) * SHEET_PX / fullMm;
-        DiagramScene scene = scene(diagram, places, ink, SheetLayout.fit(diagram, SHEET_PX, high, true));
+        DiagramScene scene = scene(diagram, places, ink, layout(diagram, SHEET_PX, high, ink));
         return Lasting.fillText(
                 folder.resolve("diagram.svg"), new SvgSheet(car, scene, key, thumbnails, caution()).document());
     }
@@ -120,10 +120,15 @@ public final class VisitPages {
         double fullMm = paper.heightMm() - SIDES_MM;
         double narrow = SHEET_PX * (fullMm - BESIDE_MM) / fullMm;
         double tall = (paper.widthMm() - HEAD_MM) * SHEET_PX / fullMm;
-        DiagramScene narrower = scene(diagram, places, ink, SheetLayout.fit(diagram, narrow, tall, true));
+        DiagramScene narrower = scene(diagram, places, ink, layout(diagram, narrow, tall, ink));
         Map<String, byte[]> pictures = new HashMap<>();
         String page = diagramPage(narrower, key, ramp, paper, pictures);
         return Lasting.fill(folder.resolve("diagram.pdf"), out -> PdfDocument.write(page, pictures, out));
+    }
+
+    /** The layout of a page with room for its legend, px. */
+    public static SheetLayout layout(BodyDiagram diagram, double width, double height, DiagramInk ink) {
+        return SheetLayout.fit(diagram, width, height, ink.legend(), TextMeasure.bundled());
     }
 
     static DiagramScene scene(BodyDiagram diagram, DiagramInk ink, SheetLayout layout) {

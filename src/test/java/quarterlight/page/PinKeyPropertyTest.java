@@ -60,6 +60,8 @@ class PinKeyPropertyTest {
             grown = grown.with(row, photo, times(facts, photos), catalog, diagram, places);
             PinKey anew = PinKey.of(visit(facts, photos, rows), times(facts, photos), catalog, diagram, places);
             assertThat(grown.entries()).as("seed %d, pin %d", seed, i).isEqualTo(anew.entries());
+            assertThat(grown.entries())
+                    .allMatch(entry -> entry.number().equals(entry.photo().toString()));
         }
         assertThat(grown.entries()).hasSizeBetween(20, 59);
     }

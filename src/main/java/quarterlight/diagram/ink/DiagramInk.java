@@ -13,6 +13,7 @@ import quarterlight.car.ZoneId;
  * @param labels words to write at zones that have no number, for instance their names; may be empty
  * @param names names of zones for readers, for titles and the selected zone
  * @param pins numbered pins
+ * @param letters of matters at their zones
  * @param legend what colors and densities mean; empty for a bare drawing
  */
 public record DiagramInk(
@@ -20,6 +21,7 @@ public record DiagramInk(
         Map<ZoneId, String> labels,
         Map<ZoneId, String> names,
         List<PinMark> pins,
+        List<LetterMark> letters,
         Optional<Legend> legend) {
     /** The drawing alone. */
     public static final DiagramInk BARE = new DiagramInk(Map.of(), Map.of(), Map.of(), List.of(), Optional.empty());
@@ -29,19 +31,33 @@ public record DiagramInk(
         labels = Map.copyOf(labels);
         names = Map.copyOf(names);
         pins = List.copyOf(pins);
+        letters = List.copyOf(letters);
         Objects.requireNonNull(legend, "legend");
+    }
+
+    /** One without letters. */
+    public DiagramInk(
+            Map<ZoneId, ZoneLook> looks,
+            Map<ZoneId, String> labels,
+            Map<ZoneId, String> names,
+            List<PinMark> pins,
+            Optional<Legend> legend) {
+        this(looks, labels, names, pins, List.of(), legend);
+    }
+
+    /** How a zone looks; of one not named, that nothing is known. */
+    public ZoneLook lookOf(ZoneId zone) {
+        return looks.getOrDefault(zone, ZoneLook.NONE);
     }
 
     /** Whether a zone shows words and no number of its own. */
     public boolean isNamed(ZoneId zone) {
-        ZoneLook look = looks.get(zone);
-        return (look == null || look.number().isEmpty())
-                && !labels.getOrDefault(zone, "").isEmpty();
+        return lookOf(zone).number().isEmpty() && !labels.getOrDefault(zone, "").isEmpty();
     }
 
     /** The text to write at a zone; empty for none. */
     public String textOf(ZoneId zone) {
-        ZoneLook look = looks.get(zone);
-        return look != null && !look.number().isEmpty() ? look.number() : labels.getOrDefault(zone, "");
+        String number = lookOf(zone).number();
+        return number.isEmpty() ? labels.getOrDefault(zone, "") : number;
     }
 }

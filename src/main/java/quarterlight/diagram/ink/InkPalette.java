@@ -10,14 +10,34 @@ import java.awt.Color;
  * @param secondInk units, titles and leaders
  * @param line hairlines
  * @param accent selection, hover and pins
+ * @param grave what cannot wait: rusted through, a grave matter
  */
-public record InkPalette(Color ground, Color ink, Color secondInk, Color line, Color accent) {
+public record InkPalette(Color ground, Color ink, Color secondInk, Color line, Color accent, Color grave) {
     /** For the light window and for pages. */
     public static final InkPalette LIGHT = new InkPalette(
-            new Color(0xFFFFFF), new Color(0x20262B), new Color(0x59636B), new Color(0xCFC9BD), new Color(0x0B6472));
+            new Color(0xFFFFFF),
+            new Color(0x20262B),
+            new Color(0x59636B),
+            new Color(0xCFC9BD),
+            new Color(0x0B6472),
+            new Color(0x9B1C31));
     /** For the dark window. */
     public static final InkPalette DARK = new InkPalette(
-            new Color(0x24292D), new Color(0xECE8DF), new Color(0xA9B1B6), new Color(0x444C52), new Color(0x5CC3D1));
+            new Color(0x24292D),
+            new Color(0xECE8DF),
+            new Color(0xA9B1B6),
+            new Color(0x444C52),
+            new Color(0x5CC3D1),
+            new Color(0xF08A98));
+
+    /** One without a grave color: that of the ink stands in. */
+    public InkPalette(Color ground, Color ink, Color secondInk, Color line, Color accent) {
+        this(ground, ink, secondInk, line, accent, ink);
+    }
+
+    public boolean isDark() {
+        return Contrast.luminance(ground) < Contrast.luminance(ink);
+    }
 
     public Color silhouette() {
         return ink;

@@ -3,36 +3,71 @@ package quarterlight.diagram.ink;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import quarterlight.finish.scale.ThicknessSteps;
 
 /**
- * The key to a diagram: unit, range and ramp, and what the densities mean.
+ * The key to a diagram: the steps of its tint with their limits, and in words whatever else is drawn on it and nothing else.
  *
- * @param scale the range of the ramp; empty if no zone has a value
- * @param ticks the values to write along the ramp as shown, evenly spaced from low to high; two or more where there is a scale
- * @param hatchTitle what the hatching means; empty for no key
- * @param hatches words for densities 1 to 4
- * @param stippleTitle what the stipple means; empty for no key
- * @param stipples words for densities 1 to 5
+ * @param steps empty if no zone has a value
  */
-public record Legend(
-        Optional<ValueScale> scale,
-        List<String> ticks,
-        String hatchTitle,
-        List<String> hatches,
-        String stippleTitle,
-        List<String> stipples) {
+public record Legend(Optional<Steps> steps, List<Key> keys) {
     public Legend {
-        Objects.requireNonNull(scale, "scale");
-        Objects.requireNonNull(hatchTitle, "hatchTitle");
-        Objects.requireNonNull(stippleTitle, "stippleTitle");
-        ticks = List.copyOf(ticks);
-        hatches = List.copyOf(hatches);
-        stipples = List.copyOf(stipples);
-        if (scale.isPresent() && ticks.size() < 2) {
-            throw new IllegalArgumentException("a ramp needs its two ends written");
+        Objects.requireNonNull(steps, "steps");
+        keys = List.copyOf(keys);
+    }
+
+    /**
+     * The steps of the tint.
+     *
+     * @param title what is shown
+     * @param unit of the numbers in the zones
+     * @param ranges of each step as shown, from the lowest
+     */
+    public record Steps(String title, String unit, List<String> ranges) {
+        public Steps {
+            Objects.requireNonNull(title, "title");
+            Objects.requireNonNull(unit, "unit");
+            ranges = List.copyOf(ranges);
+            if (ranges.size() != ThicknessSteps.HIGHEST - ThicknessSteps.LOWEST + 1) {
+                throw new IllegalArgumentException("every step says its range: " + ranges);
+            }
         }
-        if (hatches.size() > ZoneLook.MAX_HATCH || stipples.size() > ZoneLook.MAX_STIPPLE) {
-            throw new IllegalArgumentException("more words than densities");
+    }
+
+    /** Swatches of one kind under a title. */
+    public record Key(String title, List<Swatch> swatches) {
+        public Key {
+            Objects.requireNonNull(title, "title");
+            swatches = List.copyOf(swatches);
         }
+    }
+
+    /**
+     * One sample with what it means.
+     *
+     * @param density of a hatching or stipple; 0 for others
+     */
+    public record Swatch(Sample sample, int density, String words) {
+        public Swatch {
+            Objects.requireNonNull(sample, "sample");
+            Objects.requireNonNull(words, "words");
+        }
+
+        public static Swatch of(Sample sample, String words) {
+            return new Swatch(sample, 0, words);
+        }
+    }
+
+    /** What a swatch shows. */
+    public enum Sample {
+        HATCH,
+        STIPPLE,
+        THROUGH,
+        COMPLETE,
+        PARTIAL,
+        MISSING,
+        PHOTO,
+        MATTER,
+        GRAVE_MATTER
     }
 }

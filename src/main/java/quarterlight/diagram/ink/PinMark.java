@@ -6,14 +6,15 @@ import quarterlight.visit.pin.ViewPoint;
 /**
  * A numbered pin.
  *
- * @param number shown in its disc, 1 or more
+ * @param number shown in its disc: that of its photo
  * @param point the exact point it stands for; for a pin without one take the zone's own from {@code ZonePlaces}
  */
-public record PinMark(int number, ViewPoint point) {
+public record PinMark(String number, ViewPoint point) {
     public PinMark {
+        Objects.requireNonNull(number, "number");
         Objects.requireNonNull(point, "point");
-        if (number < 1) {
-            throw new IllegalArgumentException("pins are numbered from 1, not " + number);
+        if (number.isBlank()) {
+            throw new IllegalArgumentException("a pin bears the number of its photo");
         }
     }
 }

@@ -1,55 +1,43 @@
 package quarterlight.diagram.ink;
 
 import java.awt.Color;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
-import org.apache.commons.csv.CSVFormat;
+import java.util.stream.Stream;
+import quarterlight.finish.scale.ThicknessSteps;
 
 /**
- * The color ramp of quantities: cividis turned round, perceptually even and the same to readers with and without color deficiency. Light is
- * low and dark is high, so that more coating is more ink and the drawing stays clear where the coating is usual.
- * <p>Source: Nunez, Anderton and Renslow 2018, "Optimizing colormaps with consideration for color vision deficiency",
- * doi:10.1371/journal.pone.0199239; the 256 values as distributed with matplotlib.
+ * The colors of the steps of thickness: a diverging scheme that readers with and without color deficiency tell apart. In the light the middle
+ * is near white, what is thin turns violet and what is thick turns dark brown; in the dark the middle is near the ground and both ends
+ * turn light. So a sound car looks like the paper it is drawn on.
+ * <p>Source: Cynthia A. Brewer, ColorBrewer, scheme PuOr with eleven classes; this product includes color specifications and designs
+ * developed by Cynthia Brewer. Which classes the steps take is ours.
  */
 public final class Ramp {
-    /** Name for legends. */
-    public static final String NAME = "darker = thicker";
+    private static final List<Color> LIGHT =
+            colors("#8073ac", "#d8daeb", "#f7f7f7", "#fee0b6", "#fdb863", "#e08214", "#7f3b08");
+    private static final List<Color> DARK =
+            colors("#b2abd2", "#542788", "#2b3034", "#7f3b08", "#b35806", "#fdb863", "#fee0b6");
 
-    private final List<Color> steps;
+    private static final Ramp RAMP = new Ramp();
 
-    private Ramp(List<Color> steps) {
-        this.steps = steps;
-    }
+    private Ramp() {}
 
     /** The ramp of the program. */
     public static Ramp load() {
-        CSVFormat format = CSVFormat.DEFAULT
-                .builder()
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .setCommentMarker('#')
-                .get();
-        try (InputStream in = Ramp.class.getResourceAsStream("cividis.csv")) {
-            return new Ramp(format.parse(new InputStreamReader(in, StandardCharsets.UTF_8)).stream()
-                    .map(row -> Color.decode(row.get("color")))
-                    .toList());
-        } catch (IOException e) {
-            throw new UncheckedIOException("cividis.csv cannot be read", e);
-        }
+        return RAMP;
     }
 
-    /** The color at a share of the range; 0 and below is the light end, 1 and above the dark end. */
-    public Color at(double share) {
-        int last = steps.size() - 1;
-        return steps.get(last - (int) Math.round(Math.min(1, Math.max(0, share)) * last));
+    private static List<Color> colors(String... codes) {
+        return Stream.of(codes).map(Color::decode).toList();
     }
 
-    /** The steps as published, dark to light. */
-    List<Color> steps() {
-        return steps;
+    /** The color of a step. */
+    public Color at(int step, InkPalette palette) {
+        return steps(palette).get(step - ThicknessSteps.LOWEST);
+    }
+
+    /** All, from the lowest step. */
+    public List<Color> steps(InkPalette palette) {
+        return palette.isDark() ? DARK : LIGHT;
     }
 }

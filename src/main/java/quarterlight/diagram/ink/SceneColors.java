@@ -1,7 +1,6 @@
 package quarterlight.diagram.ink;
 
 import java.awt.Color;
-import java.util.OptionalDouble;
 
 /**
  * Colors that follow from a palette and the ramp.
@@ -10,15 +9,26 @@ import java.util.OptionalDouble;
  * @param ramp of the quantities
  */
 public record SceneColors(InkPalette palette, Ramp ramp) {
-    /** The look of a zone that nothing is known of. */
-    public static final ZoneLook NO_LOOK = new ZoneLook(OptionalDouble.empty(), "", 0, 0);
-
+    private static final double COMPLETE = 0.16;
+    private static final double MISSING = 0.48;
     private static final double TEXTURE = 0.75;
     private static final double LINE = 0.70;
 
-    /** What a zone is filled with: its place on the ramp, else the ground. */
+    /** What a zone is filled with: its step, else the tone of its evidence, else the ground. */
     public Color fill(ZoneLook look) {
-        return look.share().isPresent() ? ramp.at(look.share().getAsDouble()) : palette.ground();
+        if (look.step().isPresent()) {
+            return ramp.at(look.step().getAsInt(), palette);
+        }
+        return switch (look.surface()) {
+            case COMPLETE -> InkPalette.mix(palette.accent(), palette.ground(), COMPLETE);
+            case MISSING -> missing();
+            default -> palette.ground();
+        };
+    }
+
+    /** The tone of a zone without any evidence, and of the bands on one that lacks some. */
+    public Color missing() {
+        return InkPalette.mix(palette.ink(), palette.ground(), MISSING);
     }
 
     /** A text color of contrast 4.5 or better on a ground. */

@@ -132,7 +132,7 @@ public final class DiagramPainter {
         smooth(g);
         g.setColor(scene.palette().ground());
         g.fill(clip);
-        for (DiagramScene.SceneView view : scene.views()) {
+        for (ViewScene view : scene.views()) {
             if (view.cell().intersects(clip)) {
                 view.drawn().forEach(thing -> draw(g, thing, clip));
             }
@@ -175,7 +175,7 @@ public final class DiagramPainter {
             g.fill(filled.shape());
         } else if (thing instanceof Drawn.Stroked stroked) {
             g.setColor(stroked.color());
-            if (stroked.plain() && g.getTransform().getScaleX() < FINE_SCALE) {
+            if (stroked.plain() && stroked.width() < 1 && g.getTransform().getScaleX() < FINE_SCALE) {
                 // lines at 45 degrees step by whole pixels: unsmoothed they are even, and many times faster
                 g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_OFF);
                 g.setStroke(HAIRLINE);

@@ -1,36 +1,26 @@
 package quarterlight.diagram.scene;
 
-import java.awt.Color;
+import quarterlight.diagram.place.PinPlacement;
+
 import java.awt.Shape;
-import java.awt.geom.AffineTransform;
-import java.awt.geom.Ellipse2D;
-import java.awt.geom.Line2D;
-import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
 import quarterlight.diagram.BodyDiagram;
-import quarterlight.diagram.DiagramShape;
-import quarterlight.diagram.ShapeKind;
 import quarterlight.diagram.ViewDrawing;
 import quarterlight.diagram.ZoneHits;
 import quarterlight.diagram.ZonePlaces;
-import quarterlight.diagram.ink.Contrast;
 import quarterlight.diagram.ink.DiagramInk;
 import quarterlight.diagram.ink.InkPalette;
 import quarterlight.diagram.ink.Ramp;
 import quarterlight.diagram.ink.SceneColors;
 import quarterlight.diagram.ink.TextMeasure;
-import quarterlight.diagram.ink.ZoneLook;
 import quarterlight.visit.pin.ViewPoint;
 
 /**
@@ -46,19 +36,14 @@ public final class DiagramScene {
     private final DiagramInk ink;
     private final InkPalette palette;
     private final TextMeasure measure;
-    private final List<SceneView> views = new ArrayList<>();
+    private final List<ViewScene> views = new ArrayList<>();
     private final List<Drawn> legend;
-    private final Map<ZoneId, List<Shape>> outlines = new HashMap<>();
-    private final Set<ZoneId> unlabeled = new LinkedHashSet<>();
-    private final Set<ZoneId> numbered = new LinkedHashSet<>();
     private final NameKey nameKey;
     private final List<Drawn> key;
+    private final List<Rectangle2D> taken;
 
     private static final int MAX_FITS = 4;
     private static final double MAX_KEY = 0.5;
-
-    /** What is drawn of one view, in order, and its pins. */
-    record SceneView(View view, String title, Rectangle2D cell, List<Drawn> drawn, List<PinPlacement.Placed> pins) {}
 
     /** What lies under a point of the sheet. */
     public record Hit(ViewPoint point, Optional<ZoneId> zone) {}
@@ -82,11 +67,13 @@ public final class DiagramScene {
         this.measure = measure;
         SceneColors colors = new SceneColors(palette, ramp);
         nameKey = new NameKey(diagram, ink);
+        ViewComposer composer = new ViewComposer(places, layout, ink, colors, measure, nameKey);
         for (ViewDrawing view : diagram.views()) {
             if (layout.frames().containsKey(view.view())) {
-                views.add(compose(view, places, colors));
+                views.add(composer.compose(view));
             }
         }
+        taken = views.stream().flatMap(view -> view.taken().stream()).toList();
         legend = ink.legend().isPresent() && layout.legend().isPresent()
                 ? LegendDrawing.draw(ink.legend().get(), layout.legend().get(), colors, measure)
                 : List.of();
@@ -111,9 +98,12 @@ public final class DiagramScene {
             InkPalette palette,
             Ramp ramp,
             TextMeasure measure) {
+        double band = legend
+                ? SheetLayout.legendHeight(ink.legend(), width - 2 * SheetLayout.BESIDE, measure)
+                : 0;
         double keyHeight = 0;
         for (int i = 0; ; i++) {
-            SheetLayout layout = SheetLayout.fit(diagram, width, height - Math.min(keyHeight, MAX_KEY * height), legend)
+            SheetLayout layout = SheetLayout.fit(diagram, width, height - Math.min(keyHeight, MAX_KEY * height), band)
                     .withKey(keyHeight);
             DiagramScene scene = new DiagramScene(diagram, places, layout, ink, palette, ramp, measure);
             double wanted = NameKey.height(scene.numbered(), ink, width - 2 * SheetLayout.BESIDE, measure);
@@ -122,138 +112,6 @@ public final class DiagramScene {
             }
             keyHeight = wanted;
         }
-    }
-
-    private SceneView compose(ViewDrawing view, ZonePlaces places, SceneColors colors) {
-        Rectangle2D frame = layout.frames().get(view.view());
-        Rectangle2D cell = layout.cells().get(view.view());
-        AffineTransform toPx = AffineTransform.getTranslateInstance(frame.getX(), frame.getY());
-        toPx.scale(layout.scale(), layout.scale());
-        List<Drawn> drawn = new ArrayList<>();
-        double titleWidth = measure.width(view.title(), SceneLabels.SIZE, false);
-        Drawn.Words title = new Drawn.Words(
-                view.title(),
-                frame.getX(),
-                Math.max(cell.getY() + 13, frame.getY() - 20),
-                SceneLabels.SIZE,
-                false,
-                palette.secondInk(),
-                titleWidth);
-        drawn.add(title);
-        List<Drawn> silhouettes = new ArrayList<>();
-        Pending zone = Pending.NONE;
-        for (DiagramShape shape : view.shapes()) {
-            Path2D px = Simpler.path(new Path2D.Double(shape.path(), toPx));
-            if (shape.kind() == ShapeKind.SILHOUETTE) {
-                silhouettes.add(Drawn.Stroked.of(px, palette.silhouette(), 1.6));
-            } else if (shape.zone().isPresent()) {
-                drawn.addAll(zone.textures());
-                zone = zone(shape.zone().get(), px, colors, drawn);
-            } else {
-                detail(shape.kind(), px, zone.fill(), drawn);
-            }
-        }
-        drawn.addAll(zone.textures());
-        drawn.addAll(silhouettes);
-        SceneLabels labels = new SceneLabels(view, places, frame, layout.scale(), ink, colors, measure, nameKey);
-        List<LabelPlacement.Placed> placed = labels.place(cell, title.bounds());
-        noteUnlabeled(view, placed);
-        placed.stream().filter(labels::isNumber).forEach(label -> numbered.add(label.zone()));
-        drawn.addAll(labels.draw(placed));
-        List<PinPlacement.Placed> pins = pins(view, frame, cell, title.bounds(), placed);
-        pins.forEach(pin -> drawn.addAll(pin(pin)));
-        return new SceneView(view.view(), view.title(), cell, List.copyOf(drawn), pins);
-    }
-
-    /** Draws a zone's fill and outline; its textures come after the quiet detail that follows it in the drawing. */
-    private Pending zone(ZoneId zone, Path2D px, SceneColors colors, List<Drawn> drawn) {
-        outlines.computeIfAbsent(zone, id -> new ArrayList<>()).add(px);
-        ZoneLook look = ink.looks().getOrDefault(zone, SceneColors.NO_LOOK);
-        Color fill = colors.fill(look);
-        drawn.add(Drawn.Filled.of(px, fill, zone));
-        drawn.add(Drawn.Stroked.of(px, colors.lineOn(fill), 0.9));
-        List<Drawn> textures = new ArrayList<>();
-        if (look.hatch() > 0) {
-            textures.add(Drawn.Stroked.texture(Texture.hatch(px, look.hatch()), colors.textureOn(fill), Texture.LINE));
-        }
-        if (look.stipple() > 0) {
-            textures.add(new Drawn.Dots(Texture.stipple(px, look.stipple()), colors.textureOn(fill)));
-        }
-        return new Pending(textures, look.share().isPresent() ? Optional.of(fill) : Optional.empty());
-    }
-
-    private void detail(ShapeKind kind, Path2D px, Optional<Color> valued, List<Drawn> drawn) {
-        if (kind == ShapeKind.GAP) {
-            drawn.add(Drawn.Stroked.of(px, palette.gap(), 0.9));
-        } else if (valued.isPresent()) {
-            Color quiet = InkPalette.mix(Contrast.readable(valued.get(), palette.ink()), valued.get(), 0.45);
-            drawn.add(Drawn.Stroked.of(px, quiet, 0.5));
-        } else if (kind == ShapeKind.DETAIL) {
-            drawn.add(Drawn.Stroked.of(px, palette.detail(), 0.5));
-        } else {
-            drawn.add(Drawn.Filled.of(
-                    px,
-                    switch (kind) {
-                        case GLASS -> palette.glass();
-                        case SHADE -> palette.shade();
-                        default -> palette.wheel();
-                    }));
-        }
-    }
-
-    /** What of a zone is still to be drawn, and its fill if that tells a value, which quiet fills must not cover. */
-    private record Pending(List<Drawn> textures, Optional<Color> fill) {
-        static final Pending NONE = new Pending(List.of(), Optional.empty());
-    }
-
-    private void noteUnlabeled(ViewDrawing view, List<LabelPlacement.Placed> placed) {
-        Set<ZoneId> wanted = new LinkedHashSet<>();
-        view.zones().forEach(shape -> wanted.add(shape.zone().orElseThrow()));
-        wanted.removeIf(zone -> ink.textOf(zone).isEmpty());
-        placed.forEach(label -> wanted.remove(label.zone()));
-        unlabeled.addAll(wanted);
-    }
-
-    private List<PinPlacement.Placed> pins(
-            ViewDrawing view,
-            Rectangle2D frame,
-            Rectangle2D cell,
-            Rectangle2D title,
-            List<LabelPlacement.Placed> labels) {
-        List<PinPlacement.Wish> wishes = ink.pins().stream()
-                .filter(pin -> pin.point().view() == view.view())
-                .map(pin -> new PinPlacement.Wish(
-                        pin.number(),
-                        new Point2D.Double(
-                                frame.getX() + pin.point().x() * frame.getWidth(),
-                                frame.getY() + pin.point().y() * frame.getHeight())))
-                .toList();
-        List<Rectangle2D> taken = new ArrayList<>(List.of(title));
-        labels.forEach(label -> taken.add(label.box()));
-        return PinPlacement.place(wishes, cell, taken);
-    }
-
-    private List<Drawn> pin(PinPlacement.Placed pin) {
-        double r = PinPlacement.DISC / 2;
-        Ellipse2D disc =
-                new Ellipse2D.Double(pin.center().getX() - r, pin.center().getY() - r, 2 * r, 2 * r);
-        String number = Integer.toString(pin.number());
-        double size = number.length() > 2 ? 9 : 11;
-        double width = measure.width(number, size, true);
-        return List.of(
-                Drawn.Stroked.of(new Line2D.Double(pin.tip(), pin.center()), palette.accent(), 1),
-                Drawn.Filled.of(
-                        new Ellipse2D.Double(pin.tip().getX() - 2, pin.tip().getY() - 2, 4, 4), palette.accent()),
-                Drawn.Filled.of(disc, palette.accent()),
-                Drawn.Stroked.of(disc, palette.ground(), 1),
-                new Drawn.Words(
-                        number,
-                        pin.center().getX() - width / 2,
-                        pin.center().getY() + 0.35 * size,
-                        size,
-                        true,
-                        Contrast.readable(palette.accent(), palette.ground(), palette.ink()),
-                        width));
     }
 
     /** The point of a view under a point of the sheet and the zone it means; empty outside all views. */
@@ -271,29 +129,51 @@ public final class DiagramScene {
         return Optional.empty();
     }
 
-    /** The number of the pin whose disc lies under a point of the sheet. */
-    public OptionalInt pinAt(double xPx, double yPx) {
-        return views.stream()
-                .flatMap(view -> view.pins().stream())
-                .filter(pin -> pin.center().distance(xPx, yPx) <= PinPlacement.DISC / 2)
-                .mapToInt(PinPlacement.Placed::number)
-                .findFirst();
+    /** What values, letters and titles take up, px: a disc that is laid out apart stays off it. */
+    public List<Rectangle2D> taken() {
+        return taken;
     }
 
-    /** The center of a pin's disc on the sheet, px; empty if the pin is not drawn. */
-    public Optional<Point2D> pinCenter(int number) {
-        return views.stream()
-                .flatMap(view -> view.pins().stream())
-                .filter(pin -> pin.number() == number)
-                .map(PinPlacement.Placed::center)
-                .findFirst();
+    /** Where a leader that comes from a disc ends, so that it crosses no value; empty if it cannot leave the disc. */
+    public Optional<Point2D> visibleTip(Point2D tip, Point2D center) {
+        return DiscDrawing.visibleTip(tip, center, taken());
+    }
+
+    /** Where the discs and letters stand, px, so that a page can lay links over them. */
+    public List<Spot> spots() {
+        List<Spot> spots = new ArrayList<>();
+        for (ViewScene view : views) {
+            double r = PinPlacement.DISC / 2;
+            view.pins()
+                    .forEach(pin -> spots.add(new Spot(
+                            Spot.Kind.PHOTO,
+                            view.marks().get(pin.number()).number(),
+                            new Rectangle2D.Double(
+                                    pin.center().getX() - r, pin.center().getY() - r, 2 * r, 2 * r))));
+            view.letters().forEach(letter -> spots.add(new Spot(Spot.Kind.MATTER, letter.text(), letter.box())));
+        }
+        return spots;
+    }
+
+    /** A disc or letter on the sheet. */
+    public record Spot(Kind kind, String text, Rectangle2D box) {
+        /** What it stands for. */
+        public enum Kind {
+            PHOTO,
+            MATTER
+        }
+    }
+
+    /** Numbers of pins that found no room for a disc; to be told in a list instead. */
+    public Set<String> undrawn() {
+        return views.stream().flatMap(view -> view.undrawn().stream()).collect(Collectors.toUnmodifiableSet());
     }
 
     /** The view whose cell holds a point of the sheet. */
     public Optional<View> viewAt(double xPx, double yPx) {
         return views.stream()
                 .filter(view -> view.cell().contains(xPx, yPx))
-                .map(SceneView::view)
+                .map(ViewScene::view)
                 .findFirst();
     }
 
@@ -306,17 +186,21 @@ public final class DiagramScene {
 
     /** The outlines of a zone on the sheet, px; none if it is not drawn. Not to be changed. */
     public List<Shape> outlinesOf(ZoneId zone) {
-        return List.copyOf(outlines.getOrDefault(zone, List.of()));
+        return views.stream()
+                .flatMap(view -> view.outlines().getOrDefault(zone, List.of()).stream())
+                .toList();
     }
 
     /** Zones whose label found no place in some view; to be told in a table instead. */
     public Set<ZoneId> unlabeled() {
-        return Set.copyOf(unlabeled);
+        return views.stream().flatMap(view -> view.unlabeled().stream()).collect(Collectors.toUnmodifiableSet());
     }
 
     /** Zones that bear a number in some view, by number. */
     List<ZoneId> numbered() {
-        return diagram.zones().stream().filter(numbered::contains).toList();
+        return diagram.zones().stream()
+                .filter(zone -> views.stream().anyMatch(view -> view.numbered().contains(zone)))
+                .toList();
     }
 
     public SheetLayout layout() {
@@ -339,7 +223,7 @@ public final class DiagramScene {
         return measure;
     }
 
-    List<SceneView> views() {
+    List<ViewScene> views() {
         return views;
     }
 

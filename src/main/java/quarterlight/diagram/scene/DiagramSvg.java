@@ -9,7 +9,6 @@ import quarterlight.car.View;
 import quarterlight.diagram.SvgPath;
 import quarterlight.diagram.ink.Legend;
 import quarterlight.diagram.ink.TextMeasure;
-import quarterlight.diagram.ink.ValueScale;
 
 /** Writes a scene as SVG text for pages: plain paths and words, no scripts, patterns, clips or references, so that every reader shows it alike. */
 public final class DiagramSvg {
@@ -38,7 +37,7 @@ public final class DiagramSvg {
     public static String sheet(DiagramScene scene, double x, double y, double scale) {
         StringBuilder out = new StringBuilder();
         open(out, x, y, scale, "");
-        for (DiagramScene.SceneView view : scene.views()) {
+        for (ViewScene view : scene.views()) {
             group(out, scene, view);
         }
         if (!scene.legend().isEmpty()) {
@@ -92,7 +91,7 @@ public final class DiagramSvg {
                 .append(">\n");
     }
 
-    private static void group(StringBuilder out, DiagramScene scene, DiagramScene.SceneView view) {
+    private static void group(StringBuilder out, DiagramScene scene, ViewScene view) {
         out.append("<g data-view=\"")
                 .append(view.view().word())
                 .append("\"><title>")
@@ -134,8 +133,8 @@ public final class DiagramSvg {
         String value = scene.ink().textOf(filled.zone().get());
         String unit = scene.ink()
                 .legend()
-                .flatMap(Legend::scale)
-                .map(ValueScale::unit)
+                .flatMap(Legend::steps)
+                .map(Legend.Steps::unit)
                 .orElse("");
         out.append(" data-zone=\"").append(id).append("\"><title>").append(escape(name));
         if (!value.isEmpty()) {

@@ -1,25 +1,31 @@
 package quarterlight.diagram.scene;
 
+import quarterlight.diagram.ink.InkPalette;
+import quarterlight.diagram.ink.Surface;
+import quarterlight.diagram.ink.ZoneLook;
+
 import java.awt.Color;
+import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.BiFunction;
 import quarterlight.diagram.ink.Legend;
 import quarterlight.diagram.ink.Ramp;
 import quarterlight.diagram.ink.SceneColors;
 import quarterlight.diagram.ink.TextMeasure;
-import quarterlight.diagram.ink.ValueScale;
+import quarterlight.finish.scale.ThicknessSteps;
 
-/** Draws the legend into its band: the ramp with unit and values, then the keys of hatching and stipple. */
+/** Draws the legend into its band: the steps of the tint with their ranges, then the keys, in as many rows as the width asks for. */
 final class LegendDrawing {
     private static final double SIZE = 11;
     private static final double TITLE = 14;
-    private static final double BAR_HEIGHT = 14;
-    private static final double GAP = 40;
+    private static final double SWATCH_HEIGHT = 15;
+    private static final double GAP = 30;
     private static final double KEY_GAP = 12;
-    private static final double ROW = 52;
+    private static final double BLOCK = 52;
+    private static final double LINE = 13;
     private static final double SWATCH = 26;
+    private static final double EDGE = 6;
 
     private final Legend legend;
     private final Rectangle2D band;
@@ -44,100 +50,157 @@ final class LegendDrawing {
         return List.copyOf(drawing.drawn);
     }
 
-    private void drawAll() {
-        legend.scale().ifPresent(this::ramp);
-        Color ink = colors.textureOn(colors.palette().ground());
-        keys(
-                legend.hatchTitle(),
-                legend.hatches(),
-                (swatch, density) -> Drawn.Stroked.texture(Texture.hatch(swatch, density), ink, Texture.LINE));
-        keys(
-                legend.stippleTitle(),
-                legend.stipples(),
-                (swatch, density) -> new Drawn.Dots(Texture.stipple(swatch, density), ink));
+    /** How high the legend comes out at a width, px. */
+    static double height(Legend legend, double width, TextMeasure measure) {
+        LegendDrawing drawing = new LegendDrawing(
+                legend,
+                new Rectangle2D.Double(0, 0, width, 0),
+                new SceneColors(InkPalette.LIGHT, Ramp.load()),
+                measure);
+        drawing.drawAll();
+        return drawing.drawn.isEmpty() ? 0 : drawing.y + BLOCK + EDGE;
     }
 
-    /** Takes room for a block and gives its left edge; begins a second row where the first is full. */
+    private void drawAll() {
+        legend.steps().ifPresent(this::steps);
+        legend.keys().forEach(this::key);
+    }
+
+    /** Takes room for a block and gives its left edge; begins another row where the first is full. */
     private double take(double width) {
         if (x > band.getX() && x + width > band.getMaxX()) {
             x = band.getX();
-            y += ROW;
+            y += BLOCK;
         }
         double left = x;
         x += width + GAP;
         return left;
     }
 
-    private double titleLine() {
-        return y + TITLE;
+    private void steps(Legend.Steps steps) {
+        double wide = steps.ranges().stream()
+                        .mapToDouble(range -> measure.width(range, SIZE, false))
+                        .max()
+                        .orElse(0)
+                + 8;
+        List<String> title =
+                wrapped(steps.title(), Math.max(wide * steps.ranges().size(), 0.94 * band.getWidth()));
+        double widest = title.stream()
+                .mapToDouble(line -> measure.width(line, SIZE, false))
+                .max()
+                .orElse(0);
+        double left = take(Math.max(wide * steps.ranges().size(), widest));
+        for (int i = 0; i < title.size(); i++) {
+            words(title.get(i), left, y + TITLE + i * LINE, colors.palette().secondInk());
+        }
+        y += LINE * (title.size() - 1);
+        for (int i = 0; i < steps.ranges().size(); i++) {
+            Rectangle2D swatch = new Rectangle2D.Double(left + i * wide, top(), wide, SWATCH_HEIGHT);
+            drawn.add(Drawn.Filled.of(swatch, colors.ramp().at(ThicknessSteps.LOWEST + i, colors.palette())));
+            drawn.add(Drawn.Stroked.of(swatch, colors.palette().gap(), 0.6));
+            String range = steps.ranges().get(i);
+            double at = left + i * wide + (wide - measure.width(range, SIZE, false)) / 2;
+            words(range, at, below(), colors.palette().ink());
+        }
+        if (title.size() > 1) {
+            x = band.getMaxX() + 1;
+        }
     }
 
-    private double barTop() {
+    /** Swatches beside each other; those that do not fit begin another row. */
+    private void key(Legend.Key key) {
+        double width = -KEY_GAP;
+        for (Legend.Swatch swatch : key.swatches()) {
+            width += wide(swatch) + KEY_GAP;
+        }
+        double titleWide = measure.width(key.title(), SIZE, false);
+        double at = take(Math.min(band.getWidth(), Math.max(width, titleWide)));
+        words(key.title(), at, y + TITLE, colors.palette().secondInk());
+        for (Legend.Swatch swatch : key.swatches()) {
+            if (at + wide(swatch) > band.getMaxX() + 0.5 && at > band.getX()) {
+                at = band.getX();
+                y += BLOCK - LINE;
+                x = at;
+            }
+            sample(swatch, at);
+            words(swatch.words(), at, below(), colors.palette().ink());
+            at += wide(swatch) + KEY_GAP;
+            x = Math.max(x, at + GAP - KEY_GAP);
+        }
+    }
+
+    private double top() {
         return y + TITLE + 6;
     }
 
-    private void ramp(ValueScale scale) {
-        double width = Math.min(260, Math.max(120, band.getWidth() * 0.26));
-        String title = scale.title() + ", " + scale.unit() + " (" + Ramp.NAME + ")";
-        double left = take(Math.max(width, measure.width(title, SIZE, false)));
-        words(title, left, titleLine(), colors.palette().secondInk());
-        int strips = 64;
-        for (int i = 0; i < strips; i++) {
-            // strips overlap by half a pixel, so that no seam shows
-            drawn.add(Drawn.Filled.of(
-                    new Rectangle2D.Double(
-                            left + width * i / strips,
-                            barTop(),
-                            width / strips + (i < strips - 1 ? 0.5 : 0),
-                            BAR_HEIGHT),
-                    colors.ramp().at((i + 0.5) / strips)));
-        }
-        drawn.add(Drawn.Stroked.of(
-                new Rectangle2D.Double(left, barTop(), width, BAR_HEIGHT),
-                colors.palette().gap(),
-                0.6));
-        int last = legend.ticks().size() - 1;
-        for (int i = 0; i <= last; i++) {
-            String tick = legend.ticks().get(i);
-            double at = left + width * i / last;
-            double wide = measure.width(tick, SIZE, false);
-            double start = i == 0 ? left : i == last ? left + width - wide : at - wide / 2;
-            words(
-                    tick,
-                    start,
-                    barTop() + BAR_HEIGHT + SIZE + 2,
-                    colors.palette().ink());
+    private double below() {
+        return top() + SWATCH_HEIGHT + SIZE + 2;
+    }
+
+    private double wide(Legend.Swatch swatch) {
+        return Math.max(SWATCH, measure.width(swatch.words(), SIZE, false));
+    }
+
+    private void sample(Legend.Swatch swatch, double left) {
+        InkPalette palette = colors.palette();
+        Rectangle2D box = new Rectangle2D.Double(left, top(), SWATCH, SWATCH_HEIGHT);
+        Color ink = colors.textureOn(palette.ground());
+        double middle = top() + SWATCH_HEIGHT / 2;
+        switch (swatch.sample()) {
+            case PHOTO -> drawn.addAll(DiscDrawing.disc("7", left + 9, middle, palette, measure));
+            case MATTER -> drawn.addAll(LetterDrawing.square("A", false, left + 8, middle, palette, measure));
+            case GRAVE_MATTER -> drawn.addAll(LetterDrawing.square("A", true, left + 8, middle, palette, measure));
+            case HATCH -> {
+                drawn.add(Drawn.Stroked.texture(Texture.hatch(box, swatch.density()), ink, Texture.LINE));
+                frame(box);
+            }
+            case STIPPLE -> {
+                drawn.add(new Drawn.Dots(Texture.stipple(box, swatch.density()), ink));
+                frame(box);
+            }
+            case THROUGH -> {
+                drawn.add(Drawn.Filled.of(Texture.holes(new Path2D.Double(box)), palette.grave()));
+                drawn.add(Drawn.Stroked.of(box, palette.grave(), 2.4));
+            }
+            case COMPLETE -> {
+                drawn.add(Drawn.Filled.of(box, colors.fill(ZoneLook.of(Surface.COMPLETE))));
+                frame(box);
+            }
+            case MISSING -> {
+                drawn.add(Drawn.Filled.of(box, colors.missing()));
+                frame(box);
+            }
+            case PARTIAL -> {
+                drawn.add(Drawn.Stroked.texture(Texture.bands(box), colors.missing(), Texture.BAND));
+                frame(box);
+            }
         }
     }
 
-    private void keys(String title, List<String> texts, BiFunction<Rectangle2D, Integer, Drawn> texture) {
-        if (texts.isEmpty()) {
-            return;
-        }
-        double width = -KEY_GAP;
-        for (String text : texts) {
-            width += keyWidth(text) + KEY_GAP;
-        }
-        double at = take(Math.max(width, measure.width(title, SIZE, false)));
-        words(title, at, titleLine(), colors.palette().secondInk());
-        for (int i = 0; i < texts.size(); i++) {
-            Rectangle2D swatch = new Rectangle2D.Double(at, barTop(), SWATCH, BAR_HEIGHT);
-            drawn.add(texture.apply(swatch, i + 1));
-            drawn.add(Drawn.Stroked.of(swatch, colors.palette().gap(), 0.6));
-            words(
-                    texts.get(i),
-                    at,
-                    barTop() + BAR_HEIGHT + SIZE + 2,
-                    colors.palette().ink());
-            at += keyWidth(texts.get(i)) + KEY_GAP;
-        }
+    private void frame(Rectangle2D box) {
+        drawn.add(Drawn.Stroked.of(box, colors.palette().gap(), 0.6));
     }
 
-    private double keyWidth(String text) {
-        return Math.max(SWATCH, measure.width(text, SIZE, false));
+    /** The text in lines that fit a width. */
+    private List<String> wrapped(String text, double width) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : text.split(" ")) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (!line.isEmpty() && measure.width(longer, SIZE, false) > width) {
+                lines.add(line.toString());
+                line.setLength(0);
+                line.append(word);
+            } else {
+                line.setLength(0);
+                line.append(longer);
+            }
+        }
+        lines.add(line.toString());
+        return lines;
     }
 
-    private void words(String text, double x, double baseline, Color color) {
-        drawn.add(new Drawn.Words(text, x, baseline, SIZE, false, color, measure.width(text, SIZE, false)));
+    private void words(String text, double left, double baseline, Color color) {
+        drawn.add(new Drawn.Words(text, left, baseline, SIZE, false, color, measure.width(text, SIZE, false)));
     }
 }

@@ -1,5 +1,8 @@
 package quarterlight.diagram.scene;
 
+import quarterlight.diagram.ink.LetterMark;
+import quarterlight.diagram.place.LabelPlacement;
+
 import java.awt.Color;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
@@ -9,10 +12,11 @@ import java.awt.geom.RoundRectangle2D;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import quarterlight.car.ZoneId;
 import quarterlight.diagram.DiagramShape;
-import quarterlight.diagram.ShapeKind;
 import quarterlight.diagram.ViewDrawing;
 import quarterlight.diagram.ZonePlaces;
 import quarterlight.diagram.ink.DiagramInk;
@@ -55,8 +59,8 @@ final class SceneLabels {
         this.measure = measure;
     }
 
-    /** The placed labels of the view within its cell and off its title. */
-    List<LabelPlacement.Placed> place(Rectangle2D cell, Rectangle2D title) {
+    /** The placed labels of the view. */
+    List<LabelPlacement.Placed> place(LabelPlacement.Room room) {
         List<LabelPlacement.Wish> wishes = new ArrayList<>();
         Set<ZoneId> asked = new HashSet<>();
         for (DiagramShape shape : view.zones()) {
@@ -67,9 +71,27 @@ final class SceneLabels {
             }
         }
         wishes.sort((a, b) -> Double.compare(radius(b), radius(a)));
-        Rectangle2D room = new Rectangle2D.Double(
-                cell.getX() + 4, cell.getY() + 2, cell.getWidth() - 8, Math.max(1, cell.getHeight() - 4));
-        return LabelPlacement.place(wishes, room, title, this::isOnCar);
+        return LabelPlacement.place(wishes, room, List.of());
+    }
+
+    /** The letters of matters in their squares, beside the labels that stand. */
+    List<LabelPlacement.Placed> letters(
+            List<LetterMark> letters, LabelPlacement.Room room, List<LabelPlacement.Placed> labels) {
+        List<LabelPlacement.Wish> wishes = new ArrayList<>();
+        for (LetterMark mark : letters) {
+            places.place(view.view(), mark.zone())
+                    .ifPresent(place -> wishes.add(new LabelPlacement.Wish(
+                            mark.zone(),
+                            mark.letter(),
+                            px(place.xMm(), place.yMm()),
+                            LetterDrawing.SIDE,
+                            LetterDrawing.SIDE,
+                            spots(place),
+                            inside(place),
+                            Optional.empty(),
+                            false)));
+        }
+        return LabelPlacement.place(wishes, room, labels);
     }
 
     private double radius(LabelPlacement.Wish wish) {
@@ -79,6 +101,22 @@ final class SceneLabels {
     }
 
     private LabelPlacement.Wish wish(ZoneId zone, String text, ZonePlaces.Place place) {
+        return new LabelPlacement.Wish(
+                zone,
+                text,
+                px(place.xMm(), place.yMm()),
+                measure.width(text, SIZE, true),
+                SIZE,
+                spots(place),
+                inside(place),
+                key.numberOf(zone)
+                        .map(number -> new LabelPlacement.Shorter(
+                                number, measure.width(number, NameKey.NUMBER_SIZE, true), NameKey.NUMBER_SIZE - 1)),
+                !ink.isNamed(zone));
+    }
+
+    /** Where to try inside the zone: its middle, then a grid, nearest first. */
+    private List<Point2D> spots(ZonePlaces.Place place) {
         Point2D anchor = px(place.xMm(), place.yMm());
         List<Point2D> spots = new ArrayList<>(List.of(anchor));
         Rectangle2D box = place.seen().box();
@@ -88,48 +126,25 @@ final class SceneLabels {
             }
         }
         spots.subList(1, spots.size()).sort((a, b) -> Double.compare(a.distanceSq(anchor), b.distanceSq(anchor)));
-        return new LabelPlacement.Wish(
-                zone,
-                text,
-                anchor,
-                measure.width(text, SIZE, true),
-                SIZE,
-                spots,
-                r -> place.seen()
-                        .covers(new Rectangle2D.Double(
-                                mmX(r.getMinX()),
-                                mmY(r.getMinY()),
-                                mmX(r.getMaxX()) - mmX(r.getMinX()),
-                                mmY(r.getMaxY()) - mmY(r.getMinY()))),
-                key.numberOf(zone)
-                        .map(number -> new LabelPlacement.Shorter(
-                                number, measure.width(number, NameKey.NUMBER_SIZE, true), NameKey.NUMBER_SIZE - 1)));
+        return spots;
     }
 
-    private boolean isOnCar(Point2D point) {
-        double x = mmX(point.getX());
-        double y = mmY(point.getY());
-        return view.shapes().stream()
-                .anyMatch(shape -> (shape.kind() == ShapeKind.SILHOUETTE || shape.kind() == ShapeKind.ZONE)
-                        && shape.outline().contains(x, y));
+    private Predicate<Rectangle2D> inside(ZonePlaces.Place place) {
+        return r -> place.seen()
+                .covers(new Rectangle2D.Double(
+                        mmX(r.getMinX()),
+                        mmY(r.getMinY()),
+                        mmX(r.getMaxX()) - mmX(r.getMinX()),
+                        mmY(r.getMaxY()) - mmY(r.getMinY())));
     }
 
     /** Draws placed labels: leaders first, then the words. */
     List<Drawn> draw(List<LabelPlacement.Placed> labels) {
         List<Drawn> drawn = new ArrayList<>();
+        labels.forEach(label -> drawn.addAll(leader(label, colors.palette().secondInk())));
         for (LabelPlacement.Placed label : labels) {
-            if (!label.inside()) {
-                Color leader = colors.palette().secondInk();
-                drawn.add(Drawn.Stroked.of(new Line2D.Double(label.leaderStart(), label.anchor()), leader, 0.6));
-                drawn.add(Drawn.Filled.of(
-                        new Ellipse2D.Double(
-                                label.anchor().getX() - 1.5, label.anchor().getY() - 1.5, 3, 3),
-                        leader));
-            }
-        }
-        for (LabelPlacement.Placed label : labels) {
-            ZoneLook look = ink.looks().getOrDefault(label.zone(), SceneColors.NO_LOOK);
-            boolean onTexture = label.inside() && (look.hatch() > 0 || look.stipple() > 0);
+            ZoneLook look = ink.lookOf(label.zone());
+            boolean onTexture = label.inside() && look.isTextured();
             Color ground = label.inside() ? colors.fill(look) : colors.palette().ground();
             if (onTexture || !label.inside()) {
                 Rectangle2D box = Drawn.grown(label.box(), 2);
@@ -149,6 +164,16 @@ final class SceneLabels {
                     box.getWidth()));
         }
         return drawn;
+    }
+
+    /** The line from a label outside to its zone, with a dot there; nothing for one inside. */
+    static List<Drawn> leader(LabelPlacement.Placed label, Color color) {
+        Point2D end = label.anchor();
+        return label.inside()
+                ? List.of()
+                : List.of(
+                        Drawn.Stroked.of(new Line2D.Double(label.leaderStart(), end), color, 0.6),
+                        Drawn.Filled.of(new Ellipse2D.Double(end.getX() - 1.5, end.getY() - 1.5, 3, 3), color));
     }
 
     /** Whether a number that the key explains stands for the words of the zone. */

@@ -1,5 +1,8 @@
 package quarterlight.diagram.scene;
 
+import quarterlight.diagram.ink.Legend;
+import quarterlight.diagram.ink.TextMeasure;
+
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -30,14 +33,6 @@ public record SheetLayout(
         Map<View, Rectangle2D> cells,
         Optional<Rectangle2D> legend,
         Optional<Rectangle2D> key) {
-    /** Height of the legend band, px: one row, or two where the sheet is narrow. */
-    static double legendHeight(double width) {
-        return width < NARROW ? 116 : 64;
-    }
-
-    /** Below this width the legend takes two rows, px. */
-    private static final double NARROW = 900;
-
     /** Room above a drawing for its title and a row of labels, px. */
     static final double ABOVE = 34;
     /** Room below a drawing for a row of labels, px. */
@@ -91,9 +86,32 @@ public record SheetLayout(
                         Optional.of(new Rectangle2D.Double(BESIDE, height, width - 2 * BESIDE, high)));
     }
 
-    /** The layout that shows the views largest in a given room. */
-    public static SheetLayout fit(BodyDiagram diagram, double width, double height, boolean legend) {
-        double room = Math.max(1, height - (legend ? legendHeight(width) : 0));
+    /**
+     * The layout that shows the views largest in a given room.
+     *
+     * @param legend what its band must hold; empty for none
+     */
+    public static SheetLayout fit(
+            BodyDiagram diagram, double width, double height, Optional<Legend> legend, TextMeasure measure) {
+        return fit(
+                diagram,
+                width,
+                height,
+                legendHeight(legend, width - 2 * BESIDE, measure));
+    }
+
+    /** How high the band of a legend comes out at a width, px; 0 for none. */
+    public static double legendHeight(Optional<Legend> legend, double width, TextMeasure measure) {
+        return legend.map(key -> LegendDrawing.height(key, width, measure)).orElse(0.0);
+    }
+
+    /**
+     * The same for a band of a height.
+     *
+     * @param band height of the band for the legend, px; 0 for none
+     */
+    static SheetLayout fit(BodyDiagram diagram, double width, double height, double band) {
+        double room = Math.max(1, height - band);
         List<List<ViewDrawing>> best = List.of();
         double largest = 0;
         for (List<List<View>> arrangement : ARRANGEMENTS) {
@@ -104,18 +122,18 @@ public record SheetLayout(
                 best = rows;
             }
         }
-        return lay(best, Math.max(largest, 1e-3), width, room, legend);
+        return lay(best, Math.max(largest, 1e-3), width, room, band);
     }
 
     /** The usual three rows at the scale that fills a width, as high as they come out. */
-    public static SheetLayout ofWidth(BodyDiagram diagram, double width, boolean legend) {
+    static SheetLayout ofWidth(BodyDiagram diagram, double width, double band) {
         List<List<ViewDrawing>> rows = rows(diagram, ARRANGEMENTS.get(width < 720 ? 4 : 0));
         double scale = Math.max(1e-3, scale(rows, width, Double.MAX_VALUE));
         double height = 0;
         for (List<ViewDrawing> row : rows) {
             height += scale * rowHeight(row) + ABOVE + BELOW;
         }
-        return lay(rows, scale, width, height, legend);
+        return lay(rows, scale, width, height, band);
     }
 
     private static List<List<ViewDrawing>> rows(BodyDiagram diagram, List<List<View>> arrangement) {
@@ -145,8 +163,7 @@ public record SheetLayout(
         return row.stream().mapToDouble(ViewDrawing::heightMm).max().orElse(0);
     }
 
-    private static SheetLayout lay(
-            List<List<ViewDrawing>> rows, double scale, double width, double room, boolean legend) {
+    private static SheetLayout lay(List<List<ViewDrawing>> rows, double scale, double width, double room, double band) {
         Map<View, Rectangle2D> frames = new EnumMap<>(View.class);
         Map<View, Rectangle2D> cells = new EnumMap<>(View.class);
         double used = 0;
@@ -170,10 +187,8 @@ public record SheetLayout(
             }
             y += high;
         }
-        Optional<Rectangle2D> band = legend
-                ? Optional.of(new Rectangle2D.Double(BESIDE, y, width - 2 * BESIDE, legendHeight(width)))
-                : Optional.empty();
-        return new SheetLayout(
-                width, y + (legend ? legendHeight(width) : 0), scale, frames, cells, band, Optional.empty());
+        Optional<Rectangle2D> legend =
+                band > 0 ? Optional.of(new Rectangle2D.Double(BESIDE, y, width - 2 * BESIDE, band)) : Optional.empty();
+        return new SheetLayout(width, y + band, scale, frames, cells, legend, Optional.empty());
     }
 }

@@ -2,6 +2,7 @@ package quarterlight.diagram.scene;
 
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
 import java.awt.geom.Point2D;
@@ -18,6 +19,13 @@ final class Texture {
     /** Diameter of a dot, px. */
     static final double DOT = 1.8;
 
+    /** Width of a band, px. */
+    static final double BAND = 3.4;
+
+    private static final double BAND_STEP_PX = 9;
+    private static final double HOLE_PX = 2.7;
+    private static final double HOLE_STEP_PX = 9.5;
+    private static final double MIN_HOLE_STEP_PX = 4.5;
     private static final double[] HATCH_PX = {0, 12, 8, 5.4, 3.6};
     private static final double[] STIPPLE_PX = {0, 13, 9.5, 7, 5.2, 3.8};
     private static final double FLATNESS_PX = 0.3;
@@ -27,13 +35,37 @@ final class Texture {
 
     /** Lines rising to the right at 45 degrees; empty at density 0. */
     static Path2D hatch(Shape shape, int density) {
+        return density == 0 ? new Path2D.Double() : rising(shape, HATCH_PX[density]);
+    }
+
+    /** The middles of broad bands, far enough apart that they and what lies between look alike. */
+    static Path2D bands(Shape shape) {
+        return rising(shape, BAND_STEP_PX);
+    }
+
+    /** Large round holes in staggered rows; at least two rows even in a narrow strip. */
+    static Path2D holes(Shape shape) {
+        double high = shape.getBounds2D().getHeight();
+        double step = Math.min(HOLE_STEP_PX, Math.max(MIN_HOLE_STEP_PX, high / 2.2));
+        double r = Math.min(HOLE_PX, 0.34 * step);
+        Path2D.Double holes = new Path2D.Double();
+        eachSpan(shape, new AffineTransform(), step, (y, from, to, row) -> {
+            double shift = Math.floorMod(row, 2L) * HOLE_STEP_PX / 2;
+            double first = Math.ceil((from + r - shift) / HOLE_STEP_PX) * HOLE_STEP_PX + shift;
+            for (double x = first; x <= to - r; x += HOLE_STEP_PX) {
+                if (shape.contains(x, y - r) && shape.contains(x, y + r)) {
+                    holes.append(new Ellipse2D.Double(x - r, y - r, 2 * r, 2 * r), false);
+                }
+            }
+        });
+        return holes;
+    }
+
+    private static Path2D rising(Shape shape, double step) {
         Path2D.Double lines = new Path2D.Double();
-        if (density == 0) {
-            return lines;
-        }
         AffineTransform turn = AffineTransform.getRotateInstance(Math.PI / 4);
         AffineTransform back = AffineTransform.getRotateInstance(-Math.PI / 4);
-        eachSpan(shape, turn, HATCH_PX[density], (y, from, to, row) -> {
+        eachSpan(shape, turn, step, (y, from, to, row) -> {
             Point2D a = back.transform(new Point2D.Double(from, y), null);
             Point2D b = back.transform(new Point2D.Double(to, y), null);
             lines.moveTo(a.getX(), a.getY());

@@ -147,7 +147,7 @@ public final class ReportPages {
         double widthMm = paper.widthMm() - SIDES_MM;
         double heightMm = paper.heightMm() - 75;
         DiagramInk ink = FindingsInk.of(car, ramp, key.marks());
-        SheetLayout layout = SheetLayout.fit(diagram, widthMm * PX_PER_MM, heightMm * PX_PER_MM, true);
+        SheetLayout layout = VisitPages.layout(diagram, widthMm * PX_PER_MM, heightMm * PX_PER_MM, ink);
         return VisitPages.inline(
                 VisitPages.scene(diagram, places, ink, layout),
                 car.visit().facts().car().name(),

@@ -10,6 +10,9 @@ import java.util.function.Consumer;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import quarterlight.car.ZoneId;
+import quarterlight.diagram.ink.DiagramInk;
+import quarterlight.diagram.scene.DiagramPainter;
+import quarterlight.diagram.scene.DiagramScene;
 import quarterlight.diagram.ink.Highlight;
 import quarterlight.diagram.ink.InkPalette;
 import quarterlight.diagram.scene.DiagramPainter;
@@ -74,11 +77,12 @@ final class CarSheet extends JPanel {
     }
 
     private DiagramScene lay(Wish wish) {
+        DiagramInk ink = FindingsInk.of(car.findings(), ramp, List.of());
         return new DiagramScene(
                 car.diagram(),
                 car.places(),
-                SheetLayout.fit(car.diagram(), wish.size().width, wish.size().height, true),
-                FindingsInk.of(car.findings(), ramp, List.of()),
+                SheetLayout.fit(car.diagram(), wish.size().width, wish.size().height, ink.legend(), parts.measure()),
+                ink,
                 wish.palette(),
                 parts.ramp(),
                 parts.measure());

@@ -4,15 +4,17 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import quarterlight.car.ZoneId;
 import quarterlight.coverage.ZoneCoverage;
 import quarterlight.diagram.ink.DiagramInk;
 import quarterlight.diagram.ink.Legend;
 import quarterlight.diagram.ink.PinMark;
+import quarterlight.diagram.ink.Surface;
 import quarterlight.diagram.ink.ZoneLook;
 import quarterlight.findings.Findings;
+import quarterlight.finish.scale.ThicknessSteps;
 import quarterlight.page.FindingsInk;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.units.ThicknessUnit;
@@ -43,52 +45,53 @@ final class LayerInk {
         DiagramInk whole = FindingsInk.of(findings.get(), ramp, shown);
         Map<ZoneId, ZoneLook> looks = new HashMap<>();
         whole.looks().forEach((zone, look) -> looks.put(zone, only(look, layers)));
-        return new DiagramInk(
-                looks, Map.of(), whole.names(), shown, whole.legend().map(legend -> only(legend, layers)));
+        Legend legend = FindingsInk.legend(
+                looks, shown, whole.letters(), ThicknessSteps.of(findings.get().history()), ramp);
+        return new DiagramInk(looks, Map.of(), whole.names(), shown, whole.letters(), Optional.of(legend));
     }
 
-    /** Evidence that is lacking: sparse hatching where some is there, dense where there is none, with the number of gaps. */
+    /** How far the evidence reaches: complete, in part, missing; how many kinds a zone lacks stands in its name, on demand. */
     private static DiagramInk coverage(List<ZoneCoverage> coverage, Map<ZoneId, String> names, List<PinMark> pins) {
         Map<ZoneId, ZoneLook> looks = new HashMap<>();
+        Map<ZoneId, String> counted = new HashMap<>(names);
         for (ZoneCoverage zone : coverage) {
-            int hatch =
-                    switch (zone.state()) {
-                        case MISSING -> 2;
-                        case PARTLY -> 1;
-                        case FULL, NOT_ASKED -> 0;
-                    };
-            if (hatch > 0) {
-                String gaps = Integer.toString(zone.gaps().size());
-                looks.put(zone.zone().id(), new ZoneLook(OptionalDouble.empty(), gaps, hatch, 0));
+            ZoneId id = zone.zone().id();
+            surface(zone).ifPresent(surface -> looks.put(id, ZoneLook.of(surface)));
+            if (!zone.gaps().isEmpty()) {
+                counted.put(
+                        id,
+                        names.getOrDefault(id, id.value()) + ", lacks x"
+                                + zone.gaps().size());
             }
         }
         Legend legend = new Legend(
                 Optional.empty(),
-                List.of(),
-                "Evidence lacking; the number counts the kinds",
-                List.of("some is there", "none is there"),
-                "",
-                List.of());
-        return new DiagramInk(looks, Map.of(), names, pins, Optional.of(legend));
+                List.of(new Legend.Key(
+                        "Evidence that was asked for. Click a zone to see how many kinds it lacks",
+                        List.of(
+                                Legend.Swatch.of(Legend.Sample.COMPLETE, "complete"),
+                                Legend.Swatch.of(Legend.Sample.PARTIAL, "in part"),
+                                Legend.Swatch.of(Legend.Sample.MISSING, "missing")))));
+        return new DiagramInk(looks, Map.of(), counted, pins, Optional.of(legend));
+    }
+
+    private static Optional<Surface> surface(ZoneCoverage zone) {
+        return switch (zone.state()) {
+            case MISSING -> Optional.of(Surface.MISSING);
+            case PARTLY -> Optional.of(Surface.PARTIAL);
+            case FULL -> Optional.of(Surface.COMPLETE);
+            case NOT_ASKED -> Optional.empty();
+        };
     }
 
     private static ZoneLook only(ZoneLook look, Set<Layer> layers) {
         boolean thickness = layers.contains(Layer.THICKNESS);
+        boolean rust = layers.contains(Layer.RUST);
         return new ZoneLook(
-                thickness ? look.share() : OptionalDouble.empty(),
+                thickness ? look.step() : OptionalInt.empty(),
                 thickness ? look.number() : "",
                 layers.contains(Layer.LIKELIHOOD) ? look.hatch() : 0,
-                layers.contains(Layer.RUST) ? look.stipple() : 0);
-    }
-
-    private static Legend only(Legend legend, Set<Layer> layers) {
-        boolean thickness = layers.contains(Layer.THICKNESS);
-        return new Legend(
-                thickness ? legend.scale() : Optional.empty(),
-                thickness ? legend.ticks() : List.of(),
-                layers.contains(Layer.LIKELIHOOD) ? legend.hatchTitle() : "",
-                legend.hatches(),
-                layers.contains(Layer.RUST) ? legend.stippleTitle() : "",
-                legend.stipples());
+                rust ? look.stipple() : 0,
+                rust ? look.surface() : Surface.PLAIN);
     }
 }

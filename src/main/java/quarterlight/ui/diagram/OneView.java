@@ -10,13 +10,17 @@ import quarterlight.diagram.scene.SheetLayout;
 /** The layout that shows one view as large as the room allows. Pure functions. */
 final class OneView {
     private static final double EDGE = 36;
-    private static final double LEGEND = 116;
 
     private OneView() {}
 
-    static Optional<SheetLayout> fit(BodyDiagram diagram, View view, double width, double height, boolean legend) {
+    /** Room for the legend below, px. */
+    static double legendWidth(double width) {
+        return width - EDGE;
+    }
+
+    /** @param band height of the legend, px; 0 for none */
+    static Optional<SheetLayout> fit(BodyDiagram diagram, View view, double width, double height, double band) {
         return diagram.view(view).map(drawing -> {
-            double band = legend ? LEGEND : 0;
             double room = Math.max(1, height - band);
             double scale = Math.max(
                     1e-3, Math.min((width - 2 * EDGE) / drawing.widthMm(), (room - 2 * EDGE) / drawing.heightMm()));
@@ -28,7 +32,9 @@ final class OneView {
                     scale,
                     Map.of(view, new Rectangle2D.Double((width - w) / 2, (room - h) / 2 + EDGE / 4, w, h)),
                     Map.of(view, new Rectangle2D.Double(0, 0, width, room)),
-                    legend ? Optional.of(new Rectangle2D.Double(EDGE / 2, room, width - EDGE, band)) : Optional.empty(),
+                    band > 0
+                            ? Optional.of(new Rectangle2D.Double(EDGE / 2, room, legendWidth(width), band))
+                            : Optional.empty(),
                     Optional.empty());
         });
     }

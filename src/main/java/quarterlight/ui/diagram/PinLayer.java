@@ -20,7 +20,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import quarterlight.diagram.scene.DiagramScene;
-import quarterlight.diagram.scene.PinPlacement;
+import quarterlight.diagram.place.PinPlacement;
 import quarterlight.page.PinKey;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Palette;
@@ -41,14 +41,14 @@ final class PinLayer {
             return entries.size() == 1;
         }
 
-        /** Of its only pin, or how many there are. */
-        int number() {
-            return isOne() ? entries.get(0).number() : entries.size();
+        /** The number of its only pin, or how many there are, which reads like no number. */
+        String text() {
+            return isOne() ? entries.get(0).number() : "x" + entries.size();
         }
     }
 
     /** What of a pile is painted. */
-    private record Sight(Point2D tip, Point2D center, int number, boolean one) {}
+    private record Sight(Point2D tip, Point2D center, String text, boolean one) {}
 
     /** One disc of an open pile. */
     private record Disc(PinKey.Entry entry, Point2D tip, Point2D center) {}
@@ -87,7 +87,7 @@ final class PinLayer {
 
     private Set<Sight> sights() {
         return piles.stream()
-                .map(pile -> new Sight(pile.tip(), pile.center(), pile.number(), pile.isOne()))
+                .map(pile -> new Sight(pile.tip(), pile.center(), pile.text(), pile.isOne()))
                 .collect(Collectors.toSet());
     }
 
@@ -145,15 +145,16 @@ final class PinLayer {
         Map<Point2D, Point2D> placed = new HashMap<>();
         piles.forEach(pile -> placed.put(pile.tip(), pile.center()));
         placed.keySet().retainAll(Set.copyOf(tips));
-        List<Rectangle2D> taken = placed.values().stream().map(PinLayer::around).toList();
+        List<Rectangle2D> taken = new ArrayList<>(scene.orElseThrow().taken());
+        placed.values().stream().map(PinLayer::around).forEach(taken::add);
         List<PinPlacement.Wish> wishes = new ArrayList<>();
         tips.stream()
                 .filter(tip -> !placed.containsKey(tip))
-                .forEach(tip -> wishes.add(new PinPlacement.Wish(wishes.size() + 1, tip)));
+                .forEach(tip -> wishes.add(new PinPlacement.Wish(wishes.size(), tip)));
         Rectangle2D frame = new Rectangle2D.Double(
                 0, 0, scene.orElseThrow().layout().width(), scene.get().layout().height());
         PinPlacement.place(wishes, frame, taken).forEach(disc -> placed.put(disc.tip(), disc.center()));
-        return tips.stream().map(placed::get).toList();
+        return tips.stream().map(tip -> placed.getOrDefault(tip, tip)).toList();
     }
 
     private static Rectangle2D around(Point2D center) {
@@ -265,27 +266,42 @@ final class PinLayer {
                 .forEach(pile -> ring(g, p, pile.center()));
         open.ifPresent(pile -> {
             fan.forEach(disc -> leader(g, p, disc.tip(), disc.center()));
-            disc(g, p, pile.center(), Integer.toString(pile.entries().size()), false);
+            count(g, p, pile);
             fan.forEach(disc -> disc(
                     g,
                     p,
                     disc.center(),
-                    Integer.toString(disc.entry().number()),
+                    disc.entry().number(),
                     marked.contains(disc.entry().photo())));
         });
     }
 
-    private static void pile(Graphics2D g, Palette p, Pile pile) {
+    private void pile(Graphics2D g, Palette p, Pile pile) {
         leader(g, p, pile.tip(), pile.center());
-        if (!pile.isOne()) {
-            disc(
-                    g,
-                    p,
-                    new Point2D.Double(pile.center().getX() + 3, pile.center().getY() - 3),
-                    "",
-                    false);
+        if (pile.isOne()) {
+            disc(g, p, pile.center(), pile.text(), false);
+        } else {
+            count(g, p, pile);
         }
-        disc(g, p, pile.center(), Integer.toString(pile.number()), false);
+    }
+
+    /** How many pins lie here: a frame with square corners, so that nobody takes it for the number of a photo. */
+    private static void count(Graphics2D g, Palette p, Pile pile) {
+        Rectangle2D box = around(pile.center());
+        g.setColor(p.sheet());
+        g.fill(box);
+        g.setColor(p.accent());
+        g.setStroke(new BasicStroke(1.5f));
+        g.draw(new Rectangle2D.Double(box.getX() + 1, box.getY() + 1, DISC - 2, DISC - 2));
+        text(g, pile.center(), pile.text());
+    }
+
+    private static void text(Graphics2D g, Point2D center, String text) {
+        Font base = javax.swing.UIManager.getFont("defaultFont");
+        g.setFont(base.deriveFont(Font.BOLD, text.length() > 2 ? 9f : 11f));
+        double width = g.getFontMetrics().stringWidth(text);
+        g.drawString(text, (float) (center.getX() - width / 2), (float)
+                (center.getY() + g.getFont().getSize2D() * 0.35));
     }
 
     private static void smooth(Graphics2D g) {
@@ -301,11 +317,12 @@ final class PinLayer {
         g.draw(new Ellipse2D.Double(center.getX() - out, center.getY() - out, 2 * out, 2 * out));
     }
 
-    private static void leader(Graphics2D g, Palette p, Point2D tip, Point2D center) {
+    private void leader(Graphics2D g, Palette p, Point2D tip, Point2D center) {
         g.setColor(p.accent());
         g.setStroke(new BasicStroke(1));
-        g.draw(new Line2D.Double(tip, center));
-        g.fill(new Ellipse2D.Double(tip.getX() - 2, tip.getY() - 2, 4, 4));
+        Optional<Point2D> end = scene.flatMap(drawn -> drawn.visibleTip(tip, center));
+        end.ifPresent(point -> g.draw(new Line2D.Double(point, center)));
+        end.filter(tip::equals).ifPresent(point -> g.fill(new Ellipse2D.Double(tip.getX() - 2, tip.getY() - 2, 4, 4)));
     }
 
     private static void disc(Graphics2D g, Palette p, Point2D center, String text, boolean ringed) {
@@ -319,11 +336,7 @@ final class PinLayer {
         if (ringed) {
             ring(g, p, center);
         }
-        Font base = javax.swing.UIManager.getFont("defaultFont");
-        g.setFont(base.deriveFont(Font.BOLD, text.length() > 2 ? 9f : 11f));
         g.setColor(p.onAccent());
-        double width = g.getFontMetrics().stringWidth(text);
-        g.drawString(text, (float) (center.getX() - width / 2), (float)
-                (center.getY() + g.getFont().getSize2D() * 0.35));
+        text(g, center, text);
     }
 }

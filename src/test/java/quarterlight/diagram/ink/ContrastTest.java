@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.awt.Color;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -39,7 +40,7 @@ class ContrastTest {
     void aNumberOnEveryStepOfTheRampCanBeReadInBothPalettes() {
         for (InkPalette palette : new InkPalette[] {InkPalette.LIGHT, InkPalette.DARK}) {
             SceneColors colors = new SceneColors(palette, Ramp.load());
-            for (Color step : colors.ramp().steps()) {
+            for (Color step : colors.ramp().steps(palette)) {
                 assertThat(Contrast.ratio(colors.textOn(step), step)).isGreaterThanOrEqualTo(4.5);
             }
         }
@@ -54,30 +55,39 @@ class ContrastTest {
         }
     }
 
-    @ParameterizedTest
-    @CsvSource({
-        "0, #00224e",
-        "32, #1a386f",
-        "64, #434e6c",
-        "96, #61656f",
-        "128, #7d7c78",
-        "160, #9b9476",
-        "192, #bcae6c",
-        "224, #dec958",
-        "255, #fee838"
-    })
-    void theRampIsCividisFromLightToDark(int index, String color) {
-        assertThat(Ramp.load().at(1 - index / 255.0)).isEqualTo(Color.decode(color));
-        assertThat(Ramp.load().steps()).hasSize(256);
+    /** The classes of PuOr as published by ColorBrewer, eleven classes. */
+    private static final List<String> PUBLISHED = List.of(
+            "#7f3b08", "#b35806", "#e08214", "#fdb863", "#fee0b6", "#f7f7f7", "#d8daeb", "#b2abd2", "#8073ac",
+            "#542788", "#2d004b");
+
+    @Test
+    void theStepsAreThePublishedColors() {
+        assertThat(Ramp.load().steps(InkPalette.LIGHT)).hasSize(7).allMatch(ContrastTest::isPublished);
+        assertThat(Ramp.load().steps(InkPalette.DARK))
+                .hasSize(7)
+                .filteredOn(ContrastTest::isPublished)
+                .hasSize(6);
+    }
+
+    private static boolean isPublished(Color color) {
+        return PUBLISHED.contains(String.format("#%06x", color.getRGB() & 0xFFFFFF));
     }
 
     @Test
-    void theRampRisesInLuminanceSoThatAPrintWithoutColorKeepsTheOrder() {
-        double before = -1;
-        for (Color step : Ramp.load().steps()) {
-            double luminance = Contrast.luminance(step);
-            assertThat(luminance).isGreaterThan(before - 0.002);
-            before = luminance;
+    void theMiddleIsThePaperAndBothEndsLeaveItInEvenAPrintWithoutColor() {
+        for (InkPalette palette : new InkPalette[] {InkPalette.LIGHT, InkPalette.DARK}) {
+            List<Color> steps = Ramp.load().steps(palette);
+            assertThat(Contrast.ratio(steps.get(2), palette.ground())).isLessThan(1.15);
+            for (int i = 2; i < 6; i++) {
+                assertThat(away(steps.get(i + 1), palette)).isGreaterThan(1.15 * away(steps.get(i), palette));
+            }
+            for (int i = 2; i > 0; i--) {
+                assertThat(away(steps.get(i - 1), palette)).isGreaterThan(1.15 * away(steps.get(i), palette));
+            }
         }
+    }
+
+    private static double away(Color color, InkPalette palette) {
+        return Contrast.ratio(color, palette.ground());
     }
 }

@@ -98,4 +98,28 @@ class TextureTest {
             before = dark + (density == 0 ? 1e-9 : 0);
         }
     }
+
+    /** Complete, in part and missing differ by a third of the ink or more; holes are darker than the densest stipple of rust seen from afar. */
+    @Test
+    void coverageAndHolesAreToldApartWithoutColor() {
+        Rectangle2D square = new Rectangle2D.Double(0, 0, 200, 200);
+        double bands = darkness(g -> {
+            g.setStroke(new BasicStroke((float) Texture.BAND, BasicStroke.CAP_BUTT, BasicStroke.JOIN_BEVEL));
+            g.draw(Texture.bands(square));
+        });
+        assertThat(bands).isBetween(0.30, 0.70);
+        assertThat(darkness(g -> g.fill(Texture.holes(square)))).isBetween(0.12, 0.4);
+        Area outside = new Area(Texture.holes(square));
+        outside.subtract(new Area(square));
+        assertThat(outside.isEmpty()).isTrue();
+    }
+
+    @Test
+    void aNarrowStripThatIsRustedThroughShowsHolesToo() {
+        for (double high = 8; high < 30; high += 0.7) {
+            assertThat(Texture.holes(new Rectangle2D.Double(3, 5, 120, high)).getBounds2D())
+                    .as("%.1f px high", high)
+                    .satisfies(box -> assertThat(box.getWidth()).isGreaterThan(80));
+        }
+    }
 }

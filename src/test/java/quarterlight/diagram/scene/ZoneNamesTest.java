@@ -49,7 +49,7 @@ class ZoneNamesTest {
                     .filter(text -> text.matches("\\d+"))
                     .collect(Collectors.toSet());
             Set<String> known = new HashSet<>(names.values());
-            for (DiagramScene.SceneView view : scene.views()) {
+            for (ViewScene view : scene.views()) {
                 List<Drawn.Words> words = words(view.drawn());
                 for (Drawn.Words word : words.subList(1, words.size())) {
                     assertThat(known.contains(word.text()) || explained.contains(word.text()))

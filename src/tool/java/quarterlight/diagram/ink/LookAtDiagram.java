@@ -13,9 +13,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import javax.imageio.ImageIO;
+import quarterlight.car.body.Body;
+import quarterlight.car.body.BodyStyle;
+import quarterlight.car.FinishProfile;
 import quarterlight.car.View;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
@@ -30,7 +33,13 @@ import quarterlight.diagram.scene.DiagramPainter;
 import quarterlight.diagram.scene.DiagramScene;
 import quarterlight.diagram.scene.DiagramSvg;
 import quarterlight.diagram.scene.SheetLayout;
+import quarterlight.finish.scale.FactoryRange;
+import quarterlight.finish.scale.ThicknessSteps;
+import quarterlight.page.FindingsInk;
+import quarterlight.page.ThicknessRamp;
 import quarterlight.table.ZoneTable;
+import quarterlight.visit.pin.ViewPoint;
+import quarterlight.units.ThicknessUnit;
 import quarterlight.visit.pin.ViewPoint;
 
 /** Draws pictures of the diagrams with invented values into a folder, for looking at: {@code LookAtDiagram FOLDER [STYLE]}. */
@@ -51,11 +60,11 @@ final class LookAtDiagram {
         TextMeasure measure = TextMeasure.bundled();
         Ramp ramp = Ramp.load();
         for (double[] room : new double[][] {{1920, 1000}, {1100, 720}, {800, 540}, {540, 780}}) {
-            SheetLayout layout = SheetLayout.fit(diagram, room[0], room[1], true);
+            DiagramInk values = values(diagram, catalog);
+            SheetLayout layout = SheetLayout.fit(diagram, room[0], room[1], values.legend(), measure);
             String size = (int) room[0] + "x" + (int) room[1];
             start = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
-            DiagramScene scene = new DiagramScene(
-                    diagram, places, layout, values(diagram, catalog), InkPalette.LIGHT, ramp, measure);
+            DiagramScene scene = new DiagramScene(diagram, places, layout, values, InkPalette.LIGHT, ramp, measure);
             System.out.println(
                     "scene " + (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - start) / 1_000_000
                             + " ms, no room for " + scene.unlabeled());
@@ -68,10 +77,7 @@ final class LookAtDiagram {
                     "png",
                     new File(folder.toFile(), size + "-gray.png"));
             ImageIO.write(
-                    paint(
-                            new DiagramScene(
-                                    diagram, places, layout, values(diagram, catalog), InkPalette.DARK, ramp, measure),
-                            highlight),
+                    paint(new DiagramScene(diagram, places, layout, values, InkPalette.DARK, ramp, measure), highlight),
                     "png",
                     new File(folder.toFile(), size + "-dark.png"));
             DiagramScene named = DiagramScene.fitted(
@@ -85,38 +91,42 @@ final class LookAtDiagram {
         Map<ZoneId, ZoneLook> looks = new HashMap<>();
         Map<ZoneId, String> names = new HashMap<>();
         List<PinMark> pins = new ArrayList<>();
-        ValueScale scale = new ValueScale("Mean coating thickness", "µm", 80, 400);
+        ThicknessSteps steps = ThicknessSteps.of(110, FactoryRange.of(FinishProfile.MODERN));
+        double[] um = {112, 104, 131, 180, 98, 460, 118, 61, 240, 109, 1200, 75, 121};
+        List<LetterMark> letters = new ArrayList<>();
         int i = 0;
         for (Zone zone : catalog.zonesOf(diagram.body())) {
             names.put(zone.id(), zone.label());
-            double um = 95 + i * 37 % 60 + (i % 7 == 3 ? 260 : 0);
             boolean outer = zone.finish();
-            int hatch = outer && i % 7 == 3 ? 4 : outer ? i % 4 : 0;
+            double value = um[i % um.length];
+            int step = steps.of(value);
+            int hatch = outer && step >= 3 ? 4 : outer && step >= 1 ? 2 : 0;
             int stipple = zone.structural() ? i % 6 : 0;
-            if (outer || stipple > 0) {
+            Surface surface = zone.structural() && i % 9 == 4 ? Surface.THROUGH : Surface.PLAIN;
+            if (outer || stipple > 0 || surface != Surface.PLAIN) {
                 looks.put(
                         zone.id(),
                         new ZoneLook(
-                                outer ? OptionalDouble.of(scale.share(um)) : OptionalDouble.empty(),
-                                outer ? Long.toString(Math.round(um)) : "",
+                                outer ? OptionalInt.of(step) : OptionalInt.empty(),
+                                outer ? Long.toString(Math.round(value)) : "",
                                 hatch,
-                                stipple));
+                                stipple,
+                                surface));
+            }
+            if (surface == Surface.THROUGH || step >= 3 && outer) {
+                letters.add(new LetterMark(
+                        String.valueOf((char) ('A' + letters.size() % 26)), zone.id(), surface == Surface.THROUGH));
             }
             i++;
         }
         for (int n = 1; n <= 14; n++) {
             pins.add(new PinMark(
-                    n, new ViewPoint(View.LEFT, n < 7 ? 0.72 : n / 16.0, n < 7 ? 0.62 : 0.4 + n % 3 * 0.1)));
+                    Integer.toString(n),
+                    new ViewPoint(View.LEFT, n < 7 ? 0.72 : n / 16.0, n < 7 ? 0.62 : 0.4 + n % 3 * 0.1)));
         }
-        pins.add(new PinMark(15, new ViewPoint(View.UNDER, 0.3, 0.4)));
-        Legend legend = new Legend(
-                Optional.of(scale),
-                List.of("80", "160", "240", "320", "400"),
-                "Refinish likelihood, %",
-                List.of("20 to 40", "to 60", "to 80", "over 80"),
-                "Rust degree (Ri)",
-                List.of("1", "2", "3", "4", "5"));
-        return new DiagramInk(looks, Map.of(), names, pins, Optional.of(legend));
+        pins.add(new PinMark("115", new ViewPoint(View.UNDER, 0.3, 0.4)));
+        Legend legend = FindingsInk.legend(looks, pins, letters, steps, new ThicknessRamp(ThicknessUnit.UM, 25, 4));
+        return new DiagramInk(looks, Map.of(), names, pins, letters, Optional.of(legend));
     }
 
     private static DiagramInk names(BodyDiagram diagram, ZoneCatalog catalog) {

@@ -160,7 +160,7 @@ public record ReportContent(
     /**
      * A photo below its zone.
      *
-     * @param number of its pin on the diagram
+     * @param number of the photo, as on the diagram
      * @param id to link to
      * @param source address of the picture; empty if none can be shown
      * @param widthMm on paper
@@ -168,7 +168,7 @@ public record ReportContent(
      * @param again true if it was shown already
      */
     public record PhotoText(
-            int number,
+            String number,
             String id,
             String source,
             String widthMm,

@@ -26,8 +26,8 @@ import quarterlight.visit.statement.Statement;
 import quarterlight.visit.trial.Sign;
 
 /**
- * The photos of the report with their numbers: first every pin as numbered on the diagram, then the photos that a statement,
- * sign, outline or mark names and that no pin ties to a place. Immutable.
+ * The photos of the report, each with its number for good: first every pin of the diagram, then the photos that a statement, sign, outline
+ * or mark names and that no pin ties to a place. Immutable.
  */
 public final class Shots {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.US);
@@ -35,11 +35,13 @@ public final class Shots {
     /**
      * One photo of one zone.
      *
+     * @param again how many times the same number was shown before, so that each place has an address of its own
      * @param pinned true if the number stands on the diagram
      * @param zone empty for a photo of a mark that belongs to no zone
      */
     public record Shot(
-            int number,
+            String number,
+            int again,
             boolean pinned,
             Frame frame,
             Optional<ZoneId> zone,
@@ -48,7 +50,7 @@ public final class Shots {
             String time,
             String file) {
         String id() {
-            return "photo-" + number;
+            return "photo-" + number + (again == 0 ? "" : "-again-" + again);
         }
     }
 
@@ -67,6 +69,9 @@ public final class Shots {
             if (selection.shows(pin.photo()) && selection.shows(pin.zone())) {
                 shots.add(new Shot(
                         entry.number(),
+                        (int) shots.stream()
+                                .filter(shot -> shot.number().equals(entry.number()))
+                                .count(),
                         true,
                         Frame.of(pin),
                         Optional.of(pin.zone()),
@@ -76,7 +81,6 @@ public final class Shots {
                         entry.file()));
             }
         }
-        int next = key.entries().stream().mapToInt(PinKey.Entry::number).max().orElse(0) + 1;
         Map<PhotoId, Double> pages = pages(visit);
         for (Map.Entry<PhotoId, Optional<ZoneId>> named : named(visit).entrySet()) {
             PhotoId id = named.getKey();
@@ -85,7 +89,8 @@ public final class Shots {
             boolean zoneShown = named.getValue().map(selection::shows).orElse(true);
             if (!known && photo.isPresent() && selection.shows(id) && zoneShown) {
                 shots.add(new Shot(
-                        next++,
+                        id.toString(),
+                        0,
                         false,
                         new Frame(id, page(pages, id)),
                         named.getValue(),

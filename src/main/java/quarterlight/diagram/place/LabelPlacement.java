@@ -1,4 +1,4 @@
-package quarterlight.diagram.scene;
+package quarterlight.diagram.place;
 
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
@@ -15,7 +15,7 @@ import quarterlight.car.ZoneId;
  * have a shorter stand-in, that one in the same way. Pure and deterministic. A label that finds no place is left out, not drawn over
  * another; the caller says so in a table.
  */
-final class LabelPlacement {
+public final class LabelPlacement {
     private static final double PAD = 2;
     private static final double[] RINGS = {14, 22, 32, 44, 58, 74, 92, 115, 140, 170, 210, 260};
     private static final int DIRECTIONS = 16;
@@ -27,8 +27,10 @@ final class LabelPlacement {
     private static final double MAX_COVER_COST = 150;
 
     private static final double LONG_PX = 48;
-
-    private LabelPlacement() {}
+    /** Room for the dot at the point of a pin, px. */
+    private static final double TIP = 3;
+    /** How far a value outside its zone stays off the drawing, px. */
+    private static final double CLEAR_PX = 3;
 
     /**
      * A label that wants a place, px.
@@ -39,8 +41,9 @@ final class LabelPlacement {
      * @param spots centers to try inside, best first
      * @param holds whether a rectangle lies wholly inside the part of the zone that can be seen
      * @param shorter what stands for the text where it finds no good place
+     * @param isValue whether it is a value: outside its zone it stands beside the car and never on another panel
      */
-    record Wish(
+    public record Wish(
             ZoneId zone,
             String text,
             Point2D anchor,
@@ -48,24 +51,25 @@ final class LabelPlacement {
             double height,
             List<Point2D> spots,
             Predicate<Rectangle2D> holds,
-            Optional<Shorter> shorter) {
+            Optional<Shorter> shorter,
+            boolean isValue) {
         /** The stand-in as a wish of its own. */
         Wish cut(Shorter by) {
-            return new Wish(zone, by.text(), anchor, by.width(), by.height(), spots, holds, Optional.empty());
+            return new Wish(zone, by.text(), anchor, by.width(), by.height(), spots, holds, Optional.empty(), isValue);
         }
 
-        Rectangle2D at(Point2D center) {
+        public Rectangle2D at(Point2D center) {
             return new Rectangle2D.Double(center.getX() - width / 2, center.getY() - height / 2, width, height);
         }
     }
 
     /** Fewer letters for the same zone; sizes in px. */
-    record Shorter(String text, double width, double height) {}
+    public record Shorter(String text, double width, double height) {}
 
     /** A label that found its place; a leader runs from it to the anchor unless it stands inside. */
-    record Placed(ZoneId zone, String text, Rectangle2D box, Point2D anchor, boolean inside) {
+    public record Placed(ZoneId zone, String text, Rectangle2D box, Point2D anchor, boolean inside) {
         /** Where the leader leaves the box: the nearest point of its edge. */
-        Point2D leaderStart() {
+        public Point2D leaderStart() {
             double x = Math.min(box.getMaxX(), Math.max(box.getMinX(), anchor.getX()));
             double y = Math.min(box.getMaxY(), Math.max(box.getMinY(), anchor.getY()));
             return new Point2D.Double(x, y);
@@ -73,17 +77,41 @@ final class LabelPlacement {
     }
 
     /**
+     * What labels share.
+     *
      * @param frame where labels may lie, px
      * @param title where no label with a leader may lie, px
-     * @param onCar whether a point lies on the drawing; labels with a leader prefer not to
+     * @param onCar whether a rectangle lies on the drawing; words with a leader prefer not to, values never do
+     * @param tips points of pins; a value inside its zone leaves them open where it can
+     */
+    public record Room(Rectangle2D frame, Rectangle2D title, Predicate<Rectangle2D> onCar, List<Point2D> tips) {
+        Room {
+            tips = List.copyOf(tips);
+        }
+    }
+
+    private final Room room;
+    private final List<Placed> placed;
+
+    private LabelPlacement(Room room, List<Placed> before) {
+        this.room = room;
+        this.placed = new ArrayList<>(before);
+    }
+
+    /**
+     * @param before what stands already and keeps its place
      * @return the labels that found a place, in the order of the wishes where inside, then those outside from left to right
      */
-    static List<Placed> place(List<Wish> wishes, Rectangle2D frame, Rectangle2D title, Predicate<Point2D> onCar) {
-        List<Placed> placed = new ArrayList<>();
+    public static List<Placed> place(List<Wish> wishes, Room room, List<Placed> before) {
+        LabelPlacement placement = new LabelPlacement(room, before);
+        placement.place(wishes);
+        return List.copyOf(placement.placed.subList(before.size(), placement.placed.size()));
+    }
+
+    private void place(List<Wish> wishes) {
         List<Wish> outside = new ArrayList<>();
         for (Wish wish : wishes) {
-            Optional<Placed> inside = inside(wish, placed);
-            inside.ifPresentOrElse(placed::add, () -> outside.add(wish));
+            inside(wish).ifPresentOrElse(placed::add, () -> outside.add(wish));
         }
         outside.sort(Comparator.comparingDouble((Wish w) -> w.anchor().getX())
                 .thenComparingDouble(w -> w.anchor().getY())
@@ -91,62 +119,53 @@ final class LabelPlacement {
         List<Wish> cut = new ArrayList<>();
         for (Wish wish : outside) {
             double most = wish.shorter().isPresent() ? MAX_COST : Double.POSITIVE_INFINITY;
-            outside(wish, placed, frame, title, onCar, most)
+            outside(wish, most)
                     .ifPresentOrElse(placed::add, () -> wish.shorter().ifPresent(by -> cut.add(wish.cut(by))));
         }
         List<Wish> left = new ArrayList<>();
         for (Wish wish : cut) {
-            inside(wish, placed).ifPresentOrElse(placed::add, () -> left.add(wish));
+            inside(wish).ifPresentOrElse(placed::add, () -> left.add(wish));
         }
         for (Wish wish : left) {
-            outside(wish, placed, frame, title, onCar, Double.POSITIVE_INFINITY).ifPresent(placed::add);
+            outside(wish, Double.POSITIVE_INFINITY).ifPresent(placed::add);
         }
-        return List.copyOf(placed);
     }
 
-    private static Optional<Placed> inside(Wish wish, List<Placed> placed) {
+    /** A place inside that leaves all tips open, else one that does not. */
+    private Optional<Placed> inside(Wish wish) {
+        Optional<Placed> second = Optional.empty();
         for (Point2D spot : wish.spots()) {
             Rectangle2D box = wish.at(spot);
-            if (wish.holds().test(Drawn.grown(box, PAD)) && isFree(box, placed)) {
-                return Optional.of(new Placed(wish.zone(), wish.text(), box, spot, true));
+            if (wish.holds().test(Boxes.grown(box, PAD)) && isFree(box)) {
+                Placed found = new Placed(wish.zone(), wish.text(), box, spot, true);
+                Rectangle2D open = Boxes.grown(box, TIP);
+                if (room.tips().stream().noneMatch(open::contains)) {
+                    return Optional.of(found);
+                }
+                second = second.or(() -> Optional.of(found));
             }
         }
-        return Optional.empty();
+        return second;
     }
 
-    private static Optional<Placed> outside(
-            Wish wish,
-            List<Placed> placed,
-            Rectangle2D frame,
-            Rectangle2D title,
-            Predicate<Point2D> onCar,
-            double most) {
-        Optional<Placed> near = cheapest(candidates(wish, frame), wish, placed, frame, title, onCar, most);
-        return near.isPresent() || most < Double.POSITIVE_INFINITY
-                ? near
-                : cheapest(lattice(frame), wish, placed, frame, title, onCar, most);
+    private Optional<Placed> outside(Wish wish, double most) {
+        Optional<Placed> near = cheapest(candidates(wish, room.frame()), wish, most);
+        return near.isPresent() || most < Double.POSITIVE_INFINITY ? near : cheapest(lattice(room.frame()), wish, most);
     }
 
-    private static Optional<Placed> cheapest(
-            List<Point2D> centers,
-            Wish wish,
-            List<Placed> placed,
-            Rectangle2D frame,
-            Rectangle2D title,
-            Predicate<Point2D> onCar,
-            double most) {
+    private Optional<Placed> cheapest(List<Point2D> centers, Wish wish, double most) {
         Optional<Placed> best = Optional.empty();
         double least = most;
         for (Point2D center : centers) {
             Rectangle2D box = wish.at(center);
-            if (!frame.contains(box) || title.intersects(box) || !isFree(box, placed)) {
+            if (!room.frame().contains(box) || room.title().intersects(box) || !isFree(box)) {
                 continue;
             }
             Placed candidate = new Placed(wish.zone(), wish.text(), box, wish.anchor(), false);
             if (candidate.leaderStart().distance(candidate.anchor()) >= least) {
                 continue; // the length alone costs more, so the rest need not be looked at
             }
-            double cost = cost(candidate, placed, onCar);
+            double cost = cost(candidate, wish.isValue());
             if (cost < least) {
                 least = cost;
                 best = Optional.of(candidate);
@@ -190,45 +209,34 @@ final class LabelPlacement {
         return found;
     }
 
-    private static double cost(Placed candidate, List<Placed> placed, Predicate<Point2D> onCar) {
+    private double cost(Placed candidate, boolean value) {
         Point2D start = candidate.leaderStart();
         double cost = start.distance(candidate.anchor());
         Rectangle2D box = candidate.box();
-        if (touches(box, onCar)) {
-            cost += MAX_COVER_COST * Math.min(1, box.getWidth() / LONG_PX);
+        double across = value ? Double.POSITIVE_INFINITY : 200;
+        if (room.onCar().test(Boxes.grown(box, value ? CLEAR_PX : 0))) {
+            cost += value ? Double.POSITIVE_INFINITY : MAX_COVER_COST * Math.min(1, box.getWidth() / LONG_PX);
         }
         Line2D leader = new Line2D.Double(start, candidate.anchor());
         for (Placed other : placed) {
-            if (leader.intersects(Drawn.grown(other.box(), 1))) {
-                cost += 200;
+            if (leader.intersects(Boxes.grown(other.box(), 1))) {
+                cost += across;
             }
             if (!other.inside()) {
                 Line2D theirs = new Line2D.Double(other.leaderStart(), other.anchor());
                 if (leader.intersectsLine(theirs)) {
                     cost += 80;
                 }
-                if (theirs.intersects(Drawn.grown(box, 1))) {
-                    cost += 200;
+                if (theirs.intersects(Boxes.grown(box, 1))) {
+                    cost += across;
                 }
             }
         }
         return cost;
     }
 
-    private static boolean touches(Rectangle2D box, Predicate<Point2D> onCar) {
-        for (int i = 0; i <= 4; i++) {
-            double x = box.getMinX() + box.getWidth() * i / 4;
-            for (int j = 0; j <= 2; j++) {
-                if (onCar.test(new Point2D.Double(x, box.getMinY() + box.getHeight() * j / 2))) {
-                    return true;
-                }
-            }
-        }
-        return false;
-    }
-
-    private static boolean isFree(Rectangle2D box, List<Placed> placed) {
-        Rectangle2D grown = Drawn.grown(box, PAD);
+    private boolean isFree(Rectangle2D box) {
+        Rectangle2D grown = Boxes.grown(box, PAD);
         return placed.stream().noneMatch(other -> other.box().intersects(grown));
     }
 }

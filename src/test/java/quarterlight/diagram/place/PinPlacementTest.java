@@ -1,4 +1,4 @@
-package quarterlight.diagram.scene;
+package quarterlight.diagram.place;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -8,8 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import quarterlight.diagram.scene.PinPlacement.Placed;
-import quarterlight.diagram.scene.PinPlacement.Wish;
+import quarterlight.diagram.place.PinPlacement.Placed;
+import quarterlight.diagram.place.PinPlacement.Wish;
 
 class PinPlacementTest {
     private static final Rectangle2D FRAME = new Rectangle2D.Double(0, 0, 600, 300);
