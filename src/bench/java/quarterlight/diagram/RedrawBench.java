@@ -20,7 +20,6 @@ import quarterlight.diagram.ink.DiagramInk;
 import quarterlight.diagram.ink.Highlight;
 import quarterlight.diagram.ink.InkPalette;
 import quarterlight.diagram.ink.Ramp;
-import quarterlight.diagram.scene.SheetLayout;
 import quarterlight.diagram.ink.Surface;
 import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.diagram.ink.ZoneLook;

@@ -21,7 +21,6 @@ import quarterlight.compare.ZoneFacts;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.ink.DiagramInk;
 import quarterlight.diagram.scene.DiagramScene;
-import quarterlight.diagram.scene.DiagramScene;
 import quarterlight.file.Lasting;
 import quarterlight.findings.Findings;
 import quarterlight.finish.FinishCautions;

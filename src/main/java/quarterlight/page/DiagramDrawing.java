@@ -2,7 +2,6 @@ package quarterlight.page;
 
 import java.util.List;
 import quarterlight.diagram.BodyDiagram;
-import quarterlight.diagram.scene.DiagramSvg;
 import quarterlight.diagram.ink.DiagramInk;
 import quarterlight.diagram.scene.DiagramSvg;
 import quarterlight.findings.Findings;

@@ -18,7 +18,6 @@ import quarterlight.diagram.ink.Surface;
 import quarterlight.diagram.ink.ZoneLook;
 import quarterlight.findings.Findings;
 import quarterlight.finish.history.ZoneHistory;
-import quarterlight.finish.history.ZoneHistory;
 import quarterlight.finish.scale.ThicknessSteps;
 import quarterlight.rust.ZoneRust;
 import quarterlight.thickness.ZoneThickness;

@@ -85,7 +85,7 @@ public final class LabelPlacement {
      * @param tips points of pins; a value inside its zone leaves them open where it can
      */
     public record Room(Rectangle2D frame, Rectangle2D title, Predicate<Rectangle2D> onCar, List<Point2D> tips) {
-        Room {
+        public Room {
             tips = List.copyOf(tips);
         }
     }

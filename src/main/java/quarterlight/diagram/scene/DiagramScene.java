@@ -1,7 +1,5 @@
 package quarterlight.diagram.scene;
 
-import quarterlight.diagram.place.PinPlacement;
-
 import java.awt.Shape;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
@@ -21,6 +19,7 @@ import quarterlight.diagram.ink.InkPalette;
 import quarterlight.diagram.ink.Ramp;
 import quarterlight.diagram.ink.SceneColors;
 import quarterlight.diagram.ink.TextMeasure;
+import quarterlight.diagram.place.PinPlacement;
 import quarterlight.visit.pin.ViewPoint;
 
 /**
@@ -98,9 +97,7 @@ public final class DiagramScene {
             InkPalette palette,
             Ramp ramp,
             TextMeasure measure) {
-        double band = legend
-                ? SheetLayout.legendHeight(ink.legend(), width - 2 * SheetLayout.BESIDE, measure)
-                : 0;
+        double band = legend ? SheetLayout.legendHeight(ink.legend(), width - 2 * SheetLayout.BESIDE, measure) : 0;
         double keyHeight = 0;
         for (int i = 0; ; i++) {
             SheetLayout layout = SheetLayout.fit(diagram, width, height - Math.min(keyHeight, MAX_KEY * height), band)

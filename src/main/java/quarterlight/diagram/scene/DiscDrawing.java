@@ -1,9 +1,5 @@
 package quarterlight.diagram.scene;
 
-import quarterlight.diagram.ink.InkPalette;
-import quarterlight.diagram.ink.TextMeasure;
-import quarterlight.diagram.place.PinPlacement;
-
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
@@ -11,6 +7,10 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import quarterlight.diagram.ink.Contrast;
+import quarterlight.diagram.ink.InkPalette;
+import quarterlight.diagram.ink.TextMeasure;
+import quarterlight.diagram.place.PinPlacement;
 
 /** Draws the disc of a pin with its leader and the dot at its point, which stays off values. */
 final class DiscDrawing {

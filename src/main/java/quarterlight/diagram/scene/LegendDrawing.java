@@ -1,18 +1,17 @@
 package quarterlight.diagram.scene;
 
-import quarterlight.diagram.ink.InkPalette;
-import quarterlight.diagram.ink.Surface;
-import quarterlight.diagram.ink.ZoneLook;
-
 import java.awt.Color;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import quarterlight.diagram.ink.InkPalette;
 import quarterlight.diagram.ink.Legend;
 import quarterlight.diagram.ink.Ramp;
 import quarterlight.diagram.ink.SceneColors;
+import quarterlight.diagram.ink.Surface;
 import quarterlight.diagram.ink.TextMeasure;
+import quarterlight.diagram.ink.ZoneLook;
 import quarterlight.finish.scale.ThicknessSteps;
 
 /** Draws the legend into its band: the steps of the tint with their ranges, then the keys, in as many rows as the width asks for. */

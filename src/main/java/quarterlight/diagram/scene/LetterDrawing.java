@@ -1,13 +1,14 @@
 package quarterlight.diagram.scene;
 
-import quarterlight.diagram.ink.InkPalette;
-import quarterlight.diagram.ink.LetterMark;
-import quarterlight.diagram.ink.TextMeasure;
-
 import java.awt.Color;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import quarterlight.diagram.ink.Contrast;
+import quarterlight.diagram.ink.InkPalette;
+import quarterlight.diagram.ink.LetterMark;
+import quarterlight.diagram.ink.TextMeasure;
+import quarterlight.diagram.place.LabelPlacement;
 
 /** Draws the letters of matters: small squares, those of grave matters filled. */
 final class LetterDrawing {

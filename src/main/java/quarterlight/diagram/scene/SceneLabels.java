@@ -1,8 +1,5 @@
 package quarterlight.diagram.scene;
 
-import quarterlight.diagram.ink.LetterMark;
-import quarterlight.diagram.place.LabelPlacement;
-
 import java.awt.Color;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
@@ -20,9 +17,11 @@ import quarterlight.diagram.DiagramShape;
 import quarterlight.diagram.ViewDrawing;
 import quarterlight.diagram.ZonePlaces;
 import quarterlight.diagram.ink.DiagramInk;
+import quarterlight.diagram.ink.LetterMark;
 import quarterlight.diagram.ink.SceneColors;
 import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.diagram.ink.ZoneLook;
+import quarterlight.diagram.place.LabelPlacement;
 
 /** The labels of one view: finds what to write, places it and draws it. */
 final class SceneLabels {

@@ -1,8 +1,5 @@
 package quarterlight.diagram.scene;
 
-import quarterlight.diagram.ink.Legend;
-import quarterlight.diagram.ink.TextMeasure;
-
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -13,6 +10,8 @@ import java.util.Optional;
 import quarterlight.car.View;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.ViewDrawing;
+import quarterlight.diagram.ink.Legend;
+import quarterlight.diagram.ink.TextMeasure;
 
 /**
  * Where the views lie on a sheet, all at one scale so that lengths can be compared; the same in the window and on a page.
@@ -93,11 +92,7 @@ public record SheetLayout(
      */
     public static SheetLayout fit(
             BodyDiagram diagram, double width, double height, Optional<Legend> legend, TextMeasure measure) {
-        return fit(
-                diagram,
-                width,
-                height,
-                legendHeight(legend, width - 2 * BESIDE, measure));
+        return fit(diagram, width, height, legendHeight(legend, width - 2 * BESIDE, measure));
     }
 
     /** How high the band of a legend comes out at a width, px; 0 for none. */

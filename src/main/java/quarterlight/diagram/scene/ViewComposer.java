@@ -1,16 +1,5 @@
 package quarterlight.diagram.scene;
 
-import quarterlight.diagram.ink.DiagramInk;
-import quarterlight.diagram.ink.InkPalette;
-import quarterlight.diagram.ink.LetterMark;
-import quarterlight.diagram.ink.PinMark;
-import quarterlight.diagram.ink.SceneColors;
-import quarterlight.diagram.ink.Surface;
-import quarterlight.diagram.ink.TextMeasure;
-import quarterlight.diagram.ink.ZoneLook;
-import quarterlight.diagram.place.CarCover;
-import quarterlight.diagram.place.PinPlacement;
-
 import java.awt.Color;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
@@ -34,6 +23,18 @@ import quarterlight.diagram.DiagramShape;
 import quarterlight.diagram.ShapeKind;
 import quarterlight.diagram.ViewDrawing;
 import quarterlight.diagram.ZonePlaces;
+import quarterlight.diagram.ink.Contrast;
+import quarterlight.diagram.ink.DiagramInk;
+import quarterlight.diagram.ink.InkPalette;
+import quarterlight.diagram.ink.LetterMark;
+import quarterlight.diagram.ink.PinMark;
+import quarterlight.diagram.ink.SceneColors;
+import quarterlight.diagram.ink.Surface;
+import quarterlight.diagram.ink.TextMeasure;
+import quarterlight.diagram.ink.ZoneLook;
+import quarterlight.diagram.place.CarCover;
+import quarterlight.diagram.place.LabelPlacement;
+import quarterlight.diagram.place.PinPlacement;
 
 /** Composes the views of a scene: the drawing, then values in their zones, then letters, then discs, each off what stands already. */
 final class ViewComposer {

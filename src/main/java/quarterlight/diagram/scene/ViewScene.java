@@ -1,7 +1,5 @@
 package quarterlight.diagram.scene;
 
-import quarterlight.diagram.ink.PinMark;
-
 import java.awt.Shape;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
@@ -9,6 +7,9 @@ import java.util.Map;
 import java.util.Set;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
+import quarterlight.diagram.ink.PinMark;
+import quarterlight.diagram.place.LabelPlacement;
+import quarterlight.diagram.place.PinPlacement;
 
 /**
  * One view of a scene.

@@ -11,8 +11,6 @@ import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import quarterlight.car.ZoneId;
 import quarterlight.diagram.ink.DiagramInk;
-import quarterlight.diagram.scene.DiagramPainter;
-import quarterlight.diagram.scene.DiagramScene;
 import quarterlight.diagram.ink.Highlight;
 import quarterlight.diagram.ink.InkPalette;
 import quarterlight.diagram.scene.DiagramPainter;

@@ -65,8 +65,8 @@ final class SceneWork {
     }
 
     private DiagramScene scene(Wish wish) {
-        double legend = SheetLayout.legendHeight(
-                wish.ink().legend(), OneView.legendWidth(wish.width()), parts.measure());
+        double legend =
+                SheetLayout.legendHeight(wish.ink().legend(), OneView.legendWidth(wish.width()), parts.measure());
         SheetLayout layout = wish.view()
                 .flatMap(view -> OneView.fit(wish.drawing().diagram(), view, wish.width(), wish.height(), legend))
                 .orElseGet(() -> SheetLayout.fit(

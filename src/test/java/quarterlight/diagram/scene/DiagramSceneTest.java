@@ -1,7 +1,5 @@
 package quarterlight.diagram.scene;
 
-import quarterlight.diagram.ink.Surface;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Graphics2D;
@@ -39,6 +37,7 @@ import quarterlight.diagram.ink.InkPalette;
 import quarterlight.diagram.ink.Legend;
 import quarterlight.diagram.ink.PinMark;
 import quarterlight.diagram.ink.Ramp;
+import quarterlight.diagram.ink.Surface;
 import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.diagram.ink.ZoneLook;
 import quarterlight.visit.pin.ViewPoint;

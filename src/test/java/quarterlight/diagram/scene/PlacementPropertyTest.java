@@ -1,15 +1,5 @@
 package quarterlight.diagram.scene;
 
-import quarterlight.diagram.ink.DiagramInk;
-import quarterlight.diagram.ink.InkPalette;
-import quarterlight.diagram.ink.LetterMark;
-import quarterlight.diagram.ink.PinMark;
-import quarterlight.diagram.ink.Ramp;
-import quarterlight.diagram.ink.Surface;
-import quarterlight.diagram.ink.TextMeasure;
-import quarterlight.diagram.ink.ZoneLook;
-import quarterlight.diagram.place.PinPlacement;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.geom.Line2D;
@@ -26,17 +16,27 @@ import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import quarterlight.car.body.Body;
-import quarterlight.car.body.BodyStyle;
 import quarterlight.car.View;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneId;
+import quarterlight.car.body.Body;
+import quarterlight.car.body.BodyStyle;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.DiagramFile;
 import quarterlight.diagram.DiagramShape;
 import quarterlight.diagram.ShapeKind;
 import quarterlight.diagram.ViewDrawing;
 import quarterlight.diagram.ZonePlaces;
+import quarterlight.diagram.ink.DiagramInk;
+import quarterlight.diagram.ink.InkPalette;
+import quarterlight.diagram.ink.LetterMark;
+import quarterlight.diagram.ink.PinMark;
+import quarterlight.diagram.ink.Ramp;
+import quarterlight.diagram.ink.Surface;
+import quarterlight.diagram.ink.TextMeasure;
+import quarterlight.diagram.ink.ZoneLook;
+import quarterlight.diagram.place.LabelPlacement;
+import quarterlight.diagram.place.PinPlacement;
 import quarterlight.table.ZoneTable;
 import quarterlight.visit.pin.ViewPoint;
 

@@ -16,8 +16,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import javax.imageio.ImageIO;
-import quarterlight.car.body.Body;
-import quarterlight.car.body.BodyStyle;
 import quarterlight.car.FinishProfile;
 import quarterlight.car.View;
 import quarterlight.car.Zone;
@@ -38,7 +36,6 @@ import quarterlight.finish.scale.ThicknessSteps;
 import quarterlight.page.FindingsInk;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.table.ZoneTable;
-import quarterlight.visit.pin.ViewPoint;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.visit.pin.ViewPoint;
 
