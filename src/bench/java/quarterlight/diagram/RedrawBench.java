@@ -16,6 +16,7 @@ import quarterlight.car.Zone;
 import quarterlight.car.ZoneId;
 import quarterlight.car.body.Body;
 import quarterlight.car.body.BodyStyle;
+import quarterlight.diagram.file.DiagramFile;
 import quarterlight.diagram.ink.DiagramInk;
 import quarterlight.diagram.ink.Highlight;
 import quarterlight.diagram.ink.InkPalette;

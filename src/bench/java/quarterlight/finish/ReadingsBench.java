@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.Random;
 import quarterlight.car.ZoneId;
 import quarterlight.edit.EditRefused;
-import quarterlight.edit.FactEdits;
+import quarterlight.edit.fact.FactEdits;
 import quarterlight.findings.Findings;
 import quarterlight.table.ZoneTable;
 import quarterlight.table.list.DatePatternTable;

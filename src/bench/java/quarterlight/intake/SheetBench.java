@@ -4,7 +4,7 @@ import java.lang.management.ManagementFactory;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
-import quarterlight.edit.ContactSheet;
+import quarterlight.edit.intake.ContactSheet;
 import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.store.VisitStore;
 import quarterlight.task.Progress;

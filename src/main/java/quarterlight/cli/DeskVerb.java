@@ -4,6 +4,11 @@ import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
+import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.Exit;
+import quarterlight.cli.call.Surroundings;
+import quarterlight.cli.call.Verb;
+import quarterlight.cli.call.Words;
 
 /** {@code desk}: opens the desktop, with a visit if one is named. */
 final class DeskVerb implements Verb {

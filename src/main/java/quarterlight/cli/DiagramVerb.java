@@ -4,11 +4,17 @@ import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
-import quarterlight.diagram.DiagramCheck;
-import quarterlight.diagram.DiagramFile;
-import quarterlight.diagram.DiagramFinding;
-import quarterlight.diagram.DiagramRefused;
-import quarterlight.table.JsonObject;
+import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.Exit;
+import quarterlight.cli.call.Surroundings;
+import quarterlight.cli.call.Verb;
+import quarterlight.cli.call.Words;
+import quarterlight.cli.text.Shown;
+import quarterlight.diagram.file.DiagramCheck;
+import quarterlight.diagram.file.DiagramFile;
+import quarterlight.diagram.file.DiagramFinding;
+import quarterlight.diagram.file.DiagramRefused;
+import quarterlight.table.json.JsonObject;
 
 /** {@code diagram check}: what a body diagram of one's own lacks. */
 final class DiagramVerb implements Verb {

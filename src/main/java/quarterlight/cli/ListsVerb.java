@@ -9,10 +9,16 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
+import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.Exit;
+import quarterlight.cli.call.Surroundings;
+import quarterlight.cli.call.Verb;
+import quarterlight.cli.call.Words;
+import quarterlight.cli.text.TextTable;
 import quarterlight.edit.EditRefused;
-import quarterlight.edit.UserLists;
-import quarterlight.table.JsonObject;
+import quarterlight.edit.list.UserLists;
 import quarterlight.table.TableUnreadable;
+import quarterlight.table.json.JsonObject;
 import quarterlight.table.list.UserList;
 import quarterlight.units.Worded;
 

@@ -6,7 +6,7 @@ import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
-import quarterlight.table.cell.Nearest;
+import quarterlight.table.text.Nearest;
 
 /** A call that cannot be understood, as one sentence: what is wrong and where to read more. */
 final class Misuse {

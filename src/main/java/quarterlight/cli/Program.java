@@ -15,12 +15,17 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import quarterlight.about.ProgramVersion;
+import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.Exit;
+import quarterlight.cli.call.Surroundings;
+import quarterlight.cli.call.Verb;
+import quarterlight.cli.call.Words;
 import quarterlight.edit.EditRefused;
-import quarterlight.store.VisitExists;
-import quarterlight.store.VisitProblem;
-import quarterlight.store.VisitUnreadable;
-import quarterlight.store.VisitUnwritable;
-import quarterlight.table.JsonObject;
+import quarterlight.store.problem.VisitExists;
+import quarterlight.store.problem.VisitProblem;
+import quarterlight.store.problem.VisitUnreadable;
+import quarterlight.store.problem.VisitUnwritable;
+import quarterlight.table.json.JsonObject;
 
 /** The command line: finds the verb, runs it, and turns whatever goes wrong into one line and an exit status. */
 public final class Program {
@@ -48,7 +53,7 @@ public final class Program {
 
     /** Runs a call. Never throws for what a user can do wrong. */
     public int run(String... args) {
-        String[] call = Words.helpSpelledOut(args);
+        String[] call = Words.helpSpelledOut(Verbs.NAMES, args);
         try {
             Map<String, Verb> verbs = Verbs.of(around, call);
             CommandLine line = line(verbs);

@@ -3,6 +3,30 @@ package quarterlight.cli;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import quarterlight.cli.analysis.CompareVerb;
+import quarterlight.cli.analysis.DatesVerb;
+import quarterlight.cli.analysis.GapsVerb;
+import quarterlight.cli.analysis.HistoryVerb;
+import quarterlight.cli.analysis.RustVerb;
+import quarterlight.cli.analysis.ZonesVerb;
+import quarterlight.cli.call.Surroundings;
+import quarterlight.cli.call.Verb;
+import quarterlight.cli.delivery.ArchiveVerb;
+import quarterlight.cli.delivery.AuditVerb;
+import quarterlight.cli.delivery.ExportVerb;
+import quarterlight.cli.delivery.PagesVerb;
+import quarterlight.cli.delivery.RestoreVerb;
+import quarterlight.cli.delivery.SheetVerb;
+import quarterlight.cli.demo.DemoVerb;
+import quarterlight.cli.evidence.AddVerb;
+import quarterlight.cli.evidence.ClockVerb;
+import quarterlight.cli.evidence.IntakeVerb;
+import quarterlight.cli.evidence.ListenVerb;
+import quarterlight.cli.evidence.NewVerb;
+import quarterlight.cli.evidence.PhotosVerb;
+import quarterlight.cli.evidence.SetVerb;
+import quarterlight.cli.evidence.SuggestVerb;
+import quarterlight.cli.evidence.WordsVerb;
 
 /** Every verb, in the order of the job. */
 final class Verbs {

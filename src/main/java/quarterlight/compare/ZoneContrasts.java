@@ -9,8 +9,8 @@ import quarterlight.finish.history.ZoneHistory;
 import quarterlight.marks.Contradiction;
 import quarterlight.rust.ZoneRust;
 import quarterlight.rust.need.RepairNeed;
-import quarterlight.thickness.MeanDifference;
 import quarterlight.thickness.ZoneThickness;
+import quarterlight.thickness.statistics.MeanDifference;
 
 /**
  * Finds where a zone of two cars differs beyond its uncertainty. Rules (judgement but for the interval):

@@ -9,6 +9,7 @@ import java.util.Set;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
 import quarterlight.car.body.Body;
+import quarterlight.diagram.file.DiagramFile;
 
 /**
  * The body diagram of one body: its views with the zones that this construction and engine place have. Immutable.
@@ -20,7 +21,7 @@ public final class BodyDiagram {
     private final List<ViewDrawing> views;
     private final Set<ZoneId> zones;
 
-    BodyDiagram(Body body, StyleSize size, List<ViewDrawing> views) {
+    public BodyDiagram(Body body, StyleSize size, List<ViewDrawing> views) {
         this.body = Objects.requireNonNull(body, "body");
         this.size = Objects.requireNonNull(size, "size");
         this.views = List.copyOf(views);

@@ -45,12 +45,12 @@ public record DiagramShape(
     }
 
     /** The same shape carried over by a transform of the view. */
-    DiagramShape moved(AffineTransform by) {
+    public DiagramShape moved(AffineTransform by) {
         Path2D.Double there = new Path2D.Double(path, by);
         return new DiagramShape(kind, id, zone, there, Outline.of(there), constructions, engines, driver, line);
     }
 
-    boolean belongsTo(Body body) {
+    public boolean belongsTo(Body body) {
         return constructions.contains(body.construction()) && engines.contains(body.engine());
     }
 }

@@ -48,7 +48,7 @@ public final class Outline {
         return twice / 2;
     }
 
-    static Outline of(Shape shape) {
+    public static Outline of(Shape shape) {
         List<double[]> rings = new ArrayList<>();
         double[] points = new double[64];
         int count = 0;

@@ -4,7 +4,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import quarterlight.car.View;
-import quarterlight.thickness.PointDistance;
+import quarterlight.thickness.spot.PointDistance;
 import quarterlight.visit.pin.ViewPoint;
 
 /** Distances on the body by the scale of its diagram; along the surface they are longer where it turns away from the view. */

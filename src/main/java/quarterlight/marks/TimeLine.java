@@ -9,6 +9,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import quarterlight.marks.code.DateCandidate;
+import quarterlight.marks.judge.BuildWindow;
+import quarterlight.marks.judge.JudgedMark;
+import quarterlight.marks.judge.Verdict;
 import quarterlight.units.Worded;
 
 /**

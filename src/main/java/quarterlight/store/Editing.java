@@ -12,12 +12,14 @@ import java.util.Set;
 import quarterlight.store.log.HeadFile;
 import quarterlight.store.log.LogChain;
 import quarterlight.store.log.LogHead;
+import quarterlight.store.schema.Database;
+import quarterlight.store.schema.UndoJournal;
 
 /**
  * Edits as transactions, and the steps they make for undo and redo. What it remembers changes only after a transaction
  * was committed. The store sees to it that calls take turns.
  */
-final class Editing implements AutoCloseable {
+public final class Editing implements AutoCloseable {
     private static final System.Logger LOG = System.getLogger(Editing.class.getName());
 
     private final Connection connection;
@@ -40,7 +42,7 @@ final class Editing implements AutoCloseable {
     private record Step(String label, long first, long last, Optional<EditGroup> group) {}
 
     /** What an edit returned, and whether it changed anything. */
-    record Outcome<T>(T result, boolean changed) {}
+    public record Outcome<T>(T result, boolean changed) {}
 
     /** What is done between the beginning and the commit; a false answer takes it back. */
     private interface Work {

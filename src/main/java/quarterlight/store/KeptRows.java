@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import quarterlight.store.schema.Database;
 
 /**
  * The rows of each table as they were read last, so that a pin made in a visit of thousands of photos does not cost reading all of them

@@ -11,11 +11,20 @@ import java.util.Optional;
 import quarterlight.file.Lasting;
 import quarterlight.file.Unfinished;
 import quarterlight.store.customs.Customs;
+import quarterlight.store.folder.EarlierNames;
+import quarterlight.store.folder.Upgrade;
+import quarterlight.store.folder.VisitFolder;
 import quarterlight.store.log.ComputerKey;
 import quarterlight.store.log.HeadFile;
 import quarterlight.store.log.LogChain;
 import quarterlight.store.log.LogHead;
+import quarterlight.store.problem.VisitProblem;
+import quarterlight.store.problem.VisitUnreadable;
+import quarterlight.store.problem.VisitUnwritable;
 import quarterlight.store.rows.TableShape;
+import quarterlight.store.schema.Database;
+import quarterlight.store.schema.Declarations;
+import quarterlight.store.schema.Schema;
 import quarterlight.visit.row.RecordKind;
 
 /** Takes over the database of a visit that this computer did not write, or that is not as it was written. */

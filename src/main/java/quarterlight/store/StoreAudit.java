@@ -12,8 +12,10 @@ import java.util.Set;
 import quarterlight.store.log.LogChain;
 import quarterlight.store.log.LogHead;
 import quarterlight.store.log.LogReplay;
+import quarterlight.store.problem.VisitUnreadable;
 import quarterlight.store.rows.RowCheck;
 import quarterlight.store.rows.TableShape;
+import quarterlight.store.schema.UndoJournal;
 import quarterlight.visit.row.RecordKind;
 
 /** Checks the database of a visit against itself. */

@@ -12,10 +12,24 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import quarterlight.store.customs.Declared;
+import quarterlight.store.folder.Beside;
+import quarterlight.store.folder.EditLock;
+import quarterlight.store.folder.NewVisit;
+import quarterlight.store.folder.Upgrade;
+import quarterlight.store.folder.VisitFolder;
 import quarterlight.store.log.ComputerKey;
 import quarterlight.store.log.HeadFile;
 import quarterlight.store.log.LogChain;
 import quarterlight.store.log.LogHead;
+import quarterlight.store.problem.Failed;
+import quarterlight.store.problem.VisitMissing;
+import quarterlight.store.problem.VisitProblem;
+import quarterlight.store.problem.VisitUnreadable;
+import quarterlight.store.problem.VisitUnwritable;
+import quarterlight.store.schema.Database;
+import quarterlight.store.schema.Declarations;
+import quarterlight.store.schema.Schema;
+import quarterlight.store.schema.UndoJournal;
 import quarterlight.visit.VisitFacts;
 
 /**
@@ -32,7 +46,7 @@ public final class VisitOpening {
     private final ComputerKey key;
     private final Consumer<CustomsSlip> teller;
 
-    VisitOpening(Clock clock, Runnable threadGuard, Schema schema) {
+    public VisitOpening(Clock clock, Runnable threadGuard, Schema schema) {
         this(clock, threadGuard, schema, ComputerKey.NONE, slip -> {});
     }
 

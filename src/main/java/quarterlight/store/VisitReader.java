@@ -16,11 +16,11 @@ import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;
 
 /** Reads all that a visit holds within the present transaction, save what was kept of an earlier reading. */
-final class VisitReader {
+public final class VisitReader {
     private VisitReader() {}
 
     /** Reads everything anew. */
-    static VisitRecord read(Connection connection) throws SQLException {
+    public static VisitRecord read(Connection connection) throws SQLException {
         return read(connection, new KeptRows(), facts -> {});
     }
 
@@ -29,7 +29,8 @@ final class VisitReader {
      *
      * @param early told the facts before the rest is read
      */
-    static VisitRecord read(Connection connection, KeptRows kept, Consumer<VisitFacts> early) throws SQLException {
+    public static VisitRecord read(Connection connection, KeptRows kept, Consumer<VisitFacts> early)
+            throws SQLException {
         kept.begin(connection);
         VisitFacts facts = new FactsTable(connection).read();
         early.accept(facts);

@@ -11,10 +11,20 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
 import quarterlight.store.VisitChange.Way;
+import quarterlight.store.folder.EditLock;
+import quarterlight.store.folder.VisitFolder;
 import quarterlight.store.log.LogChain;
+import quarterlight.store.log.LogEntry;
 import quarterlight.store.log.LogHead;
-import quarterlight.store.rows.LogEntry;
-import quarterlight.store.rows.LogTable;
+import quarterlight.store.log.LogTable;
+import quarterlight.store.problem.Failed;
+import quarterlight.store.problem.SchemaRefused;
+import quarterlight.store.problem.VisitExists;
+import quarterlight.store.problem.VisitProblem;
+import quarterlight.store.problem.VisitUnreadable;
+import quarterlight.store.problem.VisitUnwritable;
+import quarterlight.store.schema.AllTables;
+import quarterlight.store.schema.Database;
 import quarterlight.visit.StoredRows;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
@@ -118,12 +128,12 @@ public final class VisitStore implements AutoCloseable {
     }
 
     /** A question to the database. */
-    interface Query<T> {
+    public interface Query<T> {
         T ask(Connection connection) throws SQLException;
     }
 
     /** Answers a question from one state of the database. */
-    <T> T query(Query<T> query) throws VisitUnreadable {
+    public <T> T query(Query<T> query) throws VisitUnreadable {
         take();
         try {
             Database.run(connection, "BEGIN");

@@ -7,6 +7,8 @@ import java.util.NoSuchElementException;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import quarterlight.store.problem.Failed;
+import quarterlight.store.problem.SchemaRefused;
 import quarterlight.store.rows.ClockTable;
 import quarterlight.store.rows.FactsTable;
 import quarterlight.store.rows.PhotoTable;

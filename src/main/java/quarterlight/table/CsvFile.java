@@ -15,9 +15,9 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import quarterlight.table.TableText.Unreadable;
 import quarterlight.table.cell.Cells;
-import quarterlight.table.cell.Decimals;
-import quarterlight.table.cell.FormulaCell;
 import quarterlight.table.cell.RowContext;
+import quarterlight.table.text.Decimals;
+import quarterlight.table.text.FormulaCell;
 import quarterlight.visit.row.CellRefused;
 import quarterlight.visit.row.RecordKind;
 

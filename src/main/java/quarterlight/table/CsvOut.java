@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
-import quarterlight.table.cell.FormulaCell;
 import quarterlight.table.cell.RowContext;
+import quarterlight.table.text.FormulaCell;
 import quarterlight.visit.row.Column;
 
 /** Writes values of one kind as CSV (RFC 4180: comma, CR LF) with the columns that {@link CsvFile} reads. */

@@ -7,8 +7,8 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import quarterlight.table.TableText.Unreadable;
-import quarterlight.table.cell.Nearest;
-import quarterlight.table.cell.Quoted;
+import quarterlight.table.text.Nearest;
+import quarterlight.table.text.Quoted;
 import quarterlight.visit.row.Column;
 
 /** The header of a table: which sign stands between its columns, and which columns it names in which order. */

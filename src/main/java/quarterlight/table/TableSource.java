@@ -62,7 +62,7 @@ public final class TableSource {
         return name;
     }
 
-    byte[] bytes() {
+    public byte[] bytes() {
         return bytes.clone();
     }
 

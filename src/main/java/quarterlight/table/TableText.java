@@ -8,13 +8,13 @@ import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 
 /** The text of a table's bytes: UTF-8, with or without a byte order mark; anything else is refused with its line. */
-final class TableText {
+public final class TableText {
     private static final int[] UTF8_MARK = {0xEF, 0xBB, 0xBF};
 
     private TableText() {}
 
     /** @throws Unreadable if the bytes are no UTF-8 text */
-    static String of(byte[] bytes) throws Unreadable {
+    public static String of(byte[] bytes) throws Unreadable {
         if (startsWith(bytes, 0xFF, 0xFE) || startsWith(bytes, 0xFE, 0xFF)) {
             throw new Unreadable(1, "the file is UTF-16; save it as CSV in UTF-8");
         }
@@ -68,17 +68,17 @@ final class TableText {
     }
 
     /** A table as a whole cannot be read; the line where that shows. */
-    static final class Unreadable extends Exception {
+    public static final class Unreadable extends Exception {
         private final int line;
         private final Optional<String> column;
 
-        Unreadable(int line, String reason) {
+        public Unreadable(int line, String reason) {
             super(reason);
             this.line = line;
             this.column = Optional.empty();
         }
 
-        Unreadable(int line, String column, String reason) {
+        public Unreadable(int line, String column, String reason) {
             super(reason);
             this.line = line;
             this.column = Optional.of(column);

@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
  * A table with several readings in a row ({@code zone, 1, 2, 3}) as one with a reading in each row: the numbered columns become one, called
  * {@code value}; empty cells are no readings.
  */
-final class Unfolded {
+public final class Unfolded {
     private static final Pattern NUMBERED = Pattern.compile("(?:reading|value|spot|no\\.?|#|r|v|m)?\\s*#?(\\d{1,2})");
     private static final String VALUE = "value";
 
@@ -26,7 +26,7 @@ final class Unfolded {
     }
 
     /** How to unfold a table of this header; empty if its columns are not numbered from 1 up, two or more, or it has a value column. */
-    static Optional<Unfolded> of(List<String> header) {
+    public static Optional<Unfolded> of(List<String> header) {
         List<Integer> places = IntStream.range(0, header.size())
                 .filter(i -> number(header.get(i)).isPresent())
                 .boxed()
@@ -55,7 +55,7 @@ final class Unfolded {
         return name.replace('\u00a0', ' ').strip().toLowerCase(Locale.ROOT);
     }
 
-    List<String> header(List<String> header) {
+    public List<String> header(List<String> header) {
         List<String> columns = new ArrayList<>();
         others.forEach(i -> columns.add(header.get(i)));
         columns.add(VALUE);
@@ -63,7 +63,7 @@ final class Unfolded {
     }
 
     /** A row for each reading; for a row without any, one whose value is empty, so that it is not lost unsaid. */
-    List<List<String>> rows(List<String> row) {
+    public List<List<String>> rows(List<String> row) {
         List<List<String>> rows = new ArrayList<>();
         for (int place : numbered) {
             if (!row.get(place).isBlank()) {

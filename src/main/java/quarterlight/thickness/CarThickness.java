@@ -8,6 +8,8 @@ import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.car.body.DriveSide;
+import quarterlight.thickness.statistics.MeanDifference;
+import quarterlight.thickness.statistics.VarianceComponents;
 
 /**
  * The zones of a car set against one another: left against right, each zone against the rest, and how the scatter divides

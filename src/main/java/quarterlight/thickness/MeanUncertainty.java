@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.statistics.descriptive.Mean;
 import org.apache.commons.statistics.descriptive.StandardDeviation;
+import quarterlight.thickness.gauge.GaugeCorrection;
+import quarterlight.thickness.statistics.UncertaintyBudget;
 import quarterlight.visit.reading.GaugeCheck;
 import quarterlight.visit.reading.GaugeSurface;
 import quarterlight.visit.reading.GaugeValue;

@@ -10,6 +10,8 @@ import java.util.function.Predicate;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
+import quarterlight.thickness.spot.Spot;
+import quarterlight.thickness.statistics.MeanDifference;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;

@@ -4,6 +4,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import quarterlight.car.ZoneId;
+import quarterlight.thickness.spot.Spot;
+import quarterlight.thickness.spot.SpotKind;
+import quarterlight.thickness.statistics.Outlier;
 
 /**
  * Statistics of the readings of one zone, in um. Mean, sd, interval and outliers are over spots; median, MAD and range over

@@ -19,8 +19,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import quarterlight.store.VisitProblem;
+import quarterlight.cli.call.Exit;
+import quarterlight.cli.call.Surroundings;
+import quarterlight.cli.text.Console;
 import quarterlight.store.VisitStore;
+import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.VisitFixture;
 import quarterlight.table.ZoneTable;
 import quarterlight.units.Area;
@@ -29,15 +32,15 @@ import quarterlight.visit.VisitRecord;
 import quarterlight.visit.row.RecordKind;
 
 /** Runs verbs in this process on visits in a temporary folder, and keeps what they printed. */
-final class Bench {
-    static final Clock CLOCK = Clock.fixed(Instant.parse("2026-05-02T18:00:00Z"), ZoneId.of("America/Denver"));
+public final class Bench {
+    public static final Clock CLOCK = Clock.fixed(Instant.parse("2026-05-02T18:00:00Z"), ZoneId.of("America/Denver"));
 
     private final Path folder;
     private final List<Optional<Path>> opened = new ArrayList<>();
 
     private final Optional<Path> demoData;
 
-    Bench(Path folder) {
+    public Bench(Path folder) {
         this(folder, Optional.empty());
     }
 
@@ -46,14 +49,14 @@ final class Bench {
         this.demoData = demoData;
     }
 
-    Bench withDemoData(Path data) {
+    public Bench withDemoData(Path data) {
         return new Bench(folder, Optional.of(data));
     }
 
     /** What a call gave. */
-    record Outcome(int status, String out, String err) {
+    public record Outcome(int status, String out, String err) {
         /** The one document on standard output; fails if there is more or less. */
-        JsonNode json() {
+        public JsonNode json() {
             ObjectMapper mapper = new ObjectMapper();
             try (JsonParser parser = mapper.createParser(out)) {
                 JsonNode document = mapper.readTree(parser);
@@ -65,21 +68,21 @@ final class Bench {
         }
 
         /** Fails unless standard error is exactly one line that a person can read. */
-        Outcome complains(int wanted, String... parts) {
+        public Outcome complains(int wanted, String... parts) {
             assertThat(status).as(err).isEqualTo(wanted);
             assertThat(err.lines().toList()).as(err).hasSize(1);
             assertThat(err).contains(parts).doesNotContain("Exception", "\tat ", "null");
             return this;
         }
 
-        Outcome done() {
+        public Outcome done() {
             assertThat(err).isEmpty();
             assertThat(status).isEqualTo(Exit.DONE);
             return this;
         }
     }
 
-    Outcome run(String... args) {
+    public Outcome run(String... args) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         Console console = new Console(
@@ -107,7 +110,7 @@ final class Bench {
     }
 
     /** A visit with the usual photos and pins of {@link VisitFixture}. */
-    String visit() {
+    public String visit() {
         Path path = folder.resolve("visit");
         VisitRecord record = VisitFixture.usual().record();
         try (VisitStore store = VisitStore.create(path, record.facts(), CLOCK)) {
@@ -122,7 +125,7 @@ final class Bench {
     }
 
     /** All that the visit holds, its edit log, and the names of its files, as text to compare. */
-    String state(String visit) {
+    public String state(String visit) {
         try (VisitStore store = VisitStore.openForReading(Path.of(visit));
                 Stream<Path> files = Files.list(Path.of(visit))) {
             return store.read() + "\n" + store.editLog() + "\n"
@@ -136,11 +139,11 @@ final class Bench {
     }
 
     /** A path that nothing is at yet. */
-    String folder(String name) {
+    public String folder(String name) {
         return folder.resolve(name).toString();
     }
 
-    String file(String name, String text) {
+    public String file(String name, String text) {
         try {
             return Files.writeString(folder.resolve(name), text).toString();
         } catch (IOException e) {

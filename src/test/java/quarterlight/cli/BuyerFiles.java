@@ -26,16 +26,16 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 
 /** Opens what was made for a buyer to its last stream: all text that it holds in whatever form, and every picture as its own file. */
-final class BuyerFiles {
+public final class BuyerFiles {
     private static final Pattern EMBEDDED = Pattern.compile("data:image/(?:jpeg|png);base64,([A-Za-z0-9+/=\\s]+)");
 
     /** All that was found as text, by file and place in it. */
-    final Map<String, String> texts = new LinkedHashMap<>();
+    public final Map<String, String> texts = new LinkedHashMap<>();
 
     /** Pictures as they are embedded, by file and number. */
     final Map<String, byte[]> pictures = new LinkedHashMap<>();
 
-    void add(String name, byte[] bytes) throws IOException {
+    public void add(String name, byte[] bytes) throws IOException {
         String text = new String(bytes, StandardCharsets.ISO_8859_1);
         texts.put(name, text + new String(bytes, StandardCharsets.UTF_16BE));
         if (name.endsWith(".jpg") || name.endsWith(".png")) {

@@ -11,12 +11,12 @@ import quarterlight.page.HtmlValidator;
 import quarterlight.visit.VisitRecord;
 
 /** What is asked of the pages of a whole visit: every sentence is in them, the HTML is sound, and they are not bloated. */
-final class DemoPages {
+public final class DemoPages {
     private static final long MOST_BYTES = 15_000_000;
 
     private DemoPages() {}
 
-    static void check(Path visit, VisitRecord record) throws Exception {
+    public static void check(Path visit, VisitRecord record) throws Exception {
         Path pdf = visit.resolve("pages/report.pdf");
         Path html = visit.resolve("pages/report.html");
         assertThat(record.photos()).hasSizeGreaterThan(60);

@@ -28,8 +28,8 @@ import quarterlight.store.CustomsSlip;
 import quarterlight.store.SampleVisit;
 import quarterlight.store.StoreAudit;
 import quarterlight.store.VisitOpening;
-import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
+import quarterlight.store.problem.VisitProblem;
 import quarterlight.visit.StoredRows;
 
 /**

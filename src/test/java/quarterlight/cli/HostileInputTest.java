@@ -20,6 +20,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import quarterlight.caption.CaptionFile;
+import quarterlight.cli.call.Exit;
 import quarterlight.store.VisitStore;
 
 /** What a careless or hostile hand can put into a call: each ends in a sentence, and soon. */
@@ -260,7 +261,7 @@ class HostileInputTest {
             return store.read().statements().stream()
                     .map(statement -> statement.value().text())
                     .toList();
-        } catch (quarterlight.store.VisitProblem e) {
+        } catch (quarterlight.store.problem.VisitProblem e) {
             throw new AssertionError(e);
         }
     }

@@ -12,7 +12,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
-import quarterlight.edit.RowKinds;
+import quarterlight.edit.row.RowKinds;
 import quarterlight.table.RowKind;
 
 /**

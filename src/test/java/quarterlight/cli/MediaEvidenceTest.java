@@ -15,6 +15,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterlight.archive.RfcBag;
+import quarterlight.cli.call.Exit;
 import quarterlight.photo.MediaSamples;
 import quarterlight.photo.SamplePictures;
 

@@ -8,23 +8,23 @@ import quarterlight.store.VisitStore;
 import quarterlight.visit.VisitRecord;
 
 /** A visit whose walk was narrated, and what is heard of it. */
-final class WalkedVisit {
+public final class WalkedVisit {
     private WalkedVisit() {}
 
-    static String visit(Bench bench) {
+    public static String visit(Bench bench) {
         String visit = bench.folder("walked");
         bench.run("new", visit, "--car", "Larkspur", "--style", "coupe", "--year", "1967", "--timezone", "UTC")
                 .done();
         return visit;
     }
 
-    static List<JsonNode> drafts(Bench bench, String visit) {
+    public static List<JsonNode> drafts(Bench bench, String visit) {
         List<JsonNode> drafts = new ArrayList<>();
         bench.run("listen", visit, "--json").done().json().get("drafts").forEach(drafts::add);
         return drafts;
     }
 
-    static VisitRecord record(String visit) throws Exception {
+    public static VisitRecord record(String visit) throws Exception {
         try (VisitStore store = VisitStore.openForReading(Path.of(visit))) {
             return store.read();
         }

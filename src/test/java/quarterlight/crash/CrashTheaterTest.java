@@ -163,7 +163,7 @@ class CrashTheaterTest {
                 if (acknowledged) {
                     assertThat(inspector).isEqualTo("Q");
                 }
-            } catch (quarterlight.store.VisitProblem e) {
+            } catch (quarterlight.store.problem.VisitProblem e) {
                 throw new AssertionError(e);
             }
         });

@@ -13,10 +13,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import quarterlight.marks.Contradiction;
-import quarterlight.marks.JudgedMark;
 import quarterlight.marks.MarksReport;
 import quarterlight.marks.TimeLine;
-import quarterlight.marks.Verdict;
+import quarterlight.marks.judge.JudgedMark;
+import quarterlight.marks.judge.Verdict;
 import quarterlight.table.list.DatePatternTable;
 
 /** The contradictions planted in the demo are all found, and none is invented. */

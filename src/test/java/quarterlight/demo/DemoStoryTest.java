@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import quarterlight.edit.EditRefused;
-import quarterlight.edit.FactEdits;
+import quarterlight.edit.fact.FactEdits;
 import quarterlight.findings.Findings;
 import quarterlight.finish.history.ZoneHistory;
 import quarterlight.rust.ZoneRust;

@@ -14,6 +14,8 @@ import quarterlight.car.ZoneId;
 import quarterlight.car.body.Body;
 import quarterlight.car.body.BodyStyle;
 import quarterlight.car.body.DriveSide;
+import quarterlight.diagram.file.DiagramFile;
+import quarterlight.diagram.file.DiagramRefused;
 
 /** A driver on the right has wheel, pedals and brake cylinder on the right; everything else stays where it was. */
 class DriveSideTest {

@@ -16,6 +16,8 @@ import quarterlight.car.ZoneGroup;
 import quarterlight.car.body.Body;
 import quarterlight.car.body.BodyStyle;
 import quarterlight.car.body.DriveSide;
+import quarterlight.diagram.file.DiagramFile;
+import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.table.ZoneTable;
 import quarterlight.units.Worded;
 
@@ -53,7 +55,7 @@ public final class PlainDiagram {
         return file(body.style()).of(body);
     }
 
-    static DiagramFile read(String svg) {
+    public static DiagramFile read(String svg) {
         try {
             return DiagramFile.read("plain.svg", new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)));
         } catch (DiagramRefused | IOException e) {

@@ -7,6 +7,8 @@ import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import quarterlight.diagram.file.DiagramFile;
+import quarterlight.diagram.file.DiagramRefused;
 
 /** Every spelling of CSS that loads or runs something is refused, and what only draws is not. */
 class StylesInDiagramsTest {

@@ -9,6 +9,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 import quarterlight.car.View;
 import quarterlight.car.body.Body;
 import quarterlight.car.body.BodyStyle;
+import quarterlight.diagram.file.DiagramFile;
+import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.visit.pin.ViewPoint;
 
 /** The scale of a view, against the length of the car that the diagram states. */

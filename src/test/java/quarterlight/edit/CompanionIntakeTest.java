@@ -13,6 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterlight.capture.Companions;
 import quarterlight.capture.CorrectedTimes;
+import quarterlight.edit.fact.FactEdits;
+import quarterlight.edit.intake.Intake;
 import quarterlight.photo.MediaType;
 import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import quarterlight.edit.fact.FactEdits;
 import quarterlight.store.SampleVisit;
 import quarterlight.table.ZoneTable;
 import quarterlight.visit.VisitFacts;

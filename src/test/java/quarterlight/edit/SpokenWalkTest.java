@@ -15,9 +15,10 @@ import org.junit.jupiter.api.io.TempDir;
 import quarterlight.caption.WordsUnreadable;
 import quarterlight.car.Car;
 import quarterlight.car.ZoneCatalog;
-import quarterlight.table.DraftsJson;
+import quarterlight.edit.fact.FactEdits;
 import quarterlight.table.TableUnreadable;
 import quarterlight.table.ZoneTable;
+import quarterlight.table.json.DraftsJson;
 import quarterlight.table.list.WordsTable;
 import quarterlight.words.Draft;
 

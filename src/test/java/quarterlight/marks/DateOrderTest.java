@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
+import quarterlight.marks.judge.Verdict;
 import quarterlight.marks.order.DaySet;
 import quarterlight.visit.mark.MarkKind;
 import quarterlight.visit.mark.MarkStage;

@@ -7,6 +7,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import quarterlight.marks.judge.JudgedMark;
+import quarterlight.marks.judge.Verdict;
 import quarterlight.visit.mark.MarkKind;
 import quarterlight.visit.mark.MarkStage;
 import quarterlight.visit.statement.Origin;

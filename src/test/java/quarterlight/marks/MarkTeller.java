@@ -15,6 +15,7 @@ import quarterlight.car.body.Body;
 import quarterlight.car.body.BodyStyle;
 import quarterlight.car.body.Dimensions;
 import quarterlight.car.body.DriveSide;
+import quarterlight.marks.judge.JudgedMark;
 import quarterlight.table.list.DatePatternTable;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitParts;
@@ -26,7 +27,7 @@ import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.statement.Origin;
 
 /** A car and its marks, told in few words. */
-final class MarkTeller {
+public final class MarkTeller {
     private final Car car;
     private final List<Mark> marks = new ArrayList<>();
     private final List<Feature> features = new ArrayList<>();
@@ -46,7 +47,7 @@ final class MarkTeller {
                 Dimensions.NOT_GIVEN);
     }
 
-    static MarkTeller built(String date) {
+    public static MarkTeller built(String date) {
         return new MarkTeller(OptionalInt.empty(), PartialDate.parse(date));
     }
 
@@ -54,7 +55,7 @@ final class MarkTeller {
         return new MarkTeller(OptionalInt.of(year), Optional.empty());
     }
 
-    static MarkTeller undated() {
+    public static MarkTeller undated() {
         return new MarkTeller(OptionalInt.empty(), Optional.empty());
     }
 
@@ -69,11 +70,11 @@ final class MarkTeller {
         return this;
     }
 
-    MarkTeller mark(String part, MarkKind kind, String text) {
+    public MarkTeller mark(String part, MarkKind kind, String text) {
         return add(part, kind, text, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
-    MarkTeller stage(String part, MarkKind kind, String text, MarkStage stage) {
+    public MarkTeller stage(String part, MarkKind kind, String text, MarkStage stage) {
         return add(part, kind, text, Optional.of(stage), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
@@ -92,7 +93,7 @@ final class MarkTeller {
     }
 
     /** A label on the door jamb, without a stage. */
-    MarkTeller label(String text) {
+    public MarkTeller label(String text) {
         marks.add(new Mark(
                 "Door label",
                 MarkKind.LABEL,
@@ -144,7 +145,7 @@ final class MarkTeller {
         return this;
     }
 
-    MarksReport report() {
+    public MarksReport report() {
         return MarksReport.of(
                 new VisitParts(facts())
                         .marks(VisitParts.rows(marks))
@@ -171,7 +172,7 @@ final class MarkTeller {
                 bare.choices());
     }
 
-    JudgedMark first() {
+    public JudgedMark first() {
         return report().marks().get(0);
     }
 }

@@ -7,8 +7,12 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import quarterlight.marks.NumberMatch.State;
 import quarterlight.marks.code.DateCandidate;
+import quarterlight.marks.judge.FeatureVerdict;
+import quarterlight.marks.judge.JudgedMark;
+import quarterlight.marks.judge.NumberMatch;
+import quarterlight.marks.judge.NumberMatch.State;
+import quarterlight.marks.judge.Verdict;
 import quarterlight.visit.mark.MarkKind;
 
 /** Verdicts by the written rule; days were counted by calendar, not by this program. */

@@ -30,6 +30,11 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import quarterlight.store.folder.Beside;
+import quarterlight.store.folder.VisitFolder;
+import quarterlight.store.problem.VisitUnreadable;
+import quarterlight.store.schema.Database;
+import quarterlight.store.schema.Schema;
 import quarterlight.visit.row.RecordKind;
 
 /** The edit log as a hash chain: what it vouches for, and what becomes of those who change something beside it. */

@@ -3,6 +3,8 @@ package quarterlight.store;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import quarterlight.store.problem.VisitLocked;
+import quarterlight.store.problem.VisitProblem;
 import quarterlight.visit.row.RecordKind;
 
 /**

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import quarterlight.store.problem.VisitProblem;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.row.RecordKind;
 

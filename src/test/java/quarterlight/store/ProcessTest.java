@@ -16,6 +16,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import quarterlight.store.problem.VisitLocked;
+import quarterlight.store.schema.Database;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.reading.GaugeValue;
 

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import quarterlight.car.PartialDate;
 import quarterlight.car.ZoneId;
+import quarterlight.store.problem.VisitUnwritable;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.units.Worded;
 import quarterlight.visit.CoverageWish;
@@ -65,7 +66,7 @@ import quarterlight.visit.trial.Trial;
 import quarterlight.visit.trial.TrialResult;
 
 /** Random values of every kind, and random edits of one to four changes each. */
-final class RandomEdits {
+public final class RandomEdits {
     private static final List<String> TEXTS =
             List.of("plain", "it's \"quoted\"", "two\nlines; DROP", "größer 塗装", "", " ", "x'41'", "NULL", "%_?");
 
@@ -73,12 +74,12 @@ final class RandomEdits {
     private int photos;
     private int edits;
 
-    RandomEdits(Random random) {
+    public RandomEdits(Random random) {
         this.random = random;
     }
 
     /** True if it made a step; changes that take each other back make one too. */
-    boolean oneOf(VisitStore store) throws VisitUnwritable {
+    public boolean oneOf(VisitStore store) throws VisitUnwritable {
         String label = "edit " + ++edits;
         store.change(label, tx -> {
             for (int i = 1 + random.nextInt(4); i > 0; i--) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import quarterlight.car.ZoneId;
+import quarterlight.store.problem.VisitProblem;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.photo.CameraId;
 import quarterlight.visit.photo.ClockSetting;

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import quarterlight.store.problem.VisitProblem;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import quarterlight.table.ZoneTable;
+import quarterlight.thickness.gauge.GaugeCorrection;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.visit.reading.GaugeCheck;
 import quarterlight.visit.reading.GaugeMoment;

@@ -10,7 +10,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /** Reads the published data sets that the tests use. */
-final class PublishedData {
+public final class PublishedData {
     private PublishedData() {}
 
     static List<double[]> groups(String file) {
@@ -25,12 +25,12 @@ final class PublishedData {
         return groups;
     }
 
-    static double[] sample(String file) {
+    public static double[] sample(String file) {
         return groups(file).stream().flatMapToDouble(Arrays::stream).toArray();
     }
 
     /** A univariate set of NIST StRD: the lines that hold one number and nothing else. */
-    static double[] strd(String name) {
+    public static double[] strd(String name) {
         return lines("/org/apache/commons/math3/stat/data/" + name + ".txt").stream()
                 .map(String::strip)
                 .filter(line -> line.matches("-?[0-9]+([.][0-9]+)?"))

@@ -12,6 +12,7 @@ import quarterlight.car.Substrate;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.table.ZoneTable;
+import quarterlight.thickness.gauge.GaugeCorrection;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.visit.ReportLength;
 import quarterlight.visit.VisitChoices;

@@ -5,6 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import quarterlight.thickness.statistics.Levene;
+import quarterlight.thickness.statistics.MeanDifference;
+import quarterlight.thickness.statistics.UncertaintyBudget;
+import quarterlight.thickness.statistics.VarianceComponents;
 
 /** Equal variances, components of variance and differences of means against published figures. */
 class VarianceReferenceTest {

@@ -25,12 +25,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
 import quarterlight.car.ZoneId;
 import quarterlight.cli.TestPhotos;
-import quarterlight.diagram.DiagramRefused;
 import quarterlight.diagram.NominalAreas;
-import quarterlight.diagram.VisitDiagram;
+import quarterlight.diagram.file.DiagramRefused;
+import quarterlight.diagram.file.VisitDiagram;
 import quarterlight.edit.EditRefused;
-import quarterlight.edit.FactEdits;
-import quarterlight.edit.Intake;
+import quarterlight.edit.fact.FactEdits;
+import quarterlight.edit.intake.Intake;
 import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
 import quarterlight.task.Progress;
@@ -121,7 +121,7 @@ public abstract class DeskRobot {
     protected VisitRecord held() {
         try (VisitStore store = VisitStore.openForReading(visit)) {
             return store.read();
-        } catch (quarterlight.store.VisitProblem e) {
+        } catch (quarterlight.store.problem.VisitProblem e) {
             throw new IllegalStateException(e);
         }
     }

@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import quarterlight.edit.IntakeResult;
+import quarterlight.edit.intake.IntakeResult;
 import quarterlight.photo.Refusal;
 import quarterlight.ui.kit.Texts;
 

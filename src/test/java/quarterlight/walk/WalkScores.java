@@ -9,9 +9,9 @@ import quarterlight.car.Zone;
 import quarterlight.car.ZoneId;
 import quarterlight.car.body.Body;
 import quarterlight.car.body.BodyStyle;
-import quarterlight.diagram.DiagramFile;
-import quarterlight.diagram.DiagramRefused;
 import quarterlight.diagram.Neighbors;
+import quarterlight.diagram.file.DiagramFile;
+import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.table.ZoneTable;
 
 /**

@@ -10,7 +10,7 @@ final class Bench {
     private final Scene scene;
     private final Relief s;
 
-    Bench(Scene scene) {
+    public Bench(Scene scene) {
         this.scene = scene;
         this.s = scene.s;
     }

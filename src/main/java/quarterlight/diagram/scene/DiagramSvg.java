@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import quarterlight.car.View;
-import quarterlight.diagram.SvgPath;
+import quarterlight.diagram.file.SvgPath;
 import quarterlight.diagram.ink.Legend;
 import quarterlight.diagram.ink.TextMeasure;
 

@@ -12,11 +12,11 @@ import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.edit.EditRefused;
 import quarterlight.settings.ColumnProfiles;
-import quarterlight.table.ColumnGuess;
-import quarterlight.table.ForeignTable;
-import quarterlight.table.ReadingProfile;
-import quarterlight.table.cell.LooseMoment;
-import quarterlight.table.cell.Nearest;
+import quarterlight.table.foreign.ColumnGuess;
+import quarterlight.table.foreign.ForeignTable;
+import quarterlight.table.foreign.ReadingProfile;
+import quarterlight.table.text.LooseMoment;
+import quarterlight.table.text.Nearest;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.units.Worded;
 

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import quarterlight.car.ZoneId;
-import quarterlight.edit.RowKinds;
+import quarterlight.edit.row.RowKinds;
 import quarterlight.table.RowKind;
 import quarterlight.table.cell.Cells;
 import quarterlight.table.cell.RowContext;

@@ -13,11 +13,11 @@ import java.time.temporal.ChronoUnit;
 import java.util.Objects;
 import quarterlight.diagram.ink.InkPalette;
 import quarterlight.diagram.ink.TextMeasure;
-import quarterlight.marks.DateText;
 import quarterlight.marks.TimeLine;
 import quarterlight.marks.TimeLine.Row;
-import quarterlight.marks.Verdict;
 import quarterlight.marks.code.DateCandidate;
+import quarterlight.marks.judge.DateText;
+import quarterlight.marks.judge.Verdict;
 import quarterlight.units.Days;
 
 /**

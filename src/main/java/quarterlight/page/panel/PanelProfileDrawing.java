@@ -20,7 +20,7 @@ import java.util.stream.Collectors;
 import quarterlight.diagram.ink.InkPalette;
 import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.page.panel.PanelProfile.Point;
-import quarterlight.thickness.SpotKind;
+import quarterlight.thickness.spot.SpotKind;
 import quarterlight.units.ThicknessUnit;
 
 /**

@@ -6,7 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import quarterlight.photo.MediaType;
 import quarterlight.photo.PictureUnreadable;
-import quarterlight.photo.header.EmbeddedPicture;
+import quarterlight.photo.exif.EmbeddedPicture;
 
 /** Of a camera's own format the JPEG that the camera put into it, by the decoder for JPEG. */
 final class EmbeddedDecoder implements PictureDecoder {

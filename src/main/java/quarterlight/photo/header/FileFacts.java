@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import quarterlight.photo.MediaType;
+import quarterlight.photo.exif.Preview;
 import quarterlight.photo.originals.StoredOriginal;
 import quarterlight.visit.photo.CameraId;
 import quarterlight.visit.photo.CaptureTime;

@@ -9,7 +9,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
-import quarterlight.photo.header.Boxes.Box;
+import quarterlight.photo.bytes.Boxes;
+import quarterlight.photo.bytes.Boxes.Box;
+import quarterlight.photo.bytes.ByteView;
 
 /**
  * What a film's container says.

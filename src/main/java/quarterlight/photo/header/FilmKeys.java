@@ -8,7 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import quarterlight.photo.header.Boxes.Box;
+import quarterlight.photo.bytes.Boxes;
+import quarterlight.photo.bytes.Boxes.Box;
+import quarterlight.photo.bytes.ByteView;
 import quarterlight.visit.photo.CameraId;
 import quarterlight.visit.photo.Position;
 

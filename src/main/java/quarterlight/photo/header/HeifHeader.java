@@ -6,7 +6,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import quarterlight.photo.header.Boxes.Box;
+import quarterlight.photo.bytes.Boxes;
+import quarterlight.photo.bytes.Boxes.Box;
+import quarterlight.photo.bytes.ByteView;
 
 /**
  * Reads the header of a HEIC or AVIF file: the primary picture's size after the container's own turning, and the Exif item.

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.zip.InflaterInputStream;
+import quarterlight.photo.bytes.ByteView;
 
 /**
  * Reads the header of a PNG file: size, the Exif chunk, and the hexadecimal text in which some programs hide Exif.

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
+import quarterlight.photo.bytes.ByteView;
 
 /** Reads the header of a WebP file: size and Exif chunk. Source: RFC 9649 (WebP Image Format), sections 2.5 to 2.7. */
 public final class WebpHeader {

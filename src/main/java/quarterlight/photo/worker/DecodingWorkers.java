@@ -11,10 +11,14 @@ import java.util.Objects;
 import java.util.OptionalDouble;
 import quarterlight.photo.MediaType;
 import quarterlight.photo.PictureUnreadable;
+import quarterlight.photo.exif.Preview;
 import quarterlight.photo.film.FilmFrame;
 import quarterlight.photo.header.FileFacts;
-import quarterlight.photo.header.Preview;
 import quarterlight.photo.pixels.Thumbnail;
+import quarterlight.photo.wire.FactsWire;
+import quarterlight.photo.wire.PixelFile;
+import quarterlight.photo.wire.RequestKind;
+import quarterlight.photo.wire.Wire;
 import quarterlight.photo.worker.WorkerPool.Call;
 import quarterlight.photo.worker.WorkerPool.Part;
 

@@ -13,6 +13,8 @@ import java.util.concurrent.BlockingDeque;
 import java.util.concurrent.LinkedBlockingDeque;
 import java.util.concurrent.ScheduledExecutorService;
 import quarterlight.photo.PictureUnreadable;
+import quarterlight.photo.wire.AnswerKind;
+import quarterlight.photo.wire.Wire;
 import quarterlight.photo.worker.WorkerLost.Way;
 import quarterlight.task.Threads;
 
@@ -152,7 +154,7 @@ final class WorkerPool {
     private static final class Unreadable extends IOException {
         private static final long serialVersionUID = 1L;
 
-        Unreadable(String reason) {
+        public Unreadable(String reason) {
             super(reason);
         }
     }

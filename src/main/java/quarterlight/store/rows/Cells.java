@@ -18,7 +18,7 @@ public final class Cells {
     private final List<Object> values = new ArrayList<>();
 
     /** A text; a NUL in it would end it early in SQL, so it becomes the replacement character. */
-    Cells text(String text) {
+    public Cells text(String text) {
         return value(plain(text));
     }
 
@@ -33,11 +33,11 @@ public final class Cells {
     }
 
     /** Anything whose own text form reads back exactly: a time, an offset, a decimal number. */
-    Cells textOf(Object value) {
+    public Cells textOf(Object value) {
         return text(value.toString());
     }
 
-    Cells textOf(Optional<?> value) {
+    public Cells textOf(Optional<?> value) {
         return value.map(this::textOf).orElseGet(this::none);
     }
 
@@ -110,7 +110,7 @@ public final class Cells {
         return values.size();
     }
 
-    void bind(PreparedStatement statement) throws SQLException {
+    public void bind(PreparedStatement statement) throws SQLException {
         for (int i = 0; i < values.size(); i++) {
             statement.setObject(i + 1, values.get(i));
         }

@@ -21,7 +21,7 @@ import quarterlight.visit.pin.ViewPoint;
 public final class Row {
     private final ResultSet result;
 
-    Row(ResultSet result) {
+    public Row(ResultSet result) {
         this.result = result;
     }
 
@@ -30,7 +30,7 @@ public final class Row {
     }
 
     /** @throws SQLException also if the cell is NULL */
-    String text(String column) throws SQLException {
+    public String text(String column) throws SQLException {
         return someText(column).orElseThrow(() -> new SQLException("column " + column + " is empty"));
     }
 

@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import quarterlight.table.text.NumberText;
+import quarterlight.table.text.Quoted;
 import quarterlight.units.Thickness;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.visit.reading.GaugeSurface;

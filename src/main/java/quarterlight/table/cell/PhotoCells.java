@@ -8,6 +8,8 @@ import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import quarterlight.car.ZoneId;
+import quarterlight.table.text.NumberText;
+import quarterlight.table.text.Quoted;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.row.CellRefused;

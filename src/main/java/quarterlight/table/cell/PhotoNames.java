@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import quarterlight.table.text.Nearest;
+import quarterlight.table.text.Quoted;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.row.CellRefused;
 

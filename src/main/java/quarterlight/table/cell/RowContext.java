@@ -11,6 +11,8 @@ import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.marks.code.DatePattern;
 import quarterlight.marks.code.DatePatterns;
+import quarterlight.table.text.Nearest;
+import quarterlight.table.text.Quoted;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.photo.Photo;

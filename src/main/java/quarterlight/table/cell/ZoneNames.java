@@ -7,6 +7,8 @@ import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.car.body.Body;
+import quarterlight.table.text.Nearest;
+import quarterlight.table.text.Quoted;
 import quarterlight.visit.row.CellRefused;
 
 /** Finds a zone of one car by its id, or says what may have been meant. */

@@ -15,8 +15,8 @@ import quarterlight.coverage.CoverageRules;
 import quarterlight.coverage.Want;
 import quarterlight.table.TableUnreadable;
 import quarterlight.table.ZoneTable;
-import quarterlight.table.cell.Nearest;
-import quarterlight.table.cell.Quoted;
+import quarterlight.table.text.Nearest;
+import quarterlight.table.text.Quoted;
 import quarterlight.visit.CoverageWish;
 
 /** Reads what a visit must bring and the order of a walk round the car: the program's lists or those of the inspector. */

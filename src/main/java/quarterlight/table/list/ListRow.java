@@ -5,7 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
-import quarterlight.table.cell.Quoted;
+import quarterlight.table.text.Quoted;
 import quarterlight.units.Worded;
 
 /**

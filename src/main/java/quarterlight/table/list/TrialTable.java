@@ -14,7 +14,7 @@ import quarterlight.coverage.TrialItem;
 import quarterlight.coverage.TrialList;
 import quarterlight.coverage.TrialNature;
 import quarterlight.table.TableUnreadable;
-import quarterlight.table.cell.Quoted;
+import quarterlight.table.text.Quoted;
 
 /** Reads the list of functions to try: the program's own, or that of the inspector, which takes its place. */
 public final class TrialTable {

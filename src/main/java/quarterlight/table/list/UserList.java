@@ -15,8 +15,8 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import quarterlight.file.PlainFile;
 import quarterlight.table.TableUnreadable;
-import quarterlight.table.cell.FormulaCell;
-import quarterlight.table.cell.Quoted;
+import quarterlight.table.text.FormulaCell;
+import quarterlight.table.text.Quoted;
 import quarterlight.units.Worded;
 
 /** The lists that the program carries and of which the user may keep one's own in the folder of settings, as CSV. */

@@ -21,7 +21,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import quarterlight.file.PlainFile;
 import quarterlight.table.TableUnreadable;
-import quarterlight.table.cell.Quoted;
+import quarterlight.table.text.Quoted;
 import quarterlight.units.Worded;
 import quarterlight.visit.trial.SignKind;
 import quarterlight.words.lexicon.Heard;

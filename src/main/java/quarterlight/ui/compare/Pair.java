@@ -5,14 +5,14 @@ import java.util.ArrayList;
 import java.util.List;
 import quarterlight.compare.Comparison;
 import quarterlight.diagram.BodyDiagram;
-import quarterlight.diagram.DiagramRefused;
-import quarterlight.diagram.VisitDiagram;
 import quarterlight.diagram.ZonePlaces;
-import quarterlight.edit.VisitWork;
+import quarterlight.diagram.file.DiagramRefused;
+import quarterlight.diagram.file.VisitDiagram;
+import quarterlight.edit.pages.VisitWork;
 import quarterlight.findings.Findings;
 import quarterlight.store.CustomsSlip;
-import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
+import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.TableUnreadable;
 import quarterlight.task.Progress;
 

@@ -17,7 +17,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.edit.EditRefused;
-import quarterlight.edit.FactEdits;
+import quarterlight.edit.fact.FactEdits;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Dialogs;
 import quarterlight.ui.kit.Texts;

@@ -9,7 +9,7 @@ import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.diagram.ink.Ramp;
 import quarterlight.diagram.ink.TextMeasure;
-import quarterlight.edit.VisitWork;
+import quarterlight.edit.pages.VisitWork;
 import quarterlight.task.JobRunner;
 import quarterlight.units.Area;
 import quarterlight.visit.VisitFacts;

@@ -9,8 +9,8 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.util.Optional;
 import javax.swing.JPanel;
-import quarterlight.marks.NumberMatch;
 import quarterlight.marks.code.VehicleNumber;
+import quarterlight.marks.judge.NumberMatch;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Palette;
 

@@ -3,7 +3,7 @@ package quarterlight.ui.marks;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import quarterlight.edit.RowEdits;
+import quarterlight.edit.row.RowEdits;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.visit.OpenVisit;

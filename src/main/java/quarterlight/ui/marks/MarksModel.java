@@ -4,7 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import quarterlight.marks.JudgedMark;
+import quarterlight.marks.judge.JudgedMark;
 import quarterlight.ui.kit.Listeners;
 import quarterlight.visit.mark.Mark;
 import quarterlight.visit.pin.RecordId;

@@ -9,7 +9,7 @@ import quarterlight.capture.NearDuplicates;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.diagram.Neighbors;
-import quarterlight.edit.Habits;
+import quarterlight.edit.list.Habits;
 import quarterlight.task.LatestWork;
 import quarterlight.task.Threads;
 import quarterlight.ui.kit.DeskParts;

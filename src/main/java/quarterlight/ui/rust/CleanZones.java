@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import quarterlight.car.ZoneId;
-import quarterlight.edit.RowEdits;
+import quarterlight.edit.row.RowEdits;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.visit.row.RecordKind;

@@ -2,6 +2,9 @@ package quarterlight.words.rule;
 
 import java.util.List;
 import quarterlight.words.DraftKind;
+import quarterlight.words.clause.Finding;
+import quarterlight.words.clause.Moment;
+import quarterlight.words.clause.Rule;
 import quarterlight.words.lexicon.TermKind;
 
 /** What the inspector says was not looked at. */

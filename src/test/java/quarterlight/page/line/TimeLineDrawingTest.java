@@ -17,11 +17,11 @@ import org.w3c.dom.Document;
 import org.xml.sax.InputSource;
 import quarterlight.diagram.ink.InkPalette;
 import quarterlight.diagram.ink.TextMeasure;
-import quarterlight.marks.BuildWindow;
 import quarterlight.marks.TimeLine;
 import quarterlight.marks.TimeLine.Row;
-import quarterlight.marks.Verdict;
 import quarterlight.marks.code.DateCandidate;
+import quarterlight.marks.judge.BuildWindow;
+import quarterlight.marks.judge.Verdict;
 
 class TimeLineDrawingTest {
     private static final int FRAME = 12;

@@ -25,9 +25,9 @@ import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.RealPhotos;
 import quarterlight.photo.SamplePictures;
 import quarterlight.photo.decode.Pictures;
+import quarterlight.photo.exif.Preview;
 import quarterlight.photo.header.FileFacts;
 import quarterlight.photo.header.MetadataReader;
-import quarterlight.photo.header.Preview;
 
 /** Files that bring a decoder down, or would, and what the next file sees of that: nothing. */
 @Timeout(240)

@@ -16,7 +16,7 @@ import org.assertj.swing.fixture.DialogFixture;
 import org.assertj.swing.fixture.FrameFixture;
 import org.junit.jupiter.api.Test;
 import quarterlight.car.ZoneId;
-import quarterlight.edit.RowEdits;
+import quarterlight.edit.row.RowEdits;
 import quarterlight.store.VisitStore;
 import quarterlight.ui.DeskRobot;
 import quarterlight.units.ThicknessUnit;

@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Map;
 import java.util.concurrent.CountDownLatch;
-import quarterlight.edit.FactEdits;
+import quarterlight.edit.fact.FactEdits;
 import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
 import quarterlight.ui.kit.visit.StoreThread;

@@ -15,7 +15,7 @@ import javax.swing.JLabel;
 import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.DialogFixture;
 import org.junit.jupiter.api.Test;
-import quarterlight.edit.Intake;
+import quarterlight.edit.intake.Intake;
 import quarterlight.photo.MediaType;
 import quarterlight.photo.film.FilmFrames;
 import quarterlight.store.VisitStore;

@@ -10,8 +10,8 @@ import quarterlight.findings.Findings;
 import quarterlight.page.Selection;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.thickness.CarThickness;
-import quarterlight.thickness.MeanDifference;
-import quarterlight.thickness.VarianceComponents;
+import quarterlight.thickness.statistics.MeanDifference;
+import quarterlight.thickness.statistics.VarianceComponents;
 
 /** The panels set against one another: left less right, each less the rest where that is clear, and the scatter. */
 final class PanelTexts {

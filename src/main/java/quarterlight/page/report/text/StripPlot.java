@@ -9,10 +9,10 @@ import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.findings.Findings;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.page.print.XmlText;
-import quarterlight.thickness.Outlier;
-import quarterlight.thickness.Spot;
-import quarterlight.thickness.SpotKind;
 import quarterlight.thickness.ZoneThickness;
+import quarterlight.thickness.spot.Spot;
+import quarterlight.thickness.spot.SpotKind;
+import quarterlight.thickness.statistics.Outlier;
 import quarterlight.units.Thickness;
 
 /**

@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import quarterlight.car.ZoneId;
-import quarterlight.thickness.MeanDifference;
+import quarterlight.thickness.statistics.MeanDifference;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.look.Look;

@@ -10,7 +10,7 @@ import java.util.Objects;
 import java.util.Optional;
 import quarterlight.car.ZoneId;
 import quarterlight.finish.SupposedEvidence;
-import quarterlight.thickness.GaugeCorrection;
+import quarterlight.thickness.gauge.GaugeCorrection;
 import quarterlight.visit.reading.GaugeMode;
 import quarterlight.visit.reading.GaugeValue;
 import quarterlight.visit.reading.Reading;

@@ -2,9 +2,9 @@ package quarterlight.ui.kit.visit;
 
 import java.nio.file.Path;
 import quarterlight.diagram.BodyDiagram;
-import quarterlight.diagram.DiagramRefused;
-import quarterlight.diagram.VisitDiagram;
 import quarterlight.diagram.ZonePlaces;
+import quarterlight.diagram.file.DiagramRefused;
+import quarterlight.diagram.file.VisitDiagram;
 import quarterlight.visit.VisitFacts;
 
 /** The drawing of a visit's car; takes a moment, so never on the event thread. */

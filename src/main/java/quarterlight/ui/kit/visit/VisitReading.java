@@ -9,10 +9,10 @@ import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicReference;
 import javax.swing.SwingUtilities;
 import quarterlight.store.CustomsSlip;
-import quarterlight.store.VisitLocked;
 import quarterlight.store.VisitOpening;
-import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
+import quarterlight.store.problem.VisitLocked;
+import quarterlight.store.problem.VisitProblem;
 import quarterlight.task.Threads;
 import quarterlight.visit.VisitFacts;
 

@@ -27,7 +27,7 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.coverage.TrialGroup;
 import quarterlight.coverage.Want;
 import quarterlight.edit.EditRefused;
-import quarterlight.edit.UserLists;
+import quarterlight.edit.list.UserLists;
 import quarterlight.table.list.UserList;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import quarterlight.edit.FrameKeeping;
+import quarterlight.edit.intake.FrameKeeping;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.photos.list.PhotoItem;

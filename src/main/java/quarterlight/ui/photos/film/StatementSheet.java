@@ -18,7 +18,7 @@ import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
-import quarterlight.edit.RowEdits;
+import quarterlight.edit.row.RowEdits;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.look.Look;

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import quarterlight.car.ZoneId;
-import quarterlight.edit.RowEdits;
+import quarterlight.edit.row.RowEdits;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.photos.list.PhotoItem;

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import javax.swing.SwingUtilities;
-import quarterlight.edit.RowEdits;
+import quarterlight.edit.row.RowEdits;
 import quarterlight.page.photo.NoteInk;
 import quarterlight.page.photo.PhotoNotePainter;
 import quarterlight.task.LatestWork;

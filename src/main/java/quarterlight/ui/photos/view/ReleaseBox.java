@@ -3,7 +3,7 @@ package quarterlight.ui.photos.view;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JCheckBox;
-import quarterlight.edit.RowEdits;
+import quarterlight.edit.row.RowEdits;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;

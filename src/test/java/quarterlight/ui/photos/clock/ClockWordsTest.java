@@ -7,7 +7,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import quarterlight.edit.ClockEdits;
+import quarterlight.edit.fact.ClockEdits;
 
 class ClockWordsTest {
     private static final LocalDate DAY = LocalDate.of(2026, 3, 14);

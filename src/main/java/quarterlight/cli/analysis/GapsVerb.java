@@ -1,0 +1,175 @@
+package quarterlight.cli.analysis;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParseResult;
+import quarterlight.car.ZoneCatalog;
+import quarterlight.car.ZoneId;
+import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.Exit;
+import quarterlight.cli.call.OwnLists;
+import quarterlight.cli.call.Surroundings;
+import quarterlight.cli.call.Verb;
+import quarterlight.cli.call.Visits;
+import quarterlight.cli.call.Words;
+import quarterlight.cli.text.Shown;
+import quarterlight.cli.text.TextTable;
+import quarterlight.coverage.Coverage;
+import quarterlight.coverage.Gap;
+import quarterlight.coverage.Look;
+import quarterlight.coverage.TrialItem;
+import quarterlight.coverage.TrialList;
+import quarterlight.coverage.ZoneCoverage;
+import quarterlight.rust.RustReport;
+import quarterlight.store.problem.VisitProblem;
+import quarterlight.table.json.JsonObject;
+import quarterlight.thickness.ThicknessSurvey;
+import quarterlight.visit.VisitRecord;
+
+/** {@code gaps}: what evidence is missing, by what one look would close, or each gap in the order of a walk round the car. */
+public final class GapsVerb implements Verb {
+    /** So many zones of a look are named in the table. */
+    private static final int SHOWN_ZONES = 4;
+
+    private final Surroundings around;
+
+    public GapsVerb(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public CommandSpec spec() {
+        return Words.verb("gaps", "list missing evidence, by what one look would close")
+                .addPositional(Words.visit())
+                .addOption(OptionSpec.builder("--all")
+                        .description("every gap, in walk-around order")
+                        .build())
+                .addOption(Words.json());
+    }
+
+    @Override
+    public int run(ParseResult call) throws VisitProblem, CallRefused {
+        VisitRecord visit = Visits.read(around, Words.pathAt(call, 0));
+        ZoneCatalog catalog = around.zones().get();
+        RustReport rust = RustReport.of(visit, catalog, around.areas().of(Words.pathAt(call, 0), visit.facts()));
+        List<ZoneCoverage> zones = Coverage.zones(
+                visit,
+                catalog,
+                ThicknessSurvey.of(visit, catalog),
+                rust,
+                OwnLists.coverage(around, Words.pathAt(call, 0)));
+        TrialList trials = OwnLists.trials(around, Words.pathAt(call, 0));
+        Set<ZoneId> there = zones.stream().map(zone -> zone.zone().id()).collect(Collectors.toSet());
+        List<TrialItem> untried =
+                trials.untried(visit, there, trials.runs(visit).orElse(true));
+        around.console()
+                .print(
+                        Words.isJson(call)
+                                ? json(zones, untried).text()
+                                : OwnLists.remark(Words.pathAt(call, 0)) + told(gaps(zones), call) + words(untried));
+        return Exit.DONE;
+    }
+
+    private static List<Gap> gaps(List<ZoneCoverage> zones) {
+        return zones.stream().flatMap(zone -> zone.gaps().stream()).toList();
+    }
+
+    private static String told(List<Gap> gaps, ParseResult call) {
+        return call.hasMatchedOption("--all") || gaps.isEmpty() ? table(gaps) : looks(gaps);
+    }
+
+    private static String looks(List<Gap> gaps) {
+        List<Look> looks = Look.of(gaps);
+        TextTable table = new TextTable().left("look").right("gaps").left("zones");
+        for (Look look : looks) {
+            table.row(look.words(), Integer.toString(look.gaps().size()), zones(look));
+        }
+        return table.text() + "\n" + Shown.count(gaps.size(), "gap", "gaps") + ", closed by "
+                + Shown.count(looks.size(), "look", "looks") + "; --all lists each.\n";
+    }
+
+    private static String zones(Look look) {
+        List<String> zones = look.gaps().stream()
+                .map(gap -> gap.zone().id().value())
+                .distinct()
+                .toList();
+        return String.join(", ", zones.subList(0, Math.min(SHOWN_ZONES, zones.size())))
+                + (zones.size() > SHOWN_ZONES ? " and " + (zones.size() - SHOWN_ZONES) + " more" : "");
+    }
+
+    private static JsonObject look(Look look) {
+        return new JsonObject()
+                .put("look", look.words())
+                .put("lacks", look.lacks().word())
+                .put("group", look.group().word())
+                .put("gaps", look.gaps().size())
+                .put(
+                        "zones",
+                        look.gaps().stream()
+                                .map(gap -> gap.zone().id().value())
+                                .distinct()
+                                .toList());
+    }
+
+    private static JsonObject json(List<ZoneCoverage> zones, List<TrialItem> untried) {
+        return new JsonObject()
+                .put("looks", Look.of(gaps(zones)).stream().map(GapsVerb::look).toList())
+                .put("gaps", gaps(zones).stream().map(GapsVerb::gap).toList())
+                .put(
+                        "zones",
+                        zones.stream()
+                                .map(zone -> new JsonObject()
+                                        .put("zone", zone.zone().id())
+                                        .put("state", zone.state().word()))
+                                .toList())
+                .put(
+                        "untried",
+                        untried.stream()
+                                .map(item -> new JsonObject()
+                                        .put("group", item.group().word())
+                                        .put("item", item.item()))
+                                .toList());
+    }
+
+    private static String words(List<TrialItem> untried) {
+        return untried.isEmpty()
+                ? ""
+                : "Not tried, of the usual list: "
+                        + untried.stream().map(TrialItem::item).collect(Collectors.joining("; ")) + ".\n"
+                        + TrialList.CAUTION + "\n";
+    }
+
+    static JsonObject gap(Gap gap) {
+        return new JsonObject()
+                .put("zone", gap.zone().id())
+                .put("lacks", gap.lacks().word())
+                .put("want", gap.want())
+                .put("have", gap.have())
+                .put("part", gap.part())
+                .put("excuse", gap.excuse())
+                .put("why", gap.why());
+    }
+
+    private static String table(List<Gap> gaps) {
+        if (gaps.isEmpty()) {
+            return "Nothing is missing.\n";
+        }
+        TextTable table =
+                new TextTable().left("zone", "lacks").right("have", "want").left("why");
+        for (Gap gap : gaps) {
+            table.row(
+                    gap.zone().id().value(),
+                    gap.lacks().word() + gap.part().map(part -> " of " + part).orElse(""),
+                    Integer.toString(gap.have()),
+                    Integer.toString(gap.want()),
+                    gap.why()
+                            + gap.excuse()
+                                    .map(text -> " Not looked at: " + text)
+                                    .orElse(""));
+        }
+        return table.text() + "\n" + Shown.count(gaps.size(), "gap", "gaps") + ".\n";
+    }
+}

@@ -1,0 +1,197 @@
+package quarterlight.cli.analysis;
+
+import java.nio.file.Path;
+import java.util.List;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
+import quarterlight.car.ZoneCatalog;
+import quarterlight.cli.call.Exit;
+import quarterlight.cli.call.Surroundings;
+import quarterlight.cli.call.Verb;
+import quarterlight.cli.call.Visits;
+import quarterlight.cli.call.Words;
+import quarterlight.cli.text.Shown;
+import quarterlight.cli.text.TextTable;
+import quarterlight.store.problem.VisitProblem;
+import quarterlight.table.json.JsonObject;
+import quarterlight.thickness.CarThickness;
+import quarterlight.thickness.PanelAnalyses;
+import quarterlight.thickness.ThicknessSurvey;
+import quarterlight.thickness.ZoneThickness;
+import quarterlight.thickness.gauge.GaugeCorrection;
+import quarterlight.thickness.statistics.MeanDifference;
+import quarterlight.thickness.statistics.Outlier;
+import quarterlight.units.ThicknessUnit;
+import quarterlight.visit.VisitRecord;
+import quarterlight.visit.pin.Recorded;
+
+/** {@code zones}: statistics of the readings of each zone. */
+public final class ZonesVerb implements Verb {
+    private static final double MIL = ThicknessUnit.MIL.toUm(1);
+
+    private final Surroundings around;
+
+    public ZonesVerb(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public CommandSpec spec() {
+        return Words.verb("zones", "thickness statistics for each zone")
+                .addPositional(Words.visit())
+                .addOption(Words.json());
+    }
+
+    @Override
+    public int run(ParseResult call) throws VisitProblem {
+        Path visit = Words.pathAt(call, 0);
+        VisitRecord record = Visits.read(around, visit);
+        ZoneCatalog catalog = around.zones().get();
+        ThicknessSurvey survey = ThicknessSurvey.of(record, catalog);
+        around.console()
+                .print(Words.isJson(call) ? analyzed(record, survey, catalog).text() : table(survey) + refusal(record));
+        return Exit.DONE;
+    }
+
+    /** The statistics, and the panels set against one another. */
+    private static JsonObject analyzed(VisitRecord record, ThicknessSurvey survey, ZoneCatalog catalog) {
+        CarThickness car = CarThickness.of(survey, catalog);
+        PanelAnalyses panels = PanelAnalyses.of(record, survey, catalog);
+        return json(survey)
+                .put(
+                        "left_less_right",
+                        car.sides().stream()
+                                .map(pair -> difference(pair.difference())
+                                        .put("left", pair.left())
+                                        .put("right", pair.right()))
+                                .toList())
+                .put("panel_less_car", against(car.against()))
+                .put("panel_less_neighbors", against(panels.neighbors()))
+                .put("horizontal_less_vertical", panels.horizontal().map(ZonesVerb::difference))
+                .put(
+                        "steps",
+                        panels.steps().stream()
+                                .map(step -> new JsonObject()
+                                        .put("zone", step.zone())
+                                        .put("edge", step.found().alongX() ? "upright" : "level")
+                                        .put("at", step.found().at())
+                                        .put("step_um", step.found().stepUm())
+                                        .put("p", step.found().p()))
+                                .toList());
+    }
+
+    private static List<JsonObject> against(List<CarThickness.Against> all) {
+        return all.stream()
+                .map(one -> difference(one.difference()).put("zone", one.zone()))
+                .toList();
+    }
+
+    private static JsonObject difference(MeanDifference difference) {
+        return new JsonObject()
+                .put("difference_um", difference.difference())
+                .put("ci95_low_um", difference.low())
+                .put("ci95_high_um", difference.high());
+    }
+
+    /** A correction that was chosen and cannot be right. */
+    private static String refusal(VisitRecord record) {
+        return record.facts().choices().gaugeCorrection()
+                ? GaugeCorrection.refusal(record.gaugeChecks().stream()
+                                .map(Recorded::value)
+                                .toList())
+                        .map(text -> text + "\n")
+                        .orElse("")
+                : "";
+    }
+
+    static JsonObject json(ThicknessSurvey survey) {
+        return new JsonObject()
+                .put("unit", "um")
+                .put("zones", survey.zones().stream().map(ZonesVerb::zone).toList());
+    }
+
+    private static JsonObject zone(ZoneThickness zone) {
+        return new JsonObject()
+                .put("zone", zone.zone())
+                .put("readings", zone.readings())
+                .put("excluded", zone.excluded())
+                .put("no_metal", zone.noMetal())
+                .put("over_range", zone.overRange())
+                .put("spots", zone.valueSpots())
+                .put("mean_um", zone.meanUm())
+                .put("sd_um", zone.sdUm())
+                .put("ci95_low_um", zone.ci95LowUm())
+                .put("ci95_high_um", zone.ci95HighUm())
+                .put("median_um", zone.medianUm())
+                .put("mad_um", zone.madUm())
+                .put("min_um", zone.minUm())
+                .put("max_um", zone.maxUm())
+                .put("outliers", outliers(zone.outliers()))
+                .put("readable", zone.readable());
+    }
+
+    private static List<JsonObject> outliers(List<Outlier> outliers) {
+        return outliers.stream()
+                .map(outlier -> new JsonObject()
+                        .put("value_um", outlier.um())
+                        .put("rule", outlier.rule().word()))
+                .toList();
+    }
+
+    private static String table(ThicknessSurvey survey) {
+        if (survey.zones().isEmpty()) {
+            return "No readings yet. Add them with: add readings VISIT FILE.csv\n";
+        }
+        TextTable table = new TextTable()
+                .left("zone")
+                .right("readings", "spots", "mean um", "sd", "95 % interval", "median", "min", "max", "mean mil")
+                .left("remarks");
+        for (ZoneThickness zone : survey.zones()) {
+            table.row(
+                    zone.zone().value(),
+                    Integer.toString(zone.readings()),
+                    Integer.toString(zone.valueSpots()),
+                    Shown.number(zone.meanUm(), 0),
+                    Shown.number(zone.sdUm(), 0),
+                    zone.showsInterval()
+                            ? Shown.number(zone.ci95LowUm(), 0) + " to " + Shown.number(zone.ci95HighUm(), 0)
+                            : Shown.UNKNOWN,
+                    Shown.number(zone.medianUm(), 0),
+                    Shown.number(zone.minUm(), 0),
+                    Shown.number(zone.maxUm(), 0),
+                    zone.meanUm().isPresent() ? Shown.number(zone.meanUm().getAsDouble() / MIL, 1) : Shown.UNKNOWN,
+                    remarks(zone));
+        }
+        return table.text();
+    }
+
+    private static String remarks(ZoneThickness zone) {
+        StringBuilder text = new StringBuilder();
+        append(text, zone.readable() ? 0 : 1, "gauge cannot read this material", false);
+        append(
+                text,
+                zone.ci95LowUm().isPresent() && !zone.showsInterval() ? 1 : 0,
+                "too few spots for an interval",
+                false);
+        append(text, zone.excluded(), "excluded", true);
+        append(text, zone.noMetal(), "without metal", true);
+        append(text, zone.overRange(), "over range", true);
+        for (Outlier outlier : zone.outliers()) {
+            append(
+                    text,
+                    1,
+                    "outlier " + Shown.number(outlier.um(), 0) + " um ("
+                            + outlier.rule().word() + ")",
+                    false);
+        }
+        return text.toString();
+    }
+
+    private static void append(StringBuilder text, int count, String what, boolean counted) {
+        if (count > 0) {
+            text.append(text.isEmpty() ? "" : ", ")
+                    .append(counted ? count + " " : "")
+                    .append(what);
+        }
+    }
+}

@@ -1,0 +1,146 @@
+package quarterlight.cli.demo;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParseResult;
+import quarterlight.cli.analysis.CompareVerb;
+import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.Exit;
+import quarterlight.cli.call.Interruption;
+import quarterlight.cli.call.Surroundings;
+import quarterlight.cli.call.Verb;
+import quarterlight.cli.call.Words;
+import quarterlight.cli.delivery.PagesVerb;
+import quarterlight.edit.EditRefused;
+import quarterlight.file.Lasting;
+import quarterlight.file.Leftovers;
+import quarterlight.page.print.Paper;
+import quarterlight.store.VisitStore;
+import quarterlight.store.problem.VisitProblem;
+import quarterlight.table.json.JsonObject;
+
+/** {@code demo}: builds the two demo visits, their pages and their comparison. A visit that is there already is kept. */
+public final class DemoVerb implements Verb {
+    private static final String DESK = "--desk";
+    private static final String REHEARSE = "--rehearse";
+    private static final String USUAL_FOLDER = "demo";
+
+    private final Surroundings around;
+
+    public DemoVerb(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public CommandSpec spec() {
+        return Words.verb("demo", "build the two demo visits with their pages and their comparison")
+                .addPositional(Words.optionalPath(0, "FOLDER", "where to build them (default: " + USUAL_FOLDER + ")"))
+                .addOption(OptionSpec.builder(DESK)
+                        .type(boolean.class)
+                        .description("then open the first one in the desktop, if there is a display")
+                        .build())
+                .addOption(OptionSpec.builder(REHEARSE)
+                        .type(Path.class)
+                        .paramLabel("FILE")
+                        .description("use everything once, for the run from which the Java machine makes classes ready")
+                        .hidden(true)
+                        .build())
+                .addOption(Words.json());
+    }
+
+    @Override
+    public int run(ParseResult call) throws CallRefused, EditRefused, VisitProblem, IOException {
+        if (call.hasMatchedOption(REHEARSE)) {
+            return rehearse(call.matchedOptionValue(REHEARSE, Path.of("")));
+        }
+        Path folder = call.matchedPositionalValue(0, Path.of(USUAL_FOLDER));
+        boolean json = call.hasMatchedOption("--json");
+        Made made = build(folder, !json);
+        if (json) {
+            around.console()
+                    .print(new JsonObject()
+                            .put("visits", made.visits)
+                            .put("pages", made.pages)
+                            .put("refused", made.refused)
+                            .text());
+        }
+        if (!made.refused.isEmpty()) {
+            around.console()
+                    .complain("the demo data is incomplete: " + made.refused.get(0) + " (the first of "
+                            + made.refused.size() + ")");
+        }
+        if (call.hasMatchedOption(DESK) && !around.desk().open(Optional.of(made.visits.get(0)))) {
+            say(!json, "There is no display, so the desktop was not opened.");
+        }
+        return made.refused.isEmpty() ? Exit.DONE : Exit.NOT_ALL;
+    }
+
+    /** The folder of {@code place} is written into it if there was a window, which tells the launcher that a start has all it needs. */
+    private int rehearse(Path place) throws CallRefused, EditRefused, VisitProblem, IOException {
+        Path folder = Files.createTempDirectory("quarterlight-rehearsal");
+        try {
+            if (around.desk().rehearse(build(folder, false).visits.get(0))) {
+                Path home = place.toAbsolutePath().getParent().toRealPath();
+                Files.writeString(place, home + "\n");
+            }
+        } finally {
+            Leftovers.delete(folder);
+        }
+        return Exit.DONE;
+    }
+
+    private record Made(List<Path> visits, List<Path> pages, List<String> refused) {}
+
+    private Made build(Path folder, boolean tell) throws CallRefused, EditRefused, VisitProblem, IOException {
+        Path data = around.demoData()
+                .get()
+                .orElseThrow(
+                        () -> new CallRefused(
+                                "the folder demo-data is missing; put it next to the program, or run from the folder that has it"));
+        Map<String, Path> sources = DemoBuild.visitsIn(data);
+        if (sources.isEmpty()) {
+            throw new CallRefused(data + " has no demo visit; use demo-data as it came with the program");
+        }
+        if (Files.exists(folder) && !Files.isDirectory(folder)) {
+            throw new CallRefused(folder + " is a file; name a folder for the demo");
+        }
+        Lasting.createFolders(folder);
+        Made made = new Made(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+        try (Interruption interruption = Interruption.watched()) {
+            for (Map.Entry<String, Path> source : sources.entrySet()) {
+                Path visit = folder.resolve(source.getKey());
+                if (Files.exists(visit)) {
+                    say(tell, "Kept " + visit + " as it is");
+                } else {
+                    DemoBuild build = new DemoBuild(around, source.getValue());
+                    String held = build.build(visit, interruption);
+                    made.refused.addAll(build.refused());
+                    say(tell, "Made " + visit + ": " + held);
+                }
+                made.visits.add(visit);
+                try (VisitStore store = around.visits().forReading(visit)) {
+                    made.pages.addAll(
+                            new PagesVerb(around).make(store, store.folder().pages(), Paper.A4, interruption));
+                }
+            }
+        }
+        Path first = made.visits.get(0);
+        Path last = made.visits.get(made.visits.size() - 1);
+        made.pages.addAll(new CompareVerb(around).pages(first, last, folder));
+        made.pages.forEach(page -> say(tell, "Made " + page));
+        return made;
+    }
+
+    private void say(boolean tell, String line) {
+        if (tell) {
+            around.console().print(line + "\n");
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** The demo visits, built from what they brought home. */
+package quarterlight.cli.demo;

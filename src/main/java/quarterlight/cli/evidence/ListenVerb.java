@@ -1,0 +1,218 @@
+package quarterlight.cli.evidence;
+
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
+import quarterlight.car.ZoneCatalog;
+import quarterlight.car.ZoneId;
+import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.Exit;
+import quarterlight.cli.call.OwnLists;
+import quarterlight.cli.call.Surroundings;
+import quarterlight.cli.call.Verb;
+import quarterlight.cli.call.Visits;
+import quarterlight.cli.call.Words;
+import quarterlight.cli.text.Shown;
+import quarterlight.cli.text.TextTable;
+import quarterlight.edit.EditRefused;
+import quarterlight.edit.spoken.DraftKeeping;
+import quarterlight.edit.spoken.SpokenQuote;
+import quarterlight.edit.spoken.VisitWalk;
+import quarterlight.store.VisitStore;
+import quarterlight.store.problem.VisitProblem;
+import quarterlight.table.TableUnreadable;
+import quarterlight.table.cell.RowContext;
+import quarterlight.table.json.DraftsJson;
+import quarterlight.table.json.JsonObject;
+import quarterlight.visit.VisitRecord;
+import quarterlight.words.Draft;
+import quarterlight.words.Facet;
+
+/** {@code listen}: drafts of evidence worked out from the words of a visit; {@code --keep} makes rows of some. */
+public final class ListenVerb implements Verb {
+    private static final String KEEP = "--keep";
+    private static final int PERCENT = 100;
+    /** Of drafts that are hardly ever right people are told how many there are. */
+    private static final double MIN_SHOWN_P = 0.2;
+
+    private static final int MAX_NAMED_ZONES = 2;
+    private static final List<Facet> VALUES = List.of(
+            Facet.ITEM, Facet.RESULT, Facet.ORIGIN, Facet.CONDITION, Facet.KIND, Facet.TEXT, Facet.SIGN, Facet.VALUE);
+
+    private final Surroundings around;
+
+    public ListenVerb(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public CommandSpec spec() {
+        return Words.verb(
+                        "listen",
+                        "work out drafts of evidence from the words of the visit; nothing enters it without " + KEEP)
+                .addPositional(Words.visit())
+                .addOption(Words.text(KEEP, "ID,...", "make rows of these drafts, as one undo step"))
+                .addOption(Words.json());
+    }
+
+    @Override
+    public int run(ParseResult call) throws CallRefused, EditRefused, VisitProblem {
+        return call.hasMatchedOption(KEEP) ? keep(call) : list(call);
+    }
+
+    private int list(ParseResult call) throws CallRefused, VisitProblem {
+        Path folder = Words.pathAt(call, 0);
+        VisitRecord visit = Visits.read(around, folder);
+        VisitWalk walk = walk(visit, folder, around.zones().get());
+        Set<String> kept = DraftKeeping.kept(visit, walk);
+        if (Words.isJson(call)) {
+            around.console()
+                    .print(DraftsJson.of(walk.drafts(), kept)
+                            .put("remarks", walk.remarks())
+                            .text());
+        } else {
+            around.console().print(table(walk, kept));
+        }
+        return Exit.DONE;
+    }
+
+    private VisitWalk walk(VisitRecord visit, Path folder, ZoneCatalog zones) throws CallRefused {
+        try {
+            return VisitWalk.of(visit, folder, zones, around.settings());
+        } catch (TableUnreadable e) {
+            throw new CallRefused(e.getMessage());
+        }
+    }
+
+    private int keep(ParseResult call) throws CallRefused, EditRefused, VisitProblem {
+        List<String> ids = Arrays.stream(call.matchedOptionValue(KEEP, "").split("[,\\s]+"))
+                .filter(id -> !id.isEmpty())
+                .toList();
+        if (ids.isEmpty()) {
+            throw new CallRefused(KEEP + " names no draft; listen without it lists them with their ids");
+        }
+        Path folder = Words.pathAt(call, 0);
+        try (VisitStore store = around.visits().forEditing(folder)) {
+            VisitRecord visit = store.read();
+            ZoneCatalog zones = around.zones().get();
+            RowContext context = RowContext.of(visit, zones, OwnLists.patterns(around, folder));
+            DraftKeeping.Outcome outcome = new DraftKeeping(store).keep(walk(visit, folder, zones), ids, context);
+            around.console().print(Words.isJson(call) ? json(outcome).text() : report(outcome));
+            return Exit.DONE;
+        }
+    }
+
+    private static JsonObject json(DraftKeeping.Outcome outcome) {
+        return new JsonObject()
+                .put("kept", outcome.kept().stream().map(Draft::id).toList())
+                .put("rows", outcome.rows())
+                .put("kept_before", outcome.before());
+    }
+
+    private static String report(DraftKeeping.Outcome outcome) {
+        String before = outcome.before().isEmpty()
+                ? ""
+                : ", " + Shown.count(outcome.before().size(), "was", "were") + " kept before";
+        return Shown.count(outcome.kept().size(), "draft", "drafts") + " kept as "
+                + Shown.count(outcome.rows(), "row", "rows") + before + ".\n";
+    }
+
+    private static String table(VisitWalk walk, Set<String> kept) {
+        StringBuilder out = new StringBuilder();
+        if (walk.parts().isEmpty() && walk.remarks().isEmpty()) {
+            return "No words yet. Add them with: words VISIT FILE\n";
+        }
+        for (String source : walk.parts().keySet()) {
+            List<Draft> drafts = walk.drafts().stream()
+                    .filter(draft -> draft.source().equals(source))
+                    .filter(draft -> isShown(draft, kept))
+                    .toList();
+            out.append(heading(source, walk.parts().get(source), drafts.size()));
+            if (!drafts.isEmpty()) {
+                out.append(table(drafts, kept)).append('\n');
+            }
+        }
+        walk.remarks().forEach(remark -> out.append(remark).append('\n'));
+        long unlikely =
+                walk.drafts().stream().filter(draft -> !isShown(draft, kept)).count();
+        if (unlikely > 0) {
+            out.append(Shown.count(unlikely, "draft", "drafts"))
+                    .append(" under ")
+                    .append(Math.round(MIN_SHOWN_P * PERCENT))
+                    .append("% not shown; --json has them all.\n");
+        }
+        if (!walk.drafts().isEmpty()) {
+            out.append("Drafts are no evidence until they are kept: listen VISIT " + KEEP + " ID,...\n");
+        }
+        return out.toString();
+    }
+
+    private static boolean isShown(Draft draft, Set<String> kept) {
+        return draft.p() >= MIN_SHOWN_P || kept.contains(draft.id());
+    }
+
+    private static String heading(String source, VisitWalk.Part part, int drafts) {
+        return source
+                + part.about().map(photo -> ", of " + photo.file().name()).orElse("")
+                + ": "
+                + (drafts == 0 ? "no drafts" : Shown.count(drafts, "draft", "drafts"))
+                + "\n";
+    }
+
+    private static String table(List<Draft> drafts, Set<String> kept) {
+        TextTable table = new TextTable()
+                .left("id")
+                .right("time")
+                .left("what", "zone", "value")
+                .right("p")
+                .left("state", "words");
+        for (Draft draft : drafts) {
+            table.row(
+                    draft.id(),
+                    SpokenQuote.clock(draft.atSeconds()),
+                    draft.what().word(),
+                    zones(draft.zones()),
+                    value(draft),
+                    Long.toString(Math.round(draft.p() * PERCENT)) + "%",
+                    draft.withdrawn() ? "taken back" : kept.contains(draft.id()) ? "kept" : "",
+                    draft.words());
+        }
+        return table.text();
+    }
+
+    private static String zones(List<ZoneId> zones) {
+        String named = zones.stream().limit(MAX_NAMED_ZONES).map(ZoneId::value).collect(Collectors.joining(" "));
+        return zones.isEmpty()
+                ? "whole car"
+                : zones.size() <= MAX_NAMED_ZONES
+                        ? named
+                        : named + " and " + (zones.size() - MAX_NAMED_ZONES) + " more";
+    }
+
+    private static String value(Draft draft) {
+        return switch (draft.what()) {
+            case CLAIM -> "by " + draft.facet(Facet.SAID_BY).orElse("other");
+            case NOT_LOOKED_AT, GAUGE -> "";
+            case THICKNESS ->
+                draft.facet(Facet.VALUE)
+                        .map(value -> value + " " + draft.facet(Facet.UNIT).orElse(""))
+                        .orElse("no metal or over range");
+            case SIGN ->
+                draft.facet(Facet.SIGN).orElse("")
+                        + (draft.facet(Facet.SEEN).filter("no"::equals).isPresent() ? ": not seen" : "");
+            case ODOMETER -> draft.facet(Facet.VALUE).orElse("");
+            default ->
+                Stream.concat(VALUES.stream(), Stream.of(Facet.CERTAINTY))
+                        .map(draft::facet)
+                        .flatMap(Optional::stream)
+                        .filter(said -> !said.isBlank())
+                        .collect(Collectors.joining(", "));
+        };
+    }
+}

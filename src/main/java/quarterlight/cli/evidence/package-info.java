@@ -1,0 +1,2 @@
+/** Verbs that make a visit and take evidence in. */
+package quarterlight.cli.evidence;

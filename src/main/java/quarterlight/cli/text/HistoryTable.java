@@ -1,0 +1,117 @@
+package quarterlight.cli.text;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+import quarterlight.finish.FinishCautions;
+import quarterlight.finish.FinishHistory;
+import quarterlight.finish.NextMeasurement;
+import quarterlight.finish.history.Chances;
+import quarterlight.finish.history.FinishReason;
+import quarterlight.finish.history.ZoneHistory;
+import quarterlight.units.ThicknessUnit;
+
+/** What {@code history} prints for people. */
+public final class HistoryTable {
+    private static final int SHOWN_REASONS = 3;
+    private static final int SHOWN_NEXT = 6;
+    private static final double WORTH_SHOWING = 0.1;
+
+    private HistoryTable() {}
+
+    public static String of(FinishHistory history, List<NextMeasurement> next) {
+        StringBuilder out = new StringBuilder();
+        out.append("Finish profile ").append(history.profile().word());
+        out.append(". Factory level of the car ")
+                .append(Shown.number(history.carLevel().um(), 0))
+                .append(" um (")
+                .append(Shown.number(history.carLevel().in(ThicknessUnit.MIL), 1))
+                .append(" mil), standard deviation ")
+                .append(Shown.number(history.carLevelSd().um(), 0))
+                .append(" um.\n");
+        out.append("The car: ")
+                .append(history.scenarios().entrySet().stream()
+                        .sorted(Comparator.comparing(entry -> entry.getKey()))
+                        .map(entry -> entry.getKey().word() + " " + percent(entry.getValue()) + " %")
+                        .collect(Collectors.joining(", ")))
+                .append(".\n\n");
+        TextTable table = new TextTable()
+                .left("zone")
+                .right("refinish", "band", "repair", "factory", "over", "stripped", "filler")
+                .left("strongest reason");
+        for (ZoneHistory zone : history.zones()) {
+            Chances chances = zone.chances();
+            table.row(
+                    zone.zone().value(),
+                    ZoneHistory.shown(zone.refinishScore()),
+                    zone.shownBand(),
+                    ZoneHistory.shown(zone.repairScore()),
+                    percent(chances.factory()),
+                    percent(chances.over()),
+                    percent(chances.stripped()),
+                    percent(chances.filler()),
+                    reasons(zone));
+        }
+        out.append(table.text()).append('\n');
+        addBelow(out, history, next);
+        out.append("\nAll figures in percent.");
+        FinishCautions.texts().forEach(text -> out.append(' ').append(text));
+        return out.append('\n').toString();
+    }
+
+    /** What stands below the table: zones of which nothing is known, remarks, what findings hang on, where to measure. */
+    private static void addBelow(StringBuilder out, FinishHistory history, List<NextMeasurement> next) {
+        if (!history.priors().isEmpty()) {
+            out.append("Nothing is known of ")
+                    .append(history.priors().stream()
+                            .map(zone -> zone.zone().value())
+                            .collect(Collectors.joining(", ")))
+                    .append(": no reading, no sign.\n");
+        }
+        history.remarks().forEach(remark -> out.append(remark).append('\n'));
+        history.zones().stream().filter(ZoneHistory::hangsOnAssumption).forEach(zone -> out.append(zone.zone())
+                .append(": would turn with ")
+                .append(zone.sway().number().meaning())
+                .append(" (")
+                .append(percent(zone.sway().low()))
+                .append(" to ")
+                .append(percent(zone.sway().high()))
+                .append(").\n"));
+        out.append("\nWhere to measure next:\n");
+        next.stream().limit(SHOWN_NEXT).forEach(one -> out.append("  ")
+                .append(one.zone())
+                .append(", ")
+                .append(one.spots())
+                .append(one.spots() == 1 ? " spot: " : " spots: ")
+                .append(one.about())
+                .append('\n'));
+    }
+
+    private static String percent(double share) {
+        return ZoneHistory.shown(share);
+    }
+
+    private static String reasons(ZoneHistory zone) {
+        List<String> words = zone.reasons().stream()
+                .filter(reason -> weight(reason) >= WORTH_SHOWING)
+                .limit(SHOWN_REASONS)
+                .map(HistoryTable::words)
+                .toList();
+        String said = words.isEmpty() ? "nothing much" : String.join(", ", words);
+        return zone.readable() ? said : "gauge cannot read this material; " + said;
+    }
+
+    private static double weight(FinishReason reason) {
+        return Math.max(Math.abs(reason.log10Refinish()), Math.abs(reason.log10Repair()));
+    }
+
+    private static String words(FinishReason reason) {
+        String what = reason.sign()
+                .map(sign -> (reason.seen() ? "" : "no ") + sign.word())
+                .orElse(reason.source().word().replace('-', ' '));
+        double strongest = Math.abs(reason.log10Refinish()) >= Math.abs(reason.log10Repair())
+                ? reason.log10Refinish()
+                : reason.log10Repair();
+        return what + " " + (strongest > 0 ? "+" : "") + Shown.number(strongest, 1);
+    }
+}

@@ -1,0 +1,2 @@
+/** Diagram files: read, checked, refused. */
+package quarterlight.diagram.file;

@@ -1,0 +1,51 @@
+package quarterlight.edit.export;
+
+import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import quarterlight.edit.EditRefused;
+import quarterlight.file.Unfinished;
+
+/** Where something new shall be made, refused in a sentence if it cannot be there. */
+public final class Targets {
+    private Targets() {}
+
+    /** @throws EditRefused if something is at the target, or the folder for it is not there */
+    public static Unfinished beside(Path target) throws EditRefused, IOException {
+        Path parent = target.toAbsolutePath().normalize().getParent();
+        if (parent == null || !Files.isDirectory(parent)) {
+            throw new EditRefused(
+                    target.toString(),
+                    target + " cannot be made: the folder " + (parent == null ? "above it" : parent)
+                            + " is not there. Make it first.");
+        }
+        try {
+            return Unfinished.beside(target);
+        } catch (FileAlreadyExistsException e) {
+            throw taken(target);
+        }
+    }
+
+    static EditRefused taken(Path target) {
+        return new EditRefused(target.toString(), target + " exists already. Give a name that does not exist yet.");
+    }
+
+    /** Moves what was made to its target. */
+    public static void deliver(Unfinished unfinished, Path made, Path target) throws EditRefused, IOException {
+        try {
+            unfinished.deliver(made);
+        } catch (FileAlreadyExistsException e) {
+            throw taken(target);
+        }
+    }
+
+    /** @throws EditRefused if the target lies within the folder that goes into it */
+    public static void requireOutside(Path visit, Path target) throws EditRefused, IOException {
+        Path parent = target.toAbsolutePath().normalize().getParent();
+        if (parent != null && Files.isDirectory(parent) && parent.toRealPath().startsWith(visit.toRealPath())) {
+            throw new EditRefused(
+                    target.toString(), target + " lies within the visit " + visit + ". Give a place outside of it.");
+        }
+    }
+}

@@ -1,0 +1,149 @@
+package quarterlight.edit.export;
+
+import static java.time.format.DateTimeFormatter.ISO_OFFSET_DATE_TIME;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import quarterlight.capture.CorrectedTime;
+import quarterlight.capture.CorrectedTimes;
+import quarterlight.car.ZoneCatalog;
+import quarterlight.edit.row.RowKinds;
+import quarterlight.store.VisitStore;
+import quarterlight.store.problem.VisitUnreadable;
+import quarterlight.table.CsvOut;
+import quarterlight.table.RowKind;
+import quarterlight.table.cell.RowContext;
+import quarterlight.table.json.JsonObject;
+import quarterlight.table.json.StoredRowsText;
+import quarterlight.visit.HeldBack;
+import quarterlight.visit.StoredRows;
+import quarterlight.visit.VisitRecord;
+import quarterlight.visit.fact.Facts;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Recorded;
+
+/**
+ * The tables of a visit as they go out: kinds of rows as CSV that can be added again, facts as the keys by which they are set, all
+ * else as it is kept; and every table as JSON as it is kept.
+ */
+public final class VisitTables {
+    private static final String FACTS = "facts";
+    private static final String PHOTOS = "photos";
+
+    private final VisitRecord visit;
+    private final RowContext context;
+    private final Disclosure disclosure;
+    private final List<StoredRows> tables = new ArrayList<>();
+
+    private VisitTables(VisitStore store, ZoneCatalog catalog, Disclosure disclosure) throws VisitUnreadable {
+        VisitRecord whole = store.read();
+        this.visit = disclosure.of(whole);
+        this.context = RowContext.of(visit, catalog);
+        this.disclosure = disclosure;
+        CorrectedTimes times = CorrectedTimes.of(visit);
+        OpenRows open = new OpenRows(HeldBack.of(whole));
+        for (StoredRows kept : store.tables()) {
+            StoredRows table = disclosure == Disclosure.FOR_BUYER ? open.of(kept) : kept;
+            disclosure
+                    .of(table.table().equals(PHOTOS) ? withTimes(table, times) : table)
+                    .ifPresent(tables::add);
+        }
+    }
+
+    public static VisitTables of(VisitStore store, ZoneCatalog catalog, Disclosure disclosure) throws VisitUnreadable {
+        return new VisitTables(store, catalog, disclosure);
+    }
+
+    public VisitRecord visit() {
+        return visit;
+    }
+
+    /** The photos with two more columns: when they were taken, after the clocks were set right. */
+    private static StoredRows withTimes(StoredRows photos, CorrectedTimes times) {
+        List<String> columns = new ArrayList<>(photos.columns());
+        columns.add("captured_corrected");
+        columns.add("captured_utc");
+        int id = photos.columns().indexOf("id");
+        List<List<Optional<Object>>> rows = photos.rows().stream()
+                .map(row -> {
+                    Optional<CorrectedTime> time =
+                            times.of(new PhotoId((Long) row.get(id).orElseThrow()));
+                    List<Optional<Object>> longer = new ArrayList<>(row);
+                    longer.add(time.map(t -> ISO_OFFSET_DATE_TIME.format(t.local())));
+                    longer.add(time.map(t -> ISO_OFFSET_DATE_TIME.format(t.utc())));
+                    return longer;
+                })
+                .toList();
+        return new StoredRows(PHOTOS, columns, rows);
+    }
+
+    /** The files by their names, CSV and JSON of each table. */
+    public Map<String, String> csvAndJson() {
+        Map<String, String> files = new LinkedHashMap<>(csv());
+        for (StoredRows table : tables) {
+            files.put(table.table() + ".json", StoredRowsText.document(table));
+        }
+        return files;
+    }
+
+    /** The CSV files by their names. */
+    Map<String, String> csv() {
+        Map<String, String> files = new LinkedHashMap<>();
+        for (StoredRows table : tables) {
+            files.put(table.table() + ".csv", csv(table));
+        }
+        return files;
+    }
+
+    private String csv(StoredRows table) {
+        if (table.table().equals(FACTS)) {
+            return facts();
+        }
+        return RowKinds.find(table.table()).map(this::rows).orElseGet(() -> StoredRowsText.csv(table));
+    }
+
+    /** One row per key. */
+    private String facts() {
+        List<List<Optional<Object>>> rows = new ArrayList<>();
+        Facts.cells(visit.facts()).forEach((key, value) -> {
+            if (disclosure.tellsFact(key)) {
+                rows.add(List.of(Optional.of(key), Optional.of(value)));
+            }
+        });
+        return StoredRowsText.csv(new StoredRows(FACTS, List.of("key", "value"), rows));
+    }
+
+    private <T> String rows(RowKind<T> kind) {
+        StringBuilder out = new StringBuilder();
+        try {
+            CsvOut.write(
+                    out,
+                    kind,
+                    kind.kind().of(visit).stream().map(Recorded::value).toList(),
+                    context);
+        } catch (IOException e) {
+            throw new UncheckedIOException("a text in memory can be written", e);
+        }
+        return out.toString();
+    }
+
+    /** All tables as one document. */
+    String document() {
+        JsonObject document =
+                new JsonObject().put("format", "quarterlight visit").put("format_version", 1);
+        for (StoredRows table : tables) {
+            List<JsonObject> rows = StoredRowsText.json(table);
+            if (table.table().equals(FACTS)) {
+                document.put(FACTS, rows.get(0));
+            } else {
+                document.put(StoredRowsText.key(table), rows);
+            }
+        }
+        return document.text();
+    }
+}

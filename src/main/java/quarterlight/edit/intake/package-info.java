@@ -1,0 +1,2 @@
+/** Photos and films on their way into a visit. */
+package quarterlight.edit.intake;

@@ -1,0 +1,75 @@
+package quarterlight.edit.pages;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import quarterlight.file.Lasting;
+import quarterlight.file.Unfinished;
+
+/** Where pages are made, beside the place where they are to lie: they come there all at once, and what was broken off leaves nothing. */
+final class PagesFolder implements AutoCloseable {
+    /** The order in which the pages are told. */
+    private static final List<String> ORDER =
+            List.of("diagram.svg", "diagram.pdf", "report.pdf", "report.html", "compare.pdf", "compare.html");
+
+    private final Path out;
+    private final Unfinished unfinished;
+    private final Path making;
+    private final boolean fresh;
+
+    private PagesFolder(Path out, Unfinished unfinished, boolean fresh) throws IOException {
+        this.out = out;
+        this.unfinished = unfinished;
+        this.making = Files.createDirectory(unfinished.folder().resolve("pages"));
+        this.fresh = fresh;
+    }
+
+    static PagesFolder in(Path out) throws IOException {
+        boolean fresh = !Files.exists(out);
+        Lasting.createFolders(out);
+        return new PagesFolder(out, Unfinished.in(out), fresh);
+    }
+
+    Path making() {
+        return making;
+    }
+
+    /** Brings the pages, whose content lasts already, to their place, where they last; where they lie now. */
+    List<Path> take() throws IOException {
+        List<Path> made = new ArrayList<>();
+        for (Path file : files()) {
+            Path place = out.resolve(file.getFileName());
+            Lasting.rename(file, place);
+            made.add(place);
+        }
+        Lasting.forceFolder(out);
+        return List.copyOf(made);
+    }
+
+    private List<Path> files() throws IOException {
+        try (Stream<Path> files = Files.list(making)) {
+            return files.sorted(Comparator.comparingInt((Path file) -> Math.floorMod(
+                                    ORDER.indexOf(file.getFileName().toString()), ORDER.size() + 1))
+                            .thenComparing(Comparator.naturalOrder()))
+                    .toList();
+        }
+    }
+
+    @Override
+    public void close() throws IOException {
+        unfinished.close();
+        if (fresh && isEmpty()) {
+            Files.delete(out);
+        }
+    }
+
+    private boolean isEmpty() throws IOException {
+        try (Stream<Path> files = Files.list(out)) {
+            return files.findAny().isEmpty();
+        }
+    }
+}

@@ -1,0 +1,179 @@
+package quarterlight.edit.pages;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.Future;
+import java.util.function.BiFunction;
+import java.util.function.Consumer;
+import quarterlight.car.ZoneCatalog;
+import quarterlight.car.ZoneId;
+import quarterlight.compare.Comparison;
+import quarterlight.coverage.Coverage;
+import quarterlight.coverage.Gap;
+import quarterlight.coverage.TrialList;
+import quarterlight.coverage.ZoneCoverage;
+import quarterlight.diagram.BodyDiagram;
+import quarterlight.diagram.ZonePlaces;
+import quarterlight.diagram.file.DiagramRefused;
+import quarterlight.diagram.file.VisitDiagram;
+import quarterlight.edit.intake.VisitThumbnails;
+import quarterlight.edit.list.VisitLists;
+import quarterlight.findings.Findings;
+import quarterlight.findings.Matter;
+import quarterlight.findings.MatterWeights;
+import quarterlight.findings.WhatMatters;
+import quarterlight.marks.code.DatePatterns;
+import quarterlight.page.ComparisonPages;
+import quarterlight.page.VisitPages;
+import quarterlight.page.print.PageWorkers;
+import quarterlight.page.print.Paper;
+import quarterlight.page.report.ReportPages;
+import quarterlight.page.report.ReportPhotos;
+import quarterlight.page.report.picture.BuyerPictures;
+import quarterlight.page.sheet.TakeAlongSheet;
+import quarterlight.photo.pixels.JpegWriter;
+import quarterlight.photo.worker.DecodingWorkers;
+import quarterlight.store.CustomsSlip;
+import quarterlight.store.VisitOpening;
+import quarterlight.store.VisitStore;
+import quarterlight.store.problem.VisitProblem;
+import quarterlight.table.TableUnreadable;
+import quarterlight.table.list.CoverageTable;
+import quarterlight.table.list.DatePatternTable;
+import quarterlight.table.list.TrialTable;
+import quarterlight.task.Progress;
+import quarterlight.units.Area;
+import quarterlight.visit.VisitFacts;
+import quarterlight.visit.VisitRecord;
+
+/** What is worked out of visits and the pages made of it, the same for the window and the command line. Immutable. */
+public final class VisitWork {
+    private final ZoneCatalog catalog;
+    private final BiFunction<Path, VisitFacts, Map<ZoneId, Area>> areas;
+    private final Path settings;
+
+    /**
+     * @param areas nominal areas of the zones of a visit in a folder
+     * @param settings folder of the user's own lists
+     */
+    public VisitWork(ZoneCatalog catalog, BiFunction<Path, VisitFacts, Map<ZoneId, Area>> areas, Path settings) {
+        this.catalog = Objects.requireNonNull(catalog, "catalog");
+        this.areas = Objects.requireNonNull(areas, "areas");
+        this.settings = Objects.requireNonNull(settings, "settings");
+    }
+
+    /** @throws TableUnreadable if the user's own list of date patterns cannot be read */
+    public Findings findings(Path folder, VisitRecord visit) throws TableUnreadable {
+        return Findings.of(visit, catalog, areas.apply(folder, visit.facts()), patterns(folder));
+    }
+
+    /** How far each zone is covered by what a visit holds now, in the order of the walk; asked for by the user's own lists if there are any. */
+    public List<ZoneCoverage> coverage(Path folder, Findings findings, VisitRecord visit) throws TableUnreadable {
+        return Coverage.zones(
+                visit,
+                findings.catalog(),
+                findings.thickness(),
+                findings.rust(),
+                CoverageTable.load(VisitLists.folder(folder, settings)));
+    }
+
+    /** What date codes of a visit in a folder are read by: the program's patterns and the inspector's own, or those that came with the visit. */
+    public DatePatterns patterns(Path folder) throws TableUnreadable {
+        return DatePatternTable.load(VisitLists.folder(folder, settings));
+    }
+
+    /** Opens visits for reading, and tells what of a received one was left out. */
+    public VisitOpening visits(Consumer<CustomsSlip> teller) {
+        return VisitOpening.by(Clock.systemUTC()).onThisComputer(settings).telling(teller);
+    }
+
+    /** The functions worth trying: the inspector's own list, else the program's. */
+    public TrialList trials(Path folder) throws TableUnreadable {
+        return TrialTable.load(VisitLists.folder(folder, settings));
+    }
+
+    /** Makes the diagram page and the report of a visit in a folder, all of them or none; what was made. */
+    public List<Path> pages(VisitStore store, Path out, Paper paper, Progress progress)
+            throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
+        try (PagesFolder folder = PagesFolder.in(out)) {
+            makePages(store, folder.making(), paper, progress);
+            return folder.take();
+        }
+    }
+
+    private void makePages(VisitStore store, Path out, Paper paper, Progress progress)
+            throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
+        VisitRecord visit = store.read().forBuyer();
+        Path folder = store.folder().root();
+        try (VisitThumbnails thumbnails = VisitThumbnails.of(store.folder());
+                DecodingWorkers decoding = new DecodingWorkers();
+                PageWorkers workers = new PageWorkers(progress)) {
+            decoding.start();
+            workers.expect(1);
+            BodyDiagram diagram = VisitDiagram.of(folder, visit.facts());
+            BuyerPictures pictures =
+                    new BuyerPictures(visit, new VisitPixels(folder, visit, decoding), JpegWriter::jpeg);
+            Future<ReportPhotos> choosing = workers.start(
+                    "Preparing photos for print",
+                    () -> ReportPhotos.start(visit, catalog, diagram, ZonePlaces.of(diagram), pictures, workers));
+            Findings findings = findings(folder, visit);
+            List<Matter> matters = WhatMatters.of(findings, MatterWeights.V1);
+            ReportPhotos photos = PageWorkers.result(choosing);
+            ZonePlaces places = photos.places();
+            List<Future<Path>> drawn = new VisitPages(
+                            findings, diagram, places, pictures.thumbnails(thumbnails.by(visit)), matters)
+                    .start(out, paper, workers);
+            List<Gap> gaps = coverage(folder, findings, visit).stream()
+                    .flatMap(zone -> zone.gaps().stream())
+                    .toList();
+            new ReportPages(findings, diagram, places, gaps, matters, pictures)
+                    .anchoredBy(store.logHead())
+                    .write(out, paper, photos, workers);
+            for (Future<Path> page : drawn) {
+                PageWorkers.result(page);
+            }
+        }
+    }
+
+    /** Writes the sheet to take along to the car of a visit. */
+    public Path sheet(VisitStore store, Path file, Paper paper)
+            throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
+        VisitRecord visit = store.read();
+        Path folder = store.folder().root();
+        List<ZoneCoverage> walk = coverage(folder, findings(folder, visit), visit);
+        BodyDiagram diagram = VisitDiagram.of(folder, visit.facts());
+        return new TakeAlongSheet(visit, catalog, walk, trials(folder), diagram).write(file, paper);
+    }
+
+    /** Two cars side by side. */
+    public Comparison compared(Findings a, Findings b) throws TableUnreadable {
+        return Comparison.of(a, b, CoverageTable.load(settings));
+    }
+
+    /** The findings from what a buyer may see. */
+    private Findings open(Path folder, Findings car) throws TableUnreadable {
+        VisitRecord open = car.visit().forBuyer();
+        return open.equals(car.visit()) ? car : findings(folder, open);
+    }
+
+    /** Makes the page of two cars in a folder; what was made. */
+    public List<Path> comparisonPages(Path folderA, Findings a, Path folderB, Findings b, Path out, Paper paper)
+            throws TableUnreadable, DiagramRefused, IOException {
+        Findings openA = open(folderA, a);
+        Findings openB = open(folderB, b);
+        ComparisonPages pages = new ComparisonPages(
+                openA,
+                VisitDiagram.of(folderA, openA.visit().facts()),
+                openB,
+                VisitDiagram.of(folderB, openB.visit().facts()),
+                compared(openA, openB));
+        try (PagesFolder folder = PagesFolder.in(out)) {
+            pages.write(folder.making(), paper);
+            return folder.take();
+        }
+    }
+}

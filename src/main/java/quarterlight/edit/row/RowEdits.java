@@ -1,0 +1,125 @@
+package quarterlight.edit.row;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import quarterlight.edit.EditRefused;
+import quarterlight.store.VisitStore;
+import quarterlight.store.problem.SchemaRefused;
+import quarterlight.store.problem.VisitProblem;
+import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.row.RecordKind;
+
+/** Adds, changes and removes what was recorded: readings, gauge checks, pins and all other kinds alike. */
+public final class RowEdits {
+    private final VisitStore store;
+
+    public RowEdits(VisitStore store) {
+        this.store = Objects.requireNonNull(store, "store");
+    }
+
+    /**
+     * What was added.
+     *
+     * @param ids numbers of the new rows in the order given
+     * @param equalToOlder how many of them equal a row that stood in the visit before
+     */
+    public record Added(List<RecordId> ids, int equalToOlder) {
+        public Added {
+            ids = List.copyOf(ids);
+        }
+    }
+
+    /**
+     * Adds rows as one edit; rows equal to older ones are added again, and counted. No rows make no edit.
+     *
+     * @throws EditRefused if the visit does not take a row; nothing was added
+     */
+    public <T> Added add(RecordKind<T> kind, List<T> rows) throws EditRefused, VisitProblem {
+        VisitRecord before = store.read();
+        Set<T> older = new HashSet<>();
+        kind.of(before).forEach(row -> older.add(row.value()));
+        int equal = (int) rows.stream().filter(older::contains).count();
+        String label =
+                rows.size() == 1 ? new RowLabels(before).added(kind, rows.get(0)) : "add " + kind.count(rows.size());
+        try {
+            return new Added(store.edit(label, tx -> tx.addAll(kind, rows)), equal);
+        } catch (SchemaRefused e) {
+            throw refused(kind, e);
+        }
+    }
+
+    /** The remark that equal rows exist, if any do. */
+    public static <T> Optional<String> remark(RecordKind<T> kind, Added added) {
+        int equal = added.equalToOlder();
+        return equal == 0
+                ? Optional.empty()
+                : Optional.of(kind.count(equal) + (equal == 1 ? " equals a row" : " equal rows")
+                        + " that the visit had already; " + (equal == 1 ? "it was" : "they were") + " added again.");
+    }
+
+    /**
+     * Replaces a row.
+     *
+     * @throws EditRefused if the visit does not take the value; nothing was changed
+     */
+    public <T> void update(RecordKind<T> kind, RecordId id, T value) throws EditRefused, VisitProblem {
+        try {
+            store.change(new RowLabels(store.read()).changed(kind, value), tx -> tx.update(kind, id, value));
+        } catch (SchemaRefused e) {
+            throw refused(kind, e);
+        }
+    }
+
+    /**
+     * Replaces several rows of a kind as one edit; no rows make no edit.
+     *
+     * @throws EditRefused if the visit does not take a value; nothing was changed
+     */
+    public <T> void updateAll(RecordKind<T> kind, List<Recorded<T>> rows) throws EditRefused, VisitProblem {
+        if (rows.size() == 1) {
+            update(kind, rows.get(0).id(), rows.get(0).value());
+        } else if (!rows.isEmpty()) {
+            try {
+                store.change(
+                        "change " + kind.count(rows.size()),
+                        tx -> rows.forEach(row -> tx.update(kind, row.id(), row.value())));
+            } catch (SchemaRefused e) {
+                throw refused(kind, e);
+            }
+        }
+    }
+
+    private static EditRefused refused(RecordKind<?> kind, SchemaRefused e) {
+        return new EditRefused(
+                kind.word(),
+                "The visit does not take a " + kind.one() + " that breaks the rule \"" + e.rule()
+                        + "\". Nothing was changed; check its numbers and their units.");
+    }
+
+    /** Removes rows as one edit. */
+    public <T> void remove(RecordKind<T> kind, List<RecordId> ids) throws VisitProblem {
+        VisitRecord before = store.read();
+        String label = ids.size() == 1
+                ? kind.of(before).stream()
+                        .filter(row -> row.id().equals(ids.get(0)))
+                        .findFirst()
+                        .map(row -> new RowLabels(before).removed(kind, row.value()))
+                        .orElse("remove " + kind.one())
+                : "remove " + kind.count(ids.size());
+        store.change(label, tx -> ids.forEach(id -> tx.remove(kind, id)));
+    }
+
+    /** Puts photos aside for a reason, or takes them back in if the reason is empty. */
+    public void setAside(List<PhotoId> photos, Optional<String> reason) throws VisitProblem {
+        VisitRecord visit = store.read();
+        String what = photos.size() == 1 ? new RowLabels(visit).photo(photos.get(0)) : photos.size() + " photos";
+        String label = reason.isPresent() ? "set aside " + what : "take back " + what;
+        store.change(label, tx -> photos.forEach(photo -> tx.setAside(photo, reason)));
+    }
+}

@@ -1,0 +1,2 @@
+/** Rows of evidence added, changed and removed. */
+package quarterlight.edit.row;

@@ -1,0 +1,288 @@
+package quarterlight.marks.judge;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import quarterlight.marks.code.Completion;
+import quarterlight.marks.code.DateAmidWords;
+import quarterlight.marks.code.DateCandidate;
+import quarterlight.marks.code.DatePattern;
+import quarterlight.marks.code.DatePatterns;
+import quarterlight.marks.code.GlassMark;
+import quarterlight.marks.code.TireDate;
+import quarterlight.marks.code.Unread;
+import quarterlight.units.Days;
+import quarterlight.visit.mark.Mark;
+import quarterlight.visit.mark.MarkKind;
+import quarterlight.visit.statement.Origin;
+
+/** Judges date codes, tires and glass by the build window. */
+public final class DateJudge {
+    /** Kinds on which assemblies are often dated by month and day alone; common practice. */
+    private static final Set<MarkKind> BEARING_DAYS = EnumSet.of(MarkKind.STAMP, MarkKind.TAG);
+    /** Kinds that as often bear a number and no date; common practice. */
+    private static final Set<MarkKind> NUMBERED = EnumSet.of(MarkKind.TAG, MarkKind.PAPER);
+
+    private static final int DAYS_OF_YEAR = 366;
+
+    private final Optional<BuildWindow> window;
+    private final Optional<LocalDate> visitDay;
+    private final DatePatterns patterns;
+    private final UsualLeads leads;
+
+    /** @param visitDay the day of the visit, if known: nothing was dated after it */
+    public DateJudge(
+            Optional<BuildWindow> window, Optional<LocalDate> visitDay, DatePatterns patterns, UsualLeads leads) {
+        this.window = window;
+        this.visitDay = visitDay;
+        this.patterns = patterns;
+        this.leads = leads;
+    }
+
+    /** A date code by the pattern that the mark asks for, else by every pattern. */
+    public Judgement code(Mark mark, String text) {
+        if (Unread.count(text) > DatePatterns.MOST_UNREAD) {
+            return Judgement.bare(
+                    Verdict.CANNOT_TELL, Unread.count(text) + " letters are unread: it could be nearly any date");
+        }
+        Optional<DatePatterns> asked = asked(mark);
+        if (asked.isEmpty()) {
+            return Judgement.bare(
+                    Verdict.CANNOT_TELL,
+                    "no date pattern is called '" + mark.pattern().orElseThrow()
+                            + "': name one that is listed, or write its form with braces");
+        }
+        List<Completion> completions = asked.get().read(text);
+        if (!completions.isEmpty()) {
+            Judgement judged = judge(mark, completions, List.of());
+            return judged.verdict() == Verdict.FITS ? withCoincidence(mark, judged, completions) : judged;
+        }
+        if (mark.pattern().isPresent()) {
+            List<Completion> days = asked.get().readWithoutYear(text);
+            return days.isEmpty()
+                    ? Judgement.bare(
+                            Verdict.MALFORMED,
+                            text + " does not suit the pattern "
+                                    + mark.pattern().get())
+                    : withoutYear(mark, text, days);
+        }
+        return otherwise(mark, text);
+    }
+
+    /** Says beside a date that fits how often the same text would fit by chance. */
+    private Judgement withCoincidence(Mark mark, Judgement judged, List<Completion> completions) {
+        long ofHundred = Math.round(100 * rule(mark).coincidence(distinct(completions)));
+        String said = ofHundred < 1 ? "under 1 of 100 cars" : ofHundred + " of 100 cars";
+        return new Judgement(
+                judged.verdict(),
+                judged.why(),
+                judged.candidates(),
+                List.of("By chance alone this text would fit " + said + " built within 20 years of this one"));
+    }
+
+    /** A text that no pattern of a year reads as a whole: a stamp's month and day, a date among words, or none. */
+    private Judgement otherwise(Mark mark, String text) {
+        List<Completion> days =
+                BEARING_DAYS.contains(mark.kind()) ? patterns.readWithoutYear(text) : List.<Completion>of();
+        if (!days.isEmpty()) {
+            return withoutYear(mark, text, days);
+        }
+        Optional<DateAmidWords> amid = patterns.readAmidWords(text);
+        if (amid.isPresent()) {
+            return amidWords(mark, amid.get());
+        }
+        return NUMBERED.contains(mark.kind())
+                ? Judgement.bare(Verdict.NOT_APPLICABLE, "it is a number and bears no date")
+                : Judgement.bare(
+                        Verdict.MALFORMED,
+                        text + " suits no date pattern; if it is no date, the pattern '" + DatePattern.NONE
+                                + "' says so");
+    }
+
+    /** A day without a year: of all years, those within one of the build count. */
+    private Judgement withoutYear(Mark mark, String text, List<Completion> days) {
+        if (window.isEmpty()) {
+            return Judgement.bare(
+                    Verdict.CANNOT_TELL,
+                    text
+                            + " says a month and a day without a year, and neither a build date nor a model year of the car"
+                            + " is given to resolve it by");
+        }
+        WindowRule rule = rule(mark);
+        List<Completion> near = kept(days, date -> rule.distanceDays(date) <= DAYS_OF_YEAR);
+        return judge(
+                mark,
+                near,
+                List.of("It bears no year: of all years, the one that suits the build date is taken, so that it fits"
+                        + " proves little"));
+    }
+
+    private Judgement amidWords(Mark mark, DateAmidWords amid) {
+        Judgement judged = judge(mark, amid.completions(), List.of("Beside the date stands: " + amid.words()));
+        String why = "read from '" + amid.text() + "': " + judged.why();
+        return judged.because(
+                amid.isRework() && judged.verdict() == Verdict.TOO_LATE
+                        ? why + "; it says when the part was reworked, not when it was made"
+                        : why);
+    }
+
+    /** A certification label: two numbers are month and year before anything else. */
+    public Judgement label(Mark mark, String text) {
+        if (mark.pattern().isPresent() || !LabelRule.isTwoNumbers(text)) {
+            return code(mark, text);
+        }
+        List<Completion> completions = LabelRule.monthAndYear(text);
+        return completions.isEmpty()
+                ? Judgement.bare(
+                        Verdict.MALFORMED,
+                        text + ": the two numbers of a label are month and year, and there is no such month")
+                : judge(mark, completions, List.of());
+    }
+
+    private WindowRule rule(Mark mark) {
+        return new WindowRule(window.orElseThrow(), leads.before(mark), leads.after(mark));
+    }
+
+    private static List<Completion> kept(List<Completion> completions, Predicate<DateCandidate> which) {
+        List<Completion> left = new ArrayList<>();
+        for (Completion completion : completions) {
+            List<DateCandidate> dates =
+                    completion.candidates().stream().filter(which).toList();
+            if (!dates.isEmpty()) {
+                left.add(new Completion(completion.text(), dates));
+            }
+        }
+        return left;
+    }
+
+    private Optional<DatePatterns> asked(Mark mark) {
+        if (mark.pattern().isEmpty()) {
+            return Optional.of(patterns);
+        }
+        String name = mark.pattern().get();
+        if (name.indexOf('{') < 0) {
+            return patterns.named(name).map(pattern -> new DatePatterns(List.of(pattern)));
+        }
+        try {
+            return Optional.of(new DatePatterns(List.of(new DatePattern(name, name, "", ""))));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
+    }
+
+    public Judgement tire(Mark mark, String text) {
+        List<Completion> completions = TireDate.read(text);
+        if (completions.isEmpty()) {
+            return Judgement.bare(
+                    Verdict.MALFORMED,
+                    "it does not end in the three or four digits of a week that there is (49 CFR 574.5); the whole number"
+                            + " may stand on the other side of the tire only");
+        }
+        if (visitDay.isPresent()) {
+            List<Completion> past = kept(completions, week -> !week.from().isAfter(visitDay.get()));
+            if (past.isEmpty()) {
+                return Judgement.bare(
+                        Verdict.MALFORMED,
+                        "it says the week of "
+                                + Days.day(
+                                        completions.get(0).candidates().get(0).from())
+                                + ", which lies after the visit: read it again");
+            }
+            completions = past;
+        }
+        boolean oldForm = completions.get(0).text().length() == 3;
+        List<String> decoded = oldForm
+                ? List.of("Three digits: made before 2000, the decade is open (49 CFR 574.5)")
+                : List.of("Four digits: week and year of making (49 CFR 574.5)");
+        Judgement judged = judge(mark, completions, decoded);
+        return judged.verdict() == Verdict.TOO_LATE
+                ? judged.because(judged.why() + ": it was renewed in service, as tires are")
+                : judged;
+    }
+
+    public Judgement glass(String text) {
+        return new Judgement(
+                Verdict.CANNOT_TELL,
+                "no published rule reads a date from the mark of a pane; it is kept as read",
+                List.of(),
+                GlassMark.read(text));
+    }
+
+    /** A model year against the build: no part's lead lies between them. */
+    Judgement modelYear(List<Completion> completions) {
+        return judge(completions, List.of(), window.map(built -> new WindowRule(built, 0, 0)));
+    }
+
+    /** Judges by the usual leads of the mark; a part that was replaced by what it can mean since the car was built. */
+    private Judgement judge(Mark mark, List<Completion> completions, List<String> decoded) {
+        if (window.isPresent() && mark.origin().filter(Origin.REPLACED::equals).isPresent()) {
+            Optional<Judgement> renewed = renewed(completions, decoded);
+            if (renewed.isPresent()) {
+                return renewed.get();
+            }
+        }
+        return judge(completions, decoded, window.map(built -> rule(mark)));
+    }
+
+    /**
+     * The date of a part that took another's place: a day from the build on, and not after the visit. Empty if it can mean no such day, so that it is
+     * judged as any part is.
+     */
+    private Optional<Judgement> renewed(List<Completion> completions, List<String> decoded) {
+        BuildWindow built = window.orElseThrow();
+        List<Completion> since = kept(
+                completions,
+                date -> !date.to().isBefore(built.first())
+                        && visitDay.filter(day -> date.from().isAfter(day)).isEmpty());
+        if (since.isEmpty()) {
+            return Optional.empty();
+        }
+        List<DateCandidate> ranked = new WindowRule(built, 0, 0).ranked(distinct(since));
+        DateCandidate nearest = ranked.get(0);
+        Verdict verdict = nearest.meets(built.first(), built.last()) ? Verdict.FITS : Verdict.TOO_LATE;
+        String why = DateText.of(nearest)
+                + (ranked.size() > 1 ? ", the nearest of " + ranked.size() + " dates since the build" : "")
+                + ": the part is noted as replaced, so it is read as a date since the build";
+        return Optional.of(new Judgement(verdict, why, ranked, decoded));
+    }
+
+    /** Judges by the rule: every way to fill in unread letters must lead to the same verdict. */
+    private Judgement judge(List<Completion> completions, List<String> decoded, Optional<WindowRule> asked) {
+        List<DateCandidate> all = distinct(completions);
+        if (asked.isEmpty()) {
+            return new Judgement(
+                    Verdict.CANNOT_TELL, "neither a build date nor a model year of the car is given", all, decoded);
+        }
+        WindowRule rule = asked.get();
+        List<DateCandidate> ranked = rule.ranked(all);
+        Set<Verdict> verdicts = rule.verdicts(completions);
+        if (verdicts.size() > 1) {
+            return new Judgement(
+                    Verdict.CANNOT_TELL,
+                    "the unread letters leave it open: by what they are it is "
+                            + verdicts.stream().sorted().map(Verdict::word).collect(Collectors.joining(" or ")),
+                    ranked,
+                    decoded);
+        }
+        return new Judgement(verdicts.iterator().next(), why(rule, ranked), ranked, decoded);
+    }
+
+    private static String why(WindowRule rule, List<DateCandidate> ranked) {
+        DateCandidate best = ranked.get(0);
+        return rule.fits(best) || ranked.size() == 1
+                ? rule.sentence(best)
+                : "even the nearest reading, " + rule.sentence(best).replaceFirst(" lies ", ", lies ");
+    }
+
+    private static List<DateCandidate> distinct(List<Completion> completions) {
+        Set<DateCandidate> all = new LinkedHashSet<>();
+        completions.forEach(completion -> all.addAll(completion.candidates()));
+        return List.copyOf(all);
+    }
+}

@@ -1,0 +1,160 @@
+package quarterlight.marks.judge;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
+import quarterlight.car.Car;
+import quarterlight.marks.code.Completion;
+import quarterlight.marks.code.DateCandidate;
+import quarterlight.marks.code.Unread;
+import quarterlight.marks.code.VehicleNumber;
+
+/**
+ * Judges identity numbers: 17 characters by 49 CFR 565 from model year 1981 on and in its region; no published rule reaches others.
+ */
+public final class NumberJudge {
+    private static final int MOST_UNREAD = 2;
+    private static final int MOST_NAMED = 6;
+
+    private final OptionalInt modelYear;
+    private final Optional<BuildWindow> window;
+    private final DateJudge dates;
+
+    public NumberJudge(Car car, Optional<BuildWindow> window, DateJudge dates) {
+        this.modelYear = car.modelYear();
+        this.window = window;
+        this.dates = dates;
+    }
+
+    public Judgement judge(String text) {
+        String plain = VehicleNumber.plain(text);
+        if (isBeforeRule()) {
+            return Judgement.bare(
+                    Verdict.NOT_APPLICABLE,
+                    "before model year " + VehicleNumber.FIRST_MODEL_YEAR
+                            + " makers numbered each in their own way, without a check digit (49 CFR 565)");
+        }
+        if (plain.length() != VehicleNumber.LENGTH) {
+            return Judgement.bare(
+                    isSinceRule() ? Verdict.MALFORMED : Verdict.CANNOT_TELL,
+                    "it has " + plain.length() + " characters; since model year " + VehicleNumber.FIRST_MODEL_YEAR
+                            + " there are " + VehicleNumber.LENGTH + " (49 CFR 565)"
+                            + (isSinceRule() ? "" : ", and the model year is not given"));
+        }
+        Optional<String> foreign = foreign(plain);
+        if (foreign.isPresent()) {
+            return Judgement.bare(Verdict.NOT_APPLICABLE, foreign.get());
+        }
+        return Unread.count(plain) == 0 ? read(plain) : partlyRead(plain);
+    }
+
+    /** Surely before the first model year of the rule; without a model year, built before July of the year before it. */
+    private boolean isBeforeRule() {
+        if (modelYear.isPresent()) {
+            return modelYear.getAsInt() < VehicleNumber.FIRST_MODEL_YEAR;
+        }
+        return window.filter(w -> w.last().isBefore(java.time.LocalDate.of(VehicleNumber.FIRST_MODEL_YEAR - 1, 7, 1)))
+                .isPresent();
+    }
+
+    private boolean isSinceRule() {
+        return modelYear.isPresent()
+                || window.filter(w -> w.first().getYear() >= VehicleNumber.FIRST_MODEL_YEAR)
+                        .isPresent();
+    }
+
+    private static Optional<String> foreign(String plain) {
+        char first = plain.charAt(0);
+        char check = plain.charAt(8);
+        boolean inRegion = (first >= '1' && first <= '5') || first == 'L' || first == Unread.LETTER;
+        if (!inRegion) {
+            return Optional.of("it begins with " + first
+                    + ": the check digit and the model year letter are compulsory in North America and China only");
+        }
+        if (Character.isLetter(check) && check != 'X') {
+            return Optional.of("place 9 holds " + check
+                    + ", so it holds no check digit: the number was not made for North America or China");
+        }
+        return Optional.empty();
+    }
+
+    private Judgement read(String plain) {
+        Optional<VehicleNumber> number = VehicleNumber.of(plain);
+        if (number.isEmpty()) {
+            return Judgement.bare(
+                    Verdict.MALFORMED, "it holds a character that no such number has (I, O, Q or a sign; 49 CFR 565)");
+        }
+        if (!number.get().checks()) {
+            return Judgement.bare(
+                    Verdict.MALFORMED,
+                    "place 9 holds " + number.get().check() + ", and the check digit of the rest is "
+                            + number.get().expectedCheck() + " (49 CFR 565)");
+        }
+        List<DateCandidate> years = number.get().modelYears();
+        if (years.isEmpty()) {
+            return Judgement.bare(
+                    Verdict.MALFORMED,
+                    "place 10 holds " + number.get().yearLetter() + ", which stands for no model year (49 CFR 565)");
+        }
+        Judgement judged = dates.modelYear(List.of(new Completion(plain, years)));
+        int year = years.get(0).to().getYear();
+        return new Judgement(
+                judged.verdict(),
+                "the check digit holds and place 10 says model year " + year + said(year) + ": " + judged.why(),
+                judged.candidates(),
+                List.of());
+    }
+
+    private String said(int year) {
+        return modelYear.isPresent() && modelYear.getAsInt() != year
+                ? ", not " + modelYear.getAsInt() + " as claimed"
+                : "";
+    }
+
+    /** The model year that the number says, if it is another than the car's claimed one. */
+    public Optional<Integer> otherYear(Judgement judged) {
+        return judged.candidates().stream()
+                .filter(date -> date.pattern().equals("model-year-letter"))
+                .map(date -> date.to().getYear())
+                .findFirst()
+                .filter(year -> modelYear.isPresent() && modelYear.getAsInt() != year);
+    }
+
+    private Judgement partlyRead(String plain) {
+        int unread = Unread.count(plain);
+        if (unread > MOST_UNREAD) {
+            return Judgement.bare(
+                    Verdict.CANNOT_TELL, unread + " characters are unread: the check digit proves nothing");
+        }
+        List<VehicleNumber> possible = VehicleNumber.completions(plain);
+        List<Completion> completions = possible.stream()
+                .filter(number -> !number.modelYears().isEmpty())
+                .map(number -> new Completion(number.text(), number.modelYears()))
+                .toList();
+        if (completions.isEmpty()) {
+            return Judgement.bare(
+                    Verdict.MALFORMED, "whatever the unread character is, the check digit does not hold (49 CFR 565)");
+        }
+        Judgement judged = dates.modelYear(completions);
+        boolean open = judged.verdict() == Verdict.FITS || judged.verdict() == Verdict.CANNOT_TELL;
+        String letters = unread == 1 ? letters(plain, possible) : "";
+        return new Judgement(
+                open ? Verdict.CANNOT_TELL : judged.verdict(),
+                (open ? "an unread character leaves the check digit untested" + letters + "; " : "") + judged.why(),
+                judged.candidates(),
+                List.of());
+    }
+
+    private static String letters(String plain, List<VehicleNumber> possible) {
+        int at = plain.indexOf(Unread.LETTER);
+        Set<String> letters = new LinkedHashSet<>();
+        possible.forEach(number -> letters.add(number.text().substring(at, at + 1)));
+        return letters.size() <= MOST_NAMED
+                ? " (it holds for " + letters.stream().sorted().collect(Collectors.joining(", ")) + " at place "
+                        + (at + 1) + ")"
+                : "";
+    }
+}

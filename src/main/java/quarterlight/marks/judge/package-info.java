@@ -1,0 +1,2 @@
+/** Marks and features judged by the build of the car. */
+package quarterlight.marks.judge;

@@ -1,0 +1,2 @@
+/** Files read here and there, and the boxes of ISO media files. */
+package quarterlight.photo.bytes;

@@ -1,0 +1,2 @@
+/** What Exif says, and the pictures that cameras keep beside it. */
+package quarterlight.photo.exif;

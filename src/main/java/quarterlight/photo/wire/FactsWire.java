@@ -1,0 +1,120 @@
+package quarterlight.photo.wire;
+
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import quarterlight.photo.MediaType;
+import quarterlight.photo.exif.Preview;
+import quarterlight.photo.header.FileFacts;
+import quarterlight.visit.photo.CameraId;
+import quarterlight.visit.photo.CaptureSource;
+import quarterlight.visit.photo.CaptureTime;
+import quarterlight.visit.photo.MediaFacts;
+import quarterlight.visit.photo.Position;
+import quarterlight.visit.photo.SidecarWords;
+
+/** Facts of files as bytes, in the order of their components. What comes back passes the same checks as facts that were read here. */
+public final class FactsWire {
+    private FactsWire() {}
+
+    public static void write(DataOutputStream out, FileFacts facts) throws IOException {
+        Wire.kind(out, facts.type());
+        Wire.optional(out, facts.captured(), FactsWire::writeTime);
+        Wire.optional(out, facts.gpsUtc(), Wire::moment);
+        Wire.optional(out, facts.position(), (to, position) -> {
+            to.writeDouble(position.latitude());
+            to.writeDouble(position.longitude());
+        });
+        Wire.optional(out, facts.camera().map(CameraId::value), Wire::text);
+        Wire.optional(out, boxed(facts.width()), DataOutputStream::writeInt);
+        Wire.optional(out, boxed(facts.height()), DataOutputStream::writeInt);
+        out.writeInt(facts.orientation());
+        Wire.optional(
+                out,
+                facts.seconds().isPresent() ? Optional.of(facts.seconds().getAsDouble()) : Optional.<Double>empty(),
+                DataOutputStream::writeDouble);
+        Wire.texts(out, facts.notes());
+        Wire.optional(out, facts.preview().map(Preview::jpeg), Wire::bytes);
+        Wire.optional(out, facts.contentId(), Wire::text);
+        Wire.optional(out, boxed(facts.more().pages()), DataOutputStream::writeInt);
+        Wire.optional(out, facts.more().said(), FactsWire::writeWords);
+    }
+
+    public static FileFacts read(DataInputStream in) throws IOException {
+        MediaType type = Wire.kind(in, MediaType.class);
+        Optional<CaptureTime> captured = Wire.optional(in, FactsWire::readTime);
+        Optional<LocalDateTime> gps = Wire.optional(in, Wire::moment);
+        Optional<Position> position = Wire.optional(in, from -> new Position(from.readDouble(), from.readDouble()));
+        Optional<CameraId> camera = Wire.optional(in, from -> new CameraId(Wire.text(from)));
+        OptionalInt width = unboxed(Wire.optional(in, DataInputStream::readInt));
+        OptionalInt height = unboxed(Wire.optional(in, DataInputStream::readInt));
+        int orientation = in.readInt();
+        Optional<Double> seconds = Wire.optional(in, DataInputStream::readDouble);
+        List<String> notes = new ArrayList<>(Wire.texts(in));
+        Optional<Preview> preview = Wire.optional(in, from -> new Preview(Wire.bytes(from)));
+        Optional<String> contentId = Wire.optional(in, Wire::text);
+        OptionalInt pages = unboxed(Wire.optional(in, DataInputStream::readInt));
+        Optional<SidecarWords> said = Wire.optional(in, FactsWire::readWords);
+        return new FileFacts(
+                type,
+                captured,
+                gps,
+                position,
+                camera,
+                width,
+                height,
+                orientation,
+                seconds.isPresent() ? OptionalDouble.of(seconds.get()) : OptionalDouble.empty(),
+                notes,
+                preview,
+                contentId,
+                new MediaFacts(pages, Optional.empty(), said));
+    }
+
+    private static void writeWords(DataOutputStream out, SidecarWords said) throws IOException {
+        Wire.optional(out, said.caption(), Wire::text);
+        Wire.texts(out, said.keywords());
+        Wire.optional(out, boxed(said.rating()), DataOutputStream::writeInt);
+        Wire.optional(out, boxed(said.orientation()), DataOutputStream::writeInt);
+    }
+
+    private static SidecarWords readWords(DataInputStream in) throws IOException {
+        return new SidecarWords(
+                Wire.optional(in, Wire::text),
+                Wire.texts(in),
+                unboxed(Wire.optional(in, DataInputStream::readInt)),
+                unboxed(Wire.optional(in, DataInputStream::readInt)));
+    }
+
+    private static void writeTime(DataOutputStream out, CaptureTime time) throws IOException {
+        Wire.moment(out, time.time());
+        Wire.text(out, time.fraction());
+        Wire.optional(out, time.offset().map(ZoneOffset::getTotalSeconds), DataOutputStream::writeInt);
+        Wire.kind(out, time.source());
+        out.writeBoolean(time.suspect());
+    }
+
+    private static CaptureTime readTime(DataInputStream in) throws IOException {
+        return new CaptureTime(
+                Wire.moment(in),
+                Wire.text(in),
+                Wire.optional(in, from -> ZoneOffset.ofTotalSeconds(from.readInt())),
+                Wire.kind(in, CaptureSource.class),
+                in.readBoolean());
+    }
+
+    private static Optional<Integer> boxed(OptionalInt value) {
+        return value.isPresent() ? Optional.of(value.getAsInt()) : Optional.empty();
+    }
+
+    private static OptionalInt unboxed(Optional<Integer> value) {
+        return value.isPresent() ? OptionalInt.of(value.get()) : OptionalInt.empty();
+    }
+}

@@ -1,0 +1,2 @@
+/** Messages between the program and its workers. */
+package quarterlight.photo.wire;

@@ -1,0 +1,20 @@
+package quarterlight.store.problem;
+
+import java.nio.file.Path;
+import java.util.Objects;
+
+/** A visit could not be made, opened, read or saved. The message is a full sentence: what, where, what to do. */
+public abstract sealed class VisitProblem extends Exception
+        permits VisitExists, VisitMissing, VisitLocked, VisitTooNew, VisitUnreadable, VisitUnwritable {
+    private final transient Path path;
+
+    VisitProblem(Path path, String message, Throwable cause) {
+        super(message, cause);
+        this.path = Objects.requireNonNull(path, "path");
+    }
+
+    /** The folder of the visit. */
+    public Path path() {
+        return path;
+    }
+}

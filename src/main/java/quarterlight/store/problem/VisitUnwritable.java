@@ -1,0 +1,14 @@
+package quarterlight.store.problem;
+
+import java.nio.file.Path;
+
+/** The visit could not be written; what stood in it before still does. */
+public final class VisitUnwritable extends VisitProblem {
+    public VisitUnwritable(Path path, String reason, Throwable cause) {
+        super(
+                path,
+                "The visit " + path + " cannot be written: " + reason
+                        + ". Nothing of this step was kept. Check the disk and the folder's permissions.",
+                cause);
+    }
+}

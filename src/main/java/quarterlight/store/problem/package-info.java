@@ -1,0 +1,2 @@
+/** Why a visit cannot be made, opened, read or saved. */
+package quarterlight.store.problem;

@@ -1,0 +1,2 @@
+/** Tables that other programs wrote. */
+package quarterlight.table.foreign;

@@ -1,0 +1,2 @@
+/** Rows and drafts as JSON. */
+package quarterlight.table.json;

@@ -1,0 +1,88 @@
+package quarterlight.table.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.io.ParseException;
+import org.locationtech.jts.io.WKTReader;
+import quarterlight.visit.annotation.Outline;
+import quarterlight.visit.annotation.PixelPoint;
+import quarterlight.visit.row.CellRefused;
+
+/**
+ * Outlines as well-known text (WKT, OGC 06-103r4 / ISO 19125): {@code POLYGON ((x y, …), (hole), …)}, rings closed, pixels of the
+ * upright photo.
+ */
+public final class OutlineText {
+    private static final int LEAST_CLOSED = 4;
+
+    private OutlineText() {}
+
+    /** @throws CellRefused if the text is not one polygon with closed rings */
+    public static Outline parse(String column, String text) throws CellRefused {
+        if (!(read(column, text) instanceof Polygon polygon) || polygon.isEmpty()) {
+            throw new CellRefused(
+                    column, "the outline is " + Quoted.of(text) + "; give one POLYGON ((x y, x y, x y, x y))");
+        }
+        List<List<PixelPoint>> holes = new ArrayList<>();
+        for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
+            holes.add(ring(column, polygon.getInteriorRingN(i)));
+        }
+        return new Outline(ring(column, polygon.getExteriorRing()), holes);
+    }
+
+    private static Geometry read(String column, String text) throws CellRefused {
+        String shape = text.strip().toUpperCase(Locale.ROOT);
+        if (!shape.startsWith("POLYGON")) {
+            throw new CellRefused(
+                    column, "the outline is " + Quoted.of(text) + "; give one POLYGON ((x y, x y, x y, x y))");
+        }
+        try {
+            return new WKTReader().read(text);
+        } catch (ParseException e) {
+            throw new CellRefused(
+                    column,
+                    "the outline " + Quoted.of(text) + " is not well-known text; write POLYGON ((x y, x y, x y, x y))");
+        } catch (IllegalArgumentException e) {
+            throw new CellRefused(
+                    column,
+                    "a ring of the outline is not closed; repeat its first point at the end, with 4 points or more");
+        }
+    }
+
+    private static List<PixelPoint> ring(String column, LinearRing ring) throws CellRefused {
+        Coordinate[] points = ring.getCoordinates();
+        if (points.length < LEAST_CLOSED) {
+            throw new CellRefused(
+                    column, "a ring of the outline has too few points; it needs 3 and the first one again");
+        }
+        List<PixelPoint> open = new ArrayList<>();
+        for (int i = 0; i < points.length - 1; i++) {
+            if (!Double.isFinite(points[i].x) || !Double.isFinite(points[i].y)) {
+                throw new CellRefused(column, "point " + (i + 1) + " of the outline is not a pair of finite numbers");
+            }
+            open.add(new PixelPoint(points[i].x, points[i].y));
+        }
+        return open;
+    }
+
+    public static String of(Outline outline) {
+        List<String> rings = new ArrayList<>();
+        rings.add(ringText(outline.shell()));
+        outline.holes().forEach(hole -> rings.add(ringText(hole)));
+        return "POLYGON (" + String.join(", ", rings) + ")";
+    }
+
+    private static String ringText(List<PixelPoint> open) {
+        List<PixelPoint> closed = new ArrayList<>(open);
+        closed.add(open.get(0));
+        return closed.stream()
+                .map(p -> NumberText.of(p.x()) + " " + NumberText.of(p.y()))
+                .collect(Collectors.joining(", ", "(", ")"));
+    }
+}

@@ -1,0 +1,92 @@
+package quarterlight.thickness.gauge;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import quarterlight.units.Thickness;
+import quarterlight.visit.reading.GaugeCheck;
+import quarterlight.visit.reading.GaugeSurface;
+import quarterlight.visit.reading.GaugeValue;
+
+/**
+ * A straight line through what the gauge showed on bare metal and on a shim: corrected = (shown - zero) x factor. The
+ * readings as typed stay as they are; only what is computed from them moves.
+ *
+ * @param zeroUm what the gauge shows on bare metal, um
+ * @param factor true thickness per um shown above zero, above 0
+ */
+public record GaugeCorrection(double zeroUm, double factor) {
+    /** Leaves every reading as it is. */
+    public static final GaugeCorrection NONE = new GaugeCorrection(0, 1);
+
+    /** A gauge farther off than this is broken or was noted wrongly; judgement. */
+    private static final double MOST_FACTOR = 1.25;
+
+    private static final double MOST_ZERO_UM = 50;
+
+    public GaugeCorrection {
+        if (!Double.isFinite(zeroUm) || !Double.isFinite(factor) || factor <= 0) {
+            throw new IllegalArgumentException("a correction needs a finite zero and a factor above 0");
+        }
+    }
+
+    /**
+     * The line through the mean of what was shown on bare metal and the mean of what was shown on the thickest shim,
+     * before and after taken together.
+     *
+     * @return empty if either is missing, if the shim did not read above bare metal, or if no gauge is so far off
+     */
+    public static Optional<GaugeCorrection> ofTwoPoints(List<GaugeCheck> checks) {
+        return line(checks).filter(GaugeCorrection::isPlausible);
+    }
+
+    /** Why a correction that was chosen is not applied; empty if it is, or if the checks give none. */
+    public static Optional<String> refusal(List<GaugeCheck> checks) {
+        return line(checks)
+                .filter(line -> !line.isPlausible())
+                .map(line -> String.format(
+                        Locale.US,
+                        "The gauge check asks for a factor of %.2f and a zero of %.0f um: no gauge that works is so far off, so"
+                                + " the readings stand as typed. Check the unit and the shim that was noted.",
+                        line.factor,
+                        line.zeroUm));
+    }
+
+    private boolean isPlausible() {
+        return factor >= 1 / MOST_FACTOR && factor <= MOST_FACTOR && Math.abs(zeroUm) <= MOST_ZERO_UM;
+    }
+
+    private static Optional<GaugeCorrection> line(List<GaugeCheck> checks) {
+        OptionalDouble bare = checks.stream()
+                .filter(check -> check.on() == GaugeSurface.BARE)
+                .mapToDouble(check -> check.shown().thickness().um())
+                .average();
+        OptionalDouble thickest = checks.stream()
+                .filter(check -> check.on() == GaugeSurface.SHIM)
+                .mapToDouble(check -> check.nominal().thickness().um())
+                .max();
+        if (bare.isEmpty() || thickest.isEmpty()) {
+            return Optional.empty();
+        }
+        double nominal = thickest.getAsDouble();
+        double shown = checks.stream()
+                .filter(check -> check.on() == GaugeSurface.SHIM)
+                .filter(check -> Math.abs(check.nominal().thickness().um() - nominal) < 1e-9)
+                .mapToDouble(check -> check.shown().thickness().um())
+                .average()
+                .orElseThrow();
+        double span = shown - bare.getAsDouble();
+        return span > 0 && nominal > 0
+                ? Optional.of(new GaugeCorrection(bare.getAsDouble(), nominal / span))
+                : Optional.empty();
+    }
+
+    public Thickness apply(Thickness shown) {
+        return new Thickness((shown.um() - zeroUm) * factor);
+    }
+
+    public double um(GaugeValue.Measured value) {
+        return apply(value.thickness()).um();
+    }
+}

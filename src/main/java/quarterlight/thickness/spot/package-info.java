@@ -1,0 +1,2 @@
+/** Readings grouped into the places they were taken at. */
+package quarterlight.thickness.spot;

@@ -1,0 +1,2 @@
+/** Statistics of samples. */
+package quarterlight.thickness.statistics;

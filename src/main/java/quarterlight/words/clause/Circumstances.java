@@ -1,0 +1,83 @@
+package quarterlight.words.clause;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import quarterlight.words.DraftKind;
+import quarterlight.words.Facet;
+import quarterlight.words.lexicon.TermKind;
+import quarterlight.words.place.CarZones;
+import quarterlight.words.text.Clause;
+
+/** The circumstances under which something was said, as features: how the place is known, what else stands in the clause and its sentence. */
+public final class Circumstances {
+    private static final Map<TermKind, String> HERE = new EnumMap<>(TermKind.class);
+
+    static {
+        HERE.put(TermKind.GENERAL, "general");
+        HERE.put(TermKind.HYPO, "plan");
+        HERE.put(TermKind.OTHER, "other-car");
+        HERE.put(TermKind.NOISE, "chatter");
+        HERE.put(TermKind.CLAIM, "claimed");
+        HERE.put(TermKind.NOTLOOKED, "not-looked");
+        HERE.put(TermKind.HEDGE, "hedged");
+        HERE.put(TermKind.WITHDRAW, "withdrawing");
+        HERE.put(TermKind.NOTTRIED, "not-tried");
+        HERE.put(TermKind.GAUGECHECK, "gauge-check");
+    }
+
+    private static final Set<String> PAST = Set.of("had", "did", "used", "went", "came", "made");
+
+    private Circumstances() {}
+
+    /** @param all what was found in the same clause */
+    public static void add(Moment moment, List<Finding> all, Finding finding, CarZones car) {
+        Clause clause = moment.clause();
+        finding.feature("zone-finished", finding.zones.stream().anyMatch(car::finished));
+        finding.feature("place-" + finding.place.how().word());
+        if (finding.place.known()) {
+            finding.feature("side-" + finding.place.sideHow().word());
+        }
+        HERE.forEach((kind, name) -> finding.feature(name + "-here", clause.has(kind)));
+        for (Moment earlier : moment.earlier()) {
+            HERE.forEach((kind, name) -> finding.feature(name + "-before", earlier.has(kind)));
+        }
+        moment.before(2).forEach(m -> HERE.forEach((kind, name) -> finding.feature(name + "-last", m.has(kind))));
+        for (Moment later : moment.rest()) {
+            finding.feature("plan-after", later.has(TermKind.HYPO));
+            finding.feature("general-after", later.has(TermKind.GENERAL));
+        }
+        finding.feature("told", clause.told());
+        finding.feature("size-"
+                + (clause.size() <= 3
+                        ? "short"
+                        : clause.size() <= 7 ? "usual" : clause.size() <= 14 ? "long" : "very-long"));
+        finding.feature(
+                "first-person", clause.tokens().stream().limit(3).anyMatch(t -> t.is("i", "i'm", "i've", "i'd")));
+        finding.feature("past", clause.tokens().stream().anyMatch(t -> PAST.contains(t.word())));
+        finding.feature(
+                "question",
+                clause.tokens()
+                        .get(0)
+                        .is("is", "are", "do", "does", "did", "what", "where", "how", "who", "why", "when"));
+        finding.feature("you", clause.tokens().stream().anyMatch(t -> t.is("you", "you're", "your")));
+        finding.feature("they", clause.tokens().stream().anyMatch(t -> t.is("they", "them", "these", "those")));
+        for (DraftKind kind : DraftKind.values()) {
+            finding.feature("also-" + kind.word(), all.stream().anyMatch(f -> f != finding && f.what == kind));
+        }
+        if (clause.has(TermKind.HEDGE)) {
+            finding.with(
+                    Facet.CERTAINTY, clause.first(TermKind.HEDGE).orElseThrow().value());
+        }
+        if (clause.told() || clause.has(TermKind.CLAIM)) {
+            finding.with(
+                    Facet.SAID_BY,
+                    clause.first(TermKind.CLAIM).map(m -> m.value()).orElse("seller"));
+        }
+        if (finding.place.known()) {
+            finding.because("place " + finding.place.how().word()
+                    + (finding.place.said().isEmpty() ? "" : " by \u201c" + finding.place.said() + "\u201d"));
+        }
+    }
+}

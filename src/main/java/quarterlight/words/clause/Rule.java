@@ -1,0 +1,8 @@
+package quarterlight.words.clause;
+
+import java.util.List;
+
+/** Finds evidence of one kind in a clause. */
+public interface Rule {
+    void read(Moment moment, List<Finding> found);
+}

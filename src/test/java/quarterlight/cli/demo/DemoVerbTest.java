@@ -1,0 +1,60 @@
+package quarterlight.cli.demo;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import quarterlight.cli.Bench;
+
+class DemoVerbTest {
+    private static final Path DEMO_DATA =
+            Path.of(System.getProperty("quarterlight.basedir", ".")).resolve("demo-data");
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void theDemoIsBuiltWholeAndOnceAndItsVisitsHold() throws IOException {
+        assumeThat(DEMO_DATA).isDirectory();
+        Bench bench = new Bench(folder).withDemoData(DEMO_DATA);
+        String demo = folder.resolve("demo").toString();
+        Bench.Outcome first = bench.run("demo", demo, "--json").done();
+        JsonNode json = first.json();
+        assertThat(json.get("visits")).hasSize(2);
+        assertThat(json.get("refused")).isEmpty();
+        for (JsonNode page : json.get("pages")) {
+            assertThat(Path.of(page.asText())).isNotEmptyFile();
+        }
+        String a = json.get("visits").get(0).asText();
+        String b = json.get("visits").get(1).asText();
+        assertThat(bench.run("audit", a, "--json").done().json().get("ok").asBoolean())
+                .isTrue();
+        assertThat(bench.run("photos", b, "--json").done().json().get("photos").size())
+                .isGreaterThanOrEqualTo(60);
+        assertThat(bench.run("compare", a, b, "--json").done().json().get("cars"))
+                .hasSize(2);
+        assertThat(bench.run("suggest", a, "--json").done().json().has("photos"))
+                .isTrue();
+        bench.run("set", a, "client=someone else").done();
+        String before = bench.state(a);
+        bench.run("demo", demo).done();
+        assertThat(bench.state(a)).as("a visit that is there is kept").isEqualTo(before);
+    }
+
+    @Test
+    void withoutDemoDataOrAFolderNothingIsMade() throws IOException {
+        new Bench(folder).run("demo", folder.resolve("demo").toString()).complains(2, "demo-data is missing");
+        assertThat(folder.resolve("demo")).doesNotExist();
+        Path file = Files.writeString(folder.resolve("file"), "mine");
+        Bench bench = new Bench(folder).withDemoData(Files.createDirectory(folder.resolve("bare")));
+        bench.run("demo", folder.resolve("demo").toString()).complains(2, "has no demo visit");
+        assumeThat(DEMO_DATA).isDirectory();
+        bench.withDemoData(DEMO_DATA).run("demo", file.toString()).complains(2, "is a file");
+        assertThat(file).hasContent("mine");
+    }
+}

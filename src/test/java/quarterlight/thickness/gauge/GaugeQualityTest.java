@@ -1,0 +1,126 @@
+package quarterlight.thickness.gauge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import quarterlight.car.Substrate;
+import quarterlight.thickness.VisitBuilder;
+import quarterlight.units.Thickness;
+import quarterlight.units.ThicknessUnit;
+import quarterlight.visit.reading.GaugeCheck;
+import quarterlight.visit.reading.GaugeMode;
+import quarterlight.visit.reading.GaugeMoment;
+import quarterlight.visit.reading.GaugeSurface;
+import quarterlight.visit.reading.GaugeValue;
+
+class GaugeQualityTest {
+    private final VisitBuilder visit = new VisitBuilder();
+
+    @Test
+    void combinedToleranceIsTheRootOfTheSumOfSquares() {
+        assertThat(GaugeVerdict.combinedTolerance(5, 5)).isCloseTo(7.0711, within(5e-5));
+        assertThat(GaugeVerdict.combinedTolerance(5, 2)).isCloseTo(5.3852, within(5e-5));
+        assertThat(GaugeVerdict.combinedTolerance(3, 2)).isCloseTo(3.6056, within(5e-5));
+    }
+
+    @Test
+    void aTenMilShimWithFivePercentOnBothSides() {
+        // ASTM D7091's example from memory: 7 %, so 236 to 272 um on 254; unrounded 7.0711 %, 236.04 to 271.96
+        assertThat(verdict(254, 236.3).passes()).isTrue();
+        assertThat(verdict(254, 235.9).passes()).isFalse();
+        assertThat(verdict(254, 271.8).passes()).isTrue();
+        assertThat(verdict(254, 272.1).passes()).isFalse();
+    }
+
+    @Test
+    void aCheckWithoutToleranceCannotTell() {
+        visit.check(check(GaugeMoment.BEFORE, GaugeSurface.SHIM, 125, 127, OptionalDouble.empty()));
+        GaugeQuality quality = GaugeQuality.of(visit.build());
+        assertThat(quality.verdicts().get(0).canTell()).isFalse();
+        assertThat(quality.summary()).isEqualTo(GaugeQuality.Summary.CANNOT_TELL);
+    }
+
+    @Test
+    void aVisitWithoutCheckSaysSo() {
+        assertThat(GaugeQuality.of(visit.build()).summary()).isEqualTo(GaugeQuality.Summary.NOT_CHECKED);
+    }
+
+    @Test
+    void driftIsAfterLessBeforeOnTheSameSurface() {
+        visit.check(check(GaugeMoment.BEFORE, GaugeSurface.BARE, 0, 1, OptionalDouble.of(3)));
+        visit.check(check(GaugeMoment.BEFORE, GaugeSurface.SHIM, 125, 126, OptionalDouble.of(3)));
+        visit.check(check(GaugeMoment.AFTER, GaugeSurface.SHIM, 125, 131, OptionalDouble.of(3)));
+        GaugeQuality quality = GaugeQuality.of(visit.build());
+        assertThat(quality.drifts()).hasSize(1);
+        assertThat(quality.drifts().get(0).driftUm()).isCloseTo(5, within(1e-9));
+        assertThat(quality.drifts().get(0).isBeyond()).isTrue();
+        assertThat(quality.summary()).isEqualTo(GaugeQuality.Summary.FAILED);
+    }
+
+    @Test
+    void twoPointCorrectionMovesBothPointsToTheirTrueValue() {
+        List<GaugeCheck> checks = new ArrayList<>();
+        checks.add(check(GaugeMoment.BEFORE, GaugeSurface.BARE, 0, 4, OptionalDouble.empty()));
+        assertThat(GaugeCorrection.ofTwoPoints(checks)).isEmpty();
+        checks.add(check(GaugeMoment.BEFORE, GaugeSurface.SHIM, 250, 259, OptionalDouble.empty()));
+        GaugeCorrection correction = GaugeCorrection.ofTwoPoints(checks).orElseThrow();
+        assertThat(correction.apply(new Thickness(4)).um()).isCloseTo(0, within(1e-9));
+        assertThat(correction.apply(new Thickness(259)).um()).isCloseTo(250, within(1e-9));
+    }
+
+    @Test
+    void aShimThatReadsNoHigherThanBareMetalGivesNoCorrection() {
+        assertThat(GaugeCorrection.ofTwoPoints(List.of(
+                        check(GaugeMoment.BEFORE, GaugeSurface.BARE, 0, 4, OptionalDouble.empty()),
+                        check(GaugeMoment.BEFORE, GaugeSurface.SHIM, 250, 4, OptionalDouble.empty()))))
+                .isEmpty();
+    }
+
+    @Test
+    void aGaugeReadsWhatItsPrincipleAllows() {
+        assertThat(GaugeReach.reads(Substrate.STEEL, Set.of())).isTrue();
+        assertThat(GaugeReach.reads(Substrate.ALUMINUM, Set.of(GaugeMode.MAGNETIC)))
+                .isFalse();
+        assertThat(GaugeReach.reads(Substrate.ALUMINUM, Set.of(GaugeMode.EDDY))).isTrue();
+        assertThat(GaugeReach.reads(Substrate.FIBERGLASS, Set.of(GaugeMode.EDDY)))
+                .isFalse();
+    }
+
+    private GaugeVerdict verdict(double nominal, double shown) {
+        VisitBuilder one = new VisitBuilder();
+        one.check(new GaugeCheck(
+                GaugeMoment.BEFORE,
+                GaugeSurface.SHIM,
+                um(nominal),
+                um(shown),
+                OptionalDouble.of(0.05 * nominal),
+                OptionalDouble.of(5),
+                OptionalDouble.empty(),
+                Optional.empty()));
+        return GaugeQuality.of(one.build()).verdicts().get(0);
+    }
+
+    private static GaugeCheck check(
+            GaugeMoment when, GaugeSurface on, double nominal, double shown, OptionalDouble tolerance) {
+        return new GaugeCheck(
+                when,
+                on,
+                um(nominal),
+                um(shown),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                tolerance,
+                Optional.empty());
+    }
+
+    private static GaugeValue.Measured um(double value) {
+        return new GaugeValue.Measured(BigDecimal.valueOf(value), ThicknessUnit.UM);
+    }
+}
