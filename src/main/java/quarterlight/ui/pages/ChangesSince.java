@@ -4,7 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import quarterlight.store.rows.LogEntry;
+import quarterlight.store.log.LogEntry;
 
 /**
  * From where on the edit log tells of changes that the pages on the disk do not show. Pages made in this window are known by how much stood in

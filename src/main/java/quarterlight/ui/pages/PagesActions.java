@@ -22,7 +22,7 @@ import quarterlight.edit.row.RowEdits;
 import quarterlight.page.DiagramDrawing;
 import quarterlight.page.print.PagePreview;
 import quarterlight.page.print.Paper;
-import quarterlight.store.VisitUnreadable;
+import quarterlight.store.problem.VisitUnreadable;
 import quarterlight.table.TableUnreadable;
 import quarterlight.task.Job;
 import quarterlight.ui.kit.Command;

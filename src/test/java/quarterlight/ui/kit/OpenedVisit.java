@@ -15,7 +15,7 @@ import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
 import quarterlight.diagram.ink.Ramp;
 import quarterlight.diagram.ink.TextMeasure;
-import quarterlight.edit.FactEdits;
+import quarterlight.edit.fact.FactEdits;
 import quarterlight.store.SampleVisit;
 import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
