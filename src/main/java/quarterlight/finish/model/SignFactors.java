@@ -25,7 +25,7 @@ final class SignFactors {
         for (LifeStory story : LifeStory.values()) {
             factors[story.ordinal()] = panel.rust().isEmpty()
                     ? 1
-                    : SignRates.RUST[panel.rust().get().ordinal()][story.hasFiller() ? 1 : 0];
+                    : SignRates.RUST.get(panel.rust().get().ordinal()).get(story.hasFiller() ? 1 : 0);
         }
         return factors;
     }

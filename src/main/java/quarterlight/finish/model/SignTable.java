@@ -27,7 +27,7 @@ final class SignTable {
         for (int d = 0; d < draws.count(); d++) {
             for (int slot = 0; slot <= WHOLE_CAR; slot++) {
                 double quality =
-                        slot == WHOLE_CAR ? draws.value(d, JudgedNumber.WHOLE_CAR_CARE) : SignRates.QUALITY[slot];
+                        slot == WHOLE_CAR ? draws.value(d, JudgedNumber.WHOLE_CAR_CARE) : SignRates.QUALITY.get(slot);
                 for (LifeStory story : LifeStory.values()) {
                     for (SignKind sign : SignKind.values()) {
                         chances[d][slot][story.ordinal() * SIGNS + sign.ordinal()] =
@@ -74,9 +74,9 @@ final class SignTable {
         double[] each = new double[SIGNS];
         for (int s = 0; s < STORIES; s++) {
             boolean several = !wholeCar && s > 0;
-            for (int q = 0; q < (several ? SignRates.QUALITY.length : 1); q++) {
+            for (int q = 0; q < (several ? SignRates.QUALITY.size() : 1); q++) {
                 double[] row = chances[draw][wholeCar ? WHOLE_CAR : q];
-                double product = several ? SignRates.QUALITY_SHARE[q] : 1;
+                double product = several ? SignRates.QUALITY_SHARE.get(q) : 1;
                 Arrays.fill(each, 1);
                 for (int sign = 0; sign < SIGNS; sign++) {
                     double seen = row[s * SIGNS + sign];

@@ -22,9 +22,9 @@ public final class SignRates {
     }
 
     /** How much jobs show: careful, usual, coarse; and how many of each. */
-    public static final double[] QUALITY = {.3, 1.0, 1.6};
+    public static final List<Double> QUALITY = List.of(.3, 1.0, 1.6);
 
-    public static final double[] QUALITY_SHARE = {.4, .4, .2};
+    public static final List<Double> QUALITY_SHARE = List.of(.4, .4, .2);
 
     private static final List<Row> ROWS = List.of(
             row(SignKind.OVERSPRAY, .02, .45, .40, .40, .40, .40, .45, .45),
@@ -44,7 +44,8 @@ public final class SignRates {
             kept(SignKind.FACTORY_STENCIL, .30, .15, .20, .20, .02, .02, .08, .05));
 
     /** Factor by rust extent (none, light, moderate, heavy): without filler, with it. Judgement. */
-    public static final double[][] RUST = {{.55, .35}, {.30, .25}, {.10, .22}, {.05, .18}};
+    public static final List<List<Double>> RUST =
+            List.of(List.of(.55, .35), List.of(.30, .25), List.of(.10, .22), List.of(.05, .18));
 
     private SignRates() {}
 
