@@ -19,7 +19,7 @@ import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.diagram.file.VisitDiagram;
 import quarterlight.edit.fact.DiagramEdits;
 import quarterlight.table.ZoneTable;
-import quarterlight.ui.DeskReadiness;
+import quarterlight.ui.DesktopPreloader;
 import quarterlight.ui.Desktop;
 import quarterlight.units.Area;
 import quarterlight.visit.VisitFacts;
@@ -30,7 +30,7 @@ public final class Main {
 
     public static void main(String[] args) {
         Path settings = Path.of(System.getProperty("user.home"), ".quarterlight");
-        DeskReadiness desk = new DeskReadiness(settings);
+        DesktopPreloader desk = new DesktopPreloader(settings);
         if (args.length == 0 || args[0].equals("desk")) {
             desk.begin();
         }
@@ -62,7 +62,7 @@ public final class Main {
         System.exit(status);
     }
 
-    private static Desktop desktop(DeskReadiness readiness, LogFile log) {
+    private static Desktop desktop(DesktopPreloader readiness, LogFile log) {
         return new Desktop(
                 Clock.system(java.time.ZoneId.systemDefault()), ZoneTable::load, Main::areas, readiness, log.path());
     }

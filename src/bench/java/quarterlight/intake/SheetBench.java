@@ -4,7 +4,7 @@ import java.lang.management.ManagementFactory;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
-import quarterlight.edit.intake.ContactSheet;
+import quarterlight.edit.intake.ImportPreview;
 import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.store.VisitStore;
 import quarterlight.task.Progress;
@@ -16,9 +16,9 @@ public final class SheetBench {
     public static void main(String[] args) throws Exception {
         try (DecodingWorkers workers = new DecodingWorkers()) {
             workers.start();
-            ContactSheet sheet;
+            ImportPreview sheet;
             try (VisitStore store = VisitStore.openForReading(Path.of(args[0]))) {
-                sheet = ContactSheet.of(
+                sheet = ImportPreview.of(
                         store.read(), List.of(Path.of(args[1])), workers, Clock.systemUTC(), Progress.NONE);
             }
             long started = ManagementFactory.getRuntimeMXBean().getStartTime();

@@ -26,7 +26,7 @@ import quarterlight.visit.photo.MediaKind;
  */
 public final class FuzzFiles {
     private static final DecodingWorkers WORKERS = new DecodingWorkers();
-    private static final int MOST_BYTES = 1_500_000;
+    private static final int MAX_BYTES = 1_500_000;
     private static final int HEAD = 4000;
 
     private FuzzFiles() {}
@@ -38,7 +38,7 @@ public final class FuzzFiles {
         List<Sample> samples = new ArrayList<>();
         for (FolderScan.Found found :
                 FolderScan.of(List.of(Path.of(args[0])), Progress.NONE).media()) {
-            if (Files.size(found.file()) <= MOST_BYTES) {
+            if (Files.size(found.file()) <= MAX_BYTES) {
                 samples.add(new Sample(found.file(), found.type()));
             }
         }

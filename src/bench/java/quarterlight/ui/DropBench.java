@@ -22,7 +22,7 @@ import quarterlight.ui.dialog.FileDrop;
  * {@code DropBench VISIT FOLDER COUNT}; needs a display.
  */
 public final class DropBench {
-    private static final long MOST_MS = 600_000;
+    private static final long MAX_MS = 600_000;
     /** After this the window of a visit without photos has nothing left to do. */
     private static final long SETTLED_MS = 1_500;
 
@@ -60,7 +60,7 @@ public final class DropBench {
     }
 
     private static void until(Predicate<Component> wanted) throws Exception {
-        long end = System.currentTimeMillis() + MOST_MS;
+        long end = System.currentTimeMillis() + MAX_MS;
         AtomicBoolean there = new AtomicBoolean();
         while (!there.get()) {
             if (System.currentTimeMillis() > end) {

@@ -32,7 +32,7 @@ public record ArchiveAudit(
         int files,
         int originals) {
     private static final String PHOTOS = "data/tables/photos.json";
-    private static final int MOST_BYTES = 64 << 20;
+    private static final int MAX_BYTES = 64 << 20;
 
     public ArchiveAudit {
         changed = List.copyOf(changed);
@@ -112,7 +112,7 @@ public record ArchiveAudit(
         return new FilterOutputStream(kept) {
             @Override
             public void write(byte[] buffer, int from, int count) {
-                if (kept.size() + count <= MOST_BYTES) {
+                if (kept.size() + count <= MAX_BYTES) {
                     kept.write(buffer, from, count);
                 }
             }

@@ -22,7 +22,7 @@ import quarterlight.visit.photo.Sha256;
  */
 public final class BagFile implements AutoCloseable {
     private static final int BUFFER = 1 << 16;
-    private static final int MOST_TAG_BYTES = 64 << 20;
+    private static final int MAX_TAG_BYTES = 64 << 20;
     private static final String FETCH = "fetch.txt";
 
     private final ZipContents zip;
@@ -97,7 +97,7 @@ public final class BagFile implements AutoCloseable {
 
     private String text(String path) throws BagRefused {
         try (InputStream in = zip.open(path)) {
-            byte[] bytes = in.readNBytes(MOST_TAG_BYTES);
+            byte[] bytes = in.readNBytes(MAX_TAG_BYTES);
             return new String(bytes, StandardCharsets.UTF_8).replaceFirst("^\uFEFF", "");
         } catch (IOException e) {
             throw refused("is damaged at " + path + " (" + e.getMessage() + "); use another copy of the archive");

@@ -20,9 +20,9 @@ import quarterlight.file.PlainFile;
  * that unpack to far more than they are refused before anything is unpacked.
  */
 final class ZipContents implements AutoCloseable {
-    private static final int MOST_FILES = 200_000;
+    private static final int MAX_FILES = 200_000;
     /** Text of tables packs to some twentieth; above this share nothing of a visit is packed. */
-    private static final long MOST_RATIO = 200;
+    private static final long MAX_RATIO = 200;
 
     private static final long HARMLESS_BYTES = 64L << 20;
 
@@ -78,7 +78,7 @@ final class ZipContents implements AutoCloseable {
     }
 
     private static ZipContents read(Path file, ZipFile zip) throws BagRefused {
-        if (zip.size() > MOST_FILES) {
+        if (zip.size() > MAX_FILES) {
             throw new BagRefused(file, "holds " + zip.size() + " files, too many for an archive of a visit");
         }
         Map<String, ZipEntry> all = new TreeMap<>();
@@ -104,7 +104,7 @@ final class ZipContents implements AutoCloseable {
     }
 
     private static void requireSane(Path file, long bytes) throws BagRefused {
-        if (bytes > HARMLESS_BYTES && bytes / MOST_RATIO > file.toFile().length()) {
+        if (bytes > HARMLESS_BYTES && bytes / MAX_RATIO > file.toFile().length()) {
             throw new BagRefused(
                     file, "would unpack to " + bytes + " bytes, far more than a visit packs to; do not trust it");
         }

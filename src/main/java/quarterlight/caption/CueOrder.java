@@ -9,7 +9,7 @@ import quarterlight.words.Cue;
 /** Puts cues in the order of time, gives each an end, and drops the lines that rolling captions repeat. */
 final class CueOrder {
     private static final double USUAL_S = 5;
-    private static final double LONGEST_S = 60;
+    private static final double MAX_SECONDS = 60;
     private static final int ROLLING = 4;
 
     private CueOrder() {}
@@ -31,7 +31,7 @@ final class CueOrder {
         for (int i = 0; i < said.size(); i++) {
             RawCue cue = said.get(i);
             double next = i + 1 < said.size() ? said.get(i + 1).from() : cue.from() + usual;
-            double until = cue.until() >= cue.from() ? cue.until() : Math.min(next, cue.from() + LONGEST_S);
+            double until = cue.until() >= cue.from() ? cue.until() : Math.min(next, cue.from() + MAX_SECONDS);
             double end = i + 1 < said.size() ? Math.min(until, Math.max(next, cue.from())) : until;
             cues.add(new Cue(cue.from(), Math.max(end, cue.from()), cue.text()));
         }

@@ -25,7 +25,7 @@ public final class Companions {
     /** Common practice, without a source: such films are about three seconds long and begin before the photo. */
     public static final Duration NEAR = Duration.ofSeconds(5);
 
-    private static final double LONGEST_S = 10;
+    private static final double MAX_SECONDS = 10;
 
     private final Map<PhotoId, PhotoId> pairs;
 
@@ -41,7 +41,7 @@ public final class Companions {
                 pairs,
                 (photo, film) -> !bothSay(photo.file(), film.file())
                         && stem(photo.file()).equals(stem(film.file()))
-                        && film.file().seconds().orElse(0) <= LONGEST_S
+                        && film.file().seconds().orElse(0) <= MAX_SECONDS
                         && near(times.of(photo.id()), times.of(film.id())));
         return new Companions(pairs);
     }

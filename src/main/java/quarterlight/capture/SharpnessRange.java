@@ -11,7 +11,7 @@ import quarterlight.visit.photo.PhotoId;
 /**
  * The range of sharpness within one visit, and the photos that fall out of it at the soft end: a hint, never a verdict.
  * <p>Common practice, without a source: sharpness spreads over orders of magnitude, so its logarithm is compared; a photo is soft if its
- * logarithm lies more than two robust deviations (1.4826 MAD, taken as at least {@link #LEAST_SPREAD}) under the median of the visit.
+ * logarithm lies more than two robust deviations (1.4826 MAD, taken as at least {@link #MIN_SPREAD}) under the median of the visit.
  * Fewer than {@link #FEWEST} photos are not compared.
  *
  * @param low the limit below which a photo counts as soft; 0 if too few were measured
@@ -21,7 +21,7 @@ import quarterlight.visit.photo.PhotoId;
 public record SharpnessRange(double low, double median, Set<PhotoId> soft) {
     public static final int FEWEST = 8;
     /** The least robust deviation of the natural logarithm; a visit of photos all alike must not call half of them soft. */
-    public static final double LEAST_SPREAD = 0.35;
+    public static final double MIN_SPREAD = 0.35;
 
     private static final double MAD_TO_SD = 1.4826;
     private static final double DEVIATIONS = 2;
@@ -44,7 +44,7 @@ public record SharpnessRange(double low, double median, Set<PhotoId> soft) {
             return new SharpnessRange(0, Math.exp(middle), Set.of());
         }
         double[] away = Arrays.stream(logs).map(x -> Math.abs(x - middle)).toArray();
-        double spread = Math.max(LEAST_SPREAD, MAD_TO_SD * median(away));
+        double spread = Math.max(MIN_SPREAD, MAD_TO_SD * median(away));
         double low = Math.exp(middle - DEVIATIONS * spread);
         Set<PhotoId> soft = new HashSet<>();
         sharpness.forEach((photo, value) -> {

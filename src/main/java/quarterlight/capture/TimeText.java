@@ -21,7 +21,7 @@ public record TimeText(Optional<LocalDateTime> time, String complaint) {
             Pattern.compile("(\\d{4})[:/-](\\d{2})[:/-](\\d{2})[ T](\\d{2}):(\\d{2}):(\\d{2})(?:\\.\\d*)?");
     private static final Pattern OFFSET = Pattern.compile("([+-])(\\d{2}):(\\d{2})");
     private static final Pattern FRACTION = Pattern.compile("\\d{1,40}");
-    private static final int MOST_FRACTION_DIGITS = 9;
+    private static final int MAX_FRACTION_DIGITS = 9;
     private static final int SHOWN = 40;
 
     /** Reads a date and time as recorded. */
@@ -80,7 +80,7 @@ public record TimeText(Optional<LocalDateTime> time, String complaint) {
         if (digits.isEmpty()) {
             return time;
         }
-        String nine = (digits + "0".repeat(MOST_FRACTION_DIGITS)).substring(0, MOST_FRACTION_DIGITS);
+        String nine = (digits + "0".repeat(MAX_FRACTION_DIGITS)).substring(0, MAX_FRACTION_DIGITS);
         return time.withNano(Integer.parseInt(nine));
     }
 

@@ -59,7 +59,7 @@ public final class Program {
             CommandLine line = line(verbs);
             return dispatch(verbs, line, line.parseArgs(call));
         } catch (ParameterException e) {
-            return stop(call, Exit.UNUSABLE, Misuse.sentence(e));
+            return stop(call, Exit.UNUSABLE, UsageMessages.sentence(e));
         } catch (CallRefused | EditRefused | VisitExists e) {
             return stop(call, Exit.UNUSABLE, e.getMessage());
         } catch (VisitUnreadable | VisitUnwritable e) {

@@ -27,7 +27,7 @@ public record DiagramShape(
         String id,
         Optional<ZoneId> zone,
         Path2D.Double path,
-        Outline outline,
+        ShapeOutline outline,
         Set<Construction> constructions,
         Set<EnginePlace> engines,
         boolean driver,
@@ -47,7 +47,7 @@ public record DiagramShape(
     /** The same shape carried over by a transform of the view. */
     public DiagramShape moved(AffineTransform by) {
         Path2D.Double there = new Path2D.Double(path, by);
-        return new DiagramShape(kind, id, zone, there, Outline.of(there), constructions, engines, driver, line);
+        return new DiagramShape(kind, id, zone, there, ShapeOutline.of(there), constructions, engines, driver, line);
     }
 
     public boolean belongsTo(Body body) {

@@ -11,8 +11,8 @@ final class Remarks {
     private static final double THICK_MIL = 20;
 
     private static final double THIN_MIL = 1;
-    private static final double MOST_PANELS = .7;
-    private static final int LEAST_PANELS = 4;
+    private static final double MAX_PANELS = .7;
+    private static final int MIN_PANELS = 4;
 
     private Remarks() {}
 
@@ -23,16 +23,16 @@ final class Remarks {
                 .mapToDouble(zone -> median(zone, evidence.gaugeRange().um()))
                 .toArray();
         List<String> remarks = new ArrayList<>();
-        if (medians.length >= LEAST_PANELS) {
+        if (medians.length >= MIN_PANELS) {
             long thick = Arrays.stream(medians).filter(mil -> mil > THICK_MIL).count();
             long thin = Arrays.stream(medians).filter(mil -> mil < THIN_MIL).count();
-            if (thick >= MOST_PANELS * medians.length) {
+            if (thick >= MAX_PANELS * medians.length) {
                 remarks.add(thick + " of " + medians.length + " measured panels read above " + (int) THICK_MIL
                         + " mil (508 um). No factory finish is that thick. Before several paint jobs or filler are"
                         + " believed, ask whether the gauge was right, the unit was noted right, and the panels are of"
                         + " the metal that was stated.");
             }
-            if (thin >= MOST_PANELS * medians.length) {
+            if (thin >= MAX_PANELS * medians.length) {
                 remarks.add(thin + " of " + medians.length + " measured panels read below " + (int) THIN_MIL
                         + " mil (25 um). Hardly a finish is that thin: ask whether the gauge was right and the unit was"
                         + " noted right.");

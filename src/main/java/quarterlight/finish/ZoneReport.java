@@ -17,7 +17,7 @@ import quarterlight.visit.trial.SignKind;
 /** Makes of the stories of one panel what is told of its zone. */
 final class ZoneReport {
     private static final double LEAST = 1e-12;
-    private static final double MOST_LOG = 9;
+    private static final double MAX_LOG = 9;
     /** Area of a patch of 10 cm across in mm2. */
     private static final double PATCH_MM2 = Math.PI * 50 * 50;
 
@@ -150,6 +150,6 @@ final class ZoneReport {
     }
 
     private static double held(double log10) {
-        return Math.max(-MOST_LOG, Math.min(MOST_LOG, log10));
+        return Math.max(-MAX_LOG, Math.min(MAX_LOG, log10));
     }
 }

@@ -30,7 +30,7 @@ public record TimeLine(
 
     private static final int MARGIN_MONTHS = 3;
     /** The line reaches at least so far before and after the build. */
-    private static final int LEAST_MONTHS = 6;
+    private static final int MIN_MONTHS = 6;
 
     /**
      * One stamp.
@@ -96,7 +96,7 @@ public record TimeLine(
                 .orElseGet(() -> rows.get(rows.size() / 2).shown().get(0).from());
         LocalDate until = report.window().map(BuildWindow::last).orElse(middle);
         List<LocalDate> near = Stream.concat(
-                        Stream.of(middle.minusMonths(LEAST_MONTHS), until.plusMonths(LEAST_MONTHS)),
+                        Stream.of(middle.minusMonths(MIN_MONTHS), until.plusMonths(MIN_MONTHS)),
                         rows.stream()
                                 .map(row -> row.shown().get(0))
                                 .filter(date ->

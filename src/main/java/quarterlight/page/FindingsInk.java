@@ -43,7 +43,7 @@ public final class FindingsInk {
 
     /** @param letters of matters; those of zones left out are not drawn */
     public static DiagramInk of(Findings car, ThicknessRamp ramp, List<PinMark> pins, List<LetterMark> letters) {
-        Selection selection = Selection.of(car.visit());
+        ReportSelection selection = ReportSelection.of(car.visit());
         ThicknessSteps steps = ThicknessSteps.of(car.history());
         Map<ZoneId, ZoneLook> looks = new HashMap<>();
         Map<ZoneId, String> names = new HashMap<>();

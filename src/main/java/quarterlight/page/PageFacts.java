@@ -119,7 +119,7 @@ public final class PageFacts {
     /** Zones that carry a finding, in the order of the zone table: label, mean, spots, likelihoods, rust, need. */
     public static List<List<String>> zones(Findings car, ThicknessRamp ramp) {
         List<List<String>> rows = new ArrayList<>();
-        Selection selection = Selection.of(car.visit());
+        ReportSelection selection = ReportSelection.of(car.visit());
         for (Zone zone : car.catalog().zonesOf(car.visit().facts().car().body())) {
             if (!selection.shows(zone.id())) {
                 continue;

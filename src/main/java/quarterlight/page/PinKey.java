@@ -79,7 +79,7 @@ public final class PinKey {
     /** The same of a visit of which nothing was worked out yet but the times. */
     public static PinKey shown(
             VisitRecord visit, CorrectedTimes times, ZoneCatalog catalog, BodyDiagram diagram, ZonePlaces places) {
-        Selection selection = Selection.of(visit);
+        ReportSelection selection = ReportSelection.of(visit);
         return new PinKey(of(visit, times, catalog, diagram, places).entries.stream()
                 .filter(entry -> selection.shows(entry.photo())
                         && selection.shows(entry.value().zone()))

@@ -158,7 +158,7 @@ public final class VisitPages {
         model.put("caution", caution());
         model.put("matters", Brief.matters(matters));
         model.put("missing", Brief.sentences(NotLookedAt.of(car).sentences()));
-        model.put("leftOut", Brief.sentences(Selection.of(car.visit()).sentences(car.catalog())));
+        model.put("leftOut", Brief.sentences(ReportSelection.of(car.visit()).sentences(car.catalog())));
         model.put("check", PageFacts.check(car));
         model.put("facts", PageFacts.visit(car));
         model.put("gauge", PageFacts.gauge(car));

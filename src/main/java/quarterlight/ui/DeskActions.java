@@ -54,7 +54,7 @@ final class DeskActions {
         newVisit = always("do.new", this::makeVisit).menuKey("N");
         openVisit = always("do.open", this::chooseVisit).menuKey("O");
         closeVisit = always("do.close", window::closeVisit).menuKey("W");
-        twoCars = always("do.two-cars", () -> new TwoVisits(parts, window.frame()).ask(visit().map(OpenVisit::folder)))
+        twoCars = always("do.two-cars", () -> new CompareDialog(parts, window.frame()).ask(visit().map(OpenVisit::folder)))
                 .menuKey("shift C");
         quit = always("do.quit", window::quit).menuKey("Q");
         facts = always("do.facts", this::editFacts).menuKey("I");
@@ -69,7 +69,7 @@ final class DeskActions {
         brightness = always("do.brightness", this::otherBrightness).menuKey("shift D");
         manual = always("do.manual", () -> new ManualWindow(parts, window.frame()).show())
                 .key("F1");
-        keys = always("do.keys", () -> new KeysSheet(parts, window).show()).menuKey("K");
+        keys = always("do.keys", () -> new ShortcutsDialog(parts, window).show()).menuKey("K");
         for (Station station : Station.values()) {
             stations.put(
                     station,
@@ -124,7 +124,7 @@ final class DeskActions {
     }
 
     private Optional<OpenVisit> visit() {
-        return window.bench().map(VisitBench::visit);
+        return window.bench().map(VisitPanel::visit);
     }
 
     private void makeVisit() {
@@ -188,7 +188,7 @@ final class DeskActions {
                                 window.open(dropped.visit().get());
                             } else {
                                 visit().ifPresentOrElse(
-                                                visit -> new TakeIn(parts, visit, window.frame()).take(dropped),
+                                                visit -> new FileImporter(parts, visit, window.frame()).take(dropped),
                                                 () -> parts.problems().tell(texts.get("take.no-visit")));
                             }
                         },
@@ -219,7 +219,7 @@ final class DeskActions {
     private void otherUnit() {
         parts.settings().change(s -> s.withUnit(s.unit() == ThicknessUnit.MIL ? ThicknessUnit.UM : ThicknessUnit.MIL));
         visitChanged();
-        window.bench().ifPresent(VisitBench::unitChanged);
+        window.bench().ifPresent(VisitPanel::unitChanged);
     }
 
     private void otherBrightness() {

@@ -33,7 +33,7 @@ public final class Desktop {
     private final Clock clock;
     private final Supplier<ZoneCatalog> zones;
     private final BiFunction<Path, VisitFacts, Map<ZoneId, Area>> areas;
-    private final DeskReadiness readiness;
+    private final DesktopPreloader readiness;
     private final Path log;
 
     /**
@@ -45,7 +45,7 @@ public final class Desktop {
             Clock clock,
             Supplier<ZoneCatalog> zones,
             BiFunction<Path, VisitFacts, Map<ZoneId, Area>> areas,
-            DeskReadiness readiness,
+            DesktopPreloader readiness,
             Path log) {
         this.clock = clock;
         this.zones = zones;
@@ -71,7 +71,7 @@ public final class Desktop {
         Optional<VisitReading> reading = visit.map(folder ->
                 VisitReading.of(folder, clock, log.toAbsolutePath().getParent()).begin());
         CountDownLatch closed = new CountDownLatch(1);
-        DeskReadiness.Ready ready;
+        DesktopPreloader.Ready ready;
         try {
             ready = readiness.await();
         } catch (java.awt.AWTError e) {
@@ -88,7 +88,7 @@ public final class Desktop {
     }
 
     private void start(
-            DeskReadiness.Ready ready,
+            DesktopPreloader.Ready ready,
             ZoneCatalog catalog,
             Ramp ramp,
             Optional<VisitReading> visit,

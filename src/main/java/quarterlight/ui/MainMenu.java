@@ -34,7 +34,7 @@ final class MainMenu extends JMenuBar {
     }
 
     /** Another visit is open. */
-    void visitOpened(VisitBench bench) {
+    void visitOpened(VisitPanel bench) {
         station.setText(texts.get("menu.station"));
     }
 
@@ -132,7 +132,7 @@ final class MainMenu extends JMenuBar {
     }
 
     private void fillStation(JMenu menu) {
-        window.bench().flatMap(VisitBench::front).map(StationScreen::commands).ifPresent(commands -> {
+        window.bench().flatMap(VisitPanel::front).map(StationScreen::commands).ifPresent(commands -> {
             for (Command command : commands) {
                 menu.add(command);
             }

@@ -16,7 +16,7 @@ import quarterlight.ui.dialog.MainFrame;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.field.Typing;
 import quarterlight.ui.kit.visit.OpenVisit;
-import quarterlight.ui.kit.visit.VisitDoor;
+import quarterlight.ui.kit.visit.VisitOpener;
 import quarterlight.ui.kit.visit.VisitReading;
 import quarterlight.ui.kit.widget.ProgressLine;
 import quarterlight.visit.VisitFacts;
@@ -28,17 +28,17 @@ final class MainWindow {
     private final DeskParts parts;
     private final MainFrame frame;
     private final ProgressLine progress;
-    private final VisitDoor door;
+    private final VisitOpener door;
     private final JPanel middle = new JPanel(new BorderLayout());
     private final DeskActions actions;
     private final Typing typing = Typing.watch();
-    private Optional<VisitBench> bench = Optional.empty();
+    private Optional<VisitPanel> bench = Optional.empty();
 
     MainWindow(DeskParts parts, MainFrame frame, ProgressLine progress) {
         this.parts = parts;
         this.frame = frame;
         this.progress = progress;
-        this.door = new VisitDoor(parts);
+        this.door = new VisitOpener(parts);
         this.actions = new DeskActions(parts, this);
         frame.getContentPane().add(middle, BorderLayout.CENTER);
         frame.getContentPane().add(progress, BorderLayout.SOUTH);
@@ -69,7 +69,7 @@ final class MainWindow {
         return actions;
     }
 
-    Optional<VisitBench> bench() {
+    Optional<VisitPanel> bench() {
         return bench;
     }
 
@@ -125,7 +125,7 @@ final class MainWindow {
 
     private void opened(OpenVisit visit) {
         parts.settings().change(settings -> settings.withRecent(visit.folder()));
-        VisitBench fresh = new VisitBench(parts, visit, actions);
+        VisitPanel fresh = new VisitPanel(parts, visit, actions);
         bench = Optional.of(fresh);
         frame.titled(visit.visit().facts().car().name());
         visit.onVisit(() -> {
@@ -148,7 +148,7 @@ final class MainWindow {
             return;
         }
         typing.leave();
-        VisitBench old = bench.get();
+        VisitPanel old = bench.get();
         bench = Optional.empty();
         old.leave();
         startPage();

@@ -32,8 +32,8 @@ public final class ReadingPlaces {
     private static final double FADE_S = 60;
 
     private static final Duration FARTHEST = Duration.ofMinutes(10);
-    private static final double LEAST_PAUSE_S = 20;
-    private static final double MOST_PAUSE_S = 60;
+    private static final double MIN_PAUSE_S = 20;
+    private static final double MAX_PAUSE_S = 60;
     private static final double PAUSE_IN_MEDIANS = 4;
     /** What speaks for a zone that no photo near shows. */
     private static final double ELSEWHERE = 0.1;
@@ -144,7 +144,7 @@ public final class ReadingPlaces {
                 .sorted()
                 .toArray();
         double median = gaps.length == 0 ? 0 : gaps[gaps.length / 2];
-        return Math.min(MOST_PAUSE_S, Math.max(LEAST_PAUSE_S, PAUSE_IN_MEDIANS * median));
+        return Math.min(MAX_PAUSE_S, Math.max(MIN_PAUSE_S, PAUSE_IN_MEDIANS * median));
     }
 
     private static Optional<Shown> before(List<Shown> photos, LocalDateTime time) {

@@ -19,7 +19,7 @@ import quarterlight.visit.photo.PhotoId;
  * One thread at a time; made by {@link ZoneSuggestions#line}.
  */
 public final class WalkLine {
-    private static final int MOST_SUGGESTIONS = 5;
+    private static final int MAX_SUGGESTIONS = 5;
 
     private final List<ZoneId> zones;
     private final double pinSure;
@@ -262,8 +262,8 @@ public final class WalkLine {
     private List<Suggestion> best(double[] chances) {
         List<Suggestion> best = new ArrayList<>();
         for (int i = 0; i < chances.length; i++) {
-            if (best.size() == MOST_SUGGESTIONS
-                    && chances[i] <= best.get(MOST_SUGGESTIONS - 1).p()) {
+            if (best.size() == MAX_SUGGESTIONS
+                    && chances[i] <= best.get(MAX_SUGGESTIONS - 1).p()) {
                 continue;
             }
             int place = best.size();
@@ -271,8 +271,8 @@ public final class WalkLine {
                 place--;
             }
             best.add(place, new Suggestion(zones.get(i), chances[i]));
-            if (best.size() > MOST_SUGGESTIONS) {
-                best.remove(MOST_SUGGESTIONS);
+            if (best.size() > MAX_SUGGESTIONS) {
+                best.remove(MAX_SUGGESTIONS);
             }
         }
         return List.copyOf(best);

@@ -12,7 +12,7 @@ import quarterlight.visit.VisitRecord;
 
 /** What is asked of the pages of a whole visit: every sentence is in them, the HTML is sound, and they are not bloated. */
 public final class DemoPages {
-    private static final long MOST_BYTES = 15_000_000;
+    private static final long MAX_BYTES = 15_000_000;
 
     private DemoPages() {}
 
@@ -20,8 +20,8 @@ public final class DemoPages {
         Path pdf = visit.resolve("pages/report.pdf");
         Path html = visit.resolve("pages/report.html");
         assertThat(record.photos()).hasSizeGreaterThan(60);
-        assertThat(Files.size(pdf)).isLessThan(MOST_BYTES);
-        assertThat(Files.size(html)).isLessThan(MOST_BYTES);
+        assertThat(Files.size(pdf)).isLessThan(MAX_BYTES);
+        assertThat(Files.size(html)).isLessThan(MAX_BYTES);
         String inPdf;
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
             inPdf = letters(new PDFTextStripper().getText(document));

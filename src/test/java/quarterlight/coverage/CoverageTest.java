@@ -308,7 +308,7 @@ class CoverageTest {
     @Test
     void aNewVisitIsClosedByFewLooksAndWhatMattersComesFirst() {
         List<Gap> gaps = gaps();
-        List<Look> looks = Look.of(gaps);
+        List<NeededLook> looks = NeededLook.of(gaps);
         assertThat(gaps.size()).isGreaterThan(150);
         assertThat(looks.size()).isLessThan(25);
         assertThat(looks.stream().mapToInt(look -> look.gaps().size()).sum()).isEqualTo(gaps.size());
@@ -316,6 +316,6 @@ class CoverageTest {
         assertThat(looks.get(1).words()).isEqualTo("look for rust under the car");
         assertThat(looks).allSatisfy(look -> assertThat(look.gaps())
                 .allMatch(gap -> gap.lacks() == look.lacks() && gap.zone().group() == look.group()));
-        assertThat(Look.of(List.of())).isEmpty();
+        assertThat(NeededLook.of(List.of())).isEmpty();
     }
 }

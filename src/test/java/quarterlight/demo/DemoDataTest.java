@@ -47,7 +47,7 @@ import quarterlight.visit.trial.TrialResult;
 class DemoDataTest {
     private static final Path BASE = Path.of(System.getProperty("quarterlight.basedir", "."));
     private static final Path DATA = BASE.resolve("demo-data");
-    private static final long MOST_BYTES = 15_000_000;
+    private static final long MAX_BYTES = 15_000_000;
 
     @ParameterizedTest
     @ValueSource(strings = {"tamarisk-1971", "chicory-1971"})
@@ -214,7 +214,7 @@ class DemoDataTest {
             long bytes = all.filter(Files::isRegularFile)
                     .mapToLong(file -> file.toFile().length())
                     .sum();
-            assertThat(bytes).isLessThan(MOST_BYTES);
+            assertThat(bytes).isLessThan(MAX_BYTES);
         }
     }
 

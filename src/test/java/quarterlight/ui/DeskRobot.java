@@ -63,7 +63,7 @@ public abstract class DeskRobot {
                 CLOCK,
                 ZoneTable::load,
                 DeskRobot::areas,
-                new DeskReadiness(folder.resolve("settings")),
+                new DesktopPreloader(folder.resolve("settings")),
                 folder.resolve("log"));
         desk = new Thread(() -> desktop.open(Optional.of(visit)), "desk");
         desk.start();

@@ -60,7 +60,7 @@ import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
 import quarterlight.ui.kit.visit.StationScreen;
-import quarterlight.ui.kit.visit.VisitDoor;
+import quarterlight.ui.kit.visit.VisitOpener;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.ViewPoint;
@@ -323,7 +323,7 @@ class OneStepPerActionPropertyTest {
                 Ramp.load(),
                 TextMeasure.bundled());
         CompletableFuture<OpenVisit> opened = new CompletableFuture<>();
-        new VisitDoor(parts).open(path, opened::complete);
+        new VisitOpener(parts).open(path, opened::complete);
         visit = opened.get(20, TimeUnit.SECONDS);
     }
 

@@ -27,7 +27,7 @@ import quarterlight.visit.photo.PhotoId;
  */
 class StrokesTest {
     private static final WalkScores.Place COUPE = WalkScores.Place.coupe();
-    private static final double MOST_A_PHOTO = 2.0;
+    private static final double MAX_PER_PHOTO = 2.0;
     private static final double LOOKS_ALIKE = 0.15;
 
     private final ZoneFinder finder =
@@ -55,7 +55,7 @@ class StrokesTest {
             line.pins(pins);
         }
 
-        assertThat((double) strokes / shots.size()).isLessThanOrEqualTo(MOST_A_PHOTO);
+        assertThat((double) strokes / shots.size()).isLessThanOrEqualTo(MAX_PER_PHOTO);
         assertThat(pins).hasSameSizeAs(shots);
     }
 

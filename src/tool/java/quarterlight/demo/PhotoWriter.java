@@ -34,7 +34,7 @@ final class PhotoWriter {
             new TagInfoAscii("OffsetTimeOriginal", 0x9011, -1, TiffDirectoryType.EXIF_DIRECTORY_EXIF_IFD);
     private static final TagInfoAscii SERIAL =
             new TagInfoAscii("BodySerialNumber", 0xA431, -1, TiffDirectoryType.EXIF_DIRECTORY_EXIF_IFD);
-    private static final int MOST_BYTES = 98_000;
+    private static final int MAX_BYTES = 98_000;
     private final Story story;
 
     PhotoWriter(Story story) {
@@ -44,7 +44,7 @@ final class PhotoWriter {
     byte[] bytes(Shot shot, BufferedImage upright) throws IOException {
         BufferedImage stored = shot.portrait() ? turnedLeft(upright) : upright;
         byte[] jpeg = jpeg(stored, 0.84f);
-        for (float quality = 0.78f; jpeg.length > MOST_BYTES && quality > 0.3f; quality -= 0.08f) {
+        for (float quality = 0.78f; jpeg.length > MAX_BYTES && quality > 0.3f; quality -= 0.08f) {
             jpeg = jpeg(stored, quality);
         }
         ByteArrayOutputStream out = new ByteArrayOutputStream();

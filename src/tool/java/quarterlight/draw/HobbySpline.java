@@ -13,7 +13,7 @@ import org.locationtech.jts.geom.Coordinate;
  * a circle give a circle to 0.03 % of its radius. Flattened to chords that leave the curve by at most 0.1 mm.
  */
 final class HobbySpline {
-    private static final double MOST_SAG_MM = 0.1;
+    private static final double MAX_SAG_MM = 0.1;
 
     private HobbySpline() {}
 
@@ -111,7 +111,7 @@ final class HobbySpline {
             double bend = Math.max(
                     Math.hypot(a.x - 2 * b.x + c.x, a.y - 2 * b.y + c.y),
                     Math.hypot(b.x - 2 * c.x + d.x, b.y - 2 * c.y + d.y));
-            int steps = Math.max(1, (int) Math.ceil(Math.sqrt(0.75 * bend / MOST_SAG_MM)));
+            int steps = Math.max(1, (int) Math.ceil(Math.sqrt(0.75 * bend / MAX_SAG_MM)));
             for (int i = 1; i <= steps; i++) {
                 out.add(bezier(a, b, c, d, (double) i / steps));
             }

@@ -48,7 +48,7 @@ import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Palette;
 import quarterlight.ui.kit.look.Typeface;
 import quarterlight.ui.kit.visit.OpenVisit;
-import quarterlight.ui.kit.visit.VisitDoor;
+import quarterlight.ui.kit.visit.VisitOpener;
 import quarterlight.ui.photos.sheet.ContactSheet;
 import quarterlight.visit.photo.CameraId;
 import quarterlight.visit.photo.CaptureSource;
@@ -146,7 +146,7 @@ public final class ManyPhotosBench {
                 Look.install(Palette.LIGHT);
                 DeskParts parts = parts(folder);
                 say("at the door after %d ms", sinceStart());
-                new VisitDoor(parts).open(folder, visit -> {
+                new VisitOpener(parts).open(folder, visit -> {
                     say("visit open after %d ms", sinceStart());
                     PhotosScreen screen =
                             new PhotosScreen(parts, visit, Command.of(parts.texts(), "do.take-in", () -> {}));

@@ -19,7 +19,7 @@ import quarterlight.cli.text.Shown;
 import quarterlight.cli.text.TextTable;
 import quarterlight.coverage.Coverage;
 import quarterlight.coverage.Gap;
-import quarterlight.coverage.Look;
+import quarterlight.coverage.NeededLook;
 import quarterlight.coverage.TrialItem;
 import quarterlight.coverage.TrialList;
 import quarterlight.coverage.ZoneCoverage;
@@ -82,16 +82,16 @@ public final class GapsVerb implements Verb {
     }
 
     private static String looks(List<Gap> gaps) {
-        List<Look> looks = Look.of(gaps);
+        List<NeededLook> looks = NeededLook.of(gaps);
         TextTable table = new TextTable().left("look").right("gaps").left("zones");
-        for (Look look : looks) {
+        for (NeededLook look : looks) {
             table.row(look.words(), Integer.toString(look.gaps().size()), zones(look));
         }
         return table.text() + "\n" + Shown.count(gaps.size(), "gap", "gaps") + ", closed by "
                 + Shown.count(looks.size(), "look", "looks") + "; --all lists each.\n";
     }
 
-    private static String zones(Look look) {
+    private static String zones(NeededLook look) {
         List<String> zones = look.gaps().stream()
                 .map(gap -> gap.zone().id().value())
                 .distinct()
@@ -100,7 +100,7 @@ public final class GapsVerb implements Verb {
                 + (zones.size() > SHOWN_ZONES ? " and " + (zones.size() - SHOWN_ZONES) + " more" : "");
     }
 
-    private static JsonObject look(Look look) {
+    private static JsonObject look(NeededLook look) {
         return new JsonObject()
                 .put("look", look.words())
                 .put("lacks", look.lacks().word())
@@ -116,7 +116,7 @@ public final class GapsVerb implements Verb {
 
     private static JsonObject json(List<ZoneCoverage> zones, List<TrialItem> untried) {
         return new JsonObject()
-                .put("looks", Look.of(gaps(zones)).stream().map(GapsVerb::look).toList())
+                .put("looks", NeededLook.of(gaps(zones)).stream().map(GapsVerb::look).toList())
                 .put("gaps", gaps(zones).stream().map(GapsVerb::gap).toList())
                 .put(
                         "zones",

@@ -25,7 +25,7 @@ import quarterlight.car.body.EnginePlace;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.DiagramShape;
 import quarterlight.diagram.Neighbors;
-import quarterlight.diagram.Outline;
+import quarterlight.diagram.ShapeOutline;
 import quarterlight.diagram.ShapeKind;
 import quarterlight.diagram.ViewDrawing;
 import quarterlight.diagram.file.DiagramFinding.Kind;
@@ -236,7 +236,7 @@ public final class DiagramCheck {
                 .isPresent();
     }
 
-    private static Geometry sound(Outline outline) {
+    private static Geometry sound(ShapeOutline outline) {
         Geometry polygon = outline.polygon();
         return polygon.isValid() ? polygon : GeometryFixer.fix(polygon);
     }

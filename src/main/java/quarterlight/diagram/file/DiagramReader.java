@@ -25,7 +25,7 @@ import quarterlight.car.body.BodyStyle;
 import quarterlight.car.body.Construction;
 import quarterlight.car.body.EnginePlace;
 import quarterlight.diagram.DiagramShape;
-import quarterlight.diagram.Outline;
+import quarterlight.diagram.ShapeOutline;
 import quarterlight.diagram.ShapeKind;
 import quarterlight.diagram.StyleSize;
 import quarterlight.diagram.ViewDrawing;
@@ -269,7 +269,7 @@ final class DiagramReader {
                 attribute(xml, "id").orElse(""),
                 zone.map(ZoneId::new),
                 drawn,
-                Outline.of(drawn),
+                ShapeOutline.of(drawn),
                 scope.constructions(),
                 scope.engines(),
                 scope.driver(),

@@ -36,7 +36,7 @@ public record InkPalette(Color ground, Color ink, Color secondInk, Color line, C
     }
 
     public boolean isDark() {
-        return Contrast.luminance(ground) < Contrast.luminance(ink);
+        return ColorContrast.luminance(ground) < ColorContrast.luminance(ink);
     }
 
     public Color silhouette() {

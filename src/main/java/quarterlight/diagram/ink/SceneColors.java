@@ -33,7 +33,7 @@ public record SceneColors(InkPalette palette, Ramp ramp) {
 
     /** A text color of contrast 4.5 or better on a ground. */
     public Color textOn(Color ground) {
-        return Contrast.readable(ground, palette.ink(), palette.ground());
+        return ColorContrast.readable(ground, palette.ink(), palette.ground());
     }
 
     /** The color of hatching and stipple on a ground. */

@@ -17,7 +17,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import quarterlight.car.ZoneId;
-import quarterlight.diagram.ink.Contrast;
+import quarterlight.diagram.ink.ColorContrast;
 import quarterlight.diagram.ink.Highlight;
 
 /**
@@ -244,7 +244,7 @@ public final class DiagramPainter {
                             top + height / 2 + 0.35 * NAME_SIZE,
                             NAME_SIZE,
                             true,
-                            Contrast.readable(
+                            ColorContrast.readable(
                                     accent,
                                     scene.palette().ground(),
                                     scene.palette().ink()),

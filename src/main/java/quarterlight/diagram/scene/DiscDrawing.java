@@ -7,7 +7,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import quarterlight.diagram.ink.Contrast;
+import quarterlight.diagram.ink.ColorContrast;
 import quarterlight.diagram.ink.InkPalette;
 import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.diagram.place.PinPlacement;
@@ -47,7 +47,7 @@ final class DiscDrawing {
                         y + 0.35 * size,
                         size,
                         true,
-                        Contrast.readable(palette.accent(), palette.ground(), palette.ink()),
+                        ColorContrast.readable(palette.accent(), palette.ground(), palette.ink()),
                         width));
     }
 

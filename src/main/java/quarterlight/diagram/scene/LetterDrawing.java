@@ -4,7 +4,7 @@ import java.awt.Color;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
-import quarterlight.diagram.ink.Contrast;
+import quarterlight.diagram.ink.ColorContrast;
 import quarterlight.diagram.ink.InkPalette;
 import quarterlight.diagram.ink.LetterMark;
 import quarterlight.diagram.ink.TextMeasure;
@@ -36,7 +36,7 @@ final class LetterDrawing {
                         centerY + 0.35 * SIZE,
                         SIZE,
                         true,
-                        Contrast.readable(fill, palette.ground(), palette.ink()),
+                        ColorContrast.readable(fill, palette.ground(), palette.ink()),
                         width));
     }
 

@@ -23,7 +23,7 @@ import quarterlight.diagram.DiagramShape;
 import quarterlight.diagram.ShapeKind;
 import quarterlight.diagram.ViewDrawing;
 import quarterlight.diagram.ZonePlaces;
-import quarterlight.diagram.ink.Contrast;
+import quarterlight.diagram.ink.ColorContrast;
 import quarterlight.diagram.ink.DiagramInk;
 import quarterlight.diagram.ink.InkPalette;
 import quarterlight.diagram.ink.LetterMark;
@@ -192,7 +192,7 @@ final class ViewComposer {
         if (kind == ShapeKind.GAP) {
             drawn.add(Drawn.Stroked.of(px, palette.gap(), 0.9));
         } else if (valued.isPresent()) {
-            Color quiet = InkPalette.mix(Contrast.readable(valued.get(), palette.ink()), valued.get(), 0.45);
+            Color quiet = InkPalette.mix(ColorContrast.readable(valued.get(), palette.ink()), valued.get(), 0.45);
             drawn.add(Drawn.Stroked.of(px, quiet, 0.5));
         } else if (kind == ShapeKind.DETAIL) {
             drawn.add(Drawn.Stroked.of(px, palette.detail(), 0.5));

@@ -39,7 +39,7 @@ import quarterlight.visit.photo.PhotoId;
  * frame bears the film's camera, place and recorded time plus the moment, and names the film.
  */
 public final class FrameKeeping {
-    private static final int MOST_NAME_LETTERS = 50;
+    private static final int MAX_NAME_LETTERS = 50;
     private static final int NANOS_PER_MS = 1_000_000;
 
     private final VisitStore store;
@@ -133,7 +133,7 @@ public final class FrameKeeping {
     /** Such as {@code VID_0231.MP4 at 12.480 s.png}. */
     private static String name(PhotoFile film, double seconds) {
         String safe = film.name().replaceAll("[\\\\/:*?\"<>|\\p{Cntrl}\\x{FFFD}]", "_");
-        int letters = Math.min(MOST_NAME_LETTERS, safe.codePointCount(0, safe.length()));
+        int letters = Math.min(MAX_NAME_LETTERS, safe.codePointCount(0, safe.length()));
         return safe.substring(0, safe.offsetByCodePoints(0, letters)) + " at " + shown(seconds) + " s.png";
     }
 

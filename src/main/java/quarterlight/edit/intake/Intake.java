@@ -37,8 +37,8 @@ import quarterlight.visit.VisitRecord;
  * the next intake goes on with the rest.
  */
 public final class Intake {
-    private static final int MOST_IN_BATCH = 50;
-    private static final Duration LONGEST_BATCH = Duration.ofSeconds(2);
+    private static final int MAX_IN_BATCH = 50;
+    private static final Duration MAX_BATCH_TIME = Duration.ofSeconds(2);
 
     private static final Noun PHOTOS = new Noun("photo", "photos");
     private static final Noun WORDS = new Noun("file of words", "files of words");
@@ -209,8 +209,8 @@ public final class Intake {
 
         void add(Taking.Taken taken) throws OriginalsUnwritable, VisitUnwritable {
             waiting.add(taken);
-            boolean old = Duration.between(since, clock.instant()).compareTo(LONGEST_BATCH) >= 0;
-            if (waiting.size() >= MOST_IN_BATCH || old) {
+            boolean old = Duration.between(since, clock.instant()).compareTo(MAX_BATCH_TIME) >= 0;
+            if (waiting.size() >= MAX_IN_BATCH || old) {
                 record();
             }
         }

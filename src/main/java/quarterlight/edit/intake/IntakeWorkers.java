@@ -28,7 +28,7 @@ final class IntakeWorkers implements AutoCloseable {
     static final int AHEAD = 12;
 
     private static final int THREADS = 2;
-    private static final int LONGEST_FILE_SECONDS = 60;
+    private static final int MAX_FILE_SECONDS = 60;
 
     private static final int PATIENCE_MS = 300;
     private static final int LOOKS_MS = 100;
@@ -148,8 +148,8 @@ final class IntakeWorkers implements AutoCloseable {
             if (!threads.awaitTermination(PATIENCE_MS, TimeUnit.MILLISECONDS)) {
                 decoding.breakOff();
             }
-            if (!threads.awaitTermination(LONGEST_FILE_SECONDS, TimeUnit.SECONDS)
-                    || !disk.awaitTermination(LONGEST_FILE_SECONDS, TimeUnit.SECONDS)) {
+            if (!threads.awaitTermination(MAX_FILE_SECONDS, TimeUnit.SECONDS)
+                    || !disk.awaitTermination(MAX_FILE_SECONDS, TimeUnit.SECONDS)) {
                 throw new IllegalStateException("a file is still being taken in");
             }
         } catch (InterruptedException e) {

@@ -16,7 +16,7 @@ import java.util.function.Predicate;
  */
 public record DatePatterns(List<DatePattern> all) {
     /** More unread letters than these say nothing: nearly every date is among what they can mean. */
-    public static final int MOST_UNREAD = 3;
+    public static final int MAX_UNREAD = 3;
 
     public DatePatterns {
         all = List.copyOf(all);
@@ -41,7 +41,7 @@ public record DatePatterns(List<DatePattern> all) {
      * What a text can mean by the patterns that bear a year.
      *
      * @param text as read; case does not matter; {@link Unread#LETTER} for a letter that could not be read, at most
-     *     {@link #MOST_UNREAD}
+     *     {@link #MAX_UNREAD}
      * @return one completion for each way to fill in the unread letters that means a date; empty if no pattern suits
      */
     public List<Completion> read(String text) {
@@ -54,8 +54,8 @@ public record DatePatterns(List<DatePattern> all) {
     }
 
     private List<Completion> read(String text, Predicate<DatePattern> which) {
-        if (Unread.count(text) > MOST_UNREAD) {
-            throw new IllegalArgumentException("more than " + MOST_UNREAD + " letters of " + text + " are unread");
+        if (Unread.count(text) > MAX_UNREAD) {
+            throw new IllegalArgumentException("more than " + MAX_UNREAD + " letters of " + text + " are unread");
         }
         Map<String, Set<DateCandidate>> found = new LinkedHashMap<>();
         for (DatePattern pattern : all.stream().filter(which).toList()) {
@@ -75,6 +75,6 @@ public record DatePatterns(List<DatePattern> all) {
 
     /** True if some pattern reads the text as a date. */
     public boolean suit(String text) {
-        return Unread.count(text) <= MOST_UNREAD && !read(text).isEmpty();
+        return Unread.count(text) <= MAX_UNREAD && !read(text).isEmpty();
     }
 }

@@ -47,7 +47,7 @@ public final class DateJudge {
 
     /** A date code by the pattern that the mark asks for, else by every pattern. */
     public Judgement code(Mark mark, String text) {
-        if (Unread.count(text) > DatePatterns.MOST_UNREAD) {
+        if (Unread.count(text) > DatePatterns.MAX_UNREAD) {
             return Judgement.bare(
                     Verdict.CANNOT_TELL, Unread.count(text) + " letters are unread: it could be nearly any date");
         }

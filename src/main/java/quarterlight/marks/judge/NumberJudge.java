@@ -16,8 +16,8 @@ import quarterlight.marks.code.VehicleNumber;
  * Judges identity numbers: 17 characters by 49 CFR 565 from model year 1981 on and in its region; no published rule reaches others.
  */
 public final class NumberJudge {
-    private static final int MOST_UNREAD = 2;
-    private static final int MOST_NAMED = 6;
+    private static final int MAX_UNREAD = 2;
+    private static final int MAX_NAMED = 6;
 
     private final OptionalInt modelYear;
     private final Optional<BuildWindow> window;
@@ -125,7 +125,7 @@ public final class NumberJudge {
 
     private Judgement partlyRead(String plain) {
         int unread = Unread.count(plain);
-        if (unread > MOST_UNREAD) {
+        if (unread > MAX_UNREAD) {
             return Judgement.bare(
                     Verdict.CANNOT_TELL, unread + " characters are unread: the check digit proves nothing");
         }
@@ -152,7 +152,7 @@ public final class NumberJudge {
         int at = plain.indexOf(Unread.LETTER);
         Set<String> letters = new LinkedHashSet<>();
         possible.forEach(number -> letters.add(number.text().substring(at, at + 1)));
-        return letters.size() <= MOST_NAMED
+        return letters.size() <= MAX_NAMED
                 ? " (it holds for " + letters.stream().sorted().collect(Collectors.joining(", ")) + " at place "
                         + (at + 1) + ")"
                 : "";

@@ -16,9 +16,9 @@ import quarterlight.findings.Findings;
 import quarterlight.findings.Matter;
 import quarterlight.findings.NotLookedAt;
 import quarterlight.page.PageFacts;
-import quarterlight.page.Selection;
+import quarterlight.page.ReportSelection;
 import quarterlight.page.ThicknessRamp;
-import quarterlight.page.report.picture.Pictures;
+import quarterlight.page.report.picture.ReportPictures;
 import quarterlight.page.report.text.ClaimTexts;
 import quarterlight.page.report.text.GaugeTexts;
 import quarterlight.page.report.text.MarkTexts;
@@ -42,9 +42,9 @@ final class ReportBuilder {
     private final Findings car;
     private final List<Matter> matters;
     private final List<Gap> gaps;
-    private final Selection selection;
+    private final ReportSelection selection;
     private final Shots shots;
-    private final Pictures pictures;
+    private final ReportPictures pictures;
     private final ThicknessRamp ramp;
     private final ZoneTexts.PhotoWords words;
     private final BodyDiagram diagram;
@@ -53,9 +53,9 @@ final class ReportBuilder {
             Findings car,
             List<Matter> matters,
             List<Gap> gaps,
-            Selection selection,
+            ReportSelection selection,
             Shots shots,
-            Pictures pictures,
+            ReportPictures pictures,
             ThicknessRamp ramp,
             ZoneTexts.PhotoWords words,
             BodyDiagram diagram) {

@@ -23,7 +23,7 @@ import quarterlight.findings.Findings;
 import quarterlight.findings.Matter;
 import quarterlight.page.FindingsInk;
 import quarterlight.page.PinKey;
-import quarterlight.page.Selection;
+import quarterlight.page.ReportSelection;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.page.VisitPages;
 import quarterlight.page.print.FontFaces;
@@ -33,7 +33,7 @@ import quarterlight.page.print.PdfDocument;
 import quarterlight.page.print.Template;
 import quarterlight.page.print.XmlText;
 import quarterlight.page.report.picture.BuyerPictures;
-import quarterlight.page.report.picture.Pictures;
+import quarterlight.page.report.picture.ReportPictures;
 import quarterlight.page.report.text.ReportContent;
 import quarterlight.task.Progress;
 
@@ -118,12 +118,12 @@ public final class ReportPages {
         workers.expect(2);
         ThicknessRamp ramp = ThicknessRamp.of(List.of(car), ThicknessRamp.usualUnit(car));
         String drawing = drawing(photos.key(), ramp, paper);
-        Pictures printed = photos.started().finished();
+        ReportPictures printed = photos.started().finished();
         ReportContent content = new ReportBuilder(
                         car,
                         matters,
                         gaps,
-                        Selection.of(car.visit()),
+                        ReportSelection.of(car.visit()),
                         photos.shots(),
                         printed,
                         ramp,

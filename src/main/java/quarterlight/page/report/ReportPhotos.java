@@ -5,10 +5,10 @@ import quarterlight.car.ZoneCatalog;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.ZonePlaces;
 import quarterlight.page.PinKey;
-import quarterlight.page.Selection;
+import quarterlight.page.ReportSelection;
 import quarterlight.page.print.PageWorkers;
 import quarterlight.page.report.picture.BuyerPictures;
-import quarterlight.page.report.picture.Pictures;
+import quarterlight.page.report.picture.ReportPictures;
 import quarterlight.page.report.text.Shots;
 import quarterlight.visit.VisitRecord;
 
@@ -20,9 +20,9 @@ public final class ReportPhotos {
     private final ZonePlaces places;
     private final PinKey key;
     private final Shots shots;
-    private final Pictures.Started started;
+    private final ReportPictures.Started started;
 
-    private ReportPhotos(ZonePlaces places, PinKey key, Shots shots, Pictures.Started started) {
+    private ReportPhotos(ZonePlaces places, PinKey key, Shots shots, ReportPictures.Started started) {
         this.places = places;
         this.key = key;
         this.shots = shots;
@@ -39,12 +39,12 @@ public final class ReportPhotos {
             PageWorkers workers) {
         CorrectedTimes times = CorrectedTimes.of(visit);
         PinKey key = PinKey.shown(visit, times, catalog, diagram, places);
-        Shots shots = Shots.of(visit, times, key, Selection.of(visit));
+        Shots shots = Shots.of(visit, times, key, ReportSelection.of(visit));
         return new ReportPhotos(
                 places,
                 key,
                 shots,
-                Pictures.start(shots.all().stream().map(Shots.Shot::frame).toList(), source::print, workers));
+                ReportPictures.start(shots.all().stream().map(Shots.Shot::frame).toList(), source::print, workers));
     }
 
     /** The middles of the diagram's zones. */
@@ -60,7 +60,7 @@ public final class ReportPhotos {
         return shots;
     }
 
-    Pictures.Started started() {
+    ReportPictures.Started started() {
         return started;
     }
 }

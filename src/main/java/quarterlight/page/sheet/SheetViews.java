@@ -58,7 +58,7 @@ final class SheetViews {
      *
      * @param readings made for the same scale; empty for a bare view
      */
-    String element(View view, double scale, Optional<ReadingPlaces> readings) {
+    String element(View view, double scale, Optional<ReadingSlots> readings) {
         Optional<ViewDrawing> drawing = diagram.view(view);
         if (drawing.isEmpty()) {
             return "";
@@ -86,8 +86,8 @@ final class SheetViews {
         return out.append("</svg>").toString();
     }
 
-    private void write(StringBuilder out, View view, ReadingPlaces readings, double px, double top) {
-        for (ReadingPlaces.Inside panel : readings.inside()) {
+    private void write(StringBuilder out, View view, ReadingSlots readings, double px, double top) {
+        for (ReadingSlots.Inside panel : readings.inside()) {
             if (panel.view() == view) {
                 panel.boxes().forEach(box -> box(out, box, px, top));
                 if (panel.words()) {
@@ -95,7 +95,7 @@ final class SheetViews {
                 }
             }
         }
-        for (ReadingPlaces.Beside mark : readings.beside()) {
+        for (ReadingSlots.Beside mark : readings.beside()) {
             if (mark.view() == view) {
                 disc(out, mark, px, top);
             }
@@ -114,12 +114,12 @@ final class SheetViews {
                 .append("\" rx=\"3\" fill=\"#FFFFFF\" stroke=\"" + INK + "\" stroke-width=\"1\"/>");
     }
 
-    private void name(StringBuilder out, ReadingPlaces.Inside panel, double px, double top) {
+    private void name(StringBuilder out, ReadingSlots.Inside panel, double px, double top) {
         double size = WORDS_PT * PT_MM * PX_PER_MM;
         boolean sided = panel.view() == View.LEFT || panel.view() == View.RIGHT;
         String words = sided ? withoutSide(panel.zone().label()) : panel.zone().label();
         double left = panel.boxes().get(0).getX() * px;
-        double right = panel.boxes().get(ReadingPlaces.SPOTS - 1).getMaxX() * px;
+        double right = panel.boxes().get(ReadingSlots.SPOTS - 1).getMaxX() * px;
         double room = right - left;
         if (measure.width(words, size, false) > room) {
             return;
@@ -127,7 +127,7 @@ final class SheetViews {
         words(out, left, panel.boxes().get(0).getY() * px + top - 3, size, words, false);
     }
 
-    private void disc(StringBuilder out, ReadingPlaces.Beside mark, double px, double top) {
+    private void disc(StringBuilder out, ReadingSlots.Beside mark, double px, double top) {
         double x = mark.xMm() * px;
         double y = mark.yMm() * px + top;
         double size = WORDS_PT * PT_MM * PX_PER_MM;

@@ -96,8 +96,8 @@ public final class TakeAlongSheet {
     }
 
     /** Where the readings of each outer panel are written. */
-    ReadingPlaces readingPlaces(Paper paper) {
-        return ReadingPlaces.of(
+    ReadingSlots readingPlaces(Paper paper) {
+        return ReadingSlots.of(
                 panels(),
                 diagram,
                 ZonePlaces.of(diagram.without(STRIPS)),
@@ -115,7 +115,7 @@ public final class TakeAlongSheet {
     private String page(Paper paper, double ease) {
         SheetViews views = new SheetViews(diagram, places);
         SheetRoom room = room(paper, ease);
-        ReadingPlaces readings = readingPlaces(paper);
+        ReadingSlots readings = readingPlaces(paper);
         VisitFacts facts = visit.facts();
         String title = XmlText.clean(facts.car().name());
         Map<String, Object> model = new LinkedHashMap<>();
@@ -133,7 +133,7 @@ public final class TakeAlongSheet {
         model.put("rights", names(readings.beside(View.RIGHT), SheetViews::withoutSide));
         model.put("tops", names(readings.beside(View.TOP, View.FRONT, View.REAR), name -> name));
         model.put("cautions", cautions());
-        model.put("stops", Stop.of(walk, diagram, places));
+        model.put("stops", SheetStop.of(walk, diagram, places));
         model.put("signs", columns(List.of(SignKind.values()), 3, sign -> sign.word()
                 .replace('-', ' ')));
         model.put("marks", columns(MarkPlaces.of(visit, labels()), 3, Function.identity()));
@@ -173,7 +173,7 @@ public final class TakeAlongSheet {
         return blanks;
     }
 
-    private static List<Map<String, Object>> names(List<ReadingPlaces.Beside> marks, UnaryOperator<String> shown) {
+    private static List<Map<String, Object>> names(List<ReadingSlots.Beside> marks, UnaryOperator<String> shown) {
         return marks.stream()
                 .map(mark -> Map.<String, Object>of(
                         "number", mark.number(), "name", shown.apply(mark.zone().label())))

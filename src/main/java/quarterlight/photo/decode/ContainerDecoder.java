@@ -30,9 +30,9 @@ import quarterlight.photo.pixels.PictureBounds;
  * <p>Source: ISO/IEC 23008-12 (grid items, irot, imir).
  */
 public final class ContainerDecoder implements PictureDecoder {
-    private static final int MOST_TILES = 4096;
-    private static final int MOST_REDUCTION = 16;
-    private static final long MOST_WEBP_BYTES = 64L << 20;
+    private static final int MAX_TILES = 4096;
+    private static final int MAX_REDUCTION = 16;
+    private static final long MAX_WEBP_BYTES = 64L << 20;
 
     private final PictureBounds bounds;
 
@@ -73,7 +73,7 @@ public final class ContainerDecoder implements PictureDecoder {
         }
         long bytes = Files.size(file);
         bounds.check(file, header.width().orElse(0), header.height().orElse(0), bytes, true);
-        if (bytes > MOST_WEBP_BYTES) {
+        if (bytes > MAX_WEBP_BYTES) {
             throw new PictureUnreadable(file, "it is too long for a WebP file");
         }
         byte[] data = Files.readAllBytes(file);
@@ -145,7 +145,7 @@ public final class ContainerDecoder implements PictureDecoder {
     /** The strongest halving that leaves the long side at least as long as wanted. */
     private static int reduction(int width, int height, int atLeast) {
         int reduction = 1;
-        while (reduction < MOST_REDUCTION && Math.max(width, height) / (2 * reduction) >= atLeast) {
+        while (reduction < MAX_REDUCTION && Math.max(width, height) / (2 * reduction) >= atLeast) {
             reduction *= 2;
         }
         return reduction;
@@ -154,7 +154,7 @@ public final class ContainerDecoder implements PictureDecoder {
     private BufferedImage grid(MediaFile media, AVStreamGroup group, int wanted) throws IOException {
         AVStreamGroupTileGrid grid = group.params_tile_grid();
         int tiles = grid.nb_tiles();
-        if (group.type() != avformat.AV_STREAM_GROUP_PARAMS_TILE_GRID || tiles < 1 || tiles > MOST_TILES) {
+        if (group.type() != avformat.AV_STREAM_GROUP_PARAMS_TILE_GRID || tiles < 1 || tiles > MAX_TILES) {
             throw new IOException("its tiles are of a kind that cannot be shown");
         }
         int reduction = wanted;

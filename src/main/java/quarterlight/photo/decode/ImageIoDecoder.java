@@ -23,7 +23,7 @@ public final class ImageIoDecoder implements PictureDecoder {
     private static final int SPARE_SMALL = 3;
 
     private static final int SMALL = 640;
-    private static final long MOST_DECODED = 24_000_000;
+    private static final long MAX_DECODED = 24_000_000;
 
     private final PictureBounds bounds;
 
@@ -54,7 +54,7 @@ public final class ImageIoDecoder implements PictureDecoder {
             bounds.check(file, width, height, Files.size(file), type != MediaType.JPEG);
             ImageReadParam param = reader.getDefaultReadParam();
             int step = Math.max(1, Math.max(width, height) / (atLeast * (atLeast <= SMALL ? SPARE_SMALL : SPARE)));
-            while ((long) (width / step) * (height / step) > MOST_DECODED
+            while ((long) (width / step) * (height / step) > MAX_DECODED
                     && Math.max(width, height) / (step + 1) >= atLeast) {
                 step++;
             }

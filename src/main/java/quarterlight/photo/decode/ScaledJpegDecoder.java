@@ -22,7 +22,7 @@ import quarterlight.photo.pixels.PictureBounds;
  * three components. All else, and all where the native part is missing, is left to the decoder that follows.
  */
 public final class ScaledJpegDecoder implements PictureDecoder {
-    private static final int SMALLEST_REDUCTION = 8;
+    private static final int MIN_REDUCTION = 8;
     private static final int GO_ON_WITH_BAD_DATA = leptonica.L_JPEG_CONTINUE_WITH_BAD_DATA;
 
     private final PictureBounds bounds;
@@ -80,7 +80,7 @@ public final class ScaledJpegDecoder implements PictureDecoder {
 
     /** The strongest reduction that leaves the long side at least as long as wanted. */
     static int reduction(int longest, int atLeast) {
-        int reduction = SMALLEST_REDUCTION;
+        int reduction = MIN_REDUCTION;
         while (reduction > 1 && longest / reduction < atLeast) {
             reduction /= 2;
         }

@@ -14,8 +14,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import quarterlight.photo.MediaType;
-import quarterlight.photo.bytes.Boxes;
-import quarterlight.photo.bytes.Boxes.Box;
+import quarterlight.photo.bytes.MediaBoxes;
+import quarterlight.photo.bytes.MediaBoxes.Box;
 import quarterlight.photo.bytes.ByteView;
 
 /**
@@ -60,18 +60,18 @@ public record EmbeddedPicture(long start, long length) {
     }
 
     private static void ofCr3(ByteView file, List<EmbeddedPicture> found) throws IOException {
-        List<Box> top = Boxes.between(file, 0, file.length());
+        List<Box> top = MediaBoxes.between(file, 0, file.length());
         for (Box box : top) {
             if (isUuid(file, box, PREVIEW_BOX)) {
-                Optional<Box> preview = Boxes.first(Boxes.between(file, box.start() + UUID + 8, box.end()), "PRVW");
+                Optional<Box> preview = MediaBoxes.first(MediaBoxes.between(file, box.start() + UUID + 8, box.end()), "PRVW");
                 if (preview.isPresent()) {
                     long at = preview.get().start();
                     add(file, at + 16, file.u32(at + 12), found);
                 }
             }
         }
-        Optional<Box> moov = Boxes.first(top, "moov");
-        for (Box track : moov.isPresent() ? Boxes.within(file, moov.get()) : List.<Box>of()) {
+        Optional<Box> moov = MediaBoxes.first(top, "moov");
+        for (Box track : moov.isPresent() ? MediaBoxes.within(file, moov.get()) : List.<Box>of()) {
             if (track.type().equals("trak")) {
                 track(file, track, found);
             }
@@ -82,15 +82,15 @@ public record EmbeddedPicture(long start, long length) {
     private static void track(ByteView file, Box track, List<EmbeddedPicture> found) throws IOException {
         Optional<Box> table = Optional.of(track);
         for (String within : List.of("mdia", "minf", "stbl")) {
-            table = table.isEmpty() ? table : Boxes.first(Boxes.within(file, table.get()), within);
+            table = table.isEmpty() ? table : MediaBoxes.first(MediaBoxes.within(file, table.get()), within);
         }
         if (table.isEmpty()) {
             return;
         }
-        List<Box> parts = Boxes.within(file, table.get());
-        Optional<Box> sizes = Boxes.first(parts, "stsz");
-        Optional<Box> wide = Boxes.first(parts, "co64");
-        Optional<Box> narrow = Boxes.first(parts, "stco");
+        List<Box> parts = MediaBoxes.within(file, table.get());
+        Optional<Box> sizes = MediaBoxes.first(parts, "stsz");
+        Optional<Box> wide = MediaBoxes.first(parts, "co64");
+        Optional<Box> narrow = MediaBoxes.first(parts, "stco");
         if (sizes.isEmpty() || (wide.isEmpty() && narrow.isEmpty())) {
             return;
         }
@@ -126,10 +126,10 @@ public record EmbeddedPicture(long start, long length) {
 
     /** The Exif blocks of a CR3 by their boxes; empty where one is missing. */
     static Optional<byte[]> exifOfCr3(ByteView file, String box) throws IOException {
-        Optional<Box> moov = Boxes.first(Boxes.between(file, 0, file.length()), "moov");
-        for (Box part : moov.isPresent() ? Boxes.within(file, moov.get()) : List.<Box>of()) {
+        Optional<Box> moov = MediaBoxes.first(MediaBoxes.between(file, 0, file.length()), "moov");
+        for (Box part : moov.isPresent() ? MediaBoxes.within(file, moov.get()) : List.<Box>of()) {
             if (isUuid(file, part, CAMERA_BOX)) {
-                Optional<Box> found = Boxes.first(Boxes.between(file, part.start() + UUID, part.end()), box);
+                Optional<Box> found = MediaBoxes.first(MediaBoxes.between(file, part.start() + UUID, part.end()), box);
                 if (found.isPresent() && found.get().length() <= MAX_EXIF) {
                     return Optional.of(
                             file.bytes(found.get().start(), (int) found.get().length()));

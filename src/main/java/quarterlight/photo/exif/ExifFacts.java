@@ -38,7 +38,7 @@ public record ExifFacts(
         Optional<Preview> preview,
         Optional<String> contentId,
         List<String> notes) {
-    private static final int MOST_PREVIEW_BYTES = 4 << 20;
+    private static final int MAX_PREVIEW_BYTES = 4 << 20;
 
     public ExifFacts {
         notes = List.copyOf(notes);
@@ -173,7 +173,7 @@ public record ExifFacts(
         for (ExifThumbnailDirectory directory : metadata.getDirectoriesOfType(ExifThumbnailDirectory.class)) {
             Integer offset = directory.getInteger(ExifThumbnailDirectory.TAG_THUMBNAIL_OFFSET);
             Integer length = directory.getInteger(ExifThumbnailDirectory.TAG_THUMBNAIL_LENGTH);
-            if (offset == null || length == null || offset < 0 || length < 4 || length > MOST_PREVIEW_BYTES) {
+            if (offset == null || length == null || offset < 0 || length < 4 || length > MAX_PREVIEW_BYTES) {
                 continue;
             }
             for (byte[] block : blocks) {

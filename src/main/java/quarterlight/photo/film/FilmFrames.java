@@ -28,7 +28,7 @@ public final class FilmFrames {
 
     private static final double POSTER_S = 1.0;
     private static final double USUAL_FRAME_S = 1.0 / 30;
-    private static final long LONGEST_NANOS = 4_000_000_000L;
+    private static final long MAX_NANOS = 4_000_000_000L;
     private static final double[] STEPS_BACK_S = {0, 1, 4, 16, 1e9};
 
     private FilmFrames() {}
@@ -73,7 +73,7 @@ public final class FilmFrames {
         private final double tick;
         private final long zero;
         private final AVFrame held = avutil.av_frame_alloc();
-        private final long deadline = System.nanoTime() + LONGEST_NANOS;
+        private final long deadline = System.nanoTime() + MAX_NANOS;
 
         Search(MediaFile media, PictureBounds bounds) throws IOException {
             this.media = media;

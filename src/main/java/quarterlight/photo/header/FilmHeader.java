@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
-import quarterlight.photo.bytes.Boxes;
-import quarterlight.photo.bytes.Boxes.Box;
+import quarterlight.photo.bytes.MediaBoxes;
+import quarterlight.photo.bytes.MediaBoxes.Box;
 import quarterlight.photo.bytes.ByteView;
 
 /**
@@ -42,14 +42,14 @@ public record FilmHeader(
             false);
 
     static FilmHeader read(ByteView file) throws IOException {
-        Optional<Box> moov = Boxes.first(Boxes.between(file, 0, file.length()), "moov");
+        Optional<Box> moov = MediaBoxes.first(MediaBoxes.between(file, 0, file.length()), "moov");
         if (moov.isEmpty()) {
             return UNREADABLE;
         }
-        List<Box> parts = Boxes.within(file, moov.get());
+        List<Box> parts = MediaBoxes.within(file, moov.get());
         Optional<LocalDateTime> created = Optional.empty();
         OptionalDouble seconds = OptionalDouble.empty();
-        Optional<Box> mvhd = Boxes.first(parts, "mvhd");
+        Optional<Box> mvhd = MediaBoxes.first(parts, "mvhd");
         if (mvhd.isPresent()) {
             long at = mvhd.get().start() + 4;
             int wide = file.u8(mvhd.get().start()) == 1 ? 8 : 4;
@@ -63,7 +63,7 @@ public record FilmHeader(
         FilmKeys keys = FilmKeys.read(file, parts);
         for (Box track : parts) {
             if (track.type().equals("trak")) {
-                Optional<Box> tkhd = Boxes.first(Boxes.within(file, track), "tkhd");
+                Optional<Box> tkhd = MediaBoxes.first(MediaBoxes.within(file, track), "tkhd");
                 if (tkhd.isPresent()) {
                     FilmHeader sized = sized(file, tkhd.get(), created, seconds, keys);
                     if (sized.width().isPresent()) {
@@ -82,9 +82,9 @@ public record FilmHeader(
         Set<String> kinds = new HashSet<>();
         for (Box track : parts) {
             if (track.type().equals("trak")) {
-                Optional<Box> media = Boxes.first(Boxes.within(file, track), "mdia");
+                Optional<Box> media = MediaBoxes.first(MediaBoxes.within(file, track), "mdia");
                 Optional<Box> handler =
-                        media.isPresent() ? Boxes.first(Boxes.within(file, media.get()), "hdlr") : Optional.empty();
+                        media.isPresent() ? MediaBoxes.first(MediaBoxes.within(file, media.get()), "hdlr") : Optional.empty();
                 if (handler.isPresent()) {
                     kinds.add(file.fourLetters(handler.get().start() + 8));
                 }

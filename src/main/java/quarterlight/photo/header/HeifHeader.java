@@ -6,8 +6,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import quarterlight.photo.bytes.Boxes;
-import quarterlight.photo.bytes.Boxes.Box;
+import quarterlight.photo.bytes.MediaBoxes;
+import quarterlight.photo.bytes.MediaBoxes.Box;
 import quarterlight.photo.bytes.ByteView;
 
 /**
@@ -16,8 +16,8 @@ import quarterlight.photo.bytes.ByteView;
  * <p>Source: ISO/IEC 23008-12 (HEIF) sections 6.5 and annex A; ISO/IEC 14496-12 section 8.11 (meta, iloc, iinf, pitm).
  */
 public final class HeifHeader {
-    private static final int MOST_ITEMS = 20_000;
-    private static final int MOST_PROFILE_BYTES = 4 << 20;
+    private static final int MAX_ITEMS = 20_000;
+    private static final int MAX_PROFILE_BYTES = 4 << 20;
     private static final List<String> PROFILES = List.of("prof", "rICC");
 
     private HeifHeader() {}
@@ -46,18 +46,18 @@ public final class HeifHeader {
     }
 
     public static Facts facts(ByteView file) throws IOException {
-        Optional<Box> meta = Boxes.first(Boxes.between(file, 0, file.length()), "meta");
+        Optional<Box> meta = MediaBoxes.first(MediaBoxes.between(file, 0, file.length()), "meta");
         if (meta.isEmpty()) {
             return new Facts(0, 0, Orientation.TOP_LEFT, Optional.empty(), List.of());
         }
-        List<Box> parts = Boxes.between(file, meta.get().start() + 4, meta.get().end());
-        long primary = Boxes.first(parts, "pitm").isPresent()
-                ? primary(file, Boxes.first(parts, "pitm").get())
+        List<Box> parts = MediaBoxes.between(file, meta.get().start() + 4, meta.get().end());
+        long primary = MediaBoxes.first(parts, "pitm").isPresent()
+                ? primary(file, MediaBoxes.first(parts, "pitm").get())
                 : 1;
         List<Box> properties = properties(file, parts, primary);
-        Optional<Box> size = Boxes.first(properties, "ispe");
-        Optional<Box> turn = Boxes.first(properties, "irot");
-        Optional<Box> mirror = Boxes.first(properties, "imir");
+        Optional<Box> size = MediaBoxes.first(properties, "ispe");
+        Optional<Box> turn = MediaBoxes.first(properties, "irot");
+        Optional<Box> mirror = MediaBoxes.first(properties, "imir");
         return new Facts(
                 size.isPresent() ? bounded(file.u32(size.get().start() + 4)) : 0,
                 size.isPresent() ? bounded(file.u32(size.get().start() + 8)) : 0,
@@ -72,7 +72,7 @@ public final class HeifHeader {
         for (Box color : properties) {
             if (color.type().equals("colr")
                     && color.length() > 4
-                    && color.length() <= MOST_PROFILE_BYTES
+                    && color.length() <= MAX_PROFILE_BYTES
                     && PROFILES.contains(file.fourLetters(color.start()))) {
                 return Optional.of(file.bytes(color.start() + 4, (int) color.length() - 4));
             }
@@ -90,21 +90,21 @@ public final class HeifHeader {
 
     /** The property boxes tied to an item. */
     private static List<Box> properties(ByteView file, List<Box> parts, long item) throws IOException {
-        Optional<Box> iprp = Boxes.first(parts, "iprp");
+        Optional<Box> iprp = MediaBoxes.first(parts, "iprp");
         if (iprp.isEmpty()) {
             return List.of();
         }
-        List<Box> children = Boxes.within(file, iprp.get());
-        Optional<Box> ipco = Boxes.first(children, "ipco");
-        Optional<Box> ipma = Boxes.first(children, "ipma");
+        List<Box> children = MediaBoxes.within(file, iprp.get());
+        Optional<Box> ipco = MediaBoxes.first(children, "ipco");
+        Optional<Box> ipma = MediaBoxes.first(children, "ipma");
         if (ipco.isEmpty() || ipma.isEmpty()) {
             return List.of();
         }
-        List<Box> all = Boxes.within(file, ipco.get());
+        List<Box> all = MediaBoxes.within(file, ipco.get());
         List<Box> found = new ArrayList<>();
         int idBytes = file.u8(ipma.get().start()) == 0 ? 2 : 4;
         boolean wide = (file.u8(ipma.get().start() + 3) & 1) == 1;
-        long entries = Math.min(MOST_ITEMS, file.u32(ipma.get().start() + 4));
+        long entries = Math.min(MAX_ITEMS, file.u32(ipma.get().start() + 4));
         long at = ipma.get().start() + 8;
         for (long i = 0; i < entries && at < ipma.get().end(); i++) {
             long id = file.unsigned(at, idBytes);
@@ -122,14 +122,14 @@ public final class HeifHeader {
     }
 
     private static List<byte[]> exif(ByteView file, List<Box> parts) throws IOException {
-        Optional<Box> iinf = Boxes.first(parts, "iinf");
-        Optional<Box> iloc = Boxes.first(parts, "iloc");
+        Optional<Box> iinf = MediaBoxes.first(parts, "iinf");
+        Optional<Box> iloc = MediaBoxes.first(parts, "iloc");
         if (iinf.isEmpty() || iloc.isEmpty()) {
             return List.of();
         }
         int countBytes = file.u8(iinf.get().start()) == 0 ? 2 : 4;
         List<byte[]> blocks = new ArrayList<>();
-        for (Box entry : Boxes.between(
+        for (Box entry : MediaBoxes.between(
                 file, iinf.get().start() + 4 + countBytes, iinf.get().end())) {
             int version = entry.length() < 12 ? 0 : file.u8(entry.start());
             int idBytes = version == 2 ? 2 : 4;
@@ -154,7 +154,7 @@ public final class HeifHeader {
         if (Math.max(Math.max(offsetBytes, lengthBytes), Math.max(baseBytes, indexBytes)) > 8) {
             return Optional.empty();
         }
-        long items = Math.min(MOST_ITEMS, file.unsigned(iloc.start() + 6, idBytes));
+        long items = Math.min(MAX_ITEMS, file.unsigned(iloc.start() + 6, idBytes));
         long at = iloc.start() + 6 + idBytes;
         for (long i = 0; i < items && at < iloc.end(); i++) {
             long id = file.unsigned(at, idBytes);
@@ -165,7 +165,7 @@ public final class HeifHeader {
             if (id == wanted && extents == 1) {
                 long offset = base + file.unsigned(at + indexBytes, offsetBytes);
                 long length = file.unsigned(at + indexBytes + offsetBytes, lengthBytes);
-                return length < 12 || length > PictureHeader.MOST_EXIF_BYTES
+                return length < 12 || length > PictureHeader.MAX_EXIF_BYTES
                         ? Optional.empty()
                         : tiffPart(file.bytes(offset, (int) length));
             }

@@ -39,8 +39,8 @@ public record JpegHeader(
     private static final int APP1 = 0xE1;
     private static final int START_OF_SCAN = 0xDA;
     private static final int END_OF_IMAGE = 0xD9;
-    private static final int MOST_SEGMENTS = 2000;
-    private static final int MOST_STRAY_BYTES = 1 << 16;
+    private static final int MAX_SEGMENTS = 2000;
+    private static final int MAX_STRAY_BYTES = 1 << 16;
 
     public JpegHeader {
         exif = List.copyOf(exif);
@@ -60,7 +60,7 @@ public record JpegHeader(
         List<byte[]> exif = new ArrayList<>();
         ProfileParts profile = new ProfileParts();
         in.readNBytes(2);
-        for (int i = 0; i < MOST_SEGMENTS; i++) {
+        for (int i = 0; i < MAX_SEGMENTS; i++) {
             int marker = nextMarker(in);
             if (marker == START_OF_SCAN) {
                 return new JpegHeader(width, height, progressive, plain, exif, profile.whole(), true);
@@ -116,14 +116,14 @@ public record JpegHeader(
     /** A color profile comes in numbered parts, each with the count of all. Source: ICC.1:2010, annex B.4. */
     private static final class ProfileParts {
         private static final int HEAD = 14;
-        private static final int MOST_BYTES = 4 << 20;
+        private static final int MAX_BYTES = 4 << 20;
 
         private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         private int last;
         private int all = -1;
 
         void add(byte[] body) {
-            if (body.length > HEAD && (body[12] & 0xFF) == last + 1 && bytes.size() < MOST_BYTES) {
+            if (body.length > HEAD && (body[12] & 0xFF) == last + 1 && bytes.size() < MAX_BYTES) {
                 last++;
                 all = body[13] & 0xFF;
                 bytes.write(body, HEAD, body.length - HEAD);
@@ -138,7 +138,7 @@ public record JpegHeader(
     /** The next marker's code, over stray bytes; -1 at the end of the file or after too many of them. */
     private static int nextMarker(InputStream in) throws IOException {
         boolean prefix = false;
-        for (int stray = 0; stray < MOST_STRAY_BYTES; stray++) {
+        for (int stray = 0; stray < MAX_STRAY_BYTES; stray++) {
             int b = in.read();
             if (b < 0) {
                 return -1;

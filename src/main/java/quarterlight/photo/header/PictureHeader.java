@@ -11,7 +11,7 @@ import java.util.OptionalInt;
  * @param exif TIFF structures
  */
 public record PictureHeader(OptionalInt width, OptionalInt height, List<byte[]> exif) {
-    static final int MOST_EXIF_BYTES = 16 << 20;
+    static final int MAX_EXIF_BYTES = 16 << 20;
     static final PictureHeader UNREADABLE = new PictureHeader(OptionalInt.empty(), OptionalInt.empty(), List.of());
 
     public PictureHeader {

@@ -18,7 +18,7 @@ import quarterlight.photo.bytes.ByteView;
  * <p>Source: W3C Portable Network Graphics specification, IHDR, eXIf and zTXt chunks.
  */
 public final class PngHeader {
-    private static final int MOST_CHUNKS = 10_000;
+    private static final int MAX_CHUNKS = 10_000;
     private static final List<String> PROFILES = List.of("Raw profile type exif", "Raw profile type APP1");
 
     private PngHeader() {}
@@ -28,14 +28,14 @@ public final class PngHeader {
         OptionalInt height = OptionalInt.empty();
         List<byte[]> exif = new ArrayList<>();
         long at = 8;
-        for (int i = 0; i < MOST_CHUNKS && at + 12 <= file.length(); i++) {
+        for (int i = 0; i < MAX_CHUNKS && at + 12 <= file.length(); i++) {
             long length = file.u32(at);
             String type = file.fourLetters(at + 4);
             boolean whole = length <= file.length() - at - 12;
             if (type.equals("IHDR") && whole && length >= 13) {
                 width = OptionalInt.of((int) Math.min(Integer.MAX_VALUE, file.u32(at + 8)));
                 height = OptionalInt.of((int) Math.min(Integer.MAX_VALUE, file.u32(at + 12)));
-            } else if (whole && length <= PictureHeader.MOST_EXIF_BYTES) {
+            } else if (whole && length <= PictureHeader.MAX_EXIF_BYTES) {
                 if (type.equals("eXIf")) {
                     exif.add(file.bytes(at + 8, (int) length));
                 } else if (type.equals("zTXt") || type.equals("tEXt")) {
@@ -62,7 +62,7 @@ public final class PngHeader {
         try (InputStream in = type.equals("tEXt")
                 ? new ByteArrayInputStream(chunk, end + 1, chunk.length - end - 1)
                 : new InflaterInputStream(new ByteArrayInputStream(chunk, end + 2, chunk.length - end - 2))) {
-            String text = new String(in.readNBytes(PictureHeader.MOST_EXIF_BYTES), StandardCharsets.ISO_8859_1).strip();
+            String text = new String(in.readNBytes(PictureHeader.MAX_EXIF_BYTES), StandardCharsets.ISO_8859_1).strip();
             String[] lines = text.split("\\s+", 3);
             if (lines.length < 3) {
                 return Optional.empty();

@@ -9,7 +9,7 @@ import quarterlight.photo.bytes.ByteView;
 
 /** Reads the header of a WebP file: size and Exif chunk. Source: RFC 9649 (WebP Image Format), sections 2.5 to 2.7. */
 public final class WebpHeader {
-    private static final int MOST_CHUNKS = 10_000;
+    private static final int MAX_CHUNKS = 10_000;
 
     private WebpHeader() {}
 
@@ -18,7 +18,7 @@ public final class WebpHeader {
         int height = 0;
         List<byte[]> exif = new ArrayList<>();
         long at = 12;
-        for (int i = 0; i < MOST_CHUNKS && at + 8 <= file.length(); i++) {
+        for (int i = 0; i < MAX_CHUNKS && at + 8 <= file.length(); i++) {
             String type = file.fourLetters(at);
             long length = file.u32LittleEndian(at + 4);
             long body = at + 8;
@@ -35,7 +35,7 @@ public final class WebpHeader {
                 long bits = file.u32LittleEndian(body + 1);
                 width = (int) (bits & 0x3FFF) + 1;
                 height = (int) (bits >> 14 & 0x3FFF) + 1;
-            } else if (type.equals("EXIF") && length > 6 && length <= PictureHeader.MOST_EXIF_BYTES) {
+            } else if (type.equals("EXIF") && length > 6 && length <= PictureHeader.MAX_EXIF_BYTES) {
                 byte[] block = file.bytes(body, (int) length);
                 boolean prefixed = block[0] == 'E' && block[1] == 'x' && block[2] == 'i' && block[3] == 'f';
                 exif.add(prefixed ? Arrays.copyOfRange(block, 6, block.length) : block);

@@ -35,7 +35,7 @@ public record CoinScale(double majorPx, double minorPx, double majorRadians, Pix
      * @return empty if no ellipse goes through them
      */
     public static Optional<CoinScale> ofRim(List<PixelPoint> rim, double diameterMm) {
-        if (rim.size() < Coin.LEAST_POINTS || !(diameterMm > 0)) {
+        if (rim.size() < Coin.MIN_POINTS || !(diameterMm > 0)) {
             return Optional.empty();
         }
         double mx = rim.stream().mapToDouble(PixelPoint::x).average().orElse(0);

@@ -35,7 +35,7 @@ public final class NoteCheck {
         double width = Math.abs(a.x() - b.x());
         double height = Math.abs(a.y() - b.y());
         double size = note.shape() == NoteShape.BOX ? Math.min(width, height) : Math.hypot(width, height);
-        return size < TraceCheck.LEAST_PX
+        return size < TraceCheck.MIN_PX
                 ? Optional.of("the two points of the note fall together or leave no room between them at "
                         + TraceCheck.at(a) + "; draw it larger")
                 : Optional.empty();

@@ -19,7 +19,7 @@ import quarterlight.visit.annotation.PixelPoint;
  */
 public final class PhotoPlane {
     /** Nearer to the horizon than this share of the scale's own depth, a mark says nothing of the plane any more. */
-    private static final double LEAST_DEPTH = 0.05;
+    private static final double MIN_DEPTH = 0.05;
 
     private final ToDoubleFunction<PixelPoint> depth;
     private final Mapping mapping;
@@ -71,7 +71,7 @@ public final class PhotoPlane {
 
     /** True if the point lies well on the near side of the plane's horizon. */
     public boolean sees(PixelPoint p) {
-        return depth.applyAsDouble(p) > LEAST_DEPTH;
+        return depth.applyAsDouble(p) > MIN_DEPTH;
     }
 
     /** True if every mark of the outline lies on the near side of the horizon. */

@@ -28,7 +28,7 @@ public final class TraceCheck {
     static final double EDGE_PX = 1;
 
     /** Less than this is no area and no distance, in pixels and square pixels. */
-    static final double LEAST_PX = 1;
+    static final double MIN_PX = 1;
 
     private TraceCheck() {}
 
@@ -75,14 +75,14 @@ public final class TraceCheck {
     /** What is wrong with the outline alone. */
     public static Optional<String> ofOutline(Outline outline) {
         Polygon shape = OutlineShape.of(outline);
-        if (shape.convexHull().getArea() < LEAST_PX) {
+        if (shape.convexHull().getArea() < MIN_PX) {
             return Optional.of("the outline encloses no area; draw it round the patch");
         }
         TopologyValidationError error = new IsValidOp(shape).getValidationError();
         if (error != null) {
             return Optional.of(sentence(error));
         }
-        if (shape.getArea() < LEAST_PX) {
+        if (shape.getArea() < MIN_PX) {
             return Optional.of("the outline encloses less than a square pixel; draw it round the patch");
         }
         return Optional.empty();
@@ -92,7 +92,7 @@ public final class TraceCheck {
     public static Optional<String> ofScale(PhotoScale scale) {
         if (scale instanceof KnownLength length) {
             double px = distance(length.from(), length.to());
-            return px < LEAST_PX
+            return px < MIN_PX
                     ? Optional.of("the two ends of the known length fall together at " + at(length.from())
                             + "; mark both ends")
                     : Optional.empty();
@@ -106,7 +106,7 @@ public final class TraceCheck {
     private static Optional<String> ofRim(Coin coin) {
         Optional<CoinScale> ellipse = CoinScale.ofRim(coin.rim(), coin.diameterMm());
         if (ellipse.isEmpty()
-                || ellipse.get().minorPx() < LEAST_PX
+                || ellipse.get().minorPx() < MIN_PX
                 || !ellipse.get().fits(coin.rim())) {
             return Optional.of("the marks on the coin's rim at " + at(coin.rim().get(0))
                     + " do not make an ellipse; mark 5 points or more on the rim, all round");
@@ -120,7 +120,7 @@ public final class TraceCheck {
             PixelPoint before = corners.get(i);
             PixelPoint corner = corners.get((i + 1) % 4);
             PixelPoint after = corners.get((i + 2) % 4);
-            if (height(before, corner, after) < LEAST_PX) {
+            if (height(before, corner, after) < MIN_PX) {
                 return Optional.of("three corners of the rectangle lie on one line at " + at(corner)
                         + "; mark its four corners in order round");
             }

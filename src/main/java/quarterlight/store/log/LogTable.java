@@ -8,7 +8,7 @@ import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import quarterlight.store.rows.Cells;
+import quarterlight.store.rows.RowValues;
 import quarterlight.store.rows.Row;
 
 /** The edit log: what changed when. Rows are only ever added. */
@@ -23,7 +23,7 @@ public final class LogTable {
 
     public void add(LogEntry line) throws SQLException {
         try (PreparedStatement insert = connection.prepareStatement(ADD)) {
-            new Cells()
+            new RowValues()
                     .textOf(line.at())
                     .text(line.label())
                     .text(line.summary())

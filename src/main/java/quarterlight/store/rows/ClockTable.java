@@ -28,7 +28,7 @@ public final class ClockTable {
 
     public void set(ClockSetting setting) throws SQLException {
         try (PreparedStatement upsert = connection.prepareStatement(SET)) {
-            new Cells()
+            new RowValues()
                     .textOf(setting.camera())
                     .textOf(setting.shift())
                     .textOf(setting.zone().map(ZoneId::getId))

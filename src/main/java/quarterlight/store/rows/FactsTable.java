@@ -48,7 +48,7 @@ public final class FactsTable {
         setSubstrates(facts.car().substrates());
     }
 
-    private static Cells cells(VisitFacts facts) {
+    private static RowValues cells(VisitFacts facts) {
         StoredCells out = new StoredCells();
         Facts.write(facts, out);
         return out.inOrder(COLUMNS);
@@ -103,7 +103,7 @@ public final class FactsTable {
 
     private void setSubstrate(ZoneId zone, Substrate substrate) throws SQLException {
         try (PreparedStatement upsert = connection.prepareStatement(SET_SUBSTRATE)) {
-            new Cells().zone(zone).word(substrate).bind(upsert);
+            new RowValues().zone(zone).word(substrate).bind(upsert);
             upsert.executeUpdate();
         }
     }

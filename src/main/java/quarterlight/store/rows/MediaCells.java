@@ -15,7 +15,7 @@ final class MediaCells {
 
     private MediaCells() {}
 
-    static Cells write(Cells cells, MediaFacts more) {
+    static RowValues write(RowValues cells, MediaFacts more) {
         Optional<SidecarWords> said = more.said();
         return cells.integer(more.pages())
                 .textOf(more.beside().map(Sha256::hex))

@@ -73,17 +73,17 @@ public final class PhotoTable {
 
     /** @throws NoSuchElementException if there is no such photo */
     public void setAside(PhotoId id, Optional<String> reason) throws SQLException {
-        change(SET_ASIDE, id, new Cells().textOf(reason));
+        change(SET_ASIDE, id, new RowValues().textOf(reason));
     }
 
     private static final String SET_SHARPNESS = "UPDATE photo SET sharpness = ? WHERE id = ?";
 
     /** @throws NoSuchElementException if there is no such photo */
     public void setSharpness(PhotoId id, OptionalDouble sharpness) throws SQLException {
-        change(SET_SHARPNESS, id, new Cells().real(sharpness));
+        change(SET_SHARPNESS, id, new RowValues().real(sharpness));
     }
 
-    private void change(String sql, PhotoId id, Cells cells) throws SQLException {
+    private void change(String sql, PhotoId id, RowValues cells) throws SQLException {
         try (PreparedStatement update = connection.prepareStatement(sql)) {
             cells.integer(id.value()).bind(update);
             if (update.executeUpdate() != 1) {
@@ -143,7 +143,7 @@ public final class PhotoTable {
     private void addRemarks(PhotoId id, List<String> remarks) throws SQLException {
         try (PreparedStatement insert = connection.prepareStatement(ADD_REMARK)) {
             for (int i = 0; i < remarks.size(); i++) {
-                new Cells().integer(id.value()).integer(i).text(remarks.get(i)).bind(insert);
+                new RowValues().integer(id.value()).integer(i).text(remarks.get(i)).bind(insert);
                 insert.executeUpdate();
             }
         }
@@ -158,8 +158,8 @@ public final class PhotoTable {
         }
     }
 
-    private static Cells write(PhotoFile file) {
-        Cells cells = new Cells()
+    private static RowValues write(PhotoFile file) {
+        RowValues cells = new RowValues()
                 .text(file.name())
                 .text(file.stored())
                 .text(file.sha256().hex())
@@ -180,7 +180,7 @@ public final class PhotoTable {
         return MediaCells.write(cells, file.more());
     }
 
-    private static void captured(Cells cells, Optional<CaptureTime> captured) {
+    private static void captured(RowValues cells, Optional<CaptureTime> captured) {
         captured.ifPresentOrElse(
                 time -> cells.textOf(time.time())
                         .text(time.fraction())

@@ -94,7 +94,7 @@ public final class RowCheck {
     }
 
     /** The first number that is another than the value read of the row would be written as. */
-    private <T> Optional<Fault> differing(TableShape<T> shape, Cells cells, Row row) throws SQLException {
+    private <T> Optional<Fault> differing(TableShape<T> shape, RowValues cells, Row row) throws SQLException {
         for (int i = 0; i < shape.columns().size(); i++) {
             String column = shape.columns().get(i);
             if (cells.at(i) instanceof Double meant) {

@@ -25,8 +25,8 @@ final class StoredCells implements CellSink {
     private final Map<String, Object> cells = new HashMap<>();
 
     /** The cells of these columns in their order, for binding. */
-    Cells inOrder(List<String> columns) {
-        Cells ordered = new Cells();
+    RowValues inOrder(List<String> columns) {
+        RowValues ordered = new RowValues();
         columns.forEach(column -> ordered.value(cells.get(column)));
         return ordered;
     }
@@ -39,7 +39,7 @@ final class StoredCells implements CellSink {
     /** A text; a NUL in it would end it early in SQL, so it becomes the replacement character. */
     @Override
     public void text(String column, String value) {
-        cells.put(column, Cells.plain(value));
+        cells.put(column, RowValues.plain(value));
     }
 
     @Override

@@ -12,7 +12,7 @@ import quarterlight.visit.row.RecordKind;
  *
  * @param columns in the order in which {@code write} gives the cells
  */
-public record TableShape<T>(String table, List<String> columns, Function<T, Cells> write, Reader<T> read) {
+public record TableShape<T>(String table, List<String> columns, Function<T, RowValues> write, Reader<T> read) {
     /** Makes a value of a row. */
     @FunctionalInterface
     public interface Reader<T> {
@@ -23,7 +23,7 @@ public record TableShape<T>(String table, List<String> columns, Function<T, Cell
         columns = List.copyOf(columns);
     }
 
-    static <T> TableShape<T> of(String table, String columns, Function<T, Cells> write, Reader<T> read) {
+    static <T> TableShape<T> of(String table, String columns, Function<T, RowValues> write, Reader<T> read) {
         return new TableShape<>(table, List.of(columns.split(", ")), write, read);
     }
 

@@ -34,7 +34,7 @@ import quarterlight.visit.row.ShownThickness;
  * Every method refuses a cell that is not what it should be.
  */
 public final class Cells implements CellSource {
-    private static final int LONGEST_TEXT = 10_000;
+    private static final int MAX_TEXT = 10_000;
     private static final String POINTS = "; write x y, x y (of a text one pair) in pixels of the upright photo";
 
     private final Map<String, String> cells;
@@ -72,9 +72,9 @@ public final class Cells implements CellSource {
     @Override
     public Optional<String> text(String column) throws CellRefused {
         Optional<String> cell = raw(column);
-        if (cell.isPresent() && cell.get().length() > LONGEST_TEXT) {
+        if (cell.isPresent() && cell.get().length() > MAX_TEXT) {
             throw new CellRefused(
-                    column, "the text has " + cell.get().length() + " characters; keep it within " + LONGEST_TEXT);
+                    column, "the text has " + cell.get().length() + " characters; keep it within " + MAX_TEXT);
         }
         return cell;
     }

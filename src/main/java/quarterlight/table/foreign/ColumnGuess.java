@@ -19,7 +19,7 @@ public final class ColumnGuess {
 
     private static final double HALF = 0.5;
     /** Coats of cars measure a few mil; numbers above this on the whole are um. Common practice, without a source. */
-    private static final double LEAST_UM = 30;
+    private static final double MIN_UM = 30;
 
     private static final String NUMBER = "[<>]?\\s*[+-]?\\d+([.,]\\d+)?\\s*(mils?|um|\u00b5m|\u03bcm|microns?)?";
     private static final String MIL = ".*\\bmils?\\b.*";
@@ -152,7 +152,7 @@ public final class ColumnGuess {
                 .mapToDouble(cell -> Double.parseDouble(cell.replace(',', '.')))
                 .sorted()
                 .toArray();
-        boolean um = numbers.length > 0 && numbers[numbers.length / 2] >= LEAST_UM;
+        boolean um = numbers.length > 0 && numbers[numbers.length / 2] >= MIN_UM;
         return um ? ThicknessUnit.UM : ThicknessUnit.MIL;
     }
 }

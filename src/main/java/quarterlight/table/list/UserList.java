@@ -30,7 +30,7 @@ public enum UserList implements Worded {
     /** What date codes are read by; one's own are read beside ours. */
     PATTERNS("date-patterns.csv", 2);
 
-    private static final int MOST_ROWS = 2000;
+    private static final int MAX_ROWS = 2000;
     private static final int MAX_BYTES = 8 << 20;
 
     private final String file;
@@ -150,8 +150,8 @@ public enum UserList implements Worded {
         } catch (IOException | UncheckedIOException e) {
             throw new IllegalArgumentException("is no table: " + e.getMessage(), e);
         }
-        if (rows.size() > MOST_ROWS) {
-            throw new IllegalArgumentException("has " + rows.size() + " rows; keep it within " + MOST_ROWS);
+        if (rows.size() > MAX_ROWS) {
+            throw new IllegalArgumentException("has " + rows.size() + " rows; keep it within " + MAX_ROWS);
         }
         return List.copyOf(rows);
     }

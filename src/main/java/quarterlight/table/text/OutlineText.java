@@ -19,7 +19,7 @@ import quarterlight.visit.row.CellRefused;
  * upright photo.
  */
 public final class OutlineText {
-    private static final int LEAST_CLOSED = 4;
+    private static final int MIN_CLOSED_POINTS = 4;
 
     private OutlineText() {}
 
@@ -57,7 +57,7 @@ public final class OutlineText {
 
     private static List<PixelPoint> ring(String column, LinearRing ring) throws CellRefused {
         Coordinate[] points = ring.getCoordinates();
-        if (points.length < LEAST_CLOSED) {
+        if (points.length < MIN_CLOSED_POINTS) {
             throw new CellRefused(
                     column, "a ring of the outline has too few points; it needs 3 and the first one again");
         }

@@ -40,10 +40,10 @@ public final class ScaleText {
             return new PhotoScale.KnownLength(points.get(0), points.get(1), size(column, m.group(3)));
         }
         if (m.group(1).equals("coin")) {
-            if (points.size() < PhotoScale.Coin.LEAST_POINTS) {
+            if (points.size() < PhotoScale.Coin.MIN_POINTS) {
                 throw new CellRefused(
                         column,
-                        "a coin has " + PhotoScale.Coin.LEAST_POINTS + " points or more on its rim, not "
+                        "a coin has " + PhotoScale.Coin.MIN_POINTS + " points or more on its rim, not "
                                 + points.size() + HOW);
             }
             return new PhotoScale.Coin(points, size(column, m.group(3)));

@@ -21,9 +21,9 @@ public record GaugeCorrection(double zeroUm, double factor) {
     public static final GaugeCorrection NONE = new GaugeCorrection(0, 1);
 
     /** A gauge farther off than this is broken or was noted wrongly; judgement. */
-    private static final double MOST_FACTOR = 1.25;
+    private static final double MAX_FACTOR = 1.25;
 
-    private static final double MOST_ZERO_UM = 50;
+    private static final double MAX_ZERO_UM = 50;
 
     public GaugeCorrection {
         if (!Double.isFinite(zeroUm) || !Double.isFinite(factor) || factor <= 0) {
@@ -54,7 +54,7 @@ public record GaugeCorrection(double zeroUm, double factor) {
     }
 
     private boolean isPlausible() {
-        return factor >= 1 / MOST_FACTOR && factor <= MOST_FACTOR && Math.abs(zeroUm) <= MOST_ZERO_UM;
+        return factor >= 1 / MAX_FACTOR && factor <= MAX_FACTOR && Math.abs(zeroUm) <= MAX_ZERO_UM;
     }
 
     private static Optional<GaugeCorrection> line(List<GaugeCheck> checks) {

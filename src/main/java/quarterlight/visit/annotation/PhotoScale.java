@@ -49,13 +49,13 @@ public sealed interface PhotoScale {
     /** A coin of known diameter: points on its rim, all round. */
     record Coin(List<PixelPoint> rim, double diameterMm) implements PhotoScale {
         /** Fewer points do not settle an ellipse. */
-        public static final int LEAST_POINTS = 5;
+        public static final int MIN_POINTS = 5;
 
         public Coin {
             rim = List.copyOf(rim);
-            if (rim.size() < LEAST_POINTS) {
+            if (rim.size() < MIN_POINTS) {
                 throw new IllegalArgumentException(
-                        "the rim of a coin has " + LEAST_POINTS + " points or more, not " + rim.size());
+                        "the rim of a coin has " + MIN_POINTS + " points or more, not " + rim.size());
             }
             requireSize(diameterMm);
         }

@@ -72,7 +72,7 @@ public final class Heard {
                     shown.toString().strip(),
                     like.at(),
                     end ? last.until() : like.until(),
-                    end ? last.stop() : k < heard.size() - 1 ? like.stop() : quarterlight.words.text.Stop.NONE,
+                    end ? last.stop() : k < heard.size() - 1 ? like.stop() : quarterlight.words.text.Punctuation.NONE,
                     first.speaker() && k == 0));
         }
     }

@@ -61,7 +61,7 @@ public record Phrase(TermKind kind, String value, double weight, List<String> wo
                     token.word(),
                     Stem.noun(token.word()),
                     Stem.verb(token.word()) + "*",
-                    token.stop() == quarterlight.words.text.Stop.SENTENCE);
+                    token.stop() == quarterlight.words.text.Punctuation.SENTENCE);
         }
 
         boolean suits(String word) {

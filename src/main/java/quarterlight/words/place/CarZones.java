@@ -28,8 +28,8 @@ public final class CarZones {
         this.drive = drive;
     }
 
-    Side driver() {
-        return drive == DriveSide.LEFT ? Side.LEFT : Side.RIGHT;
+    SpokenSide driver() {
+        return drive == DriveSide.LEFT ? SpokenSide.LEFT : SpokenSide.RIGHT;
     }
 
     /** True for an outer panel that a thickness gauge is laid on. */
@@ -44,11 +44,11 @@ public final class CarZones {
 
     boolean has(PartName part) {
         return part.zones().stream()
-                .anyMatch(together -> !of(together, Side.BOTH, End.BOTH).isEmpty());
+                .anyMatch(together -> !of(together, SpokenSide.BOTH, End.BOTH).isEmpty());
     }
 
     /** The zones of the first alternative that this car has. */
-    List<ZoneId> of(PartName part, Side side, End end) {
+    List<ZoneId> of(PartName part, SpokenSide side, End end) {
         for (List<String> together : part.zones()) {
             List<ZoneId> found = of(together, side, end);
             if (!found.isEmpty()) {
@@ -61,7 +61,7 @@ public final class CarZones {
         return List.of();
     }
 
-    private List<ZoneId> of(List<String> together, Side side, End end) {
+    private List<ZoneId> of(List<String> together, SpokenSide side, End end) {
         Set<ZoneId> found = new LinkedHashSet<>();
         for (String pattern : together) {
             for (String ended : ends(pattern, end)) {
@@ -86,13 +86,13 @@ public final class CarZones {
         return all;
     }
 
-    private static List<String> sides(String pattern, Side side) {
+    private static List<String> sides(String pattern, SpokenSide side) {
         List<String> all = new ArrayList<>();
-        boolean both = side == Side.BOTH || pattern.contains("{b}");
-        if (both || side == Side.LEFT) {
+        boolean both = side == SpokenSide.BOTH || pattern.contains("{b}");
+        if (both || side == SpokenSide.LEFT) {
             all.add(pattern.replace("{s}", "left").replace("{b}", "left"));
         }
-        if (both || side == Side.RIGHT) {
+        if (both || side == SpokenSide.RIGHT) {
             all.add(pattern.replace("{s}", "right").replace("{b}", "right"));
         }
         return all;

@@ -14,9 +14,9 @@ import quarterlight.words.lexicon.PartName;
  * @param sideHow from where its side is known
  * @param said the words that name it
  */
-public record Place(PartName part, Side side, End end, List<ZoneId> zones, How how, How sideHow, String said) {
+public record Place(PartName part, SpokenSide side, End end, List<ZoneId> zones, How how, How sideHow, String said) {
     public static final Place NOWHERE =
-            new Place(PartName.NONE, Side.LEFT, End.FRONT, List.of(), How.UNKNOWN, How.UNKNOWN, "");
+            new Place(PartName.NONE, SpokenSide.LEFT, End.FRONT, List.of(), How.UNKNOWN, How.UNKNOWN, "");
 
     public Place {
         Objects.requireNonNull(part, "part");

@@ -26,7 +26,7 @@ public final class Scene {
 
     private final CarZones car;
     private String region = "outer";
-    private Side side = Side.LEFT;
+    private SpokenSide side = SpokenSide.LEFT;
     private End doorEnd = End.FRONT;
     private End areaEnd = End.FRONT;
     private End floorEnd = End.FRONT;
@@ -85,7 +85,7 @@ public final class Scene {
             return;
         }
         focus = place;
-        if ((place.sideHow() == How.NAMED || place.sideHow() == How.POINTED) && place.side() != Side.BOTH) {
+        if ((place.sideHow() == How.NAMED || place.sideHow() == How.POINTED) && place.side() != SpokenSide.BOTH) {
             side = place.side();
             sideKnown = true;
         }
@@ -120,7 +120,7 @@ public final class Scene {
 
     /** "Coming down the driver's side now": a side, no part. */
     private void headed(Clause clause, List<Sides.Said> sides, List<Mention> ends) {
-        if (sides.size() == 1 && sides.get(0).side() != Side.BOTH && !clause.has(TermKind.CONDITION)) {
+        if (sides.size() == 1 && sides.get(0).side() != SpokenSide.BOTH && !clause.has(TermKind.CONDITION)) {
             side = sides.get(0).side();
             sideKnown = true;
         }
@@ -259,7 +259,7 @@ public final class Scene {
                 .or(() -> name.ended() && ends.size() == 1 ? Optional.of(end(ends.get(0))) : Optional.empty());
         End end = nearEnd.orElseGet(() -> usualEnd(name));
         if (!name.sided()) {
-            return new Place(name, side, end, car.of(name, Side.BOTH, end), How.NAMED, How.CENTRAL, "");
+            return new Place(name, side, end, car.of(name, SpokenSide.BOTH, end), How.NAMED, How.CENTRAL, "");
         }
         if (near.isPresent()) {
             Sides.Said said = near.get();
@@ -274,7 +274,7 @@ public final class Scene {
         }
         if (Phrasing.plural(clause, part)
                 || name.zones().get(0).get(0).startsWith("seat-front") && !car.hasRearSeat()) {
-            return new Place(name, Side.BOTH, end, car.of(name, Side.BOTH, end), How.NAMED, How.PLURAL, "");
+            return new Place(name, SpokenSide.BOTH, end, car.of(name, SpokenSide.BOTH, end), How.NAMED, How.PLURAL, "");
         }
         return new Place(
                 name, side, end, car.of(name, side, end), How.NAMED, sideKnown ? How.CARRIED : How.UNKNOWN, "");
@@ -302,11 +302,11 @@ public final class Scene {
         if (!sideMeant && end.isEmpty()) {
             return Optional.empty();
         }
-        Set<Side> said = new LinkedHashSet<>();
+        Set<SpokenSide> said = new LinkedHashSet<>();
         sides.forEach(s -> said.add(s.side()));
-        Side now = !sideMeant
+        SpokenSide now = !sideMeant
                 ? focus.side()
-                : said.size() > 1 ? Side.BOTH : sides.get(0).side();
+                : said.size() > 1 ? SpokenSide.BOTH : sides.get(0).side();
         End last = end.orElse(focus.end());
         List<ZoneId> zones = car.of(part, now, last);
         if (zones.isEmpty()) {

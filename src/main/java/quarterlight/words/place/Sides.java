@@ -11,7 +11,7 @@ import quarterlight.words.text.WordSet;
 /** Which words of a clause mean a side of the car: "right front" does, "right there" and "left alone" do not. Pure. */
 final class Sides {
     /** @param pointed true for "the other one": it counts from what was spoken of before */
-    record Said(Side side, int from, int to, boolean pointed) {}
+    record Said(SpokenSide side, int from, int to, boolean pointed) {}
 
     private static final Set<String> NOT_AFTER_RIGHT = WordSet.of(
             "about above across after age along angle around as at away back before behind below beside by color "
@@ -29,7 +29,7 @@ final class Sides {
 
     private Sides() {}
 
-    static List<Said> in(Clause clause, Side driver, Side now, Side focus) {
+    static List<Said> in(Clause clause, SpokenSide driver, SpokenSide now, SpokenSide focus) {
         List<Said> said = new ArrayList<>();
         clause.all(TermKind.SIDE).filter(m -> valid(clause, m)).forEach(m -> {
             Said one = meant(m, driver, now, focus);
@@ -38,15 +38,15 @@ final class Sides {
         return said;
     }
 
-    private static Said meant(Mention m, Side driver, Side now, Side focus) {
+    private static Said meant(Mention m, SpokenSide driver, SpokenSide now, SpokenSide focus) {
         return switch (m.value()) {
-            case "left" -> new Said(Side.LEFT, m.from(), m.to(), false);
-            case "right" -> new Said(Side.RIGHT, m.from(), m.to(), false);
+            case "left" -> new Said(SpokenSide.LEFT, m.from(), m.to(), false);
+            case "right" -> new Said(SpokenSide.RIGHT, m.from(), m.to(), false);
             case "driver" -> new Said(driver, m.from(), m.to(), false);
             case "passenger" -> new Said(driver.opposite(), m.from(), m.to(), false);
-            case "both" -> new Said(Side.BOTH, m.from(), m.to(), false);
-            case "other" -> new Said((focus == Side.BOTH ? now : focus).opposite(), m.from(), m.to(), true);
-            case "that" -> new Said(focus == Side.BOTH ? now : focus, m.from(), m.to(), true);
+            case "both" -> new Said(SpokenSide.BOTH, m.from(), m.to(), false);
+            case "other" -> new Said((focus == SpokenSide.BOTH ? now : focus).opposite(), m.from(), m.to(), true);
+            case "that" -> new Said(focus == SpokenSide.BOTH ? now : focus, m.from(), m.to(), true);
             default -> new Said(now, m.from(), m.to(), true);
         };
     }

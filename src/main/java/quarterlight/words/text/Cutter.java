@@ -74,7 +74,7 @@ record Cutter(
     boolean sentenceEnds(int i) {
         Token before = tokens.get(i - 1);
         Token next = tokens.get(i);
-        if (next.speaker() || before.stop() == Stop.SENTENCE || next.at() - before.until() > PAUSE_S) {
+        if (next.speaker() || before.stop() == Punctuation.SENTENCE || next.at() - before.until() > PAUSE_S) {
             return true;
         }
         return !punctuated && OPENERS.contains(next.word()) && !inside.get(i) && opens(i);
@@ -104,7 +104,7 @@ record Cutter(
         }
         Token before = tokens.get(i - 1);
         String word = tokens.get(i).word();
-        if (before.stop() == Stop.COMMA) {
+        if (before.stop() == Punctuation.COMMA) {
             return !joinsNumbers(i);
         }
         if (JOINERS.contains(word)) {

@@ -126,7 +126,7 @@ public record SpokenCode(String text, int from, int to, int letters) {
             } else {
                 break;
             }
-            if (tokens.get(i - 1).stop() == Stop.SENTENCE) {
+            if (tokens.get(i - 1).stop() == Punctuation.SENTENCE) {
                 break;
             }
         }
@@ -139,9 +139,9 @@ public record SpokenCode(String text, int from, int to, int letters) {
         boolean after = i + 1 < tokens.size()
                 && !piece(tokens, i + 1).isEmpty()
                 && !DOUBTFUL.contains(tokens.get(i + 1).word())
-                && tokens.get(i).stop() != Stop.SENTENCE;
+                && tokens.get(i).stop() != Punctuation.SENTENCE;
         boolean single = tokens.get(i).word().length() == 1;
-        boolean last = i + 1 >= tokens.size() || tokens.get(i).stop() != Stop.NONE;
+        boolean last = i + 1 >= tokens.size() || tokens.get(i).stop() != Punctuation.NONE;
         return before && (after || last && single)
                 || after && !before && !tokens.get(i).is("a", "i", "you", "why", "are", "be");
     }
@@ -161,7 +161,7 @@ public record SpokenCode(String text, int from, int to, int letters) {
         Optional<Integer> number = SpokenNumber.small(word);
         if (number.isPresent()) {
             int value = number.get();
-            boolean more = value >= 20 && i + 1 < tokens.size() && tokens.get(i).stop() == Stop.NONE;
+            boolean more = value >= 20 && i + 1 < tokens.size() && tokens.get(i).stop() == Punctuation.NONE;
             Optional<Integer> unit = more ? SpokenNumber.small(tokens.get(i + 1).word()) : Optional.empty();
             if (unit.isPresent() && unit.get() > 0 && unit.get() < 10) {
                 return String.valueOf(value / 10);

@@ -9,7 +9,7 @@ import java.util.Objects;
  * @param shown as the captions have it; empty for the second half of a word that was cut in two
  * @param speaker true if a new speaker begins with this word
  */
-public record Token(String word, String shown, double at, double until, Stop stop, boolean speaker) {
+public record Token(String word, String shown, double at, double until, Punctuation stop, boolean speaker) {
     public Token {
         Objects.requireNonNull(word, "word");
         Objects.requireNonNull(shown, "shown");

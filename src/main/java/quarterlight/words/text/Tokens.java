@@ -49,21 +49,21 @@ public final class Tokens {
 
     /** True if the captions carry full stops, so that sentences need not be guessed. */
     public static boolean punctuated(List<Token> tokens) {
-        long stops = tokens.stream().filter(t -> t.stop() != Stop.NONE).count();
+        long stops = tokens.stream().filter(t -> t.stop() != Punctuation.NONE).count();
         return stops * 25 > tokens.size();
     }
 
     private static boolean add(List<Token> tokens, String chunk, double at, double until, boolean speaker) {
         String bare = EDGE.matcher(chunk.replace('\u2019', '\'')).replaceAll("");
-        Stop stop = Stop.NONE;
+        Punctuation stop = Punctuation.NONE;
         if (SENTENCE_END.matcher(bare).find() && !bare.endsWith("..")) {
-            stop = Stop.SENTENCE;
+            stop = Punctuation.SENTENCE;
         } else if (COMMA_END.matcher(bare).find() || bare.equals("-") || bare.equals("\u2013")) {
-            stop = Stop.COMMA;
+            stop = Punctuation.COMMA;
         }
         String word = LAST_MARKS.matcher(bare.toLowerCase(Locale.ROOT)).replaceAll("");
         if (word.isEmpty() || word.equals("-") || word.equals("\u2013")) {
-            if (stop != Stop.NONE && !tokens.isEmpty()) {
+            if (stop != Punctuation.NONE && !tokens.isEmpty()) {
                 Token last = tokens.remove(tokens.size() - 1);
                 tokens.add(new Token(last.word(), last.shown(), last.at(), last.until(), stop, last.speaker()));
             }
@@ -76,7 +76,7 @@ public final class Tokens {
                     i == 0 ? chunk : "",
                     at,
                     until,
-                    i == parts.size() - 1 ? stop : Stop.NONE,
+                    i == parts.size() - 1 ? stop : Punctuation.NONE,
                     speaker && i == 0));
         }
         return true;

@@ -20,7 +20,7 @@ import quarterlight.car.body.Body;
 import quarterlight.car.body.BodyStyle;
 import quarterlight.car.body.Construction;
 import quarterlight.car.body.EnginePlace;
-import quarterlight.diagram.Outline;
+import quarterlight.diagram.ShapeOutline;
 import quarterlight.diagram.PlainDiagram;
 import quarterlight.diagram.ViewDrawing;
 import quarterlight.table.ZoneTable;
@@ -48,7 +48,7 @@ class DiagramReaderTest {
         assertThat(left.view()).isEqualTo(View.LEFT);
         assertThat(left.title()).isEqualTo("Left side");
         assertThat(left.widthMm()).isEqualTo(5000);
-        Outline hood = left.zones().get(0).outline();
+        ShapeOutline hood = left.zones().get(0).outline();
         assertThat(hood.bounds().getMinX()).isEqualTo(10);
         assertThat(hood.bounds().getMaxY()).isEqualTo(120);
         assertThat(hood.area()).isCloseTo(200 * 100, within(1e-6));

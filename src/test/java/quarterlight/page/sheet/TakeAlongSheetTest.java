@@ -149,21 +149,21 @@ class TakeAlongSheetTest {
     @ParameterizedTest
     @MethodSource("sheets")
     void everyOuterPanelHasExactlyOnePlaceForItsReadings(Body body, Paper paper) throws Exception {
-        ReadingPlaces places = sheet(body, folder).readingPlaces(paper);
+        ReadingSlots places = sheet(body, folder).readingPlaces(paper);
         List<Zone> held = new ArrayList<>();
         places.inside().forEach(panel -> held.add(panel.zone()));
         places.beside().forEach(mark -> held.add(mark.zone()));
         Set<Zone> panels = CATALOG.zonesOf(body).stream().filter(Zone::finish).collect(Collectors.toSet());
         assertThat(held).containsExactlyInAnyOrderElementsOf(panels);
-        assertThat(places.beside().stream().map(ReadingPlaces.Beside::number))
+        assertThat(places.beside().stream().map(ReadingSlots.Beside::number))
                 .containsExactlyElementsOf(java.util.stream.IntStream.rangeClosed(
                                 1, places.beside().size())
                         .boxed()
                         .toList());
         double scale = SheetRoom.of(paper, new SheetViews(diagram(body), ZonePlaces.of(diagram(body))), 0)
                 .scale();
-        for (ReadingPlaces.Inside panel : places.inside()) {
-            assertThat(panel.boxes()).hasSize(ReadingPlaces.SPOTS);
+        for (ReadingSlots.Inside panel : places.inside()) {
+            assertThat(panel.boxes()).hasSize(ReadingSlots.SPOTS);
             for (Rectangle2D box : panel.boxes()) {
                 assertThat(box.getWidth() * scale).isGreaterThan(8.9);
                 assertThat(box.getHeight() * scale).isGreaterThan(5.4);

@@ -21,7 +21,7 @@ import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
 import quarterlight.task.DirectJobRunner;
 import quarterlight.ui.kit.visit.OpenVisit;
-import quarterlight.ui.kit.visit.VisitDoor;
+import quarterlight.ui.kit.visit.VisitOpener;
 
 /** A visit opened as the window opens it, without a window; for tests of models. What users would be told is kept. */
 public final class OpenedVisit implements AutoCloseable {
@@ -41,7 +41,7 @@ public final class OpenedVisit implements AutoCloseable {
                 Ramp.load(),
                 TextMeasure.bundled());
         CompletableFuture<OpenVisit> opened = new CompletableFuture<>();
-        new VisitDoor(parts).open(folder, opened::complete);
+        new VisitOpener(parts).open(folder, opened::complete);
         visit = opened.get(10, TimeUnit.SECONDS);
     }
 

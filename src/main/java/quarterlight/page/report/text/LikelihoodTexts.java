@@ -16,7 +16,7 @@ import quarterlight.units.ThicknessUnit;
 public final class LikelihoodTexts {
     private static final double TOO_SMALL = 0.05;
     private static final int STORIES = 3;
-    private static final double LEAST_STORY = 0.03;
+    private static final double MIN_STORY_CHANCE = 0.03;
 
     private LikelihoodTexts() {}
 
@@ -57,7 +57,7 @@ public final class LikelihoodTexts {
         sentences.add("What fits best: "
                 + zone.stories().stream()
                         .limit(STORIES)
-                        .filter(story -> story.chance() >= LEAST_STORY)
+                        .filter(story -> story.chance() >= MIN_STORY_CHANCE)
                         .map(story -> story.story().words() + " (" + ZoneHistory.shown(story.chance()) + " of 100)")
                         .collect(Collectors.joining("; "))
                 + ".");

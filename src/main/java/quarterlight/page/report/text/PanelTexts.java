@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneId;
 import quarterlight.findings.Findings;
-import quarterlight.page.Selection;
+import quarterlight.page.ReportSelection;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.thickness.CarThickness;
 import quarterlight.thickness.statistics.MeanDifference;
@@ -20,7 +20,7 @@ final class PanelTexts {
     /** Full sentences; none if too little was measured. */
     static List<String> of(Findings car, ThicknessRamp ramp) {
         CarThickness found = CarThickness.of(car.thickness(), car.catalog());
-        Selection selection = Selection.of(car.visit());
+        ReportSelection selection = ReportSelection.of(car.visit());
         List<String> sentences = new ArrayList<>();
         String sides = found.sides().stream()
                 .filter(pair -> selection.shows(pair.left()) && selection.shows(pair.right()))

@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.ZoneId;
 import quarterlight.page.PinKey;
-import quarterlight.page.Selection;
+import quarterlight.page.ReportSelection;
 import quarterlight.page.report.picture.Frame;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.annotation.Trace;
@@ -62,7 +62,7 @@ public final class Shots {
         all.forEach(shot -> first.putIfAbsent(shot.frame().photo(), shot));
     }
 
-    public static Shots of(VisitRecord visit, CorrectedTimes times, PinKey key, Selection selection) {
+    public static Shots of(VisitRecord visit, CorrectedTimes times, PinKey key, ReportSelection selection) {
         List<Shot> shots = new ArrayList<>();
         for (PinKey.Entry entry : key.entries()) {
             Pin pin = entry.value();

@@ -11,7 +11,7 @@ import quarterlight.car.ZoneId;
 import quarterlight.findings.Findings;
 import quarterlight.finish.history.ZoneHistory;
 import quarterlight.page.report.picture.Frame;
-import quarterlight.page.report.picture.Pictures;
+import quarterlight.page.report.picture.ReportPictures;
 import quarterlight.page.report.picture.PrintedPicture;
 import quarterlight.units.Worded;
 import quarterlight.visit.photo.MediaKind;
@@ -32,12 +32,12 @@ public final class ZoneTexts {
 
     private final Findings car;
     private final Shots shots;
-    private final Pictures pictures;
+    private final ReportPictures pictures;
     private final ReadingTexts readings;
     private final RustTexts rust;
     private final PhotoWords words;
 
-    public ZoneTexts(Findings car, Shots shots, Pictures pictures, ReadingTexts readings, PhotoWords words) {
+    public ZoneTexts(Findings car, Shots shots, ReportPictures pictures, ReadingTexts readings, PhotoWords words) {
         this.car = car;
         this.shots = shots;
         this.pictures = pictures;

@@ -16,7 +16,7 @@ import java.awt.geom.Point2D;
 import java.awt.image.BufferedImage;
 import java.util.Optional;
 import javax.accessibility.AccessibleRole;
-import quarterlight.ui.kit.Later;
+import quarterlight.ui.kit.DeferredTask;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.look.DrawnComponent;
 import quarterlight.ui.kit.look.Look;
@@ -45,7 +45,7 @@ public final class PhotoCanvas extends DrawnComponent {
     private transient Optional<Overlay> overlay = Optional.empty();
     private transient Optional<String> problem = Optional.empty();
     private transient Optional<Fitted> fitted = Optional.empty();
-    private final transient Later picture = new Later(this::repaint);
+    private final transient DeferredTask picture = new DeferredTask(this::repaint);
 
     /** The part of a picture that is seen, drawn once at the size of the screen, and where it lies in the frame. */
     private record Fitted(BufferedImage source, AffineTransform transform, Rectangle place, BufferedImage picture) {}

@@ -112,7 +112,7 @@ public final class OpenVisit {
 
     /** Shows photos that are being taken in; none when that has ended. */
     public void coming(List<Glance> seen) {
-        coming = Coming.bounded(seen);
+        coming = PendingImport.bounded(seen);
         images.coming(coming);
         visitListeners.tell();
     }

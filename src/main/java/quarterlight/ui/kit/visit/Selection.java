@@ -60,7 +60,7 @@ public final class Selection {
     /** Selects photos; those that are still on their way cannot be. */
     public void photos(List<PhotoId> wanted) {
         List<PhotoId> chosen =
-                wanted.stream().filter(photo -> !Coming.isComing(photo)).toList();
+                wanted.stream().filter(photo -> !PendingImport.isComing(photo)).toList();
         if (!chosen.equals(photos)) {
             if (!chosen.stream().findFirst().equals(photo())) {
                 moment = OptionalDouble.empty();

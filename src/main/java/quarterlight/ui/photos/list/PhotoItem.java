@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
-import quarterlight.ui.kit.visit.Coming;
+import quarterlight.ui.kit.visit.PendingImport;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.photo.PhotoId;
@@ -79,7 +79,7 @@ public record PhotoItem(
 
     /** True while the file is being taken in. */
     public boolean isComing() {
-        return Coming.isComing(id());
+        return PendingImport.isComing(id());
     }
 
     /** True for a film or a paper: it can be gone through by moments or pages. */

@@ -15,7 +15,7 @@ import java.util.function.Predicate;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.ZoneId;
 import quarterlight.ui.kit.Listeners;
-import quarterlight.ui.kit.visit.Coming;
+import quarterlight.ui.kit.visit.PendingImport;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.photo.Photo;
@@ -49,7 +49,7 @@ public final class PhotosModel {
     }
 
     private void visitChanged() {
-        List<Photo> coming = Coming.photos(visit.coming(), visit.visit().photos());
+        List<Photo> coming = PendingImport.photos(visit.coming(), visit.visit().photos());
         if (!coming.isEmpty()) {
             List<Photo> photos = new ArrayList<>(visit.visit().photos());
             photos.addAll(coming);
@@ -198,7 +198,7 @@ public final class PhotosModel {
     }
 
     public void select(PhotoId photo) {
-        if (!Coming.isComing(photo)) {
+        if (!PendingImport.isComing(photo)) {
             visit.selection().photos(List.of(photo));
         }
     }

@@ -19,7 +19,7 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Format;
-import quarterlight.ui.kit.Later;
+import quarterlight.ui.kit.DeferredTask;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.photos.list.PhotoItem;
@@ -45,7 +45,7 @@ public final class FilterBar extends JPanel {
     private int groupsKnown;
     private int photosKnown = -1;
     private transient List<String> shownChoices = List.of();
-    private final transient Later later = new Later(this::fill);
+    private final transient DeferredTask later = new DeferredTask(this::fill);
     private boolean filling;
 
     public FilterBar(DeskParts parts, PhotosModel model, ContactSheet sheet) {

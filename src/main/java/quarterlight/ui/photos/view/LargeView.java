@@ -27,7 +27,7 @@ public final class LargeView extends JPanel {
     private final transient PhotosModel model;
     private final PhotoCanvas first;
     private final PhotoCanvas second;
-    private final transient NoteDesk notes;
+    private final transient NoteOverlay notes;
     private final transient FilmDesk film;
     private final JPanel frames = new JPanel(new GridLayout(1, 0, 4, 0));
     private final ReleaseBox release;
@@ -53,7 +53,7 @@ public final class LargeView extends JPanel {
         this.first = new PhotoCanvas(texts, model.visit());
         this.second = new PhotoCanvas(texts, model.visit());
         first.setName("photos-large");
-        this.notes = new NoteDesk(texts, model.visit(), first, ask);
+        this.notes = new NoteOverlay(texts, model.visit(), first, ask);
         notes.showOn(second);
         JPanel words = new JPanel(new MigLayout("insets 4 10 6 10, gapy 0, gapx 12, fillx", "[grow,fill][]"));
         name.putClientProperty("FlatLaf.styleClass", "h4");
@@ -88,7 +88,7 @@ public final class LargeView extends JPanel {
     }
 
     /** What draws on the photo in hand. */
-    public NoteDesk notes() {
+    public NoteOverlay notes() {
         return notes;
     }
 

@@ -11,11 +11,11 @@ import quarterlight.ui.kit.look.Look;
 
 /** The tools that draw on the photo. Event thread only. */
 final class NoteBar extends JPanel {
-    private final transient NoteDesk desk;
+    private final transient NoteOverlay desk;
     private final JToggleButton draw;
     private final Map<NoteTool, JToggleButton> tools = new EnumMap<>(NoteTool.class);
 
-    NoteBar(Texts texts, NoteDesk desk) {
+    NoteBar(Texts texts, NoteOverlay desk) {
         super(new MigLayout("insets 0 6 2 6, gap 2", "", "[26!]"));
         this.desk = desk;
         draw = button(texts.get("photos.tool.draw"), texts.get("photos.tool.draw.tip"));

@@ -21,7 +21,7 @@ public record ScaleWish(Shape shape, double widthMm, double heightMm) {
     public enum Shape {
         LENGTH(2),
         RECTANGLE(4),
-        COIN(Coin.LEAST_POINTS);
+        COIN(Coin.MIN_POINTS);
 
         private final int marks;
 

@@ -34,7 +34,7 @@ import quarterlight.ui.kit.Problems;
 import quarterlight.ui.kit.SettingsFile;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.visit.OpenVisit;
-import quarterlight.ui.kit.visit.VisitDoor;
+import quarterlight.ui.kit.visit.VisitOpener;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.Pin;
@@ -79,7 +79,7 @@ class PinsUnderWayTest {
                 Ramp.load(),
                 TextMeasure.bundled());
         CompletableFuture<OpenVisit> opened = new CompletableFuture<>();
-        new VisitDoor(parts).open(path, opened::complete);
+        new VisitOpener(parts).open(path, opened::complete);
         visit = opened.get(1, TimeUnit.SECONDS);
         onEvents(() -> model = new PhotosModel(visit));
     }

@@ -6,11 +6,11 @@ import java.awt.Color;
  * Contrast of two opaque sRGB colors.
  * <p>Source: W3C, Web Content Accessibility Guidelines (WCAG) 2.2, definitions of relative luminance and contrast ratio, as printed.
  */
-public final class Contrast {
+public final class ColorContrast {
     /** Least ratio for text (WCAG 2.2, 1.4.3, level AA). */
     public static final double TEXT = 4.5;
 
-    private Contrast() {}
+    private ColorContrast() {}
 
     /** (L1 + 0.05) / (L2 + 0.05) with the lighter color first; 1 to 21. */
     public static double ratio(Color a, Color b) {

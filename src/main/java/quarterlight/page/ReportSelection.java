@@ -19,15 +19,15 @@ import quarterlight.visit.pin.Recorded;
  *
  * @param full false for a short report: chapters of what matters most only, and no single readings
  */
-public record Selection(boolean full, Set<ZoneId> zonesLeftOut, Set<PhotoId> photosLeftOut) {
-    public Selection {
+public record ReportSelection(boolean full, Set<ZoneId> zonesLeftOut, Set<PhotoId> photosLeftOut) {
+    public ReportSelection {
         zonesLeftOut = Set.copyOf(zonesLeftOut);
         photosLeftOut = Set.copyOf(photosLeftOut);
     }
 
-    public static Selection of(VisitRecord visit) {
+    public static ReportSelection of(VisitRecord visit) {
         List<LeftOut> rows = visit.leftOut().stream().map(Recorded::value).toList();
-        return new Selection(
+        return new ReportSelection(
                 visit.facts().choices().length() == ReportLength.FULL,
                 rows.stream().flatMap(row -> row.zone().stream()).collect(Collectors.toSet()),
                 rows.stream().flatMap(row -> row.photo().stream()).collect(Collectors.toSet()));

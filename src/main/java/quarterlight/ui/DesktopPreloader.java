@@ -18,14 +18,14 @@ import quarterlight.ui.kit.look.Typeface;
  * What the window needs whatever visit it shows: settings, typeface, look, and the library of the database. It can be made ready while the call is
  * still being read.
  */
-public final class DeskReadiness {
+public final class DesktopPreloader {
     /** @param writer runs the writing of the settings; whoever takes it shuts it down */
     record Ready(SettingsFile settings, ExecutorService writer, TextMeasure measure) {}
 
     private final FutureTask<Ready> work;
 
     /** @param settingsFolder where settings are kept */
-    public DeskReadiness(Path settingsFolder) {
+    public DesktopPreloader(Path settingsFolder) {
         work = new FutureTask<>(() -> ready(settingsFolder));
     }
 

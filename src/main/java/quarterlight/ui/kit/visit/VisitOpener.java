@@ -10,13 +10,13 @@ import quarterlight.ui.kit.DeskParts;
 import quarterlight.visit.VisitFacts;
 
 /** Opens and makes visits for the window, in the background. Event thread only. */
-public final class VisitDoor {
+public final class VisitOpener {
     /** What can wait waits no longer than this for the small pictures. */
     private static final int MAX_WAIT_MS = 400;
 
     private final DeskParts parts;
 
-    public VisitDoor(DeskParts parts) {
+    public VisitOpener(DeskParts parts) {
         this.parts = parts;
     }
 

@@ -1,12 +1,12 @@
 package quarterlight.words.place;
 
 /** A side as it is spoken of. */
-public enum Side {
+public enum SpokenSide {
     LEFT,
     RIGHT,
     BOTH;
 
-    Side opposite() {
+    SpokenSide opposite() {
         return switch (this) {
             case LEFT -> RIGHT;
             case RIGHT -> LEFT;

@@ -7,11 +7,11 @@ import javax.swing.SwingUtilities;
  * Does something that can wait: once, however often it was asked for, and after the frame that is due by then. What a key changes most
  * visibly is so on the screen before it. Event thread only.
  */
-public final class Later {
+public final class DeferredTask {
     private final Runnable task;
     private boolean asked;
 
-    public Later(Runnable task) {
+    public DeferredTask(Runnable task) {
         this.task = Objects.requireNonNull(task, "task");
     }
 

@@ -36,8 +36,8 @@ import quarterlight.visit.row.RecordKind;
  * Draws notes and hidden regions above the photo in hand: the tools, what is being drawn, and moving or removing what was drawn. The
  * photo's file is never touched. Event thread only.
  */
-public final class NoteDesk implements PhotoCanvas.Overlay {
-    private static final System.Logger LOG = System.getLogger(NoteDesk.class.getName());
+public final class NoteOverlay implements PhotoCanvas.Overlay {
+    private static final System.Logger LOG = System.getLogger(NoteOverlay.class.getName());
     private static final double NEAR_PX = 7;
 
     private final Texts texts;
@@ -56,7 +56,7 @@ public final class NoteDesk implements PhotoCanvas.Overlay {
     private Optional<Recorded<HiddenRegion>> region = Optional.empty();
 
     /** @param ask asks the user for one line; empty if none was given */
-    public NoteDesk(Texts texts, OpenVisit visit, PhotoCanvas canvas, Function<String, Optional<String>> ask) {
+    public NoteOverlay(Texts texts, OpenVisit visit, PhotoCanvas canvas, Function<String, Optional<String>> ask) {
         this.texts = texts;
         this.visit = visit;
         this.canvas = canvas;
@@ -133,7 +133,7 @@ public final class NoteDesk implements PhotoCanvas.Overlay {
         other.overlay(new PhotoCanvas.Overlay() {
             @Override
             public void paint(Graphics2D g, Photo photo, double scale) {
-                NoteDesk.this.paint(g, photo, scale);
+                NoteOverlay.this.paint(g, photo, scale);
             }
 
             @Override
@@ -278,7 +278,7 @@ public final class NoteDesk implements PhotoCanvas.Overlay {
     private void measure(PhotoId photo, Point2D a, Point2D b) {
         Optional<PhotoScale> scale = PhotoShapes.scale(visit.visit(), photo)
                 .or(() -> ask.apply(texts.get("photos.tool.measure.ask"))
-                        .flatMap(NoteDesk::millimeters)
+                        .flatMap(NoteOverlay::millimeters)
                         .map(mm -> new PhotoScale.KnownLength(PhotoShapes.pixel(a), PhotoShapes.pixel(b), mm)));
         scale.ifPresent(known -> add(
                 RecordKind.PHOTO_NOTES,

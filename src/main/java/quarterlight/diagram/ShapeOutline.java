@@ -13,7 +13,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 
 /** A path as straight segments: rings of x, y pairs, even-odd inside. Immutable; unit of the path it came from (mm in a view). */
-public final class Outline {
+public final class ShapeOutline {
     /** Largest distance between a curve and its segments, mm; a tenth of the finest line at page size. */
     static final double FLATNESS_MM = 0.4;
 
@@ -22,7 +22,7 @@ public final class Outline {
     private final Rectangle2D bounds;
     private final double thickness;
 
-    private Outline(List<double[]> rings, boolean closed, Rectangle2D bounds) {
+    private ShapeOutline(List<double[]> rings, boolean closed, Rectangle2D bounds) {
         this.rings = rings;
         this.closed = closed;
         this.bounds = bounds;
@@ -48,7 +48,7 @@ public final class Outline {
         return twice / 2;
     }
 
-    public static Outline of(Shape shape) {
+    public static ShapeOutline of(Shape shape) {
         List<double[]> rings = new ArrayList<>();
         double[] points = new double[64];
         int count = 0;
@@ -79,7 +79,7 @@ public final class Outline {
             allClosed &= ringClosed;
             rings.add(Arrays.copyOf(points, count));
         }
-        return new Outline(List.copyOf(rings), allClosed && !rings.isEmpty(), shape.getBounds2D());
+        return new ShapeOutline(List.copyOf(rings), allClosed && !rings.isEmpty(), shape.getBounds2D());
     }
 
     /** The rings: x0, y0, x1, y1 …; the first point is not repeated unless the path did so. Not to be changed. */

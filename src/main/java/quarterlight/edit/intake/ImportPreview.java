@@ -33,12 +33,12 @@ import quarterlight.visit.photo.PhotoId;
  *
  * @param refused files that cannot be read
  */
-public record ContactSheet(List<Glance> glances, List<Refusal> refused) {
+public record ImportPreview(List<Glance> glances, List<Refusal> refused) {
     private static final int THREADS = 2;
     /** Leaves room for a million files between two sheets that begin a millisecond apart. */
     private static final int SHEET_BITS = 20;
 
-    public ContactSheet {
+    public ImportPreview {
         glances = List.copyOf(glances);
         refused = List.copyOf(refused);
     }
@@ -48,7 +48,7 @@ public record ContactSheet(List<Glance> glances, List<Refusal> refused) {
      * @param workers read what the files say of themselves
      * @throws java.util.concurrent.CancellationException if the progress is cancelled
      */
-    public static ContactSheet of(
+    public static ImportPreview of(
             VisitRecord visit, List<Path> folders, DecodingWorkers workers, Clock clock, Progress progress)
             throws InterruptedException {
         FolderScan scan = FolderScan.of(folders, progress);
@@ -73,7 +73,7 @@ public record ContactSheet(List<Glance> glances, List<Refusal> refused) {
         } finally {
             threads.shutdownNow();
         }
-        return new ContactSheet(sorted(visit, glances), refused);
+        return new ImportPreview(sorted(visit, glances), refused);
     }
 
     private static String reason(Path file, Throwable cause) {

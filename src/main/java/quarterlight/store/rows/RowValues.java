@@ -14,11 +14,11 @@ import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.ViewPoint;
 
 /** The cells of one row in the order of its columns, on their way into the database. What is absent becomes NULL here. */
-public final class Cells {
+public final class RowValues {
     private final List<Object> values = new ArrayList<>();
 
     /** A text; a NUL in it would end it early in SQL, so it becomes the replacement character. */
-    public Cells text(String text) {
+    public RowValues text(String text) {
         return value(plain(text));
     }
 
@@ -27,76 +27,76 @@ public final class Cells {
     }
 
     /** A cell as the database takes it; NULL if it is null. */
-    Cells value(Object cell) {
+    RowValues value(Object cell) {
         values.add(cell);
         return this;
     }
 
     /** Anything whose own text form reads back exactly: a time, an offset, a decimal number. */
-    public Cells textOf(Object value) {
+    public RowValues textOf(Object value) {
         return text(value.toString());
     }
 
-    public Cells textOf(Optional<?> value) {
+    public RowValues textOf(Optional<?> value) {
         return value.map(this::textOf).orElseGet(this::none);
     }
 
-    Cells word(Worded word) {
+    RowValues word(Worded word) {
         return text(word.word());
     }
 
-    Cells word(Optional<? extends Worded> word) {
+    RowValues word(Optional<? extends Worded> word) {
         return word.map(this::word).orElseGet(this::none);
     }
 
-    Cells zone(ZoneId zone) {
+    RowValues zone(ZoneId zone) {
         return text(zone.value());
     }
 
-    Cells integer(long value) {
+    RowValues integer(long value) {
         values.add(value);
         return this;
     }
 
-    Cells integer(OptionalInt value) {
+    RowValues integer(OptionalInt value) {
         return value.isPresent() ? integer(value.getAsInt()) : none();
     }
 
-    Cells real(double value) {
+    RowValues real(double value) {
         values.add(value);
         return this;
     }
 
-    Cells real(OptionalDouble value) {
+    RowValues real(OptionalDouble value) {
         return value.isPresent() ? real(value.getAsDouble()) : none();
     }
 
-    Cells real(Optional<Double> value) {
+    RowValues real(Optional<Double> value) {
         return value.map(number -> real(number.doubleValue())).orElseGet(this::none);
     }
 
-    Cells flag(boolean value) {
+    RowValues flag(boolean value) {
         return integer(value ? 1 : 0);
     }
 
-    Cells photo(Optional<PhotoId> photo) {
+    RowValues photo(Optional<PhotoId> photo) {
         return photo.map(id -> integer(id.value())).orElseGet(this::none);
     }
 
     /** Numbers of photos between blanks; NULL for none. */
-    Cells photos(List<PhotoId> photos) {
+    RowValues photos(List<PhotoId> photos) {
         return photos.isEmpty()
                 ? none()
                 : text(photos.stream().map(id -> Long.toString(id.value())).collect(Collectors.joining(" ")));
     }
 
     /** Three cells: view, x, y. */
-    Cells point(Optional<ViewPoint> point) {
+    RowValues point(Optional<ViewPoint> point) {
         return point.map(p -> word(p.view()).real(p.x()).real(p.y()))
                 .orElseGet(() -> none().none().none());
     }
 
-    Cells none() {
+    RowValues none() {
         values.add(null);
         return this;
     }

@@ -28,7 +28,7 @@ import quarterlight.visit.pin.ViewPoint;
  * @param rust zones in which rust is to be looked for, sides together
  * @param more other evidence, in words
  */
-public record Stop(String name, int photos, int panels, int spots, List<RustLook> rust, List<String> more) {
+public record SheetStop(String name, int photos, int panels, int spots, List<RustLook> rust, List<String> more) {
     /**
      * A zone to look at for rust.
      *
@@ -66,7 +66,7 @@ public record Stop(String name, int photos, int panels, int spots, List<RustLook
         }
     }
 
-    public Stop {
+    public SheetStop {
         rust = List.copyOf(rust);
         more = List.copyOf(more);
     }
@@ -76,14 +76,14 @@ public record Stop(String name, int photos, int panels, int spots, List<RustLook
      *
      * @param walk in the order of the walk
      */
-    static List<Stop> of(List<ZoneCoverage> walk, BodyDiagram diagram, ZonePlaces places) {
+    static List<SheetStop> of(List<ZoneCoverage> walk, BodyDiagram diagram, ZonePlaces places) {
         Map<Part, List<ZoneCoverage>> parts = new LinkedHashMap<>();
         Part here = Part.WHOLE_CAR;
         for (ZoneCoverage zone : walk) {
             here = part(zone.zone(), here, diagram, places);
             parts.computeIfAbsent(here, fresh -> new ArrayList<>()).add(zone);
         }
-        List<Stop> stops = new ArrayList<>();
+        List<SheetStop> stops = new ArrayList<>();
         parts.forEach((part, zones) -> {
             List<Gap> gaps =
                     zones.stream().flatMap(zone -> zone.gaps().stream()).toList();
@@ -134,7 +134,7 @@ public record Stop(String name, int photos, int panels, int spots, List<RustLook
         };
     }
 
-    private static Stop stop(Part part, List<Gap> gaps) {
+    private static SheetStop stop(Part part, List<Gap> gaps) {
         Map<Want, Integer> lacking = new EnumMap<>(Want.class);
         Set<Zone> panels = new LinkedHashSet<>();
         Map<String, List<String>> rust = new LinkedHashMap<>();
@@ -154,7 +154,7 @@ public record Stop(String name, int photos, int panels, int spots, List<RustLook
                 default -> {}
             }
         }
-        return new Stop(
+        return new SheetStop(
                 part.words,
                 lacking.getOrDefault(Want.PHOTO, 0),
                 panels.size(),

@@ -18,7 +18,7 @@ import quarterlight.ui.kit.visit.Station;
 import quarterlight.ui.kit.visit.StationScreen;
 
 /** One visit in the window: the rail, the diagram, and what the station in front puts beside it. Event thread only. */
-final class VisitBench extends JPanel {
+final class VisitPanel extends JPanel {
     private static final String DIVIDER = "window.divider";
     private static final int USUAL_SHARE = 420;
 
@@ -33,7 +33,7 @@ final class VisitBench extends JPanel {
     private final ShareSplit split;
     private Station station;
 
-    VisitBench(DeskParts parts, OpenVisit visit, DeskActions actions) {
+    VisitPanel(DeskParts parts, OpenVisit visit, DeskActions actions) {
         super(new BorderLayout());
         this.parts = parts;
         this.actions = actions;

@@ -19,7 +19,7 @@ import quarterlight.diagram.ZonePlaces;
  * @param inside panels that hold their boxes
  * @param beside panels too small for them, in the order of their numbers, from 1
  */
-record ReadingPlaces(List<Inside> inside, List<Beside> beside) {
+record ReadingSlots(List<Inside> inside, List<Beside> beside) {
     /** Spots asked of a panel by the usual coverage. */
     static final int SPOTS = 3;
     /** Height of the words above the boxes, mm on paper. */
@@ -50,7 +50,7 @@ record ReadingPlaces(List<Inside> inside, List<Beside> beside) {
     /** A numbered mark on a panel, in mm of the view. */
     record Beside(Zone zone, View view, int number, double xMm, double yMm) {}
 
-    ReadingPlaces {
+    ReadingSlots {
         inside = List.copyOf(inside);
         beside = List.copyOf(beside);
     }
@@ -59,7 +59,7 @@ record ReadingPlaces(List<Inside> inside, List<Beside> beside) {
      * @param panels the outer panels of the car
      * @param scale mm on paper for each mm of a view
      */
-    static ReadingPlaces of(List<Zone> panels, BodyDiagram diagram, ZonePlaces places, double scale) {
+    static ReadingSlots of(List<Zone> panels, BodyDiagram diagram, ZonePlaces places, double scale) {
         Objects.requireNonNull(panels, "panels");
         List<Inside> inside = new ArrayList<>();
         List<Beside> small = new ArrayList<>();
@@ -77,7 +77,7 @@ record ReadingPlaces(List<Inside> inside, List<Beside> beside) {
                     .forEach(mark ->
                             beside.add(new Beside(mark.zone(), view, beside.size() + 1, mark.xMm(), mark.yMm())));
         }
-        return new ReadingPlaces(inside, beside);
+        return new ReadingSlots(inside, beside);
     }
 
     private static Optional<Inside> inside(Zone zone, BodyDiagram diagram, ZonePlaces places, double scale) {

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterlight.cli.TestPhotos;
 import quarterlight.edit.fact.FactEdits;
-import quarterlight.edit.intake.ContactSheet;
+import quarterlight.edit.intake.ImportPreview;
 import quarterlight.edit.intake.Intake;
 import quarterlight.photo.intake.Glance;
 import quarterlight.photo.worker.DecodingWorkers;
@@ -22,7 +22,7 @@ import quarterlight.task.Progress;
 import quarterlight.visit.photo.Photo;
 
 /** Which photos of a folder are still on their way, beside what the visit holds. */
-class ComingTest {
+class PendingImportTest {
     @TempDir
     Path folder;
 
@@ -39,11 +39,11 @@ class ComingTest {
                         new FactEdits(ZoneTable.load())
                                 .start(Map.of("car", "Tamarisk", "style", "coupe"), ZoneOffset.UTC),
                         Clock.systemUTC())) {
-            List<Glance> glances = ContactSheet.of(
+            List<Glance> glances = ImportPreview.of(
                             store.read(), List.of(folder.resolve("card")), workers, Clock.systemUTC(), Progress.NONE)
                     .glances();
             assertThat(names(glances, store)).containsExactlyInAnyOrder("IMG_1.JPG", "IMG_1.JPG", "IMG_2.JPG");
-            assertThat(Coming.photos(glances, List.of())).allMatch(photo -> Coming.isComing(photo.id()));
+            assertThat(PendingImport.photos(glances, List.of())).allMatch(photo -> PendingImport.isComing(photo.id()));
             Intake intake = new Intake(store, Clock.systemUTC(), (photo, jpeg) -> {});
             intake.run(List.of(second), Progress.NONE);
             assertThat(names(glances, store))
@@ -56,7 +56,7 @@ class ComingTest {
     }
 
     private static List<String> names(List<Glance> glances, VisitStore store) throws Exception {
-        return Coming.photos(glances, store.read().photos()).stream()
+        return PendingImport.photos(glances, store.read().photos()).stream()
                 .map((Photo photo) -> photo.file().name())
                 .toList();
     }

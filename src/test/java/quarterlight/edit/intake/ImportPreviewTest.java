@@ -17,7 +17,7 @@ import quarterlight.rust.TestVisits;
 import quarterlight.task.Progress;
 import quarterlight.visit.VisitRecord;
 
-class ContactSheetTest {
+class ImportPreviewTest {
     /** Of nine photos of one camera: the order of exiftool's DateTimeOriginal, whatever the computer's own zone. */
     @ParameterizedTest
     @ValueSource(strings = {"UTC", "America/Los_Angeles", "Asia/Kathmandu", "Pacific/Auckland"})
@@ -34,7 +34,7 @@ class ContactSheetTest {
             for (int number : List.of(42, 10, 38, 12, 29, 21, 40, 27, 25)) {
                 files.add(folder.resolve("DSCN00" + number + ".jpg"));
             }
-            ContactSheet sheet = ContactSheet.of(visit, files, workers, Clock.systemUTC(), Progress.NONE);
+            ImportPreview sheet = ImportPreview.of(visit, files, workers, Clock.systemUTC(), Progress.NONE);
             assertThat(sheet.refused()).isEmpty();
             assertThat(sheet.glances())
                     .extracting(glance -> glance.provisional().name())

@@ -16,7 +16,7 @@ import quarterlight.visit.photo.PhotoId;
  * Photos that an intake has seen and the visit does not hold yet. They bear numbers below zero, are shown, and can be neither selected nor
  * pinned. Pure functions.
  */
-public final class Coming {
+public final class PendingImport {
     /** The small pictures of all together take no more memory than this; the rest come without. */
     private static final long MAX_BYTES = 32L << 20;
 
@@ -26,7 +26,7 @@ public final class Coming {
         }
     }
 
-    private Coming() {}
+    private PendingImport() {}
 
     /** True for a photo that is on its way. */
     public static boolean isComing(PhotoId photo) {

@@ -10,10 +10,10 @@ import java.util.function.Function;
 import quarterlight.page.print.PageWorkers;
 
 /** The pictures of a report, made on several threads. Immutable. */
-public final class Pictures {
+public final class ReportPictures {
     private final Map<Frame, PrintedPicture> made;
 
-    private Pictures(Map<Frame, PrintedPicture> made) {
+    private ReportPictures(Map<Frame, PrintedPicture> made) {
         this.made = made;
     }
 
@@ -24,12 +24,12 @@ public final class Pictures {
          *
          * @throws java.util.concurrent.CancellationException if the job was cancelled
          */
-        public Pictures finished() throws IOException {
+        public ReportPictures finished() throws IOException {
             Map<Frame, PrintedPicture> made = new LinkedHashMap<>();
             for (Map.Entry<Frame, Future<Optional<PrintedPicture>>> entry : asked.entrySet()) {
                 PageWorkers.result(entry.getValue()).ifPresent(picture -> made.put(entry.getKey(), picture));
             }
-            return new Pictures(made);
+            return new ReportPictures(made);
         }
     }
 

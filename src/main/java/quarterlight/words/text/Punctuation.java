@@ -1,7 +1,7 @@
 package quarterlight.words.text;
 
 /** What follows a word in writing. */
-public enum Stop {
+public enum Punctuation {
     NONE,
     COMMA,
     SENTENCE

@@ -9,10 +9,10 @@ import java.util.Optional;
  * The boxes (atoms) of an ISO base media file, as films, HEIC and AVIF are made of. Source: ISO/IEC 14496-12, section 4.2; the
  * same form in the QuickTime file format.
  */
-public final class Boxes {
-    private static final int MOST_BOXES = 10_000;
+public final class MediaBoxes {
+    private static final int MAX_BOXES = 10_000;
 
-    private Boxes() {}
+    private MediaBoxes() {}
 
     /**
      * One box.
@@ -31,7 +31,7 @@ public final class Boxes {
     public static List<Box> between(ByteView file, long start, long end) throws IOException {
         List<Box> boxes = new ArrayList<>();
         long at = start;
-        while (at + 8 <= end && boxes.size() < MOST_BOXES) {
+        while (at + 8 <= end && boxes.size() < MAX_BOXES) {
             long size = file.u32(at);
             long header = 8;
             if (size == 1 && at + 16 <= end) {

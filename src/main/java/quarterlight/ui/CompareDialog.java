@@ -18,11 +18,11 @@ import quarterlight.ui.kit.Dialogs;
 import quarterlight.ui.kit.look.Look;
 
 /** Asks which two visits are laid side by side. Event thread only. */
-final class TwoVisits {
+final class CompareDialog {
     private final DeskParts parts;
     private final Frame owner;
 
-    TwoVisits(DeskParts parts, Frame owner) {
+    CompareDialog(DeskParts parts, Frame owner) {
         this.parts = parts;
         this.owner = owner;
     }

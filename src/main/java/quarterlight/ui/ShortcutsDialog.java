@@ -16,11 +16,11 @@ import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.StationScreen;
 
 /** A sheet of all keys: those of the window and those of the station in front. Event thread only. */
-final class KeysSheet {
+final class ShortcutsDialog {
     private final Texts texts;
     private final MainWindow window;
 
-    KeysSheet(DeskParts parts, MainWindow window) {
+    ShortcutsDialog(DeskParts parts, MainWindow window) {
         this.texts = parts.texts();
         this.window = window;
     }
@@ -29,7 +29,7 @@ final class KeysSheet {
         JPanel sheet = new JPanel(new MigLayout("insets 16, gap 8 2, wrap 2", "[180!][300!]"));
         section(sheet, texts.get("keys.window"), window.actions().all());
         diagram(sheet);
-        window.bench().map(VisitBench::screens).orElse(List.of()).forEach(screen -> station(sheet, screen));
+        window.bench().map(VisitPanel::screens).orElse(List.of()).forEach(screen -> station(sheet, screen));
         JDialog dialog = new JDialog(window.frame(), texts.get("keys.title"), false);
         dialog.setName("keys");
         JScrollPane scroll = new JScrollPane(sheet);

@@ -9,8 +9,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
 import quarterlight.table.text.Nearest;
 
 /** A call that cannot be understood, as one sentence: what is wrong and where to read more. */
-final class Misuse {
-    private Misuse() {}
+final class UsageMessages {
+    private UsageMessages() {}
 
     static String sentence(ParameterException e) {
         String verb = e.getCommandLine().getCommandSpec().name();

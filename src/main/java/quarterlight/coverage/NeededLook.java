@@ -16,7 +16,7 @@ import quarterlight.car.ZoneGroup;
  * @param group where on the car
  * @param gaps what it closes, in the order of the walk
  */
-public record Look(Want lacks, ZoneGroup group, List<Gap> gaps) {
+public record NeededLook(Want lacks, ZoneGroup group, List<Gap> gaps) {
     /** Kinds of evidence, what matters most first. Judgement: a car that is another one, or unsafe, makes the rest moot. */
     private static final List<Want> BY_WEIGHT =
             List.of(Want.IDENTITY_MARK, Want.RUST, Want.MARK_VIEWS, Want.SPOTS, Want.PHOTO);
@@ -27,22 +27,22 @@ public record Look(Want lacks, ZoneGroup group, List<Gap> gaps) {
 
     private record Key(Want lacks, ZoneGroup group) {}
 
-    public Look {
+    public NeededLook {
         Objects.requireNonNull(lacks, "lacks");
         Objects.requireNonNull(group, "group");
         gaps = List.copyOf(gaps);
     }
 
     /** All gaps by the looks that close them, the look that matters most first. */
-    public static List<Look> of(List<Gap> gaps) {
+    public static List<NeededLook> of(List<Gap> gaps) {
         Map<Key, List<Gap>> byLook = new LinkedHashMap<>();
         for (Gap gap : gaps) {
             byLook.computeIfAbsent(new Key(gap.lacks(), gap.zone().group()), key -> new ArrayList<>())
                     .add(gap);
         }
-        List<Look> looks = new ArrayList<>();
-        byLook.forEach((key, closed) -> looks.add(new Look(key.lacks(), key.group(), closed)));
-        looks.sort(Comparator.comparingInt((Look look) -> BY_WEIGHT.indexOf(look.lacks()))
+        List<NeededLook> looks = new ArrayList<>();
+        byLook.forEach((key, closed) -> looks.add(new NeededLook(key.lacks(), key.group(), closed)));
+        looks.sort(Comparator.comparingInt((NeededLook look) -> BY_WEIGHT.indexOf(look.lacks()))
                 .thenComparingInt(look -> place(look.group())));
         return List.copyOf(looks);
     }

@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 import javax.swing.JOptionPane;
 import javax.swing.SwingUtilities;
 import quarterlight.edit.EditRefused;
-import quarterlight.edit.intake.ContactSheet;
+import quarterlight.edit.intake.ImportPreview;
 import quarterlight.edit.intake.Intake;
 import quarterlight.edit.intake.IntakeResult;
 import quarterlight.edit.row.RowEdits;
@@ -23,14 +23,14 @@ import quarterlight.ui.tables.ForeignTables;
 import quarterlight.visit.VisitRecord;
 
 /** Takes photos and tables into the visit at hand and says what came of it. Event thread only. */
-final class TakeIn {
+final class FileImporter {
     private static final int MAX_SHOWN = 8;
 
     private final DeskParts parts;
     private final OpenVisit visit;
     private final Window owner;
 
-    TakeIn(DeskParts parts, OpenVisit visit, Window owner) {
+    FileImporter(DeskParts parts, OpenVisit visit, Window owner) {
         this.parts = parts;
         this.visit = visit;
         this.owner = owner;
@@ -54,7 +54,7 @@ final class TakeIn {
                 .start(
                         parts.texts().get("coming.looking"),
                         progress ->
-                                ContactSheet.of(before, folders, visit.images().decoding(), parts.clock(), progress),
+                                ImportPreview.of(before, folders, visit.images().decoding(), parts.clock(), progress),
                         sheet -> {
                             visit.coming(sheet.glances());
                             takeIn(folders);

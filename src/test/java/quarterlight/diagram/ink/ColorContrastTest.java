@@ -10,7 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Against ratios calculated apart from this program by the formula of WCAG 2.2; the first two agree with a published library. */
-class ContrastTest {
+class ColorContrastTest {
     @ParameterizedTest
     @CsvSource({
         "#777777, #ffffff, 4.4781",
@@ -26,14 +26,14 @@ class ContrastTest {
         "#fee838, #ffffff, 1.2490",
     })
     void ratiosAreThePublishedOnes(String a, String b, double ratio) {
-        assertThat(Contrast.ratio(Color.decode(a), Color.decode(b))).isCloseTo(ratio, within(0.00005));
-        assertThat(Contrast.ratio(Color.decode(b), Color.decode(a))).isCloseTo(ratio, within(0.00005));
+        assertThat(ColorContrast.ratio(Color.decode(a), Color.decode(b))).isCloseTo(ratio, within(0.00005));
+        assertThat(ColorContrast.ratio(Color.decode(b), Color.decode(a))).isCloseTo(ratio, within(0.00005));
     }
 
     @Test
     void ratiosAreShownRoundedDown() {
-        assertThat(Contrast.shown(4.4781)).isEqualTo(4.47);
-        assertThat(Contrast.shown(4.4999)).isEqualTo(4.49);
+        assertThat(ColorContrast.shown(4.4781)).isEqualTo(4.47);
+        assertThat(ColorContrast.shown(4.4999)).isEqualTo(4.49);
     }
 
     @Test
@@ -41,7 +41,7 @@ class ContrastTest {
         for (InkPalette palette : new InkPalette[] {InkPalette.LIGHT, InkPalette.DARK}) {
             SceneColors colors = new SceneColors(palette, Ramp.load());
             for (Color step : colors.ramp().steps(palette)) {
-                assertThat(Contrast.ratio(colors.textOn(step), step)).isGreaterThanOrEqualTo(4.5);
+                assertThat(ColorContrast.ratio(colors.textOn(step), step)).isGreaterThanOrEqualTo(4.5);
             }
         }
     }
@@ -49,9 +49,9 @@ class ContrastTest {
     @Test
     void wordsOfThePalettesCanBeReadOnTheirGround() {
         for (InkPalette palette : new InkPalette[] {InkPalette.LIGHT, InkPalette.DARK}) {
-            assertThat(Contrast.ratio(palette.ink(), palette.ground())).isGreaterThanOrEqualTo(4.5);
-            assertThat(Contrast.ratio(palette.secondInk(), palette.ground())).isGreaterThanOrEqualTo(4.5);
-            assertThat(Contrast.ratio(palette.accent(), palette.ground())).isGreaterThanOrEqualTo(4.5);
+            assertThat(ColorContrast.ratio(palette.ink(), palette.ground())).isGreaterThanOrEqualTo(4.5);
+            assertThat(ColorContrast.ratio(palette.secondInk(), palette.ground())).isGreaterThanOrEqualTo(4.5);
+            assertThat(ColorContrast.ratio(palette.accent(), palette.ground())).isGreaterThanOrEqualTo(4.5);
         }
     }
 
@@ -62,10 +62,10 @@ class ContrastTest {
 
     @Test
     void theStepsAreThePublishedColors() {
-        assertThat(Ramp.load().steps(InkPalette.LIGHT)).hasSize(7).allMatch(ContrastTest::isPublished);
+        assertThat(Ramp.load().steps(InkPalette.LIGHT)).hasSize(7).allMatch(ColorContrastTest::isPublished);
         assertThat(Ramp.load().steps(InkPalette.DARK))
                 .hasSize(7)
-                .filteredOn(ContrastTest::isPublished)
+                .filteredOn(ColorContrastTest::isPublished)
                 .hasSize(6);
     }
 
@@ -77,7 +77,7 @@ class ContrastTest {
     void theMiddleIsThePaperAndBothEndsLeaveItInEvenAPrintWithoutColor() {
         for (InkPalette palette : new InkPalette[] {InkPalette.LIGHT, InkPalette.DARK}) {
             List<Color> steps = Ramp.load().steps(palette);
-            assertThat(Contrast.ratio(steps.get(2), palette.ground())).isLessThan(1.15);
+            assertThat(ColorContrast.ratio(steps.get(2), palette.ground())).isLessThan(1.15);
             for (int i = 2; i < 6; i++) {
                 assertThat(away(steps.get(i + 1), palette)).isGreaterThan(1.15 * away(steps.get(i), palette));
             }
@@ -88,6 +88,6 @@ class ContrastTest {
     }
 
     private static double away(Color color, InkPalette palette) {
-        return Contrast.ratio(color, palette.ground());
+        return ColorContrast.ratio(color, palette.ground());
     }
 }
