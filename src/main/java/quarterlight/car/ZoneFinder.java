@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -17,16 +16,14 @@ import quarterlight.car.body.DriveSide;
  * <p>What is typed is cut at spaces and hyphens; every piece must name words of the zone that no other piece names: a whole word, the
  * beginning of one, or the initials of two or more that stand together, in the order of the id ({@code dfl}) or of the label
  * ({@code fdl}). {@code driver} and {@code passenger} stand for the sides by the drive side. Whole words go before beginnings, beginnings
- * before initials, then the zone with the fewest words left over, then the likelier one, then the order of the zone table. Immutable.
+ * before initials; only if nothing suits, a mistyped word passes. Then the zone with the fewest words left over, then the likelier one, then the order of the zone table. Immutable.
  */
 public final class ZoneFinder {
     private static final int WHOLE = 0;
     private static final int BEGINNING = 2;
     private static final int INITIALS = 3;
     private static final int LEFT_OVER = 1;
-    /** The other way to say it, by common practice. */
-    private static final Map<String, String> OTHER_WORDS =
-            Map.of("trunk", "decklid", "sill", "rocker", "tire", "wheel");
+    private static final int NEAR = 6;
 
     private record Entry(Zone zone, List<String> id, List<String> label, Set<String> all) {}
 
@@ -55,9 +52,15 @@ public final class ZoneFinder {
         if (pieces.isEmpty()) {
             return List.of();
         }
+        List<Zone> found = matches(pieces, likelihood, false);
+        return found.isEmpty() ? matches(pieces, likelihood, true) : found;
+    }
+
+    /** @param slips true to let a mistyped word pass */
+    private List<Zone> matches(List<String> pieces, ToDoubleFunction<ZoneId> likelihood, boolean slips) {
         List<Match> found = new ArrayList<>();
         for (Entry entry : entries) {
-            OptionalInt cost = cost(entry, pieces);
+            OptionalInt cost = cost(entry, pieces, slips);
             if (cost.isPresent()) {
                 found.add(new Match(
                         entry.zone(),
@@ -76,11 +79,7 @@ public final class ZoneFinder {
         Set<String> all = new LinkedHashSet<>(id);
         all.addAll(label);
         zone.side().ifPresent(side -> all.add(side == drive ? "driver" : "passenger"));
-        OTHER_WORDS.forEach((other, word) -> {
-            if (id.contains(word)) {
-                all.add(other);
-            }
-        });
+        all.addAll(OtherWords.of(id));
         return new Entry(zone, id, label, all);
     }
 
@@ -91,14 +90,16 @@ public final class ZoneFinder {
     }
 
     /** The least cost of naming words of the zone by all pieces; empty if some piece names none. */
-    private static OptionalInt cost(Entry entry, List<String> pieces) {
+    private static OptionalInt cost(Entry entry, List<String> pieces, boolean slips) {
         int best = Math.min(
-                least(entry, pieces, 0, Set.of(), entry.id()), least(entry, pieces, 0, Set.of(), entry.label()));
+                least(entry, pieces, 0, Set.of(), entry.id(), slips),
+                least(entry, pieces, 0, Set.of(), entry.label(), slips));
         return best == Integer.MAX_VALUE ? OptionalInt.empty() : OptionalInt.of(best);
     }
 
     /** @param order the words in the order in which initials must stand */
-    private static int least(Entry entry, List<String> pieces, int at, Set<String> used, List<String> order) {
+    private static int least(
+            Entry entry, List<String> pieces, int at, Set<String> used, List<String> order, boolean slips) {
         if (at == pieces.size()) {
             return LEFT_OVER
                     * (int) entry.id().stream()
@@ -108,12 +109,13 @@ public final class ZoneFinder {
         String piece = pieces.get(at);
         int best = Integer.MAX_VALUE;
         for (String word : entry.all()) {
-            if (!used.contains(word) && word.startsWith(piece)) {
+            boolean begins = word.startsWith(piece);
+            if (!used.contains(word) && (begins || slips && OtherWords.isNear(piece, word))) {
                 Set<String> more = new LinkedHashSet<>(used);
                 more.add(word);
                 names(entry, word).forEach(more::add);
-                best = Math.min(
-                        best, plus(word.equals(piece) ? WHOLE : BEGINNING, least(entry, pieces, at + 1, more, order)));
+                int cost = word.equals(piece) ? WHOLE : begins ? BEGINNING : NEAR;
+                best = Math.min(best, plus(cost, least(entry, pieces, at + 1, more, order, slips)));
             }
         }
         for (int start = 0; piece.length() > 1 && start + piece.length() <= order.size(); start++) {
@@ -121,7 +123,7 @@ public final class ZoneFinder {
             if (initials(run).equals(piece) && run.stream().noneMatch(used::contains)) {
                 Set<String> more = new LinkedHashSet<>(used);
                 more.addAll(run);
-                best = Math.min(best, plus(INITIALS, least(entry, pieces, at + 1, more, order)));
+                best = Math.min(best, plus(INITIALS, least(entry, pieces, at + 1, more, order, slips)));
             }
         }
         return best;
@@ -132,8 +134,8 @@ public final class ZoneFinder {
         List<String> same = new ArrayList<>();
         if (word.equals("driver") || word.equals("passenger")) {
             entry.zone().side().ifPresent(side -> same.add(side.name().toLowerCase(Locale.ROOT)));
-        } else if (OTHER_WORDS.containsKey(word) && entry.id().contains(OTHER_WORDS.get(word))) {
-            same.add(OTHER_WORDS.get(word));
+        } else {
+            same.addAll(OtherWords.meant(word, entry.id()));
         }
         return same;
     }

@@ -1,5 +1,18 @@
 package quarterlight.ui;
 
+import static quarterlight.visit.row.RecordKind.CLAIMS;
+import static quarterlight.visit.row.RecordKind.COVERAGE;
+import static quarterlight.visit.row.RecordKind.FEATURES;
+import static quarterlight.visit.row.RecordKind.GAUGE;
+import static quarterlight.visit.row.RecordKind.LEFT_OUT;
+import static quarterlight.visit.row.RecordKind.MARKS;
+import static quarterlight.visit.row.RecordKind.ODOMETER;
+import static quarterlight.visit.row.RecordKind.READINGS;
+import static quarterlight.visit.row.RecordKind.SIGNS;
+import static quarterlight.visit.row.RecordKind.STATEMENTS;
+import static quarterlight.visit.row.RecordKind.TRACES;
+import static quarterlight.visit.row.RecordKind.TRIALS;
+
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.util.EnumMap;
@@ -13,6 +26,7 @@ import quarterlight.ui.diagram.Layer;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.look.ShareSplit;
+import quarterlight.ui.kit.place.ChangedRows;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
 import quarterlight.ui.kit.visit.StationScreen;
@@ -43,6 +57,7 @@ final class VisitPanel extends JPanel {
         diagram = new DiagramSide(parts, visit, this::front);
         int permille = parts.settings().settings().number(DIVIDER, USUAL_SHARE);
         split = new ShareSplit(diagram, sides, Math.min(900, Math.max(100, permille)) / 1000.0);
+        visit.onStep(this::reveal);
         add(rail, BorderLayout.WEST);
         add(split, BorderLayout.CENTER);
     }
@@ -97,6 +112,37 @@ final class VisitPanel extends JPanel {
         diagram.show(Layer.PINS, next == Station.PHOTOS);
         diagram.say();
         screen.first().requestFocusInWindow();
+    }
+
+    /** Goes where undo or redo acted. */
+    private void reveal(ChangedRows changed) {
+        Station home = home(changed);
+        if (home != station) {
+            show(home);
+        }
+        if (!changed.photos().isEmpty()) {
+            visit.selection().photos(changed.photos());
+        }
+        if (!changed.zones().isEmpty()) {
+            visit.selection().zones(changed.zones());
+        }
+        screen(home).reveal(changed);
+    }
+
+    /** The station that shows rows of a kind; the one in front if it shows them too. */
+    private Station home(ChangedRows changed) {
+        if (changed.isOf(READINGS, GAUGE, SIGNS)) {
+            return Station.GAUGE;
+        } else if (changed.isOf(MARKS, FEATURES)) {
+            return Station.MARKS;
+        } else if (changed.isOf(TRACES)) {
+            return Station.RUST;
+        } else if (changed.isOf(LEFT_OUT)) {
+            return Station.PAGES;
+        } else if (changed.isOf(STATEMENTS) && station != Station.NOTES) {
+            return station == Station.RUST || station == Station.PHOTOS ? station : Station.NOTES;
+        }
+        return changed.isOf(STATEMENTS, TRIALS, CLAIMS, ODOMETER, COVERAGE) ? Station.NOTES : Station.PHOTOS;
     }
 
     private void unbind(Command command) {

@@ -37,6 +37,20 @@ class ZoneFinderTest {
         "trunk fl, left, trunk-floor",
         "vin, left, vinyl-roof",
         "driver seat, right, seat-front-right",
+        "bonnet, left, hood",
+        "wing l, left, fender-left",
+        "front wing, left, fender-left",
+        "boot, left, decklid",
+        "boot floor, left, trunk-floor",
+        "windscreen, left, windshield",
+        "headlight r, left, headlamp-right",
+        "tyre fl, left, wheel-front-left",
+        "quarter l, left, quarter-left",
+        "bulkhead, left, firewall",
+        "hodo, left, hood",
+        "fendr l, left, fender-left",
+        "rokcer r, left, rocker-right",
+        "windsheild, left, windshield",
     })
     void theBestComesFirst(String typed, String drive, String zone) {
         List<Zone> found =
@@ -69,6 +83,9 @@ class ZoneFinderTest {
         assertThat(ZoneFinder.matches("", DriveSide.LEFT, COUPE)).isEmpty();
         assertThat(ZoneFinder.matches(" - ", DriveSide.LEFT, COUPE)).isEmpty();
         assertThat(ZoneFinder.matches("propeller", DriveSide.LEFT, COUPE)).isEmpty();
+        assertThat(ZoneFinder.matches("wood", DriveSide.LEFT, COUPE))
+                .as("a slip in the first letter is another word")
+                .noneMatch(zone -> zone.id().value().equals("hood"));
         assertThat(ZoneFinder.matches("hood hood", DriveSide.LEFT, COUPE)).isEmpty();
         assertThat(ZoneFinder.matches("left right", DriveSide.LEFT, COUPE)).isEmpty();
     }

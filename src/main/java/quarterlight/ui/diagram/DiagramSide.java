@@ -114,8 +114,10 @@ public final class DiagramSide extends JPanel {
     }
 
     private Optional<String> likelihood(ZoneId zone) {
-        return visit.findings().flatMap(f -> f.history().zone(zone)).map(z -> parts.texts()
-                .get("diagram.refinish", ZoneHistory.shown(z.refinishScore())));
+        return visit.findings()
+                .flatMap(f -> f.history().zone(zone))
+                .filter(z -> !z.reasons().isEmpty())
+                .map(z -> parts.texts().get("diagram.refinish", ZoneHistory.shown(z.refinishScore())));
     }
 
     private Optional<String> rust(ZoneId zone) {

@@ -34,6 +34,7 @@ import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.field.Typing;
 import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.place.ChangedRows;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
 import quarterlight.ui.kit.visit.StationScreen;
@@ -328,6 +329,12 @@ public final class GaugeScreen implements StationScreen {
     @Override
     public JComponent first() {
         return tabs.first();
+    }
+
+    @Override
+    public void reveal(ChangedRows changed) {
+        tabs.reveal(changed);
+        table.choose(row -> changed.rows().contains(row.id()));
     }
 
     @Override

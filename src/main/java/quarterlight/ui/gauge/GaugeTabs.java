@@ -12,7 +12,9 @@ import quarterlight.ui.gauge.sign.SignsPane;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.place.ChangedRows;
 import quarterlight.ui.kit.visit.OpenVisit;
+import quarterlight.visit.row.RecordKind;
 
 /** The pages of the Gauge station: readings, panels, finish history, signs, gauge check. Event thread only. */
 final class GaugeTabs {
@@ -22,6 +24,9 @@ final class GaugeTabs {
     private final List<Command> commands = new ArrayList<>();
     private final PanelsPane panels;
     private final HistoryPane history;
+    private static final int SIGNS = 3;
+    private static final int CHECK = 4;
+
     private final SignsPane signs;
     private final CheckPane check;
 
@@ -80,6 +85,11 @@ final class GaugeTabs {
         if (check.isShowing()) {
             check.refresh();
         }
+    }
+
+    /** Brings the tab to the front where changed rows stand. */
+    void reveal(ChangedRows changed) {
+        tabs.setSelectedIndex(changed.isOf(RecordKind.GAUGE) ? CHECK : changed.isOf(RecordKind.SIGNS) ? SIGNS : 0);
     }
 
     void closed() {

@@ -24,6 +24,7 @@ import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.look.Hairline;
 import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.place.ChangedRows;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
 import quarterlight.ui.kit.visit.StationScreen;
@@ -33,12 +34,16 @@ import quarterlight.visit.mark.Mark;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.pin.ViewPoint;
+import quarterlight.visit.row.RecordKind;
 
 /** The Marks station: marks as read, what they mean, the time line of the car, its features. Event thread only. */
 public final class MarksScreen implements StationScreen {
     /** A mark of the visit with what is said of it, once that is worked out. */
     private record Row(Recorded<Mark> mark, Optional<JudgedMark> judged) {}
 
+    private static final int FEATURES_TAB = 2;
+
+    private final JTabbedPane tabs = new JTabbedPane();
     private final DeskParts parts;
     private final OpenVisit visit;
     private final Texts texts;
@@ -116,7 +121,6 @@ public final class MarksScreen implements StationScreen {
         JScrollPane said = bare(reading);
         said.setBorder(new Hairline(Hairline.Side.LEFT));
         mark.add(said, "w 50%, wmin 0");
-        JTabbedPane tabs = new JTabbedPane();
         tabs.setOpaque(true);
         tabs.setName("marks-tabs");
         tabs.addTab(texts.get("marks.tab.mark"), mark);
@@ -243,6 +247,14 @@ public final class MarksScreen implements StationScreen {
     @Override
     public void zoneChosen(ZoneId zone, ViewPoint point) {
         model.write(model.state().draft().at(Optional.of(zone), Optional.of(point)));
+    }
+
+    @Override
+    public void reveal(ChangedRows changed) {
+        tabs.setSelectedIndex(changed.isOf(RecordKind.FEATURES) ? FEATURES_TAB : 0);
+        if (changed.isOf(RecordKind.MARKS) && !changed.rows().isEmpty()) {
+            table.choose(row -> changed.rows().contains(row.mark().id()));
+        }
     }
 
     @Override

@@ -12,10 +12,12 @@ import quarterlight.car.ZoneId;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.place.ChangedRows;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
 import quarterlight.ui.kit.visit.StationScreen;
 import quarterlight.visit.pin.ViewPoint;
+import quarterlight.visit.row.RecordKind;
 
 /** The Notes station: statements, what was not looked at, trials, the odometer, claims, and what the visit lacks. Event thread only. */
 public final class NotesScreen implements StationScreen {
@@ -116,6 +118,23 @@ public final class NotesScreen implements StationScreen {
             pane.zoneChosen();
         } else if (tabs.getSelectedComponent() == claims) {
             claims.zoneChosen(zone);
+        }
+    }
+
+    @Override
+    public void reveal(ChangedRows changed) {
+        if (changed.isOf(RecordKind.STATEMENTS)) {
+            boolean isNot = not.choose(changed.rows());
+            boolean isSaid = statements.choose(changed.rows());
+            tabs.setSelectedComponent(isNot && !isSaid ? not : statements);
+        } else if (changed.isOf(RecordKind.TRIALS)) {
+            tabs.setSelectedComponent(trials);
+        } else if (changed.isOf(RecordKind.CLAIMS)) {
+            tabs.setSelectedComponent(claims);
+        } else if (changed.isOf(RecordKind.ODOMETER)) {
+            tabs.setSelectedComponent(odometer);
+        } else if (changed.isOf(RecordKind.COVERAGE)) {
+            tabs.setSelectedComponent(coverage);
         }
     }
 

@@ -28,6 +28,7 @@ import quarterlight.ui.kit.visit.ZoneField;
 import quarterlight.ui.kit.widget.FactTable;
 import quarterlight.ui.kit.widget.WordChoice;
 import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;
 import quarterlight.visit.statement.Basis;
@@ -350,6 +351,12 @@ final class StatementsPane extends JPanel {
         } else {
             parts.problems().remark(texts.get("notes.withdraw.needs"));
         }
+    }
+
+    /** Chooses one of some rows; false if none stands here. */
+    boolean choose(List<RecordId> rows) {
+        table.choose(row -> rows.contains(row.id()));
+        return table.chosen().isPresent();
     }
 
     /** What takes the keyboard first. */

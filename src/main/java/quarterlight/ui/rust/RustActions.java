@@ -21,6 +21,7 @@ import quarterlight.visit.annotation.Trace;
 import quarterlight.visit.annotation.TraceKind;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;
@@ -138,6 +139,15 @@ final class RustActions {
         enable();
         if (other) {
             chosenChanged.run();
+        }
+    }
+
+    /** An outline of another photo than the one in hand is not chosen any more. */
+    void letGoUnless(Optional<PhotoId> photo) {
+        if (chosen().map(row -> row.value().photo())
+                .filter(of -> !photo.equals(Optional.of(of)))
+                .isPresent()) {
+            chosen(Optional.empty());
         }
     }
 

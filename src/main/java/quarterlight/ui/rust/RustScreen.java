@@ -16,6 +16,7 @@ import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.place.ChangedRows;
 import quarterlight.ui.kit.view.PhotoCanvas;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
@@ -32,6 +33,7 @@ import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.pin.ViewPoint;
+import quarterlight.visit.row.RecordKind;
 
 /**
  * The Rust station: the photo with its outlines and its scale, what the outline in hand comes to, every zone with grade and need, all
@@ -149,6 +151,7 @@ public final class RustScreen implements StationScreen {
 
     private void selected() {
         model.photo(visit.selection().photo());
+        actions.letGoUnless(visit.selection().photo());
         render();
     }
 
@@ -267,6 +270,13 @@ public final class RustScreen implements StationScreen {
                     .ifPresent(id -> visit.selection().photos(List.of(id)));
         }
         render();
+    }
+
+    @Override
+    public void reveal(ChangedRows changed) {
+        if (changed.isOf(RecordKind.TRACES)) {
+            actions.chosen(changed.rows().stream().findFirst());
+        }
     }
 
     @Override

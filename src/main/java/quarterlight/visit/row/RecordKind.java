@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import quarterlight.visit.CoverageWish;
 import quarterlight.visit.LeftOut;
 import quarterlight.visit.Released;
@@ -208,6 +209,12 @@ public final class RecordKind<T> {
     public void write(T row, CellSink out) {
         Objects.requireNonNull(row, "row");
         fields.forEach(field -> field.write(row, out));
+    }
+
+    /** Every value that a row has. */
+    public Stream<Object> values(T row) {
+        Objects.requireNonNull(row, "row");
+        return fields.stream().flatMap(field -> field.of().apply(row).stream());
     }
 
     /** How the labels of undo call an edit of one row. */

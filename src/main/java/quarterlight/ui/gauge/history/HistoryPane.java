@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.JButton;
+import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -46,6 +47,7 @@ public final class HistoryPane extends JPanel {
     private final JScrollPane scroll = new JScrollPane();
     private final JLabel zone = Look.heading(" ");
     private final JTextArea strength;
+    private final JCheckBox prior = new JCheckBox();
     private final ChanceBars chances;
     private final ReasonBars reasons;
     private final JTextField reading = new JTextField(8);
@@ -113,10 +115,14 @@ public final class HistoryPane extends JPanel {
         TallPanel all = new TallPanel(new MigLayout(
                 "insets 12 16 12 16, gapy 8, wrap 1, hidemode 3",
                 "[grow,fill,0::]",
-                "[][][]16[][]16[][][]16[][][]16[]"));
+                "[][][][]16[][]16[][][]16[][][]16[]"));
         all.add(zone);
         all.add(chances, "wmin 0");
         all.add(strength, "wmin 0");
+        prior.setText(texts.get("history.prior"));
+        prior.setName("history-prior");
+        prior.addActionListener(e -> render());
+        all.add(prior, "wmin 0");
         all.add(Look.heading(texts.get("history.reasons")));
         all.add(reasons, "wmin 0");
         all.add(Look.heading(texts.get("history.what-if")));
@@ -196,7 +202,11 @@ public final class HistoryPane extends JPanel {
     }
 
     private void render() {
-        Optional<ZoneHistory> kept = model.asKept();
+        Optional<ZoneHistory> known = model.asKept();
+        boolean unmeasured = known.filter(one -> one.reasons().isEmpty()).isPresent()
+                && model.ifSo().isEmpty();
+        prior.setVisible(unmeasured);
+        Optional<ZoneHistory> kept = unmeasured && !prior.isSelected() ? Optional.empty() : known;
         zone.setText(model.whatIf().map(some -> visit.label(some.zone())).orElse(texts.get("history.choose")));
         chances.show(kept, model.ifSo());
         reasons.show(model.ifSo().or(() -> kept).map(ZoneHistory::reasons).orElse(List.of()));
@@ -232,9 +242,11 @@ public final class HistoryPane extends JPanel {
             return texts.get(
                     model.kept().isEmpty()
                             ? "working.out"
-                            : model.whatIf().isEmpty()
-                                    ? "history.choose.why"
-                                    : model.takesPart() ? "history.no-evidence" : "history.no-finish");
+                            : prior.isVisible()
+                                    ? "history.unmeasured"
+                                    : model.whatIf().isEmpty()
+                                            ? "history.choose.why"
+                                            : model.takesPart() ? "history.no-evidence" : "history.no-finish");
         }
         List<String> lines = new ArrayList<>();
         lines.add(texts.get("history.own", kept.get().strength().phrase(), log(kept.get())));

@@ -18,6 +18,7 @@ import quarterlight.photo.intake.Glance;
 import quarterlight.store.VisitStore;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Listeners;
+import quarterlight.ui.kit.place.ChangedRows;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.Pin;
@@ -42,6 +43,7 @@ public final class OpenVisit {
     private final Listeners underWayListeners = new Listeners();
     private final List<List<Pin>> underWay = new ArrayList<>();
     private final FindingsWork findingsWork;
+    private Consumer<ChangedRows> stepped = changed -> {};
     private StoreThread.State state;
     private Drawing drawing;
     private Optional<Findings> findings = Optional.empty();
@@ -133,12 +135,23 @@ public final class OpenVisit {
         return state.redo();
     }
 
+    /** Takes the last step back; whoever shows the visit is told where that was. */
     public void undo() {
-        edit(VisitStore::undo, label -> {});
+        stepBy(VisitStore::undo);
     }
 
     public void redo() {
-        edit(VisitStore::redo, label -> {});
+        stepBy(VisitStore::redo);
+    }
+
+    private void stepBy(StoreWork<Optional<String>> step) {
+        VisitRecord before = visit();
+        edit(step, label -> ChangedRows.between(before, visit()).ifPresent(changed -> stepped.accept(changed)));
+    }
+
+    /** Told what undo or redo changed, once the visit holds it. */
+    public void onStep(Consumer<ChangedRows> shown) {
+        stepped = Objects.requireNonNull(shown, "shown");
     }
 
     /** Does an edit in the background; a failure is told to the user. When {@code done} runs, the visit holds the edit already. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import javax.swing.JComponent;
 import quarterlight.car.ZoneId;
 import quarterlight.ui.kit.Command;
+import quarterlight.ui.kit.place.ChangedRows;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.ViewPoint;
@@ -30,6 +31,9 @@ public interface StationScreen {
 
     /** A pin was dragged along to another point. */
     default void pinMoved(RecordId pin, ZoneId zone, ViewPoint point) {}
+
+    /** Shows rows that undo or redo changed; their zones and photos are selected already. */
+    default void reveal(ChangedRows changed) {}
 
     /** The station has come to the front. */
     default void shown() {}
