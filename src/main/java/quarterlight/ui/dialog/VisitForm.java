@@ -2,6 +2,7 @@ package quarterlight.ui.dialog;
 
 import java.awt.Frame;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -170,11 +171,10 @@ public final class VisitForm {
         buttons.add(keep);
         Holder<T> holder = new Holder<>();
         keep.addActionListener(e -> {
-            try {
-                holder.value = Optional.of(reading.read(values()));
+            holder.value = read(reading);
+            if (holder.value.isPresent()) {
                 dialog.dispose();
-            } catch (EditRefused refused) {
-                trouble.setText("<html>" + escaped(refused.getMessage()));
+            } else {
                 dialog.pack();
             }
         });
@@ -189,6 +189,29 @@ public final class VisitForm {
         dialog.setLocationRelativeTo(owner);
         dialog.setVisible(true);
         return holder.value;
+    }
+
+    /** All that is refused is marked and said at once: what was refused is left out, and the rest read again. */
+    private <T> Optional<T> read(Reading<T> reading) {
+        Map<String, String> left = values();
+        List<String> sentences = new ArrayList<>();
+        fields.values().forEach(field -> field.putClientProperty("JComponent.outline", null));
+        while (true) {
+            try {
+                T value = reading.read(left);
+                trouble.setText("<html>" + escaped(String.join("\n", sentences)).replace("\n", "<br>"));
+                return sentences.isEmpty() ? Optional.of(value) : Optional.empty();
+            } catch (EditRefused refused) {
+                sentences.add(refused.getMessage());
+                JComponent field = fields.get(refused.subject());
+                if (field == null || left.remove(refused.subject()) == null) {
+                    trouble.setText(
+                            "<html>" + escaped(String.join("\n", sentences)).replace("\n", "<br>"));
+                    return Optional.empty();
+                }
+                field.putClientProperty("JComponent.outline", "error");
+            }
+        }
     }
 
     private static String escaped(String text) {

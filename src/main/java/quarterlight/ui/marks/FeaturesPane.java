@@ -12,11 +12,15 @@ import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.PartialDate;
 import quarterlight.edit.row.RowEdits;
+import quarterlight.car.WrittenDate;
+import quarterlight.edit.RowEdits;
+import quarterlight.marks.JudgedFeature;
 import quarterlight.marks.MarksReport;
 import quarterlight.marks.judge.JudgedFeature;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.field.Drafts;
+import quarterlight.ui.kit.field.Faults;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.widget.FactTable;
@@ -43,6 +47,7 @@ final class FeaturesPane extends JPanel {
     private final JComboBox<String> fitted = new JComboBox<>();
     private final JButton keep;
     private final JButton remove;
+    private final transient Faults faults = new Faults();
     private final transient Drafts drafts = new Drafts(List.of(feature, from, to));
 
     FeaturesPane(DeskParts parts, OpenVisit visit) {
@@ -92,6 +97,7 @@ final class FeaturesPane extends JPanel {
         form.add(fitted);
         form.add(keep);
         form.add(remove, "wrap");
+        form.add(faults.line(), "span, growx, wmin 0, hidemode 3, wrap");
         form.add(Look.secondary(new JLabel(texts.get("marks.features.hint"))), "span, wmin 0");
         return form;
     }
@@ -178,10 +184,12 @@ final class FeaturesPane extends JPanel {
 
     /** The feature as written; what is wrong is said if it cannot be one. */
     private Optional<Feature> written() {
-        Optional<PartialDate> first = PartialDate.parse(from.getText());
-        Optional<PartialDate> last = PartialDate.parse(to.getText());
-        if (feature.getText().isBlank() || first.isEmpty() || last.isEmpty()) {
-            parts.problems().remark(texts.get("marks.feature.needs"));
+        Optional<PartialDate> first = WrittenDate.parse(from.getText());
+        Optional<PartialDate> last = WrittenDate.parse(to.getText());
+        faults.at(feature, feature.getText().isBlank(), texts.get("marks.feature.needs"))
+                .at(from, first.isEmpty(), texts.get("marks.feature.from"))
+                .at(to, last.isEmpty(), texts.get("marks.feature.to"));
+        if (!faults.none()) {
             return Optional.empty();
         }
         Optional<Feature> old = table.chosen().map(row -> row.row().value());

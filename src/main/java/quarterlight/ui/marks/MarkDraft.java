@@ -1,5 +1,7 @@
 package quarterlight.ui.marks;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import quarterlight.car.ZoneId;
@@ -60,15 +62,24 @@ record MarkDraft(
                 mark.origin());
     }
 
-    /** Text key of the sentence on what must be put right before it can be kept; empty if nothing. */
+    /** Text key of the first sentence on what must be put right before it can be kept; empty if nothing. */
     Optional<String> problem() {
+        return problems().values().stream().findFirst();
+    }
+
+    /** All that must be put right: text keys by the name of the field. */
+    Map<String, String> problems() {
+        Map<String, String> problems = new LinkedHashMap<>();
         if (part.isBlank()) {
-            return Optional.of("marks.needs.part");
+            problems.put("part", "marks.needs.part");
         }
         if (text.isBlank()) {
-            return Optional.of("marks.needs.text");
+            problems.put("text", "marks.needs.text");
         }
-        return leadDays.isBlank() || days().isPresent() ? Optional.empty() : Optional.of("marks.needs.lead");
+        if (!leadDays.isBlank() && days().isEmpty()) {
+            problems.put("lead", "marks.needs.lead");
+        }
+        return problems;
     }
 
     private Optional<Integer> days() {

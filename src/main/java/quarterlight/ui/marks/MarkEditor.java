@@ -2,6 +2,7 @@ package quarterlight.ui.marks;
 
 import java.awt.event.ActionEvent;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javax.swing.AbstractAction;
 import javax.swing.JButton;
@@ -18,6 +19,7 @@ import quarterlight.marks.code.DatePattern;
 import quarterlight.marks.code.DatePatterns;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.field.Faults;
 import quarterlight.ui.kit.field.Typing;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.TallPanel;
@@ -46,6 +48,7 @@ final class MarkEditor extends TallPanel {
     private final JComboBox<String> pattern = new JComboBox<>();
     private final ZoneField zone;
     private final JLabel photo = new JLabel(" ");
+    private final transient Faults faults = new Faults();
     private boolean filling;
 
     MarkEditor(DeskParts parts, OpenVisit visit, MarksModel model, MarksActions actions) {
@@ -87,7 +90,18 @@ final class MarkEditor extends TallPanel {
             model.write(model.state().draft().at(zone.zones().stream().findFirst(), Optional.empty()));
             visit.selection().zones(zone.zones());
         });
+        add(faults.line(), "span, growx, wmin 0, hidemode 3");
+        actions.onRefused(this::showFaults);
         actions.onBegin(() -> (part.getText().isEmpty() ? part : text).requestFocusInWindow());
+    }
+
+    private void showFaults() {
+        Map<String, String> problems = model.state().draft().problems();
+        Map.of("part", part, "text", text, "lead", lead)
+                .forEach((name, at) -> faults.at(
+                        at, problems.containsKey(name), texts.get(problems.getOrDefault(name, "marks.needs.text"))));
+        faults.none();
+        faults.go();
     }
 
     private JTextField field(String name) {
@@ -180,6 +194,9 @@ final class MarkEditor extends TallPanel {
         origin.choose(draft.origin());
         if (!chosenPattern().equals(draft.pattern())) {
             pattern.setSelectedItem(draft.pattern());
+        }
+        if (draft.problem().isEmpty()) {
+            faults.none();
         }
         List<ZoneId> zones = draft.zone().stream().toList();
         zone.zones(java.util.Set.copyOf(zones));

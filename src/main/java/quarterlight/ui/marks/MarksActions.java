@@ -23,6 +23,7 @@ final class MarksActions {
     private final Command again;
     private final Command remove;
     private final Command photo;
+    private Runnable refused = () -> {};
     private Runnable begun = () -> {};
 
     MarksActions(DeskParts parts, OpenVisit visit, MarksModel model) {
@@ -60,6 +61,11 @@ final class MarksActions {
 
     Command tieIt() {
         return photo;
+    }
+
+    /** Shows what keeps the mark from being kept. */
+    void onRefused(Runnable shown) {
+        refused = shown;
     }
 
     /** Does something when a new mark is begun, such as to bring the keyboard to its first field. */
@@ -119,7 +125,7 @@ final class MarksActions {
             return;
         }
         if (problem.isPresent()) {
-            parts.problems().remark(parts.texts().get(problem.get()));
+            refused.run();
             return;
         }
         Mark mark = state.draft().mark().orElseThrow();

@@ -19,11 +19,13 @@ import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.PartialDate;
+import quarterlight.car.WrittenDate;
 import quarterlight.car.ZoneId;
 import quarterlight.findings.ClaimedAndFound;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.field.Drafts;
+import quarterlight.ui.kit.field.Faults;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.ZoneField;
@@ -55,6 +57,7 @@ final class ClaimsPane extends JPanel {
     private final WordChoice<Claimant> by;
     private final JCheckBox confidential;
     private final JButton keep;
+    private final transient Faults faults = new Faults();
     private final transient Drafts drafts = new Drafts(List.of(text, part, date));
     private transient Map<Claim, ClaimedAndFound> laid = Map.of();
 
@@ -143,7 +146,8 @@ final class ClaimsPane extends JPanel {
         form.add(date, "w 120!");
         form.add(new JLabel(texts.get("notes.claim.about")), "growx 0");
         form.add(about, "w 120!");
-        form.add(confidential);
+        form.add(confidential, "wrap");
+        form.add(faults.line(), "span, growx, wmin 0, hidemode 3");
         return form;
     }
 
@@ -216,9 +220,10 @@ final class ClaimsPane extends JPanel {
 
     /** The claim as written; what is wrong is said if it cannot be one. */
     private Optional<Claim> claim(Optional<Recorded<Claim>> old) {
-        Optional<PartialDate> day = PartialDate.parse(date.getText().strip());
-        if (text.getText().isBlank() || day.isEmpty() && !date.getText().isBlank()) {
-            parts.problems().remark(texts.get(text.getText().isBlank() ? "notes.claim.needs" : "notes.claim.date.bad"));
+        Optional<PartialDate> day = WrittenDate.parse(date.getText());
+        faults.at(text, text.getText().isBlank(), texts.get("notes.claim.needs"))
+                .at(date, day.isEmpty() && !date.getText().isBlank(), texts.get("notes.claim.date.bad"));
+        if (!faults.none()) {
             return Optional.empty();
         }
         return Optional.of(new Claim(

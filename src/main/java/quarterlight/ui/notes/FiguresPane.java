@@ -12,9 +12,11 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.PartialDate;
+import quarterlight.car.WrittenDate;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.field.Drafts;
+import quarterlight.ui.kit.field.Faults;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.widget.FactTable;
@@ -39,6 +41,7 @@ final class FiguresPane extends JPanel {
     private final WordChoice<OdometerSource> source;
     private final JCheckBox round;
     private final JButton keep;
+    private final transient Faults faults = new Faults();
     private final transient Drafts drafts = new Drafts(List.of(figure, date, note));
 
     FiguresPane(DeskParts parts, OpenVisit visit, NotesActions actions) {
@@ -98,7 +101,8 @@ final class FiguresPane extends JPanel {
         form.add(date, "w 96!");
         form.add(round);
         form.add(note, "wmin 40");
-        form.add(keep);
+        form.add(keep, "wrap");
+        form.add(faults.line(), "span, growx, wmin 0, hidemode 3");
         return form;
     }
 
@@ -139,10 +143,10 @@ final class FiguresPane extends JPanel {
     /** The figure as written; what is wrong is said if it cannot be one. */
     private Optional<OdometerFigure> figure() {
         String typed = figure.getText().strip().replace(",", "").replace(" ", "");
-        Optional<PartialDate> day = PartialDate.parse(date.getText().strip());
-        boolean number = typed.matches("[0-9]{1,7}(\\.[0-9])?");
-        if (!number || day.isEmpty() && !date.getText().isBlank()) {
-            parts.problems().remark(texts.get(number ? "notes.claim.date.bad" : "notes.figure.needs"));
+        Optional<PartialDate> day = WrittenDate.parse(date.getText());
+        faults.at(figure, !typed.matches("[0-9]{1,7}(\\.[0-9])?"), texts.get("notes.figure.needs"))
+                .at(date, day.isEmpty() && !date.getText().isBlank(), texts.get("notes.claim.date.bad"));
+        if (!faults.none()) {
             return Optional.empty();
         }
         return Optional.of(new OdometerFigure(

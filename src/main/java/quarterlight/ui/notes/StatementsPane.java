@@ -22,6 +22,7 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.field.Drafts;
+import quarterlight.ui.kit.field.Faults;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.ZoneField;
@@ -60,6 +61,7 @@ final class StatementsPane extends JPanel {
     private final DefaultListModel<String> offered = new DefaultListModel<>();
     private final JList<String> phrases = new JList<>(offered);
     private final JButton keep;
+    private final transient Faults faults = new Faults();
     private final transient Drafts drafts;
     private boolean filling;
 
@@ -122,7 +124,8 @@ final class StatementsPane extends JPanel {
             entry.add(basis, "growx, wmin 60");
             entry.add(photo, "growx 0, wrap");
         }
-        entry.add(details, "wmin 0");
+        entry.add(details, "wmin 0, wrap");
+        entry.add(faults.line(), "wmin 0, hidemode 3");
         return entry;
     }
 
@@ -219,22 +222,15 @@ final class StatementsPane extends JPanel {
         if (!visit.isEditable()) {
             return;
         }
-        if (zone.zones().isEmpty()) {
-            parts.problems().remark(texts.get("notes.needs.zone"));
-            zone.field().requestFocusInWindow();
-            return;
-        }
-        if (words.isEmpty()) {
-            parts.problems().remark(texts.get("notes.needs.text"));
-            text.requestFocusInWindow();
+        Optional<Facets> said = facets();
+        faults.at(zone.field(), zone.zones().isEmpty(), texts.get("notes.needs.zone"))
+                .at(text, words.isEmpty(), texts.get("notes.needs.text"))
+                .at(what, said.isEmpty() && !words.isEmpty(), texts.get("notes.needs.what"));
+        if (!faults.none()) {
+            faults.go();
             return;
         }
         Optional<Recorded<Statement>> old = table.chosen();
-        Optional<Facets> said = facets();
-        if (said.isEmpty()) {
-            what.requestFocusInWindow();
-            return;
-        }
         Facets chosen = said.get();
         if (old.isPresent()) {
             actions.update(

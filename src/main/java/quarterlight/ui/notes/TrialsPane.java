@@ -28,6 +28,7 @@ import quarterlight.table.list.UserList;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.field.Drafts;
+import quarterlight.ui.kit.field.Faults;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.widget.FactTable;
@@ -53,6 +54,7 @@ final class TrialsPane extends JPanel {
     private final JTextField note = new JTextField();
     private final JCheckBox runs;
     private final JButton keep;
+    private final transient Faults faults = new Faults();
     private final transient Drafts drafts = new Drafts(List.of(item, value, unit, note));
     private final JLabel hint = new JLabel(" ");
     private final JLabel limit = new JLabel(" ");
@@ -150,6 +152,7 @@ final class TrialsPane extends JPanel {
         form.add(note, "wmin 60");
         form.add(keep, "wrap");
         form.add(Look.secondary(hint), "span, wmin 0, wrap");
+        form.add(faults.line(), "span, growx, wmin 0, hidemode 3, wrap");
         limit.setName("trial-limit");
         form.add(Look.secondary(limit), "span, wmin 0");
         value.getDocument().addDocumentListener(new DocumentListener() {
@@ -305,8 +308,10 @@ final class TrialsPane extends JPanel {
         String name = item.getText().strip();
         Optional<BigDecimal> number = number();
         boolean lacksNumber = number.isEmpty() && result.chosen().equals(Optional.of(TrialResult.MEASURED));
-        if (name.isEmpty() || lacksNumber || !value.getText().isBlank() && number.isEmpty()) {
-            parts.problems().remark(texts.get(name.isEmpty() ? "notes.trial.needs" : "notes.trial.number"));
+        boolean noNumber = lacksNumber || !value.getText().isBlank() && number.isEmpty();
+        faults.at(item, name.isEmpty(), texts.get("notes.trial.needs"))
+                .at(value, noNumber, texts.get("notes.trial.number"));
+        if (!faults.none()) {
             return Optional.empty();
         }
         return Optional.of(new Trial(

@@ -11,6 +11,7 @@ import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import quarterlight.car.PartialDate;
+import quarterlight.car.WrittenDate;
 import quarterlight.units.Thickness;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.units.Worded;
@@ -128,7 +129,7 @@ public record FactForm<V>(
                 (key, text) -> found(
                         key,
                         text,
-                        PartialDate.parse(text)
+                        WrittenDate.parse(text)
                                 .filter(d -> d.first().getYear() >= FIRST_YEAR
                                         && d.last().getYear() <= LAST_YEAR),
                         "a real day, month or year as YYYY-MM-DD, YYYY-MM or YYYY, from " + FIRST_YEAR + " to "
@@ -141,7 +142,7 @@ public record FactForm<V>(
                 (key, text) -> found(
                         key,
                         text,
-                        PartialDate.parse(text)
+                        WrittenDate.parse(text)
                                 .filter(d -> d.first().equals(d.last()))
                                 .map(PartialDate::first)
                                 .filter(d -> d.getYear() >= FIRST_VISIT_YEAR && d.getYear() <= LAST_YEAR),

@@ -173,7 +173,8 @@ public final class ClockPanel {
 
     private void byShift() {
         try {
-            Duration by = ClockEdits.shift(shift.getText());
+            Optional<Duration> said = ClockWords.typedShift(shift.getText());
+            Duration by = said.isPresent() ? said.get() : ClockEdits.shift(shift.getText());
             chosen().ifPresent(id ->
                     visit.edit(store -> new ClockEdits(store).shift(id, by, Optional.empty()), done -> fillShift()));
         } catch (EditRefused e) {

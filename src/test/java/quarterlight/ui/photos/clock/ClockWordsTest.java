@@ -8,6 +8,10 @@ import java.time.LocalDateTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import quarterlight.edit.fact.ClockEdits;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import quarterlight.edit.ClockEdits;
 
 class ClockWordsTest {
     private static final LocalDate DAY = LocalDate.of(2026, 3, 14);
@@ -45,5 +49,34 @@ class ClockWordsTest {
         assertThat(axis.x(0)).isZero();
         assertThat(axis.x(now + 7200) - axis.x(now)).isGreaterThan(20);
         assertThat(axis.ticks()).isNotEmpty().isSorted();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "1 hour, PT1H",
+        "-1 hour, PT-1H",
+        "minus 90 minutes, PT-90M",
+        "an hour back, PT-1H",
+        "+2 days 3 h, PT51H",
+        "1 hour and 5 minutes, PT1H5M",
+        "45 s, PT45S",
+        "2h, PT2H",
+    })
+    void shiftsAreReadAsPeopleWriteThem(String typed, Duration shift) {
+        assertThat(ClockWords.typedShift(typed)).contains(shift);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "one", "1", "1 fortnight", "1 hour or so", "hour", "01:00:00"})
+    void whatIsNoShiftIsNone(String typed) {
+        assertThat(ClockWords.typedShift(typed)).isEmpty();
+    }
+
+    @Test
+    void aDateIsReadAsPeopleWriteIt() {
+        LocalDate day = LocalDate.of(2026, 2, 28);
+        assertThat(ClockWords.shown("14 June 2025 10:03", day)).contains(LocalDateTime.of(2025, 6, 14, 10, 3));
+        assertThat(ClockWords.shown("June 14, 2025 10:03:05", day)).contains(LocalDateTime.of(2025, 6, 14, 10, 3, 5));
+        assertThat(ClockWords.shown("June 2025 10:03", day)).isEmpty();
     }
 }
