@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import quarterlight.car.ZoneId;
-import quarterlight.edit.RowEdits;
+import quarterlight.edit.row.RowEdits;
 import quarterlight.store.SampleVisit;
 import quarterlight.ui.kit.OpenedVisit;
 import quarterlight.visit.VisitParts;

@@ -7,11 +7,10 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import quarterlight.edit.fact.ClockEdits;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import quarterlight.edit.ClockEdits;
+import quarterlight.edit.fact.ClockEdits;
 
 class ClockWordsTest {
     private static final LocalDate DAY = LocalDate.of(2026, 3, 14);
