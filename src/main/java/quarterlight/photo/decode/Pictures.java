@@ -6,11 +6,13 @@ import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import javax.imageio.ImageIO;
+import net.coobird.thumbnailator.Thumbnails;
 import quarterlight.photo.MediaType;
 import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.exif.Preview;
@@ -80,7 +82,8 @@ public final class Pictures {
         BufferedImage stored = decoder.decode(file, type, atLeast);
         try {
             boolean turnedAlready = type == MediaType.HEIC || type == MediaType.AVIF;
-            return Orientation.of(turnedAlready ? 1 : orientation).turned(plain(fitted(stored, atMost)));
+            BufferedImage sized = atMost == atLeast ? exactly(plain(stored), atLeast) : fitted(stored, atMost);
+            return Orientation.of(turnedAlready ? 1 : orientation).turned(plain(sized));
         } catch (RuntimeException e) {
             throw new PictureUnreadable(file, "its colors are of a kind that cannot be shown", e);
         }
@@ -93,7 +96,7 @@ public final class Pictures {
      */
     public static BufferedImage page(Path file, int number, int longSide) throws PictureUnreadable {
         try (PaperFile paper = PaperFile.open(file)) {
-            return plain(fitted(paper.page(number, longSide), longSide));
+            return exactly(plain(paper.page(number, longSide)), longSide);
         }
     }
 
@@ -144,6 +147,24 @@ public final class Pictures {
         return RgbPixels.reduced(
                 plain(image), Math.max(1, (int) Math.round(image.getWidth() * scale)), Math.max(1, (int)
                         Math.round(image.getHeight() * scale)));
+    }
+
+    /** Reduced to the size of a page, an export or a screen, where a look matters more than time; the same picture if it fits already. */
+    public static BufferedImage exactly(BufferedImage image, int longSide) {
+        int longest = Math.max(image.getWidth(), image.getHeight());
+        if (longest <= longSide) {
+            return image;
+        }
+        double scale = (double) longSide / longest;
+        try {
+            return Thumbnails.of(image)
+                    .forceSize(Math.max(1, (int) Math.round(image.getWidth() * scale)), Math.max(1, (int)
+                            Math.round(image.getHeight() * scale)))
+                    .imageType(BufferedImage.TYPE_INT_RGB)
+                    .asBufferedImage();
+        } catch (IOException e) {
+            throw new UncheckedIOException("a picture in memory cannot be read", e);
+        }
     }
 
     /** In sRGB, see-through parts on white. */

@@ -1,12 +1,9 @@
 package quarterlight.rust.plane;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.ArrayRealVector;
-import org.apache.commons.math3.linear.DecompositionSolver;
-import org.apache.commons.math3.linear.QRDecomposition;
 import quarterlight.visit.annotation.Outline;
 import quarterlight.visit.annotation.PhotoScale.Coin;
 import quarterlight.visit.annotation.PixelPoint;
@@ -27,6 +24,9 @@ import quarterlight.visit.annotation.PixelPoint;
 public record CoinScale(double majorPx, double minorPx, double majorRadians, PixelPoint middle, double diameterMm) {
     /** A mark farther from the ellipse than this share of its radius there is not on the rim. Judgement. */
     private static final double OFF_RIM = 0.15;
+
+    /** A column of the fit that keeps no more than this share of its length says nothing of its own. */
+    private static final double SINGULAR = 1e-9;
 
     /**
      * The scale of a coin whose rim was marked.
@@ -50,18 +50,64 @@ public record CoinScale(double majorPx, double minorPx, double majorRadians, Pix
         double[][] rows = rim.stream()
                 .map(p -> row((p.x() - mx) / unit, (p.y() - my) / unit))
                 .toArray(double[][]::new);
-        DecompositionSolver solver = new QRDecomposition(new Array2DRowRealMatrix(rows), 1e-9).getSolver();
-        if (!solver.isNonSingular()) {
-            return Optional.empty();
+        return leastSquares(rows)
+                .flatMap(conic -> axes(conic)
+                        .map(axes -> new CoinScale(
+                                axes[0] * unit,
+                                axes[1] * unit,
+                                (Math.atan2(conic[1], conic[0] - conic[2]) + Math.PI) / 2,
+                                new PixelPoint(mx + axes[2] * unit, my + axes[3] * unit),
+                                diameterMm)));
+    }
+
+    /**
+     * What each row must be multiplied by to give 1, as nearly as can be; empty if the rows leave that open.
+     * <p>Source: G. H. Golub, C. F. Van Loan, Matrix Computations, section 5.2, modified Gram-Schmidt; from memory.
+     */
+    private static Optional<double[]> leastSquares(double[][] rows) {
+        int unknowns = rows[0].length;
+        double[][] left = new double[unknowns][];
+        double[] right = new double[unknowns];
+        double[][] columns = IntStream.rangeClosed(0, unknowns)
+                .mapToObj(j -> Arrays.stream(rows)
+                        .mapToDouble(row -> j < unknowns ? row[j] : 1)
+                        .toArray())
+                .toArray(double[][]::new);
+        for (int j = 0; j < unknowns; j++) {
+            left[j] = new double[unknowns];
+            double before = Math.sqrt(dot(rows, j));
+            double length = Math.sqrt(dot(columns[j], columns[j]));
+            if (length <= SINGULAR * before) {
+                return Optional.empty();
+            }
+            left[j][j] = length;
+            for (int k = j + 1; k <= unknowns; k++) {
+                double along = dot(columns[j], columns[k]) / length;
+                for (int i = 0; i < rows.length; i++) {
+                    columns[k][i] -= along * columns[j][i] / length;
+                }
+                if (k < unknowns) {
+                    left[j][k] = along;
+                } else {
+                    right[j] = along;
+                }
+            }
         }
-        double[] conic = solver.solve(new ArrayRealVector(rows.length, 1.0)).toArray();
-        return axes(conic)
-                .map(axes -> new CoinScale(
-                        axes[0] * unit,
-                        axes[1] * unit,
-                        (Math.atan2(conic[1], conic[0] - conic[2]) + Math.PI) / 2,
-                        new PixelPoint(mx + axes[2] * unit, my + axes[3] * unit),
-                        diameterMm));
+        for (int j = unknowns - 1; j >= 0; j--) {
+            for (int k = j + 1; k < unknowns; k++) {
+                right[j] -= left[j][k] * right[k];
+            }
+            right[j] /= left[j][j];
+        }
+        return Optional.of(right);
+    }
+
+    private static double dot(double[] a, double[] b) {
+        return IntStream.range(0, a.length).mapToDouble(i -> a[i] * b[i]).sum();
+    }
+
+    private static double dot(double[][] rows, int column) {
+        return Arrays.stream(rows).mapToDouble(row -> row[column] * row[column]).sum();
     }
 
     private static double[] row(double x, double y) {

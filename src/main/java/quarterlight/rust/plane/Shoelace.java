@@ -1,26 +1,28 @@
 package quarterlight.rust.plane;
 
 import java.util.List;
+import java.util.stream.Stream;
+import org.locationtech.jts.algorithm.Area;
+import org.locationtech.jts.geom.Coordinate;
 import quarterlight.visit.annotation.PixelPoint;
 
-/** Area within a ring of straight sides, by the shoelace formula about the ring's first point. */
+/** Area within a ring of straight sides. */
 public final class Shoelace {
     private Shoelace() {}
 
     /**
-     * Half the sum of the cross products of neighbors; above 0 if the ring turns from the x axis to the y axis.
+     * The area with a sign; above 0 if the ring turns from the x axis to the y axis.
      *
      * @param ring corners in order, the last joins the first; 3 or more, else 0
      */
     public static double signedArea(List<PixelPoint> ring) {
-        double twice = 0;
-        for (int i = 1; i + 1 < ring.size(); i++) {
-            PixelPoint origin = ring.get(0);
-            PixelPoint p = ring.get(i);
-            PixelPoint q = ring.get(i + 1);
-            twice += (p.x() - origin.x()) * (q.y() - origin.y()) - (q.x() - origin.x()) * (p.y() - origin.y());
+        if (ring.isEmpty()) {
+            return 0;
         }
-        return twice / 2;
+        Coordinate[] closed = Stream.concat(ring.stream(), Stream.of(ring.get(0)))
+                .map(p -> new Coordinate(p.x(), p.y()))
+                .toArray(Coordinate[]::new);
+        return -Area.ofRingSigned(closed);
     }
 
     /** The area, 0 or more, whichever way round the ring runs. */
