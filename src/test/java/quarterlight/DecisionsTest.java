@@ -63,4 +63,20 @@ class DecisionsTest {
             }
         }
     }
+
+    /** Who reads the code of a package finds what was decided about it. */
+    @Test
+    void thePackageNamesTheDecisionsAboutIt() throws IOException {
+        for (String row : rows()) {
+            Path place = LINK.matcher(row)
+                    .results()
+                    .map(link -> FOLDER.resolve(link.group(1)).normalize())
+                    .reduce((first, last) -> last)
+                    .orElseThrow();
+            Path folder = Files.isDirectory(place) ? place : place.getParent();
+            if (folder.toString().replace('\\', '/').contains("src/main/java/")) {
+                assertThat(folder.resolve("package-info.java")).content().contains(row.substring(2, 6));
+            }
+        }
+    }
 }
