@@ -17,10 +17,6 @@ public record Thickness(double um) implements Comparable<Thickness> {
         return new Thickness(unit.toUm(value));
     }
 
-    public static Thickness ofMils(double mils) {
-        return of(mils, ThicknessUnit.MIL);
-    }
-
     public double in(ThicknessUnit unit) {
         return unit.fromUm(um);
     }

@@ -173,14 +173,6 @@ public record VisitRecord(
         return photos.stream().filter(photo -> photo.id().equals(id)).findFirst();
     }
 
-    /** The notes on a photo or film, in the order in which they were drawn. */
-    public List<PhotoNote> notesOn(PhotoId id) {
-        return photoNotes.stream()
-                .map(Recorded::value)
-                .filter(note -> note.photo().equals(id))
-                .toList();
-    }
-
     /** The regions of a photo or film that nothing made for the buyer may show; a kept frame of a film has those of its film too. */
     public List<HiddenRegion> hiddenOn(PhotoId id) {
         if (hidden.isEmpty()) {

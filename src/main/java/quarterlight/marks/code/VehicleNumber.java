@@ -93,11 +93,6 @@ public record VehicleNumber(String text) {
         return (first >= '1' && first <= '5') || first == 'L';
     }
 
-    /** A letter other than X in place 9 tells that the place holds no check digit. */
-    public boolean placeNineIsNoCheck() {
-        return Character.isLetter(check()) && check() != 'X';
-    }
-
     /** The model years that place 10 can mean, with July before to December of each as its days; empty for I, O, Q, U, Z, 0. */
     public List<DateCandidate> modelYears() {
         int place = YEARS.indexOf(text.charAt(YEAR_PLACE));

@@ -51,10 +51,6 @@ public final class JsonObject {
         return set(key, value.isPresent() ? Optional.of(value.getAsInt()) : Optional.empty());
     }
 
-    public JsonObject putNull(String key) {
-        return set(key, Optional.empty());
-    }
-
     private static Object checked(Object value) {
         if (value instanceof Double number && !Double.isFinite(number)) {
             throw new IllegalArgumentException(number + " is no number of JSON");

@@ -43,11 +43,6 @@ public final class Grubbs {
         return critical(n, level / (2.0 * n));
     }
 
-    /** Critical value when an outlier may lie on one side only, named beforehand. */
-    public static double criticalOneSided(int n, double level) {
-        return critical(n, level / n);
-    }
-
     private static double critical(int n, double tail) {
         double t = TDistribution.of(n - 2).inverseSurvivalProbability(tail);
         return (n - 1) / Math.sqrt(n) * Math.sqrt(t * t / (n - 2 + t * t));

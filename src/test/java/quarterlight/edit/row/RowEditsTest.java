@@ -27,6 +27,7 @@ import quarterlight.visit.annotation.PixelPoint;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.Pin;
 import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.reading.Reading;
 import quarterlight.visit.row.RecordKind;
 
@@ -117,7 +118,7 @@ class RowEditsTest {
         edits.remove(RecordKind.PHOTO_NOTES, List.of(id));
         assertThat(store.undoLabel()).contains("remove box on DSC_231.JPG");
         store.undo();
-        assertThat(store.read().notesOn(photo)).containsExactly(box);
+        assertThat(store.read().photoNotes()).extracting(Recorded::value).containsExactly(box);
         List<PixelPoint> ring = List.of(new PixelPoint(1, 1), new PixelPoint(9, 1), new PixelPoint(9, 9));
         HiddenRegion region = new HiddenRegion(photo, new Outline(ring, List.of()), Optional.empty());
         edits.add(RecordKind.HIDDEN, List.of(region));

@@ -139,9 +139,4 @@ public final class LargeView extends JPanel {
                         : Optional.empty())
                 .orElse(" ");
     }
-
-    /** How far the photo is zoomed, for a screen reader and the tests. */
-    public String zoomWords() {
-        return first.zoom().map(zoom -> Format.withUnit(100 * zoom, 0, "%")).orElse("");
-    }
 }

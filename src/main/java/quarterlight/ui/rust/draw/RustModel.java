@@ -128,10 +128,6 @@ public final class RustModel {
         return parked.size();
     }
 
-    public boolean canUndo() {
-        return !past.isEmpty();
-    }
-
     /** Takes back one step of drawing; false if there is none. */
     public boolean undo() {
         return step(past, future);
