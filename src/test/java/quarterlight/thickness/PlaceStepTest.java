@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Steps within a panel: the statistic against a published value, its chance against what chance must be. */
@@ -33,6 +34,7 @@ class PlaceStepTest {
     }
 
     @Test
+    @Tag("simulation")
     void wherePlacesMeanNothingTheChanceIsEven() {
         Random random = new Random(4);
         int small = 0;

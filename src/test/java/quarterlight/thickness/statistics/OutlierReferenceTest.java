@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -67,6 +68,7 @@ class OutlierReferenceTest {
     }
 
     @Test
+    @Tag("simulation")
     void fewCleanPanelsAreFlagged() {
         java.util.Random random = new java.util.Random(11);
         for (int spots = 3; spots <= 8; spots++) {
