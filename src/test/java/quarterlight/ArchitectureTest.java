@@ -56,8 +56,18 @@ class ArchitectureTest {
     private static final String ROOT = "quarterlight";
     private static final String[] VALUES = of("units", "car", "visit", "task");
     private static final String[] FILE = of("file");
-    private static final String[] SCIENCE =
-            of("thickness", "finish", "rust", "marks", "capture", "walk", "words", "coverage", "compare", "findings");
+    private static final String[] SCIENCE = of(
+            "thickness",
+            "finish",
+            "rust",
+            "marks",
+            "capture",
+            "walk",
+            "words",
+            "coverage",
+            "compare",
+            "findings",
+            "matters");
     private static final String[] ADAPTERS =
             of("photo", "caption", "diagram", "table", "store", "page", "archive", "settings");
     private static final String[] EDIT = of("edit");

@@ -13,8 +13,7 @@ import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.diagram.file.VisitDiagram;
 import quarterlight.edit.pages.VisitPixels;
 import quarterlight.findings.Findings;
-import quarterlight.findings.MatterWeights;
-import quarterlight.findings.WhatMatters;
+import quarterlight.matters.Matters;
 import quarterlight.page.print.Paper;
 import quarterlight.page.report.ReportPages;
 import quarterlight.page.report.picture.BuyerPictures;
@@ -25,6 +24,7 @@ import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.ZoneTable;
 import quarterlight.table.list.CoverageTable;
 import quarterlight.table.list.DatePatternTable;
+import quarterlight.table.list.TrialTable;
 import quarterlight.task.Progress;
 import quarterlight.visit.VisitRecord;
 
@@ -53,7 +53,7 @@ public final class ReportBench {
                                 diagram,
                                 ZonePlaces.of(diagram),
                                 Coverage.gaps(record, car.catalog(), car.thickness(), car.rust(), CoverageTable.load()),
-                                WhatMatters.of(car, MatterWeights.V1),
+                                Matters.of(car, List.of(), TrialTable.load()),
                                 new BuyerPictures(record, new VisitPixels(folder, record, decoding), JpegWriter::jpeg))
                         .write(out, Paper.A4, Progress.NONE);
                 System.out.printf(

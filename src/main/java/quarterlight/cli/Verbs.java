@@ -34,9 +34,32 @@ final class Verbs {
     static final String WITHOUT_A_WORD = "desk";
 
     static final List<String> NAMES = List.of(
-            "desk", "demo", "new", "set", "intake", "clock", "photos", "add", "audit", "zones", "history", "rust",
-            "dates", "suggest", "gaps", "sheet", "words", "listen", "pages", "compare", "archive", "restore", "export",
-            "diagram", "lists");
+            "desk",
+            "demo",
+            "new",
+            "set",
+            "intake",
+            "clock",
+            "photos",
+            "add",
+            "audit",
+            "zones",
+            "history",
+            "rust",
+            "findings",
+            "dates",
+            "suggest",
+            "gaps",
+            "sheet",
+            "words",
+            "listen",
+            "pages",
+            "compare",
+            "archive",
+            "restore",
+            "export",
+            "diagram",
+            "lists");
 
     private Verbs() {}
 
@@ -63,6 +86,7 @@ final class Verbs {
             case "zones" -> new ZonesVerb(around);
             case "history" -> new HistoryVerb(around);
             case "rust" -> new RustVerb(around);
+            case "findings" -> new FindingsVerb(around);
             case "dates" -> new DatesVerb(around);
             case "suggest" -> new SuggestVerb(around);
             case "gaps" -> new GapsVerb(around);

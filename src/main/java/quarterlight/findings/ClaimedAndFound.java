@@ -103,7 +103,7 @@ public record ClaimedAndFound(Claim claim, Judgment proposed, List<String> found
                     .filter(zone -> !zone.reasons().isEmpty())
                     .toList();
             known.stream()
-                    .filter(zone -> zone.refinishScore() >= MatterWeights.V1.likelyScore())
+                    .filter(zone -> zone.refinishScore() >= Findings.LIKELY_SCORE)
                     .forEach(zone -> {
                         against = true;
                         found.add(label(zone.zone()) + ": refinish likelihood " + zone.refinishScore() + " of 100.");

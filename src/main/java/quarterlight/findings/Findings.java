@@ -1,8 +1,11 @@
 package quarterlight.findings;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import quarterlight.capture.CorrectedTimes;
+import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.finish.FinishEngine;
@@ -29,6 +32,9 @@ public record Findings(
         FinishEvidence evidence,
         FinishHistory history,
         MarksReport marks) {
+    /** From this refinish or repair likelihood on, of 100, a panel counts as likely refinished or repaired. Judgment. */
+    public static final int LIKELY_SCORE = 60;
+
     public Findings {
         Objects.requireNonNull(visit, "visit");
         Objects.requireNonNull(catalog, "catalog");
@@ -61,6 +67,14 @@ public record Findings(
                 evidence,
                 new FinishEngine(evidence.profile()).history(evidence),
                 MarksReport.of(visit, patterns));
+    }
+
+    /** The zones of the car, but for those that the inspector left out; in the order of the zone table. */
+    public List<Zone> zones() {
+        Set<ZoneId> leftOut = visit.zonesLeftOut();
+        return catalog.zonesOf(visit.facts().car().body()).stream()
+                .filter(zone -> !leftOut.contains(zone.id()))
+                .toList();
     }
 
     /** What was worked out, beside a visit that differs only in what none of it rests on: claims and figures of the odometer. */

@@ -1,10 +1,15 @@
 package quarterlight.findings;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import quarterlight.car.Zone;
 import quarterlight.rust.ZoneRust;
+import quarterlight.rust.need.Load;
+import quarterlight.rust.need.LoadTable;
+import quarterlight.thickness.GaugeReach;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.statement.Condition;
@@ -16,12 +21,15 @@ import quarterlight.visit.trial.TrialResult;
  * What was not looked at, measured or tried: the other half of every finding. Immutable.
  *
  * @param stated zones that the inspector says were not looked at, with the reason
- * @param structural zones that carry load and were not looked at for rust
- * @param unmeasured outer panels without a reading
+ * @param structural zones that carry load in this construction and were not looked at for rust
+ * @param unmeasured outer panels without a reading, of those that the gauge could read
+ * @param panels how many outer panels the gauge could read
  * @param untried functions that were not tried, with the reason if one was noted
  */
-public record NotLookedAt(List<String> stated, List<Zone> structural, List<Zone> unmeasured, List<String> untried) {
+public record NotLookedAt(
+        List<String> stated, List<Zone> structural, List<Zone> unmeasured, int panels, List<String> untried) {
     private static final int NAMED = 6;
+    private static final Set<Load> CARRIES = EnumSet.of(Load.MAIN, Load.SHELL);
 
     public NotLookedAt {
         stated = List.copyOf(stated);
@@ -41,14 +49,18 @@ public record NotLookedAt(List<String> stated, List<Zone> structural, List<Zone>
                 stated.add(label + ": " + row.text());
             }
         }
-        List<Zone> zones = car.catalog().zonesOf(car.visit().facts().car().body());
+        List<Zone> zones = car.zones();
         List<Zone> structural = zones.stream()
-                .filter(Zone::structural)
+                .filter(zone -> CARRIES.contains(
+                        LoadTable.of(zone, car.visit().facts().car().body().construction())))
                 .filter(zone ->
                         !car.rust().zone(zone.id()).map(ZoneRust::lookedAt).orElse(false))
                 .toList();
-        List<Zone> unmeasured = zones.stream()
+        List<Zone> panels = zones.stream()
                 .filter(Zone::finish)
+                .filter(zone -> isReadable(car, zone))
+                .toList();
+        List<Zone> unmeasured = panels.stream()
                 .filter(zone -> car.thickness()
                         .zone(zone.id())
                         .map(ZoneThickness::spots)
@@ -62,7 +74,21 @@ public record NotLookedAt(List<String> stated, List<Zone> structural, List<Zone>
                         + row.value().note().map(note -> " (" + note + ")").orElse(""));
             }
         }
-        return new NotLookedAt(stated, structural, unmeasured, untried);
+        return new NotLookedAt(stated, structural, unmeasured, panels.size(), untried);
+    }
+
+    private static boolean isReadable(Findings car, Zone zone) {
+        return car.thickness()
+                .zone(zone.id())
+                .map(ZoneThickness::readable)
+                .orElseGet(() -> GaugeReach.reads(
+                        car.visit().facts().car().substrateOf(zone.id()),
+                        car.thickness().modes()));
+    }
+
+    /** Whether no panel was measured of those that the gauge could read. */
+    public boolean nothingMeasured() {
+        return panels > 0 && unmeasured.size() == panels;
     }
 
     /** Full sentences; none if nothing was left out. */

@@ -2,7 +2,8 @@ package quarterlight.page;
 
 import java.util.List;
 import java.util.Map;
-import quarterlight.findings.Matter;
+import quarterlight.matters.Matter;
+import quarterlight.matters.Matters;
 
 /** What the one page has room for: five matters with their first evidence, a few sentences, each cut where it runs on. */
 final class Brief {
@@ -15,17 +16,14 @@ final class Brief {
     private Brief() {}
 
     /** Keys headline, place and evidence; the evidence is empty where it would repeat the headline. */
-    static List<Map<String, String>> matters(List<Matter> matters) {
-        return matters.stream().limit(MATTERS).map(Brief::matter).toList();
+    static List<Map<String, String>> matters(Matters matters) {
+        return matters.lettered().stream().limit(MATTERS).map(Brief::matter).toList();
     }
 
     private static Map<String, String> matter(Matter matter) {
-        String more = matter.evidence().stream()
-                .filter(sentence -> !sentence.endsWith(matter.headline()))
-                .findFirst()
-                .orElse("");
+        String more = matter.further().stream().findFirst().orElse("");
         return Map.of(
-                "headline", cut(matter.headline(), HEADLINE),
+                "headline", cut(matter.sentence(), HEADLINE),
                 "place", cut(matter.place(), PLACE),
                 "evidence", cut(more, EVIDENCE));
     }

@@ -9,9 +9,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Future;
 import java.util.function.Function;
+import quarterlight.coverage.TrialList;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.ZonePlaces;
 import quarterlight.diagram.ink.DiagramInk;
@@ -23,11 +25,9 @@ import quarterlight.diagram.scene.DiagramSvg;
 import quarterlight.diagram.scene.SheetLayout;
 import quarterlight.file.Lasting;
 import quarterlight.findings.Findings;
-import quarterlight.findings.Matter;
-import quarterlight.findings.MatterWeights;
 import quarterlight.findings.NotLookedAt;
-import quarterlight.findings.WhatMatters;
 import quarterlight.finish.FinishCautions;
+import quarterlight.matters.Matters;
 import quarterlight.page.print.PageWorkers;
 import quarterlight.page.print.Paper;
 import quarterlight.page.print.PdfDocument;
@@ -56,29 +56,29 @@ public final class VisitPages {
     private final BodyDiagram diagram;
     private final ZonePlaces places;
     private final Function<PhotoId, Optional<byte[]>> thumbnails;
-    private final List<Matter> matters;
+    private final Matters matters;
 
     /** @param thumbnails small pictures, upright, as JPEG without any metadata */
     public VisitPages(Findings car, BodyDiagram diagram, Function<PhotoId, Optional<byte[]>> thumbnails) {
-        this(car, diagram, ZonePlaces.of(diagram), thumbnails, WhatMatters.of(car, MatterWeights.V1));
+        this(car, diagram, ZonePlaces.of(diagram), thumbnails, Matters.of(car, List.of(), new TrialList(List.of())));
     }
 
     /**
      * The same, with what is known already.
      *
-     * @param matters what matters, heaviest first
+     * @param matters what matters, worked out of the same findings
      */
     public VisitPages(
             Findings car,
             BodyDiagram diagram,
             ZonePlaces places,
             Function<PhotoId, Optional<byte[]>> thumbnails,
-            List<Matter> matters) {
+            Matters matters) {
         this.car = car;
         this.diagram = diagram;
         this.places = places;
         this.thumbnails = thumbnails;
-        this.matters = List.copyOf(matters);
+        this.matters = Objects.requireNonNull(matters, "matters");
     }
 
     /**

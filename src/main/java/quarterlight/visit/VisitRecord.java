@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import quarterlight.car.ZoneId;
 import quarterlight.visit.annotation.HiddenRegion;
 import quarterlight.visit.annotation.KeptFrame;
 import quarterlight.visit.annotation.PhotoNote;
@@ -150,6 +151,21 @@ public record VisitRecord(
 
     private static <T> List<Recorded<T>> open(List<Recorded<T>> rows, Predicate<T> confidential) {
         return rows.stream().filter(row -> !confidential.test(row.value())).toList();
+    }
+
+    /** Zones that the inspector leaves out of what the buyer gets. */
+    public Set<ZoneId> zonesLeftOut() {
+        return leftOut.stream().flatMap(row -> row.value().zone().stream()).collect(Collectors.toSet());
+    }
+
+    /** Photos that the inspector leaves out of what the buyer gets. */
+    public Set<PhotoId> photosLeftOut() {
+        return leftOut.stream().flatMap(row -> row.value().photo().stream()).collect(Collectors.toSet());
+    }
+
+    /** The inspector's own severities of what matters. */
+    public List<Recorded<MatterDecision>> decisions() {
+        return List.of();
     }
 
     /** Whether a later statement takes this one back. */

@@ -11,14 +11,18 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import quarterlight.car.ZoneId;
 import quarterlight.car.body.BodyStyle;
+import quarterlight.matters.Matter;
+import quarterlight.matters.Matters;
 import quarterlight.rust.TestVisits;
 import quarterlight.table.ZoneTable;
 import quarterlight.table.list.DatePatternTable;
+import quarterlight.table.list.TrialTable;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.statement.Facets;
 import quarterlight.visit.statement.SaidBy;
+import quarterlight.visit.statement.Severity;
 import quarterlight.visit.statement.Statement;
 import quarterlight.visit.statement.StatementDetails;
 
@@ -105,15 +109,20 @@ class StatementConflictTest {
     }
 
     private static List<Matter> matters(List<Recorded<Statement>> rows) {
-        return WhatMatters.of(
-                Findings.of(
-                        new VisitParts(TestVisits.facts(BodyStyle.COUPE))
-                                .statements(rows)
-                                .record(),
-                        ZoneTable.load(),
-                        Map.of(),
-                        DatePatternTable.load()),
-                MatterWeights.V1);
+        return Matters.of(
+                        Findings.of(
+                                new VisitParts(TestVisits.facts(BodyStyle.COUPE))
+                                        .statements(rows)
+                                        .record(),
+                                ZoneTable.load(),
+                                Map.of(),
+                                DatePatternTable.load()),
+                        List.of(),
+                        TrialTable.load())
+                .all()
+                .stream()
+                .filter(matter -> matter.id().startsWith("conflict:"))
+                .toList();
     }
 
     @Test
@@ -122,8 +131,8 @@ class StatementConflictTest {
                 VisitParts.rows(List.of(said("hood", "hinge", "sound"), said("hood", "hinge", "leaking"))));
         assertThat(matters(rows)).singleElement().satisfies(matter -> {
             assertThat(matter.zones()).containsExactly(HOOD);
-            assertThat(matter.weight()).isEqualTo(35);
-            assertThat(matter.evidence()).singleElement().asString().startsWith("Contradiction of hinge");
+            assertThat(matter.severity()).isEqualTo(Severity.MINOR);
+            assertThat(matter.sentence()).startsWith("Contradiction of hinge");
         });
         Statement back = said("hood", "hinge", "sound");
         rows.add(new Recorded<>(

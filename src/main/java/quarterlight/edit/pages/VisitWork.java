@@ -23,10 +23,8 @@ import quarterlight.diagram.file.VisitDiagram;
 import quarterlight.edit.intake.VisitThumbnails;
 import quarterlight.edit.list.VisitLists;
 import quarterlight.findings.Findings;
-import quarterlight.findings.Matter;
-import quarterlight.findings.MatterWeights;
-import quarterlight.findings.WhatMatters;
 import quarterlight.marks.code.DatePatterns;
+import quarterlight.matters.Matters;
 import quarterlight.page.ComparisonPages;
 import quarterlight.page.VisitPages;
 import quarterlight.page.print.PageWorkers;
@@ -81,6 +79,20 @@ public final class VisitWork {
                 CoverageTable.load(VisitLists.folder(folder, settings)));
     }
 
+    /**
+     * What matters about the car of a visit in a folder: for the inspector from all that is there. For the buyer's, {@linkplain #open take}
+     * the findings from what a buyer may see.
+     */
+    public Matters matters(Path folder, Findings findings) throws TableUnreadable {
+        return Matters.of(findings, gaps(folder, findings), trials(folder));
+    }
+
+    private List<Gap> gaps(Path folder, Findings findings) throws TableUnreadable {
+        return coverage(folder, findings, findings.visit()).stream()
+                .flatMap(zone -> zone.gaps().stream())
+                .toList();
+    }
+
     /** What date codes of a visit in a folder are read by: the program's patterns and the inspector's own, or those that came with the visit. */
     public DatePatterns patterns(Path folder) throws TableUnreadable {
         return DatePatternTable.load(VisitLists.folder(folder, settings));
@@ -121,15 +133,13 @@ public final class VisitWork {
                     "Preparing photos for print",
                     () -> ReportPhotos.start(visit, catalog, diagram, ZonePlaces.of(diagram), pictures, workers));
             Findings findings = findings(folder, visit);
-            List<Matter> matters = WhatMatters.of(findings, MatterWeights.V1);
+            List<Gap> gaps = gaps(folder, findings);
+            Matters matters = Matters.of(findings, gaps, trials(folder));
             ReportPhotos photos = PageWorkers.result(choosing);
             ZonePlaces places = photos.places();
             List<Future<Path>> drawn = new VisitPages(
                             findings, diagram, places, pictures.thumbnails(thumbnails.by(visit)), matters)
                     .start(out, paper, workers);
-            List<Gap> gaps = coverage(folder, findings, visit).stream()
-                    .flatMap(zone -> zone.gaps().stream())
-                    .toList();
             new ReportPages(findings, diagram, places, gaps, matters, pictures)
                     .anchoredBy(store.logHead())
                     .write(out, paper, photos, workers);
@@ -155,7 +165,7 @@ public final class VisitWork {
     }
 
     /** The findings from what a buyer may see. */
-    private Findings open(Path folder, Findings car) throws TableUnreadable {
+    public Findings open(Path folder, Findings car) throws TableUnreadable {
         VisitRecord open = car.visit().forBuyer();
         return open.equals(car.visit()) ? car : findings(folder, open);
     }

@@ -13,8 +13,9 @@ import quarterlight.car.ZoneId;
 import quarterlight.coverage.Gap;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.findings.Findings;
-import quarterlight.findings.Matter;
 import quarterlight.findings.NotLookedAt;
+import quarterlight.matters.Matter;
+import quarterlight.matters.Matters;
 import quarterlight.page.PageFacts;
 import quarterlight.page.ReportSelection;
 import quarterlight.page.ThicknessRamp;
@@ -36,11 +37,8 @@ import quarterlight.visit.trial.Trial;
 
 /** Puts the report together from its parts. */
 final class ReportBuilder {
-    /** How many things matter most. */
-    private static final int MOST = 5;
-
     private final Findings car;
-    private final List<Matter> matters;
+    private final Matters matters;
     private final List<Gap> gaps;
     private final ReportSelection selection;
     private final Shots shots;
@@ -51,7 +49,7 @@ final class ReportBuilder {
 
     ReportBuilder(
             Findings car,
-            List<Matter> matters,
+            Matters matters,
             List<Gap> gaps,
             ReportSelection selection,
             Shots shots,
@@ -97,7 +95,7 @@ final class ReportBuilder {
                 car.visit().facts().date().map(Days::day).orElse("date of the visit not given"),
                 lead(zones.size()),
                 facts,
-                matters.stream().limit(MOST).map(m -> matter(m, targets)).toList(),
+                matters.lettered().stream().map(m -> matter(m, targets)).toList(),
                 NotLookedAt.of(car).sentences(),
                 ClaimTexts.of(car),
                 drawing,
@@ -143,7 +141,7 @@ final class ReportBuilder {
     }
 
     private boolean matter(ZoneId zone) {
-        return matters.stream().limit(MOST).anyMatch(matter -> matter.zones().contains(zone));
+        return matters.lettered().stream().anyMatch(matter -> matter.zones().contains(zone));
     }
 
     private List<String> lead(int chapters) {
@@ -165,7 +163,11 @@ final class ReportBuilder {
                         ZoneTexts.id(zone), car.catalog().get(zone).label()))
                 .toList();
         return new ReportContent.MatterText(
-                matter.place(), matter.headline(), matter.evidence(), matter.structural(), links);
+                matter.place(),
+                matter.sentence(),
+                matter.further(),
+                matter.safety().isPresent(),
+                links);
     }
 
     private List<ReportContent.ZoneRow> overview(Set<String> targets) {

@@ -20,7 +20,7 @@ import quarterlight.diagram.ink.DiagramInk;
 import quarterlight.diagram.scene.SheetLayout;
 import quarterlight.file.Lasting;
 import quarterlight.findings.Findings;
-import quarterlight.findings.Matter;
+import quarterlight.matters.Matters;
 import quarterlight.page.FindingsInk;
 import quarterlight.page.PinKey;
 import quarterlight.page.ReportSelection;
@@ -52,21 +52,21 @@ public final class ReportPages {
     private final BodyDiagram diagram;
     private final ZonePlaces places;
     private final List<Gap> gaps;
-    private final List<Matter> matters;
+    private final Matters matters;
     private final BuyerPictures pictures;
     private final Optional<String> logHead;
 
     /**
      * @param places the middles of the diagram's zones
      * @param gaps evidence that the visit lacks, in the order of the walk
-     * @param matters what matters, heaviest first
+     * @param matters what matters, worked out of the same findings
      */
     public ReportPages(
             Findings car,
             BodyDiagram diagram,
             ZonePlaces places,
             List<Gap> gaps,
-            List<Matter> matters,
+            Matters matters,
             BuyerPictures pictures) {
         this(car, diagram, places, gaps, matters, pictures, Optional.empty());
     }
@@ -76,7 +76,7 @@ public final class ReportPages {
             BodyDiagram diagram,
             ZonePlaces places,
             List<Gap> gaps,
-            List<Matter> matters,
+            Matters matters,
             BuyerPictures pictures,
             Optional<String> logHead) {
         this.logHead = logHead;
@@ -84,7 +84,7 @@ public final class ReportPages {
         this.diagram = Objects.requireNonNull(diagram, "diagram");
         this.places = Objects.requireNonNull(places, "places");
         this.gaps = List.copyOf(gaps);
-        this.matters = List.copyOf(matters);
+        this.matters = Objects.requireNonNull(matters, "matters");
         this.pictures = Objects.requireNonNull(pictures, "pictures");
     }
 

@@ -19,8 +19,7 @@ import quarterlight.diagram.ZonePlaces;
 import quarterlight.diagram.file.DiagramFile;
 import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.findings.Findings;
-import quarterlight.findings.MatterWeights;
-import quarterlight.findings.WhatMatters;
+import quarterlight.matters.Matters;
 import quarterlight.page.report.picture.BuyerPictures;
 import quarterlight.page.report.picture.PhotoPixels;
 import quarterlight.photo.pixels.JpegWriter;
@@ -28,6 +27,7 @@ import quarterlight.rust.TestVisits;
 import quarterlight.table.ZoneTable;
 import quarterlight.table.list.CoverageTable;
 import quarterlight.table.list.DatePatternTable;
+import quarterlight.table.list.TrialTable;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
@@ -147,7 +147,7 @@ final class TypedVisit {
                 diagram,
                 places,
                 gaps,
-                WhatMatters.of(car, MatterWeights.V1),
+                Matters.of(car, List.of(), TrialTable.load()),
                 new BuyerPictures(visit, pixels, JpegWriter::jpeg));
     }
 

@@ -14,6 +14,7 @@ import quarterlight.finish.FinishHistory;
 import quarterlight.finish.history.Scenario;
 import quarterlight.finish.history.ZoneHistory;
 import quarterlight.finish.number.FactoryLevel;
+import quarterlight.matters.rule.MatterRule;
 import quarterlight.page.PageFacts;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.rust.RiDegree;
@@ -127,9 +128,10 @@ public final class MethodTexts {
     private static ReportContent.Paragraph order() {
         return new ReportContent.Paragraph(
                 "What matters most",
-                List.of(
-                        "The order follows from the severity of statements, the repair need, the likelihoods, and dates and numbers that"
-                                + " contradict, by fixed weights from common practice. It is an order for reading, not a price."));
+                List.of("Every finding has a severity by one written rule from common practice, version "
+                        + MatterRule.VERSION
+                        + ": statements, trials, gauge checks, rust, finish, dates, numbers, claims and what was not looked at. It is"
+                        + " an order for reading, not a price."));
     }
 
     private static ReportContent.Paragraph photos(Findings car) {

@@ -1,0 +1,241 @@
+package quarterlight.matters;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import quarterlight.car.Zone;
+import quarterlight.car.ZoneId;
+import quarterlight.coverage.Gap;
+import quarterlight.coverage.TrialGroup;
+import quarterlight.coverage.TrialItem;
+import quarterlight.coverage.TrialList;
+import quarterlight.coverage.Want;
+import quarterlight.findings.Findings;
+import quarterlight.findings.NotLookedAt;
+import quarterlight.matters.rule.MatterRule;
+import quarterlight.matters.rule.Safety;
+import quarterlight.rust.need.Load;
+import quarterlight.rust.need.LoadTable;
+import quarterlight.rust.need.RepairRule;
+import quarterlight.visit.statement.Severity;
+import quarterlight.visit.trial.TrialResult;
+
+/**
+ * What to look at next in person: first what could turn up something grave, then what could turn up something major. Within that in the
+ * order of the questions here, which is the order in which one would ask them; docs/methods/what-matters.md lists them.
+ */
+final class NextLooks {
+    private static final int NAMED = 5;
+
+    private final Findings car;
+    private final List<Matter> matters;
+    private final List<Gap> gaps;
+    private final TrialList trials;
+    private final List<NextLook> looks = new ArrayList<>();
+
+    NextLooks(Findings car, List<Matter> matters, List<Gap> gaps, TrialList trials) {
+        this.car = car;
+        this.matters = matters;
+        this.gaps = gaps;
+        this.trials = trials;
+    }
+
+    List<NextLook> all() {
+        judged();
+        structure();
+        untriedSafety();
+        fuel();
+        identity();
+        gauge();
+        paint();
+        untriedEngine();
+        claims();
+        looks.sort(Comparator.comparing(NextLook::turns).reversed());
+        return List.copyOf(looks);
+    }
+
+    private void judged() {
+        List<Matter> doubtful = ruled(MatterRule.STRUCTURE_IN_QUESTION);
+        if (!doubtful.isEmpty()) {
+            add(
+                    "Have what carries load judged by a licensed person: " + places(doubtful) + ".",
+                    "It decides whether the car can be driven, lifted and repaired.",
+                    zones(doubtful),
+                    Severity.GRAVE,
+                    Optional.of(RepairRule.LIFT_CAUTION));
+        }
+        List<Matter> numbers = ruled(MatterRule.IDENTITY_CONTRADICTS);
+        if (!numbers.isEmpty()) {
+            add(
+                    "Compare the number with the papers and the office that registers the car: " + places(numbers)
+                            + ".",
+                    "It decides whether it is the car that is offered.",
+                    zones(numbers),
+                    Severity.GRAVE,
+                    Optional.empty());
+        }
+    }
+
+    private void structure() {
+        List<Zone> unseen = NotLookedAt.of(car).structural();
+        List<Zone> main =
+                unseen.stream().filter(zone -> load(zone) == Load.MAIN).toList();
+        if (!main.isEmpty()) {
+            addUnseen(main, "A hole there would be grave.", Severity.GRAVE);
+        }
+        List<Zone> shell =
+                unseen.stream().filter(zone -> load(zone) != Load.MAIN).toList();
+        if (!shell.isEmpty()) {
+            addUnseen(shell, "A hole there has to be let in, and weakens the body.", Severity.MAJOR);
+        }
+    }
+
+    private void addUnseen(List<Zone> zones, String why, Severity turns) {
+        String names = zones.stream().limit(NAMED).map(Zone::label).collect(Collectors.joining("; "));
+        String more = zones.size() > NAMED ? "; and " + (zones.size() - NAMED) + " more" : "";
+        add(
+                "Look for rust where it was not looked for and load is carried: " + names + more + ".",
+                why,
+                zones.stream().map(Zone::id).toList(),
+                turns,
+                Optional.of(RepairRule.LIFT_CAUTION));
+    }
+
+    private Load load(Zone zone) {
+        return LoadTable.of(zone, car.visit().facts().car().body().construction());
+    }
+
+    private void untriedSafety() {
+        addUntried(
+                item -> item.group() == TrialGroup.BRAKES && item.unit().isEmpty()
+                        || item.item().startsWith("Brakes")
+                        || item.item().startsWith("Tracks"),
+                "Nothing is known of what stops and steers it.",
+                Severity.GRAVE);
+    }
+
+    private void untriedEngine() {
+        addUntried(
+                item -> item.group() == TrialGroup.ENGINE
+                        || item.group() == TrialGroup.RUNNING
+                                && !item.item().startsWith("Brakes")
+                                && !item.item().startsWith("Tracks"),
+                "Nothing is known of what drives it.",
+                Severity.MAJOR);
+    }
+
+    private void addUntried(Predicate<TrialItem> wanted, String why, Severity turns) {
+        Set<ZoneId> there = car.zones().stream().map(Zone::id).collect(Collectors.toSet());
+        Set<String> noted = car.visit().trials().stream()
+                .map(row -> row.value())
+                .filter(trial -> trial.result() == TrialResult.NOT_TRIED)
+                .map(trial -> key(trial.item()))
+                .collect(Collectors.toSet());
+        Set<String> spoken = car.visit().trials().stream()
+                .map(row -> key(row.value().item()))
+                .collect(Collectors.toSet());
+        List<TrialItem> open = trials.items().stream()
+                .filter(wanted)
+                .filter(item -> there.contains(item.zone()))
+                .filter(item -> noted.contains(key(item.item())) || !spoken.contains(key(item.item())))
+                .toList();
+        if (!open.isEmpty()) {
+            String names = open.stream().limit(NAMED).map(TrialItem::item).collect(Collectors.joining("; "));
+            String more = open.size() > NAMED ? "; and " + (open.size() - NAMED) + " more" : "";
+            add("Try what was not tried: " + names + more + ".", why, List.of(), turns, Optional.of(TrialList.CAUTION));
+        }
+    }
+
+    private static String key(String item) {
+        return item.strip().toLowerCase(java.util.Locale.ROOT);
+    }
+
+    private void fuel() {
+        List<Matter> unseen = ruled(MatterRule.FUEL_NOT_SEEN);
+        if (!unseen.isEmpty()) {
+            add(
+                    "Have fuel tank and lines looked at: " + places(unseen) + ".",
+                    "A leak there can burn the car.",
+                    zones(unseen),
+                    Severity.GRAVE,
+                    Optional.of(Safety.FUEL.caution()));
+        }
+    }
+
+    private void identity() {
+        if (gaps.stream().anyMatch(gap -> gap.lacks() == Want.IDENTITY_MARK)) {
+            add(
+                    "Read a vehicle number or plate on the car itself.",
+                    "Nothing yet shows that it is the car that is offered.",
+                    List.of(),
+                    Severity.GRAVE,
+                    Optional.empty());
+        }
+    }
+
+    private void gauge() {
+        if (!ruled(MatterRule.GAUGE_FAILED).isEmpty()
+                || !ruled(MatterRule.READINGS_NOT_CHECKED).isEmpty()) {
+            add(
+                    "Measure again with a gauge checked on bare metal and on shims, before and after.",
+                    "The thicknesses of this visit cannot be relied on until then.",
+                    List.of(),
+                    Severity.MAJOR,
+                    Optional.empty());
+        }
+    }
+
+    private void paint() {
+        NotLookedAt missing = NotLookedAt.of(car);
+        if (!missing.unmeasured().isEmpty()) {
+            List<Zone> zones = missing.unmeasured();
+            String names = zones.stream().limit(NAMED).map(Zone::label).collect(Collectors.joining("; "));
+            add(
+                    "Measure the paint of " + names
+                            + (zones.size() > NAMED ? "; and " + (zones.size() - NAMED) + " more" : "") + ".",
+                    "Filler or a repaint there is not known.",
+                    zones.stream().map(Zone::id).toList(),
+                    Severity.MAJOR,
+                    Optional.empty());
+        }
+    }
+
+    private void claims() {
+        List<Matter> open = ruled(MatterRule.CLAIM_OPEN);
+        if (!open.isEmpty()) {
+            add(
+                    "Ask for papers or proof of what was claimed and stays open ("
+                            + quarterlight.units.Numerals.count(open.size(), "claim", "claims") + ").",
+                    "A claim that does not hold changes what the car is worth.",
+                    zones(open),
+                    Severity.MAJOR,
+                    Optional.empty());
+        }
+    }
+
+    private List<Matter> ruled(MatterRule rule) {
+        return matters.stream()
+                .filter(matter -> matter.findings().stream().anyMatch(finding -> finding.rule() == rule))
+                .toList();
+    }
+
+    private static String places(List<Matter> matters) {
+        String names = matters.stream().limit(NAMED).map(Matter::place).collect(Collectors.joining("; "));
+        return matters.size() > NAMED ? names + "; and " + (matters.size() - NAMED) + " more" : names;
+    }
+
+    private static List<ZoneId> zones(List<Matter> matters) {
+        return matters.stream()
+                .flatMap(matter -> matter.zones().stream())
+                .distinct()
+                .toList();
+    }
+
+    private void add(String what, String why, List<ZoneId> zones, Severity turns, Optional<String> caution) {
+        looks.add(new NextLook(what, why, zones, turns, caution));
+    }
+}

@@ -1,0 +1,150 @@
+package quarterlight.matters.evidence;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import quarterlight.coverage.MeasureLimit;
+import quarterlight.coverage.TrialItem;
+import quarterlight.coverage.TrialList;
+import quarterlight.findings.Findings;
+import quarterlight.matters.rule.EvidenceRow;
+import quarterlight.matters.rule.Finding;
+import quarterlight.matters.rule.MatterRule;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.trial.Trial;
+import quarterlight.visit.trial.TrialResult;
+
+/** Functions that do not work, or not as they should, or were not tried. */
+final class TrialFindings {
+    private static final String TABLE = "trials";
+    /** A parking brake alone does not stop a car; that it fails does not keep it from being stopped. */
+    private static final List<String> PARKING = List.of("parking", "hand brake", "handbrake", "emergency brake");
+
+    private final Findings car;
+    private final TrialList list;
+    private final Places places;
+
+    TrialFindings(Findings car, TrialList list) {
+        this.car = car;
+        this.list = list;
+        this.places = new Places(car);
+    }
+
+    List<Finding> all() {
+        List<Finding> found = new ArrayList<>();
+        for (Recorded<Trial> row : car.visit().trials()) {
+            rule(row.value()).ifPresent(rule -> found.add(finding(row, rule)));
+        }
+        return found;
+    }
+
+    private Finding finding(Recorded<Trial> row, MatterRule rule) {
+        Trial trial = row.value();
+        String sentence = sentence(trial);
+        boolean named =
+                trial.zone().filter(zone -> !zone.value().equals("whole-car")).isPresent();
+        return new Finding(
+                "trial:" + Places.slug(trial.item()),
+                rule,
+                trial.zone().stream().toList(),
+                named ? places.label(trial.zone().orElseThrow()) : "The whole car",
+                rule.severity().orElseThrow(),
+                rule.safety(),
+                sentence,
+                false,
+                List.of(EvidenceRow.of(TABLE, row.id(), "Tried: " + sentence, List.of())));
+    }
+
+    /** Name, result, value and note: {@code Brake pedal holds: fails. Goes to the floor.} */
+    private static String sentence(Trial trial) {
+        String value = trial.value()
+                .map(number -> number.toPlainString()
+                        + trial.unit().map(unit -> "\u2009" + unit).orElse(""))
+                .orElse("");
+        String word = trial.result() == TrialResult.DOES_NOT
+                ? "fails"
+                : trial.result().word();
+        String result = trial.result() == TrialResult.MEASURED ? value : word + (value.isEmpty() ? "" : ", " + value);
+        return trial.item().strip() + ": " + result + "."
+                + trial.note().map(note -> " " + Places.sentence(note)).orElse("");
+    }
+
+    /** Empty where all is well, and for what the car does not have. */
+    private Optional<MatterRule> rule(Trial trial) {
+        TrialSubject subject = TrialSubject.of(trial, list);
+        return switch (trial.result()) {
+            case DOES_NOT -> Optional.of(failing(subject, trial));
+            case BYPASSED -> Optional.of(failing(subject, trial));
+            case WORKS_WITH_A_FAULT -> Optional.of(faulty(subject));
+            case HEAVY -> Optional.of(observed(subject, MatterRule.FUNCTION_FAILS));
+            case SOME -> Optional.of(observed(subject, MatterRule.FUNCTION_WITH_FAULT));
+            case NOT_TRIED -> Optional.of(untried(subject));
+            case WORKS, MEASURED -> isBeyond(trial) ? Optional.of(beyond(subject)) : Optional.empty();
+            case NOT_FITTED, NONE -> Optional.empty();
+        };
+    }
+
+    private static MatterRule failing(TrialSubject subject, Trial trial) {
+        return switch (subject) {
+            case BRAKES -> isParking(trial) ? MatterRule.BRAKES_WITH_FAULT : MatterRule.BRAKES_FAIL;
+            case STEERING -> MatterRule.STEERING_FAILS;
+            case INTERLOCK -> MatterRule.INTERLOCK_BYPASSED;
+            case TIRES -> MatterRule.TIRES_BELOW_LIMIT;
+            case BELTS -> MatterRule.BELT_FAILS;
+            case ENGINE -> MatterRule.ENGINE_FAILS;
+            case LAMPS, OTHER, FUEL -> MatterRule.FUNCTION_FAILS;
+        };
+    }
+
+    private static MatterRule faulty(TrialSubject subject) {
+        return switch (subject) {
+            case BRAKES -> MatterRule.BRAKES_WITH_FAULT;
+            case STEERING -> MatterRule.STEERING_WITH_FAULT;
+            case INTERLOCK -> MatterRule.INTERLOCK_BYPASSED;
+            case BELTS -> MatterRule.BELT_FAILS;
+            case LAMPS -> MatterRule.LAMP_WITH_FAULT;
+            case TIRES, ENGINE, FUEL, OTHER -> MatterRule.FUNCTION_WITH_FAULT;
+        };
+    }
+
+    private static MatterRule observed(TrialSubject subject, MatterRule usual) {
+        return switch (subject) {
+            case FUEL -> MatterRule.FUEL_ESCAPES;
+            case BRAKES -> MatterRule.BRAKES_WITH_FAULT;
+            case STEERING -> MatterRule.STEERING_WITH_FAULT;
+            case ENGINE -> usual == MatterRule.FUNCTION_FAILS ? MatterRule.ENGINE_FAILS : usual;
+            case LAMPS, INTERLOCK, TIRES, BELTS, OTHER -> usual;
+        };
+    }
+
+    private static MatterRule beyond(TrialSubject subject) {
+        return switch (subject) {
+            case TIRES -> MatterRule.TIRES_BELOW_LIMIT;
+            case ENGINE -> MatterRule.ENGINE_FAILS;
+            case BRAKES -> MatterRule.BRAKES_WITH_FAULT;
+            case STEERING -> MatterRule.STEERING_WITH_FAULT;
+            case LAMPS, INTERLOCK, BELTS, FUEL, OTHER -> MatterRule.FUNCTION_FAILS;
+        };
+    }
+
+    private static MatterRule untried(TrialSubject subject) {
+        return subject == TrialSubject.BRAKES || subject == TrialSubject.STEERING
+                ? MatterRule.SAFETY_NOT_TRIED
+                : MatterRule.NOT_TRIED;
+    }
+
+    /** A value beyond the limit that the list states for it, in the same unit. */
+    private boolean isBeyond(Trial trial) {
+        Optional<MeasureLimit> limit = TrialSubject.listed(trial, list)
+                .filter(item -> item.unit().equals(trial.unit()))
+                .flatMap(TrialItem::limit);
+        return limit.isPresent()
+                && trial.value().filter(value -> !limit.get().isKept(value)).isPresent();
+    }
+
+    private static boolean isParking(Trial trial) {
+        String item = trial.item().toLowerCase(Locale.ROOT);
+        return PARKING.stream().anyMatch(item::contains);
+    }
+}
