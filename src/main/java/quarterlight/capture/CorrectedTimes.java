@@ -119,6 +119,7 @@ public final class CorrectedTimes {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 List.of());
     }
 

@@ -6,6 +6,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.car.ZoneId;
+import quarterlight.edit.EditRefused;
+import quarterlight.edit.matter.MatterEdits;
 import quarterlight.findings.Findings;
 import quarterlight.matters.Checked;
 import quarterlight.matters.Matter;
@@ -15,14 +17,20 @@ import quarterlight.matters.rule.EvidenceRow;
 import quarterlight.matters.rule.MatterRule;
 import quarterlight.matters.rule.Safety;
 import quarterlight.store.VisitProblem;
+import quarterlight.store.VisitStore;
 import quarterlight.table.JsonObject;
 import quarterlight.table.TableUnreadable;
+import quarterlight.units.Worded;
 import quarterlight.visit.MatterDecision;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.statement.Severity;
 
 /** {@code findings}: what matters about the car, most severe first, with the rule that ranks it, and what to look at next. */
 final class FindingsVerb implements Verb {
     private static final String BUYER = "--for-buyer";
+    private static final String SET = "--set";
+    private static final String BECAUSE = "--because";
+    private static final String TAKE_BACK = "--take-back";
 
     private final Surroundings around;
 
@@ -39,17 +47,58 @@ final class FindingsVerb implements Verb {
                 .addOption(OptionSpec.builder(BUYER)
                         .description("only from what a buyer may see, as on the pages")
                         .build())
+                .addOption(OptionSpec.builder(SET)
+                        .paramLabel("ID=SEVERITY")
+                        .type(String.class)
+                        .description("set a severity of your own: grave, major, minor or note")
+                        .build())
+                .addOption(OptionSpec.builder(BECAUSE)
+                        .paramLabel("REASON")
+                        .type(String.class)
+                        .description("why, with " + SET)
+                        .build())
+                .addOption(OptionSpec.builder(TAKE_BACK)
+                        .paramLabel("ID")
+                        .type(String.class)
+                        .description("let the rule's severity hold again")
+                        .build())
                 .addOption(Words.json());
     }
 
     @Override
-    public int run(ParseResult call) throws VisitProblem, CallRefused {
+    public int run(ParseResult call) throws VisitProblem, CallRefused, EditRefused {
         Path folder = Words.pathAt(call, 0);
+        change(call, folder);
         VisitRecord all = Visits.read(around, folder);
         VisitRecord visit = call.hasMatchedOption(BUYER) ? all.forBuyer() : all;
         Matters matters = matters(folder, OwnLists.findings(around, folder, visit));
         around.console().print(Words.isJson(call) ? json(matters).text() : words(matters));
         return Exit.DONE;
+    }
+
+    private void change(ParseResult call, Path folder) throws VisitProblem, CallRefused, EditRefused {
+        if (call.hasMatchedOption(BECAUSE) && !call.hasMatchedOption(SET)) {
+            throw new CallRefused(BECAUSE + " goes with " + SET + " ID=SEVERITY");
+        }
+        if (!call.hasMatchedOption(SET) && !call.hasMatchedOption(TAKE_BACK)) {
+            return;
+        }
+        try (VisitStore store = around.visits().forEditing(folder)) {
+            MatterEdits edits = new MatterEdits(store);
+            if (call.hasMatchedOption(TAKE_BACK)) {
+                edits.takeBack(call.matchedOptionValue(TAKE_BACK, ""));
+            }
+            if (call.hasMatchedOption(SET)) {
+                String set = call.matchedOptionValue(SET, "");
+                int at = set.lastIndexOf('=');
+                Severity severity = Worded.find(Severity.class, set.substring(at + 1))
+                        .filter(found -> at > 0)
+                        .orElseThrow(() -> new CallRefused(SET + " takes ID=SEVERITY, the severity one of "
+                                + Worded.words(Severity.class) + ", not " + set));
+                Matters matters = matters(folder, OwnLists.findings(around, folder, store.read()));
+                edits.set(matters, set.substring(0, at), severity, call.matchedOptionValue(BECAUSE, ""));
+            }
+        }
     }
 
     private Matters matters(Path folder, Findings car) throws CallRefused {

@@ -53,7 +53,8 @@ public final class VisitReader {
                 rows(connection, kept, RecordKind.LEFT_OUT),
                 rows(connection, kept, RecordKind.CLAIMS),
                 rows(connection, kept, RecordKind.ODOMETER),
-                rows(connection, kept, RecordKind.RELEASED));
+                rows(connection, kept, RecordKind.RELEASED),
+                rows(connection, kept, RecordKind.DECISIONS));
     }
 
     private static List<Photo> photos(Connection connection, KeptRows kept) throws SQLException {

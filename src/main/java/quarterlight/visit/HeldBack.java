@@ -70,7 +70,8 @@ public final class HeldBack {
                         .toList(),
                 mapped(visit.claims(), this::claim),
                 visit.odometer(),
-                rows(visit.released(), Released::photo));
+                rows(visit.released(), Released::photo),
+                visit.decisions());
     }
 
     /** Rows that are nothing without their photo. */

@@ -9,6 +9,7 @@ import java.util.Optional;
  * @param gaugeCorrection whether thickness is computed with the correction that the gauge checks allow
  * @param diagram name of the body diagram in place of the one that comes with the program
  * @param terms the inspector's own terms, as the report prints them
+ * @param brief what the first page says of the inspector, and in the inspector's words
  * @param limits the inspector's own words on the limits of this visit, as the report prints them
  */
 public record VisitChoices(
@@ -16,7 +17,8 @@ public record VisitChoices(
         Optional<String> diagram,
         Optional<String> terms,
         Optional<String> limits,
-        ReportLength length) {
+        ReportLength length,
+        BriefWords brief) {
     /** The word for the program's own diagram. */
     public static final String SHIPPED = "shipped";
 
@@ -29,5 +31,16 @@ public record VisitChoices(
         Objects.requireNonNull(terms, "terms");
         Objects.requireNonNull(limits, "limits");
         Objects.requireNonNull(length, "length");
+        Objects.requireNonNull(brief, "brief");
+    }
+
+    /** Choices without words for the brief. */
+    public VisitChoices(
+            boolean gaugeCorrection,
+            Optional<String> diagram,
+            Optional<String> terms,
+            Optional<String> limits,
+            ReportLength length) {
+        this(gaugeCorrection, diagram, terms, limits, length, BriefWords.NONE);
     }
 }

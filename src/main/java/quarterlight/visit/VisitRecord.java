@@ -48,7 +48,8 @@ public record VisitRecord(
         List<Recorded<LeftOut>> leftOut,
         List<Recorded<Claim>> claims,
         List<Recorded<OdometerFigure>> odometer,
-        List<Recorded<Released>> released) {
+        List<Recorded<Released>> released,
+        List<Recorded<MatterDecision>> decisions) {
     public VisitRecord {
         Objects.requireNonNull(facts, "facts");
         photos = List.copyOf(photos);
@@ -69,6 +70,7 @@ public record VisitRecord(
         claims = List.copyOf(claims);
         odometer = List.copyOf(odometer);
         released = List.copyOf(released);
+        decisions = List.copyOf(decisions);
     }
 
     /** A visit of which nothing but the facts is known. */
@@ -76,14 +78,15 @@ public record VisitRecord(
         return new VisitRecord(
                 facts, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
                 List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-                List.of());
+                List.of(), List.of());
     }
 
     /** The facts and the clocks of this visit with other photos and nothing else. */
     public VisitRecord holding(List<Photo> others) {
         return new VisitRecord(
                 facts, others, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-                List.of(), clocks, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+                List.of(), clocks, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
+                List.of());
     }
 
     /** The same visit with other marks. */
@@ -107,7 +110,8 @@ public record VisitRecord(
                 leftOut,
                 claims,
                 odometer,
-                released);
+                released,
+                decisions);
     }
 
     /** The same visit as a buyer may see it: without any row that is private, and without papers and memos that are not released. */
@@ -135,7 +139,8 @@ public record VisitRecord(
                 leftOut,
                 open(claims, Claim::confidential),
                 odometer,
-                released);
+                released,
+                decisions);
     }
 
     /** What a private statement takes back is gone too: without the one, the other would seem to stand. */
@@ -161,11 +166,6 @@ public record VisitRecord(
     /** Photos that the inspector leaves out of what the buyer gets. */
     public Set<PhotoId> photosLeftOut() {
         return leftOut.stream().flatMap(row -> row.value().photo().stream()).collect(Collectors.toSet());
-    }
-
-    /** The inspector's own severities of what matters. */
-    public List<Recorded<MatterDecision>> decisions() {
-        return List.of();
     }
 
     /** Whether a later statement takes this one back. */

@@ -15,6 +15,7 @@ import quarterlight.units.ThicknessUnit;
 import quarterlight.units.Worded;
 import quarterlight.visit.CoverageWish;
 import quarterlight.visit.LeftOut;
+import quarterlight.visit.MatterDecision;
 import quarterlight.visit.Released;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.annotation.HiddenRegion;
@@ -179,6 +180,12 @@ public final class RandomEdits {
                     case "claims" -> Optional.of(claim(someOf(photo)));
                     case "odometer" -> Optional.of(figure());
                     case "released" -> photo.map(Released::new);
+                    case "decisions" ->
+                        Optional.of(new MatterDecision(
+                                "metal:" + zone().value(),
+                                Severity.values()[random.nextInt(4)],
+                                text().orElse("seen again"),
+                                Severity.values()[random.nextInt(4)]));
                     default -> throw new IllegalStateException(kind.word());
                 };
         return (Optional<T>) value;

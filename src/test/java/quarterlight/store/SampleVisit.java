@@ -23,6 +23,7 @@ import quarterlight.car.body.Dimensions;
 import quarterlight.car.body.DriveSide;
 import quarterlight.units.Thickness;
 import quarterlight.units.ThicknessUnit;
+import quarterlight.visit.BriefWords;
 import quarterlight.visit.ReportLength;
 import quarterlight.visit.VisitChoices;
 import quarterlight.visit.VisitFacts;
@@ -91,7 +92,11 @@ public final class SampleVisit {
                         Optional.of("my 'own'.svg"),
                         Optional.of("terms;\nof \"mine\""),
                         Optional.of("an hour of daylight"),
-                        ReportLength.SHORT));
+                        ReportLength.SHORT,
+                        new BriefWords(
+                                Optional.of("32 years at the bench"),
+                                Optional.of("+1 555 0100\n\"by letter\""),
+                                Optional.of("A car for the 'patient'."))));
     }
 
     /** A photo whose hash is made of its number, with every optional part. */

@@ -46,6 +46,7 @@ public final class VisitParts {
     private List<Recorded<Claim>> claims = List.of();
     private List<Recorded<OdometerFigure>> odometer = List.of();
     private List<Recorded<Released>> released = List.of();
+    private List<Recorded<MatterDecision>> decisions = List.of();
 
     public VisitParts(VisitFacts facts) {
         this.facts = facts;
@@ -169,6 +170,11 @@ public final class VisitParts {
         return this;
     }
 
+    public VisitParts decisions(List<Recorded<MatterDecision>> given) {
+        decisions = given;
+        return this;
+    }
+
     public VisitParts odometer(List<Recorded<OdometerFigure>> given) {
         odometer = given;
         return this;
@@ -199,6 +205,7 @@ public final class VisitParts {
                 leftOut,
                 claims,
                 odometer,
-                released);
+                released,
+                decisions);
     }
 }

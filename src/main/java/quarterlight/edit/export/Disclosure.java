@@ -56,7 +56,7 @@ public enum Disclosure {
             .flatMap(fact -> fact.field().storedColumns().stream())
             .collect(Collectors.toUnmodifiableSet());
 
-    private static final Set<String> KINDS_AT_HOME = Set.of("hidden", "left-out", "released");
+    private static final Set<String> KINDS_AT_HOME = Set.of("hidden", "left-out", "released", "decisions");
 
     /** What goes out of a table; empty if nothing does. */
     public abstract Optional<StoredRows> of(StoredRows table);

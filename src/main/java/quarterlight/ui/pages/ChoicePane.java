@@ -31,6 +31,7 @@ final class ChoicePane extends TallPanel {
     private final transient Texts texts;
     private final Map<ZoneId, JCheckBox> zones = new LinkedHashMap<>();
     private final JComboBox<String> length = new JComboBox<>();
+    private final JTextArea brief = area();
     private final JTextArea terms = area();
     private final JTextArea limits = area();
     private final JLabel photos = new JLabel(" ");
@@ -50,6 +51,7 @@ final class ChoicePane extends TallPanel {
         length.addActionListener(e -> lengthChosen());
         add(new JLabel(texts.get("pages.length")));
         add(length);
+        addText("brief", brief);
         addText("terms", terms);
         addText("limits", limits);
         add(new JLabel(texts.get("pages.photos")), "gaptop 8");
@@ -87,7 +89,11 @@ final class ChoicePane extends TallPanel {
 
     private String text(String key) {
         var choices = visit.visit().facts().choices();
-        return (key.equals("terms") ? choices.terms() : choices.limits()).orElse("");
+        return switch (key) {
+            case "brief" -> choices.brief().paragraph().orElse("");
+            case "terms" -> choices.terms().orElse("");
+            default -> choices.limits().orElse("");
+        };
     }
 
     private void addZone(ZoneId zone) {
@@ -137,6 +143,7 @@ final class ChoicePane extends TallPanel {
         length.setSelectedIndex(List.of(ReportLength.values())
                 .indexOf(visit.visit().facts().choices().length()));
         length.setEnabled(visit.isEditable());
+        show(brief, "brief");
         show(terms, "terms");
         show(limits, "limits");
         actions.enable();

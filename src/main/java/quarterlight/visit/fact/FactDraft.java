@@ -12,6 +12,7 @@ import quarterlight.car.body.Body;
 import quarterlight.car.body.BodyStyle;
 import quarterlight.car.body.Construction;
 import quarterlight.car.body.Dimensions;
+import quarterlight.visit.BriefWords;
 import quarterlight.visit.VisitChoices;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.row.CellRefused;
@@ -106,7 +107,8 @@ public final class FactDraft {
                         get(Facts.DIAGRAM),
                         get(Facts.TERMS),
                         get(Facts.LIMITS),
-                        need(Facts.REPORT)));
+                        need(Facts.REPORT),
+                        new BriefWords(get(Facts.CREDENTIALS), get(Facts.CONTACT), get(Facts.BRIEF))));
     }
 
     private Car car() throws CellRefused {

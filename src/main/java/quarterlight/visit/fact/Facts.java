@@ -92,6 +92,10 @@ public final class Facts {
 
     public static final Fact<String> INSPECTOR =
             text("inspector", VisitFacts::inspector).in(Section.VISIT);
+    public static final Fact<String> CREDENTIALS =
+            text("credentials", facts -> facts.choices().brief().credentials()).in(Section.VISIT);
+    public static final Fact<String> CONTACT =
+            text("contact", facts -> facts.choices().brief().contact()).in(Section.VISIT);
     public static final Fact<String> CLIENT = text("client", VisitFacts::client).in(Section.VISIT);
     public static final Fact<LocalDate> DATE = Fact.of(
                     "date",
@@ -134,6 +138,9 @@ public final class Facts {
             text("terms", facts -> facts.choices().terms());
     public static final Fact<String> LIMITS =
             text("limits", facts -> facts.choices().limits());
+    /** The paragraph of the first page, in place of the one that is composed. */
+    public static final Fact<String> BRIEF =
+            text("brief", facts -> facts.choices().brief().paragraph());
     /** A drawing of one's own is named by its path on the inspector's disk. */
     public static final Fact<String> DIAGRAM = Fact.of(
                     "diagram", "diagram", Shape.TEXT, FactForm.textBut(VisitChoices.SHIPPED), facts -> facts.choices()
@@ -163,6 +170,8 @@ public final class Facts {
             WIDTH,
             HEIGHT,
             INSPECTOR,
+            CREDENTIALS,
+            CONTACT,
             CLIENT,
             DATE,
             PLACE,
@@ -176,6 +185,7 @@ public final class Facts {
             GAUGE_CORRECTION,
             TERMS,
             LIMITS,
+            BRIEF,
             DIAGRAM,
             REPORT);
 

@@ -8,9 +8,11 @@ import java.util.Optional;
 import quarterlight.car.ZoneId;
 import quarterlight.visit.CoverageWish;
 import quarterlight.visit.LeftOut;
+import quarterlight.visit.MatterDecision;
 import quarterlight.visit.Released;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.statement.Severity;
 
 /** What the inspector wants of this visit: what it must bring, what the report leaves out, and what beside photos goes to the buyer. */
 final class ChoiceKinds {
@@ -66,6 +68,26 @@ final class ChoiceKinds {
                         "release %s to the buyer",
                         "release %s to the buyer",
                         "hold %s back from the buyer"));
+    }
+
+    static RecordKind<MatterDecision> decisions() {
+        Field<MatterDecision, String> matter = required("matter", Shape.TEXT, MatterDecision::matter);
+        Field<MatterDecision, Severity> severity =
+                required("severity", Shape.word(Severity.class), MatterDecision::severity);
+        Field<MatterDecision, String> reason = required("reason", Shape.TEXT, MatterDecision::reason);
+        Field<MatterDecision, Severity> ruled = required("ruled", Shape.word(Severity.class), MatterDecision::ruled);
+        return RecordKind.of(
+                        "decisions",
+                        "matter_decision",
+                        VisitRecord::decisions,
+                        List.of(matter, severity, reason, ruled),
+                        in -> new MatterDecision(in.need(matter), in.need(severity), in.need(reason), in.need(ruled)))
+                .called("severity set", "severities set")
+                .named(new UndoNames<>(
+                        (row, photos) -> row.matter() + " to " + row.severity().word(),
+                        "set %s",
+                        "set %s",
+                        "take back the severity of %s"));
     }
 
     private static LeftOut leftOut(Optional<ZoneId> zone, Optional<PhotoId> photo) throws CellRefused {

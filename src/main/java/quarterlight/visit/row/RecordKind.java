@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import quarterlight.visit.CoverageWish;
 import quarterlight.visit.LeftOut;
+import quarterlight.visit.MatterDecision;
 import quarterlight.visit.Released;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.annotation.HiddenRegion;
@@ -49,6 +50,7 @@ public final class RecordKind<T> {
     public static final RecordKind<Claim> CLAIMS = SayKinds.claims();
     public static final RecordKind<OdometerFigure> ODOMETER = SayKinds.odometer();
     public static final RecordKind<Released> RELEASED = ChoiceKinds.released();
+    public static final RecordKind<MatterDecision> DECISIONS = ChoiceKinds.decisions();
 
     private final String word;
     private final String one;
@@ -146,7 +148,8 @@ public final class RecordKind<T> {
                 LEFT_OUT,
                 CLAIMS,
                 ODOMETER,
-                RELEASED);
+                RELEASED,
+                DECISIONS);
     }
 
     /** The kind that a command calls by this word. */

@@ -45,7 +45,8 @@ class ReportChoicesTest {
                 visit.leftOut(),
                 visit.claims(),
                 visit.odometer(),
-                visit.released());
+                visit.released(),
+                visit.decisions());
     }
 
     private static String text(Path folder) throws IOException {

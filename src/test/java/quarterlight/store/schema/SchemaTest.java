@@ -42,6 +42,9 @@ import quarterlight.visit.statement.StatementDetails;
 
 /** Older and newer schemas, files of others, and damaged files. */
 class SchemaTest {
+    /** The first schema with severities set by the inspector, and words of the first page. */
+    private static final int DECISIONS_SCHEMA = 9;
+
     /** The first schema with papers and what is released of them. */
     private static final int RELEASED_SCHEMA = 8;
 
@@ -108,11 +111,16 @@ class SchemaTest {
         if (version < CLAIMS_SCHEMA) {
             full.put(Facts.CLAIMED, Optional.empty());
         }
+        if (version < DECISIONS_SCHEMA) {
+            full.put(Facts.CREDENTIALS, Optional.empty());
+            full.put(Facts.CONTACT, Optional.empty());
+            full.put(Facts.BRIEF, Optional.empty());
+        }
         return version < 2 ? full.facts().with(VisitChoices.USUAL) : full.facts();
     }
 
     private static List<RecordKind<?>> kindsOf(int version) {
-        int kinds = RecordKind.all().size();
+        int kinds = RecordKind.all().size() - (version < DECISIONS_SCHEMA ? 1 : 0);
         return RecordKind.all()
                 .subList(
                         0,

@@ -1,0 +1,75 @@
+package quarterlight.edit.matter;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import quarterlight.edit.EditRefused;
+import quarterlight.edit.RowEdits;
+import quarterlight.matters.Matter;
+import quarterlight.matters.Matters;
+import quarterlight.store.VisitProblem;
+import quarterlight.store.VisitStore;
+import quarterlight.visit.MatterDecision;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.row.RecordKind;
+import quarterlight.visit.statement.Severity;
+
+/** Sets the inspector's own severity of something that matters, with the reason, or takes it back; each call is one undo step. */
+public final class MatterEdits {
+    private static final int NAMED = 8;
+
+    private final VisitStore store;
+
+    public MatterEdits(VisitStore store) {
+        this.store = Objects.requireNonNull(store, "store");
+    }
+
+    /**
+     * Sets a severity; an earlier one of the same matter is replaced.
+     *
+     * @param matters as the visit stands
+     * @throws EditRefused if there is no such matter, or no reason is given
+     */
+    public void set(Matters matters, String id, Severity severity, String reason) throws EditRefused, VisitProblem {
+        Matter matter = matters.find(id).orElseThrow(() -> unknown(matters, id));
+        if (reason.isBlank()) {
+            throw new EditRefused("reason", "A severity of your own needs its reason; say it in a few words.");
+        }
+        MatterDecision decision = new MatterDecision(id, severity, reason.strip(), matter.ruled());
+        List<Recorded<MatterDecision>> earlier = earlier(id);
+        if (earlier.isEmpty()) {
+            new RowEdits(store).add(RecordKind.DECISIONS, List.of(decision));
+        } else {
+            RecordId last = earlier.get(earlier.size() - 1).id();
+            new RowEdits(store).update(RecordKind.DECISIONS, last, decision);
+        }
+    }
+
+    /**
+     * Takes the inspector's severity back, so that the rule's holds.
+     *
+     * @throws EditRefused if none was set
+     */
+    public void takeBack(String id) throws EditRefused, VisitProblem {
+        List<RecordId> rows = earlier(id).stream().map(Recorded::id).toList();
+        if (rows.isEmpty()) {
+            throw new EditRefused("matter", "No severity of your own is set for " + id + ".");
+        }
+        new RowEdits(store).remove(RecordKind.DECISIONS, rows);
+    }
+
+    private List<Recorded<MatterDecision>> earlier(String id) throws VisitProblem {
+        return store.read().decisions().stream()
+                .filter(row -> row.value().matter().equals(id))
+                .toList();
+    }
+
+    private static EditRefused unknown(Matters matters, String id) {
+        String known = matters.all().stream().limit(NAMED).map(Matter::id).collect(Collectors.joining(", "));
+        return new EditRefused(
+                "matter",
+                "Nothing that matters is called " + id + ". " + (known.isEmpty() ? "" : "There are: " + known + ". ")
+                        + "The verb findings lists all.");
+    }
+}
