@@ -43,6 +43,17 @@ public record ReportSelection(boolean full, Set<ZoneId> zonesLeftOut, Set<PhotoI
 
     /** What is left out, in sentences; none if nothing is. */
     public List<String> sentences(ZoneCatalog catalog) {
+        List<String> sentences = new ArrayList<>(leftOut(catalog));
+        if (!full) {
+            sentences.add(
+                    "A short report, as chosen by the inspector: only the zones of the most important findings are shown in detail,"
+                            + " without single readings.");
+        }
+        return sentences;
+    }
+
+    /** What of the car is left out, in sentences; none if nothing is. */
+    public List<String> leftOut(ZoneCatalog catalog) {
         List<String> sentences = new ArrayList<>();
         if (!zonesLeftOut.isEmpty()) {
             String names = catalog.all().stream()
@@ -53,11 +64,6 @@ public record ReportSelection(boolean full, Set<ZoneId> zonesLeftOut, Set<PhotoI
         }
         if (!photosLeftOut.isEmpty()) {
             sentences.add(count(photosLeftOut.size(), "photo") + " left out by the inspector.");
-        }
-        if (!full) {
-            sentences.add(
-                    "A short report, as chosen by the inspector: only the zones of the most important findings are shown in detail,"
-                            + " without single readings.");
         }
         return sentences;
     }

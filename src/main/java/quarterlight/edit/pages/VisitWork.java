@@ -3,9 +3,12 @@ package quarterlight.edit.pages;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Future;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
@@ -27,6 +30,8 @@ import quarterlight.marks.code.DatePatterns;
 import quarterlight.matters.Matters;
 import quarterlight.page.ComparisonPages;
 import quarterlight.page.VisitPages;
+import quarterlight.page.brief.BriefPage;
+import quarterlight.page.brief.BriefPictures;
 import quarterlight.page.print.PageWorkers;
 import quarterlight.page.print.Paper;
 import quarterlight.page.report.ReportPages;
@@ -135,11 +140,17 @@ public final class VisitWork {
             Findings findings = findings(folder, visit);
             List<Gap> gaps = gaps(folder, findings);
             Matters matters = Matters.of(findings, gaps, trials(folder));
+            BriefPictures.Started crops = BriefPictures.start(findings, matters, pictures, workers);
             ReportPhotos photos = PageWorkers.result(choosing);
             ZonePlaces places = photos.places();
-            List<Future<Path>> drawn = new VisitPages(
-                            findings, diagram, places, pictures.thumbnails(thumbnails.by(visit)), matters)
-                    .start(out, paper, workers);
+            List<Future<Path>> drawn = new ArrayList<>(
+                    new VisitPages(findings, diagram, places, pictures.thumbnails(thumbnails.by(visit)), matters)
+                            .start(out, paper, workers));
+            LocalDate today = LocalDate.now(Clock.system(visit.facts().timezone()));
+            Optional<String> anchor = store.logHead();
+            drawn.add(workers.start(
+                    "Writing the brief", () -> BriefPage.of(findings, matters, crops.finished(), today, anchor, paper)
+                            .write(out)));
             new ReportPages(findings, diagram, places, gaps, matters, pictures)
                     .anchoredBy(store.logHead())
                     .write(out, paper, photos, workers);

@@ -32,6 +32,10 @@ import quarterlight.visit.pin.Recorded;
  */
 public final class BuyerPictures {
     private static final int THUMBNAIL_PX = 320;
+    /** Long side of a picture that a part is taken from: a third of it is still sharp at half the width of a page. */
+    private static final int CLOSE_PX = 2400;
+
+    private static final int MAX_PART_PX = 720;
     private static final double SAME_MOMENT_S = 0.05;
     private static final Color LINE = new Color(0x0B6472);
 
@@ -59,6 +63,38 @@ public final class BuyerPictures {
         return shown(frame.photo(), frame.at(), PrintedPicture.LONG_SIDE_PX)
                 .map(picture -> annotated(frame, picture))
                 .map(this::printed);
+    }
+
+    /**
+     * A part of a picture, closely: what is drawn on it is drawn, and nothing hidden is shown.
+     *
+     * @param x left of the part, and y its top, pixels of the upright photo
+     */
+    public Optional<PrintedPicture> close(Frame frame, double x, double y, double width, double height) {
+        return shown(frame.photo(), frame.at(), CLOSE_PX)
+                .map(picture -> annotated(frame, picture))
+                .flatMap(picture ->
+                        scale(frame.photo(), picture).map(scale -> part(picture, scale, x, y, width, height)))
+                .map(this::printed);
+    }
+
+    private static BufferedImage part(
+            BufferedImage picture, double scale, double x, double y, double width, double height) {
+        int left = (int) Math.max(0, Math.min(picture.getWidth() - 1, Math.round(x * scale)));
+        int top = (int) Math.max(0, Math.min(picture.getHeight() - 1, Math.round(y * scale)));
+        int across = (int) Math.max(1, Math.min(picture.getWidth() - left, Math.round(width * scale)));
+        int high = (int) Math.max(1, Math.min(picture.getHeight() - top, Math.round(height * scale)));
+        int wide = Math.min(across, MAX_PART_PX);
+        int tall = Math.max(1, Math.round((float) high * wide / across));
+        BufferedImage part = new BufferedImage(wide, tall, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = part.createGraphics();
+        try {
+            g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
+            g.drawImage(picture.getSubimage(left, top, across, high), 0, 0, wide, tall, null);
+        } finally {
+            g.dispose();
+        }
+        return part;
     }
 
     private PrintedPicture printed(BufferedImage picture) {

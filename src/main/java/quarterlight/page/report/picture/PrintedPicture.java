@@ -25,7 +25,7 @@ public final class PrintedPicture {
     }
 
     /** The file; not to be changed. */
-    byte[] jpeg() {
+    public byte[] jpeg() {
         return jpeg;
     }
 

@@ -1,0 +1,104 @@
+package quarterlight.page.brief;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import quarterlight.file.Lasting;
+import quarterlight.findings.Findings;
+import quarterlight.matters.Matters;
+import quarterlight.page.print.Paper;
+import quarterlight.page.print.PdfDocument;
+import quarterlight.page.print.Template;
+
+/**
+ * The first page for the buyer, alone worth sending: the car and its numbers, a paragraph, what can hurt someone, at most seven matters with a close
+ * crop each, claimed and found, what was looked at and what to look at next. It is one page always: what does not fit is cut by
+ * {@link BriefLimits}, and stands whole in the report.
+ */
+public final class BriefPage {
+    private final BriefContent content;
+    private final Map<String, byte[]> pictures;
+    private final Paper paper;
+    private final byte[] pdf;
+
+    private BriefPage(BriefContent content, Map<String, byte[]> pictures, Paper paper, byte[] pdf) {
+        this.content = content;
+        this.pictures = pictures;
+        this.paper = paper;
+        this.pdf = pdf;
+    }
+
+    /**
+     * Composes it within one page.
+     *
+     * @param issued day of issue
+     * @param anchor number and hash of the last entry of the edit log
+     */
+    public static BriefPage of(
+            Findings car,
+            Matters matters,
+            BriefPictures pictures,
+            LocalDate issued,
+            Optional<String> anchor,
+            Paper paper)
+            throws IOException {
+        Objects.requireNonNull(issued, "issued");
+        BriefPage last = null;
+        for (BriefLimits limits : BriefLimits.STEPS) {
+            BriefContent content = new BriefBuilder(car, matters, pictures, issued, anchor, limits).content();
+            byte[] pdf = pdf(content, pictures.byAddress(), paper);
+            last = new BriefPage(content, pictures.byAddress(), paper, pdf);
+            if (pages(pdf) == 1) {
+                return last;
+            }
+        }
+        return Objects.requireNonNull(last, "a step of limits");
+    }
+
+    private static byte[] pdf(BriefContent content, Map<String, byte[]> pictures, Paper paper) throws IOException {
+        Map<String, Object> model = new HashMap<>();
+        model.put("b", content);
+        model.put("paper", paper);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        PdfDocument.write(new Template().fill("brief.ftlh", model), pictures, out);
+        return out.toByteArray();
+    }
+
+    private static int pages(byte[] pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            return document.getNumberOfPages();
+        }
+    }
+
+    /** Writes {@code brief.pdf}; it appears whole or not at all. */
+    public Path write(Path folder) throws IOException {
+        return Lasting.fill(folder.resolve("brief.pdf"), out -> out.write(pdf));
+    }
+
+    /** What stands on it, cut to fit; for the report, whose template has the same macros. */
+    public BriefContent content() {
+        return content;
+    }
+
+    /** Its pictures by their address. */
+    public Map<String, byte[]> pictures() {
+        return pictures;
+    }
+
+    public Paper paper() {
+        return paper;
+    }
+
+    /** The letters on it. */
+    public List<String> letters() {
+        return content.matters().stream().map(BriefContent.MatterLine::letter).toList();
+    }
+}
