@@ -1,5 +1,6 @@
 package quarterlight.visit;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -23,6 +24,13 @@ public final class HeldBack {
 
     private HeldBack(Set<PhotoId> files) {
         this.files = Set.copyOf(files);
+    }
+
+    /** Those, and other files that stay at home. */
+    static HeldBack of(VisitRecord visit, Set<PhotoId> others) {
+        Set<PhotoId> all = new HashSet<>(of(visit).files);
+        all.addAll(others);
+        return new HeldBack(all);
     }
 
     public static HeldBack of(VisitRecord visit) {
@@ -65,9 +73,7 @@ public final class HeldBack {
                 rows(visit.photoNotes(), PhotoNote::photo),
                 rows(visit.hidden(), HiddenRegion::photo),
                 visit.coverage(),
-                visit.leftOut().stream()
-                        .filter(row -> row.value().photo().filter(this::holds).isEmpty())
-                        .toList(),
+                visit.leftOut(),
                 mapped(visit.claims(), this::claim),
                 visit.odometer(),
                 rows(visit.released(), Released::photo),

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import quarterlight.car.ZoneId;
@@ -114,48 +113,37 @@ public record VisitRecord(
                 decisions);
     }
 
-    /** The same visit as a buyer may see it: without any row that is private, and without papers and memos that are not released. */
+    /**
+     * The same visit as a buyer may see it; everything that leaves is made of this: without private rows, without zones and photos left out and
+     * what is told of them, and without papers and memos that are not released.
+     */
     public VisitRecord forBuyer() {
-        return HeldBack.of(this).without(open());
+        return BuyersShare.of(this);
     }
 
-    private VisitRecord open() {
+    /** The same visit with other hidden regions. */
+    VisitRecord withHidden(List<Recorded<HiddenRegion>> others) {
         return new VisitRecord(
                 facts,
                 photos,
                 pins,
-                open(readings, Reading::confidential),
+                readings,
                 gaugeChecks,
                 signs,
                 traces,
                 marks,
-                open(trials, Trial::confidential),
-                openStatements(),
+                trials,
+                statements,
                 features,
                 clocks,
                 photoNotes,
-                hidden,
+                others,
                 coverage,
                 leftOut,
-                open(claims, Claim::confidential),
+                claims,
                 odometer,
                 released,
                 decisions);
-    }
-
-    /** What a private statement takes back is gone too: without the one, the other would seem to stand. */
-    private List<Recorded<Statement>> openStatements() {
-        Set<RecordId> gone = statements.stream()
-                .filter(row -> row.value().details().confidential())
-                .flatMap(row -> row.value().details().withdraws().stream())
-                .collect(Collectors.toSet());
-        return open(statements, statement -> statement.details().confidential()).stream()
-                .filter(row -> !gone.contains(row.id()))
-                .toList();
-    }
-
-    private static <T> List<Recorded<T>> open(List<Recorded<T>> rows, Predicate<T> confidential) {
-        return rows.stream().filter(row -> !confidential.test(row.value())).toList();
     }
 
     /** Zones that the inspector leaves out of what the buyer gets. */

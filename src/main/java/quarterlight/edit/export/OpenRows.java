@@ -2,14 +2,18 @@ package quarterlight.edit.export;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import quarterlight.visit.HeldBack;
 import quarterlight.visit.StoredRows;
-import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.VisitRecord;
+import quarterlight.visit.row.RecordKind;
 
-/** Rows as they are kept, without what points at papers and memos that are held back from the buyer. */
+/** Rows as they are kept, of which only those go out that the visit has as a buyer may see it; what names a file that stays at home names it no more. */
 final class OpenRows {
     private static final String PHOTOS = "photos";
     private static final String PHOTO = "photo_id";
@@ -18,35 +22,47 @@ final class OpenRows {
     /** Tables whose rows stand without a photo too. */
     private static final List<String> STAND_ALONE = List.of("signs", "marks", "statements", "claims");
 
-    private final HeldBack held;
+    private final Set<Object> photos;
+    private final Map<String, Set<Object>> rows = new HashMap<>();
 
-    OpenRows(HeldBack held) {
-        this.held = held;
+    /** @param open the visit as a buyer may see it */
+    OpenRows(VisitRecord open) {
+        photos =
+                open.photos().stream().map(photo -> (Object) photo.id().value()).collect(Collectors.toSet());
+        RecordKind.all().forEach(kind -> rows.put(kind.word(), ids(kind, open)));
+    }
+
+    private static <T> Set<Object> ids(RecordKind<T> kind, VisitRecord open) {
+        return kind.of(open).stream().map(row -> (Object) row.id().value()).collect(Collectors.toSet());
     }
 
     StoredRows of(StoredRows table) {
-        if (held.count() == 0) {
-            return table;
-        }
+        int id = table.columns().indexOf("id");
         if (table.table().equals(PHOTOS)) {
-            return without(table, table.columns().indexOf("id"));
+            return kept(table, row -> isOpen(row.get(id)));
         }
+        StoredRows given = rows.containsKey(table.table())
+                ? kept(table, row -> rows.get(table.table())
+                        .contains(row.get(id).orElseThrow()))
+                : table;
         int photo = table.columns().indexOf(PHOTO);
         if (photo < 0) {
-            return table;
+            return given;
         }
-        return STAND_ALONE.contains(table.table()) ? pointingElsewhere(table, photo) : without(table, photo);
+        return STAND_ALONE.contains(table.table())
+                ? pointingElsewhere(given, photo)
+                : kept(given, row -> row.get(photo).isEmpty() || isOpen(row.get(photo)));
     }
 
-    private StoredRows without(StoredRows table, int column) {
+    private static StoredRows kept(StoredRows table, Predicate<List<Optional<Object>>> wanted) {
         return new StoredRows(
                 table.table(),
                 table.columns(),
-                table.rows().stream().filter(row -> !isHeld(row.get(column))).toList());
+                table.rows().stream().filter(wanted).toList());
     }
 
-    private boolean isHeld(Optional<Object> cell) {
-        return cell.filter(id -> held.holds(new PhotoId((Long) id))).isPresent();
+    private boolean isOpen(Optional<Object> cell) {
+        return cell.filter(photos::contains).isPresent();
     }
 
     private StoredRows pointingElsewhere(StoredRows table, int photo) {
@@ -65,10 +81,10 @@ final class OpenRows {
             row.get(more).stream()
                     .flatMap(ids -> Arrays.stream(ids.toString().split(" ")))
                     .map(Long::valueOf)
-                    .filter(id -> !held.holds(new PhotoId(id)))
+                    .filter(photos::contains)
                     .forEach(further::add);
         }
-        if (isHeld(row.get(photo))) {
+        if (row.get(photo).isPresent() && !isOpen(row.get(photo))) {
             open.set(photo, further.isEmpty() ? Optional.empty() : Optional.of(further.remove(0)));
             if (moment >= 0) {
                 open.set(moment, Optional.empty());

@@ -20,7 +20,6 @@ import quarterlight.table.RowKind;
 import quarterlight.table.cell.RowContext;
 import quarterlight.table.json.JsonObject;
 import quarterlight.table.json.StoredRowsText;
-import quarterlight.visit.HeldBack;
 import quarterlight.visit.StoredRows;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.fact.Facts;
@@ -46,7 +45,7 @@ public final class VisitTables {
         this.context = RowContext.of(visit, catalog);
         this.disclosure = disclosure;
         CorrectedTimes times = CorrectedTimes.of(visit);
-        OpenRows open = new OpenRows(HeldBack.of(whole));
+        OpenRows open = new OpenRows(visit);
         for (StoredRows kept : store.tables()) {
             StoredRows table = disclosure == Disclosure.FOR_BUYER ? open.of(kept) : kept;
             disclosure
