@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import quarterlight.cli.analysis.CompareVerb;
 import quarterlight.cli.analysis.DatesVerb;
+import quarterlight.cli.analysis.FindingsVerb;
 import quarterlight.cli.analysis.GapsVerb;
 import quarterlight.cli.analysis.HistoryVerb;
 import quarterlight.cli.analysis.RustVerb;

@@ -8,8 +8,8 @@ import quarterlight.findings.Findings;
 import quarterlight.matters.rule.EvidenceRow;
 import quarterlight.matters.rule.Finding;
 import quarterlight.matters.rule.MatterRule;
-import quarterlight.thickness.GaugeQuality;
-import quarterlight.thickness.GaugeVerdict;
+import quarterlight.thickness.gauge.GaugeQuality;
+import quarterlight.thickness.gauge.GaugeVerdict;
 import quarterlight.visit.reading.GaugeSurface;
 
 /** Whether the readings of the day can be relied on. */

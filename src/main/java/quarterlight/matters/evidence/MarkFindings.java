@@ -10,7 +10,7 @@ import quarterlight.car.ZoneGroup;
 import quarterlight.car.ZoneId;
 import quarterlight.findings.Findings;
 import quarterlight.marks.Contradiction;
-import quarterlight.marks.JudgedMark;
+import quarterlight.marks.judge.JudgedMark;
 import quarterlight.matters.rule.EvidenceRow;
 import quarterlight.matters.rule.Finding;
 import quarterlight.matters.rule.MatterRule;

@@ -11,7 +11,7 @@ import quarterlight.matters.Matter;
 import quarterlight.matters.Matters;
 import quarterlight.matters.rule.FindingKind;
 import quarterlight.matters.rule.MatterRule;
-import quarterlight.thickness.GaugeQuality;
+import quarterlight.thickness.gauge.GaugeQuality;
 import quarterlight.units.Days;
 import quarterlight.units.Numerals;
 import quarterlight.visit.statement.Severity;

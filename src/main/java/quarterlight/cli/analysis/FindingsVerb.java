@@ -1,4 +1,4 @@
-package quarterlight.cli;
+package quarterlight.cli.analysis;
 
 import java.nio.file.Path;
 import java.util.Optional;
@@ -6,6 +6,14 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.car.ZoneId;
+import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.Exit;
+import quarterlight.cli.call.OwnLists;
+import quarterlight.cli.call.Surroundings;
+import quarterlight.cli.call.Verb;
+import quarterlight.cli.call.Visits;
+import quarterlight.cli.call.Words;
+import quarterlight.cli.text.TextTable;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.matter.MatterEdits;
 import quarterlight.findings.Findings;
@@ -16,17 +24,17 @@ import quarterlight.matters.NextLook;
 import quarterlight.matters.rule.EvidenceRow;
 import quarterlight.matters.rule.MatterRule;
 import quarterlight.matters.rule.Safety;
-import quarterlight.store.VisitProblem;
 import quarterlight.store.VisitStore;
-import quarterlight.table.JsonObject;
+import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.TableUnreadable;
+import quarterlight.table.json.JsonObject;
 import quarterlight.units.Worded;
 import quarterlight.visit.MatterDecision;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.statement.Severity;
 
 /** {@code findings}: what matters about the car, most severe first, with the rule that ranks it, and what to look at next. */
-final class FindingsVerb implements Verb {
+public final class FindingsVerb implements Verb {
     private static final String BUYER = "--for-buyer";
     private static final String SET = "--set";
     private static final String BECAUSE = "--because";
@@ -34,7 +42,7 @@ final class FindingsVerb implements Verb {
 
     private final Surroundings around;
 
-    FindingsVerb(Surroundings around) {
+    public FindingsVerb(Surroundings around) {
         this.around = around;
     }
 

@@ -1,4 +1,4 @@
-package quarterlight.cli;
+package quarterlight.cli.analysis;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import quarterlight.cli.Bench;
 
 class FindingsVerbTest {
     @TempDir
