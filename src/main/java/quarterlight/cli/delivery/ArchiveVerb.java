@@ -2,6 +2,7 @@ package quarterlight.cli.delivery;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -16,6 +17,7 @@ import quarterlight.cli.text.Shown;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.archive.Archived;
 import quarterlight.edit.archive.Archiving;
+import quarterlight.edit.export.GoingOut;
 import quarterlight.page.print.Paper;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
@@ -59,6 +61,7 @@ public final class ArchiveVerb implements Verb {
         Path file = Words.pathAt(call, 1);
         Paper paper = PagesVerb.paper("archive", call.matchedOptionValue(PAPER, Paper.A4.word()));
         Archived archived;
+        Optional<GoingOut> going = Optional.empty();
         try (VisitStore store = around.visits().forReading(visit);
                 Interruption interruption = Interruption.watched()) {
             Archiving archiving = new Archiving(
@@ -66,11 +69,17 @@ public final class ArchiveVerb implements Verb {
                             around.clock(),
                             (folder, progress) -> makePages(store, folder, paper, progress))
                     .withListsOf(around.settings());
+            if (call.hasMatchedOption(FOR_BUYER)) {
+                going = Optional.of(GoingOut.of(store.read(), around.zones().get()));
+            }
+            if (going.isPresent() && !Words.isJson(call)) {
+                around.console().print(going.get().text());
+            }
             archived = archiving.make(store, file, call.hasMatchedOption(FOR_BUYER), interruption);
         } catch (CancellationException e) {
             throw new CallRefused("stopped before the end; no archive was made");
         }
-        around.console().print(Words.isJson(call) ? json(archived).text() : report(archived));
+        around.console().print(Words.isJson(call) ? json(archived, going).text() : report(archived));
         if (!archived.ok()) {
             around.console().complain(complaint(visit, archived));
         }
@@ -86,8 +95,10 @@ public final class ArchiveVerb implements Verb {
         }
     }
 
-    private static JsonObject json(Archived archived) {
+    private static JsonObject json(Archived archived, Optional<GoingOut> going) {
         return new JsonObject()
+                .put("goes", going.map(GoingOut::goes))
+                .put("stays", going.map(GoingOut::stays))
                 .put("file", archived.file())
                 .put("bytes", archived.bytes())
                 .put("sha256", archived.sha256())

@@ -58,6 +58,11 @@ public enum Disclosure {
 
     private static final Set<String> KINDS_AT_HOME = Set.of("hidden", "left-out", "released", "decisions");
 
+    /** Whether rows of a kind never go to a buyer as a table. */
+    static boolean isAtHome(RecordKind<?> kind) {
+        return KINDS_AT_HOME.contains(kind.word());
+    }
+
     /** What goes out of a table; empty if nothing does. */
     public abstract Optional<StoredRows> of(StoredRows table);
 

@@ -11,12 +11,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.JFileChooser;
+import javax.swing.JOptionPane;
+import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
 import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.diagram.file.VisitDiagram;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.archive.Archived;
 import quarterlight.edit.archive.Archiving;
 import quarterlight.edit.export.Exporting;
+import quarterlight.edit.export.GoingOut;
 import quarterlight.edit.fact.FactEdits;
 import quarterlight.edit.row.RowEdits;
 import quarterlight.page.DiagramDrawing;
@@ -28,6 +32,7 @@ import quarterlight.task.Job;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.visit.LeftOut;
 import quarterlight.visit.photo.PhotoId;
@@ -44,6 +49,8 @@ final class PagesActions {
     private final Component owner;
     private volatile Optional<ChangesSince> madeHere = Optional.empty();
     private final List<Command> commands = new ArrayList<>();
+    private static final int GOING_ROWS = 16;
+    private static final int GOING_COLUMNS = 64;
     private final Command make;
     private final Command open;
     private final Command print;
@@ -228,7 +235,25 @@ final class PagesActions {
         return Optional.of(chooser.getSelectedFile().toPath());
     }
 
+    /** Whether the user agrees to what goes out, and what stays, once it is told. */
+    private boolean isAgreed() {
+        JTextArea told =
+                new JTextArea(GoingOut.of(visit.visit(), parts.catalog()).text(), GOING_ROWS, GOING_COLUMNS);
+        told.setName("going-out");
+        told.setEditable(false);
+        told.setLineWrap(true);
+        told.setWrapStyleWord(true);
+        told.setCaretPosition(0);
+        Look.named(told, texts.get("pages.going-out"));
+        return JOptionPane.showConfirmDialog(
+                        owner, new JScrollPane(told), texts.get("pages.going-out"), JOptionPane.OK_CANCEL_OPTION)
+                == JOptionPane.OK_OPTION;
+    }
+
     private void archive(boolean buyer) {
+        if (buyer && !isAgreed()) {
+            return;
+        }
         String base = String.valueOf(visit.folder().getFileName());
         target(buyer ? "pages.archive-buyer" : "pages.archive", base + (buyer ? "-buyer.zip" : ".zip"))
                 .ifPresent(file -> parts.jobs()

@@ -19,7 +19,12 @@ class PagesRobotTest extends DeskRobot {
     @Test
     void theVisitIsArchivedForTheBuyerAndExported() throws Exception {
         withControl(KeyEvent.VK_6);
-        save("pages-archive-buyer", "for-buyer.zip");
+        window.button("pages-archive-buyer").click();
+        var going = JOptionPaneFinder.findOptionPane().withTimeout(20_000).using(robot);
+        going.textBox("going-out")
+                .requireText(Pattern.compile("(?s)Goes to the buyer:.*Stays at home:.*The originals.*"));
+        GuiActionRunner.execute(() -> going.okButton().target().doClick());
+        choose("for-buyer.zip");
         Path zip = folder.resolve("for-buyer.zip");
         var told = JOptionPaneFinder.findOptionPane().withTimeout(60_000).using(robot);
         told.textBox().requireText(Pattern.compile("(?s)Made .*for-buyer.zip without originals. Its SHA-256 .*"));
@@ -37,6 +42,10 @@ class PagesRobotTest extends DeskRobot {
 
     private void save(String button, String name) {
         window.button(button).click();
+        choose(name);
+    }
+
+    private void choose(String name) {
         var chooser = JFileChooserFinder.findFileChooser().withTimeout(20_000).using(robot);
         chooser.setCurrentDirectory(folder.toFile());
         chooser.fileNameTextBox().setText(name);
