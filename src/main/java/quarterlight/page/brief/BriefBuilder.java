@@ -17,7 +17,7 @@ import quarterlight.matters.Matters;
 import quarterlight.matters.NextLook;
 import quarterlight.matters.rule.Safety;
 import quarterlight.page.PageFacts;
-import quarterlight.page.Selection;
+import quarterlight.page.ReportSelection;
 import quarterlight.page.print.XmlText;
 import quarterlight.units.Days;
 import quarterlight.units.Numerals;
@@ -88,7 +88,7 @@ final class BriefBuilder {
                         : "",
                 matters.checked().sentence(),
                 PageFacts.check(car),
-                Selection.of(car.visit()).leftOut(car.catalog()),
+                ReportSelection.of(car.visit()).leftOut(car.catalog()),
                 matters.next().stream().limit(limits.looks()).map(this::line).toList(),
                 matters.next().size() > limits.looks()
                         ? Numerals.count(matters.next().size() - limits.looks(), "more", "more") + " in the report."

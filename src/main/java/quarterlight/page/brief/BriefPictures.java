@@ -15,7 +15,7 @@ import quarterlight.car.ZoneGroup;
 import quarterlight.findings.Findings;
 import quarterlight.matters.Matter;
 import quarterlight.matters.Matters;
-import quarterlight.page.Selection;
+import quarterlight.page.ReportSelection;
 import quarterlight.page.print.PageWorkers;
 import quarterlight.page.report.picture.BuyerPictures;
 import quarterlight.page.report.picture.Frame;
@@ -77,7 +77,7 @@ public final class BriefPictures {
 
     /** A photo of the whole car from one side, else one of its outside. */
     private static Optional<Frame> portrait(Findings car) {
-        Selection selection = Selection.of(car.visit());
+        ReportSelection selection = ReportSelection.of(car.visit());
         List<PhotoId> kept = car.visit().photos().stream()
                 .filter(photo -> photo.setAside().isEmpty() && photo.file().kind() == MediaKind.PHOTO)
                 .map(photo -> photo.id())
