@@ -26,6 +26,7 @@ class HeldBackTest {
     private static final PhotoId PAPER = new PhotoId(1);
     private static final PhotoId PICTURE = new PhotoId(2);
     private static final ZoneId HOOD = new ZoneId("hood");
+    private static final ZoneId ROOF = new ZoneId("roof");
 
     private static Photo photo(PhotoId id, MediaKind kind) {
         return new Photo(
@@ -51,7 +52,7 @@ class HeldBackTest {
                 Optional.empty());
     }
 
-    private static VisitRecord visit(MediaKind kind, List<Recorded<Released>> released) {
+    private static VisitRecord visit(MediaKind kind, List<Recorded<Released>> released, LeftOut... leftOut) {
         Statement statement = new Statement(
                 HOOD,
                 Facets.of(Condition.DAMAGED),
@@ -67,7 +68,7 @@ class HeldBackTest {
                 .photos(List.of(photo(PAPER, kind), photo(PICTURE, MediaKind.PHOTO)))
                 .pins(VisitParts.rows(List.of(VisitParts.pin(PAPER, HOOD), VisitParts.pin(PICTURE, HOOD))))
                 .statements(VisitParts.rows(List.of(statement)))
-                .leftOut(VisitParts.rows(List.of(LeftOut.of(PAPER), LeftOut.of(HOOD))))
+                .leftOut(VisitParts.rows(List.of(leftOut)))
                 .released(released)
                 .record();
     }
@@ -75,7 +76,8 @@ class HeldBackTest {
     @Test
     void nothingPointsAtWhatIsHeldBack() {
         for (MediaKind kind : List.of(MediaKind.PAPER, MediaKind.SOUND, MediaKind.WORDS, MediaKind.SIDECAR)) {
-            VisitRecord open = visit(kind, List.of()).forBuyer();
+            VisitRecord open =
+                    visit(kind, List.of(), LeftOut.of(PAPER), LeftOut.of(ROOF)).forBuyer();
             assertThat(open.photos()).extracting(Photo::id).containsExactly(PICTURE);
             assertThat(open.pins()).extracting(row -> row.value().photo()).containsExactly(PICTURE);
             Statement statement = open.statements().get(0).value();
@@ -85,7 +87,7 @@ class HeldBackTest {
                     .as("a page of the paper is no moment of the photo")
                     .isEmpty();
             assertThat(open.leftOut()).singleElement().isEqualTo(open.leftOut().get(0));
-            assertThat(open.leftOut().get(0).value().zone()).contains(HOOD);
+            assertThat(open.leftOut().get(0).value().zone()).contains(ROOF);
         }
     }
 
@@ -97,5 +99,16 @@ class HeldBackTest {
         assertThat(film.forBuyer()).isEqualTo(film);
         VisitRecord other = visit(MediaKind.PAPER, VisitParts.rows(List.of(new Released(PICTURE))));
         assertThat(other.forBuyer().photos()).hasSize(1);
+    }
+
+    @Test
+    void whatIsLeftOutStaysWithAllThatIsToldOfIt() {
+        VisitRecord photo = visit(MediaKind.PHOTO, List.of(), LeftOut.of(PAPER)).forBuyer();
+        assertThat(photo.photos()).extracting(Photo::id).containsExactly(PICTURE);
+        assertThat(photo.leftOut()).as("so that pages can say how many").hasSize(1);
+        VisitRecord zone = visit(MediaKind.PHOTO, List.of(), LeftOut.of(HOOD)).forBuyer();
+        assertThat(zone.statements()).isEmpty();
+        assertThat(zone.pins()).isEmpty();
+        assertThat(zone.photos()).as("photos of nothing but the zone").isEmpty();
     }
 }
