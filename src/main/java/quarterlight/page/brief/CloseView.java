@@ -78,8 +78,9 @@ record CloseView(Frame frame, double x, double y, double width, double height, b
                 .map(Trace::outline)
                 .flatMap(outline -> outline.shell().stream())
                 .toList();
-        Stream<PixelPoint> noted = car.visit().notesOn(id).stream()
-                .filter(note -> note.atSeconds().isEmpty())
+        Stream<PixelPoint> noted = car.visit().photoNotes().stream()
+                .map(Recorded::value)
+                .filter(note -> note.photo().equals(id) && note.atSeconds().isEmpty())
                 .map(PhotoNote::points)
                 .flatMap(List::stream);
         return outlined.isEmpty() ? noted.toList() : outlined;
