@@ -13,6 +13,7 @@ import quarterlight.cli.call.Verb;
 import quarterlight.cli.call.Visits;
 import quarterlight.cli.call.Words;
 import quarterlight.cli.text.HistoryTable;
+import quarterlight.cli.text.Shown;
 import quarterlight.finish.FinishCautions;
 import quarterlight.finish.FinishEngine;
 import quarterlight.finish.FinishEvidence;

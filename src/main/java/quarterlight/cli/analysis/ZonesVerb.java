@@ -18,7 +18,6 @@ import quarterlight.thickness.CarThickness;
 import quarterlight.thickness.PanelAnalyses;
 import quarterlight.thickness.ThicknessSurvey;
 import quarterlight.thickness.ZoneThickness;
-import quarterlight.thickness.gauge.GaugeCorrection;
 import quarterlight.thickness.statistics.MeanDifference;
 import quarterlight.thickness.statistics.Outlier;
 import quarterlight.units.ThicknessUnit;
