@@ -27,7 +27,8 @@ public record Schema(List<String> steps) {
             "0005-chain.sql",
             "0006-facets.sql",
             "0007-origin-of-marks.sql",
-            "0008-media.sql");
+            "0008-media.sql",
+            "0009-lens.sql");
 
     public Schema {
         steps = List.copyOf(steps);

@@ -120,7 +120,7 @@ class ArchivingTest {
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8})
+    @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8, 9})
     void everyRowOfEveryKindComesBack(int schema) throws Exception {
         Path visit = released(schema);
         Path zip = folder.resolve("a.zip");
