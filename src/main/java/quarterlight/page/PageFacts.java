@@ -14,6 +14,7 @@ import quarterlight.finish.history.ZoneHistory;
 import quarterlight.page.print.XmlText;
 import quarterlight.rust.ZoneRust;
 import quarterlight.rust.need.RepairNeed;
+import quarterlight.thickness.ThicknessSurvey;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.thickness.gauge.GaugeQuality;
 import quarterlight.units.Days;
@@ -110,6 +111,7 @@ public final class PageFacts {
                     check.shown().typed().toPlainString(),
                     check.shown().unit().word()));
         }
+        ThicknessSurvey.correctionRefused(car.visit()).ifPresent(sentences::add);
         if (readings > 0 && car.visit().gaugeChecks().isEmpty()) {
             sentences.add("The gauge was not checked on bare metal or shims.");
         }

@@ -58,6 +58,14 @@ public record ThicknessSurvey(List<ZoneThickness> zones, Set<GaugeMode> modes, G
                 : GaugeCorrection.NONE;
     }
 
+    /** That a correction was chosen which cannot be right, so that every figure stands as typed; empty if nothing of the sort is so. */
+    public static Optional<String> correctionRefused(VisitRecord visit) {
+        return visit.facts().choices().gaugeCorrection()
+                ? GaugeCorrection.refusal(
+                        visit.gaugeChecks().stream().map(Recorded::value).toList())
+                : Optional.empty();
+    }
+
     /** The readings corrected by the gauge check. */
     public static ThicknessSurvey of(VisitRecord visit, ZoneCatalog catalog, GaugeCorrection correction) {
         Map<ZoneId, List<Recorded<Reading>>> byZone = new LinkedHashMap<>();

@@ -1,15 +1,18 @@
 package quarterlight.visit;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import quarterlight.units.Numerals;
 import quarterlight.visit.annotation.HiddenRegion;
 import quarterlight.visit.annotation.PhotoNote;
 import quarterlight.visit.annotation.Trace;
 import quarterlight.visit.mark.Mark;
+import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.Pin;
@@ -50,6 +53,28 @@ public final class HeldBack {
     /** How many there are. */
     public int count() {
         return files.size();
+    }
+
+    /** That papers and memos are left out, without naming them; empty where there are none. Words and sidecars go with what they lie beside. */
+    public Optional<String> sentence(VisitRecord visit) {
+        List<String> parts = new ArrayList<>();
+        long papers = count(visit, MediaKind.PAPER);
+        long memos = count(visit, MediaKind.SOUND);
+        if (papers > 0) {
+            parts.add(Numerals.count(papers, "paper", "papers"));
+        }
+        if (memos > 0) {
+            parts.add(Numerals.count(memos, "voice memo", "voice memos"));
+        }
+        return parts.isEmpty()
+                ? Optional.empty()
+                : Optional.of(String.join(" and ", parts) + " held back by the inspector.");
+    }
+
+    private long count(VisitRecord visit, MediaKind kind) {
+        return visit.photos().stream()
+                .filter(photo -> photo.file().kind() == kind && holds(photo.id()))
+                .count();
     }
 
     /** The visit without them. What was said with one of them in hand stays said, but points at it no more. */

@@ -133,7 +133,9 @@ class MediaEvidenceTest {
                     .as(picture.getKey())
                     .isFalse();
         }
-        assertThat(ofHeld.texts.get("report.pdf text")).contains("Dented.", "Said aloud.");
+        assertThat(ofHeld.texts.get("report.pdf text"))
+                .contains("Dented.", "Said aloud.")
+                .contains("1 paper and 1 voice memo held back by the inspector.");
         assertThat(ofHeld.texts.get("bag/data/tables/photos.csv"))
                 .contains("IMG_0.JPG")
                 .doesNotContain("paper", "sound");
@@ -143,7 +145,10 @@ class MediaEvidenceTest {
 
     @Test
     void aReleasedPaperIsShownAndNamedAndNothingElse() throws IOException {
-        assertThat(ofReleased.texts.get("report.pdf text")).contains("SECRETTITLE", "page 2", "SECRETPINCAPTION");
+        assertThat(ofReleased.texts.get("report.pdf text"))
+                .contains("SECRETTITLE", "page 2", "SECRETPINCAPTION")
+                .contains("1 voice memo held back by the inspector.")
+                .doesNotContain("paper held back", "1 paper and");
         assertThat(ofReleased.texts.get("bag/data/tables/photos.csv")).contains("SECRETTITLE");
         int pages = 0;
         for (byte[] picture : ofReleased.pictures.values()) {

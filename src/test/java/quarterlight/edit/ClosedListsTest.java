@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,7 +18,10 @@ import quarterlight.car.body.BodyStyle;
 import quarterlight.car.body.Construction;
 import quarterlight.car.body.DriveSide;
 import quarterlight.car.body.EnginePlace;
+import quarterlight.coverage.TrialGroup;
+import quarterlight.coverage.TrialNature;
 import quarterlight.coverage.Want;
+import quarterlight.table.list.UserList;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.units.Worded;
 import quarterlight.visit.ReportLength;
@@ -49,6 +53,9 @@ class ClosedListsTest {
             Path.of(System.getProperty("quarterlight.basedir", ".")).resolve("docs/formats.md");
     private static final Pattern ROW = Pattern.compile("\\| (\\w[\\w-]*: \\w+) \\| (`.*`) \\|");
 
+    private static final Pattern LIST = Pattern.compile("### Lists: (\\w+)");
+    private static final Pattern LIST_COLUMN = Pattern.compile("\\| `(\\w+)` \\| [^|]+ \\|");
+
     private static Map<String, List<String>> lists() {
         Map<String, List<String>> lists = new LinkedHashMap<>();
         lists.put("statements: origin", Worded.list(Origin.class));
@@ -75,6 +82,9 @@ class ClosedListsTest {
         lists.put("gauge: on", Worded.list(GaugeSurface.class));
         lists.put("notes: shape", Worded.list(NoteShape.class));
         lists.put("coverage: evidence", Worded.list(Want.class));
+        lists.put("lists-trials: group", Worded.list(TrialGroup.class));
+        lists.put("lists-trials: answer", Worded.list(TrialNature.class));
+        lists.put("lists-coverage: wants", Worded.list(Want.class));
         lists.put("facts: style", Worded.list(BodyStyle.class));
         lists.put("facts: construction", Worded.list(Construction.class));
         lists.put("facts: engine", Worded.list(EnginePlace.class));
@@ -99,5 +109,29 @@ class ClosedListsTest {
             }
         }
         assertThat(documented).isEqualTo(lists());
+    }
+
+    /** So do the columns of the lists that the user may keep. */
+    @Test
+    void everyColumnOfAListOfOnesOwnIsDocumented() throws Exception {
+        Map<String, List<String>> documented = new LinkedHashMap<>();
+        List<String> columns = new ArrayList<>();
+        for (String line : Files.readAllLines(DOCUMENT)) {
+            Matcher heading = LIST.matcher(line);
+            Matcher column = LIST_COLUMN.matcher(line);
+            if (heading.matches()) {
+                columns = new ArrayList<>();
+                documented.put(heading.group(1), columns);
+            } else if (line.startsWith("## ")) {
+                columns = new ArrayList<>();
+            } else if (column.matches()) {
+                columns.add(column.group(1));
+            }
+        }
+        Map<String, List<String>> kept = new LinkedHashMap<>();
+        for (UserList list : UserList.values()) {
+            kept.put(list.word(), list.columns());
+        }
+        assertThat(documented).isEqualTo(kept);
     }
 }

@@ -31,10 +31,12 @@ import quarterlight.visit.VisitParts;
 import quarterlight.visit.photo.CameraId;
 import quarterlight.visit.photo.CaptureSource;
 import quarterlight.visit.photo.CaptureTime;
+import quarterlight.visit.photo.MediaFacts;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.PhotoFile;
 import quarterlight.visit.photo.Position;
 import quarterlight.visit.photo.Sha256;
+import quarterlight.visit.photo.SidecarWords;
 import quarterlight.visit.pin.ViewPoint;
 import quarterlight.visit.reading.GaugeValue;
 import quarterlight.visit.reading.Reading;
@@ -123,7 +125,16 @@ public final class SampleVisit {
                 OptionalDouble.of(12.345678901234567),
                 OptionalDouble.of(1.0 / 3.0),
                 List.of("first remark", "second; 'remark'"),
-                Optional.of("4F0C-'tie'"));
+                Optional.of("4F0C-'tie'"),
+                new MediaFacts(
+                        OptionalInt.of(3),
+                        Optional.of(hash(number + 70)),
+                        Optional.of(new SidecarWords(
+                                Optional.of("two\nlines"),
+                                List.of("dent", "it's \"quoted\""),
+                                OptionalInt.of(-1),
+                                OptionalInt.of(8))),
+                        OptionalDouble.of(28.5)));
     }
 
     /** A photo of which nothing but the file is known. */

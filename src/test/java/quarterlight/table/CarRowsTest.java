@@ -2,7 +2,6 @@ package quarterlight.table;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -15,11 +14,8 @@ class CarRowsTest {
     @TempDir
     private Path folder;
 
-    private String refusal(RowKind<?> kind, String text) throws Exception {
-        Path file = Files.writeString(folder.resolve("t.csv"), text);
-        TableRead<?> read = CsvFile.read(file, kind, VisitFixture.usual().context());
-        assertThat(read.rows()).isEmpty();
-        return read.refused().get(0).sentence("t.csv");
+    private String refusal(RowKind<?> kind, String text) {
+        return new FewRows(folder).refusal(kind, text);
     }
 
     @ParameterizedTest

@@ -13,6 +13,7 @@ import quarterlight.cli.call.Verb;
 import quarterlight.cli.call.Visits;
 import quarterlight.cli.call.Words;
 import quarterlight.cli.text.HistoryTable;
+import quarterlight.cli.text.Shown;
 import quarterlight.finish.FinishCautions;
 import quarterlight.finish.FinishEngine;
 import quarterlight.finish.FinishEvidence;
@@ -25,6 +26,7 @@ import quarterlight.finish.history.Scenario;
 import quarterlight.finish.history.ZoneHistory;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.json.JsonObject;
+import quarterlight.thickness.ThicknessSurvey;
 import quarterlight.visit.VisitRecord;
 
 /** {@code history}: the finish history of each zone and of the car. */
@@ -63,7 +65,12 @@ public final class HistoryVerb implements Verb {
                 OwnLists.findings(around, Words.pathAt(call, 0), record).evidence();
         JointHistory joint = new FinishEngine(evidence.profile()).joint(evidence);
         List<NextMeasurement> next = joint.next();
-        around.console().print(Words.isJson(call) ? json(joint, next).text() : HistoryTable.of(joint.history(), next));
+        around.console()
+                .print(
+                        Words.isJson(call)
+                                ? json(joint, next).text()
+                                : HistoryTable.of(joint.history(), next)
+                                        + Shown.line(ThicknessSurvey.correctionRefused(record)));
         return Exit.DONE;
     }
 

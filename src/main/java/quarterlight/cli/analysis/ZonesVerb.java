@@ -18,12 +18,10 @@ import quarterlight.thickness.CarThickness;
 import quarterlight.thickness.PanelAnalyses;
 import quarterlight.thickness.ThicknessSurvey;
 import quarterlight.thickness.ZoneThickness;
-import quarterlight.thickness.gauge.GaugeCorrection;
 import quarterlight.thickness.statistics.MeanDifference;
 import quarterlight.thickness.statistics.Outlier;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.visit.VisitRecord;
-import quarterlight.visit.pin.Recorded;
 
 /** {@code zones}: statistics of the readings of each zone. */
 public final class ZonesVerb implements Verb {
@@ -49,7 +47,10 @@ public final class ZonesVerb implements Verb {
         ZoneCatalog catalog = around.zones().get();
         ThicknessSurvey survey = ThicknessSurvey.of(record, catalog);
         around.console()
-                .print(Words.isJson(call) ? analyzed(record, survey, catalog).text() : table(survey) + refusal(record));
+                .print(
+                        Words.isJson(call)
+                                ? analyzed(record, survey, catalog).text()
+                                : table(survey) + Shown.line(ThicknessSurvey.correctionRefused(record)));
         return Exit.DONE;
     }
 
@@ -58,6 +59,7 @@ public final class ZonesVerb implements Verb {
         CarThickness car = CarThickness.of(survey, catalog);
         PanelAnalyses panels = PanelAnalyses.of(record, survey, catalog);
         return json(survey)
+                .put("correction_refused", ThicknessSurvey.correctionRefused(record))
                 .put(
                         "left_less_right",
                         car.sides().stream()
@@ -91,17 +93,6 @@ public final class ZonesVerb implements Verb {
                 .put("difference_um", difference.difference())
                 .put("ci95_low_um", difference.low())
                 .put("ci95_high_um", difference.high());
-    }
-
-    /** A correction that was chosen and cannot be right. */
-    private static String refusal(VisitRecord record) {
-        return record.facts().choices().gaugeCorrection()
-                ? GaugeCorrection.refusal(record.gaugeChecks().stream()
-                                .map(Recorded::value)
-                                .toList())
-                        .map(text -> text + "\n")
-                        .orElse("")
-                : "";
     }
 
     static JsonObject json(ThicknessSurvey survey) {

@@ -26,6 +26,7 @@ public final class MediaJson {
                 .put("caption", said.flatMap(SidecarWords::caption))
                 .put("keywords", said.map(SidecarWords::keywords).orElse(List.of()))
                 .put("rating", said.map(SidecarWords::rating).orElse(OptionalInt.empty()))
+                .put("focal_35_mm", more.focal35Mm())
                 .put("turned", said.map(SidecarWords::orientation).orElse(OptionalInt.empty()))
                 .put("released", released);
     }

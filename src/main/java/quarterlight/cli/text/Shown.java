@@ -27,6 +27,11 @@ public final class Shown {
         return value.map(Object::toString).orElse(UNKNOWN);
     }
 
+    /** A sentence on a line of its own; nothing if there is none. */
+    public static String line(Optional<String> sentence) {
+        return sentence.map(text -> text + "\n").orElse("");
+    }
+
     /** A count with its noun: {@code 1 photo}, {@code 3 photos}. */
     public static String count(long n, String one, String many) {
         return Numerals.count(n, one, many);

@@ -50,6 +50,7 @@ import quarterlight.table.list.DatePatternTable;
 import quarterlight.table.list.TrialTable;
 import quarterlight.task.Progress;
 import quarterlight.units.Area;
+import quarterlight.visit.HeldBack;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
 
@@ -124,7 +125,8 @@ public final class VisitWork {
 
     private void makePages(VisitStore store, Path out, Paper paper, Progress progress)
             throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
-        VisitRecord visit = store.read().forBuyer();
+        VisitRecord whole = store.read();
+        VisitRecord visit = whole.forBuyer();
         Path folder = store.folder().root();
         try (VisitThumbnails thumbnails = VisitThumbnails.of(store.folder());
                 DecodingWorkers decoding = new DecodingWorkers();
@@ -153,6 +155,7 @@ public final class VisitWork {
                             .write(out)));
             new ReportPages(findings, diagram, places, gaps, matters, pictures)
                     .anchoredBy(store.logHead())
+                    .holdingBack(HeldBack.of(whole).sentence(whole))
                     .write(out, paper, photos, workers);
             for (Future<Path> page : drawn) {
                 PageWorkers.result(page);

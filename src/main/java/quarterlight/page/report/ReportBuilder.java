@@ -70,15 +70,16 @@ final class ReportBuilder {
 
     /** @param drawing the body diagram as an element of the page */
     ReportContent content(String drawing) {
-        return content(drawing, Optional.empty());
+        return content(drawing, Optional.empty(), Optional.empty());
     }
 
     /**
      * The same.
      *
      * @param logHead number and hash of the last entry of the visit's edit log, which anchors it
+     * @param heldBack how many papers and memos are not released
      */
-    ReportContent content(String drawing, Optional<String> logHead) {
+    ReportContent content(String drawing, Optional<String> logHead, Optional<String> heldBack) {
         ThicknessRamp spots = ramp.holdingSpots(car);
         ReadingTexts readings = new ReadingTexts(car, ramp, spots, selection.full(), diagram);
         ZoneTexts chapters = new ZoneTexts(car, shots, pictures, readings, words);
@@ -106,7 +107,7 @@ final class ReportBuilder {
                 strips(spots),
                 zones,
                 chapters.photos(shots.withoutZone()),
-                leftOut(),
+                leftOut(heldBack),
                 new MarkTexts(car, shots).text(),
                 car.visit().trials().stream()
                         .map(Recorded::value)
@@ -202,8 +203,9 @@ final class ReportBuilder {
         return measured.isEmpty() ? "" : StripPlot.several(car, spots, measured, labels);
     }
 
-    private List<String> leftOut() {
+    private List<String> leftOut(Optional<String> heldBack) {
         List<String> sentences = new ArrayList<>(selection.sentences(car.catalog()));
+        heldBack.ifPresent(sentences::add);
         long aside = car.visit().photos().stream()
                 .filter(photo -> photo.setAside().isPresent())
                 .count();

@@ -55,6 +55,7 @@ public final class ReportPages {
     private final Matters matters;
     private final BuyerPictures pictures;
     private final Optional<String> logHead;
+    private final Optional<String> heldBack;
 
     /**
      * @param places the middles of the diagram's zones
@@ -68,7 +69,7 @@ public final class ReportPages {
             List<Gap> gaps,
             Matters matters,
             BuyerPictures pictures) {
-        this(car, diagram, places, gaps, matters, pictures, Optional.empty());
+        this(car, diagram, places, gaps, matters, pictures, Optional.empty(), Optional.empty());
     }
 
     private ReportPages(
@@ -78,8 +79,10 @@ public final class ReportPages {
             List<Gap> gaps,
             Matters matters,
             BuyerPictures pictures,
-            Optional<String> logHead) {
+            Optional<String> logHead,
+            Optional<String> heldBack) {
         this.logHead = logHead;
+        this.heldBack = heldBack;
         this.car = Objects.requireNonNull(car, "car");
         this.diagram = Objects.requireNonNull(diagram, "diagram");
         this.places = Objects.requireNonNull(places, "places");
@@ -90,7 +93,12 @@ public final class ReportPages {
 
     /** @param head number and hash of the last entry of the edit log, printed small among the methods */
     public ReportPages anchoredBy(Optional<String> head) {
-        return new ReportPages(car, diagram, places, gaps, matters, pictures, head);
+        return new ReportPages(car, diagram, places, gaps, matters, pictures, head, heldBack);
+    }
+
+    /** @param sentence how many papers and memos the pages leave out since they are not released */
+    public ReportPages holdingBack(Optional<String> sentence) {
+        return new ReportPages(car, diagram, places, gaps, matters, pictures, logHead, sentence);
     }
 
     /**
@@ -129,7 +137,7 @@ public final class ReportPages {
                         ramp,
                         pictures::words,
                         diagram)
-                .content(drawing, logHead);
+                .content(drawing, logHead, heldBack);
         Map<String, byte[]> files = printed.byAddress();
         Future<Path> pdf = workers.start(
                 "Writing the report",

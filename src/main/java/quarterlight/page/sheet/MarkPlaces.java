@@ -7,10 +7,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import quarterlight.car.ZoneId;
 import quarterlight.page.print.XmlText;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.mark.Mark;
+import quarterlight.visit.mark.MarkKind;
 import quarterlight.visit.pin.Recorded;
 
 /**
@@ -37,6 +39,9 @@ final class MarkPlaces {
             new Usual("Tires, last four digits", "side wall, spare too", "wheel-front-left"),
             new Usual("Belt labels", "sewn on near the anchor", "seat-front-left"),
             new Usual("Numbers on the papers", "title, build sheet, invoice", "identity-papers"));
+
+    /** So many of the usual lines, from the first on, ask for the number of the car. */
+    private static final int CAR_NUMBERS = 2;
 
     private MarkPlaces() {}
 
@@ -67,13 +72,30 @@ final class MarkPlaces {
             }
         }
         Set<ZoneId> there = labels.keySet();
-        for (Usual usual : USUAL) {
+        for (Usual usual : USUAL.subList(Math.min(CAR_NUMBERS, numbersOfTheCar(visit)), USUAL.size())) {
             if (there.contains(new ZoneId(usual.zone()))) {
                 lines.putIfAbsent(key(usual.part()), new Line(usual.part(), usual.where(), ""));
             }
         }
         List<Line> all = new ArrayList<>(lines.values());
         return List.copyOf(all.subList(0, Math.min(MAX_LINES, all.size())));
+    }
+
+    /** How many parts are named that should bear the car's number; each takes the place of a usual line for one. */
+    private static int numbersOfTheCar(VisitRecord visit) {
+        List<Mark> expected = visit.marks().stream()
+                .map(Recorded::value)
+                .filter(mark -> mark.expected().isPresent() && mark.kind() != MarkKind.PAPER)
+                .toList();
+        Set<String> numbers = expected.stream()
+                .filter(mark -> mark.kind() == MarkKind.VIN)
+                .map(mark -> mark.expected().get())
+                .collect(Collectors.toSet());
+        return (int) expected.stream()
+                .filter(mark -> numbers.contains(mark.expected().get()))
+                .map(mark -> key(mark.part()))
+                .distinct()
+                .count();
     }
 
     private static String key(String part) {

@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import quarterlight.capture.Plausibility;
 import quarterlight.capture.TimeText;
 import quarterlight.visit.photo.CameraId;
@@ -37,6 +38,7 @@ public record ExifFacts(
         int orientation,
         Optional<Preview> preview,
         Optional<String> contentId,
+        OptionalDouble focal35Mm,
         List<String> notes) {
     private static final int MAX_PREVIEW_BYTES = 4 << 20;
 
@@ -61,6 +63,7 @@ public record ExifFacts(
                 orientation(metadata),
                 preview(metadata, blocks),
                 first(metadata, AppleMakernoteDirectory.class, AppleMakernoteDirectory.TAG_CONTENT_IDENTIFIER),
+                LensOfExif.focal35Mm(metadata),
                 notes);
     }
 

@@ -1,2 +1,6 @@
-/** What Exif says, and the pictures that cameras keep beside it. */
+/**
+ * What Exif says, and the pictures that cameras keep beside it.
+ *
+ * <p>Decided in docs/decisions: 0131.
+ */
 package quarterlight.photo.exif;

@@ -24,6 +24,7 @@ import quarterlight.photo.exif.ExifFacts;
 import quarterlight.photo.exif.RawExif;
 import quarterlight.visit.photo.CaptureSource;
 import quarterlight.visit.photo.CaptureTime;
+import quarterlight.visit.photo.MediaFacts;
 import quarterlight.visit.photo.MediaKind;
 
 /**
@@ -195,6 +196,7 @@ public final class MetadataReader {
                 OptionalDouble.empty(),
                 notes,
                 exif.preview(),
-                exif.contentId());
+                exif.contentId(),
+                MediaFacts.ofLens(exif.focal35Mm()));
     }
 }

@@ -36,15 +36,13 @@ public final class FactsWire {
         Wire.optional(out, boxed(facts.width()), DataOutputStream::writeInt);
         Wire.optional(out, boxed(facts.height()), DataOutputStream::writeInt);
         out.writeInt(facts.orientation());
-        Wire.optional(
-                out,
-                facts.seconds().isPresent() ? Optional.of(facts.seconds().getAsDouble()) : Optional.<Double>empty(),
-                DataOutputStream::writeDouble);
+        Wire.optional(out, boxed(facts.seconds()), DataOutputStream::writeDouble);
         Wire.texts(out, facts.notes());
         Wire.optional(out, facts.preview().map(Preview::jpeg), Wire::bytes);
         Wire.optional(out, facts.contentId(), Wire::text);
         Wire.optional(out, boxed(facts.more().pages()), DataOutputStream::writeInt);
         Wire.optional(out, facts.more().said(), FactsWire::writeWords);
+        Wire.optional(out, boxed(facts.more().focal35Mm()), DataOutputStream::writeDouble);
     }
 
     public static FileFacts read(DataInputStream in) throws IOException {
@@ -56,12 +54,13 @@ public final class FactsWire {
         OptionalInt width = unboxed(Wire.optional(in, DataInputStream::readInt));
         OptionalInt height = unboxed(Wire.optional(in, DataInputStream::readInt));
         int orientation = in.readInt();
-        Optional<Double> seconds = Wire.optional(in, DataInputStream::readDouble);
+        OptionalDouble seconds = number(in);
         List<String> notes = new ArrayList<>(Wire.texts(in));
         Optional<Preview> preview = Wire.optional(in, from -> new Preview(Wire.bytes(from)));
         Optional<String> contentId = Wire.optional(in, Wire::text);
         OptionalInt pages = unboxed(Wire.optional(in, DataInputStream::readInt));
         Optional<SidecarWords> said = Wire.optional(in, FactsWire::readWords);
+        OptionalDouble focal35Mm = number(in);
         return new FileFacts(
                 type,
                 captured,
@@ -71,11 +70,20 @@ public final class FactsWire {
                 width,
                 height,
                 orientation,
-                seconds.isPresent() ? OptionalDouble.of(seconds.get()) : OptionalDouble.empty(),
+                seconds,
                 notes,
                 preview,
                 contentId,
-                new MediaFacts(pages, Optional.empty(), said));
+                new MediaFacts(pages, Optional.empty(), said, focal35Mm));
+    }
+
+    private static Optional<Double> boxed(OptionalDouble value) {
+        return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
+    }
+
+    private static OptionalDouble number(DataInputStream in) throws IOException {
+        Optional<Double> value = Wire.optional(in, DataInputStream::readDouble);
+        return value.isPresent() ? OptionalDouble.of(value.get()) : OptionalDouble.empty();
     }
 
     private static void writeWords(DataOutputStream out, SidecarWords said) throws IOException {

@@ -1,11 +1,12 @@
 package quarterlight.rust.plane;
 
 import java.util.Collection;
+import java.util.OptionalDouble;
 import quarterlight.visit.annotation.PixelPoint;
 import quarterlight.visit.photo.PhotoFile;
 
 /**
- * What is taken for granted of the camera where the photo does not tell. Immutable.
+ * The camera of a photo: the focal length that its Exif told, else what is taken for granted. Immutable.
  * <p>Judgement: cameras that one inspects with show a field as a lens of 24 to 40 mm on small film does, so their focal
  * length is about 0.8 of the photo's longer side, with a factor of {@link #FOCAL_SPREAD} (one standard deviation) either
  * way; the middle of the photo lies on the axis, so the photo is not cut.
@@ -19,6 +20,9 @@ public record Lens(double focalPx, PixelPoint middle) {
 
     /** Standard deviation of the logarithm of the focal length. */
     static final double FOCAL_SPREAD = 0.25;
+
+    /** Of the film that a told focal length refers to, 36 x 24 mm. */
+    private static final double FILM_DIAGONAL_MM = Math.hypot(36, 24);
 
     /** What most photos have or more, pixels. Judgement. */
     private static final int USUAL_WIDTH = 3000;
@@ -36,11 +40,18 @@ public record Lens(double focalPx, PixelPoint middle) {
         return new Lens(USUAL_FOCAL * Math.max(width, height), new PixelPoint(width / 2.0, height / 2.0));
     }
 
-    /** The usual lens for a photo. */
+    /** The lens that the photo tells, else the usual one. */
     public static Lens of(PhotoFile photo, Collection<PixelPoint> marks) {
-        return photo.width().isPresent() && photo.height().isPresent()
-                ? usual(photo.width().getAsInt(), photo.height().getAsInt())
-                : ofMarks(marks);
+        if (photo.width().isEmpty() || photo.height().isEmpty()) {
+            return ofMarks(marks);
+        }
+        int width = photo.width().getAsInt();
+        int height = photo.height().getAsInt();
+        Lens usual = usual(width, height);
+        OptionalDouble told = photo.more().focal35Mm();
+        return told.isPresent()
+                ? new Lens(told.getAsDouble() / FILM_DIAGONAL_MM * Math.hypot(width, height), usual.middle())
+                : usual;
     }
 
     /** The usual lens for a photo of unknown size: it reaches to the outermost mark and has no fewer than the usual pixels. */

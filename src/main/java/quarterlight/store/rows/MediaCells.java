@@ -24,7 +24,8 @@ final class MediaCells {
                         .filter(words -> !words.isEmpty())
                         .map(words -> String.join(BETWEEN, words)))
                 .integer(said.map(SidecarWords::rating).orElse(OptionalInt.empty()))
-                .integer(said.map(SidecarWords::orientation).orElse(OptionalInt.empty()));
+                .integer(said.map(SidecarWords::orientation).orElse(OptionalInt.empty()))
+                .real(more.focal35Mm());
     }
 
     static MediaFacts read(Row row) throws SQLException {
@@ -36,6 +37,7 @@ final class MediaCells {
         return new MediaFacts(
                 row.someInteger("pages"),
                 row.someText("beside").map(Sha256::new),
-                Optional.of(said).filter(words -> !words.isEmpty()));
+                Optional.of(said).filter(words -> !words.isEmpty()),
+                row.someReal("focal_35_mm"));
     }
 }

@@ -31,7 +31,7 @@ public final class PhotoTable {
             "name, stored, sha256, bytes, kind, type, captured_time, captured_fraction, captured_offset,"
                     + " captured_source, captured_suspect, gps_utc, latitude_deg, longitude_deg, camera, width_px,"
                     + " height_px, orientation, film_s, sharpness, content_id, pages, beside, caption, keywords, rating,"
-                    + " turned",
+                    + " turned, focal_35_mm",
             PhotoTable::write,
             row -> read(row, List.of()));
 
@@ -97,7 +97,7 @@ public final class PhotoTable {
             SELECT id, name, stored, sha256, bytes, kind, type, captured_time, captured_fraction, captured_offset,
                    captured_source, captured_suspect, gps_utc, latitude_deg, longitude_deg, camera, width_px,
                    height_px, orientation, film_s, sharpness, content_id, pages, beside, caption, keywords, rating,
-                   turned, set_aside
+                   turned, focal_35_mm, set_aside
             FROM photo ORDER BY id
             """;
 

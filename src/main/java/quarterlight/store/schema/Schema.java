@@ -28,7 +28,8 @@ public record Schema(List<String> steps) {
             "0006-facets.sql",
             "0007-origin-of-marks.sql",
             "0008-media.sql",
-            "0009-matters.sql");
+            "0009-matters.sql",
+            "0010-lens.sql");
 
     public Schema {
         steps = List.copyOf(steps);

@@ -38,48 +38,62 @@ public record GaugeCorrection(double zeroUm, double factor) {
      * @return empty if either is missing, if the shim did not read above bare metal, or if no gauge is so far off
      */
     public static Optional<GaugeCorrection> ofTwoPoints(List<GaugeCheck> checks) {
-        return line(checks).filter(GaugeCorrection::isPlausible);
+        return Points.of(checks).flatMap(Points::line).filter(GaugeCorrection::isPlausible);
     }
 
     /** Why a correction that was chosen is not applied; empty if it is, or if the checks give none. */
     public static Optional<String> refusal(List<GaugeCheck> checks) {
-        return line(checks)
-                .filter(line -> !line.isPlausible())
-                .map(line -> String.format(
-                        Locale.US,
-                        "The gauge check asks for a factor of %.2f and a zero of %.0f um: no gauge that works is so far off, so"
-                                + " the readings stand as typed. Check the unit and the shim that was noted.",
-                        line.factor,
-                        line.zeroUm));
+        return Points.of(checks).flatMap(points -> points.line()
+                .map(line -> line.isPlausible() ? Optional.<String>empty() : Optional.of(line.tooFarOff()))
+                .orElse(Optional.of(
+                        "In the gauge check the shim read no more than bare metal: that gives no correction, so the"
+                                + " readings stand as typed. Check what was noted, or the gauge.")));
+    }
+
+    private String tooFarOff() {
+        return String.format(
+                Locale.US,
+                "The gauge check asks for a factor of %.2f and a zero of %.0f um: no gauge that works is so far off, so"
+                        + " the readings stand as typed. Check the unit and the shim that was noted.",
+                factor,
+                zeroUm);
     }
 
     private boolean isPlausible() {
         return factor >= 1 / MAX_FACTOR && factor <= MAX_FACTOR && Math.abs(zeroUm) <= MAX_ZERO_UM;
     }
 
-    private static Optional<GaugeCorrection> line(List<GaugeCheck> checks) {
-        OptionalDouble bare = checks.stream()
-                .filter(check -> check.on() == GaugeSurface.BARE)
-                .mapToDouble(check -> check.shown().thickness().um())
-                .average();
-        OptionalDouble thickest = checks.stream()
-                .filter(check -> check.on() == GaugeSurface.SHIM)
-                .mapToDouble(check -> check.nominal().thickness().um())
-                .max();
-        if (bare.isEmpty() || thickest.isEmpty()) {
-            return Optional.empty();
+    /** What was shown on bare metal and on the thickest shim, um. */
+    private record Points(double bare, double shown, double nominal) {
+        /** Empty if either was not checked. */
+        static Optional<Points> of(List<GaugeCheck> checks) {
+            OptionalDouble bare = checks.stream()
+                    .filter(check -> check.on() == GaugeSurface.BARE)
+                    .mapToDouble(check -> check.shown().thickness().um())
+                    .average();
+            OptionalDouble thickest = checks.stream()
+                    .filter(check -> check.on() == GaugeSurface.SHIM)
+                    .mapToDouble(check -> check.nominal().thickness().um())
+                    .filter(nominal -> nominal > 0)
+                    .max();
+            if (bare.isEmpty() || thickest.isEmpty()) {
+                return Optional.empty();
+            }
+            double nominal = thickest.getAsDouble();
+            double shown = checks.stream()
+                    .filter(check -> check.on() == GaugeSurface.SHIM)
+                    .filter(check -> Math.abs(check.nominal().thickness().um() - nominal) < 1e-9)
+                    .mapToDouble(check -> check.shown().thickness().um())
+                    .average()
+                    .orElseThrow();
+            return Optional.of(new Points(bare.getAsDouble(), shown, nominal));
         }
-        double nominal = thickest.getAsDouble();
-        double shown = checks.stream()
-                .filter(check -> check.on() == GaugeSurface.SHIM)
-                .filter(check -> Math.abs(check.nominal().thickness().um() - nominal) < 1e-9)
-                .mapToDouble(check -> check.shown().thickness().um())
-                .average()
-                .orElseThrow();
-        double span = shown - bare.getAsDouble();
-        return span > 0 && nominal > 0
-                ? Optional.of(new GaugeCorrection(bare.getAsDouble(), nominal / span))
-                : Optional.empty();
+
+        /** Empty if the shim did not read above bare metal. */
+        Optional<GaugeCorrection> line() {
+            double span = shown - bare;
+            return span > 0 ? Optional.of(new GaugeCorrection(bare, nominal / span)) : Optional.empty();
+        }
     }
 
     public Thickness apply(Thickness shown) {

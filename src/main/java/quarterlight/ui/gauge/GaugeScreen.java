@@ -23,6 +23,7 @@ import quarterlight.edit.EditRefused;
 import quarterlight.edit.gauge.TypedReading;
 import quarterlight.edit.row.PointReading;
 import quarterlight.edit.row.RowEdits;
+import quarterlight.thickness.ThicknessSurvey;
 import quarterlight.thickness.gauge.GaugeQuality;
 import quarterlight.ui.gauge.entry.GaugeEntry;
 import quarterlight.ui.gauge.entry.ReadingColumns;
@@ -282,8 +283,10 @@ public final class GaugeScreen implements StationScreen {
         if (!readings.equals(table.rows())) {
             table.show(readings);
         }
-        check.setText(texts.get(
-                "gauge.check." + GaugeQuality.of(visit.visit()).summary().name().toLowerCase(java.util.Locale.ROOT)));
+        check.setText(ThicknessSurvey.correctionRefused(visit.visit())
+                .orElseGet(() -> texts.get("gauge.check."
+                        + GaugeQuality.of(visit.visit()).summary().name().toLowerCase(java.util.Locale.ROOT))));
+        check.setToolTipText(check.getText());
         words.setText(entry.zone()
                 .map(here -> visit.findings()
                         .map(found -> String.join(

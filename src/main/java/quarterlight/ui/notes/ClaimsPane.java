@@ -56,6 +56,7 @@ final class ClaimsPane extends JPanel {
     private final JComboBox<String> about = new JComboBox<>(SUBJECTS.toArray(String[]::new));
     private final WordChoice<Claimant> by;
     private final JCheckBox confidential;
+    private final transient ClaimPhoto photo;
     private final JButton keep;
     private final transient Faults faults = new Faults();
     private final transient Drafts drafts = new Drafts(List.of(text, part, date));
@@ -69,6 +70,7 @@ final class ClaimsPane extends JPanel {
         this.texts = parts.texts();
         by = new WordChoice<>(Claimant.class, texts.get("notes.claim.by"), Optional.empty());
         confidential = new JCheckBox(texts.get("notes.private"));
+        photo = new ClaimPhoto(texts, visit);
         keep = new JButton(texts.get("notes.keep"));
         zone = new ZoneField(parts, visit);
         table = new FactTable<>(texts.get("notes.tab.claims"), columns(), Recorded::id);
@@ -147,6 +149,7 @@ final class ClaimsPane extends JPanel {
         form.add(new JLabel(texts.get("notes.claim.about")), "growx 0");
         form.add(about, "w 120!");
         form.add(confidential, "wrap");
+        form.add(photo.tie(), "span, growx, wmin 0, wrap");
         form.add(faults.line(), "span, growx, wmin 0, hidemode 3");
         return form;
     }
@@ -158,7 +161,7 @@ final class ClaimsPane extends JPanel {
     }
 
     private JComponent below() {
-        JPanel below = new JPanel(new MigLayout("insets 8 16 8 16, gap 8, fillx, wrap 1", "[grow,fill]"));
+        JPanel below = new JPanel(new MigLayout("insets 8 16 8 16, gap 8, fillx, hidemode 3", "[grow,fill][]"));
         found.setName("claim-found");
         found.setEditable(false);
         found.setLineWrap(true);
@@ -166,8 +169,9 @@ final class ClaimsPane extends JPanel {
         Look.named(found, texts.get("notes.column.found"));
         JScrollPane scroll = new JScrollPane(found);
         Look.bare(scroll);
-        below.add(scroll, "wmin 0, h 96!");
-        below.add(Look.secondary(new JLabel(texts.get("notes.claim.hint"))), "wmin 0");
+        below.add(scroll, "wmin 0, hmin 96, grow");
+        below.add(photo.picture(), "w 240!, h 160!, wrap");
+        below.add(Look.secondary(new JLabel(texts.get("notes.claim.hint"))), "span, wmin 0");
         return below;
     }
 
@@ -233,7 +237,7 @@ final class ClaimsPane extends JPanel {
                 filled(part.getText()),
                 day,
                 filled(String.valueOf(about.getEditor().getItem()).toLowerCase(Locale.ROOT)),
-                old.flatMap(row -> row.value().photo()),
+                photo.tied(),
                 old.flatMap(row -> row.value().judged()),
                 confidential.isSelected()));
     }
@@ -248,6 +252,7 @@ final class ClaimsPane extends JPanel {
         about.setSelectedItem("");
         zone.zones(Set.of());
         confidential.setSelected(false);
+        photo.show(Optional.empty());
         keep.setText(texts.get("notes.keep"));
         found.setText("");
     }
@@ -264,6 +269,8 @@ final class ClaimsPane extends JPanel {
             one.zone().ifPresent(where -> visit.selection().zones(Set.of(where)));
             about.setSelectedItem(one.about().orElse(""));
             confidential.setSelected(one.confidential());
+            one.photo().ifPresent(shown -> visit.selection().photos(List.of(shown)));
+            photo.show(one.photo());
             keep.setText(texts.get("notes.change"));
             told(one);
         });
@@ -285,6 +292,11 @@ final class ClaimsPane extends JPanel {
 
     JComponent first() {
         return text;
+    }
+
+    /** Another photo is in hand: it is the one that can be tied. */
+    void selected() {
+        photo.render();
     }
 
     /** A zone was clicked on the diagram: the claim is of it. */

@@ -5,14 +5,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import quarterlight.car.ZoneId;
 import quarterlight.edit.fact.FactEdits;
 import quarterlight.edit.row.RowEdits;
 import quarterlight.settings.PhraseFile;
-import quarterlight.table.TableUnreadable;
-import quarterlight.table.list.WordsTable;
 import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.said.SentenceReading;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.visit.CoverageWish;
 import quarterlight.visit.photo.PhotoId;
@@ -25,10 +23,6 @@ import quarterlight.visit.statement.Severity;
 import quarterlight.visit.statement.Statement;
 import quarterlight.visit.statement.StatementDetails;
 import quarterlight.visit.trial.Trial;
-import quarterlight.words.lexicon.Lexicon;
-import quarterlight.words.place.CarZones;
-import quarterlight.words.rule.SaidFacets;
-import quarterlight.words.weigh.Weights;
 
 /** What can be done in the Notes station: keep statements, trials, facts and wishes. Each is one step of undo. Event thread only. */
 final class NotesActions {
@@ -126,33 +120,15 @@ final class NotesActions {
 
     /** Reads what lies outside the visit: the functions to try and the sentences of earlier visits. */
     void load(Consumer<NotesModel.Lists> loaded) {
-        CarZones places = new CarZones(
-                parts.catalog(),
-                visit.visit().facts().car().body(),
-                visit.visit().facts().car().drive());
+        SentenceReading reading = new SentenceReading(parts, visit);
         parts.jobs()
                 .start(
                         parts.texts().get("notes.loading"),
                         progress -> new NotesModel.Lists(
                                 parts.work().trials(visit.folder()),
                                 new PhraseFile(parts.settings().folder()).read(),
-                                reading(places)),
+                                reading.load()),
                         loaded,
                         parts.problems()::failed);
-    }
-
-    /** Reads sentences by the user's own words where they can be used, else by the program's. */
-    private Function<String, SaidFacets> reading(CarZones places) {
-        Weights weights = WordsTable.weights();
-        Lexicon lexicon = lexicon();
-        return sentence -> SaidFacets.of(sentence, places, lexicon, weights);
-    }
-
-    private Lexicon lexicon() {
-        try {
-            return WordsTable.load(parts.settings().folder());
-        } catch (TableUnreadable unusable) {
-            return WordsTable.load();
-        }
     }
 }

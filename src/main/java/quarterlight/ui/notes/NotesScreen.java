@@ -90,6 +90,7 @@ public final class NotesScreen implements StationScreen {
     private void selected() {
         statements.selected();
         not.selected();
+        claims.selected();
     }
 
     @Override

@@ -16,17 +16,19 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.field.Drafts;
 import quarterlight.ui.kit.field.Faults;
 import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.said.DetailsLine;
+import quarterlight.ui.kit.said.FacetBoard;
+import quarterlight.ui.kit.said.SlashLetter;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.ZoneField;
 import quarterlight.ui.kit.widget.FactTable;
+import quarterlight.ui.kit.widget.Typing;
 import quarterlight.ui.kit.widget.WordChoice;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.RecordId;
@@ -154,22 +156,7 @@ final class StatementsPane extends JPanel {
                 takePhrase();
             }
         });
-        text.getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent e) {
-                offer();
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent e) {
-                offer();
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent e) {
-                offer();
-            }
-        });
+        text.getDocument().addDocumentListener(new Typing(this::offer));
         zone.then(text);
         zone.onChange(() -> visit.selection().zones(zone.zones()));
         model.onChange(this::offer);

@@ -17,8 +17,6 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
 import quarterlight.coverage.MeasureLimit;
@@ -32,6 +30,7 @@ import quarterlight.ui.kit.field.Faults;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.widget.FactTable;
+import quarterlight.ui.kit.widget.Typing;
 import quarterlight.ui.kit.widget.UserListDialog;
 import quarterlight.ui.kit.widget.WordChoice;
 import quarterlight.visit.pin.Recorded;
@@ -155,22 +154,7 @@ final class TrialsPane extends JPanel {
         form.add(faults.line(), "span, growx, wmin 0, hidemode 3, wrap");
         limit.setName("trial-limit");
         form.add(Look.secondary(limit), "span, wmin 0");
-        value.getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent e) {
-                limited();
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent e) {
-                limited();
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent e) {
-                limited();
-            }
-        });
+        value.getDocument().addDocumentListener(new Typing(this::limited));
         return form;
     }
 

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDateTime;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
@@ -24,6 +25,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import quarterlight.photo.MediaSamples;
 import quarterlight.photo.MediaType;
+import quarterlight.photo.OggSample;
 import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.SamplePictures;
 import quarterlight.photo.header.FileFacts;
@@ -153,6 +155,25 @@ class OtherMediaTest {
                         .seconds()
                         .orElseThrow())
                 .isEqualTo(200 * 1152 / 44100.0, within(0.2));
+    }
+
+    @Test
+    void aMemoInOggTellsItsLengthAndTheTimeOfItsTags() throws Exception {
+        FileFacts memo = look(OggSample.opus(
+                        folder.resolve("a.ogg"), 150, List.of("TITLE=walk", "DATE=2026-03-01T09:41:07+01:00")))
+                .facts();
+        assertThat(memo.type()).isEqualTo(MediaType.OGG);
+        assertThat(memo.type().kind()).isEqualTo(MediaKind.SOUND);
+        assertThat(memo.seconds().orElseThrow()).as("150 packets of 20 ms").isEqualTo(3, within(0.02));
+        assertThat(memo.captured().orElseThrow().time()).isEqualTo(LocalDateTime.of(2026, 3, 1, 9, 41, 7));
+        assertThat(memo.captured().orElseThrow().offset()).contains(ZoneOffset.ofHours(1));
+        assertThat(memo.notes()).isEmpty();
+
+        FileFacts music = look(OggSample.opus(folder.resolve("b.opus"), 50, List.of("DATE=2019")))
+                .facts();
+        assertThat(music.type()).isEqualTo(MediaType.OGG);
+        assertThat(music.seconds().orElseThrow()).isEqualTo(1, within(0.02));
+        assertThat(music.captured()).as("a year tells of the music").isEmpty();
     }
 
     @Test

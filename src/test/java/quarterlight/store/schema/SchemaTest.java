@@ -34,6 +34,7 @@ import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.fact.FactDraft;
 import quarterlight.visit.fact.Facts;
+import quarterlight.visit.photo.MediaFacts;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.row.CellRefused;
 import quarterlight.visit.row.RecordKind;
@@ -47,6 +48,9 @@ class SchemaTest {
 
     /** The first schema with papers and what is released of them. */
     private static final int RELEASED_SCHEMA = 8;
+
+    /** The first schema that keeps the lens of a photo; the stored visit before it has none of what only some media have. */
+    private static final int LENS_SCHEMA = 9;
 
     /** The first schema with claims of their own. */
     private static final int CLAIMS_SCHEMA = 6;
@@ -80,6 +84,11 @@ class SchemaTest {
                         version < 2
                                 ? Optional.empty()
                                 : SampleVisit.fullPhoto(1).contentId());
+        assertThat(read.photos().get(0).file().more())
+                .isEqualTo(
+                        version < LENS_SCHEMA
+                                ? MediaFacts.NONE
+                                : SampleVisit.fullPhoto(1).more());
         assertThat(kindsOf(version))
                 .allSatisfy(kind -> assertThat(kind.of(read)).as(kind.word()).hasSizeGreaterThanOrEqualTo(3));
         assertThat(read.clocks()).hasSize(1);

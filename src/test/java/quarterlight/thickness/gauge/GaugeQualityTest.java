@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import quarterlight.car.Substrate;
 import quarterlight.thickness.VisitBuilder;
 import quarterlight.units.Thickness;
@@ -80,6 +82,38 @@ class GaugeQualityTest {
         assertThat(GaugeCorrection.ofTwoPoints(List.of(
                         check(GaugeMoment.BEFORE, GaugeSurface.BARE, 0, 4, OptionalDouble.empty()),
                         check(GaugeMoment.BEFORE, GaugeSurface.SHIM, 250, 4, OptionalDouble.empty()))))
+                .isEmpty();
+    }
+
+    /** A factor of 1.25 or 0.8 and a zero of 50 um are as far off as a gauge that works can be. */
+    @ParameterizedTest
+    @CsvSource({
+        "0, 125, 100, true",
+        "0, 125, 99.9, false",
+        "0, 100, 125, true",
+        "0, 100, 125.1, false",
+        "50, 100, 150, true",
+        "50.1, 100, 150.1, false",
+        "-50, 100, 50, true",
+        "-50.1, 100, 49.9, false",
+        "0, 25.4, 76.2, false",
+        "4, 250, 4, false",
+        "4, 250, 3, false"
+    })
+    void aCorrectionThatCannotBeIsRefusedWithItsReason(double bare, double nominal, double shown, boolean taken) {
+        List<GaugeCheck> checks = List.of(
+                check(GaugeMoment.BEFORE, GaugeSurface.BARE, 0, bare, OptionalDouble.empty()),
+                check(GaugeMoment.BEFORE, GaugeSurface.SHIM, nominal, shown, OptionalDouble.empty()));
+        assertThat(GaugeCorrection.ofTwoPoints(checks).isPresent()).isEqualTo(taken);
+        assertThat(GaugeCorrection.refusal(checks).isPresent()).isEqualTo(!taken);
+        GaugeCorrection.refusal(checks)
+                .ifPresent(why -> assertThat(why).contains("the readings stand as typed", "Check "));
+    }
+
+    @Test
+    void withoutBareMetalOrAShimThereIsNothingToRefuse() {
+        assertThat(GaugeCorrection.refusal(
+                        List.of(check(GaugeMoment.BEFORE, GaugeSurface.BARE, 0, 900, OptionalDouble.empty()))))
                 .isEmpty();
     }
 

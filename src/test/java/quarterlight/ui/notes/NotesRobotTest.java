@@ -5,10 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Component;
 import java.awt.event.KeyEvent;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JTable;
 import org.junit.jupiter.api.Test;
 import quarterlight.ui.DeskRobot;
+import quarterlight.ui.kit.view.PhotoCanvas;
+import quarterlight.visit.photo.Photo;
 import quarterlight.visit.statement.Condition;
 import quarterlight.visit.statement.Facets;
 import quarterlight.visit.statement.Statement;
@@ -268,6 +271,39 @@ class NotesRobotTest extends DeskRobot {
         until(
                 "the decision is taken back",
                 () -> held().claims().get(0).value().judged().isEmpty());
+    }
+
+    @Test
+    void aClaimIsTiedToThePhotoInHandAndShowsItBeside() {
+        window.toggleButton("station-1").click();
+        robot.waitForIdle();
+        robot.focusAndWaitForFocusGain(robot.finder().findByName("photos-sheet", true));
+        robot.pressAndReleaseKeys(KeyEvent.VK_HOME);
+        station();
+        tab(KeyEvent.VK_6);
+        until(
+                "the photo can be tied",
+                () -> window.checkBox("claim-photo").target().isEnabled());
+        assertThat(window.checkBox("claim-photo").target().getText()).contains("IMG_100.JPG");
+        window.checkBox("claim-photo").click();
+        type("claim-text", "the invoice lists a vinyl top");
+        enter();
+        until("the claim is kept", () -> held().claims().size() == 1);
+        assertThat(held().claims().get(0).value().photo())
+                .contains(held().photos().get(0).id());
+        assertThat(window.checkBox("claim-photo").target().isSelected()).isFalse();
+
+        robot.focusAndWaitForFocusGain(table("claims"));
+        robot.pressAndReleaseKeys(KeyEvent.VK_HOME, KeyEvent.VK_DOWN);
+        until("its photo stands beside it", () -> ((PhotoCanvas) robot.finder().findByName("claim-picture"))
+                .photo()
+                .map(Photo::id)
+                .equals(Optional.of(held().photos().get(0).id())));
+        window.checkBox("claim-photo").click();
+        window.button("claim-keep").click();
+        until(
+                "the photo is let go of",
+                () -> held().claims().get(0).value().photo().isEmpty());
     }
 
     @Test

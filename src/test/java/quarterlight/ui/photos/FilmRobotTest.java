@@ -24,7 +24,10 @@ import quarterlight.ui.DeskRobot;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.pin.Pin;
+import quarterlight.visit.statement.Certainty;
 import quarterlight.visit.statement.Condition;
+import quarterlight.visit.statement.SaidBy;
+import quarterlight.visit.statement.SaidSize;
 import quarterlight.visit.statement.Statement;
 
 /** A film in the large view: stepped by keys, its moments pinned, spoken of and kept. 25 frames a second, begun at 10:02. */
@@ -86,13 +89,26 @@ class FilmRobotTest extends DeskRobot {
         robot.pressAndReleaseKeys(KeyEvent.VK_F4);
         DialogFixture sheet = WindowFinder.findDialog("statement-sheet").using(robot);
         sheet.textBox("zone-field").enterText("hood").pressAndReleaseKeys(KeyEvent.VK_ENTER);
-        sheet.comboBox("condition").selectItem("noise");
+        sheet.textBox("note-part").enterText("latch");
+        sheet.textBox("note-size").enterText("palm");
+        sheet.comboBox("note-certainty").selectItem("likely");
+        sheet.comboBox("note-said-by").selectItem("owner");
         sheet.textBox("statement-words").enterText("rattles").pressAndReleaseKeys(KeyEvent.VK_ENTER);
+        assertThat(held().statements()).as("nothing is kept before a letter").isEmpty();
+        robot.type('z');
+        until(
+                "the board has the word",
+                () -> sheet.toggleButton("facet-noise").target().isSelected());
+        sheet.textBox("statement-words").pressAndReleaseKeys(KeyEvent.VK_ENTER);
         until("the statement is kept", () -> held().statements().size() == 1);
         Statement said = held().statements().get(0).value();
         assertThat(said.is(Condition.NOISE)).isTrue();
         assertThat(said.photo()).isEqualTo(Optional.of(held().photos().get(0).id()));
         assertThat(said.atSeconds().orElseThrow()).isCloseTo(1.04, within(1e-6));
+        assertThat(said.details().part()).contains("latch");
+        assertThat(said.details().size()).contains(new SaidSize("palm"));
+        assertThat(said.details().certainty()).contains(Certainty.LIKELY);
+        assertThat(said.details().saidBy()).isEqualTo(SaidBy.OWNER);
 
         robot.focusAndWaitForFocusGain(robot.finder().findByName("photos-sheet"));
         withControl(KeyEvent.VK_E);

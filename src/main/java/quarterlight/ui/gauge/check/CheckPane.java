@@ -27,6 +27,8 @@ import quarterlight.ui.kit.look.TallPanel;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.units.Thickness;
 import quarterlight.units.ThicknessUnit;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.reading.GaugeCheck;
 import quarterlight.visit.reading.GaugeSurface;
 import quarterlight.visit.reading.GaugeValue;
 
@@ -206,9 +208,13 @@ public final class CheckPane extends JPanel {
         quality.correction()
                 .ifPresentOrElse(
                         line -> lines.add(texts.get("check.line", line(line, unit), Format.number(line.factor(), 3))),
-                        () -> lines.add(texts.get("check.no-line")));
+                        () -> lines.add(GaugeCorrection.refusal(checks()).orElse(texts.get("check.no-line"))));
         lines.add(texts.get("check.rule"));
         return lines;
+    }
+
+    private List<GaugeCheck> checks() {
+        return visit.visit().gaugeChecks().stream().map(Recorded::value).toList();
     }
 
     private String surface(GaugeQuality.Drift drift, ThicknessUnit unit) {

@@ -90,11 +90,12 @@ public final class HistoryPane extends JPanel {
 
     private List<FactTable.Column<NextMeasurement>> columns() {
         return List.of(
-                new FactTable.Column<>(texts.get("history.next.zone"), 220, one -> visit.label(one.zone())),
+                new FactTable.Column<>(texts.get("history.next.zone"), 150, one -> visit.label(one.zone())),
                 new FactTable.Column<>(
-                        texts.get("history.next.spots"), 90, one -> texts.get("history.next.count", one.spots())),
+                        texts.get("history.next.spots"), 60, one -> texts.get("history.next.count", one.spots())),
+                new FactTable.Column<>(texts.get("history.next.why"), 240, NextMeasurement::about),
                 new FactTable.Column<>(
-                        texts.get("history.next.bits"), 160, one -> Format.number(100 * one.expectedBits(), 0)));
+                        texts.get("history.next.bits"), 90, one -> Format.number(100 * one.expectedBits(), 0)));
     }
 
     private JTextArea words(String key) {

@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.JButton;
@@ -22,9 +23,13 @@ import quarterlight.edit.row.RowEdits;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.said.DetailsLine;
+import quarterlight.ui.kit.said.FacetBoard;
+import quarterlight.ui.kit.said.SentenceReading;
+import quarterlight.ui.kit.said.SlashLetter;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.ZoneField;
-import quarterlight.ui.kit.widget.FacetChoice;
+import quarterlight.ui.kit.widget.Typing;
 import quarterlight.ui.kit.widget.WordChoice;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.PhotoId;
@@ -33,6 +38,7 @@ import quarterlight.visit.statement.Basis;
 import quarterlight.visit.statement.Facets;
 import quarterlight.visit.statement.Severity;
 import quarterlight.visit.statement.Statement;
+import quarterlight.words.rule.SaidFacets;
 
 /** Says something of the photo in hand, or of the moment of the film that is shown, without leaving it. Event thread only. */
 public final class StatementSheet {
@@ -41,17 +47,20 @@ public final class StatementSheet {
     private final OpenVisit visit;
     private final ZoneField zone;
     private final JTextField words = new JTextField();
-    private final FacetChoice what;
+    private final FacetBoard what;
+    private final DetailsLine details;
     private final WordChoice<Severity> severity;
     private final WordChoice<Basis> basis;
     private final JLabel trouble = new JLabel(" ");
+    private Function<String, SaidFacets> reading = sentence -> SaidFacets.NONE;
 
     public StatementSheet(DeskParts parts, OpenVisit visit) {
         this.parts = Objects.requireNonNull(parts, "parts");
         this.visit = Objects.requireNonNull(visit, "visit");
         this.texts = parts.texts();
         this.zone = new ZoneField(parts, visit);
-        this.what = new FacetChoice(texts, one -> true);
+        this.what = new FacetBoard(texts);
+        this.details = new DetailsLine(texts, false);
         this.severity = new WordChoice<>(
                 Severity.class, texts.get("notes.severity"), Optional.of(texts.get("notes.severity.unsaid")));
         this.basis =
@@ -80,6 +89,7 @@ public final class StatementSheet {
                 dialog.dispose();
             }
         }));
+        suggest();
         dialog.pack();
         dialog.setLocationRelativeTo(owner);
         if (!zone.zones().isEmpty()) {
@@ -101,16 +111,20 @@ public final class StatementSheet {
     }
 
     private JPanel laidOut(JDialog dialog, String about, Runnable keep) {
-        JPanel panel = new JPanel(new MigLayout("insets 16, gap 8, wrap 1, fillx", "[440!,fill]"));
+        JPanel panel = new JPanel(new MigLayout("insets 16, gap 8, wrap 1, fillx", "[640!,fill]"));
         panel.add(Look.secondary(new JLabel(about)), "wmin 0");
         panel.add(zone);
-        panel.add(what, "wmin 0");
-        panel.add(severity, "split 2, growx, wmin 60");
-        panel.add(basis, "growx, wmin 60");
         words.setName("statement-words");
         words.putClientProperty("JTextField.placeholderText", texts.get("film.words"));
         words.addActionListener(e -> keep.run());
+        words.addKeyListener(new SlashLetter(words, what));
         panel.add(Look.named(words, texts.get("film.words")));
+        what.onDone(words::requestFocusInWindow);
+        panel.add(what, "wmin 0");
+        panel.add(severity, "split 2, growx, wmin 60");
+        panel.add(basis, "growx, wmin 60");
+        details.onEnter(keep);
+        panel.add(details, "wmin 0");
         trouble.setForeground(Look.palette().caution());
         panel.add(trouble, "split 3, growx, wmin 0");
         JButton done = new JButton(texts.get("notes.keep"));
@@ -125,6 +139,21 @@ public final class StatementSheet {
         Action letGo = zone.field().getActionMap().get("ESCAPE");
         zone.field().getActionMap().put("ESCAPE", leave(dialog, Optional.of(letGo)));
         return panel;
+    }
+
+    /** Frames what the words suggest, as soon as the lists of words are read; chooses nothing. */
+    private void suggest() {
+        SentenceReading lists = new SentenceReading(parts, visit);
+        parts.jobs()
+                .start(
+                        texts.get("notes.loading"),
+                        progress -> lists.load(),
+                        loaded -> {
+                            reading = loaded;
+                            what.suggest(reading.apply(words.getText()));
+                        },
+                        parts.problems()::failed);
+        words.getDocument().addDocumentListener(new Typing(() -> what.suggest(reading.apply(words.getText()))));
     }
 
     /** Leaves the sheet; from the field of zones only when there is no zone to let go of first. */
@@ -152,13 +181,21 @@ public final class StatementSheet {
         Optional<Facets> said = what.chosen();
         if (said.isEmpty()) {
             trouble.setText(texts.get("notes.needs.what"));
-            what.ask();
+            what.requestFocusInWindow();
             return false;
         }
         Optional<Double> at = moment.isPresent() ? Optional.of(moment.getAsDouble()) : Optional.empty();
         List<Statement> rows = zone.zones().stream()
-                .map(one ->
-                        new Statement(one, said.get(), text, severity.chosen(), basis.chosen(), Optional.of(photo), at))
+                .map(one -> new Statement(
+                        one,
+                        said.get(),
+                        text,
+                        severity.chosen(),
+                        basis.chosen(),
+                        Optional.of(photo),
+                        at,
+                        List.of(),
+                        details.details()))
                 .toList();
         visit.edit(store -> new RowEdits(store).add(RecordKind.STATEMENTS, rows), added -> {});
         return true;

@@ -20,6 +20,8 @@ import quarterlight.visit.photo.SidecarWords;
 
 /** What is known of a photo, in two lines of words. Pure functions. */
 final class FactsLine {
+    private static final int UPRIGHT = 1;
+
     private FactsLine() {}
 
     /** File, camera, size, sharpness beside the visit's. */
@@ -30,7 +32,7 @@ final class FactsLine {
             parts.add(MediaIcon.words(texts, file));
             parts.add(file.type());
             file.more().pages().ifPresent(pages -> parts.add(texts.get("photos.mark.paper", pages)));
-            file.more().said().ifPresent(said -> parts.addAll(said(texts, said)));
+            file.more().said().ifPresent(said -> parts.addAll(said(texts, said, UPRIGHT)));
             return String.join("  \u00b7  ", parts);
         }
         parts.add(file.camera().map(camera -> camera.value()).orElse(texts.get("photos.fact.no-camera")));
@@ -57,7 +59,7 @@ final class FactsLine {
             MediaFacts more = other.file().more();
             if (more.beside().equals(Optional.of(file.sha256()))) {
                 parts.add(texts.get("photos.fact.with", other.file().name()));
-                more.said().ifPresent(said -> parts.addAll(said(texts, said)));
+                more.said().ifPresent(said -> parts.addAll(said(texts, said, file.orientation())));
             }
             if (file.more().beside().equals(Optional.of(other.file().sha256()))) {
                 parts.add(texts.get("photos.fact.beside", other.file().name()));
@@ -66,14 +68,21 @@ final class FactsLine {
         return parts;
     }
 
-    private static List<String> said(Texts texts, SidecarWords said) {
+    /**
+     * A turn that the file itself has too is no news; another is not applied, and is told.
+     *
+     * @param own the orientation that the photo's own file gives
+     */
+    private static List<String> said(Texts texts, SidecarWords said, int own) {
         List<String> parts = new ArrayList<>();
         said.caption().ifPresent(caption -> parts.add("\u201c" + caption + "\u201d"));
         if (!said.keywords().isEmpty()) {
             parts.add(String.join(", ", said.keywords()));
         }
         said.rating().ifPresent(stars -> parts.add(texts.get("photos.fact.rating", stars)));
-        said.orientation().ifPresent(way -> parts.add(texts.get("photos.fact.turned", way)));
+        said.orientation().stream()
+                .filter(way -> way != own)
+                .forEach(way -> parts.add(texts.get("photos.fact.turned", texts.get("photos.fact.turned." + way))));
         return parts;
     }
 

@@ -1,4 +1,4 @@
-package quarterlight.ui.notes;
+package quarterlight.ui.kit.said;
 
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
@@ -11,11 +11,11 @@ import javax.swing.text.Document;
  * A slash and a letter within a sentence choose a word of the board and vanish from the sentence. A slash inside a word or a number
  * ({@code and/or}, {@code 1/4 in}) is text. Event thread only.
  */
-final class SlashLetter extends KeyAdapter {
+public final class SlashLetter extends KeyAdapter {
     private final JTextField sentence;
     private final FacetBoard board;
 
-    SlashLetter(JTextField sentence, FacetBoard board) {
+    public SlashLetter(JTextField sentence, FacetBoard board) {
         this.sentence = Objects.requireNonNull(sentence, "sentence");
         this.board = Objects.requireNonNull(board, "board");
     }

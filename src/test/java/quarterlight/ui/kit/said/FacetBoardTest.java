@@ -1,4 +1,4 @@
-package quarterlight.ui.notes;
+package quarterlight.ui.kit.said;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package quarterlight.ui.notes;
+package quarterlight.ui.kit.said;
 
 import java.util.Optional;
 import javax.swing.JButton;
@@ -19,7 +19,7 @@ import quarterlight.visit.statement.Statement;
 import quarterlight.visit.statement.StatementDetails;
 
 /** What may be told beside a statement: part, size, certainty, who says so, private, and what it withdraws. Event thread only. */
-final class DetailsLine extends JPanel {
+public final class DetailsLine extends JPanel {
     private final transient Texts texts;
     private final JTextField part = new JTextField();
     private final JTextField size = new JTextField();
@@ -31,7 +31,7 @@ final class DetailsLine extends JPanel {
     private Optional<RecordId> withdraws = Optional.empty();
 
     /** @param brief true where only part and private make sense */
-    DetailsLine(Texts texts, boolean brief) {
+    public DetailsLine(Texts texts, boolean brief) {
         super(new MigLayout("insets 0, gap 8, fillx, hidemode 3", "[grow,fill][][][][]"));
         this.texts = texts;
         setOpaque(false);
@@ -69,12 +69,12 @@ final class DetailsLine extends JPanel {
     }
 
     /** Enter in a field does what Enter in the sentence does. */
-    void onEnter(Runnable work) {
+    public void onEnter(Runnable work) {
         part.addActionListener(e -> work.run());
         size.addActionListener(e -> work.run());
     }
 
-    StatementDetails details() {
+    public StatementDetails details() {
         return new StatementDetails(
                 filled(part),
                 certainty.chosen(),
@@ -88,22 +88,22 @@ final class DetailsLine extends JPanel {
         return Optional.of(field.getText().strip()).filter(text -> !text.isEmpty());
     }
 
-    JTextField partField() {
+    public JTextField partField() {
         return part;
     }
 
-    JTextField sizeField() {
+    public JTextField sizeField() {
         return size;
     }
 
     /** Writes the fields alone. */
-    void fill(StatementDetails details) {
+    public void fill(StatementDetails details) {
         part.setText(details.part().orElse(""));
         size.setText(details.size().map(SaidSize::said).orElse(""));
     }
 
     /** @param fields writes the fields, which may hold what was typed before */
-    void show(StatementDetails details, Runnable fields) {
+    public void show(StatementDetails details, Runnable fields) {
         fields.run();
         certainty.choose(details.certainty());
         saidBy.choose(Optional.of(details.saidBy()));
@@ -113,7 +113,7 @@ final class DetailsLine extends JPanel {
     }
 
     /** The statement that is being written will take an earlier one back. */
-    void withdraws(Optional<Recorded<Statement>> earlier) {
+    public void withdraws(Optional<Recorded<Statement>> earlier) {
         withdraws = earlier.map(Recorded::id);
         takenBack.setText(
                 earlier.map(row -> texts.get("notes.withdraw.of", row.value().text()))

@@ -1,4 +1,4 @@
-package quarterlight.ui.notes;
+package quarterlight.ui.kit.said;
 
 import java.awt.event.ActionEvent;
 import java.awt.event.FocusAdapter;
@@ -33,7 +33,7 @@ import quarterlight.words.rule.SaidFacets;
  * Every origin and condition with its letter, by families. What the words suggest is framed and named below, and is chosen only by its
  * letter or a click. With the keyboard here a bare letter chooses; within a sentence it takes a slash. Event thread only.
  */
-final class FacetBoard extends JPanel {
+public final class FacetBoard extends JPanel {
     private static final Map<String, List<Worded>> FAMILIES = new LinkedHashMap<>();
 
     static {
@@ -83,7 +83,7 @@ final class FacetBoard extends JPanel {
     private Optional<Condition> condition = Optional.empty();
     private transient SaidFacets suggested = SaidFacets.NONE;
 
-    FacetBoard(Texts texts) {
+    public FacetBoard(Texts texts) {
         super(new MigLayout("insets 4, gap 4 2, fillx, wrap 2", "[][grow,fill]"));
         this.texts = texts;
         setName("facets");
@@ -149,12 +149,12 @@ final class FacetBoard extends JPanel {
     }
 
     /** Told when a letter was pressed here, so that the keyboard can go back to the sentence. */
-    void onDone(Runnable listener) {
+    public void onDone(Runnable listener) {
         chosenByLetter.add(listener);
     }
 
     /** Chooses, or lets go of, the word of a letter; false if no word has it. */
-    boolean letter(char typed) {
+    public boolean letter(char typed) {
         Worded word = letters.get(Character.toUpperCase(typed));
         if (word == null) {
             return false;
@@ -173,18 +173,18 @@ final class FacetBoard extends JPanel {
     }
 
     /** Empty while nothing is chosen, whatever is suggested. */
-    Optional<Facets> chosen() {
+    public Optional<Facets> chosen() {
         return origin.isEmpty() && condition.isEmpty() ? Optional.empty() : Optional.of(new Facets(origin, condition));
     }
 
-    void choose(Optional<Facets> facets) {
+    public void choose(Optional<Facets> facets) {
         origin = facets.flatMap(Facets::origin);
         condition = facets.flatMap(Facets::condition);
         render();
     }
 
     /** Shows what the words of the sentence suggest; chooses nothing. */
-    void suggest(SaidFacets said) {
+    public void suggest(SaidFacets said) {
         if (!suggested.equals(said)) {
             suggested = said;
             render();

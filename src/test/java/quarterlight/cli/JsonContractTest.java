@@ -1,0 +1,72 @@
+package quarterlight.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Every key that {@code docs/formats.md} promises is printed, and every key that is printed stands there. */
+class JsonContractTest {
+    private static final Pattern HEADING = Pattern.compile("### JSON: (\\w+)");
+    private static final Pattern KEY = Pattern.compile("\\| `([\\w.\\[\\]]+)` \\|.*");
+
+    @TempDir
+    private Path folder;
+
+    private static List<String> promised(String verb) throws IOException {
+        List<String> keys = new ArrayList<>();
+        boolean here = false;
+        for (String line : Files.readAllLines(
+                Path.of(System.getProperty("quarterlight.basedir", ".")).resolve("docs/formats.md"))) {
+            Matcher heading = HEADING.matcher(line);
+            Matcher key = KEY.matcher(line);
+            if (heading.matches() || line.startsWith("## ")) {
+                here = heading.matches() && heading.group(1).equals(verb);
+            } else if (here && key.matches()) {
+                keys.add(key.group(1));
+            }
+        }
+        return keys;
+    }
+
+    /** The keys of the document, and of the rows of its lists of rows that the promise opens. */
+    private static TreeSet<String> printed(JsonNode document, List<String> promised) {
+        TreeSet<String> keys = new TreeSet<>();
+        document.fieldNames().forEachRemaining(name -> {
+            if (promised.stream().noneMatch(key -> key.startsWith(name + "[]."))) {
+                keys.add(name);
+                return;
+            }
+            document.get(name)
+                    .forEach(row -> row.fieldNames().forEachRemaining(inner -> keys.add(name + "[]." + inner)));
+        });
+        return keys;
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"zones", "history", "gaps"})
+    void isWhatIsPrinted(String verb) throws Exception {
+        Bench bench = new Bench(folder);
+        String visit = bench.folder("v");
+        bench.run("new", visit, "--car", "Sorrel", "--style", "coupe", "--year", "1971", "--timezone", "UTC")
+                .done();
+        Path table = Files.writeString(
+                folder.resolve("t.csv"),
+                "zone,value,unit\nhood,5.1,mil\nhood,5.3,mil\nhood,5.2,mil\nroof,5.0,mil\nroof,5.4,mil\n");
+        bench.run("add", "readings", visit, table.toString()).done();
+        List<String> promised = promised(verb);
+        assertThat(promised).isNotEmpty().doesNotHaveDuplicates();
+        assertThat(printed(bench.run(verb, visit, "--json").done().json(), promised))
+                .containsExactlyInAnyOrderElementsOf(promised);
+    }
+}
