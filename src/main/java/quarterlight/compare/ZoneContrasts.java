@@ -1,8 +1,8 @@
 package quarterlight.compare;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import quarterlight.finish.history.ZoneHistory;
@@ -11,12 +11,15 @@ import quarterlight.rust.ZoneRust;
 import quarterlight.rust.need.RepairNeed;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.thickness.statistics.MeanDifference;
+import quarterlight.units.Numerals;
+import quarterlight.units.ThicknessText;
 
 /**
  * Finds where a zone of two cars differs beyond its uncertainty. Rules (judgement but for the interval):
  * <ul>
- *   <li>thickness: the 95 % Welch interval of the difference of means does not hold 0; two spots each are needed. It
- *       speaks for neither car.
+ *   <li>thickness: each mean over the level of its own car; the two shares lie apart by a factor of 1.6 or more, and the
+ *       95 % Welch interval of the difference of their logarithms does not hold 0; two spots each are needed. How thick one
+ *       car is beside another says nothing by itself. It speaks for neither car. Nothing is said if a gauge check failed.
  *   <li>refinish likelihood: the bands over the three priors lie apart, and the likelihoods by 20 points or more.
  *   <li>repair likelihood: below 20 on one side and above 50 on the other.
  *   <li>rust: the shares differ by more than 2 standard deviations from the marking, and the grades differ.
@@ -27,6 +30,12 @@ import quarterlight.thickness.statistics.MeanDifference;
  */
 final class ZoneContrasts {
     private static final double LEVEL = 0.95;
+    /** Least factor between the shares of two cars' levels worth saying: two steps of the scale of the diagram; judgment. */
+    private static final double CLEAR_FACTOR = 1.6;
+
+    /** Bare metal may read 0 or less, which has no logarithm: it counts as this much. */
+    private static final double LEAST_UM = 1;
+
     /** Least difference of two refinish likelihoods worth saying: one step of the hatching; judgement. */
     private static final int CLEAR_POINTS = 20;
 
@@ -36,15 +45,19 @@ final class ZoneContrasts {
 
     private final ZoneFacts a;
     private final ZoneFacts b;
+    private final Letters letters;
+    private final ThicknessText unit;
     private final List<Contrast> found = new ArrayList<>();
 
-    private ZoneContrasts(ZoneFacts a, ZoneFacts b) {
+    private ZoneContrasts(ZoneFacts a, ZoneFacts b, Letters letters, ThicknessText unit) {
         this.a = a;
         this.b = b;
+        this.letters = letters;
+        this.unit = unit;
     }
 
-    static List<Contrast> of(ZoneFacts a, ZoneFacts b) {
-        ZoneContrasts contrasts = new ZoneContrasts(a, b);
+    static List<Contrast> of(ZoneFacts a, ZoneFacts b, Letters letters, ThicknessText unit) {
+        ZoneContrasts contrasts = new ZoneContrasts(a, b, letters, unit);
         contrasts.thickness();
         contrasts.finish();
         contrasts.rust();
@@ -56,7 +69,7 @@ final class ZoneContrasts {
     private void thickness() {
         double[] spotsA = spots(a);
         double[] spotsB = spots(b);
-        if (spotsA.length == 0 && spotsB.length == 0) {
+        if (spotsA.length == 0 && spotsB.length == 0 || a.gaugeFailed() || b.gaugeFailed()) {
             return;
         }
         if (spotsA.length < 2 || spotsB.length < 2) {
@@ -66,38 +79,46 @@ final class ZoneContrasts {
                 missing(
                         Aspect.THICKNESS,
                         lacks,
-                        has == 0 ? "not measured on " + lacks : "measured at one spot only on " + lacks);
+                        (has == 0 ? "not measured on " : "measured at one spot only on ") + letters.of(lacks));
             }
             return;
         }
-        if (scatterless(spotsA) && scatterless(spotsB)) {
-            if (spotsA[0] != spotsB[0]) {
-                difference(Aspect.THICKNESS, Optional.empty(), um("", spotsA[0] - spotsB[0], "without any scatter"));
-            }
-            return;
-        }
-        MeanDifference difference = MeanDifference.of(spotsA, spotsB, LEVEL);
-        if (difference.isClear()) {
-            String interval = String.format(
-                            Locale.ROOT, "95 %% interval %+.0f to %+.0f", difference.low(), difference.high())
-                    .replace('-', '\u2212');
-            difference(Aspect.THICKNESS, Optional.empty(), um("on average ", difference.difference(), interval));
+        double levelA = a.levelUm().orElseThrow();
+        double levelB = b.levelUm().orElseThrow();
+        double shareA = mean(spotsA) / levelA;
+        double shareB = mean(spotsB) / levelB;
+        boolean apart = Math.max(shareA, shareB) >= CLEAR_FACTOR * Math.min(shareA, shareB);
+        if (apart && isClear(logs(spotsA, levelA), logs(spotsB, levelB))) {
+            difference(
+                    Aspect.THICKNESS,
+                    Optional.empty(),
+                    level(Side.A, mean(spotsA), levelA) + "; " + level(Side.B, mean(spotsB), levelB));
         }
     }
 
-    private static String um(String on, double difference, String how) {
-        return String.format(
-                Locale.ROOT,
-                "A is %s%.0f\u2009\u00b5m %s than B (%s)",
-                on,
-                Math.abs(difference),
-                difference > 0 ? "thicker" : "thinner",
-                how);
+    private String level(Side side, double um, double levelUm) {
+        return Numerals.fixed(um / levelUm, 1) + " times the level of " + letters.of(side) + " (" + unit.of(um)
+                + ", its level " + unit.of(levelUm) + ")";
+    }
+
+    private static boolean isClear(double[] logsA, double[] logsB) {
+        return scatterless(logsA) && scatterless(logsB)
+                || MeanDifference.of(logsA, logsB, LEVEL).isClear();
+    }
+
+    private static double mean(double[] values) {
+        return Arrays.stream(values).average().orElseThrow();
+    }
+
+    private static double[] logs(double[] um, double levelUm) {
+        return Arrays.stream(um)
+                .map(value -> Math.log(Math.max(value, LEAST_UM) / levelUm))
+                .toArray();
     }
 
     private static double[] spots(ZoneFacts facts) {
         return facts.thickness()
-                .filter(ZoneThickness::readable)
+                .filter(zone -> zone.readable() && facts.levelUm().isPresent())
                 .map(ZoneThickness::spotsUm)
                 .orElse(new double[0]);
     }
@@ -112,12 +133,12 @@ final class ZoneContrasts {
     }
 
     private void finish() {
-        if (a.history().isEmpty() && b.history().isEmpty()) {
+        if (a.history().isEmpty() && b.history().isEmpty() || a.gaugeFailed() || b.gaugeFailed()) {
             return;
         }
         if (a.history().isEmpty() || b.history().isEmpty()) {
             Side lacks = b.history().isEmpty() ? Side.B : Side.A;
-            missing(Aspect.REFINISH, lacks, "no spot and no sign of its own on " + lacks);
+            missing(Aspect.REFINISH, lacks, "no spot and no sign of its own on " + letters.of(lacks));
             return;
         }
         if (!a.finishEvidence()) {
@@ -131,8 +152,10 @@ final class ZoneContrasts {
             difference(
                     Aspect.REFINISH,
                     Optional.of(aLower ? Side.A : Side.B),
-                    "refinish likelihood " + ZoneHistory.shown(left.refinishScore()) + " on A, "
-                            + ZoneHistory.shown(right.refinishScore()) + " on B");
+                    both(
+                            "refinish likelihood",
+                            ZoneHistory.shown(left.refinishScore()),
+                            ZoneHistory.shown(right.refinishScore())));
         }
         int repairA = left.repairScore();
         int repairB = right.repairScore();
@@ -140,8 +163,7 @@ final class ZoneContrasts {
             difference(
                     Aspect.REPAIR,
                     Optional.of(repairA < repairB ? Side.A : Side.B),
-                    "repair likelihood " + ZoneHistory.shown(repairA) + " on A, " + ZoneHistory.shown(repairB)
-                            + " on B");
+                    both("repair likelihood", ZoneHistory.shown(repairA), ZoneHistory.shown(repairB)));
         }
     }
 
@@ -150,7 +172,7 @@ final class ZoneContrasts {
         boolean lookedB = b.rust().map(ZoneRust::lookedAt).orElse(false);
         if (lookedA != lookedB) {
             Side lacks = lookedA ? Side.B : Side.A;
-            missing(Aspect.RUST, lacks, "not looked at for rust on " + lacks);
+            missing(Aspect.RUST, lacks, "not looked at for rust on " + letters.of(lacks));
             return;
         }
         if (!lookedA) {
@@ -169,7 +191,7 @@ final class ZoneContrasts {
             difference(
                     Aspect.RUST,
                     Optional.of(apart < 0 ? Side.A : Side.B),
-                    "rust grade (ASTM D610) " + gradeA + " on A, " + gradeB + " on B");
+                    both("rust grade (ASTM D610)", Integer.toString(gradeA), Integer.toString(gradeB)));
         }
     }
 
@@ -189,7 +211,7 @@ final class ZoneContrasts {
         difference(
                 Aspect.NEED,
                 Optional.of(left.get().compareTo(right.get()) < 0 ? Side.A : Side.B),
-                "repair need " + left.get().word() + " on A, " + right.get().word() + " on B");
+                both("repair need", left.get().word(), right.get().word()));
     }
 
     private void dates() {
@@ -201,7 +223,7 @@ final class ZoneContrasts {
         Side better = left < right ? Side.A : Side.B;
         ZoneFacts other = better == Side.A ? a : b;
         if (other.datesJudged() == 0) {
-            missing(Aspect.DATES, better, "no date read on " + better + ", " + contradicts(better.other()));
+            missing(Aspect.DATES, better, "no date read on " + letters.of(better) + ", " + contradicts(better.other()));
         } else {
             difference(Aspect.DATES, Optional.of(better), contradicts(better.other()));
         }
@@ -209,8 +231,12 @@ final class ZoneContrasts {
 
     private String contradicts(Side side) {
         ZoneFacts worse = side == Side.A ? a : b;
-        return "on " + side + " does not go together with the car: "
+        return "on " + letters.of(side) + " does not go together with the car: "
                 + worse.dateContradictions().stream().map(Contradiction::what).collect(Collectors.joining(", "));
+    }
+
+    private String both(String what, String onA, String onB) {
+        return what + " " + onA + " on " + letters.a() + ", " + onB + " on " + letters.b();
     }
 
     private void difference(Aspect aspect, Optional<Side> speaksFor, String text) {

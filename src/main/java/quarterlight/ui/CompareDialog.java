@@ -1,23 +1,28 @@
 package quarterlight.ui;
 
+import java.awt.Component;
 import java.awt.Frame;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import javax.swing.DefaultListCellRenderer;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JDialog;
 import javax.swing.JFileChooser;
 import javax.swing.JLabel;
+import javax.swing.JList;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
-import quarterlight.ui.compare.TwoCarsWindow;
+import quarterlight.edit.compare.ComparisonWork;
+import quarterlight.ui.compare.CarsWindow;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Dialogs;
 import quarterlight.ui.kit.look.Look;
 
-/** Asks which two visits are laid side by side. Event thread only. */
+/** Asks which two to six visits are laid side by side. Event thread only. */
 final class CompareDialog {
     private final DeskParts parts;
     private final Frame owner;
@@ -37,24 +42,42 @@ final class CompareDialog {
         JDialog dialog = new JDialog(owner, parts.texts().get("do.two-cars"), true);
         dialog.setName("two-visits");
         JPanel form = new JPanel(new MigLayout("insets 16, gap 8, wrap 3", "[right][420!,fill][]"));
-        JComboBox<Path> first = box(form, "A", known, 0);
-        JComboBox<Path> second = box(form, "B", known, 1);
+        List<JComboBox<Path>> boxes = new ArrayList<>();
+        for (int car = 0; car < ComparisonWork.MAX_CARS; car++) {
+            boxes.add(box(form, String.valueOf((char) ('A' + car)), known, car));
+        }
         JButton go = new JButton(parts.texts().get("two.go"));
         go.setName("two-go");
         go.addActionListener(e -> {
-            if (first.getSelectedItem() instanceof Path a && second.getSelectedItem() instanceof Path b) {
+            List<Path> visits = chosen(boxes);
+            if (visits.size() < ComparisonWork.MIN_CARS) {
+                parts.problems().tell(parts.texts().get("two.same"));
+            } else {
                 dialog.dispose();
-                TwoCarsWindow.open(parts, a, b);
+                CarsWindow.open(parts, visits);
             }
         });
         Dialogs.ask(dialog, form, go, parts.texts(), owner);
+    }
+
+    private static List<Path> chosen(List<JComboBox<Path>> boxes) {
+        return boxes.stream()
+                .flatMap(box -> box.getSelectedItem() instanceof Path visit ? Stream.of(visit) : Stream.empty())
+                .distinct()
+                .toList();
     }
 
     private JComboBox<Path> box(JPanel form, String name, List<Path> known, int chosen) {
         JComboBox<Path> box = new JComboBox<>(known.toArray(Path[]::new));
         box.setName("two-" + name);
         Look.named(box, parts.texts().get("two.visit", name));
-        box.setSelectedIndex(Math.min(chosen, known.size() - 1));
+        if (chosen < ComparisonWork.MIN_CARS) {
+            box.setSelectedIndex(Math.min(chosen, known.size() - 1));
+        } else {
+            box.insertItemAt(null, 0);
+            box.setSelectedIndex(0);
+            box.setRenderer(new NoCar());
+        }
         JButton choose = new JButton(parts.texts().get("two.choose"));
         Look.named(choose, parts.texts().get("two.choose.name", name));
         choose.setName("two-choose-" + name);
@@ -74,6 +97,16 @@ final class CompareDialog {
             Path visit = chooser.getSelectedFile().toPath();
             box.addItem(visit);
             box.setSelectedItem(visit);
+        }
+    }
+
+    /** Says that a further car may be left out. */
+    private final class NoCar extends DefaultListCellRenderer {
+        @Override
+        public Component getListCellRendererComponent(
+                JList<?> list, Object value, int index, boolean selected, boolean focus) {
+            Object shown = value == null ? parts.texts().get("two.none") : value;
+            return super.getListCellRendererComponent(list, shown, index, selected, focus);
         }
     }
 }

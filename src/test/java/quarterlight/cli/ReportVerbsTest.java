@@ -229,7 +229,29 @@ class ReportVerbsTest {
         assertThat(refinished.get("p_a_fewer").asDouble())
                 .as("a car against itself")
                 .isCloseTo(refinished.get("p_b_fewer").asDouble(), within(1e-9));
-        bench.run("compare", visit).complains(2, "B must be given");
+        bench.run("compare", visit).complains(2, "name 2 to 6");
         bench.run("compare", visit, folder.resolve("nowhere").toString()).complains(3, "no visit at");
+        bench.run("compare", visit, visit, visit, visit, visit, visit, visit).complains(2, "7 visits are named");
+        bench.run("compare", visit, visit, "--care", "price=3").complains(2, "\"price\" is no concern");
+        bench.run("compare", visit, visit, "--detail", "A,C").complains(2, "letters from A to B");
+        bench.run("compare", visit, visit, "--unit", "inch").complains(2, "take mil or um");
+        bench.run("compare", visit, visit, "--paper", "b5").complains(2, "there is no paper");
+    }
+
+    @Test
+    void compareGivesWhatMattersFirstWithAClassForEachOfThreeCars() {
+        add("statements", "zone,condition,text,severity", "roof,rusted through,Open to the sky.,grave");
+        JsonNode json = bench.run("compare", visit, visit, visit, "--detail", "C,A", "--care", "structure=5", "--json")
+                .done()
+                .json();
+        assertThat(keys(json).get(0)).isEqualTo("matters");
+        JsonNode first = json.get("matters").get(0);
+        assertThat(first.get("severity").asText()).isEqualTo("grave");
+        assertThat(first.get("zone").asText()).isEqualTo("roof");
+        assertThat(keys(first.get("cars"))).containsExactly("a", "b", "c");
+        assertThat(first.get("cars").get("c").get("class").asText()).isEqualTo("found");
+        assertThat(first.get("cars").get("c").get("text").asText()).contains("Open to the sky.");
+        assertThat(json.get("compared").toString()).isEqualTo("[\"c\",\"a\"]");
+        assertThat(json.get("order").asText()).contains("structure 5");
     }
 }

@@ -8,6 +8,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
@@ -19,10 +22,12 @@ import quarterlight.finish.history.ZoneHistory;
 import quarterlight.finish.model.PanelStories;
 import quarterlight.finish.number.JudgedNumber;
 import quarterlight.rust.TestVisits;
+import quarterlight.table.CounterpartTable;
 import quarterlight.table.ZoneTable;
 import quarterlight.table.list.CoverageTable;
 import quarterlight.table.list.DatePatternTable;
 import quarterlight.units.Area;
+import quarterlight.units.ThicknessText;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
@@ -46,6 +51,9 @@ import quarterlight.visit.trial.TrialResult;
 class ComparisonTest {
     private static final ZoneCatalog CATALOG = ZoneTable.load();
     private static final ZoneId HOOD = new ZoneId("hood");
+    private static final ThicknessText UM = new ThicknessText(ThicknessUnit.UM);
+    private static final Comparison.Terms TERMS =
+            new Comparison.Terms(CoverageTable.load(), CounterpartTable.load(), Letters.AB, UM);
 
     /** A car of few facts, put together step by step. */
     private static final class Told {
@@ -134,13 +142,20 @@ class ComparisonTest {
     }
 
     private static Comparison compare(Told a, Told b) {
-        return Comparison.of(a.findings(), b.findings(), CoverageTable.load());
+        return Comparison.of(a.findings(), b.findings(), TERMS);
+    }
+
+    private static List<Contrast> contrasts(ZoneFacts a, ZoneFacts b) {
+        return ZoneContrasts.of(a, b, Letters.AB, UM);
     }
 
     /** Contrasts of the hood alone. */
     private static List<Contrast> hood(Told a, Told b) {
         return ZoneContrasts.of(
-                ZoneFacts.of(a.findings(), HOOD, List.of()), ZoneFacts.of(b.findings(), HOOD, List.of()));
+                ZoneFacts.of(a.findings(), HOOD, List.of()),
+                ZoneFacts.of(b.findings(), HOOD, List.of()),
+                Letters.AB,
+                UM);
     }
 
     @Test
@@ -149,7 +164,7 @@ class ComparisonTest {
                 coupe().measured("hood", 120, 128, 133).clean(),
                 coupe().measured("hood", 120, 128, 133).clean());
         assertThat(same.zones()).allSatisfy(zone -> assertThat(zone.contrasts()).isEmpty());
-        CountComparison refinished = same.refinished();
+        CountComparison refinished = same.refinished().orElseThrow();
         assertThat(refinished.a().mean()).isEqualTo(refinished.b().mean());
         assertThat(refinished.chanceAFewer()).isCloseTo(refinished.chanceBFewer(), within(1e-12));
         assertThat(refinished.chanceAFewer() + refinished.chanceEqual() + refinished.chanceBFewer())
@@ -166,16 +181,18 @@ class ComparisonTest {
         }
         Findings a = even.findings();
         Findings b = thick.findings();
-        Comparison comparison = Comparison.of(a, b, CoverageTable.load());
+        Comparison comparison = Comparison.of(a, b, TERMS);
         double sumOfChances = a.history().zones().stream()
                 .mapToDouble(zone -> zone.notFactory())
                 .sum();
-        assertThat(comparison.refinished().a().mean())
+        assertThat(comparison.refinished().orElseThrow().a().mean())
                 .as(
                         "mean of the joint count is near the sum of the zones' chances: each zone sees the others coarsened")
                 .isCloseTo(sumOfChances, within(.1));
-        List<Double> ofA = comparison.refinished().a().distribution().chances();
-        List<Double> ofB = comparison.refinished().b().distribution().chances();
+        List<Double> ofA =
+                comparison.refinished().orElseThrow().a().distribution().chances();
+        List<Double> ofB =
+                comparison.refinished().orElseThrow().b().distribution().chances();
         double fewer = 0;
         double equal = 0;
         for (int i = 0; i < ofA.size(); i++) {
@@ -184,43 +201,75 @@ class ComparisonTest {
                 equal += i == j ? ofA.get(i) * ofB.get(j) : 0;
             }
         }
-        assertThat(comparison.refinished().chanceAFewer()).isCloseTo(fewer, within(1e-9));
-        assertThat(comparison.refinished().chanceEqual()).isCloseTo(equal, within(1e-9));
-        assertThat(comparison.refinished().chanceAFewer())
-                .isGreaterThan(comparison.refinished().chanceBFewer());
-        assertThat(comparison.refinished().a().low())
-                .isLessThanOrEqualTo(comparison.refinished().a().high());
+        assertThat(comparison.refinished().orElseThrow().chanceAFewer()).isCloseTo(fewer, within(1e-9));
+        assertThat(comparison.refinished().orElseThrow().chanceEqual()).isCloseTo(equal, within(1e-9));
+        assertThat(comparison.refinished().orElseThrow().chanceAFewer())
+                .isGreaterThan(comparison.refinished().orElseThrow().chanceBFewer());
+        assertThat(comparison.refinished().orElseThrow().a().low())
+                .isLessThanOrEqualTo(comparison.refinished().orElseThrow().a().high());
         assertThat(comparison.speakingFor(Side.A)).isNotEmpty();
         assertThat(comparison.speakingFor(Side.B)).isEmpty();
     }
 
     @Test
-    void unlikeBodiesAreComparedByTheZonesBothHave() {
+    void zonesOfUnlikeBodiesStandTogetherWhereTheyCorrespondAndAloneElsewhere() {
         Comparison comparison = compare(coupe(), new Told(BodyStyle.PICKUP));
-        assertThat(comparison.zones())
+        assertThat(comparison.shared())
+                .extracting(ComparedZone::label)
+                .contains(
+                        "Hood",
+                        "Decklid / Tailgate",
+                        "Quarter panel, left / Bed side, left",
+                        "Front frame rail, left / Frame side rail, left")
+                .doesNotContain("Cab corner, left");
+        assertThat(comparison.apart())
                 .extracting(zone -> zone.zone().id().value())
-                .contains("hood", "roof", "door-front-left")
-                .doesNotContain("decklid", "bed-side-left", "frame-side-rail-left", "frame-rail-front-left");
-        assertThat(comparison.counted())
-                .allSatisfy(id -> assertThat(CATALOG.get(id).finish()).isTrue());
-        assertThat(comparison.refinished().a().distribution().chances())
-                .hasSize(comparison.counted().size() + 1);
+                .contains("cab-corner-left", "tail-panel", "frame-rail-rear-left", "torque-box-front-left");
+        Set<ZoneId> onA = comparison.zones().stream()
+                .flatMap(zone -> zone.zoneA().stream())
+                .map(Zone::id)
+                .collect(Collectors.toSet());
+        assertThat(onA)
+                .as("no zone of a car vanishes")
+                .isEqualTo(
+                        CATALOG.zonesOf(TestVisits.facts(BodyStyle.COUPE).car().body()).stream()
+                                .map(Zone::id)
+                                .collect(Collectors.toSet()));
         assertThat(comparison.a().onlyHere())
                 .extracting(Zone::id)
                 .contains(new ZoneId("decklid"))
                 .doesNotContain(HOOD);
-        assertThat(comparison.b().onlyHere()).extracting(Zone::id).contains(new ZoneId("bed-side-left"));
+    }
+
+    /** Panels enough that the level of the car is its own, and one that stands out. */
+    private static Told leveled(int level, int hood) {
+        Told car = coupe();
+        for (String zone :
+                List.of("roof", "decklid", "door-front-left", "door-front-right", "fender-left", "quarter-left")) {
+            car.measured(zone, level - 4, level, level + 4);
+        }
+        return car.measured("hood", hood - 6, hood, hood + 6);
     }
 
     @Test
-    void aDifferenceWithinItsUncertaintyIsNotOne() {
-        List<Contrast> close = hood(coupe().measured("hood", 110, 130, 150), coupe().measured("hood", 112, 140, 145));
-        assertThat(close).isEmpty();
-        List<Contrast> apart = hood(coupe().measured("hood", 110, 114, 112), coupe().measured("hood", 410, 420, 430));
+    void howThickOneCarIsBesideAnotherSaysNothingByItself() {
+        assertThat(hood(leveled(100, 100), leveled(150, 150)))
+                .as("each at its own level")
+                .extracting(Contrast::aspect)
+                .doesNotContain(Aspect.THICKNESS);
+        assertThat(hood(coupe().measured("hood", 110, 130, 150), coupe().measured("hood", 112, 140, 145)))
+                .isEmpty();
+    }
+
+    @Test
+    void aPanelFarFromTheLevelOfItsOwnCarIsToldWithBothFigures() {
+        List<Contrast> apart = hood(leveled(100, 100), leveled(100, 420));
         assertThat(apart.get(0)).satisfies(contrast -> {
             assertThat(contrast.aspect()).isEqualTo(Aspect.THICKNESS);
             assertThat(contrast.speaksFor()).isEmpty();
-            assertThat(contrast.text()).contains("308\u2009\u00b5m thinner").contains("95 % interval");
+            assertThat(contrast.text())
+                    .contains("times the level of A (100\u202f\u00b5m")
+                    .contains("of B (420\u202f\u00b5m");
         });
     }
 
@@ -229,6 +278,8 @@ class ComparisonTest {
         Chances chances = new Chances(1 - refinished, refinished, 0, 0);
         return new ZoneFacts(
                 Optional.empty(),
+                OptionalDouble.empty(),
+                false,
                 Optional.of(new ZoneHistory(
                         HOOD,
                         true,
@@ -290,23 +341,13 @@ class ComparisonTest {
     @Test
     void likelihoodsSpeakForACarOnlyWhereTheyLieTwentyPointsApart() {
         ZoneFacts none = likelihood(0.002, 0.001, 0.003);
-        assertThat(ZoneContrasts.of(none, likelihood(0.03, 0.02, 0.04))).isEmpty();
-        assertThat(ZoneContrasts.of(none, likelihood(0.35, 0.002, 0.6)))
+        assertThat(contrasts(none, likelihood(0.03, 0.02, 0.04))).isEmpty();
+        assertThat(contrasts(none, likelihood(0.35, 0.002, 0.6)))
                 .as("bands overlap")
                 .isEmpty();
-        assertThat(ZoneContrasts.of(likelihood(0.35, 0.2, 0.6), none))
+        assertThat(contrasts(likelihood(0.35, 0.2, 0.6), none))
                 .extracting(Contrast::speaksFor)
                 .containsExactly(Optional.of(Side.B));
-    }
-
-    @Test
-    void readingsWithoutScatterAreComparedAsTheyAre() {
-        List<Contrast> apart = hood(coupe().measured("hood", 110, 110), coupe().measured("hood", 150, 150));
-        assertThat(apart).extracting(Contrast::aspect).contains(Aspect.THICKNESS);
-        List<Contrast> same = hood(coupe().measured("hood", 110, 110), coupe().measured("hood", 110, 110));
-        assertThat(same).isEmpty();
-        List<Contrast> oneSided = hood(coupe().measured("hood", 110, 110), coupe().measured("hood", 300, 310, 320));
-        assertThat(oneSided).extracting(Contrast::aspect).contains(Aspect.THICKNESS);
     }
 
     @Test

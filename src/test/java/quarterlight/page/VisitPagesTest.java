@@ -26,16 +26,26 @@ import quarterlight.car.body.Body;
 import quarterlight.car.body.BodyStyle;
 import quarterlight.car.body.Dimensions;
 import quarterlight.car.body.DriveSide;
-import quarterlight.compare.Comparison;
+import quarterlight.compare.matter.CarEvidence;
+import quarterlight.compare.matter.Care;
+import quarterlight.compare.matter.FoundMatters;
+import quarterlight.compare.said.ComparisonSheet;
+import quarterlight.compare.said.SheetMaking;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.NominalAreas;
 import quarterlight.diagram.file.DiagramFile;
 import quarterlight.findings.Findings;
+import quarterlight.matters.Matters;
+import quarterlight.page.compare.CarPage;
+import quarterlight.page.compare.ComparisonPages;
 import quarterlight.page.print.Paper;
+import quarterlight.table.CounterpartTable;
 import quarterlight.table.ZoneTable;
 import quarterlight.table.list.CoverageTable;
 import quarterlight.table.list.DatePatternTable;
+import quarterlight.table.list.TrialTable;
 import quarterlight.task.Progress;
+import quarterlight.units.ThicknessText;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitParts;
@@ -129,8 +139,7 @@ class VisitPagesTest {
                 ZoneTable.load(),
                 NominalAreas.of(diagram, visit.facts().car().dimensions()),
                 DatePatternTable.load());
-        new ComparisonPages(car, diagram, car, diagram, Comparison.of(car, car, CoverageTable.load()))
-                .write(folder, Paper.LETTER);
+        beside(car, car, diagram).write(folder, Paper.LETTER);
         byte[] pdf = Files.readAllBytes(folder.resolve("compare.pdf"));
         assertThat(PdfValidator.objections(pdf, PDFAFlavour.PDFA_2_A)).isEmpty();
         assertThat(PdfValidator.objections(pdf, PDFAFlavour.PDFUA_1)).isEmpty();
@@ -143,7 +152,7 @@ class VisitPagesTest {
         assertThat(html).contains("Claimed and found", "No claim is recorded.");
         try (PDDocument document = Loader.loadPDF(pdf)) {
             assertThat(new PDFTextStripper().getText(document))
-                    .contains("Two cars side by side", "31.7", "A has fewer");
+                    .contains("Two cars side by side", "31.7", "Probability that A has fewer");
         }
     }
 
@@ -167,8 +176,7 @@ class VisitPagesTest {
                         .claims(VisitParts.rows(List.of(claim)))
                         .record(),
                 diagram);
-        new ComparisonPages(none, diagram, claimed, diagram, Comparison.of(none, claimed, CoverageTable.load()))
-                .write(folder, Paper.A4);
+        beside(none, claimed, diagram).write(folder, Paper.A4);
         assertThat(PdfValidator.objections(Files.readAllBytes(folder.resolve("compare.pdf")), PDFAFlavour.PDFUA_1))
                 .isEmpty();
         assertThat(HtmlValidator.objections(Files.readAllBytes(folder.resolve("compare.html"))))
@@ -177,6 +185,27 @@ class VisitPagesTest {
         assertThat(html)
                 .contains("<b>A</b> No claim is recorded.", "Hood, lip", "never &lt;hit&gt;", "seller", "open")
                 .doesNotContain("<b>B</b> No claim", "(proposed, not decided)");
+    }
+
+    private static ComparisonPages beside(Findings a, Findings b, BodyDiagram diagram) {
+        ComparisonSheet sheet = SheetMaking.of(
+                List.of(evidence(a), evidence(b)),
+                new SheetMaking.Asked(
+                        Care.NONE,
+                        new ThicknessText(ThicknessUnit.MIL),
+                        0,
+                        1,
+                        CoverageTable.load(),
+                        CounterpartTable.load()));
+        return new ComparisonPages(sheet, List.of(page(a, diagram), page(b, diagram)), 0, 1);
+    }
+
+    private static CarEvidence evidence(Findings car) {
+        return FoundMatters.of(car, Matters.of(car, List.of(), TrialTable.load()), "");
+    }
+
+    private static CarPage page(Findings car, BodyDiagram diagram) {
+        return new CarPage(car, diagram, (photo, px) -> Optional.empty(), java.util.Map.of());
     }
 
     private static Findings findings(VisitRecord visit, BodyDiagram diagram) {

@@ -69,7 +69,7 @@ public final class PagesVerb implements Verb {
         return Exit.DONE;
     }
 
-    static Paper paper(String verb, String word) throws CallRefused {
+    public static Paper paper(String verb, String word) throws CallRefused {
         return Worded.find(Paper.class, word)
                 .orElseThrow(() -> new CallRefused(verb + ": there is no paper " + Quoted.of(word) + "; take one of "
                         + Worded.words(Paper.class)));

@@ -11,7 +11,7 @@ import quarterlight.file.Lasting;
 import quarterlight.file.Unfinished;
 
 /** Where pages are made, beside the place where they are to lie: they come there all at once, and what was broken off leaves nothing. */
-final class PagesFolder implements AutoCloseable {
+public final class PagesFolder implements AutoCloseable {
     /** The order in which the pages are told. */
     private static final List<String> ORDER =
             List.of("diagram.svg", "diagram.pdf", "report.pdf", "report.html", "compare.pdf", "compare.html");
@@ -28,18 +28,18 @@ final class PagesFolder implements AutoCloseable {
         this.fresh = fresh;
     }
 
-    static PagesFolder in(Path out) throws IOException {
+    public static PagesFolder in(Path out) throws IOException {
         boolean fresh = !Files.exists(out);
         Lasting.createFolders(out);
         return new PagesFolder(out, Unfinished.in(out), fresh);
     }
 
-    Path making() {
+    public Path making() {
         return making;
     }
 
     /** Brings the pages, whose content lasts already, to their place, where they last; where they lie now. */
-    List<Path> take() throws IOException {
+    public List<Path> take() throws IOException {
         List<Path> made = new ArrayList<>();
         for (Path file : files()) {
             Path place = out.resolve(file.getFileName());

@@ -14,8 +14,8 @@ import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
-import quarterlight.compare.Comparison;
 import quarterlight.coverage.Coverage;
+import quarterlight.coverage.CoverageRules;
 import quarterlight.coverage.Gap;
 import quarterlight.coverage.TrialList;
 import quarterlight.coverage.ZoneCoverage;
@@ -28,7 +28,6 @@ import quarterlight.edit.list.VisitLists;
 import quarterlight.findings.Findings;
 import quarterlight.marks.code.DatePatterns;
 import quarterlight.matters.Matters;
-import quarterlight.page.ComparisonPages;
 import quarterlight.page.VisitPages;
 import quarterlight.page.brief.BriefPage;
 import quarterlight.page.brief.BriefPictures;
@@ -173,31 +172,14 @@ public final class VisitWork {
         return new TakeAlongSheet(visit, catalog, walk, trials(folder), diagram).write(file, paper);
     }
 
-    /** Two cars side by side. */
-    public Comparison compared(Findings a, Findings b) throws TableUnreadable {
-        return Comparison.of(a, b, CoverageTable.load(settings));
+    /** What evidence is asked for on this computer, whatever came with single visits. */
+    public CoverageRules rules() throws TableUnreadable {
+        return CoverageTable.load(settings);
     }
 
     /** The findings from what a buyer may see. */
     public Findings open(Path folder, Findings car) throws TableUnreadable {
         VisitRecord open = car.visit().forBuyer();
         return open.equals(car.visit()) ? car : findings(folder, open);
-    }
-
-    /** Makes the page of two cars in a folder; what was made. */
-    public List<Path> comparisonPages(Path folderA, Findings a, Path folderB, Findings b, Path out, Paper paper)
-            throws TableUnreadable, DiagramRefused, IOException {
-        Findings openA = open(folderA, a);
-        Findings openB = open(folderB, b);
-        ComparisonPages pages = new ComparisonPages(
-                openA,
-                VisitDiagram.of(folderA, openA.visit().facts()),
-                openB,
-                VisitDiagram.of(folderB, openB.visit().facts()),
-                compared(openA, openB));
-        try (PagesFolder folder = PagesFolder.in(out)) {
-            pages.write(folder.making(), paper);
-            return folder.take();
-        }
     }
 }

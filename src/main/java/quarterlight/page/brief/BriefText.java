@@ -18,7 +18,7 @@ import quarterlight.visit.statement.Severity;
 import quarterlight.visit.trial.TrialResult;
 
 /** The paragraph of the first page, composed of the findings sentence by sentence; the rules stand in docs/methods/brief.md. */
-final class BriefText {
+public final class BriefText {
     private static final int NAMED = 3;
     private static final List<String> SPELLED = List.of(
             "none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve");
@@ -29,6 +29,11 @@ final class BriefText {
     private BriefText(Findings car, Matters matters) {
         this.car = car;
         this.matters = matters;
+    }
+
+    /** What the first page says of a car: the inspector's own words, else the composed paragraph. */
+    public static String of(Findings car, Matters matters) {
+        return car.visit().facts().choices().brief().paragraph().orElseGet(() -> composed(car, matters));
     }
 
     /** The composed paragraph. */

@@ -25,7 +25,7 @@ import quarterlight.ui.kit.look.Look;
 /** The diagram of one of two cars, on the scale that both share. Event thread only; the scene is laid out in the background. */
 final class CarSheet extends JPanel {
     private final transient DeskParts parts;
-    private final transient Pair.Car car;
+    private final transient LoadedCars.Car car;
     private final transient ThicknessRamp ramp;
     private final transient LatestWork<Wish, Laid> work;
     private transient Optional<DiagramPainter> painter = Optional.empty();
@@ -38,7 +38,7 @@ final class CarSheet extends JPanel {
     private record Laid(Wish wish, DiagramScene scene) {}
 
     /** @param hovered told which zone the pointer is over */
-    CarSheet(DeskParts parts, Pair.Car car, ThicknessRamp ramp, Consumer<Optional<ZoneId>> hovered) {
+    CarSheet(DeskParts parts, LoadedCars.Car car, ThicknessRamp ramp, Consumer<Optional<ZoneId>> hovered) {
         this.parts = parts;
         this.car = car;
         this.ramp = ramp;

@@ -8,8 +8,8 @@ import java.awt.RenderingHints;
 import javax.swing.JPanel;
 import quarterlight.compare.CountComparison;
 import quarterlight.compare.CountSummary;
-import quarterlight.ui.kit.Format;
-import quarterlight.ui.kit.Texts;
+import quarterlight.compare.Letters;
+import quarterlight.compare.said.CountText;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Palette;
 
@@ -19,35 +19,18 @@ final class CountBars extends JPanel {
     private static final int TOP = 22;
 
     private final transient CountComparison counts;
-    private final transient Texts texts;
+    private final transient Letters letters;
     private final String title;
 
-    CountBars(Texts texts, String title, CountComparison counts) {
-        this.texts = texts;
-        this.counts = counts;
-        this.title = title;
+    CountBars(Letters letters, CountText text) {
+        this.letters = letters;
+        this.counts = text.counts();
+        this.title = Character.toUpperCase(text.what().charAt(0)) + text.what().substring(1);
         setOpaque(false);
         setPreferredSize(new Dimension(300, 130));
-        Look.named(this, title + ". " + words());
-        setToolTipText(words());
-    }
-
-    private String words() {
-        return texts.get(
-                "compare.counts.words",
-                summary(counts.a()),
-                summary(counts.b()),
-                percent(counts.chanceAFewer()),
-                percent(counts.chanceEqual()),
-                percent(counts.chanceBFewer()));
-    }
-
-    private String summary(CountSummary side) {
-        return texts.get("compare.counts.summary", Format.number(side.mean(), 1), side.low(), side.high());
-    }
-
-    private static String percent(double share) {
-        return Format.number(100 * share, 0);
+        setMinimumSize(new Dimension(0, 130));
+        Look.named(this, text.sentence());
+        setToolTipText(text.sentence());
     }
 
     @Override
@@ -65,8 +48,8 @@ final class CountBars extends JPanel {
         double step = (getWidth() - 24.0) / (most + 1);
         double tallest = Math.max(tallest(counts.a(), most), tallest(counts.b(), most));
         g.setColor(palette.secondInk());
-        g.drawString("A", 0, middle - room / 2 + 4);
-        g.drawString("B", 0, middle + room / 2 + 8);
+        g.drawString(letters.a(), 0, middle - room / 2 + 4);
+        g.drawString(letters.b(), 0, middle + room / 2 + 8);
         g.setFont(getFont().deriveFont(getFont().getSize2D() - 2));
         for (int n = 0; n <= most; n++) {
             int x = 20 + (int) (n * step);

@@ -9,7 +9,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import javax.swing.JTabbedPane;
 import javax.swing.JTable;
+import org.assertj.swing.edt.GuiActionRunner;
 import org.assertj.swing.finder.JFileChooserFinder;
 import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.DialogFixture;
@@ -66,14 +68,20 @@ class TwoCarsRobotTest extends DeskRobot {
         pick.button("two-go").click();
         FrameFixture two =
                 WindowFinder.findFrame("two-cars").withTimeout(60_000).using(robot);
-        JTable zones = two.table().target();
-        List<String> hood = IntStream.range(0, zones.getRowCount())
-                .mapToObj(row -> IntStream.range(0, zones.getColumnCount())
-                        .mapToObj(column -> String.valueOf(zones.getValueAt(row, column)))
+        JTabbedPane parts = two.tabbedPane("compare-parts").target();
+        int paint = parts.indexOfTab("Paint");
+        GuiActionRunner.execute(() -> parts.setSelectedIndex(paint));
+        JTable panels = two.table().target();
+        List<String> hood = IntStream.range(0, panels.getRowCount())
+                .mapToObj(row -> IntStream.range(0, panels.getColumnCount())
+                        .mapToObj(column -> String.valueOf(panels.getValueAt(row, column)))
                         .collect(Collectors.joining(" | ")))
                 .filter(row -> row.startsWith("Hood |"))
                 .toList();
         assertThat(hood).singleElement().satisfies(row -> assertThat(row).contains("4.8", "27.0"));
+        two.spinner("care-structure-number").enterTextAndCommit("7");
+        until("the rows are ordered by what the buyer cares about", () -> said(two)
+                .contains("structure 7"));
         two.button("compare-make").click();
         var save = JFileChooserFinder.findFileChooser().withTimeout(20_000).using(robot);
         Path pages = Files.createDirectories(folder.resolve("both"));
@@ -82,5 +90,13 @@ class TwoCarsRobotTest extends DeskRobot {
         until("the page is made", () -> Files.exists(pages.resolve("compare.html")));
         assertThat(pages.resolve("compare.pdf")).exists();
         two.close();
+    }
+
+    /** Every word of the first part. */
+    private static String said(FrameFixture two) {
+        return GuiActionRunner.execute(() -> {
+            JTabbedPane parts = two.tabbedPane("compare-parts").target();
+            return String.join(" ", ((MattersPane) parts.getComponentAt(0)).words());
+        });
     }
 }

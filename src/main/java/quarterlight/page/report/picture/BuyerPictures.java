@@ -59,6 +59,17 @@ public final class BuyerPictures {
                         .map(PrintedPicture::jpeg);
     }
 
+    /** A photo with what is drawn on it; empty for one that cannot be shown. */
+    public Optional<BufferedImage> picture(PhotoId photo, int longSidePx) {
+        Frame frame = new Frame(photo, OptionalDouble.empty());
+        return shown(photo, frame.at(), longSidePx).map(picture -> annotated(frame, picture));
+    }
+
+    /** The same as a JPEG file. */
+    public Optional<byte[]> jpeg(PhotoId photo, int longSidePx) {
+        return picture(photo, longSidePx).map(this::printed).map(PrintedPicture::jpeg);
+    }
+
     public Optional<PrintedPicture> print(Frame frame) {
         return shown(frame.photo(), frame.at(), PrintedPicture.LONG_SIDE_PX)
                 .map(picture -> annotated(frame, picture))

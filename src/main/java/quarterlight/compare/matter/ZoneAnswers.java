@@ -1,0 +1,224 @@
+package quarterlight.compare.matter;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
+import quarterlight.car.ZoneId;
+import quarterlight.findings.StatementConflict;
+import quarterlight.finish.ZoneEvidence;
+import quarterlight.finish.history.ZoneHistory;
+import quarterlight.rust.RustByEye;
+import quarterlight.rust.ZoneRust;
+import quarterlight.rust.need.RepairNeed;
+import quarterlight.thickness.ZoneThickness;
+import quarterlight.thickness.gauge.GaugeQuality;
+import quarterlight.units.Numerals;
+import quarterlight.units.ThicknessText;
+import quarterlight.visit.annotation.Trace;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.statement.Condition;
+import quarterlight.visit.statement.Origin;
+import quarterlight.visit.statement.Statement;
+
+/** What a car shows in one zone, in one respect, where nothing that matters was found there. */
+public final class ZoneAnswers {
+    /** At or above this a panel counts as likely refinished, as in what matters; at or below the other it counts as its first finish. */
+    private static final int LIKELY = 60;
+
+    private static final int UNLIKELY = 20;
+    private static final Set<Condition> WELL = EnumSet.of(Condition.SOUND, Condition.PRESENT);
+    private static final Set<Condition> NOTHING_SAID =
+            EnumSet.of(Condition.SOUND, Condition.PRESENT, Condition.NO_RUST, Condition.NOT_LOOKED_AT);
+
+    private final CarEvidence car;
+    private final ThicknessText unit;
+
+    public ZoneAnswers(CarEvidence car, ThicknessText unit) {
+        this.car = car;
+        this.unit = unit;
+    }
+
+    public Cell of(Topic topic, ZoneId zone, Optional<String> part) {
+        Optional<String> missing = car.missing(zone);
+        if (missing.isPresent() && topic != Topic.CONDITION) {
+            return Cell.of(CellClass.NOT_ON_THIS_CAR, "Missing: " + missing.get());
+        }
+        return switch (topic) {
+            case RUST -> rust(zone);
+            case FINISH -> finish(zone);
+            case ORIGIN -> origin(zone, part);
+            case CONFLICT -> conflict(zone);
+            default -> condition(zone, part);
+        };
+    }
+
+    private Cell rust(ZoneId zone) {
+        Optional<ZoneRust> looked = car.findings().rust().zone(zone).filter(ZoneRust::lookedAt);
+        if (looked.isEmpty()) {
+            return notLookedAt(zone, "Nobody looked for rust there.");
+        }
+        ZoneRust rust = looked.get();
+        boolean none = rust.byEye().isEmpty()
+                && rust.rust().map(area -> area.mm2() == 0).orElse(true);
+        if (none) {
+            return Cell.of(CellClass.CLEAN, "Looked at for rust: none.", said(zone, Condition.NO_RUST));
+        }
+        List<String> parts = new ArrayList<>();
+        rust.need().filter(need -> need != RepairNeed.NONE).ifPresent(need -> parts.add("repair need " + need.word()));
+        rust.holes().stream().filter(n -> n > 0).forEach(n -> parts.add(Numerals.count(n, "hole", "holes")));
+        rust.gradeInWords().ifPresent(grade -> parts.add("grade " + grade + " by ASTM D610"));
+        String measured = parts.isEmpty() ? "" : "Rust: " + String.join(", ", parts) + ".";
+        String seen = rust.byEye().stream()
+                .map(RustByEye::statement)
+                .map(Statement::text)
+                .collect(Collectors.joining(" "));
+        String text = (measured + " " + seen).strip();
+        return Cell.of(CellClass.FOUND, text.isEmpty() ? "Rust is outlined there." : text, traced(zone));
+    }
+
+    private Optional<PhotoId> traced(ZoneId zone) {
+        return car.findings().visit().traces().stream()
+                .map(row -> row.value())
+                .filter(trace -> trace.zone().equals(zone))
+                .map(Trace::photo)
+                .findFirst()
+                .or(() -> car.statements(zone)
+                        .flatMap(one -> one.photo().stream())
+                        .findFirst());
+    }
+
+    private Optional<PhotoId> said(ZoneId zone, Condition condition) {
+        return car.statements(zone)
+                .filter(one -> one.is(condition))
+                .flatMap(one -> one.photo().stream())
+                .findFirst()
+                .or(() -> pinned(zone));
+    }
+
+    private Optional<PhotoId> pinned(ZoneId zone) {
+        return car.photos(zone).stream().findFirst();
+    }
+
+    private Cell finish(ZoneId zone) {
+        boolean panel =
+                car.findings().catalog().find(zone).filter(one -> one.finish()).isPresent();
+        Optional<Statement> stated = car.statements(zone)
+                .filter(one -> one.is(Condition.REFINISHED) || one.is(Condition.FILLER))
+                .findFirst();
+        if (stated.isPresent()) {
+            return Cell.of(CellClass.FOUND, stated.get().text(), stated.get().photo());
+        }
+        if (!panel) {
+            return condition(zone, Optional.empty());
+        }
+        Optional<ZoneHistory> history = car.findings().history().zone(zone);
+        boolean own = car.findings()
+                .evidence()
+                .zone(zone)
+                .filter(ZoneEvidence::isJudged)
+                .isPresent();
+        if (history.isEmpty() || !own) {
+            return notLookedAt(zone, "Not measured.");
+        }
+        return judged(zone, history.get());
+    }
+
+    private Cell judged(ZoneId zone, ZoneHistory history) {
+        String measured = mean(zone).map(mean -> mean + "; ").orElse("");
+        String text = measured + "refinish likelihood " + ZoneHistory.shown(history.refinishScore())
+                + ", repair likelihood " + ZoneHistory.shown(history.repairScore()) + ", of 100.";
+        boolean likely = history.refinishScore() >= LIKELY || history.repairScore() >= LIKELY;
+        boolean unlikely = history.refinishScore() <= UNLIKELY && history.repairScore() <= UNLIKELY;
+        if (mean(zone).isPresent()
+                && GaugeQuality.of(car.findings().visit()).summary() == GaugeQuality.Summary.FAILED) {
+            return Cell.of(
+                    likely ? CellClass.FOUND : CellClass.NOT_LOOKED_AT,
+                    "Measured with a gauge whose check failed, so not to be relied on: " + text,
+                    pinned(zone));
+        }
+        if (unlikely) {
+            return Cell.of(CellClass.CLEAN, "As first finished: " + text, pinned(zone));
+        }
+        return Cell.of(CellClass.FOUND, (likely ? "Likely refinished: " : "Left open: ") + text, pinned(zone));
+    }
+
+    private Optional<String> mean(ZoneId zone) {
+        OptionalDouble mean = car.findings()
+                .thickness()
+                .zone(zone)
+                .filter(ZoneThickness::readable)
+                .map(ZoneThickness::meanUm)
+                .orElse(OptionalDouble.empty());
+        return mean.isPresent() ? Optional.of(unit.of(mean.getAsDouble())) : Optional.empty();
+    }
+
+    private Cell condition(ZoneId zone, Optional<String> part) {
+        List<Statement> here = about(zone, part);
+        Optional<Statement> bad = here.stream()
+                .filter(one -> one.what()
+                        .condition()
+                        .filter(c -> !NOTHING_SAID.contains(c))
+                        .isPresent())
+                .findFirst();
+        if (bad.isPresent()) {
+            return Cell.of(CellClass.FOUND, bad.get().text(), bad.get().photo());
+        }
+        Optional<Statement> well = here.stream()
+                .filter(one -> one.what().condition().filter(WELL::contains).isPresent())
+                .findFirst();
+        return well.map(one -> Cell.of(CellClass.CLEAN, one.text(), one.photo().or(() -> pinned(zone))))
+                .orElseGet(() -> nothingRecorded(zone, "Nothing is recorded of its condition."));
+    }
+
+    private Cell origin(ZoneId zone, Optional<String> part) {
+        List<Statement> here = about(zone, part);
+        Optional<Statement> other = here.stream()
+                .filter(one -> one.is(Origin.REPLACED) || one.is(Origin.DOES_NOT_BELONG))
+                .findFirst();
+        if (other.isPresent()) {
+            return Cell.of(CellClass.FOUND, other.get().text(), other.get().photo());
+        }
+        return here.stream()
+                .filter(one -> one.is(Origin.ORIGINAL))
+                .findFirst()
+                .map(one -> Cell.of(CellClass.CLEAN, one.text(), one.photo().or(() -> pinned(zone))))
+                .orElseGet(() -> nothingRecorded(zone, "Nothing is recorded of its origin."));
+    }
+
+    /** What is said of the same part, or of the zone as a whole. */
+    private List<Statement> about(ZoneId zone, Optional<String> part) {
+        Optional<String> wanted = part.map(Subject::plain);
+        return car.statements(zone)
+                .filter(one -> wanted.isEmpty()
+                        || one.details().part().isEmpty()
+                        || one.details().part().map(Subject::plain).equals(wanted))
+                .toList();
+    }
+
+    private Cell conflict(ZoneId zone) {
+        List<StatementConflict> conflicts =
+                StatementConflict.of(car.findings().visit().standing(), zone);
+        if (!conflicts.isEmpty()) {
+            return Cell.of(CellClass.FOUND, conflicts.get(0).sentence());
+        }
+        return car.statements(zone).findAny().isPresent()
+                ? Cell.of(CellClass.CLEAN, "What is stated there goes together.", pinned(zone))
+                : nothingRecorded(zone, "Nothing is stated there.");
+    }
+
+    private Cell nothingRecorded(ZoneId zone, String text) {
+        int photos = car.photos(zone).size();
+        return notLookedAt(
+                zone,
+                photos == 0 ? text : text + " " + Numerals.count(photos, "photo shows", "photos show") + " the place.");
+    }
+
+    private Cell notLookedAt(ZoneId zone, String text) {
+        String why = car.excuse(zone).map(excuse -> " " + excuse).orElse("");
+        return Cell.of(CellClass.NOT_LOOKED_AT, text + why, pinned(zone));
+    }
+}

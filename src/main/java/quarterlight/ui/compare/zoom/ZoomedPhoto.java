@@ -1,0 +1,113 @@
+package quarterlight.ui.compare.zoom;
+
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.Point;
+import java.awt.RenderingHints;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.awt.event.MouseWheelEvent;
+import java.awt.image.BufferedImage;
+import java.util.Optional;
+import javax.accessibility.AccessibleRole;
+import quarterlight.ui.kit.look.DrawnComponent;
+import quarterlight.ui.kit.look.Look;
+
+/** One of two photos of the same place, zoomed and moved together with the other. Event thread only. */
+public final class ZoomedPhoto extends DrawnComponent {
+    private static final double STEP = 1.25;
+
+    private final transient SharedZoom zoom;
+    private final String none;
+    private transient Optional<BufferedImage> picture = Optional.empty();
+    private transient Optional<String> instead = Optional.empty();
+
+    /** @param none said where the place has no photo */
+    public ZoomedPhoto(SharedZoom zoom, String none) {
+        this.zoom = zoom;
+        this.none = none;
+        setPreferredSize(new Dimension(480, 320));
+        setMinimumSize(new Dimension(120, 90));
+        setFocusable(true);
+        zoom.onChange(this::repaint);
+        Mouse mouse = new Mouse();
+        addMouseListener(mouse);
+        addMouseMotionListener(mouse);
+        addMouseWheelListener(mouse);
+    }
+
+    @Override
+    protected AccessibleRole role() {
+        return AccessibleRole.CANVAS;
+    }
+
+    /** @param message said in place of a picture */
+    public void show(Optional<BufferedImage> fresh, Optional<String> message) {
+        picture = fresh;
+        instead = message;
+        repaint();
+    }
+
+    private double scale() {
+        BufferedImage image = picture.orElseThrow();
+        return zoom.factor()
+                * Math.min((double) getWidth() / image.getWidth(), (double) getHeight() / image.getHeight());
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        Graphics2D g = (Graphics2D) graphics.create();
+        g.setColor(Look.palette().sheet());
+        g.fillRect(0, 0, getWidth(), getHeight());
+        if (picture.isEmpty()) {
+            g.setColor(Look.palette().secondInk());
+            g.setFont(getFont());
+            g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+            g.drawString(instead.orElse(none), 12, 24);
+        } else {
+            BufferedImage image = picture.get();
+            double scale = scale();
+            g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
+            g.translate(getWidth() / 2.0, getHeight() / 2.0);
+            g.scale(scale, scale);
+            g.translate(-zoom.x() * image.getWidth(), -zoom.y() * image.getHeight());
+            g.drawImage(image, 0, 0, null);
+        }
+        g.dispose();
+    }
+
+    /** Turns the wheel into zoom about the pointer and dragging into moving. */
+    private final class Mouse extends MouseAdapter {
+        private Point last = new Point();
+
+        @Override
+        public void mousePressed(MouseEvent e) {
+            requestFocusInWindow();
+            last = e.getPoint();
+        }
+
+        @Override
+        public void mouseDragged(MouseEvent e) {
+            picture.ifPresent(image -> zoom.pan(
+                    (last.x - e.getX()) / (scale() * image.getWidth()),
+                    (last.y - e.getY()) / (scale() * image.getHeight())));
+            last = e.getPoint();
+        }
+
+        @Override
+        public void mouseClicked(MouseEvent e) {
+            if (e.getClickCount() == 2) {
+                zoom.fit();
+            }
+        }
+
+        @Override
+        public void mouseWheelMoved(MouseWheelEvent e) {
+            picture.ifPresent(image -> zoom.zoom(
+                    Math.pow(STEP, -e.getPreciseWheelRotation()),
+                    (e.getX() - getWidth() / 2.0) / (scale() * image.getWidth()),
+                    (e.getY() - getHeight() / 2.0) / (scale() * image.getHeight())));
+        }
+    }
+}
