@@ -81,7 +81,7 @@ public final class HelpWindow {
         Look.named(contents, parts.texts().get("help.contents"));
         contents.addListSelectionListener(e -> {
             if (!e.getValueIsAdjusting() && contents.getSelectedValue() != null) {
-                pane.scrollToReference(anchor(contents.getSelectedValue()));
+                MarkdownText.go(pane, anchor(contents.getSelectedValue()));
             }
         });
         JTextField search = new JTextField();

@@ -1,10 +1,14 @@
 package quarterlight.ui.dialog;
 
 import java.awt.Color;
+import java.awt.Rectangle;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JEditorPane;
 import javax.swing.event.HyperlinkEvent;
+import javax.swing.text.BadLocationException;
+import javax.swing.text.Element;
+import javax.swing.text.html.HTMLDocument;
 import javax.swing.text.html.HTMLEditorKit;
 import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.ext.heading.anchor.HeadingAnchorExtension;
@@ -51,12 +55,26 @@ final class MarkdownText {
                 return;
             }
             if (e.getDescription().startsWith("#")) {
-                pane.scrollToReference(e.getDescription().substring(1));
+                go(pane, e.getDescription().substring(1));
             } else {
                 other.accept(e.getDescription());
             }
         });
         return pane;
+    }
+
+    /** Brings a heading to the top of what is seen; the pane itself only knows named links, not headings. */
+    static void go(JEditorPane pane, String id) {
+        Element heading = ((HTMLDocument) pane.getDocument()).getElement(id);
+        if (heading == null) {
+            return;
+        }
+        try {
+            Rectangle at = pane.modelToView2D(heading.getStartOffset()).getBounds();
+            pane.scrollRectToVisible(new Rectangle(0, at.y, 1, pane.getVisibleRect().height));
+        } catch (BadLocationException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     private static String hex(Color color) {
