@@ -20,6 +20,9 @@ import quarterlight.ui.kit.look.Typeface;
 
 /** Shows a text written in CommonMark, with tables, and headings that links lead to. */
 final class MarkdownText {
+    /** Room above a heading that was gone to, px. */
+    private static final int ABOVE = 12;
+
     private MarkdownText() {}
 
     /** Off the event thread or on it. */
@@ -71,7 +74,7 @@ final class MarkdownText {
         }
         try {
             Rectangle at = pane.modelToView2D(heading.getStartOffset()).getBounds();
-            pane.scrollRectToVisible(new Rectangle(0, at.y, 1, pane.getVisibleRect().height));
+            pane.scrollRectToVisible(new Rectangle(0, Math.max(0, at.y - ABOVE), 1, pane.getVisibleRect().height));
         } catch (BadLocationException e) {
             throw new IllegalStateException(e);
         }
