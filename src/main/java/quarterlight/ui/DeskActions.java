@@ -11,7 +11,9 @@ import java.util.Set;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
 import javax.swing.KeyStroke;
+import quarterlight.about.ProgramVersion;
 import quarterlight.ui.dialog.ChooseDrawing;
+import quarterlight.ui.dialog.HelpWindow;
 import quarterlight.ui.dialog.ManualWindow;
 import quarterlight.ui.dialog.VisitForm;
 import quarterlight.ui.kit.Command;
@@ -43,7 +45,11 @@ final class DeskActions {
     private final Command redo;
     private final Command unit;
     private final Command brightness;
+    private final Command help;
     private final Command manual;
+    private final Command about;
+    private final Command hideDiagram;
+    private final Command nextDoubt;
     private final Command keys;
     private final Map<Station, Command> stations = new EnumMap<>(Station.class);
 
@@ -68,8 +74,13 @@ final class DeskActions {
         redo = always("do.redo", () -> visit().ifPresent(OpenVisit::redo)).menuKey("shift Z");
         unit = always("do.unit", this::otherUnit).menuKey("U");
         brightness = always("do.brightness", this::otherBrightness).menuKey("shift D");
-        manual = always("do.manual", () -> new ManualWindow(parts, window.frame()).show())
-                .key("F1");
+        help = always("do.help", this::openHelp).key("F1");
+        manual = always("do.manual", this::openManual);
+        about = always("do.about", () -> parts.problems()
+                .remark(texts.get("about.text", ProgramVersion.ours().text())));
+        hideDiagram = always("do.diagram", () -> window.bench().ifPresent(VisitPanel::toggleDiagram))
+                .key("F11");
+        nextDoubt = always("do.next-doubt", this::goToNextDoubt).key("F6");
         keys = always("do.keys", () -> new ShortcutsDialog(parts, window).show())
                 .menuKey("K");
         for (Station station : Station.values()) {
@@ -102,7 +113,7 @@ final class DeskActions {
         List<Command> all = new ArrayList<>(List.of(
                 newVisit, openVisit, facts, drawing, takeIn, addTable, sheet, twoCars, closeVisit, quit, undo, redo));
         all.addAll(stations.values());
-        all.addAll(List.of(unit, brightness, manual, keys));
+        all.addAll(List.of(nextDoubt, hideDiagram, unit, brightness, help, manual, keys, about));
         return all;
     }
 
@@ -113,6 +124,8 @@ final class DeskActions {
         Set.of(facts, drawing, takeIn, addTable).forEach(command -> command.setEnabled(editable));
         closeVisit.setEnabled(visit.isPresent());
         sheet.setEnabled(visit.isPresent());
+        hideDiagram.setEnabled(visit.isPresent());
+        nextDoubt.setEnabled(visit.isPresent());
         stations.values().forEach(command -> command.setEnabled(visit.isPresent()));
         name(undo, "do.undo", visit.flatMap(OpenVisit::undoLabel));
         name(redo, "do.redo", visit.flatMap(OpenVisit::redoLabel));
@@ -127,6 +140,21 @@ final class DeskActions {
 
     private Optional<OpenVisit> visit() {
         return window.bench().map(VisitPanel::visit);
+    }
+
+    private void openManual() {
+        new ManualWindow(parts, window.frame()).show();
+    }
+
+    /** Help of the station in front. */
+    private void openHelp() {
+        String heading =
+                texts.get(window.bench().map(bench -> bench.station().textKey()).orElse("help.first"));
+        new HelpWindow(parts, window.frame(), this::openManual).show(heading);
+    }
+
+    private void goToNextDoubt() {
+        window.bench().ifPresent(bench -> window.say(bench.nextDoubt()));
     }
 
     private void makeVisit() {
@@ -280,6 +308,22 @@ final class DeskActions {
 
     Command redo() {
         return redo;
+    }
+
+    Command help() {
+        return help;
+    }
+
+    Command about() {
+        return about;
+    }
+
+    Command hideDiagram() {
+        return hideDiagram;
+    }
+
+    Command nextDoubt() {
+        return nextDoubt;
     }
 
     Command unit() {

@@ -104,6 +104,8 @@ final class MainMenu extends JMenuBar {
         JMenu menu = menu("menu.edit");
         menu.add(actions.undo());
         menu.add(actions.redo());
+        menu.addSeparator();
+        menu.add(actions.nextDoubt());
         return menu;
     }
 
@@ -127,6 +129,7 @@ final class MainMenu extends JMenuBar {
             }
             menu.addSeparator();
         });
+        menu.add(actions.hideDiagram());
         menu.add(actions.unit());
         menu.add(actions.brightness());
     }
@@ -144,8 +147,11 @@ final class MainMenu extends JMenuBar {
 
     private JMenu helpMenu() {
         JMenu menu = menu("menu.help");
-        menu.add(actions.manual());
+        menu.add(actions.help());
         menu.add(actions.keys());
+        menu.add(actions.manual());
+        menu.addSeparator();
+        menu.add(actions.about());
         return menu;
     }
 }

@@ -96,6 +96,11 @@ final class MainWindow {
         }
     }
 
+    /** Says something in the line at the foot. */
+    void say(String sentence) {
+        progress.say(sentence);
+    }
+
     private void startPage() {
         frame.titled("");
         put(new StartPage(parts, actions, this::open));
@@ -124,7 +129,10 @@ final class MainWindow {
     }
 
     private void opened(OpenVisit visit) {
-        parts.settings().change(settings -> settings.withRecent(visit.folder()));
+        parts.settings().change(settings -> settings.withRecent(visit.folder())
+                .with(
+                        StartPage.carKey(visit.folder()),
+                        visit.visit().facts().car().name()));
         VisitPanel fresh = new VisitPanel(parts, visit, actions);
         bench = Optional.of(fresh);
         frame.titled(visit.visit().facts().car().name());

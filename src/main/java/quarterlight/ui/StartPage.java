@@ -7,10 +7,12 @@ import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.look.Prose;
 
 /** What the window shows while no visit is open: how to begin, and the visits opened of late. Event thread only. */
 final class StartPage extends JPanel {
@@ -21,24 +23,38 @@ final class StartPage extends JPanel {
         JLabel name = new JLabel(texts.get("app.name"));
         name.setFont(name.getFont().deriveFont(Font.PLAIN, 22f));
         column.add(name);
+        List<Path> recent = parts.settings().settings().recent();
         column.add(Look.secondary(new JLabel(texts.get("start.lead"))), "gapbottom 16");
+        if (recent.isEmpty()) {
+            JTextArea welcome = Prose.area();
+            welcome.setText(texts.get("start.welcome"));
+            welcome.setFocusable(false);
+            column.add(welcome, "wmin 0, gapbottom 16");
+        }
         JPanel buttons = new JPanel(new MigLayout("insets 0, gap 8"));
         JButton fresh = new JButton(actions.newVisit());
         fresh.putClientProperty("JButton.buttonType", "default");
         buttons.add(fresh, "h 32!");
         buttons.add(new JButton(actions.openVisit()), "h 32!");
+        buttons.add(new JButton(actions.help()), "h 32!");
         column.add(buttons, "gapbottom 16");
-        List<Path> recent = parts.settings().settings().recent();
         if (!recent.isEmpty()) {
             column.add(Look.heading(texts.get("start.recent")));
-            recent.forEach(visit -> column.add(entry(visit, open)));
+            recent.forEach(visit -> column.add(entry(parts, visit, open)));
         }
         add(column);
     }
 
-    private static JButton entry(Path visit, Consumer<Path> open) {
-        String name = String.valueOf(visit.getFileName());
-        JButton button = new JButton(name + "   " + visit.getParent());
+    /** Under what the name of the car of a visit is remembered. */
+    static String carKey(Path visit) {
+        return "car." + visit.toAbsolutePath().normalize();
+    }
+
+    private static JButton entry(DeskParts parts, Path visit, Consumer<Path> open) {
+        String folder = String.valueOf(visit.getFileName());
+        String name = parts.settings().settings().text(carKey(visit)).orElse(folder);
+        JButton button = new JButton("<html><b>" + name.replace("&", "&amp;").replace("<", "&lt;") + "</b><br>"
+                + visit.toString().replace("&", "&amp;").replace("<", "&lt;"));
         button.setHorizontalAlignment(JButton.LEADING);
         button.putClientProperty("JButton.buttonType", "borderless");
         Look.named(button, name);

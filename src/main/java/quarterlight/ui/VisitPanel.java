@@ -23,6 +23,8 @@ import java.util.stream.Stream;
 import javax.swing.JPanel;
 import quarterlight.ui.diagram.DiagramSide;
 import quarterlight.ui.diagram.Layer;
+import quarterlight.ui.doubt.Doubt;
+import quarterlight.ui.doubt.Doubts;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.look.ShareSplit;
@@ -34,7 +36,9 @@ import quarterlight.ui.kit.visit.StationScreen;
 /** One visit in the window: the rail, the diagram, and what the station in front puts beside it. Event thread only. */
 final class VisitPanel extends JPanel {
     private static final String DIVIDER = "window.divider";
+    private static final String HIDDEN = "window.diagram.hidden";
     private static final int USUAL_SHARE = 420;
+    private static final int DIVIDER_PX = 5;
 
     private final transient DeskParts parts;
     private final transient OpenVisit visit;
@@ -46,6 +50,7 @@ final class VisitPanel extends JPanel {
     private final DiagramSide diagram;
     private final ShareSplit split;
     private Station station;
+    private transient Optional<Doubt> doubt = Optional.empty();
 
     VisitPanel(DeskParts parts, OpenVisit visit, DeskActions actions) {
         super(new BorderLayout());
@@ -60,6 +65,9 @@ final class VisitPanel extends JPanel {
         visit.onStep(this::reveal);
         add(rail, BorderLayout.WEST);
         add(split, BorderLayout.CENTER);
+        if (parts.settings().settings().yes(HIDDEN, false)) {
+            toggleDiagram();
+        }
     }
 
     OpenVisit visit() {
@@ -114,12 +122,39 @@ final class VisitPanel extends JPanel {
         screen.first().requestFocusInWindow();
     }
 
+    /** Puts the drawing away, or brings it back. */
+    void toggleDiagram() {
+        diagram.setVisible(!diagram.isVisible());
+        split.setDividerSize(diagram.isVisible() ? DIVIDER_PX : 0);
+        split.again();
+        boolean hidden = !diagram.isVisible();
+        parts.settings().change(s -> s.with(HIDDEN, hidden));
+    }
+
+    /** Goes to the next thing that is open, and says what it is and how many there are. */
+    String nextDoubt() {
+        List<Doubt> doubts = Doubts.of(parts.texts(), visit::label, visit.visit(), visit.findings(), visit.coverage());
+        doubt = Doubts.after(doubts, doubt);
+        doubt.ifPresent(one -> {
+            if (one.station() != station) {
+                show(one.station());
+            }
+            reveal(one.station(), one.where());
+        });
+        return doubt.map(one -> parts.texts().get("doubt.open", doubts.size(), one.sentence()))
+                .orElse(parts.texts().get(visit.findings().isEmpty() ? "working.out" : "doubt.none"));
+    }
+
     /** Goes where undo or redo acted. */
     private void reveal(ChangedRows changed) {
         Station home = home(changed);
         if (home != station) {
             show(home);
         }
+        reveal(home, changed);
+    }
+
+    private void reveal(Station home, ChangedRows changed) {
         if (!changed.photos().isEmpty()) {
             visit.selection().photos(changed.photos());
         }

@@ -25,7 +25,7 @@ final class PinStrip extends JPanel {
 
     /** Beside or below, by the width at hand. */
     private static final class ByWidth implements LayoutManager {
-        private static final int STACKED_TABLE = 112;
+        private static final int STACKED_TABLE = 164;
 
         @Override
         public void addLayoutComponent(String name, Component comp) {

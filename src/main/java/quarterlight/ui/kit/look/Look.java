@@ -9,8 +9,10 @@ import java.awt.Font;
 import java.util.Map;
 import java.util.TreeMap;
 import javax.swing.BorderFactory;
+import javax.swing.InputMap;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.KeyStroke;
 import javax.swing.UIManager;
 
 /** Puts the palette and the typeface over the whole window, light or dark. Event thread only. */
@@ -32,7 +34,16 @@ public final class Look {
         }
         UIManager.put("defaultFont", new Font(Typeface.FAMILY, Font.PLAIN, WORK_SIZE));
         UIManager.put(PALETTE_KEY, palette);
+        freeKeys();
         FlatLaf.updateUI();
+    }
+
+    /** Keys that split panes would take although commands of the window have them. */
+    private static void freeKeys() {
+        if (UIManager.get("SplitPane.ancestorInputMap") instanceof InputMap keys) {
+            keys.remove(KeyStroke.getKeyStroke("F6"));
+            keys.remove(KeyStroke.getKeyStroke("F8"));
+        }
     }
 
     /** The palette in force. */

@@ -18,10 +18,20 @@ public final class ShareSplit extends JSplitPane {
         setDividerSize(5);
         setResizeWeight(share);
         addPropertyChangeListener(DIVIDER_LOCATION_PROPERTY, e -> {
-            if (!laying && getWidth() > 0 && getWidth() == laidOut) {
+            if (!laying
+                    && getWidth() > 0
+                    && getWidth() == laidOut
+                    && getLeftComponent().isVisible()) {
                 this.share = getDividerLocation() / (double) getWidth();
             }
         });
+    }
+
+    /** Lays both parts out anew, after one of them was hidden or shown. */
+    public void again() {
+        laidOut = 0;
+        revalidate();
+        repaint();
     }
 
     /** Share of the left part, 0 to 1. */
@@ -34,7 +44,7 @@ public final class ShareSplit extends JSplitPane {
         if (getWidth() > 0 && getWidth() != laidOut) {
             laying = true;
             super.doLayout();
-            setDividerLocation((int) Math.round(share * getWidth()));
+            setDividerLocation(getLeftComponent().isVisible() ? (int) Math.round(share * getWidth()) : 0);
             laidOut = getWidth();
             super.doLayout();
             laying = false;

@@ -17,6 +17,7 @@ public final class ProgressLine extends JPanel implements SwingJobRunner.Display
     private final JLabel what = new JLabel(" ");
     private final JProgressBar bar = new JProgressBar();
     private final JButton cancel;
+    private String said = " ";
     private final transient List<JobRunner.Cancel> running = new ArrayList<>();
 
     public ProgressLine(Texts texts) {
@@ -34,8 +35,13 @@ public final class ProgressLine extends JPanel implements SwingJobRunner.Display
         reveal(false);
     }
 
-    /** A short word on what was done last; stays until the next. */
+    /** A short word on what was done last; stays until the next, and comes back after work that told of itself. */
     public void say(String sentence) {
+        said = sentence;
+        show(sentence);
+    }
+
+    private void show(String sentence) {
         what.setText(sentence);
         what.setToolTipText(sentence);
     }
@@ -45,7 +51,7 @@ public final class ProgressLine extends JPanel implements SwingJobRunner.Display
         running.add(stop);
         cancel.setEnabled(true);
         bar.setIndeterminate(true);
-        say(title);
+        show(title);
         reveal(true);
     }
 
@@ -54,7 +60,7 @@ public final class ProgressLine extends JPanel implements SwingJobRunner.Display
         bar.setIndeterminate(total <= 0);
         bar.setMaximum(Math.max(1, total));
         bar.setValue(done);
-        say(detail);
+        show(detail);
     }
 
     @Override
@@ -64,7 +70,7 @@ public final class ProgressLine extends JPanel implements SwingJobRunner.Display
         }
         if (running.isEmpty()) {
             reveal(false);
-            say(" ");
+            show(said);
         }
     }
 

@@ -9,7 +9,6 @@ import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.view.MediaIcon;
 import quarterlight.ui.kit.visit.OpenVisit;
-import quarterlight.ui.photos.list.PhotoHints;
 import quarterlight.ui.photos.list.PhotoItem;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.photo.CaptureTime;
@@ -24,8 +23,8 @@ final class FactsLine {
 
     private FactsLine() {}
 
-    /** File, camera, size, sharpness beside the visit's. */
-    static String file(Texts texts, PhotoItem item, PhotoHints hints) {
+    /** File, camera, size. */
+    static String file(Texts texts, PhotoItem item) {
         PhotoFile file = item.photo().file();
         List<String> parts = new ArrayList<>();
         if (item.isHeldBack()) {
@@ -41,12 +40,6 @@ final class FactsLine {
                     "photos.fact.size",
                     Integer.toString(file.width().getAsInt()),
                     Integer.toString(file.height().getAsInt())));
-        }
-        if (file.sharpness().isPresent() && hints.sharpness().median() > 0) {
-            parts.add(texts.get(
-                    "photos.fact.sharpness",
-                    Format.number(file.sharpness().getAsDouble(), 0),
-                    Format.number(hints.sharpness().median(), 0)));
         }
         return String.join("  \u00b7  ", parts);
     }

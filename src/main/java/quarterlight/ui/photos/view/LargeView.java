@@ -119,7 +119,7 @@ public final class LargeView extends JPanel {
                 hand.map(item -> FactsLine.time(texts, item, model.visit())).orElse(" "));
         String facts = hand.map(item -> Stream.concat(
                                 Stream.concat(
-                                        Stream.of(FactsLine.file(texts, item, model.hints())),
+                                        Stream.of(FactsLine.file(texts, item)),
                                         FactsLine.beside(
                                                 texts, item, model.visit().visit())
                                                 .stream()),

@@ -1,0 +1,19 @@
+package quarterlight.ui.doubt;
+
+import java.util.Objects;
+import quarterlight.ui.kit.place.ChangedRows;
+import quarterlight.ui.kit.visit.Station;
+
+/**
+ * One thing that is still open. Immutable.
+ *
+ * @param where the row, photo or zone that it is about, as the window shows it
+ * @param sentence what is open, in one sentence
+ */
+public record Doubt(Station station, ChangedRows where, String sentence) {
+    public Doubt {
+        Objects.requireNonNull(station, "station");
+        Objects.requireNonNull(where, "where");
+        Objects.requireNonNull(sentence, "sentence");
+    }
+}

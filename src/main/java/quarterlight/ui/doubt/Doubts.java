@@ -1,0 +1,164 @@
+package quarterlight.ui.doubt;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import quarterlight.car.ZoneId;
+import quarterlight.coverage.ZoneCoverage;
+import quarterlight.findings.Findings;
+import quarterlight.marks.judge.JudgedMark;
+import quarterlight.marks.judge.Verdict;
+import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.place.ChangedRows;
+import quarterlight.ui.kit.visit.Station;
+import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.RecordId;
+import quarterlight.visit.row.RecordKind;
+import quarterlight.visit.statement.Claim;
+import quarterlight.visit.statement.Condition;
+
+/**
+ * All that is open in a visit, station by station: photos without a pin, readings that stand apart, marks that do not fit, statements
+ * without a photo, claims that nobody decided, evidence that is missing. Immutable.
+ */
+public final class Doubts {
+    private static final Set<Verdict> DOUBTFUL = Set.of(Verdict.TOO_LATE, Verdict.UNUSUALLY_EARLY, Verdict.MALFORMED);
+
+    private final Texts texts;
+    private final Function<ZoneId, String> label;
+    private final List<Doubt> found = new ArrayList<>();
+
+    private Doubts(Texts texts, Function<ZoneId, String> label) {
+        this.texts = texts;
+        this.label = label;
+    }
+
+    /**
+     * In the order in which they are gone through.
+     *
+     * @param label the name of a zone for readers
+     * @param findings empty before they were worked out; then only what the rows tell is open
+     */
+    public static List<Doubt> of(
+            Texts texts,
+            Function<ZoneId, String> label,
+            VisitRecord visit,
+            Optional<Findings> findings,
+            List<ZoneCoverage> coverage) {
+        Doubts doubts = new Doubts(texts, label);
+        doubts.photos(visit);
+        findings.ifPresent(doubts::readings);
+        findings.ifPresent(doubts::marks);
+        doubts.statements(visit);
+        doubts.claims(visit);
+        doubts.gaps(coverage);
+        return List.copyOf(doubts.found);
+    }
+
+    /** The doubt after another one, from the last to the first; empty if there is none. */
+    public static Optional<Doubt> after(List<Doubt> doubts, Optional<Doubt> last) {
+        int at = last.map(doubts::indexOf).orElse(-1);
+        return doubts.isEmpty() ? Optional.empty() : Optional.of(doubts.get((at + 1) % doubts.size()));
+    }
+
+    private void photos(VisitRecord visit) {
+        Set<PhotoId> pinned = new HashSet<>();
+        visit.pins().forEach(row -> pinned.add(row.value().photo()));
+        for (Photo photo : visit.photos()) {
+            boolean open = !pinned.contains(photo.id())
+                    && photo.setAside().isEmpty()
+                    && !photo.file().kind().isHeldBack();
+            if (open) {
+                add(
+                        Station.PHOTOS,
+                        Optional.empty(),
+                        List.of(),
+                        Set.of(),
+                        List.of(photo.id()),
+                        texts.get("doubt.photo", photo.file().name()));
+            }
+        }
+    }
+
+    private void readings(Findings findings) {
+        findings.thickness().zones().stream()
+                .filter(zone -> !zone.outliers().isEmpty())
+                .forEach(zone -> add(
+                        Station.GAUGE,
+                        Optional.of(RecordKind.READINGS),
+                        List.of(),
+                        Set.of(zone.zone()),
+                        List.of(),
+                        texts.get("doubt.reading", label.apply(zone.zone()))));
+    }
+
+    private void marks(Findings findings) {
+        for (JudgedMark mark : findings.marks().marks()) {
+            if (DOUBTFUL.contains(mark.verdict())) {
+                add(
+                        Station.MARKS,
+                        Optional.of(RecordKind.MARKS),
+                        List.of(mark.row()),
+                        mark.mark().zone().map(Set::of).orElse(Set.of()),
+                        mark.mark().photo().map(List::of).orElse(List.of()),
+                        texts.get(
+                                "doubt.mark", mark.mark().part(), mark.verdict().word()));
+            }
+        }
+    }
+
+    private void statements(VisitRecord visit) {
+        visit.statements().stream()
+                .filter(row -> row.value().photos().isEmpty()
+                        && !row.value().is(Condition.NOT_LOOKED_AT)
+                        && !visit.isWithdrawn(row.id()))
+                .forEach(row -> add(
+                        Station.NOTES,
+                        Optional.of(RecordKind.STATEMENTS),
+                        List.of(row.id()),
+                        Set.of(row.value().zone()),
+                        List.of(),
+                        texts.get("doubt.statement", row.value().text())));
+    }
+
+    private void claims(VisitRecord visit) {
+        visit.claims().stream().filter(row -> row.value().judged().isEmpty()).forEach(row -> {
+            Claim claim = row.value();
+            add(
+                    Station.NOTES,
+                    Optional.of(RecordKind.CLAIMS),
+                    List.of(row.id()),
+                    claim.zone().map(Set::of).orElse(Set.of()),
+                    List.of(),
+                    texts.get("doubt.claim", claim.text()));
+        });
+    }
+
+    private void gaps(List<ZoneCoverage> coverage) {
+        coverage.stream()
+                .flatMap(zone -> zone.gaps().stream())
+                .filter(gap -> gap.excuse().isEmpty())
+                .forEach(gap -> add(
+                        Station.NOTES,
+                        Optional.of(RecordKind.COVERAGE),
+                        List.of(),
+                        Set.of(gap.zone().id()),
+                        List.of(),
+                        texts.get("doubt.gap", gap.zone().label(), gap.lacks().word(), gap.have(), gap.want())));
+    }
+
+    private void add(
+            Station station,
+            Optional<RecordKind<?>> kind,
+            List<RecordId> rows,
+            Set<ZoneId> zones,
+            List<PhotoId> photos,
+            String sentence) {
+        found.add(new Doubt(station, new ChangedRows(kind, rows, zones, photos), sentence));
+    }
+}

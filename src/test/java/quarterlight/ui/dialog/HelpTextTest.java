@@ -1,0 +1,42 @@
+package quarterlight.ui.dialog;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.visit.Station;
+
+class HelpTextTest {
+    private static final Pattern LINK = Pattern.compile("\\]\\(([^)]+)\\)");
+
+    @Test
+    void everyStationHasASectionThatF1Opens() throws Exception {
+        List<String> headings = HelpWindow.headings(HelpWindow.text());
+        Texts texts = Texts.load();
+        for (Station station : Station.values()) {
+            assertThat(headings).contains(texts.get(station.textKey()));
+        }
+        assertThat(headings).contains(texts.get("help.first"));
+    }
+
+    @Test
+    void everyLinkLeadsToAHeadingOrToTheManual() throws Exception {
+        String html = MarkdownText.html(HelpWindow.text());
+        List<String> targets = LINK.matcher(HelpWindow.text())
+                .results()
+                .map(found -> found.group(1))
+                .toList();
+        assertThat(targets).contains("manual").hasSizeGreaterThan(2);
+        assertThat(targets)
+                .allMatch(target -> target.equals("manual") || html.contains("id=\"" + target.substring(1) + "\""));
+        assertThat(HelpWindow.headings(HelpWindow.text()))
+                .allMatch(heading -> html.contains("id=\"" + HelpWindow.anchor(heading) + "\""));
+    }
+
+    @Test
+    void nothingInItNeedsACommandLine() throws Exception {
+        assertThat(HelpWindow.text()).doesNotContain("java -jar", "--", "CSV", "JSON");
+    }
+}
