@@ -37,7 +37,7 @@ import quarterlight.visit.trial.Trial;
 /** Puts the report together from its parts. */
 final class ReportBuilder {
     /** How many things matter most. */
-    private static final int MOST = 5;
+    private static final int MAX_MATTERS = 5;
 
     private final Findings car;
     private final List<Matter> matters;
@@ -97,7 +97,7 @@ final class ReportBuilder {
                 car.visit().facts().date().map(Days::day).orElse("date of the visit not given"),
                 lead(zones.size()),
                 facts,
-                matters.stream().limit(MOST).map(m -> matter(m, targets)).toList(),
+                matters.stream().limit(MAX_MATTERS).map(m -> matter(m, targets)).toList(),
                 NotLookedAt.of(car).sentences(),
                 ClaimTexts.of(car),
                 drawing,
@@ -143,7 +143,7 @@ final class ReportBuilder {
     }
 
     private boolean matter(ZoneId zone) {
-        return matters.stream().limit(MOST).anyMatch(matter -> matter.zones().contains(zone));
+        return matters.stream().limit(MAX_MATTERS).anyMatch(matter -> matter.zones().contains(zone));
     }
 
     private List<String> lead(int chapters) {
