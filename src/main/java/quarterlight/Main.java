@@ -19,8 +19,8 @@ import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.diagram.file.VisitDiagram;
 import quarterlight.edit.fact.DiagramEdits;
 import quarterlight.table.ZoneTable;
-import quarterlight.ui.DesktopPreloader;
 import quarterlight.ui.Desktop;
+import quarterlight.ui.DesktopPreloader;
 import quarterlight.units.Area;
 import quarterlight.visit.VisitFacts;
 

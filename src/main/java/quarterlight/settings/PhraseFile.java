@@ -53,7 +53,8 @@ public final class PhraseFile {
         try {
             List<String> lines = new ArrayList<>(lines());
             lines.add(line);
-            Lasting.text(file, String.join("\n", lines.subList(Math.max(0, lines.size() - MAX_LINES), lines.size())) + "\n");
+            Lasting.text(
+                    file, String.join("\n", lines.subList(Math.max(0, lines.size() - MAX_LINES), lines.size())) + "\n");
             return true;
         } catch (IOException | UncheckedIOException e) {
             return false;

@@ -54,7 +54,8 @@ final class DeskActions {
         newVisit = always("do.new", this::makeVisit).menuKey("N");
         openVisit = always("do.open", this::chooseVisit).menuKey("O");
         closeVisit = always("do.close", window::closeVisit).menuKey("W");
-        twoCars = always("do.two-cars", () -> new CompareDialog(parts, window.frame()).ask(visit().map(OpenVisit::folder)))
+        twoCars = always("do.two-cars", () -> new CompareDialog(parts, window.frame())
+                        .ask(visit().map(OpenVisit::folder)))
                 .menuKey("shift C");
         quit = always("do.quit", window::quit).menuKey("Q");
         facts = always("do.facts", this::editFacts).menuKey("I");
@@ -69,7 +70,8 @@ final class DeskActions {
         brightness = always("do.brightness", this::otherBrightness).menuKey("shift D");
         manual = always("do.manual", () -> new ManualWindow(parts, window.frame()).show())
                 .key("F1");
-        keys = always("do.keys", () -> new ShortcutsDialog(parts, window).show()).menuKey("K");
+        keys = always("do.keys", () -> new ShortcutsDialog(parts, window).show())
+                .menuKey("K");
         for (Station station : Station.values()) {
             stations.put(
                     station,

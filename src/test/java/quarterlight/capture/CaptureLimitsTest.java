@@ -43,8 +43,8 @@ class CaptureLimitsTest {
     @ParameterizedTest(name = "{0} of 64 bits differ: {1}")
     @CsvSource({"10,1", "11,0"})
     void tenBitsApartIsAlike(int bits, int sets) {
-        Map<PhotoId, DifferenceHash> hashes = Map.of(
-                new PhotoId(1), new DifferenceHash(0), new PhotoId(2), new DifferenceHash((1L << bits) - 1));
+        Map<PhotoId, DifferenceHash> hashes =
+                Map.of(new PhotoId(1), new DifferenceHash(0), new PhotoId(2), new DifferenceHash((1L << bits) - 1));
         assertThat(NearDuplicates.of(hashes, (a, b) -> true).sets()).hasSize(sets);
     }
 

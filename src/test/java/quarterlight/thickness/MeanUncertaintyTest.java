@@ -152,17 +152,17 @@ class MeanUncertaintyTest {
     @Test
     void aCorrectionNeedsBothPointsAndAMeanNeedsTwoSpots() {
         GaugeCorrection correction = new GaugeCorrection(4, 1.1);
-        assertThat(MeanUncertainty.of(
-                        hood(correction), correction, List.of(look(GaugeSurface.BARE, "0", "4"))))
+        assertThat(MeanUncertainty.of(hood(correction), correction, List.of(look(GaugeSurface.BARE, "0", "4"))))
                 .isEmpty();
-        assertThat(MeanUncertainty.of(
-                        hood(correction), correction, List.of(look(GaugeSurface.SHIM, "250", "254"))))
+        assertThat(MeanUncertainty.of(hood(correction), correction, List.of(look(GaugeSurface.SHIM, "250", "254"))))
                 .isEmpty();
         VisitBuilder visit = new VisitBuilder();
         visit.reading("hood", "128");
-        assertThat(MeanUncertainty.of(only(visit), GaugeCorrection.NONE, CHECKS)).isEmpty();
+        assertThat(MeanUncertainty.of(only(visit), GaugeCorrection.NONE, CHECKS))
+                .isEmpty();
         visit.reading("hood", "130");
-        assertThat(MeanUncertainty.of(only(visit), GaugeCorrection.NONE, CHECKS)).isPresent();
+        assertThat(MeanUncertainty.of(only(visit), GaugeCorrection.NONE, CHECKS))
+                .isPresent();
     }
 
     private static ZoneThickness only(VisitBuilder visit) {

@@ -1,12 +1,12 @@
 package quarterlight.thickness;
 
-import quarterlight.thickness.statistics.Grubbs;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import quarterlight.thickness.statistics.Grubbs;
 import quarterlight.thickness.statistics.MeanDifference;
 import quarterlight.thickness.statistics.UncertaintyBudget;
 import quarterlight.thickness.statistics.VarianceComponents;

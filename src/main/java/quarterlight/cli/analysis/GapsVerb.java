@@ -116,7 +116,9 @@ public final class GapsVerb implements Verb {
 
     private static JsonObject json(List<ZoneCoverage> zones, List<TrialItem> untried) {
         return new JsonObject()
-                .put("looks", NeededLook.of(gaps(zones)).stream().map(GapsVerb::look).toList())
+                .put(
+                        "looks",
+                        NeededLook.of(gaps(zones)).stream().map(GapsVerb::look).toList())
                 .put("gaps", gaps(zones).stream().map(GapsVerb::gap).toList())
                 .put(
                         "zones",

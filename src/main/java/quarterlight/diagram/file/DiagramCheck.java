@@ -25,8 +25,8 @@ import quarterlight.car.body.EnginePlace;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.DiagramShape;
 import quarterlight.diagram.Neighbors;
-import quarterlight.diagram.ShapeOutline;
 import quarterlight.diagram.ShapeKind;
+import quarterlight.diagram.ShapeOutline;
 import quarterlight.diagram.ViewDrawing;
 import quarterlight.diagram.file.DiagramFinding.Kind;
 

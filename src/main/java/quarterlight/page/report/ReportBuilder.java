@@ -143,7 +143,8 @@ final class ReportBuilder {
     }
 
     private boolean matter(ZoneId zone) {
-        return matters.stream().limit(MAX_MATTERS).anyMatch(matter -> matter.zones().contains(zone));
+        return matters.stream().limit(MAX_MATTERS).anyMatch(matter -> matter.zones()
+                .contains(zone));
     }
 
     private List<String> lead(int chapters) {

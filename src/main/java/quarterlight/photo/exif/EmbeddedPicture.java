@@ -14,9 +14,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import quarterlight.photo.MediaType;
+import quarterlight.photo.bytes.ByteView;
 import quarterlight.photo.bytes.MediaBoxes;
 import quarterlight.photo.bytes.MediaBoxes.Box;
-import quarterlight.photo.bytes.ByteView;
 
 /**
  * The largest JPEG that a camera put into a file of its own format, and the Exif blocks beside it. The raw data itself is not decoded.
@@ -63,7 +63,8 @@ public record EmbeddedPicture(long start, long length) {
         List<Box> top = MediaBoxes.between(file, 0, file.length());
         for (Box box : top) {
             if (isUuid(file, box, PREVIEW_BOX)) {
-                Optional<Box> preview = MediaBoxes.first(MediaBoxes.between(file, box.start() + UUID + 8, box.end()), "PRVW");
+                Optional<Box> preview =
+                        MediaBoxes.first(MediaBoxes.between(file, box.start() + UUID + 8, box.end()), "PRVW");
                 if (preview.isPresent()) {
                     long at = preview.get().start();
                     add(file, at + 16, file.u32(at + 12), found);

@@ -9,9 +9,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import quarterlight.photo.bytes.ByteView;
 import quarterlight.photo.bytes.MediaBoxes;
 import quarterlight.photo.bytes.MediaBoxes.Box;
-import quarterlight.photo.bytes.ByteView;
 
 /**
  * What a film's container says.
@@ -83,8 +83,9 @@ public record FilmHeader(
         for (Box track : parts) {
             if (track.type().equals("trak")) {
                 Optional<Box> media = MediaBoxes.first(MediaBoxes.within(file, track), "mdia");
-                Optional<Box> handler =
-                        media.isPresent() ? MediaBoxes.first(MediaBoxes.within(file, media.get()), "hdlr") : Optional.empty();
+                Optional<Box> handler = media.isPresent()
+                        ? MediaBoxes.first(MediaBoxes.within(file, media.get()), "hdlr")
+                        : Optional.empty();
                 if (handler.isPresent()) {
                     kinds.add(file.fourLetters(handler.get().start() + 8));
                 }

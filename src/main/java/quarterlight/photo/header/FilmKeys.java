@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import quarterlight.photo.bytes.ByteView;
 import quarterlight.photo.bytes.MediaBoxes;
 import quarterlight.photo.bytes.MediaBoxes.Box;
-import quarterlight.photo.bytes.ByteView;
 import quarterlight.visit.photo.CameraId;
 import quarterlight.visit.photo.Position;
 
@@ -47,7 +47,8 @@ public record FilmKeys(Map<String, String> texts) {
         if (keys.isEmpty() || values.isEmpty() || keys.get().length() < 8) {
             return new FilmKeys(Map.of());
         }
-        List<Box> names = MediaBoxes.between(file, keys.get().start() + 8, keys.get().end());
+        List<Box> names =
+                MediaBoxes.between(file, keys.get().start() + 8, keys.get().end());
         Map<String, String> texts = new HashMap<>();
         for (Box item : MediaBoxes.within(file, values.get())) {
             long index = file.u32(item.start() - 4);

@@ -6,9 +6,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import quarterlight.photo.bytes.ByteView;
 import quarterlight.photo.bytes.MediaBoxes;
 import quarterlight.photo.bytes.MediaBoxes.Box;
-import quarterlight.photo.bytes.ByteView;
 
 /**
  * Reads the header of a HEIC or AVIF file: the primary picture's size after the container's own turning, and the Exif item.
@@ -50,7 +50,8 @@ public final class HeifHeader {
         if (meta.isEmpty()) {
             return new Facts(0, 0, Orientation.TOP_LEFT, Optional.empty(), List.of());
         }
-        List<Box> parts = MediaBoxes.between(file, meta.get().start() + 4, meta.get().end());
+        List<Box> parts =
+                MediaBoxes.between(file, meta.get().start() + 4, meta.get().end());
         long primary = MediaBoxes.first(parts, "pitm").isPresent()
                 ? primary(file, MediaBoxes.first(parts, "pitm").get())
                 : 1;

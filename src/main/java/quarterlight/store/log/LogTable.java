@@ -8,8 +8,8 @@ import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import quarterlight.store.rows.RowValues;
 import quarterlight.store.rows.Row;
+import quarterlight.store.rows.RowValues;
 
 /** The edit log: what changed when. Rows are only ever added. */
 public final class LogTable {

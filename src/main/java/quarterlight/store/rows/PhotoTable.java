@@ -143,7 +143,11 @@ public final class PhotoTable {
     private void addRemarks(PhotoId id, List<String> remarks) throws SQLException {
         try (PreparedStatement insert = connection.prepareStatement(ADD_REMARK)) {
             for (int i = 0; i < remarks.size(); i++) {
-                new RowValues().integer(id.value()).integer(i).text(remarks.get(i)).bind(insert);
+                new RowValues()
+                        .integer(id.value())
+                        .integer(i)
+                        .text(remarks.get(i))
+                        .bind(insert);
                 insert.executeUpdate();
             }
         }

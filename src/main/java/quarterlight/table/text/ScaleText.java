@@ -43,8 +43,8 @@ public final class ScaleText {
             if (points.size() < PhotoScale.Coin.MIN_POINTS) {
                 throw new CellRefused(
                         column,
-                        "a coin has " + PhotoScale.Coin.MIN_POINTS + " points or more on its rim, not "
-                                + points.size() + HOW);
+                        "a coin has " + PhotoScale.Coin.MIN_POINTS + " points or more on its rim, not " + points.size()
+                                + HOW);
             }
             return new PhotoScale.Coin(points, size(column, m.group(3)));
         }

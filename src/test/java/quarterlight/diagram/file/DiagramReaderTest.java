@@ -20,8 +20,8 @@ import quarterlight.car.body.Body;
 import quarterlight.car.body.BodyStyle;
 import quarterlight.car.body.Construction;
 import quarterlight.car.body.EnginePlace;
-import quarterlight.diagram.ShapeOutline;
 import quarterlight.diagram.PlainDiagram;
+import quarterlight.diagram.ShapeOutline;
 import quarterlight.diagram.ViewDrawing;
 import quarterlight.table.ZoneTable;
 

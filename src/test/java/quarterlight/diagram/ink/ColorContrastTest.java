@@ -50,7 +50,8 @@ class ColorContrastTest {
     void wordsOfThePalettesCanBeReadOnTheirGround() {
         for (InkPalette palette : new InkPalette[] {InkPalette.LIGHT, InkPalette.DARK}) {
             assertThat(ColorContrast.ratio(palette.ink(), palette.ground())).isGreaterThanOrEqualTo(4.5);
-            assertThat(ColorContrast.ratio(palette.secondInk(), palette.ground())).isGreaterThanOrEqualTo(4.5);
+            assertThat(ColorContrast.ratio(palette.secondInk(), palette.ground()))
+                    .isGreaterThanOrEqualTo(4.5);
             assertThat(ColorContrast.ratio(palette.accent(), palette.ground())).isGreaterThanOrEqualTo(4.5);
         }
     }
