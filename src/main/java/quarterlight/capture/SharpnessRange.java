@@ -12,14 +12,14 @@ import quarterlight.visit.photo.PhotoId;
  * The range of sharpness within one visit, and the photos that fall out of it at the soft end: a hint, never a verdict.
  * <p>Common practice, without a source: sharpness spreads over orders of magnitude, so its logarithm is compared; a photo is soft if its
  * logarithm lies more than two robust deviations (1.4826 MAD, taken as at least {@link #MIN_SPREAD}) under the median of the visit.
- * Fewer than {@link #FEWEST} photos are not compared.
+ * Fewer than {@link #MIN_PHOTOS} photos are not compared.
  *
  * @param low the limit below which a photo counts as soft; 0 if too few were measured
  * @param median of the visit; 0 if none was measured
  * @param soft the photos below the limit
  */
 public record SharpnessRange(double low, double median, Set<PhotoId> soft) {
-    public static final int FEWEST = 8;
+    public static final int MIN_PHOTOS = 8;
     /** The least robust deviation of the natural logarithm; a visit of photos all alike must not call half of them soft. */
     public static final double MIN_SPREAD = 0.35;
 
@@ -40,7 +40,7 @@ public record SharpnessRange(double low, double median, Set<PhotoId> soft) {
         }
         double[] logs = logs(sharpness.values());
         double middle = median(logs);
-        if (sharpness.size() < FEWEST) {
+        if (sharpness.size() < MIN_PHOTOS) {
             return new SharpnessRange(0, Math.exp(middle), Set.of());
         }
         double[] away = Arrays.stream(logs).map(x -> Math.abs(x - middle)).toArray();

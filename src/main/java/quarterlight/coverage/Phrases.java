@@ -10,7 +10,7 @@ import quarterlight.visit.statement.Statement;
 
 /** Sentences that the inspector wrote before, offered while typing. */
 public final class Phrases {
-    private static final int MOST = 8;
+    private static final int MAX_PHRASES = 8;
 
     private Phrases() {}
 
@@ -44,7 +44,7 @@ public final class Phrases {
         sorted.sort(Comparator.comparing((Phrase phrase) -> !phrase.begins())
                 .thenComparing(Comparator.comparingInt(Phrase::times).reversed())
                 .thenComparing(Comparator.comparingInt(Phrase::latest).reversed()));
-        return sorted.stream().limit(MOST).map(Phrase::text).toList();
+        return sorted.stream().limit(MAX_PHRASES).map(Phrase::text).toList();
     }
 
     private static String key(String text) {

@@ -16,7 +16,7 @@ import quarterlight.visit.trial.SignKind;
 
 /** Makes of the stories of one panel what is told of its zone. */
 final class ZoneReport {
-    private static final double LEAST = 1e-12;
+    private static final double MIN_CHANCE = 1e-12;
     private static final double MAX_LOG = 9;
     /** Area of a patch of 10 cm across in mm2. */
     private static final double PATCH_MM2 = Math.PI * 50 * 50;
@@ -145,7 +145,7 @@ final class ZoneReport {
     }
 
     private static double logOdds(double p) {
-        double inside = Math.max(LEAST, Math.min(1 - LEAST, p));
+        double inside = Math.max(MIN_CHANCE, Math.min(1 - MIN_CHANCE, p));
         return Math.log10(inside / (1 - inside));
     }
 

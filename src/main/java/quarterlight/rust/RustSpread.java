@@ -20,7 +20,7 @@ public enum RustSpread {
     /** A speck: up to this, about 3.5 mm across. Judgement. */
     private static final double SPECK_MM2 = 10;
 
-    private static final double MOST = 0.8;
+    private static final double NEARLY_ALL = 0.8;
     private static final double SOME = 0.2;
     private static final int FEW = 3;
 
@@ -47,7 +47,7 @@ public enum RustSpread {
             return Optional.empty();
         }
         double specks = sum(patchesMm2.stream().filter(a -> a <= SPECK_MM2).toList()) / all;
-        if (specks >= MOST) {
+        if (specks >= NEARLY_ALL) {
             return Optional.of(PINPOINT);
         }
         if (specks >= SOME) {
@@ -57,7 +57,7 @@ public enum RustSpread {
                 .sorted((a, b) -> Double.compare(b, a))
                 .limit(FEW)
                 .toList();
-        return Optional.of(sum(largest) >= MOST * all ? SPOT : GENERAL);
+        return Optional.of(sum(largest) >= NEARLY_ALL * all ? SPOT : GENERAL);
     }
 
     private static double sum(List<Double> values) {

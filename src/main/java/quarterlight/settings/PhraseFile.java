@@ -16,7 +16,7 @@ import quarterlight.file.PlainFile;
  */
 public final class PhraseFile {
     /** More are not offered; the oldest are let go. */
-    private static final int MOST = 4000;
+    private static final int MAX_LINES = 4000;
 
     private static final int MAX_BYTES = 16 << 20;
 
@@ -41,7 +41,7 @@ public final class PhraseFile {
             return List.of();
         }
         List<String> lines = PlainFile.text(file, MAX_BYTES).lines().toList();
-        return lines.subList(Math.max(0, lines.size() - MOST), lines.size());
+        return lines.subList(Math.max(0, lines.size() - MAX_LINES), lines.size());
     }
 
     /** Remembers a sentence; nothing is lost but the offer if it cannot be written. A file that cannot be read is left as it is. */
@@ -53,7 +53,8 @@ public final class PhraseFile {
         try {
             List<String> lines = new ArrayList<>(lines());
             lines.add(line);
-            Lasting.text(file, String.join("\n", lines.subList(Math.max(0, lines.size() - MOST), lines.size())) + "\n");
+            Lasting.text(
+                    file, String.join("\n", lines.subList(Math.max(0, lines.size() - MAX_LINES), lines.size())) + "\n");
             return true;
         } catch (IOException | UncheckedIOException e) {
             return false;

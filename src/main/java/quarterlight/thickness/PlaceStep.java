@@ -21,14 +21,14 @@ import java.util.stream.IntStream;
  */
 public record PlaceStep(boolean alongX, double at, double stepUm, double t, double p) {
     /** Fewer spots cannot show a step. */
-    public static final int LEAST = 6;
+    public static final int MIN_SPOTS = 6;
 
     private static final int DEALS = 999;
     private static final long SEED = 6;
 
-    /** @return empty for fewer than {@link #LEAST} spots, or where all lie at one place */
+    /** @return empty for fewer than {@link #MIN_SPOTS} spots, or where all lie at one place */
     public static Optional<PlaceStep> of(double[] x, double[] y, double[] um) {
-        if (um.length < LEAST) {
+        if (um.length < MIN_SPOTS) {
             return Optional.empty();
         }
         int[] byX = order(x);

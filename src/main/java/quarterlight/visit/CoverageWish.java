@@ -13,15 +13,15 @@ import quarterlight.car.ZoneId;
  */
 public record CoverageWish(Optional<ZoneId> zone, String evidence, int want) {
     /** More than this is a slip of the hand. */
-    public static final int MOST = 1000;
+    public static final int MAX_WANT = 1000;
 
     public CoverageWish {
         Objects.requireNonNull(zone, "zone");
         if (evidence.isBlank()) {
             throw new IllegalArgumentException("a wish names the evidence it is about");
         }
-        if (want < 0 || want > MOST) {
-            throw new IllegalArgumentException("a wish is for 0 to " + MOST + ", not " + want);
+        if (want < 0 || want > MAX_WANT) {
+            throw new IllegalArgumentException("a wish is for 0 to " + MAX_WANT + ", not " + want);
         }
     }
 }

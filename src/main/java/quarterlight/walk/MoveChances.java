@@ -6,8 +6,8 @@ import java.util.List;
 
 /** The chance that the walker moved in each gap: one series for each hypothesis of how many photos a stop has, or one from habits. */
 final class MoveChances {
-    private static final double LONGEST = 20;
-    private static final double LEAST = 0.01;
+    private static final double MAX_GAP = 20;
+    private static final double MIN_CHANCE = 0.01;
 
     private MoveChances() {}
 
@@ -18,14 +18,14 @@ final class MoveChances {
             double[] fit = habits.logistic();
             return List.of(Arrays.stream(gaps)
                     .map(gap ->
-                            1 / (1 + Math.exp(-(fit[0] + fit[1] * Math.log(Math.max(gap, usual / LONGEST) / usual)))))
-                    .map(chance -> Math.min(model.mostMoving(), Math.max(LEAST, chance)))
+                            1 / (1 + Math.exp(-(fit[0] + fit[1] * Math.log(Math.max(gap, usual / MAX_GAP) / usual)))))
+                    .map(chance -> Math.min(model.mostMoving(), Math.max(MIN_CHANCE, chance)))
                     .toArray());
         }
         List<double[]> all = new ArrayList<>();
         for (WalkModel.Pace pace : model.paces()) {
             double[] length = Arrays.stream(gaps)
-                    .map(gap -> Math.min(LONGEST, Math.pow(gap / usual, pace.gapPower())))
+                    .map(gap -> Math.min(MAX_GAP, Math.pow(gap / usual, pace.gapPower())))
                     .toArray();
             double scale = scaleToMean(length, 1 / pace.photosPerStop());
             all.add(Arrays.stream(length)

@@ -84,7 +84,7 @@ class PictureQualityReferenceTest {
         assertThat(Exposure.of(picture(10, 10, (x, y) -> 20 * x)).hint()).isEqualTo(Exposure.Hint.NONE);
     }
 
-    private static GreyPicture picture(int width, int height, IntBinaryOperator value) {
+    static GreyPicture picture(int width, int height, IntBinaryOperator value) {
         int[] values = new int[width * height];
         for (int i = 0; i < values.length; i++) {
             values[i] = value.applyAsInt(i % width, i / width);

@@ -19,7 +19,7 @@ import quarterlight.finish.history.ZoneHistory;
 class DrawnCarsTest {
     private static final Path CARS =
             Path.of(System.getProperty("quarterlight.basedir", "."), "src/test/resources/quarterlight/finish/cars");
-    private static final double LEAST = 5e-4;
+    private static final double MIN_CHANCE = 5e-4;
     private static final List<Said> REFINISH = new ArrayList<>();
     private static final List<Said> REPAIR = new ArrayList<>();
     private static final List<Said> THICKNESS = new ArrayList<>();
@@ -87,7 +87,7 @@ class DrawnCarsTest {
     private static double logScore(List<Said> said) {
         return said.stream()
                 .mapToDouble(one -> {
-                    double p = Math.max(LEAST, Math.min(1 - LEAST, one.chance()));
+                    double p = Math.max(MIN_CHANCE, Math.min(1 - MIN_CHANCE, one.chance()));
                     return -Math.log(one.so() ? p : 1 - p);
                 })
                 .average()

@@ -1,11 +1,13 @@
 package quarterlight.rust;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Limits of ASTM D610-08 (2012), table 1, and of the stated rule on the figures of ISO 4628-3. */
 class GradeReferenceTest {
@@ -34,6 +36,30 @@ class GradeReferenceTest {
     })
     void gradesAreThoseOfTheTable(double percent, int grade) {
         assertThat(D610Grade.of(percent)).isEqualTo(grade);
+    }
+
+    /** ASTM D610, table 1, from memory: each grade's greatest share, and what lies just beyond it. */
+    @ParameterizedTest(name = "grade {1} reaches to {0} %")
+    @CsvSource({".01,10", ".03,9", ".1,8", ".3,7", "1,6", "3,5", "10,4", "16,3", "33,2", "50,1"})
+    void everyLimitHoldsFromBothSides(double percent, int grade) {
+        assertThat(D610Grade.of(percent * .9999)).isEqualTo(grade);
+        assertThat(D610Grade.of(percent)).isEqualTo(grade);
+        assertThat(D610Grade.of(percent * 1.0001)).isEqualTo(grade - 1);
+    }
+
+    @ParameterizedTest(name = "Ri {1} reaches to {0} %")
+    @CsvSource({".05,1", ".5,2", "1,3", "8,4"})
+    void everyLimitOfRiHoldsFromBothSides(double percent, int degree) {
+        assertThat(RiDegree.of(percent * .9999)).isEqualTo(degree);
+        assertThat(RiDegree.of(percent)).isEqualTo(degree);
+        assertThat(RiDegree.of(percent * 1.0001)).isEqualTo(degree + 1);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {-.0001, 100.0001, Double.NaN})
+    void whatIsNoShareIsRefused(double percent) {
+        assertThatThrownBy(() -> D610Grade.of(percent)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> RiDegree.of(percent)).isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test

@@ -71,6 +71,106 @@ class MeanUncertaintyTest {
                 .isEmpty();
     }
 
+    private static GaugeCheck look(GaugeSurface on, String nominal, String shown) {
+        return new GaugeCheck(
+                GaugeMoment.BEFORE,
+                on,
+                um(nominal),
+                um(shown),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Optional.empty());
+    }
+
+    private static GaugeCheck stated(OptionalDouble percent, OptionalDouble um) {
+        return new GaugeCheck(
+                GaugeMoment.BEFORE,
+                GaugeSurface.BARE,
+                um("0"),
+                um("0"),
+                OptionalDouble.empty(),
+                percent,
+                um,
+                Optional.empty());
+    }
+
+    private static double beside(GaugeCorrection correction, GaugeCheck... checks) {
+        MeanUncertainty found = MeanUncertainty.of(hood(correction), correction, List.of(checks))
+                .orElseThrow();
+        double scatter = SCATTER * correction.factor();
+        double all = found.budget().combined();
+        return Math.sqrt(all * all - scatter * scatter);
+    }
+
+    @Test
+    void eitherPartOfTheAccuracyCountsAloneAndTheWidestOfSeveral() {
+        // limits over the root of 3: 2 % of 130; 3 um; the wider of the two
+        assertThat(beside(GaugeCorrection.NONE, stated(OptionalDouble.of(2), OptionalDouble.empty())))
+                .isCloseTo(2.6 / Math.sqrt(3), within(1e-4));
+        assertThat(beside(GaugeCorrection.NONE, stated(OptionalDouble.empty(), OptionalDouble.of(3))))
+                .isCloseTo(3 / Math.sqrt(3), within(1e-4));
+        assertThat(beside(
+                        GaugeCorrection.NONE,
+                        stated(OptionalDouble.of(2), OptionalDouble.empty()),
+                        stated(OptionalDouble.empty(), OptionalDouble.of(3)),
+                        look(GaugeSurface.BARE, "0", "1")))
+                .isCloseTo(3 / Math.sqrt(3), within(1e-4));
+        assertThat(MeanUncertainty.of(
+                        hood(GaugeCorrection.NONE), GaugeCorrection.NONE, List.of(look(GaugeSurface.BARE, "0", "1"))))
+                .isEmpty();
+    }
+
+    @Test
+    void oneLookOnEachPointLeavesTheLastDigit() {
+        // factor 1, zero 0, c / N = 130 / 260: half of each half digit, over the root of 3
+        GaugeCorrection none = new GaugeCorrection(0, 1.0000000001);
+        assertThat(beside(none, look(GaugeSurface.BARE, "0", "0"), look(GaugeSurface.SHIM, "260", "260")))
+                .isCloseTo(Math.hypot(.25, .25) / Math.sqrt(3), within(1e-4));
+        assertThat(beside(none, look(GaugeSurface.BARE, "0", "0.0"), look(GaugeSurface.SHIM, "260", "260.0")))
+                .isCloseTo(Math.hypot(.025, .025) / Math.sqrt(3), within(1e-4));
+        // tens typed as 2.6E+2 are whole micrometers all the same
+        assertThat(beside(none, look(GaugeSurface.BARE, "0", "0"), look(GaugeSurface.SHIM, "260", "2.6E+2")))
+                .isCloseTo(Math.hypot(.25, .25) / Math.sqrt(3), within(1e-4));
+    }
+
+    @Test
+    void repeatedLooksCountByTheirScatterAndOnlyOnTheThickestShim() {
+        GaugeCorrection none = new GaugeCorrection(0, 1.0000000001);
+        // bare: the sd of 0 and 2 is 1.414214, over the root of 2 it is 1; digits 0.5 / root 2; both by half
+        double bare = .5 * Math.hypot(1, .5 / Math.sqrt(2) / Math.sqrt(3));
+        double shim = .5 * .5 / Math.sqrt(3);
+        assertThat(beside(
+                        none,
+                        look(GaugeSurface.BARE, "0", "0"),
+                        look(GaugeSurface.BARE, "0", "2"),
+                        look(GaugeSurface.SHIM, "125", "100"),
+                        look(GaugeSurface.SHIM, "260", "260")))
+                .isCloseTo(Math.hypot(bare, shim), within(1e-4));
+    }
+
+    @Test
+    void aCorrectionNeedsBothPointsAndAMeanNeedsTwoSpots() {
+        GaugeCorrection correction = new GaugeCorrection(4, 1.1);
+        assertThat(MeanUncertainty.of(hood(correction), correction, List.of(look(GaugeSurface.BARE, "0", "4"))))
+                .isEmpty();
+        assertThat(MeanUncertainty.of(hood(correction), correction, List.of(look(GaugeSurface.SHIM, "250", "254"))))
+                .isEmpty();
+        VisitBuilder visit = new VisitBuilder();
+        visit.reading("hood", "128");
+        assertThat(MeanUncertainty.of(only(visit), GaugeCorrection.NONE, CHECKS))
+                .isEmpty();
+        visit.reading("hood", "130");
+        assertThat(MeanUncertainty.of(only(visit), GaugeCorrection.NONE, CHECKS))
+                .isPresent();
+    }
+
+    private static ZoneThickness only(VisitBuilder visit) {
+        return ThicknessSurvey.of(visit.build(), ZoneTable.load(), GaugeCorrection.NONE)
+                .zones()
+                .get(0);
+    }
+
     /** Each input drawn anew from its law, the correction taken anew: the scatter of the result is the combined uncertainty. */
     @Test
     void theCorrectedMeanScattersAsItSays() {

@@ -3,6 +3,7 @@ package quarterlight.thickness;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Tag;
@@ -54,6 +55,62 @@ class PlaceStepTest {
         // frequent
         assertThat(small).isBetween(5, 58);
         assertThat(half).isBetween(160, 240);
+    }
+
+    /** Every one of the 720 deals of six values over their places: the chance drawn is the chance there is. */
+    @Test
+    void theChanceIsThatOfAllDeals() {
+        double[] x = {.1, .2, .3, .6, .8, .9};
+        double[] y = {.3, .3, .3, .3, .3, .3};
+        double[] um = {120, 131, 125, 150, 139, 128};
+        PlaceStep step = PlaceStep.of(x, y, um).orElseThrow();
+        int[] counts = new int[2];
+        deal(um.clone(), 0, step.t(), counts);
+        assertThat(counts[1]).isEqualTo(720);
+        assertThat(step.p()).isCloseTo(counts[0] / 720.0, within(.06));
+        assertThat(step.p()).isGreaterThan(.05);
+    }
+
+    private static void deal(double[] um, int from, double t, int[] counts) {
+        if (from == um.length) {
+            double best = 0;
+            for (int cut = 2; cut <= um.length - 2; cut++) {
+                double[] low = Arrays.copyOfRange(um, 0, cut);
+                double[] high = Arrays.copyOfRange(um, cut, um.length);
+                best = Math.max(best, Math.abs(PlaceStep.pooledT(low, high)));
+            }
+            counts[0] += best >= t - 1e-9 ? 1 : 0;
+            counts[1]++;
+            return;
+        }
+        for (int k = from; k < um.length; k++) {
+            swap(um, from, k);
+            deal(um, from + 1, t, counts);
+            swap(um, from, k);
+        }
+    }
+
+    private static void swap(double[] um, int a, int b) {
+        double kept = um[a];
+        um[a] = um[b];
+        um[b] = kept;
+    }
+
+    @Test
+    void theSteeperOfBothDirectionsIsTold() {
+        double[] one = {.1, .2, .3, .7, .8, .9};
+        double[] other = {.1, .9, .2, .8, .3, .7};
+        double[] um = {100, 101, 102, 150, 151, 152};
+        assertThat(PlaceStep.of(one, other, um).orElseThrow().alongX()).isTrue();
+        assertThat(PlaceStep.of(other, one, um).orElseThrow().alongX()).isFalse();
+        assertThat(PlaceStep.of(other, one, um).orElseThrow().at()).isCloseTo(.5, within(1e-9));
+    }
+
+    @Test
+    void withoutScatterTheStatisticIsZeroOrBeyondAll() {
+        assertThat(PlaceStep.pooledT(new double[] {2, 2}, new double[] {2, 2})).isZero();
+        assertThat(PlaceStep.pooledT(new double[] {2, 2}, new double[] {3, 3})).isEqualTo(1e9);
+        assertThat(PlaceStep.pooledT(new double[] {3, 3}, new double[] {2, 2})).isEqualTo(-1e9);
     }
 
     @Test

@@ -1,10 +1,12 @@
 package quarterlight.thickness;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import quarterlight.thickness.statistics.Grubbs;
 import quarterlight.thickness.statistics.MeanDifference;
 import quarterlight.thickness.statistics.UncertaintyBudget;
 import quarterlight.thickness.statistics.VarianceComponents;
@@ -85,5 +87,28 @@ class VarianceReferenceTest {
         assertThat(budget.effectiveDegreesOfFreedom()).isCloseTo(16.7, within(0.1));
         assertThat(budget.expanded(0.99)).isCloseTo(93, within(0.6));
         assertThat(budget.expanded(0.95)).isCloseTo(2.120 * 31.7, within(0.2));
+    }
+
+    @Test
+    void tooLittleDataIsRefused() {
+        double[] two = {1, 2};
+        double[] one = {3};
+        assertThat(VarianceComponents.of(List.of(two, one)).values()).isEqualTo(3);
+        assertThatThrownBy(() -> VarianceComponents.of(List.of(two))).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> VarianceComponents.of(List.of(one, one))).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> VarianceComponents.of(List.of(two, two, new double[0])))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Grubbs.extreme(two)).isInstanceOf(IllegalArgumentException.class);
+        assertThat(Grubbs.extreme(new double[] {1, 2, 3, 3}).value()).isEqualTo(1);
+    }
+
+    /** By hand: sizes 1 and 3, so n0 = (4 - 10 / 4) / 1 = 1.5; means 1 and 5, mean of all 4, MSB 12, MSW 8 / 2. */
+    @Test
+    void unequalSizesByHand() {
+        VarianceComponents found = VarianceComponents.of(List.of(new double[] {1}, new double[] {3, 5, 7}));
+        assertThat(found.meanSquareBetween()).isCloseTo(12, within(1e-12));
+        assertThat(found.meanSquareWithin()).isCloseTo(4, within(1e-12));
+        assertThat(found.between()).isCloseTo(8 / 1.5, within(1e-12));
+        assertThat(found.shrinkage()).isCloseTo(8 / 1.5 / (8 / 1.5 + 4 / 1.5), within(1e-12));
     }
 }

@@ -76,7 +76,8 @@ final class PackageDrawing {
         try (Stream<Path> files = Files.walk(root)) {
             files.filter(file -> file.toString().endsWith(".java")).forEach(file -> {
                 Path within = root.relativize(file);
-                String name = within.getNameCount() == 1 ? "Main" : within.getName(0).toString();
+                String name =
+                        within.getNameCount() == 1 ? "Main" : within.getName(0).toString();
                 Size size = sizes.computeIfAbsent(name, key -> new Size());
                 String source = text(file);
                 size.lines += (int) source.lines().count();

@@ -16,7 +16,7 @@ final class CarSums {
     private static final double NEGLIGIBLE = -18;
 
     /** Keeps logarithms finite where nothing explains a panel. */
-    private static final double LEAST = 1e-150;
+    private static final double MIN_SUM = 1e-150;
 
     private static final int STORIES = LifeStory.values().length;
     private static final int FILLED = LifeStory.PATCH.ordinal();
@@ -61,7 +61,7 @@ final class CarSums {
         for (int p = 0; p < panels; p++) {
             double t = touchedShare[p];
             double sum = (1 - t) * sums[0][p] + t * ((1 - filled) * sums[1][p] + filled * sums[2][p]);
-            own[p] = Math.max(LEAST, sum);
+            own[p] = Math.max(MIN_SUM, sum);
             product *= own[p];
             if (product < 1e-200) {
                 log += Math.log(Math.max(product, Double.MIN_NORMAL));

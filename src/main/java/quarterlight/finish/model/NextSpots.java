@@ -13,7 +13,7 @@ import quarterlight.finish.number.LifeStory;
  */
 public final class NextSpots {
     private static final int[] STEPS = {1, 2, 3, 5, 8};
-    private static final int MOST = 8;
+    private static final int MAX_SPOTS = 8;
     private static final int ROUNDS = 64;
     private static final double ENOUGH = .9;
     private static final double UNCERTAIN = 1e-3;
@@ -40,18 +40,18 @@ public final class NextSpots {
         for (LifeStory story : LifeStory.values()) {
             known[story.ordinal()] = level(story, level, panel);
         }
-        double[] after = new double[MOST + 1];
+        double[] after = new double[MAX_SPOTS + 1];
         for (int round = 0; round < ROUNDS; round++) {
             path(chances, known, random, after);
         }
-        double best = before - after[MOST];
+        double best = before - after[MAX_SPOTS];
         for (int spots : STEPS) {
             double gain = before - after[spots];
             if (gain >= ENOUGH * best) {
                 return new Gain(spots, Math.max(0, gain));
             }
         }
-        return new Gain(MOST, Math.max(0, best));
+        return new Gain(MAX_SPOTS, Math.max(0, best));
     }
 
     /** Mean and variance of the log level of a story given the panel's own spots, both normal. */
@@ -92,7 +92,7 @@ public final class NextSpots {
             belief[s] = known[s].clone();
         }
         after[0] += entropy(1 - now[0]) / ROUNDS;
-        for (int k = 1; k <= MOST; k++) {
+        for (int k = 1; k <= MAX_SPOTS; k++) {
             double y = level + WITHIN * random.nextGaussian();
             if (story == LifeStory.PATCH.ordinal() && random.nextDouble() < .3) {
                 y = Math.log(Math.exp(level) + 15 * Math.exp(random.nextGaussian()));

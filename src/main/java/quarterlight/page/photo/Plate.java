@@ -19,7 +19,7 @@ import java.util.List;
 final class Plate {
     private static final double FONT = 13;
     private static final double PADDING = 4;
-    private static final double SMALLEST = 0.4;
+    private static final double MIN_SHARE = 0.4;
     private static final double SHRINK = 0.85;
     private static final FontRenderContext CONTEXT = new FontRenderContext(null, true, true);
 
@@ -44,7 +44,7 @@ final class Plate {
      */
     static Plate of(String words, Font font, double unit, double mostWidth, double mostHeight) {
         Plate plate = laidOut(words, font, unit, mostWidth);
-        for (double share = SHRINK; share >= SMALLEST && !plate.fits(mostWidth, mostHeight); share *= SHRINK) {
+        for (double share = SHRINK; share >= MIN_SHARE && !plate.fits(mostWidth, mostHeight); share *= SHRINK) {
             plate = laidOut(words, font, unit * share, mostWidth);
         }
         return plate;

@@ -50,14 +50,13 @@ public record CoinScale(double majorPx, double minorPx, double majorRadians, Pix
         double[][] rows = rim.stream()
                 .map(p -> row((p.x() - mx) / unit, (p.y() - my) / unit))
                 .toArray(double[][]::new);
-        return leastSquares(rows)
-                .flatMap(conic -> axes(conic)
-                        .map(axes -> new CoinScale(
-                                axes[0] * unit,
-                                axes[1] * unit,
-                                (Math.atan2(conic[1], conic[0] - conic[2]) + Math.PI) / 2,
-                                new PixelPoint(mx + axes[2] * unit, my + axes[3] * unit),
-                                diameterMm)));
+        return leastSquares(rows).flatMap(conic -> axes(conic)
+                .map(axes -> new CoinScale(
+                        axes[0] * unit,
+                        axes[1] * unit,
+                        (Math.atan2(conic[1], conic[0] - conic[2]) + Math.PI) / 2,
+                        new PixelPoint(mx + axes[2] * unit, my + axes[3] * unit),
+                        diameterMm)));
     }
 
     /**

@@ -15,7 +15,7 @@ import quarterlight.units.ThicknessUnit;
 /** What the columns of a table from another program most likely are, by their names and by what stands in them. Pure functions. */
 public final class ColumnGuess {
     /** A column is of a kind if this share of its cells are; if its name says so too, half are enough. */
-    private static final double MOST = 0.8;
+    private static final double NEARLY_ALL = 0.8;
 
     private static final double HALF = 0.5;
     /** Coats of cars measure a few mil; numbers above this on the whole are um. Common practice, without a source. */
@@ -87,7 +87,7 @@ public final class ColumnGuess {
     }
 
     private boolean isOf(int column, Predicate<String> kind) {
-        return isOf(column, kind, MOST);
+        return isOf(column, kind, NEARLY_ALL);
     }
 
     private boolean isOf(int column, Predicate<String> kind, double share) {

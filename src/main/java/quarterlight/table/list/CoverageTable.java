@@ -69,7 +69,7 @@ public final class CoverageTable {
         String why = row.cell("why");
         return new CoverageRule(
                 row.word("wants", Want.class),
-                row.number("number", 1, CoverageWish.MOST),
+                row.number("number", 1, CoverageWish.MAX_WANT),
                 row.words("groups", ZoneGroup.class),
                 row.set("zones", word -> zone(row, "zones", word, known)),
                 row.set("except", word -> zone(row, "except", word, known)),

@@ -23,7 +23,7 @@ import quarterlight.visit.pin.Recorded;
  */
 record FreshPins(PinKey key, VisitRecord of) {
     /** More than these wait for the numbering in the background. */
-    private static final int MOST = 20;
+    private static final int MAX_PINS = 20;
 
     /** The key with what the visit holds more by now, and with the pins that are being stored. */
     PinKey with(OpenVisit visit, ZoneCatalog catalog) {
@@ -32,7 +32,7 @@ record FreshPins(PinKey key, VisitRecord of) {
         for (Pin pin : visit.underWay()) {
             more.add(new Recorded<>(new RecordId(-1 - more.size()), pin));
         }
-        if (more.size() > MOST) {
+        if (more.size() > MAX_PINS) {
             return key;
         }
         CorrectedTimes times = visit.times();

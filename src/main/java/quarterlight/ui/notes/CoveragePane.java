@@ -33,7 +33,7 @@ final class CoveragePane extends JPanel {
     private final transient Texts texts;
     private final FactTable<Gap> table;
     private final JLabel head = new JLabel(" ");
-    private final JSpinner want = new JSpinner(new SpinnerNumberModel(1, 0, CoverageWish.MOST, 1));
+    private final JSpinner want = new JSpinner(new SpinnerNumberModel(1, 0, CoverageWish.MAX_WANT, 1));
     private final JButton here;
     private final JButton everywhere;
     private final JButton usual;

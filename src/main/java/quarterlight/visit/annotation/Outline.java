@@ -9,12 +9,12 @@ import java.util.List;
  * @param holes inner rings
  */
 public record Outline(List<PixelPoint> shell, List<List<PixelPoint>> holes) {
-    private static final int LEAST = 3;
+    private static final int MIN_POINTS = 3;
 
     public Outline {
         shell = List.copyOf(shell);
         holes = holes.stream().map(List::copyOf).toList();
-        if (shell.size() < LEAST || holes.stream().anyMatch(hole -> hole.size() < LEAST)) {
+        if (shell.size() < MIN_POINTS || holes.stream().anyMatch(hole -> hole.size() < MIN_POINTS)) {
             throw new IllegalArgumentException("an outline has 3 points or more");
         }
     }

@@ -20,7 +20,7 @@ final class ChoiceKinds {
 
     static RecordKind<CoverageWish> coverage() {
         Field<CoverageWish, String> evidence = required("evidence", Shape.TEXT, CoverageWish::evidence);
-        Field<CoverageWish, Integer> want = required("want", Shape.count(CoverageWish.MOST), CoverageWish::want);
+        Field<CoverageWish, Integer> want = required("want", Shape.count(CoverageWish.MAX_WANT), CoverageWish::want);
         Field<CoverageWish, ZoneId> zone = optional("zone", Shape.ZONE, CoverageWish::zone);
         return RecordKind.of(
                         "coverage",

@@ -118,6 +118,55 @@ class GaugeQualityTest {
     }
 
     @Test
+    void aCorrectionBeyondAnyGaugeIsRefused() {
+        assertThat(correction(0, 100, 80)).isPresent();
+        assertThat(correction(0, 100, 79.9)).isEmpty();
+        assertThat(correction(0, 100, 125)).isPresent();
+        assertThat(correction(0, 100, 125.1)).isEmpty();
+        assertThat(correction(50, 1000, 1050)).isPresent();
+        assertThat(correction(50.1, 1000, 1050)).isEmpty();
+        assertThat(correction(-50, 1000, 950)).isPresent();
+        assertThat(correction(-50.1, 1000, 950)).isEmpty();
+    }
+
+    @Test
+    void aDriftOfJustTheToleranceIsNotBeyond() {
+        assertThat(drift(3).isBeyond()).isFalse();
+        assertThat(drift(-3).isBeyond()).isFalse();
+        assertThat(drift(3.01).isBeyond()).isTrue();
+        assertThat(drift(-3.01).isBeyond()).isTrue();
+        assertThat(new GaugeQuality.Drift(GaugeSurface.BARE, 0, 90, OptionalDouble.empty()).isBeyond())
+                .isFalse();
+    }
+
+    @Test
+    void oneCheckThatFailsOutweighsOneThatCannotTell() {
+        visit.check(check(GaugeMoment.BEFORE, GaugeSurface.SHIM, 125, 127, OptionalDouble.empty()));
+        visit.check(check(GaugeMoment.BEFORE, GaugeSurface.SHIM, 125, 127, OptionalDouble.of(1)));
+        assertThat(GaugeQuality.of(visit.build()).summary()).isEqualTo(GaugeQuality.Summary.FAILED);
+    }
+
+    @Test
+    void checksThatAllHoldArePassed() {
+        visit.check(check(GaugeMoment.BEFORE, GaugeSurface.SHIM, 125, 127, OptionalDouble.of(2)));
+        visit.check(check(GaugeMoment.AFTER, GaugeSurface.SHIM, 125, 123, OptionalDouble.of(2)));
+        assertThat(GaugeQuality.of(visit.build()).summary()).isEqualTo(GaugeQuality.Summary.PASSED);
+        assertThat(GaugeQuality.of(visit.build()).drifts())
+                .extracting(GaugeQuality.Drift::driftUm)
+                .containsExactly(-4.0);
+    }
+
+    private static Optional<GaugeCorrection> correction(double bareUm, double shimUm, double shownUm) {
+        return GaugeCorrection.ofTwoPoints(List.of(
+                check(GaugeMoment.BEFORE, GaugeSurface.BARE, 0, bareUm, OptionalDouble.empty()),
+                check(GaugeMoment.BEFORE, GaugeSurface.SHIM, shimUm, shownUm, OptionalDouble.empty())));
+    }
+
+    private static GaugeQuality.Drift drift(double um) {
+        return new GaugeQuality.Drift(GaugeSurface.BARE, 0, um, OptionalDouble.of(3));
+    }
+
+    @Test
     void aGaugeReadsWhatItsPrincipleAllows() {
         assertThat(GaugeReach.reads(Substrate.STEEL, Set.of())).isTrue();
         assertThat(GaugeReach.reads(Substrate.ALUMINUM, Set.of(GaugeMode.MAGNETIC)))

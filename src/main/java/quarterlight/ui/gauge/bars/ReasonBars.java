@@ -20,7 +20,7 @@ import quarterlight.ui.kit.look.Palette;
 public final class ReasonBars extends Bars {
     private static final int ROW = 24;
     private static final int HEAD = 20;
-    private static final double MOST = 3;
+    private static final double MAX_LOG = 3;
     private static final int GAP = 16;
 
     private final transient Texts texts;
@@ -80,7 +80,7 @@ public final class ReasonBars extends Bars {
         Palette palette = Look.palette();
         double space = width - 44;
         double zero = left + space / 2;
-        double length = Math.min(MOST, Math.abs(log10)) / MOST * space / 2;
+        double length = Math.min(MAX_LOG, Math.abs(log10)) / MAX_LOG * space / 2;
         g.setColor(palette.line());
         g.fill(new Rectangle2D.Double(zero - 0.5, top, 1, ROW));
         g.setColor(log10 > 0 ? palette.accent() : Palette.mix(palette.paper(), palette.ink(), 0.55));

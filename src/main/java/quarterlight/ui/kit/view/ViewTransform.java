@@ -22,7 +22,7 @@ record ViewTransform(
         double zoom,
         double centerX,
         double centerY) {
-    private static final double MOST = 8;
+    private static final double MAX_ZOOM = 8;
 
     ViewTransform {
         if (!(photoWidth > 0 && photoHeight > 0 && viewWidth > 0 && viewHeight > 0)) {
@@ -79,7 +79,7 @@ record ViewTransform(
 
     /** Zoomed by a factor; what lies at a place of the frame stays there. Fitting again when zoomed out to it. */
     ViewTransform zoomed(double factor, double x, double y) {
-        double next = Math.min(MOST, scale() * factor);
+        double next = Math.min(MAX_ZOOM, scale() * factor);
         if (next <= fitting() * 1.001) {
             return fitted();
         }

@@ -12,7 +12,7 @@ import java.util.List;
  * @param width px
  */
 record TimeAxis(long from, long to, int width) {
-    private static final long MOST = Duration.ofDays(2).toSeconds();
+    private static final long MAX_REACH_S = Duration.ofDays(2).toSeconds();
     private static final long MARGIN = 30;
     private static final int APART_PX = 90;
     private static final List<Long> STEPS =
@@ -22,8 +22,8 @@ record TimeAxis(long from, long to, int width) {
     static TimeAxis of(List<Long> seconds, int width) {
         List<Long> sorted = seconds.stream().sorted().toList();
         long middle = sorted.get(sorted.size() / 2);
-        long from = Math.max(sorted.get(0), middle - MOST);
-        long to = Math.min(sorted.get(sorted.size() - 1), middle + MOST);
+        long from = Math.max(sorted.get(0), middle - MAX_REACH_S);
+        long to = Math.min(sorted.get(sorted.size() - 1), middle + MAX_REACH_S);
         return new TimeAxis(from - MARGIN, Math.max(to, from + 2 * MARGIN) + MARGIN, Math.max(1, width));
     }
 

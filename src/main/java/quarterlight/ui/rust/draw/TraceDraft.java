@@ -36,7 +36,7 @@ public record TraceDraft(
         Optional<String> patch,
         Optional<String> note) {
     /** Fewer points make no ring. */
-    public static final int LEAST = 3;
+    public static final int MIN_POINTS = 3;
 
     private static final ZoneId ANY = new ZoneId("any");
 
@@ -134,7 +134,7 @@ public record TraceDraft(
             return scale.isPresent() ? with(Optional.of(scale.get().at(points)), List.of()) : with(scale, points);
         }
         List<List<PixelPoint>> changed = new ArrayList<>(rings);
-        if (points.size() >= LEAST) {
+        if (points.size() >= MIN_POINTS) {
             changed.set(ring, points);
         } else if (ring == 0) {
             changed.clear();
@@ -146,7 +146,7 @@ public record TraceDraft(
 
     /** With the ring being drawn closed; as it is if that has too few points. */
     public TraceDraft closed() {
-        if (open.size() < LEAST) {
+        if (open.size() < MIN_POINTS) {
             return this;
         }
         List<List<PixelPoint>> more = new ArrayList<>(rings);

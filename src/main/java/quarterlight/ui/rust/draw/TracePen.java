@@ -37,7 +37,7 @@ final class TracePen {
     }
 
     private boolean closes(TraceDraft draft, PixelPoint p) {
-        return draft.open().size() >= TraceDraft.LEAST
+        return draft.open().size() >= TraceDraft.MIN_POINTS
                 && Snap.distance(p, draft.open().get(0)) <= near.getAsDouble();
     }
 
@@ -105,7 +105,7 @@ final class TracePen {
             }
             return enough;
         }
-        if (draft.open().size() < TraceDraft.LEAST) {
+        if (draft.open().size() < TraceDraft.MIN_POINTS) {
             return false;
         }
         model.write(draft.closed());
@@ -115,7 +115,7 @@ final class TracePen {
 
     /** Takes a ring drawn freehand. */
     void ring(List<PixelPoint> points) {
-        model.draft().filter(draft -> points.size() >= TraceDraft.LEAST).ifPresent(draft -> {
+        model.draft().filter(draft -> points.size() >= TraceDraft.MIN_POINTS).ifPresent(draft -> {
             model.write(draft.drawn(draft.rings(), points).closed());
             model.tool(draft.scale().isPresent() ? RustTool.EDIT : RustTool.SCALE);
         });
