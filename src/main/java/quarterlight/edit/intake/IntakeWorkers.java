@@ -27,7 +27,7 @@ final class IntakeWorkers implements AutoCloseable {
     /** Files in the works at once, so that two threads never wait for each other. */
     static final int AHEAD = 12;
 
-    private static final int THREADS = 2;
+    private static final int THREADS = 3;
     private static final int MAX_FILE_SECONDS = 60;
 
     private static final int PATIENCE_MS = 300;
@@ -58,12 +58,23 @@ final class IntakeWorkers implements AutoCloseable {
                 if (e.getCause() instanceof OriginalNotKept notKept) {
                     return new Outcome(Optional.empty(), Optional.of(new Refusal(notKept.file(), notKept.reason())));
                 }
-                if (e.getCause() instanceof WorkerLost lost && !lost.isNotStarted()) {
+                if (e.getCause() instanceof WorkerLost lost) {
+                    if (lost.isNotStarted()) {
+                        throw notStarted(found.file(), lost);
+                    }
                     return new Outcome(Optional.empty(), Optional.of(new Refusal(found.file(), lost.reason())));
                 }
                 throw e;
             }
         });
+    }
+
+    private static IntakeRefused notStarted(Path file, WorkerLost lost) {
+        return new IntakeRefused(
+                file,
+                lost.reason()
+                        + ". Nothing is taken in without it; what was taken in before stays. Install the program"
+                        + " anew, or end other programs, and take the rest in again.");
     }
 
     /** The digest of a file, empty if it cannot be read. */
@@ -113,12 +124,8 @@ final class IntakeWorkers implements AutoCloseable {
         if (cause instanceof OriginalsUnwritable full) {
             throw full;
         }
-        if (cause instanceof WorkerLost lost) {
-            throw new IntakeRefused(
-                    lost.file(),
-                    lost.reason()
-                            + ". Nothing is taken in without it; what was taken in before stays. Install the program"
-                            + " anew, or end other programs, and take the rest in again.");
+        if (cause instanceof IntakeRefused refused) {
+            throw refused;
         }
         return new IllegalStateException("taking in a file failed", cause);
     }
