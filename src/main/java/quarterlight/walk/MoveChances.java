@@ -1,56 +1,33 @@
 package quarterlight.walk;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import quarterlight.walk.pace.GapCounts;
+import quarterlight.walk.pace.GapReading;
+import quarterlight.walk.pace.GapReadings;
 
-/** The chance that the walker moved in each gap: one series for each hypothesis of how many photos a stop has, or one from habits. */
+/** The chance that the walker moved in each gap: read from the gaps themselves, or by what earlier visits tell. */
 final class MoveChances {
-    private static final double LONGEST = 20;
-    private static final double LEAST = 0.01;
+    private static final double SHORTEST = 0.05;
 
     private MoveChances() {}
 
-    /** @param gaps seconds, none negative */
-    static List<double[]> of(double[] gaps, GapCounts habits, WalkModel model) {
-        double usual = GapCounts.usual(gaps);
-        if (habits.total() >= model.habitGaps()) {
-            double[] fit = habits.logistic();
-            return List.of(Arrays.stream(gaps)
-                    .map(gap ->
-                            1 / (1 + Math.exp(-(fit[0] + fit[1] * Math.log(Math.max(gap, usual / LONGEST) / usual)))))
-                    .map(chance -> Math.min(model.mostMoving(), Math.max(LEAST, chance)))
-                    .toArray());
-        }
-        List<double[]> all = new ArrayList<>();
-        for (WalkModel.Pace pace : model.paces()) {
-            double[] length = Arrays.stream(gaps)
-                    .map(gap -> Math.min(LONGEST, Math.pow(gap / usual, pace.gapPower())))
-                    .toArray();
-            double scale = scaleToMean(length, 1 / pace.photosPerStop());
-            all.add(Arrays.stream(length)
-                    .map(x -> Math.min(model.mostMoving(), -Math.expm1(-scale * x)))
-                    .toArray());
-        }
-        return all;
+    /** True if earlier visits tell how a gap tells of a move. */
+    static boolean known(GapCounts habits, WalkModel model) {
+        return habits.total() >= model.habitGaps();
     }
 
-    /** The factor by which the mean chance of moving over all gaps becomes {@code moving}; found by bisection. */
-    private static double scaleToMean(double[] x, double moving) {
-        double low = 1e-6;
-        double high = 1e3;
-        for (int i = 0; i < 50; i++) {
-            double middle = Math.sqrt(low * high);
-            double mean = 0;
-            for (double v : x) {
-                mean -= Math.expm1(-middle * v) / x.length;
-            }
-            if (mean < moving) {
-                low = middle;
-            } else {
-                high = middle;
-            }
+    /** @param gaps seconds, none negative */
+    static List<GapReading> of(double[] gaps, GapCounts habits, WalkModel model) {
+        double usual = GapCounts.usual(gaps);
+        if (!known(habits, model)) {
+            return GapReadings.of(gaps, usual);
         }
-        return Math.sqrt(low * high);
+        double[] fit = habits.logistic();
+        double base = habits.oddsOfMove();
+        double[] odds = Arrays.stream(gaps)
+                .map(gap -> Math.exp(fit[0] + fit[1] * Math.log(Math.max(gap / usual, SHORTEST))) / base)
+                .toArray();
+        return List.of(GapReadings.counted(odds, habits.law()));
     }
 }
