@@ -62,7 +62,8 @@ public record WalkHabits(Map<ZoneId, Map<ZoneId, Integer>> moves, Map<ZoneId, In
                 reached.set(phase, reached.get(phase) + 1);
                 ended.set(phase, ended.get(phase) + (stays ? 0 : 1));
             }
-            photosHere = now.isEmpty() ? 0 : stays && photosHere > 0 ? photosHere + 1 : both && !stays || i == 0 ? 1 : 0;
+            photosHere =
+                    now.isEmpty() ? 0 : stays && photosHere > 0 ? photosHere + 1 : both && !stays || i == 0 ? 1 : 0;
             if (both && !stays) {
                 moves.computeIfAbsent(before.get(0), zone -> new HashMap<>()).merge(now.get(0), 1, Integer::sum);
             }

@@ -13,6 +13,7 @@ import java.util.Set;
 import quarterlight.car.ZoneId;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.walk.pace.GapCounts;
+import quarterlight.walk.pace.GapReadings;
 
 /**
  * The photos of a visit on one time line, with suggestions that follow the pins: after a pin only its surroundings are computed again.
@@ -37,7 +38,8 @@ public final class WalkLine {
     private final double[][] seen;
     private final double[] nothingSeen;
     private final Hypotheses hypotheses;
-    private final Optional<Calibration> calibration;
+    /** True where no earlier visit is known: what is said is then brought to what is so. */
+    private final boolean calibrates;
 
     WalkLine(List<ZoneId> zones, List<JumpMatrix> jumps, GapCounts gaps, WalkModel model, List<Shot> shots) {
         this.zones = zones;
@@ -58,10 +60,10 @@ public final class WalkLine {
             pinnedAt.add(zonesOf(moments.get(t)));
             pinnedAt.get(t).forEach(zone -> pinnedZones.merge(zone, 1, Integer::sum));
         }
-        calibration = MoveChances.known(gaps, model) ? Optional.empty() : Optional.of(model.calibration());
+        calibrates = gaps.total() < model.habitGaps();
         hypotheses = new Hypotheses(
                 moments.isEmpty() ? List.of() : jumps,
-                moments.isEmpty() ? List.of() : MoveChances.of(gapsSeconds(), gaps, model),
+                moments.isEmpty() ? List.of() : GapReadings.of(gapsSeconds(), gaps, model.habitGaps()),
                 model,
                 seen);
     }
@@ -101,13 +103,14 @@ public final class WalkLine {
             return answer;
         }
         double[] weights = hypotheses.weights();
+        WalkTraits walk = hypotheses.traits(weights);
         for (int t = 0; t < moments.size(); t++) {
             List<PhotoId> open = moments.get(t).stream()
                     .map(Shot::photo)
                     .filter(photo -> pins.getOrDefault(photo, List.of()).isEmpty())
                     .toList();
             if (!open.isEmpty()) {
-                List<Suggestion> best = at(t, weights);
+                List<Suggestion> best = at(t, weights, walk);
                 open.forEach(photo -> answer.put(photo, best));
             }
         }
@@ -120,10 +123,11 @@ public final class WalkLine {
         if (moment.isEmpty() || pinnedAt.stream().allMatch(List::isEmpty)) {
             return List.of();
         }
-        return at(moment.get(), hypotheses.weights());
+        double[] weights = hypotheses.weights();
+        return at(moment.get(), weights, hypotheses.traits(weights));
     }
 
-    private List<Suggestion> at(int t, double[] weights) {
+    private List<Suggestion> at(int t, double[] weights, WalkTraits walk) {
         double[] chances = new double[zones.size()];
         for (int k = 0; k < weights.length; k++) {
             hypotheses.chain(k).addChances(t, weights[k], chances);
@@ -131,9 +135,7 @@ public final class WalkLine {
         discountReturns(t, chances);
         normalize(chances);
         List<Suggestion> best = best(chances);
-        return calibration
-                .map(one -> one.calibrated(best, hypotheses.traits(weights)))
-                .orElse(best);
+        return calibrates ? Calibration.calibrated(best, walk) : best;
     }
 
     private double seconds(int t) {
@@ -163,11 +165,6 @@ public final class WalkLine {
                 chances[i] *= returns;
             }
         }
-    }
-
-    /** What the walk is like by now; for studies. */
-    WalkTraits traits() {
-        return hypotheses.traits(hypotheses.weights());
     }
 
     private static void normalize(double[] chances) {

@@ -13,10 +13,9 @@ import java.util.List;
  * @param habitGaps from how many observed gaps on the habits decide how a gap tells of a move
  * @param pinsOfPace the power with which the pins count where ideas of the pace are weighed: on a wrong map more moves look
  *     likelier than they are, so mostly the gaps decide
- * @param calibration of what is said where no earlier visit is known
  */
 public record WalkModel(
-        List<Moves> moves, double pinSure, double returns, double priorMoves, int habitGaps, double pinsOfPace, Calibration calibration) {
+        List<Moves> moves, double pinSure, double returns, double priorMoves, int habitGaps, double pinsOfPace) {
     /**
      * A hypothesis of where moves go; what is left of the shares goes next door.
      *
@@ -40,8 +39,7 @@ public record WalkModel(
             0.5,
             0.8,
             40,
-            0.3,
-            Calibration.FITTED);
+            0.3);
 
     public WalkModel {
         moves = List.copyOf(moves);

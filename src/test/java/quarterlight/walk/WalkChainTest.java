@@ -22,8 +22,8 @@ class WalkChainTest {
     private static final WalkModel MODEL = WalkModel.V4;
     private static final int MOMENTS = 5;
 
-    private final JumpMatrix jumps =
-            new JumpMatrix(ZONES, NEXT_DOOR, ZoneKin.NONE, WalkHabits.NONE, new WalkModel.Moves(1, 0.1, 0, 0, 0.08), MODEL);
+    private final JumpMatrix jumps = new JumpMatrix(
+            ZONES, NEXT_DOOR, ZoneKin.NONE, WalkHabits.NONE, new WalkModel.Moves(1, 0.1, 0, 0, 0.08), MODEL);
 
     @Test
     void chancesAndLikelihoodEqualTheSumOverAllPaths() {
@@ -61,12 +61,27 @@ class WalkChainTest {
 
         jumps.forward(from, to);
 
-        // one step: b by 0.9 + 0.1/3, a and c by 0.1/3; two steps in 8 moves of 100, all from the same rows
+        // one step by these rows; two, three and four steps each 0.08 times as likely as one less
         double near = 0.9 + 0.1 / 3;
         double far = 0.1 / 3;
         double half = 0.45 + 0.1 / 3;
-        assertThat(to[1]).isCloseTo(0.92 * near + 0.08 * (far * near + near * far + far * near), within(1e-12));
-        assertThat(to[2]).isCloseTo(0.92 * far + 0.08 * (far * far + near * half + far * far), within(1e-12));
+        double[][] step = {{far, near, far}, {half, far, half}, {far, near, far}};
+        double[] wanted = new double[3];
+        double[] at = {1, 0, 0};
+        double[] shares = {0.92, 0.92 * 0.08, 0.92 * 0.08 * 0.08, 0.08 * 0.08 * 0.08};
+        for (double share : shares) {
+            double[] next = new double[3];
+            for (int i = 0; i < 3; i++) {
+                for (int j = 0; j < 3; j++) {
+                    next[j] += at[i] * step[i][j];
+                }
+            }
+            at = next;
+            for (int j = 0; j < 3; j++) {
+                wanted[j] += share * at[j];
+            }
+        }
+        assertThat(to).containsExactly(wanted, within(1e-12));
         assertThat(to[0] + to[1] + to[2]).isCloseTo(1, within(1e-12));
     }
 

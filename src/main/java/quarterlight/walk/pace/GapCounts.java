@@ -49,10 +49,7 @@ public record GapCounts(List<Integer> gaps, List<Integer> moved, List<Integer> r
 
     public GapCounts plus(GapCounts other) {
         return new GapCounts(
-                sum(gaps, other.gaps),
-                sum(moved, other.moved),
-                sum(reached, other.reached),
-                sum(ended, other.ended));
+                sum(gaps, other.gaps), sum(moved, other.moved), sum(reached, other.reached), sum(ended, other.ended));
     }
 
     private static List<Integer> sum(List<Integer> some, List<Integer> more) {
@@ -64,13 +61,13 @@ public record GapCounts(List<Integer> gaps, List<Integer> moved, List<Integer> r
     }
 
     /** Odds that a gap is a move, its length not known. */
-    public double oddsOfMove() {
+    double oddsOfMove() {
         double moves = moved.stream().mapToInt(Integer::intValue).sum();
         return (moves + 0.5) / (total() - moves + 1.5);
     }
 
     /** How many photos a stop has, as counted. */
-    public StopLaw law() {
+    StopLaw law() {
         return StopLaw.counted(reached, ended, GapReadings.SOME);
     }
 
@@ -80,7 +77,7 @@ public record GapCounts(List<Integer> gaps, List<Integer> moved, List<Integer> r
      *
      * @return a and b
      */
-    public double[] logistic() {
+    double[] logistic() {
         double[] fit = PRIOR.clone();
         for (int step = 0; step < 25; step++) {
             double gradientA = PRIOR_WEIGHT * (PRIOR[0] - fit[0]);

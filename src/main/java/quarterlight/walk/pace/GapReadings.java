@@ -2,6 +2,7 @@ package quarterlight.walk.pace;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 
@@ -35,10 +36,34 @@ public final class GapReadings {
     private GapReadings() {}
 
     /**
+     * Read from the gaps themselves; if enough gaps of earlier visits were counted, by what those tell and by the best idea of these gaps,
+     * equally likely beforehand, since a visit may differ from the earlier ones.
+     *
      * @param gaps seconds, none negative
-     * @param usual what they are measured against
+     * @param enough from how many counted gaps on the earlier visits decide
      */
-    public static List<GapReading> of(double[] gaps, double usual) {
+    public static List<GapReading> of(double[] gaps, GapCounts habits, int enough) {
+        double usual = GapCounts.usual(gaps);
+        List<GapReading> own = fromGaps(gaps, usual);
+        if (habits.total() < enough) {
+            return own;
+        }
+        GapReading best = own.stream()
+                .max(Comparator.comparingDouble(GapReading::logWeight))
+                .orElseThrow();
+        return List.of(fromHabits(gaps, usual, habits), best.weighing(0));
+    }
+
+    private static GapReading fromHabits(double[] gaps, double usual, GapCounts habits) {
+        double[] fit = habits.logistic();
+        double base = habits.oddsOfMove();
+        double[] odds = Arrays.stream(gaps)
+                .map(gap -> Math.exp(fit[0] + fit[1] * Math.log(Math.max(gap / usual, SHORTEST))) / base)
+                .toArray();
+        return counted(odds, habits.law());
+    }
+
+    private static List<GapReading> fromGaps(double[] gaps, double usual) {
         double[] x = Arrays.stream(gaps)
                 .map(gap -> Math.log(Math.max(gap / usual, SHORTEST)))
                 .toArray();
@@ -53,7 +78,7 @@ public final class GapReadings {
     }
 
     /** Under a law that was counted, where a gap's odds of being a move are known too. */
-    public static GapReading counted(double[] oddsOfMove, StopLaw law) {
+    private static GapReading counted(double[] oddsOfMove, StopLaw law) {
         double[][] within = new double[1][oddsOfMove.length];
         Arrays.fill(within[0], 1);
         double[][] sum = new double[oddsOfMove.length][4];
@@ -90,7 +115,9 @@ public final class GapReadings {
 
     private static double[][] densities(StopChain idea, double[] x, DoubleUnaryOperator density) {
         return Arrays.stream(idea.laws())
-                .map(law -> Arrays.stream(x).map(one -> density.applyAsDouble(one + law.hurry())).toArray())
+                .map(law -> Arrays.stream(x)
+                        .map(one -> density.applyAsDouble(one + law.hurry()))
+                        .toArray())
                 .toArray(double[][]::new);
     }
 

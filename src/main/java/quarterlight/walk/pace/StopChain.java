@@ -133,9 +133,8 @@ final class StopChain {
             for (int k = 0; k < phases; k++) {
                 int s = start[law] + k;
                 double on = laws[law].movesOn(k) * between[law][t] * afterMove;
-                double stay = (1 - laws[law].movesOn(k))
-                        * within[law][t]
-                        * later[start[law] + Math.min(k + 1, phases - 1)];
+                double stay =
+                        (1 - laws[law].movesOn(k)) * within[law][t] * later[start[law] + Math.min(k + 1, phases - 1)];
                 earlier[s] = on + stay;
                 scale += on + stay;
                 int kind = k == 0 ? 0 : 2;
