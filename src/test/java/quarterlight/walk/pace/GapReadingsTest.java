@@ -91,6 +91,20 @@ class GapReadingsTest {
     }
 
     @Test
+    void noGapIsCertainEitherWay() {
+        double[] gaps = gaps(7, 6);
+        for (GapReading reading : GapReadings.of(gaps, GapCounts.NONE, 40)) {
+            for (double[] chances : List.of(reading.ifCome(), reading.ifStayed())) {
+                assertThat(Arrays.stream(chances).max().orElseThrow()).isLessThanOrEqualTo(0.97);
+                assertThat(Arrays.stream(chances).min().orElseThrow()).isGreaterThanOrEqualTo(0.001);
+            }
+        }
+        GapReading first = GapReadings.of(gaps, GapCounts.NONE, 40).get(0);
+        assertThat(first.ifStayed()[60]).as("within a stop").isEqualTo(0.001);
+        assertThat(first.ifStayed()[62]).as("a move").isEqualTo(0.97);
+    }
+
+    @Test
     void aLawIsThePoissonNumberOfPhotosBeyondTheLeast() {
         StopLaw law = StopLaw.atLeast(3, 4, 8);
         double left = 1;
