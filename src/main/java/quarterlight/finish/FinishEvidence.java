@@ -13,7 +13,7 @@ import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.rust.RustExtent;
-import quarterlight.thickness.SpotKind;
+import quarterlight.thickness.spot.SpotKind;
 import quarterlight.thickness.ThicknessSurvey;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.thickness.gauge.GaugeReach;
