@@ -1,6 +1,7 @@
 package quarterlight.finish;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -8,14 +9,17 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import quarterlight.car.FinishProfile;
 import quarterlight.finish.history.Scenario;
 import quarterlight.finish.history.ZoneHistory;
 import quarterlight.finish.model.CarPosterior;
 import quarterlight.finish.model.Draws;
 import quarterlight.finish.model.Panel;
+import quarterlight.finish.place.SpotNeighbors;
 import quarterlight.units.Thickness;
 import quarterlight.units.ThicknessUnit;
+import quarterlight.visit.pin.ViewPoint;
 import quarterlight.visit.trial.SignKind;
 
 /** Computes finish histories for one profile. Immutable, safe for several threads. */
@@ -101,11 +105,26 @@ public final class FinishEngine {
             for (int n = 0; n < usable.overRange(); n++) {
                 mil.add(rangeMil);
             }
+            int[] order = IntStream.range(0, mil.size())
+                    .boxed()
+                    .sorted(Comparator.comparing(mil::get))
+                    .mapToInt(n -> n)
+                    .toArray();
+            List<ViewPoint> places = usable.places().isEmpty()
+                    ? List.of()
+                    : Arrays.stream(order).mapToObj(usable.places()::get).toList();
             List<SignKind> unsaid = silent.stream()
                     .filter(sign -> !usable.signs().containsKey(sign))
                     .filter(sign -> usable.readable() || sign != SignKind.WEAK_MAGNET)
                     .toList();
-            panels.add(new Panel(zone.zone().value(), mil, usable.noMetal(), usable.signs(), unsaid, usable.rust()));
+            panels.add(new Panel(
+                    zone.zone().value(),
+                    Arrays.stream(order).mapToObj(mil::get).toList(),
+                    usable.noMetal(),
+                    usable.signs(),
+                    unsaid,
+                    usable.rust(),
+                    SpotNeighbors.of(places)));
         }
         return panels;
     }

@@ -13,13 +13,16 @@ import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.rust.RustExtent;
+import quarterlight.thickness.spot.SpotKind;
 import quarterlight.thickness.ThicknessSurvey;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.thickness.gauge.GaugeReach;
 import quarterlight.units.Area;
 import quarterlight.units.Thickness;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.pin.ViewPoint;
 import quarterlight.visit.trial.Sign;
 import quarterlight.visit.trial.SignKind;
 
@@ -60,6 +63,7 @@ public record FinishEvidence(
     public static FinishEvidence of(
             VisitRecord visit, ZoneCatalog catalog, ThicknessSurvey survey, Map<ZoneId, RustExtent> rust) {
         Map<ZoneId, Map<SignKind, Boolean>> signs = signs(visit);
+        Map<RecordId, ViewPoint> points = points(visit);
         List<ZoneEvidence> zones = new ArrayList<>();
         for (Zone zone : catalog.zonesOf(visit.facts().car().body())) {
             if (zone.finish()) {
@@ -74,7 +78,8 @@ public record FinishEvidence(
                         measured.map(ZoneThickness::overSpots).orElse(0),
                         measured.map(ZoneThickness::noMetal).orElse(0),
                         signs.getOrDefault(id, Map.of()),
-                        Optional.ofNullable(rust.get(id))));
+                        Optional.ofNullable(rust.get(id)),
+                        measured.map(one -> places(one, points)).orElse(List.of())));
             }
         }
         return new FinishEvidence(visit.facts().car().finish(), visit.facts().gaugeRange(), zones);
@@ -82,6 +87,27 @@ public record FinishEvidence(
 
     private static List<Double> values(ZoneThickness zone) {
         return Arrays.stream(zone.spotsUm()).boxed().toList();
+    }
+
+    private static Map<RecordId, ViewPoint> points(VisitRecord visit) {
+        Map<RecordId, ViewPoint> points = new HashMap<>();
+        visit.readings().forEach(row -> row.value().point().ifPresent(point -> points.put(row.id(), point)));
+        return points;
+    }
+
+    /** Places of the spots with a number, then of those beyond the range; empty unless every one has a reading with a place. */
+    private static List<ViewPoint> places(ZoneThickness zone, Map<RecordId, ViewPoint> points) {
+        List<ViewPoint> places = new ArrayList<>();
+        for (SpotKind kind : List.of(SpotKind.VALUE, SpotKind.OVER)) {
+            zone.spots().stream()
+                    .filter(spot -> spot.kind() == kind)
+                    .map(spot ->
+                            spot.readings().stream().filter(points::containsKey).findFirst())
+                    .flatMap(Optional::stream)
+                    .map(points::get)
+                    .forEach(places::add);
+        }
+        return places.size() == zone.valueSpots() + zone.overSpots() ? places : List.of();
     }
 
     private static Map<ZoneId, Map<SignKind, Boolean>> signs(VisitRecord visit) {

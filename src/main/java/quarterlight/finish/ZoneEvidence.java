@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import quarterlight.car.ZoneId;
 import quarterlight.rust.RustExtent;
+import quarterlight.visit.pin.ViewPoint;
 import quarterlight.visit.trial.SignKind;
 
 /**
@@ -18,6 +19,8 @@ import quarterlight.visit.trial.SignKind;
  * @param noMetal spots where the gauge found no metal
  * @param signs signs that were looked for: true if seen, false if not there
  * @param rust how far rust goes, if the panel was looked at for rust
+ * @param places where the spots lie, those of {@code spotsUm} in their order and then those beyond the range; empty unless
+ *     all are known
  */
 public record ZoneEvidence(
         ZoneId zone,
@@ -26,12 +29,29 @@ public record ZoneEvidence(
         int overRange,
         int noMetal,
         Map<SignKind, Boolean> signs,
-        Optional<RustExtent> rust) {
+        Optional<RustExtent> rust,
+        List<ViewPoint> places) {
+    /** Of a panel whose spots have no places. */
+    public ZoneEvidence(
+            ZoneId zone,
+            boolean readable,
+            List<Double> spotsUm,
+            int overRange,
+            int noMetal,
+            Map<SignKind, Boolean> signs,
+            Optional<RustExtent> rust) {
+        this(zone, readable, spotsUm, overRange, noMetal, signs, rust, List.of());
+    }
+
     public ZoneEvidence {
         Objects.requireNonNull(zone, "zone");
         Objects.requireNonNull(rust, "rust");
         spotsUm = List.copyOf(spotsUm);
         signs = Map.copyOf(signs);
+        places = List.copyOf(places);
+        if (!places.isEmpty() && places.size() != spotsUm.size() + overRange) {
+            throw new IllegalArgumentException("zone " + zone + " has spots with a place and spots without");
+        }
         if (overRange < 0 || noMetal < 0 || spotsUm.stream().anyMatch(um -> !Double.isFinite(um))) {
             throw new IllegalArgumentException("zone " + zone + " has a count below 0 or a value that is not finite");
         }

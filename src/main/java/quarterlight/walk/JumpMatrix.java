@@ -1,5 +1,7 @@
 package quarterlight.walk;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +13,9 @@ import quarterlight.car.ZoneId;
  * zone (more likely in one often photographed), seldom two such steps away. Dense rows; immutable.
  */
 final class JumpMatrix {
+    private static final int LONGEST_STEP = 4;
+    private static final int UNREACHED = 8;
+
     private final double[][] chance;
 
     /**
@@ -41,7 +46,7 @@ final class JumpMatrix {
         for (int i = 0; i < n; i++) {
             double[] near = near(i, zones, nextDoor, habits, index, model);
             double[] mirror = mirror(zones.get(i), kin, index);
-            double[] kind = kind(zones.get(i), kin, index);
+            double[] kind = kind(zones.get(i), kin, nextDoor, index);
             double toMirror = mirror.length == 0 ? 0 : moves.mirror();
             double toKind = kind.length == 0 ? 0 : moves.kind();
             double toNear = near.length == 0 ? 0 : 1 - moves.anyZone() - toMirror - toKind;
@@ -53,7 +58,7 @@ final class JumpMatrix {
                         + (toKind > 0 ? toKind * kind[j] : 0);
             }
         }
-        chance = withPassedOver(step, model.passedOver());
+        chance = withPassedOver(step, moves.passedOver());
     }
 
     /** Shares of the zones next door and of those the habits know; empty if there are none. */
@@ -97,15 +102,18 @@ final class JumpMatrix {
         return row;
     }
 
-    /** Shares of the zones of the same kind; empty if there are none. */
-    private static double[] kind(ZoneId from, ZoneKin kin, Map<ZoneId, Integer> index) {
+    /** Shares of the zones of the same kind, nearer ones first; empty if there are none. */
+    private static double[] kind(
+            ZoneId from, ZoneKin kin, Map<ZoneId, Set<ZoneId>> nextDoor, Map<ZoneId, Integer> index) {
+        Map<ZoneId, Integer> steps = steps(from, nextDoor);
         double[] row = new double[index.size()];
         double sum = 0;
         for (Map.Entry<ZoneId, Double> other :
                 kin.kinds().getOrDefault(from, Map.of()).entrySet()) {
             if (index.containsKey(other.getKey())) {
-                row[index.get(other.getKey())] = other.getValue();
-                sum += other.getValue();
+                double far = steps.getOrDefault(other.getKey(), UNREACHED);
+                row[index.get(other.getKey())] = other.getValue() / (1 + far);
+                sum += row[index.get(other.getKey())];
             }
         }
         double all = sum;
@@ -114,15 +122,47 @@ final class JumpMatrix {
                 : java.util.Arrays.stream(row).map(share -> share / all).toArray();
     }
 
+    /** In how many steps next door each zone is reached. */
+    private static Map<ZoneId, Integer> steps(ZoneId from, Map<ZoneId, Set<ZoneId>> nextDoor) {
+        Map<ZoneId, Integer> steps = new HashMap<>(Map.of(from, 0));
+        Deque<ZoneId> open = new ArrayDeque<>(List.of(from));
+        while (!open.isEmpty()) {
+            ZoneId here = open.remove();
+            for (ZoneId next : nextDoor.getOrDefault(here, Set.of())) {
+                if (steps.putIfAbsent(next, steps.get(here) + 1) == null) {
+                    open.add(next);
+                }
+            }
+        }
+        return steps;
+    }
+
+    /** One step and, for zones passed over without a photo, two, three and four: each the share less likely than the one before. */
     private static double[][] withPassedOver(double[][] step, double share) {
         int n = step.length;
+        double[][] steps = step;
+        double[][] out = new double[n][n];
+        double weight = 1 - share;
+        for (int length = 1; length <= LONGEST_STEP; length++) {
+            for (int i = 0; i < n; i++) {
+                for (int j = 0; j < n; j++) {
+                    out[i][j] += weight * steps[i][j];
+                }
+            }
+            weight *= length + 1 == LONGEST_STEP ? share / (1 - share) : share;
+            steps = length < LONGEST_STEP ? product(steps, step) : steps;
+        }
+        return out;
+    }
+
+    private static double[][] product(double[][] a, double[][] b) {
+        int n = a.length;
         double[][] out = new double[n][n];
         for (int i = 0; i < n; i++) {
             for (int k = 0; k < n; k++) {
-                double x = share * step[i][k];
-                out[i][k] += (1 - share) * step[i][k];
+                double x = a[i][k];
                 for (int j = 0; j < n; j++) {
-                    out[i][j] += x * step[k][j];
+                    out[i][j] += x * b[k][j];
                 }
             }
         }

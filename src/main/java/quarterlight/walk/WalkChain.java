@@ -1,6 +1,7 @@
 package quarterlight.walk;
 
 import java.util.Arrays;
+import quarterlight.walk.pace.GapReading;
 
 /**
  * One hypothesis of a walk: the chances of each zone at each moment, kept up to date as single moments are pinned.
@@ -14,8 +15,7 @@ final class WalkChain {
 
     private final JumpMatrix jumps;
     private final double[] moving;
-    private final double restless;
-    private final double settled;
+    private final double[] movingIfStayed;
     private final double[][] seen;
     /** Just come at the moment, given what was seen up to it. */
     private final double[][] come;
@@ -28,14 +28,13 @@ final class WalkChain {
     private final double[] mix;
 
     /** @param seen likelihood of what was seen at each moment by zone; shared, changed by the caller before {@link #update} */
-    WalkChain(JumpMatrix jumps, double[] moving, double[][] seen, WalkModel model) {
+    WalkChain(JumpMatrix jumps, GapReading gaps, double[][] seen) {
         int moments = seen.length;
         int zones = jumps.size();
         this.jumps = jumps;
-        this.moving = moving;
+        moving = gaps.ifCome();
+        movingIfStayed = gaps.ifStayed();
         this.seen = seen;
-        restless = model.restless();
-        settled = model.settled();
         come = new double[moments][zones];
         stayed = new double[moments][zones];
         laterIfCome = new double[moments][zones];
@@ -71,14 +70,6 @@ final class WalkChain {
         }
     }
 
-    private double movesOnIfCome(int gap) {
-        return restless * moving[gap];
-    }
-
-    private double movesOnIfStayed(int gap) {
-        return Math.min(0.98, settled * moving[gap]);
-    }
-
     /** Computes forward messages from {@code t} on, as far as they change after {@code atLeastTo}. */
     private void forwardFrom(int from, int atLeastTo) {
         int zones = mix.length;
@@ -90,8 +81,8 @@ final class WalkChain {
                 Arrays.fill(arrive, 0.5 / zones);
                 Arrays.fill(remain, 0.5 / zones);
             } else {
-                double ifCome = movesOnIfCome(t - 1);
-                double ifStayed = movesOnIfStayed(t - 1);
+                double ifCome = moving[t - 1];
+                double ifStayed = movingIfStayed[t - 1];
                 for (int i = 0; i < zones; i++) {
                     mix[i] = ifCome * come[t - 1][i] + ifStayed * stayed[t - 1][i];
                     remain[i] = (1 - ifCome) * come[t - 1][i] + (1 - ifStayed) * stayed[t - 1][i];
@@ -125,8 +116,8 @@ final class WalkChain {
                 rest[i] = laterIfStayed[t][i] * seen[t][i];
             }
             jumps.backward(ahead, moved);
-            double come1 = movesOnIfCome(t - 1);
-            double stayed1 = movesOnIfStayed(t - 1);
+            double come1 = moving[t - 1];
+            double stayed1 = movingIfStayed[t - 1];
             double sum = 0;
             for (int i = 0; i < zones; i++) {
                 ifCame[i] = come1 * moved[i] + (1 - come1) * rest[i];

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import quarterlight.car.ZoneId;
+import quarterlight.walk.pace.GapCounts;
 
 /**
  * How the inspector walks, counted on the pinned photos of earlier visits: moves from zone to zone, how often a zone was photographed,
@@ -40,6 +41,9 @@ public record WalkHabits(Map<ZoneId, Map<ZoneId, Integer>> moves, Map<ZoneId, In
         Map<ZoneId, Integer> stops = new HashMap<>();
         List<Integer> gaps = new ArrayList<>(GapCounts.NONE.gaps());
         List<Integer> moved = new ArrayList<>(GapCounts.NONE.moved());
+        List<Integer> reached = new ArrayList<>(GapCounts.NONE.reached());
+        List<Integer> ended = new ArrayList<>(GapCounts.NONE.ended());
+        int photosHere = 0;
         for (int i = 0; i < inTime.size(); i++) {
             List<ZoneId> now = inTime.get(i).pinned();
             List<ZoneId> before = i == 0 ? List.of() : inTime.get(i - 1).pinned();
@@ -53,11 +57,18 @@ public record WalkHabits(Map<ZoneId, Map<ZoneId, Integer>> moves, Map<ZoneId, In
                 gaps.set(bin, gaps.get(bin) + 1);
                 moved.set(bin, moved.get(bin) + (stays ? 0 : 1));
             }
+            if (both && photosHere > 0) {
+                int phase = Math.min(photosHere, GapCounts.PHASES) - 1;
+                reached.set(phase, reached.get(phase) + 1);
+                ended.set(phase, ended.get(phase) + (stays ? 0 : 1));
+            }
+            photosHere =
+                    now.isEmpty() ? 0 : stays && photosHere > 0 ? photosHere + 1 : both && !stays || i == 0 ? 1 : 0;
             if (both && !stays) {
                 moves.computeIfAbsent(before.get(0), zone -> new HashMap<>()).merge(now.get(0), 1, Integer::sum);
             }
         }
-        return new WalkHabits(moves, stops, new GapCounts(gaps, moved));
+        return new WalkHabits(moves, stops, new GapCounts(gaps, moved, reached, ended));
     }
 
     public WalkHabits plus(WalkHabits other) {

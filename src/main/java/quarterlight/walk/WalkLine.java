@@ -12,6 +12,8 @@ import java.util.Optional;
 import java.util.Set;
 import quarterlight.car.ZoneId;
 import quarterlight.visit.photo.PhotoId;
+import quarterlight.walk.pace.GapCounts;
+import quarterlight.walk.pace.GapReadings;
 
 /**
  * The photos of a visit on one time line, with suggestions that follow the pins: after a pin only its surroundings are computed again.
@@ -23,7 +25,6 @@ public final class WalkLine {
 
     private final List<ZoneId> zones;
     private final double pinSure;
-    private final List<Double> nearestPin;
     private final List<List<Shot>> moments;
     private final Map<PhotoId, Integer> momentOf = new LinkedHashMap<>();
     private final Map<PhotoId, List<ZoneId>> pins = new HashMap<>();
@@ -36,13 +37,14 @@ public final class WalkLine {
     private final double returns;
     private final double[][] seen;
     private final double[] nothingSeen;
-    private final List<WalkChain> chains = new ArrayList<>();
+    private final Hypotheses hypotheses;
+    /** True where no earlier visit is known: what is said is then brought to what is so. */
+    private final boolean calibrates;
 
     WalkLine(List<ZoneId> zones, List<JumpMatrix> jumps, GapCounts gaps, WalkModel model, List<Shot> shots) {
         this.zones = zones;
         pinSure = model.pinSure();
         returns = model.returns();
-        nearestPin = model.moves().stream().map(WalkModel.Moves::nearestPin).toList();
         moments = moments(shots);
         nothingSeen = new double[zones.size()];
         Arrays.fill(nothingSeen, 1);
@@ -58,12 +60,12 @@ public final class WalkLine {
             pinnedAt.add(zonesOf(moments.get(t)));
             pinnedAt.get(t).forEach(zone -> pinnedZones.merge(zone, 1, Integer::sum));
         }
-        if (moments.isEmpty()) {
-            return;
-        }
-        for (double[] moving : MoveChances.of(gapsSeconds(), gaps, model)) {
-            jumps.forEach(jump -> chains.add(new WalkChain(jump, moving, seen, model)));
-        }
+        calibrates = gaps.total() < model.habitGaps();
+        hypotheses = new Hypotheses(
+                moments.isEmpty() ? List.of() : jumps,
+                moments.isEmpty() ? List.of() : GapReadings.of(gapsSeconds(), gaps, model.habitGaps()),
+                model,
+                seen);
     }
 
     /**
@@ -90,9 +92,7 @@ public final class WalkLine {
             last = Math.max(last, t);
         }
         if (last >= 0) {
-            for (WalkChain chain : chains) {
-                chain.update(first, last);
-            }
+            hypotheses.update(first, last);
         }
     }
 
@@ -102,15 +102,15 @@ public final class WalkLine {
         if (pinnedAt.stream().allMatch(List::isEmpty)) {
             return answer;
         }
-        double[] weights = weights();
-        int[] nearest = nearestPinned();
+        double[] weights = hypotheses.weights();
+        WalkTraits walk = hypotheses.traits(weights);
         for (int t = 0; t < moments.size(); t++) {
             List<PhotoId> open = moments.get(t).stream()
                     .map(Shot::photo)
                     .filter(photo -> pins.getOrDefault(photo, List.of()).isEmpty())
                     .toList();
             if (!open.isEmpty()) {
-                List<Suggestion> best = at(t, weights, nearest[t]);
+                List<Suggestion> best = at(t, weights, walk);
                 open.forEach(photo -> answer.put(photo, best));
             }
         }
@@ -123,35 +123,19 @@ public final class WalkLine {
         if (moment.isEmpty() || pinnedAt.stream().allMatch(List::isEmpty)) {
             return List.of();
         }
-        return at(moment.get(), weights(), nearestPinned()[moment.get()]);
+        double[] weights = hypotheses.weights();
+        return at(moment.get(), weights, hypotheses.traits(weights));
     }
 
-    private List<Suggestion> at(int t, double[] weights, int nearest) {
+    private List<Suggestion> at(int t, double[] weights, WalkTraits walk) {
         double[] chances = new double[zones.size()];
         for (int k = 0; k < weights.length; k++) {
-            chains.get(k).addChances(t, weights[k], chances);
+            hypotheses.chain(k).addChances(t, weights[k], chances);
         }
         discountReturns(t, chances);
-        favor(pinnedAt.get(nearest), nearestPin(weights), chances);
-        return best(chances);
-    }
-
-    /** For each moment the pinned moment nearest in time, the earlier of two equally near; only if some photo is pinned. */
-    private int[] nearestPinned() {
-        int[] nearest = new int[moments.size()];
-        int before = -1;
-        for (int t = 0; t < nearest.length; t++) {
-            before = pinnedAt.get(t).isEmpty() ? before : t;
-            nearest[t] = before;
-        }
-        int after = -1;
-        for (int t = nearest.length - 1; t >= 0; t--) {
-            after = pinnedAt.get(t).isEmpty() ? after : t;
-            if (nearest[t] < 0 || after >= 0 && seconds(after) - seconds(t) < seconds(t) - seconds(nearest[t])) {
-                nearest[t] = after;
-            }
-        }
-        return nearest;
+        normalize(chances);
+        List<Suggestion> best = best(chances);
+        return calibrates ? Calibration.calibrated(best, walk) : best;
     }
 
     private double seconds(int t) {
@@ -183,33 +167,11 @@ public final class WalkLine {
         }
     }
 
-    /** How much more the zone of the pin nearest in time counts: the more, the less the moves that the pins show follow a map. */
-    private double nearestPin(double[] weights) {
-        double factor = 0;
-        for (int k = 0; k < weights.length; k++) {
-            factor += weights[k] * nearestPin.get(k % nearestPin.size());
-        }
-        return factor;
-    }
-
-    private void favor(List<ZoneId> favored, double nearestPin, double[] chances) {
-        double sum = 0;
-        for (int i = 0; i < chances.length; i++) {
-            chances[i] *= favored.contains(zones.get(i)) ? nearestPin : 1;
-            sum += chances[i];
-        }
+    private static void normalize(double[] chances) {
+        double sum = Arrays.stream(chances).sum();
         for (int i = 0; i < chances.length; i++) {
             chances[i] /= sum;
         }
-    }
-
-    /** How much each hypothesis counts: its likelihood, all being equally likely before. */
-    private double[] weights() {
-        double[] log = chains.stream().mapToDouble(WalkChain::logLikelihood).toArray();
-        double most = Arrays.stream(log).max().orElse(0);
-        double[] weights = Arrays.stream(log).map(x -> Math.exp(x - most)).toArray();
-        double sum = Arrays.stream(weights).sum();
-        return Arrays.stream(weights).map(weight -> weight / sum).toArray();
     }
 
     /** Shots in time order, near-duplicates gathered into the moment of the first. */

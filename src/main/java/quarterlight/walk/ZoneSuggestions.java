@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.Set;
 import quarterlight.car.ZoneId;
 import quarterlight.visit.photo.PhotoId;
+import quarterlight.walk.pace.GapCounts;
 
 /**
  * Likely zones of photos that are not pinned yet, from the pinned photos around them in time.

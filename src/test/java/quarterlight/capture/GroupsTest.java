@@ -44,6 +44,17 @@ class GroupsTest {
     }
 
     @Test
+    void tenBitsOf64ApartAreAlikeAndElevenAreNot() {
+        assertThat(setsAtDistance(0b11_1111_1111L)).hasSize(1);
+        assertThat(setsAtDistance(0b111_1111_1111L)).isEmpty();
+    }
+
+    private static List<List<PhotoId>> setsAtDistance(long bits) {
+        return NearDuplicates.of(Map.of(id(1), new DifferenceHash(0L), id(2), new DifferenceHash(bits)), (a, b) -> true)
+                .sets();
+    }
+
+    @Test
     void picturesOfAnotherMomentAreNotAlikeHoweverLikeTheyLook() {
         VisitRecord visit = Visits.in("UTC")
                 .photo("a", "2026-07-01T16:00:00", "", "")

@@ -91,4 +91,23 @@ class PictureQualityReferenceTest {
         }
         return new GreyPicture(width, height, values);
     }
+
+    /** Each limit of the hint from both sides. */
+    @Test
+    void theHintOfExposureTurnsAtItsLimits() {
+        assertThat(hint((x, y) -> 40)).isEqualTo(Exposure.Hint.DARK);
+        assertThat(hint((x, y) -> 41)).isEqualTo(Exposure.Hint.NONE);
+        assertThat(hint((x, y) -> 215)).isEqualTo(Exposure.Hint.BRIGHT);
+        assertThat(hint((x, y) -> 214)).isEqualTo(Exposure.Hint.NONE);
+        assertThat(hint((x, y) -> 10 * y + x < 50 ? 10 : 150)).isEqualTo(Exposure.Hint.DARK);
+        assertThat(hint((x, y) -> 10 * y + x < 49 ? 10 : 150)).isEqualTo(Exposure.Hint.NONE);
+        assertThat(hint((x, y) -> 10 * y + x < 50 ? 11 : 150)).isEqualTo(Exposure.Hint.NONE);
+        assertThat(hint((x, y) -> 10 * y + x < 35 ? 245 : 100)).isEqualTo(Exposure.Hint.BRIGHT);
+        assertThat(hint((x, y) -> 10 * y + x < 34 ? 245 : 100)).isEqualTo(Exposure.Hint.NONE);
+        assertThat(hint((x, y) -> 10 * y + x < 35 ? 244 : 100)).isEqualTo(Exposure.Hint.NONE);
+    }
+
+    private static Exposure.Hint hint(java.util.function.IntBinaryOperator grey) {
+        return Exposure.of(picture(10, 10, grey)).hint();
+    }
 }

@@ -82,4 +82,18 @@ class SatelliteOffsetTest {
             assertThat(found.offset()).isEqualTo(offset);
         }
     }
+
+    @Test
+    void aKnownOffsetLeavesADriftOfHalfAnHourAtMost() {
+        long half = Duration.ofMinutes(30).toNanos();
+        assertThat(driftOf(half)).contains(Duration.ofMinutes(30));
+        assertThat(driftOf(-half)).contains(Duration.ofMinutes(-30));
+        assertThat(driftOf(half + 1_000_000)).isEmpty();
+        assertThat(driftOf(-half - 1_000_000)).isEmpty();
+    }
+
+    private static java.util.Optional<Duration> driftOf(long nanos) {
+        return SatelliteOffset.drift(
+                List.of(new SatelliteOffset.Pair(NOON.plusHours(2).plusNanos(nanos), NOON)), ZoneOffset.ofHours(2));
+    }
 }

@@ -10,9 +10,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import quarterlight.car.FinishProfile;
+import quarterlight.car.View;
 import quarterlight.car.ZoneId;
 import quarterlight.units.Thickness;
 import quarterlight.units.Worded;
+import quarterlight.visit.pin.ViewPoint;
 import quarterlight.visit.trial.SignKind;
 
 /**
@@ -35,10 +37,20 @@ record DrawnCar(String name, FinishEvidence evidence, Map<ZoneId, Boolean> truth
             facts.put(line.substring(0, line.indexOf('=')), line.substring(line.indexOf('=') + 1));
         }
         Map<ZoneId, Map<String, List<String>>> spots = new LinkedHashMap<>();
+        Map<ZoneId, Map<String, ViewPoint>> points = new LinkedHashMap<>();
         int alone = 0;
         for (Map<String, String> row : rows(folder.resolve("readings.csv"))) {
             String spot = row.get("spot").isEmpty() ? "alone " + alone++ : row.get("spot");
             String value = row.get("value");
+            if (!row.get("x").isEmpty()) {
+                points.computeIfAbsent(new ZoneId(row.get("zone")), z -> new LinkedHashMap<>())
+                        .putIfAbsent(
+                                spot,
+                                new ViewPoint(
+                                        Worded.find(View.class, row.get("view")).orElseThrow(),
+                                        Double.parseDouble(row.get("x")),
+                                        Double.parseDouble(row.get("y"))));
+            }
             boolean number = !value.equals("none") && !value.equals("over");
             spots.computeIfAbsent(new ZoneId(row.get("zone")), z -> new LinkedHashMap<>())
                     .computeIfAbsent(spot, s -> new ArrayList<>())
@@ -57,8 +69,11 @@ record DrawnCar(String name, FinishEvidence evidence, Map<ZoneId, Boolean> truth
         }
         List<ZoneEvidence> zones = new ArrayList<>();
         truth.keySet()
-                .forEach(zone ->
-                        zones.add(zone(zone, spots.getOrDefault(zone, Map.of()), signs.getOrDefault(zone, Map.of()))));
+                .forEach(zone -> zones.add(zone(
+                        zone,
+                        spots.getOrDefault(zone, Map.of()),
+                        points.getOrDefault(zone, Map.of()),
+                        signs.getOrDefault(zone, Map.of()))));
         FinishProfile profile =
                 Worded.find(FinishProfile.class, facts.get("finish")).orElseThrow();
         double range = Double.parseDouble(facts.getOrDefault("gauge-range", "2000"));
@@ -66,24 +81,39 @@ record DrawnCar(String name, FinishEvidence evidence, Map<ZoneId, Boolean> truth
         return new DrawnCar(folder.getFileName().toString(), evidence, truth, filler);
     }
 
-    private static ZoneEvidence zone(ZoneId id, Map<String, List<String>> spots, Map<SignKind, Boolean> signs) {
+    private static ZoneEvidence zone(
+            ZoneId id, Map<String, List<String>> spots, Map<String, ViewPoint> points, Map<SignKind, Boolean> signs) {
         List<Double> um = new ArrayList<>();
-        int over = 0;
+        List<String> ofValues = new ArrayList<>();
+        List<String> ofOver = new ArrayList<>();
         int none = 0;
-        for (List<String> spot : spots.values()) {
-            double[] numbers = spot.stream()
+        for (Map.Entry<String, List<String>> spot : spots.entrySet()) {
+            double[] numbers = spot.getValue().stream()
                     .filter(value -> !value.equals("none") && !value.equals("over"))
                     .mapToDouble(Double::parseDouble)
                     .toArray();
             if (numbers.length > 0) {
                 um.add(java.util.Arrays.stream(numbers).average().orElseThrow());
-            } else if (spot.contains("over")) {
-                over++;
+                ofValues.add(spot.getKey());
+            } else if (spot.getValue().contains("over")) {
+                ofOver.add(spot.getKey());
             } else {
                 none++;
             }
         }
-        return new ZoneEvidence(id, true, um, over, none, signs, Optional.empty());
+        int over = ofOver.size();
+        ofValues.addAll(ofOver);
+        List<ViewPoint> places =
+                ofValues.stream().filter(points::containsKey).map(points::get).toList();
+        return new ZoneEvidence(
+                id,
+                true,
+                um,
+                over,
+                none,
+                signs,
+                Optional.empty(),
+                places.size() == ofValues.size() && !Boolean.getBoolean("noplaces") ? places : List.of());
     }
 
     private static List<Map<String, String>> rows(Path file) throws IOException {

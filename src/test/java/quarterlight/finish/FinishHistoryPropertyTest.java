@@ -9,13 +9,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import quarterlight.car.FinishProfile;
+import quarterlight.car.View;
 import quarterlight.car.ZoneId;
 import quarterlight.finish.history.ZoneHistory;
 import quarterlight.units.Thickness;
+import quarterlight.visit.pin.ViewPoint;
 import quarterlight.visit.trial.SignKind;
 
 /** Laws of the finish history, on seeded random cars. */
@@ -94,7 +97,6 @@ class FinishHistoryPropertyTest {
     @ValueSource(doubles = {3, 10, 22, 40})
     void moreReadingsOfTheSameNeverSpeakTheOtherWay(double mil) {
         double last = Double.NaN;
-        double lastFiller = Double.NaN;
         boolean above = false;
         for (int count = 1; count <= 9; count += 2) {
             List<ZoneEvidence> zones = car(5);
@@ -107,11 +109,64 @@ class FinishHistoryPropertyTest {
                 assertThat(above ? roof.notFactory() : 1 - roof.notFactory())
                         .as(mil + " mil, " + count + " spots")
                         .isGreaterThan((above ? last : 1 - last) - .05);
-                assertThat(mil > 30 ? roof.chances().filler() : 1).isGreaterThan(mil > 30 ? lastFiller - .05 : 0);
             }
             last = roof.notFactory();
-            lastFiller = roof.chances().filler();
         }
+    }
+
+    /** From three spots on: one alone may stand on a patch. */
+    @ParameterizedTest
+    @ValueSource(doubles = {22, 40})
+    void aThickPanelIsNoLessFilledForBeingReadMoreOften(double mil) {
+        double first = filler(mil, 3);
+        assertThat(first).isGreaterThan(.75);
+        for (int count : new int[] {5, 9, 15}) {
+            assertThat(filler(mil, count)).as(mil + " mil, " + count + " spots").isCloseTo(first, within(.02));
+        }
+    }
+
+    private static double filler(double mil, int count) {
+        List<ZoneEvidence> zones = car(5);
+        zones.removeIf(zone -> zone.zone().value().equals("roof"));
+        zones.add(zone("roof", Collections.nCopies(count, mil * 25.4), Map.of()));
+        return history(zones).zone(new ZoneId("roof")).orElseThrow().chances().filler();
+    }
+
+    /** Three spots of 12 mil among nine of 5: side by side, or scattered. */
+    @Test
+    void thickSpotsSideBySideSpeakLouderForAPatchThanScatteredOnes() {
+        double together = patched(Set.of(0, 1, 2));
+        double apart = patched(Set.of(0, 5, 8));
+        double nowhere = patched(Set.of());
+        assertThat(together / (1 - together)).isGreaterThan(1.5 * apart / (1 - apart));
+        assertThat(nowhere).isBetween(apart, together);
+    }
+
+    /** @param thick which places along the panel are thick; empty for three whose places are not known */
+    private static double patched(Set<Integer> thick) {
+        List<Double> spots = new ArrayList<>();
+        List<ViewPoint> places = new ArrayList<>();
+        for (int n = 0; n < 9; n++) {
+            boolean isThick = thick.isEmpty() ? n < 3 : thick.contains(n);
+            spots.add((isThick ? 12 : 5 + .1 * (n % 3)) * 25.4);
+            places.add(new ViewPoint(View.LEFT, .1 + .05 * n, .5));
+        }
+        List<ZoneEvidence> zones = car(5);
+        zones.removeIf(zone -> zone.zone().value().equals("quarter-left"));
+        zones.add(new ZoneEvidence(
+                new ZoneId("quarter-left"),
+                true,
+                spots,
+                0,
+                0,
+                Map.of(),
+                Optional.empty(),
+                thick.isEmpty() ? List.of() : places));
+        return history(zones)
+                .zone(new ZoneId("quarter-left"))
+                .orElseThrow()
+                .chances()
+                .filler();
     }
 
     @Test

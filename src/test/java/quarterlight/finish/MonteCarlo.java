@@ -279,11 +279,11 @@ final class MonteCarlo {
 
     private double skim(double[] y, double level) {
         double sum = 0;
-        for (double[] kind : new double[][] {{.75, .3}, {.25, of(WITHIN_SPREAD)}}) {
+        for (double[] kind : new double[][] {{.75, .3, .85}, {.25, of(WITHIN_SPREAD), 1}}) {
             double product = 1;
             for (double value : y) {
                 double on = .9 * density(value, level, kind[1]) + .1 * density(value, level, 2.5 * kind[1]);
-                double density = .85 * on + .15 * density(value, Math.log(6), .6);
+                double density = kind[2] * on + (1 - kind[2]) * density(value, Math.log(6), .6);
                 double far = FixedNumber.STRAY.value() * density(value, level, 1.2);
                 product *= (1 - FixedNumber.STRAY.value()) * density + far;
             }

@@ -17,21 +17,29 @@ class GradeReferenceTest {
         ".01,10",
         ".0100001,9",
         ".03,9",
+        ".0300001,8",
         ".05,8",
         ".1,8",
+        ".1000001,7",
         ".3,7",
+        ".3000001,6",
         ".5,6",
         "1,6",
+        "1.000001,5",
         "1.5,5",
         "3,5",
+        "3.000001,4",
         "8,4",
         "10,4",
+        "10.00001,3",
         "12,3",
         "16,3",
+        "16.00001,2",
         "33,2",
+        "33.00001,1",
         "40,1",
         "50,1",
-        "50.1,0",
+        "50.00001,0",
         "100,0"
     })
     void gradesAreThoseOfTheTable(double percent, int grade) {
@@ -83,5 +91,24 @@ class GradeReferenceTest {
                 .contains(RustSpread.GENERAL);
         assertThat(RustSpread.suggest(List.of(1.0, 2.0, 3.0, 1.0, 2.0))).contains(RustSpread.PINPOINT);
         assertThat(RustSpread.suggest(List.of(8.0, 9.0, 7.0, 9.0, 60.0))).contains(RustSpread.HYBRID);
+    }
+
+    /** Each limit of the rule from both sides: a speck up to 10 mm2; 80 and 20 % in specks; 80 % in the three largest. */
+    @ParameterizedTest(name = "{0} is {1}")
+    @CsvSource({
+        "10 10, PINPOINT",
+        "10.01 10.01 10.01 10.01, GENERAL",
+        "8 8 8 8 8.1 10.01, PINPOINT",
+        "8 8 8 8 8 10.01, HYBRID",
+        "10 10 80, HYBRID",
+        "10 10 80.1, SPOT",
+        "40 30 30 25, SPOT",
+        "40 30 30 12.5 12.5, SPOT",
+        "40 30 30 12.6 12.5, GENERAL",
+    })
+    void theTypeOfSpreadTurnsAtItsLimits(String patches, RustSpread type) {
+        List<Double> mm2 =
+                java.util.Arrays.stream(patches.split(" ")).map(Double::valueOf).toList();
+        assertThat(RustSpread.suggest(mm2)).contains(type);
     }
 }

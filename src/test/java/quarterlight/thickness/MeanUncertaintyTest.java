@@ -198,6 +198,25 @@ class MeanUncertaintyTest {
         assertThat(found.budget().combined()).isCloseTo(sd, within(0.01 * sd));
     }
 
+    /** One look at each surface: what is not known of it is half its last digit, as limits, and nothing else. */
+    @Test
+    void oneLookIsUncertainByHalfItsLastDigit() {
+        List<GaugeCheck> looks = List.of(
+                check(GaugeMoment.BEFORE, GaugeSurface.BARE, "0", "4.0", 0),
+                check(GaugeMoment.BEFORE, GaugeSurface.SHIM, "250", "260", 0));
+        GaugeCorrection correction = GaugeCorrection.ofTwoPoints(looks).orElseThrow();
+        double factor = 250.0 / 256;
+        double share = (130 - 4) * factor / 250;
+        double bare = 0.05 / Math.sqrt(3) * factor * (1 - share);
+        double shim = 0.5 / Math.sqrt(3) * factor * share;
+        double combined = Math.hypot(factor * SCATTER, Math.hypot(bare, shim));
+        assertThat(MeanUncertainty.of(hood(correction), correction, looks)
+                        .orElseThrow()
+                        .budget()
+                        .combined())
+                .isCloseTo(combined, within(1e-6));
+    }
+
     private static double limits(Random random, double limit) {
         return limit * (2 * random.nextDouble() - 1);
     }

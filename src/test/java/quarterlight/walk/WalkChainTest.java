@@ -3,12 +3,14 @@ package quarterlight.walk;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import quarterlight.car.ZoneId;
+import quarterlight.walk.pace.GapReading;
 
 /** The messages of the chain against the sum over every path there is. */
 class WalkChainTest {
@@ -17,11 +19,11 @@ class WalkChainTest {
             ZONES.get(0), Set.of(ZONES.get(1)),
             ZONES.get(1), Set.of(ZONES.get(0), ZONES.get(2)),
             ZONES.get(2), Set.of(ZONES.get(1)));
-    private static final WalkModel MODEL = WalkModel.V3;
+    private static final WalkModel MODEL = WalkModel.V4;
     private static final int MOMENTS = 5;
 
-    private final JumpMatrix jumps =
-            new JumpMatrix(ZONES, NEXT_DOOR, ZoneKin.NONE, WalkHabits.NONE, new WalkModel.Moves(0.1, 0, 0, 1.3), MODEL);
+    private final JumpMatrix jumps = new JumpMatrix(
+            ZONES, NEXT_DOOR, ZoneKin.NONE, WalkHabits.NONE, new WalkModel.Moves(1, 0.1, 0, 0, 0.08), MODEL);
 
     @Test
     void chancesAndLikelihoodEqualTheSumOverAllPaths() {
@@ -32,7 +34,7 @@ class WalkChainTest {
                     .mapToObj(x -> random.doubles(ZONES.size(), 0.05, 1).toArray())
                     .toArray(double[][]::new);
 
-            agrees(seed, new WalkChain(jumps, moving, seen, MODEL), moving, seen);
+            agrees(seed, new WalkChain(jumps, reading(moving), seen), moving, seen);
         }
     }
 
@@ -42,8 +44,8 @@ class WalkChainTest {
             Random random = new Random(seed);
             double[] moving = random.doubles(MOMENTS - 1, 0.02, 0.7).toArray();
             double[][] seen = new double[MOMENTS][];
-            java.util.Arrays.fill(seen, new double[] {1, 1, 1});
-            WalkChain chain = new WalkChain(jumps, moving, seen, MODEL);
+            Arrays.fill(seen, new double[] {1, 1, 1});
+            WalkChain chain = new WalkChain(jumps, reading(moving), seen);
             int t = random.nextInt(MOMENTS);
             seen[t] = new double[] {0.02, 0.9, 0.08};
             chain.update(t, t);
@@ -59,13 +61,37 @@ class WalkChainTest {
 
         jumps.forward(from, to);
 
-        // one step: b by 0.9 + 0.1/3, a and c by 0.1/3; two steps in 8 moves of 100, all from the same rows
+        // one step by these rows; two, three and four steps each 0.08 times as likely as one less
         double near = 0.9 + 0.1 / 3;
         double far = 0.1 / 3;
         double half = 0.45 + 0.1 / 3;
-        assertThat(to[1]).isCloseTo(0.92 * near + 0.08 * (far * near + near * far + far * near), within(1e-12));
-        assertThat(to[2]).isCloseTo(0.92 * far + 0.08 * (far * far + near * half + far * far), within(1e-12));
+        double[][] step = {{far, near, far}, {half, far, half}, {far, near, far}};
+        double[] wanted = new double[3];
+        double[] at = {1, 0, 0};
+        double[] shares = {0.92, 0.92 * 0.08, 0.92 * 0.08 * 0.08, 0.08 * 0.08 * 0.08};
+        for (double share : shares) {
+            double[] next = new double[3];
+            for (int i = 0; i < 3; i++) {
+                for (int j = 0; j < 3; j++) {
+                    next[j] += at[i] * step[i][j];
+                }
+            }
+            at = next;
+            for (int j = 0; j < 3; j++) {
+                wanted[j] += share * at[j];
+            }
+        }
+        assertThat(to).containsExactly(wanted, within(1e-12));
         assertThat(to[0] + to[1] + to[2]).isCloseTo(1, within(1e-12));
+    }
+
+    private static GapReading reading(double[] moving) {
+        return new GapReading(
+                0,
+                0,
+                0,
+                Arrays.stream(moving).map(x -> 0.3 * x).toArray(),
+                Arrays.stream(moving).map(x -> 1.3 * x).toArray());
     }
 
     private void agrees(long seed, WalkChain chain, double[] moving, double[][] seen) {
@@ -102,7 +128,7 @@ class WalkChainTest {
     }
 
     private double step(int from, boolean justCome, int to, boolean moves, double moving) {
-        double chance = justCome ? MODEL.restless() * moving : Math.min(0.98, MODEL.settled() * moving);
+        double chance = justCome ? 0.3 * moving : 1.3 * moving;
         double[] at = new double[3];
         at[from] = 1;
         double[] next = new double[3];

@@ -14,20 +14,20 @@ class WalkReferenceTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvSource({
-        "NEXT_DOOR, 6, 75, 84",
-        "LOOSE, 6, 70, 76",
-        "BURSTS, 0.3, 77.5, 91.5",
-        "TWO_LAPS, 3, 53, 74",
-        "WANDERING, 0, 52.5, 71.5",
-        "TWO_CAMERAS, 0, 59, 81.5",
-        "SUBJECTS, 0.5, 49.5, 84",
-        "STATIONS, -1, 47, 82.7",
-        "TWO_LAPS_THOROUGH, 1.5, 71, 84.5",
-        "WANDERING_THOROUGH, -1.5, 75.5, 85",
-        "TWO_CAMERAS_THOROUGH, 0, 79, 90",
-        "SUBJECTS_THOROUGH, -2, 73, 90",
-        "STATIONS_THOROUGH, -5.5, 69.5, 90",
-        "PAIRS, 0, 56, 82",
+        "NEXT_DOOR, 7, 76, 85",
+        "LOOSE, 8, 74, 80",
+        "BURSTS, 1, 79, 91.5",
+        "TWO_LAPS, 3.5, 54, 74.3",
+        "WANDERING, 3, 55, 73",
+        "TWO_CAMERAS, -2, 57, 82.5",
+        "SUBJECTS, -0.5, 52.5, 85",
+        "STATIONS, -1, 48.4, 82.5",
+        "TWO_LAPS_THOROUGH, 4, 72, 85.5",
+        "WANDERING_THOROUGH, 4, 79, 88.4",
+        "TWO_CAMERAS_THOROUGH, 0.8, 81.8, 92",
+        "SUBJECTS_THOROUGH, -1, 73.6, 92",
+        "STATIONS_THOROUGH, -1, 71.5, 90",
+        "PAIRS, 0, 51.5, 84",
     })
     void theTrueZoneIsAmongTheFirst(WalkKind kind, double overRule, double firstThree, double afterThreeVisits) {
         WalkScores scores = WalkScores.of(kind, 8, 1, 220, COUPE);
@@ -44,16 +44,16 @@ class WalkReferenceTest {
 
     /** Once two steps to a zone of the same kind, or to the other side, were pinned. */
     @ParameterizedTest(name = "{0}")
-    @CsvSource({"SUBJECTS, 78", "PAIRS, 80"})
+    @CsvSource({"SUBJECTS, 76", "PAIRS, 77"})
     void whoPinsInOrderFindsTheNextAmongTheFirstThree(WalkKind kind, double ofHundred) {
         InOrder found = InOrder.of(kind, 3, 1, COUPE);
 
         assertThat(100 * found.firstThree()).as("%s", found).isGreaterThan(ofHundred);
     }
 
-    /** What is said against what is so, where the walk goes next door; elsewhere it is off by more (docs/performance.md). */
+    /** What is said against what is so, a little above what was measured with 8 inspectors; elsewhere it is off by more (docs/performance.md). */
     @ParameterizedTest(name = "{0}")
-    @CsvSource({"NEXT_DOOR, 5", "LOOSE, 5", "TWO_LAPS_THOROUGH, 5", "WANDERING_THOROUGH, 5.5"})
+    @CsvSource({"NEXT_DOOR, 5", "LOOSE, 5.5", "TWO_LAPS_THOROUGH, 4.5", "WANDERING_THOROUGH, 7", "SUBJECTS_THOROUGH, 6", "PAIRS, 5"})
     void probabilitiesHoldWithinSoManyPoints(WalkKind kind, double points) {
         WalkScores scores = WalkScores.of(kind, 8, 1, 220, COUPE);
 

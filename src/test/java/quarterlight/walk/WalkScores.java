@@ -38,7 +38,7 @@ public record WalkScores(Yardstick rule, Yardstick fresh, Yardstick learnt) {
         }
 
         public ZoneSuggestions suggestions(WalkHabits habits) {
-            return new ZoneSuggestions(zones, nextDoor, kin, habits, WalkModel.V3);
+            return new ZoneSuggestions(zones, nextDoor, kin, habits, WalkModel.V4);
         }
     }
 

@@ -69,7 +69,7 @@ public final class SuggestVerb implements Verb {
                         nextDoor(Words.pathAt(call, 0), visit.facts()),
                         ZoneKin.of(zones),
                         known.habits(),
-                        WalkModel.V3)
+                        WalkModel.V4)
                 .suggest(shots);
         Set<PhotoId> pinned = WalkShots.pins(visit).keySet();
         List<Photo> unpinned = visit.photos().stream()

@@ -44,6 +44,11 @@ public final class NextSpots {
         for (int round = 0; round < ROUNDS; round++) {
             path(chances, known, random, after);
         }
+        return enough(before, after);
+    }
+
+    /** @param after expected entropy after so many spots */
+    static Gain enough(double before, double[] after) {
         double best = before - after[MAX_SPOTS];
         for (int spots : STEPS) {
             double gain = before - after[spots];

@@ -6,16 +6,18 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import quarterlight.finish.number.FixedNumber;
+import quarterlight.finish.place.SpotNeighbors;
 import quarterlight.rust.RustExtent;
 import quarterlight.visit.trial.SignKind;
 
 /**
  * What the model takes of one panel.
  *
- * @param spotsMil values of spots in mil, those beyond the gauge's range as the range, sorted
+ * @param spotsMil values of spots in mil, those beyond the gauge's range as the range
  * @param noMetal spots without metal
  * @param signs true for seen, false for looked for and not there
  * @param silent signs that were noted elsewhere on the car and never as absent: not noting them here says a little
+ * @param neighbors which spots lie beside which, if all have places in one view
  */
 public record Panel(
         String zone,
@@ -23,7 +25,8 @@ public record Panel(
         int noMetal,
         Map<SignKind, Boolean> signs,
         List<SignKind> silent,
-        Optional<RustExtent> rust) {
+        Optional<RustExtent> rust,
+        Optional<SpotNeighbors> neighbors) {
     static final int SEEN = 1;
     static final int ABSENT = 2;
     static final int SILENT = 3;
@@ -34,8 +37,19 @@ public record Panel(
     private static final List<String> LOW = List.of("rocker", "valance");
     private static final List<String> SIDES = List.of("fender", "quarter", "bed-side");
 
+    /** Of a panel whose spots have no places. */
+    public Panel(
+            String zone,
+            List<Double> spotsMil,
+            int noMetal,
+            Map<SignKind, Boolean> signs,
+            List<SignKind> silent,
+            Optional<RustExtent> rust) {
+        this(zone, spotsMil.stream().sorted().toList(), noMetal, signs, silent, rust, Optional.empty());
+    }
+
     public Panel {
-        spotsMil = spotsMil.stream().sorted().toList();
+        spotsMil = List.copyOf(spotsMil);
         signs = Map.copyOf(signs);
         silent = List.copyOf(silent);
     }

@@ -86,11 +86,18 @@ public final class PanelStories {
 
     public double[] withoutRust() {
         return changed(new Panel(
-                panel.zone(), panel.spotsMil(), panel.noMetal(), panel.signs(), panel.silent(), Optional.empty()));
+                panel.zone(),
+                panel.spotsMil(),
+                panel.noMetal(),
+                panel.signs(),
+                panel.silent(),
+                Optional.empty(),
+                panel.neighbors()));
     }
 
     public double[] withoutNoMetal() {
-        return changed(new Panel(panel.zone(), panel.spotsMil(), 0, panel.signs(), panel.silent(), panel.rust()));
+        return changed(new Panel(
+                panel.zone(), panel.spotsMil(), 0, panel.signs(), panel.silent(), panel.rust(), panel.neighbors()));
     }
 
     private double[] changed(Panel fewer) {

@@ -2,6 +2,7 @@ package quarterlight.finish.model;
 
 import quarterlight.finish.number.FixedNumber;
 import quarterlight.finish.number.Lattice;
+import quarterlight.finish.place.SpotNeighbors;
 
 /**
  * How likely the spots of one panel are, as a function of the level of its finish: tables over the lattice for every
@@ -38,6 +39,7 @@ final class PanelTable {
         double[] y = panel.logMil();
         double[][] raw = new double[3 * WITHIN.length][Lattice.POINTS];
         double[] row = new double[3];
+        int[][] nearest = panel.neighbors().map(PanelTable::array).orElse(new int[0][]);
         for (int k = 0; k < Lattice.POINTS; k++) {
             double level = Lattice.at(k);
             double[] onFiller = new double[y.length];
@@ -45,7 +47,7 @@ final class PanelTable {
                 onFiller[n] = onFiller(y[n], level);
             }
             for (int w = 0; w < WITHIN.length; w++) {
-                atLevel(y, level, WITHIN[w], onFiller, row);
+                atLevel(y, level, WITHIN[w], onFiller, nearest, row);
                 for (int kind = 0; kind < 3; kind++) {
                     raw[kind * WITHIN.length + w][k] = row[kind];
                 }
@@ -75,22 +77,26 @@ final class PanelTable {
     }
 
     /** Likelihood of all spots at one level: plain finish, a patch somewhere, a refinished part somewhere. */
-    static void atLevel(double[] y, double level, double within, double[] onFiller, double[] into) {
+    static void atLevel(double[] y, double level, double within, double[] onFiller, int[][] nearest, double[] into) {
         double stray = FixedNumber.STRAY.value();
         double plain = 1;
         double[] patch = {1, 1, 1};
         double[][] part = {{1, 1, 1}, {1, 1, 1}, {1, 1, 1}};
+        double[] onBase = new double[y.length];
+        double[] filled = new double[y.length];
         for (int n = 0; n < y.length; n++) {
             double base = spot(y[n], level, within);
             double far = stray * stray(y[n], level);
-            plain *= (1 - stray) * base + far;
+            onBase[n] = (1 - stray) * base + far;
+            filled[n] = (1 - stray) * onFiller[n] + far;
+            plain *= onBase[n];
             for (int s = 0; s < 3; s++) {
-                patch[s] *= (1 - stray) * ((1 - ON_PATCH[s]) * base + ON_PATCH[s] * onFiller[n]) + far;
+                patch[s] *= (1 - ON_PATCH[s]) * onBase[n] + ON_PATCH[s] * filled[n];
             }
             for (int t = 0; t < PART_STEP.length; t++) {
-                double thicker = spot(y[n], level + PART_STEP[t], within);
+                double thicker = (1 - stray) * spot(y[n], level + PART_STEP[t], within) + far;
                 for (int s = 0; s < 3; s++) {
-                    part[t][s] *= (1 - stray) * ((1 - ON_PART[s]) * base + ON_PART[s] * thicker) + far;
+                    part[t][s] *= (1 - ON_PART[s]) * onBase[n] + ON_PART[s] * thicker;
                 }
             }
         }
@@ -101,6 +107,17 @@ final class PanelTable {
             into[1] += PATCH_SHARE[s] * patch[s];
             into[2] += PART_SHARE[s] * (part[0][s] + part[1][s] + part[2][s]) / 3;
         }
+        if (nearest.length > 0) {
+            double together = FixedNumber.TOGETHER.value();
+            into[1] = (1 - together) * into[1]
+                    + together * Together.likelihood(onBase, filled, nearest, ON_PATCH, PATCH_SHARE);
+        }
+    }
+
+    private static int[][] array(SpotNeighbors neighbors) {
+        return neighbors.order().stream()
+                .map(row -> row.stream().mapToInt(n -> n).toArray())
+                .toArray(int[][]::new);
     }
 
     /** Density of a spot's logarithm about a level. */
@@ -123,7 +140,10 @@ final class PanelTable {
         return Lattice.normal(Math.log(depth), center, FixedNumber.DEPTH_SPREAD.value()) * Math.exp(y) / depth;
     }
 
-    /** Likelihood of all spots on a panel skimmed to this level: three quarters of the skims are uneven, the rest as even as finish. */
+    /**
+     * Likelihood of all spots on a panel skimmed to this level: three quarters of the skims are uneven and leave some spots beside
+     * the filler, the rest are as even as finish and cover the panel.
+     */
     static double skimmed(double[] y, double level, double within) {
         double stray = FixedNumber.STRAY.value();
         double touched = FixedNumber.SKIM_TOUCHED.value();
@@ -133,7 +153,7 @@ final class PanelTable {
             double beside = (1 - touched) * Lattice.normal(value, Math.log(6), .6);
             double far = stray * Lattice.normal(value, level, 1.2);
             uneven *= (1 - stray) * (touched * spot(value, level, .3) + beside) + far;
-            even *= (1 - stray) * (touched * spot(value, level, within) + beside) + far;
+            even *= (1 - stray) * spot(value, level, within) + far;
         }
         return .75 * uneven + .25 * even;
     }

@@ -16,6 +16,7 @@ public enum FixedNumber implements Worded {
     WIDE_TAIL(.1, "share of spots that scatter 2.5 times as far as the rest"),
     DEPTH_MIL(15, "mil of filler under a spot on a patch, median"),
     DEPTH_SPREAD(1.0, "log-sd of that"),
+    TOGETHER(.5, "share of patches of filler whose spots lie together, where places are known"),
     SKIM_SPREAD(.5, "log-sd of the level of a skimmed panel from panel to panel"),
     SKIM_TOUCHED(.85, "share of the spots of a skimmed panel that stand on filler"),
     OTHER_LEVEL_MIL(4.2, "mil: level of a factory finish whose profile was told wrong or that was polished thin"),

@@ -88,7 +88,7 @@ final class SuggestionWork {
                     Neighbors.of(q.drawing().diagram()).map(),
                     ZoneKin.of(q.zones()),
                     known.habits(),
-                    WalkModel.V3);
+                    WalkModel.V4);
             line = Optional.of(
                     suggestions.line(WalkShots.of(q.visit(), q.alike().sets())));
             ground = Optional.of(now);

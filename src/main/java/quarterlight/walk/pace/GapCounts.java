@@ -1,4 +1,4 @@
-package quarterlight.walk;
+package quarterlight.walk.pace;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -11,10 +11,13 @@ import java.util.List;
  *
  * @param gaps gaps counted, by bin
  * @param moved how many of them were moves, by bin
+ * @param reached how many stops had a first, second, third photo whose next one is known too
+ * @param ended how many of them ended there
  */
-public record GapCounts(List<Integer> gaps, List<Integer> moved) {
-    static final int BINS = 20;
-    static final GapCounts NONE = new GapCounts(Collections.nCopies(BINS, 0), Collections.nCopies(BINS, 0));
+public record GapCounts(List<Integer> gaps, List<Integer> moved, List<Integer> reached, List<Integer> ended) {
+    public static final int BINS = 20;
+    public static final int PHASES = GapReadings.PHASES;
+    public static final GapCounts NONE = new GapCounts(zeros(BINS), zeros(BINS), zeros(PHASES), zeros(PHASES));
 
     private static final int USUAL_BIN = 8;
     private static final double BINS_A_DOUBLING = 2;
@@ -26,26 +29,46 @@ public record GapCounts(List<Integer> gaps, List<Integer> moved) {
     public GapCounts {
         gaps = List.copyOf(gaps);
         moved = List.copyOf(moved);
+        reached = List.copyOf(reached);
+        ended = List.copyOf(ended);
     }
 
-    static int bin(double gap, double usual) {
+    private static List<Integer> zeros(int count) {
+        return Collections.nCopies(count, 0);
+    }
+
+    public static int bin(double gap, double usual) {
         double doublings = Math.log(Math.max(gap, 1e-6) / usual) / Math.log(2);
         int bin = USUAL_BIN + (int) Math.floor(doublings * BINS_A_DOUBLING);
         return Math.max(0, Math.min(BINS - 1, bin));
     }
 
-    int total() {
+    public int total() {
         return gaps.stream().mapToInt(Integer::intValue).sum();
     }
 
-    GapCounts plus(GapCounts other) {
-        List<Integer> allGaps = new ArrayList<>();
-        List<Integer> allMoved = new ArrayList<>();
-        for (int i = 0; i < BINS; i++) {
-            allGaps.add(gaps.get(i) + other.gaps.get(i));
-            allMoved.add(moved.get(i) + other.moved.get(i));
+    public GapCounts plus(GapCounts other) {
+        return new GapCounts(
+                sum(gaps, other.gaps), sum(moved, other.moved), sum(reached, other.reached), sum(ended, other.ended));
+    }
+
+    private static List<Integer> sum(List<Integer> some, List<Integer> more) {
+        List<Integer> sum = new ArrayList<>();
+        for (int i = 0; i < some.size(); i++) {
+            sum.add(some.get(i) + more.get(i));
         }
-        return new GapCounts(allGaps, allMoved);
+        return sum;
+    }
+
+    /** Odds that a gap is a move, its length not known. */
+    double oddsOfMove() {
+        double moves = moved.stream().mapToInt(Integer::intValue).sum();
+        return (moves + 0.5) / (total() - moves + 1.5);
+    }
+
+    /** How many photos a stop has, as counted. */
+    StopLaw law() {
+        return StopLaw.counted(reached, ended, GapReadings.SOME);
     }
 
     /**
@@ -81,7 +104,7 @@ public record GapCounts(List<Integer> gaps, List<Integer> moved) {
     }
 
     /** The gap that a visit's gaps are measured against: their median, at least half a second. */
-    static double usual(double[] gapsSeconds) {
+    public static double usual(double[] gapsSeconds) {
         double[] sorted = gapsSeconds.clone();
         Arrays.sort(sorted);
         return sorted.length == 0 ? 1 : Math.max(sorted[sorted.length / 2], 0.5);

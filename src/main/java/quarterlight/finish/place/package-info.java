@@ -1,0 +1,5 @@
+/**
+ * Where the spots of a panel lie beside each other. Knows points of views and nothing else; read
+ * {@link quarterlight.finish.place.SpotNeighbors} first.
+ */
+package quarterlight.finish.place;
