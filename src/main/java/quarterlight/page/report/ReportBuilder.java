@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -27,6 +28,8 @@ import quarterlight.page.report.picture.ReportPictures;
 import quarterlight.page.report.back.Glossary;
 import quarterlight.page.report.back.PhotoList;
 import quarterlight.page.report.picture.ReportPictures;
+import quarterlight.page.report.picture.ReportPictures;
+import quarterlight.page.report.picture.PrintedPicture;
 import quarterlight.page.report.text.ClaimTexts;
 import quarterlight.page.report.text.GaugeTexts;
 import quarterlight.page.report.text.MarkTexts;
@@ -45,6 +48,13 @@ import quarterlight.visit.trial.Trial;
 
 /** Puts the report together from its parts. */
 final class ReportBuilder {
+    /** Half the width of a page. */
+    private static final double LARGE_WIDTH_MM = 86;
+
+    private static final double MIDDLE_WIDTH_MM = 58;
+    private static final double SHARE = 0.75;
+    private static final double BESIDE_MM = 4;
+
     private final Findings car;
     private final Matters matters;
     private final List<Gap> gaps;
@@ -105,7 +115,10 @@ final class ReportBuilder {
                 car.visit().facts().date().map(Days::day).orElse("date of the visit not given"),
                 lead(targets.size()),
                 facts,
-                matters.lettered().stream().map(m -> matter(m, targets)).toList(),
+                matters.all().stream()
+                        .filter(m -> m.severity().compareTo(Severity.MINOR) >= 0)
+                        .map(m -> matter(m, targets))
+                        .toList(),
                 NotLookedAt.of(car).sentences(),
                 ClaimTexts.of(car),
                 drawing,
@@ -210,6 +223,10 @@ final class ReportBuilder {
                 .toList();
     }
 
+    private static String mm(double value) {
+        return String.format(Locale.ROOT, "%.1f", value);
+    }
+
     private boolean matter(ZoneId zone) {
         return matters.lettered().stream().anyMatch(matter -> matter.zones().contains(zone));
     }
@@ -232,9 +249,27 @@ final class ReportBuilder {
                 .map(zone -> new ReportContent.Link(
                         ZoneTexts.id(zone), car.catalog().get(zone).label()))
                 .toList();
+        Optional<Shots.Shot> shot = matter.photos().stream()
+                .flatMap(photo ->
+                        shots.all().stream().filter(one -> one.frame().photo().equals(photo)))
+                .findFirst();
+        Optional<PrintedPicture> picture =
+                shot.filter(one -> matter.letter().isPresent()).flatMap(one -> pictures.of(one.frame()));
+        boolean grave = matter.severity() == Severity.GRAVE;
+        double wide = grave ? LARGE_WIDTH_MM : MIDDLE_WIDTH_MM;
+        double scale = picture.map(p -> Math.min(wide / p.width(), SHARE * wide / p.height()))
+                .orElse(0.0);
         return new ReportContent.MatterText(
                 matter.letter().map(String::valueOf).orElse(""),
-                matter.severity() == Severity.GRAVE,
+                grave,
+                matter.severity().word(),
+                matter.why(),
+                shot.map(one -> new ReportContent.Link(one.id(), "photo " + one.number())),
+                picture.isPresent() ? shot.orElseThrow().frame().address() : "",
+                "Photo " + shot.map(Shots.Shot::number).orElse("") + " of " + matter.place(),
+                picture.map(p -> mm(p.width() * scale)).orElse(""),
+                picture.map(p -> mm(p.height() * scale)).orElse(""),
+                mm(wide + BESIDE_MM),
                 matter.place(),
                 matter.sentence(),
                 matter.further(),

@@ -24,8 +24,8 @@ import quarterlight.page.report.text.ZoneTexts;
 
 /** The body diagram of a report: on paper with links laid over its discs and letters, on the screen as the way in. */
 final class ReportDrawing {
-    private static final double SIDES_MM = 32;
-    private static final double HEAD_MM = 75;
+    private static final double SIDES_MM = 24;
+    private static final double HEAD_MM = 66;
     /** Px to a mm of the drawing: its words of 11 px come out at 6.5 pt on paper. */
     private static final double PX_PER_MM = 4.76;
 

@@ -25,6 +25,7 @@ import quarterlight.page.PinKey;
 import quarterlight.page.ReportSelection;
 import quarterlight.page.ReportSelection;
 import quarterlight.page.ThicknessRamp;
+import quarterlight.page.brief.BriefPage;
 import quarterlight.page.print.FontFaces;
 import quarterlight.page.print.PageWorkers;
 import quarterlight.page.print.Paper;
@@ -42,7 +43,7 @@ import quarterlight.visit.statement.Severity;
  * content. Neither holds a place or anything that a photo's file tells beyond its name and time.
  */
 public final class ReportPages {
-    private static final Pattern ADDRESS = Pattern.compile("src=\"(picture:[0-9-]+)\"");
+    private static final Pattern ADDRESS = Pattern.compile("src=\"(picture:[^\"]+)\"");
 
     private final Findings car;
     private final BodyDiagram diagram;
@@ -51,6 +52,7 @@ public final class ReportPages {
     private final Matters matters;
     private final BuyerPictures pictures;
     private final Optional<String> logHead;
+    private final Optional<Future<BriefPage>> brief;
 
     /**
      * @param places the middles of the diagram's zones
@@ -64,7 +66,7 @@ public final class ReportPages {
             List<Gap> gaps,
             Matters matters,
             BuyerPictures pictures) {
-        this(car, diagram, places, gaps, matters, pictures, Optional.empty());
+        this(car, diagram, places, gaps, matters, pictures, Optional.empty(), Optional.empty());
     }
 
     private ReportPages(
@@ -74,8 +76,10 @@ public final class ReportPages {
             List<Gap> gaps,
             Matters matters,
             BuyerPictures pictures,
-            Optional<String> logHead) {
+            Optional<String> logHead,
+            Optional<Future<BriefPage>> brief) {
         this.logHead = logHead;
+        this.brief = brief;
         this.car = Objects.requireNonNull(car, "car");
         this.diagram = Objects.requireNonNull(diagram, "diagram");
         this.places = Objects.requireNonNull(places, "places");
@@ -86,7 +90,12 @@ public final class ReportPages {
 
     /** @param head number and hash of the last entry of the edit log, printed small among the methods */
     public ReportPages anchoredBy(Optional<String> head) {
-        return new ReportPages(car, diagram, places, gaps, matters, pictures, head);
+        return new ReportPages(car, diagram, places, gaps, matters, pictures, head, brief);
+    }
+
+    /** @param first the brief, with which the report then begins; started on threads that go on while the report is written */
+    public ReportPages startingWith(Future<BriefPage> first) {
+        return new ReportPages(car, diagram, places, gaps, matters, pictures, logHead, Optional.of(first));
     }
 
     /**
@@ -126,19 +135,21 @@ public final class ReportPages {
                         pictures::words,
                         diagram)
                 .content("", logHead);
-        Map<String, byte[]> files = printed.byAddress();
+        Map<String, byte[]> files = new HashMap<>(printed.byAddress());
+        Optional<BriefPage> first = brief.isPresent() ? Optional.of(PageWorkers.result(brief.get())) : Optional.empty();
+        first.ifPresent(page -> files.putAll(page.pictures()));
         Future<Path> pdf = workers.start(
                 "Writing the report",
                 () -> Lasting.fill(
                         folder.resolve("report.pdf"),
                         out -> PdfDocument.write(
-                                page(content, drawing.onPaper(photos.key(), paper), paper, false), files, out)));
+                                page(content, first, drawing.onPaper(photos.key(), paper), paper, false), files, out)));
         Future<Path> html = workers.start(
                 "Writing the report as one HTML file",
                 () -> Lasting.fill(
                         folder.resolve("report.html"),
                         out -> within(
-                                page(content, drawing.onScreen(photos.key(), content.targets()), paper, true),
+                                page(content, first, drawing.onScreen(photos.key(), content.targets()), paper, true),
                                 files,
                                 out)));
         return List.of(PageWorkers.result(pdf), PageWorkers.result(html));
@@ -154,10 +165,12 @@ public final class ReportPages {
                 .toList();
     }
 
-    private static String page(ReportContent content, String drawing, Paper paper, boolean screen) {
+    private static String page(
+            ReportContent content, Optional<BriefPage> brief, String drawing, Paper paper, boolean screen) {
         Map<String, Object> model = new HashMap<>();
         model.put("r", content);
         model.put("drawing", drawing);
+        brief.ifPresent(first -> model.put("brief", first.content()));
         model.put("paper", paper);
         model.put("screen", screen);
         model.put("fonts", "");

@@ -79,6 +79,14 @@ public record ReportContent(
     public record MatterText(
             String letter,
             boolean grave,
+            String severity,
+            String why,
+            Optional<Link> photo,
+            String picture,
+            String alt,
+            String widthMm,
+            String heightMm,
+            String roomMm,
             String place,
             String headline,
             List<String> evidence,
@@ -100,8 +108,10 @@ public record ReportContent(
 
     /** The parts of the report with their titles, in order; those that are empty are left out. */
     public List<Link> parts() {
-        List<Link> parts =
-                new ArrayList<>(List.of(new Link("summary", "Summary"), new Link("drawing", "Body diagram")));
+        List<Link> parts = new ArrayList<>(List.of(
+                new Link("summary", "Summary"),
+                new Link("drawing", "Body diagram"),
+                new Link("matters", "What matters, in full")));
         part(!zones.isEmpty(), "evidence", "Zones with something to say", parts);
         part(!panels.isEmpty(), "panels", "Panels as expected", parts);
         part(!quiet.isEmpty(), "quiet", "Other zones", parts);

@@ -26,7 +26,7 @@ import quarterlight.visit.trial.Sign;
 /** The chapter of each zone: statements, readings, likelihood, signs, rust, photos. */
 public final class ZoneTexts {
     /** Photos of a row are of one height on paper, so that a row has no holes. */
-    private static final double HEIGHT_MM = 31.4;
+    private static final double HEIGHT_MM = 32.8;
 
     private static final double MAX_WIDTH_MM = 86;
     private static final double MIN_ROOM_MM = 30;
