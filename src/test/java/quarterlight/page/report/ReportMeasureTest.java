@@ -13,6 +13,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.interactive.action.PDActionGoTo;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageDestination;
@@ -42,7 +43,10 @@ class ReportMeasureTest {
             for (PDPage page : document.getPages()) {
                 for (PDAnnotation annotation : page.getAnnotations()) {
                     PDAnnotationLink link = (PDAnnotationLink) annotation;
-                    PDPageDestination target = (PDPageDestination) link.getDestination();
+                    PDPageDestination target = (PDPageDestination)
+                            (link.getDestination() != null
+                                    ? link.getDestination()
+                                    : ((PDActionGoTo) link.getAction()).getDestination());
                     int number = document.getPages().indexOf(target.getPage()) + 1;
                     assertThat(number).isPositive();
                     Matcher said = PAGE.matcher(text(page, link.getRectangle()));
