@@ -1,11 +1,9 @@
 package quarterlight.page;
 
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -32,7 +30,6 @@ import quarterlight.visit.pin.ViewPoint;
  */
 public final class PinKey {
     private static final int LETTERS = 26;
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.US);
 
     /**
      * One pin in the key.
@@ -42,7 +39,7 @@ public final class PinKey {
      * @param point where its disc points to; empty for a zone that stands in no view
      * @param zone the zone's name
      * @param text what it shows, and the caption
-     * @param time corrected time of day, or empty text
+     * @param time day and corrected time, or empty text
      * @param file the photo's name
      * @param value the pin itself
      */
@@ -135,7 +132,7 @@ public final class PinKey {
                 point,
                 catalog.get(pin.zone()).label(),
                 Stream.of(pin.shows(), pin.caption()).flatMap(Optional::stream).collect(Collectors.joining(": ")),
-                times.of(pin.photo()).map(t -> CLOCK.format(t.local())).orElse(""),
+                Taken.words(times, pin.photo()),
                 photo.file().name(),
                 pin);
     }

@@ -14,6 +14,8 @@ import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
 import quarterlight.cli.call.Words;
 import quarterlight.diagram.file.DiagramRefused;
+import quarterlight.page.check.PageCheck;
+import quarterlight.page.check.PageFault;
 import quarterlight.page.print.Paper;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
@@ -48,6 +50,7 @@ public final class PagesVerb implements Verb {
         Paper paper = paper("pages", call.matchedOptionValue("--paper", Paper.A4.word()));
         Path visit = Words.pathAt(call, 0);
         List<Path> made;
+        PageCheck check;
         try (VisitStore store = around.visits().forReading(visit)) {
             Path out = call.matchedOptionValue("--out", store.folder().pages());
             if (Files.exists(out) && !Files.isDirectory(out)) {
@@ -55,6 +58,7 @@ public final class PagesVerb implements Verb {
             }
             try (Interruption interruption = Interruption.watched()) {
                 made = make(store, out, paper, interruption);
+                check = OwnLists.work(around).check(store, made);
             }
         }
         if (Words.isJson(call)) {
@@ -62,11 +66,18 @@ public final class PagesVerb implements Verb {
                     .print(new JsonObject()
                             .put("paper", paper.word())
                             .put("made", made)
+                            .put("pages", check.pages())
+                            .put(
+                                    "faults",
+                                    check.faults().stream()
+                                            .map(PageFault::sentence)
+                                            .toList())
                             .text());
         } else {
             made.forEach(file -> around.console().print("Made " + file + "\n"));
+            around.console().print(check.sentence() + "\n");
         }
-        return Exit.DONE;
+        return check.faults().isEmpty() ? Exit.DONE : Exit.NOT_ALL;
     }
 
     public static Paper paper(String verb, String word) throws CallRefused {

@@ -2,20 +2,47 @@ package quarterlight.diagram.scene;
 
 import java.awt.Color;
 import java.awt.geom.Rectangle2D;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 import quarterlight.car.View;
+import quarterlight.car.ZoneId;
 import quarterlight.diagram.file.SvgPath;
 import quarterlight.diagram.ink.Legend;
 import quarterlight.diagram.ink.TextMeasure;
 
 /** Writes a scene as SVG text for pages: plain paths and words, no scripts, patterns, clips or references, so that every reader shows it alike. */
 public final class DiagramSvg {
-    private DiagramSvg() {}
+    /**
+     * Where the things of a drawing lead to within a page.
+     *
+     * @param zones target of a zone; empty for none
+     * @param spots target of a disc or letter; empty for none
+     */
+    public record Links(Function<ZoneId, Optional<String>> zones, Function<DiagramScene.Spot, Optional<String>> spots) {
+        /** A drawing to look at only. */
+        public static final Links NONE = new Links(zone -> Optional.empty(), spot -> Optional.empty());
+    }
+
+    private final DiagramScene scene;
+    private final Links links;
+    private final Set<ZoneId> reached = new HashSet<>();
+
+    private DiagramSvg(DiagramScene scene, Links links) {
+        this.scene = scene;
+        this.links = links;
+    }
 
     /** The whole sheet as a document of its own; one unit is one px (or pt) of the layout. */
     public static String document(DiagramScene scene, String title) {
+        return document(scene, title, Links.NONE);
+    }
+
+    /** The same with links: a zone is a stop for the keyboard where it is drawn first. */
+    public static String document(DiagramScene scene, String title, Links links) {
         SheetLayout layout = scene.layout();
         StringBuilder out = new StringBuilder("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 ")
                 .append(SvgPath.number(layout.width()))
@@ -30,27 +57,52 @@ public final class DiagramSvg {
                 .append("</title>\n<rect width=\"100%\" height=\"100%\" fill=\"")
                 .append(hex(scene.palette().ground()))
                 .append("\"/>\n");
-        return out.append(sheet(scene, 0, 0, 1)).append("</svg>\n").toString();
+        return out.append(new DiagramSvg(scene, links).sheet(0, 0, 1))
+                .append("</svg>\n")
+                .toString();
     }
 
     /** All views and the legend as a fragment at a place of an outer drawing. */
     public static String sheet(DiagramScene scene, double x, double y, double scale) {
+        return new DiagramSvg(scene, Links.NONE).sheet(x, y, scale);
+    }
+
+    private String sheet(double x, double y, double scale) {
         StringBuilder out = new StringBuilder();
         open(out, x, y, scale, "");
         for (ViewScene view : scene.views()) {
-            group(out, scene, view);
+            group(out, view);
         }
         if (!scene.legend().isEmpty()) {
             out.append("<g><title>Legend</title>\n");
-            write(out, scene, scene.legend());
+            write(out, scene.legend());
             out.append("</g>\n");
         }
         if (!scene.key().isEmpty()) {
             out.append("<g><title>Zones that bear a number</title>\n");
-            write(out, scene, scene.key());
+            write(out, scene.key());
             out.append("</g>\n");
         }
+        scene.spots().forEach(spot -> over(out, spot));
         return out.append("</g>\n").toString();
+    }
+
+    private void over(StringBuilder out, DiagramScene.Spot spot) {
+        links.spots().apply(spot).ifPresent(target -> {
+            String name = (spot.kind() == DiagramScene.Spot.Kind.PHOTO ? "Photo " : "Matter ") + spot.text();
+            out.append("<a href=\"#")
+                    .append(escape(target))
+                    .append("\" aria-label=\"")
+                    .append(escape(name))
+                    .append("\"><rect x=\"");
+            out.append(SvgPath.number(spot.box().getX()))
+                    .append("\" y=\"")
+                    .append(SvgPath.number(spot.box().getY()));
+            out.append("\" width=\"")
+                    .append(SvgPath.number(spot.box().getWidth()))
+                    .append("\" height=\"");
+            out.append(SvgPath.number(spot.box().getHeight())).append("\" fill-opacity=\"0\" fill=\"#ffffff\"/></a>\n");
+        });
     }
 
     /** One view as a fragment whose cell begins at a place of an outer drawing; empty if the scene lacks the view. */
@@ -62,7 +114,7 @@ public final class DiagramSvg {
                     Rectangle2D cell = found.cell();
                     StringBuilder out = new StringBuilder();
                     open(out, x - cell.getX() * scale, y - cell.getY() * scale, scale, "");
-                    group(out, scene, found);
+                    new DiagramSvg(scene, Links.NONE).group(out, found);
                     return out.append("</g>\n").toString();
                 });
     }
@@ -72,7 +124,7 @@ public final class DiagramSvg {
         Rectangle2D band = scene.layout().legend().orElse(new Rectangle2D.Double());
         StringBuilder out = new StringBuilder();
         open(out, x - band.getX() * scale, y - band.getY() * scale, scale, "");
-        write(out, scene, scene.legend());
+        new DiagramSvg(scene, Links.NONE).write(out, scene.legend());
         return scene.legend().isEmpty() ? "" : out.append("</g>\n").toString();
     }
 
@@ -91,20 +143,20 @@ public final class DiagramSvg {
                 .append(">\n");
     }
 
-    private static void group(StringBuilder out, DiagramScene scene, ViewScene view) {
+    private void group(StringBuilder out, ViewScene view) {
         out.append("<g data-view=\"")
                 .append(view.view().word())
                 .append("\"><title>")
                 .append(escape(view.title()))
                 .append("</title>\n");
-        write(out, scene, view.drawn());
+        write(out, view.drawn());
         out.append("</g>\n");
     }
 
-    private static void write(StringBuilder out, DiagramScene scene, List<Drawn> things) {
+    private void write(StringBuilder out, List<Drawn> things) {
         for (Drawn thing : things) {
             if (thing instanceof Drawn.Filled filled) {
-                fill(out, scene, filled);
+                fill(out, filled);
             } else if (thing instanceof Drawn.Stroked stroked) {
                 out.append("<path stroke=\"")
                         .append(hex(stroked.color()))
@@ -114,33 +166,42 @@ public final class DiagramSvg {
                         .append(SvgPath.write(stroked.shape()))
                         .append("\"/>\n");
             } else if (thing instanceof Drawn.Dots dots) {
-                fill(out, scene, Drawn.Filled.of(Texture.path(dots), dots.color()));
+                fill(out, Drawn.Filled.of(Texture.path(dots), dots.color()));
             } else if (thing instanceof Drawn.Words words) {
                 words(out, words);
             }
         }
     }
 
-    private static void fill(StringBuilder out, DiagramScene scene, Drawn.Filled filled) {
+    private void fill(StringBuilder out, Drawn.Filled filled) {
+        Optional<String> target = filled.zone().flatMap(links.zones());
+        String name = filled.zone().map(this::named).orElse("");
+        target.ifPresent(place -> out.append("<a href=\"#")
+                .append(escape(place))
+                .append(reached.add(filled.zone().orElseThrow()) ? "" : "\" tabindex=\"-1")
+                .append("\" aria-label=\"")
+                .append(escape(name))
+                .append("\">"));
         out.append("<path fill=\"").append(hex(filled.color())).append("\" fill-rule=\"evenodd\" d=\"");
         out.append(SvgPath.write(filled.shape())).append('"');
         if (filled.zone().isEmpty()) {
             out.append("/>\n");
             return;
         }
-        String id = filled.zone().get().value();
-        String name = scene.ink().names().getOrDefault(filled.zone().get(), id);
-        String value = scene.ink().textOf(filled.zone().get());
+        out.append(" data-zone=\"").append(filled.zone().get().value()).append("\"><title>");
+        out.append(escape(name)).append("</title></path>").append(target.isPresent() ? "</a>\n" : "\n");
+    }
+
+    /** The name of a zone with its value. */
+    private String named(ZoneId zone) {
+        String name = scene.ink().names().getOrDefault(zone, zone.value());
+        String value = scene.ink().textOf(zone);
         String unit = scene.ink()
                 .legend()
                 .flatMap(Legend::steps)
                 .map(Legend.Steps::unit)
                 .orElse("");
-        out.append(" data-zone=\"").append(id).append("\"><title>").append(escape(name));
-        if (!value.isEmpty()) {
-            out.append(": ").append(escape(value)).append(unit.isEmpty() ? "" : " " + escape(unit));
-        }
-        out.append("</title></path>\n");
+        return value.isEmpty() ? name : name + ": " + value + (unit.isEmpty() ? "" : " " + unit);
     }
 
     private static void words(StringBuilder out, Drawn.Words words) {

@@ -31,6 +31,8 @@ import quarterlight.matters.Matters;
 import quarterlight.page.VisitPages;
 import quarterlight.page.brief.BriefPage;
 import quarterlight.page.brief.BriefPictures;
+import quarterlight.page.check.PageCheck;
+import quarterlight.page.check.Secrets;
 import quarterlight.page.print.PageWorkers;
 import quarterlight.page.print.Paper;
 import quarterlight.page.report.ReportPages;
@@ -122,6 +124,12 @@ public final class VisitWork {
         }
     }
 
+    /** Looks over pages that were made of a visit, as who gets them would. */
+    public PageCheck check(VisitStore store, List<Path> made) throws VisitProblem, IOException {
+        VisitRecord whole = store.read();
+        return PageCheck.of(made, Secrets.of(whole, whole.forBuyer()));
+    }
+
     private void makePages(VisitStore store, Path out, Paper paper, Progress progress)
             throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
         VisitRecord whole = store.read();
@@ -149,12 +157,14 @@ public final class VisitWork {
                             .start(out, paper, workers));
             LocalDate today = LocalDate.now(Clock.system(visit.facts().timezone()));
             Optional<String> anchor = store.logHead();
+            Future<BriefPage> brief = workers.start(
+                    "Writing the brief", () -> BriefPage.of(findings, matters, crops.finished(), today, anchor, paper));
             drawn.add(workers.start(
-                    "Writing the brief", () -> BriefPage.of(findings, matters, crops.finished(), today, anchor, paper)
-                            .write(out)));
+                    "Writing the brief", () -> PageWorkers.result(brief).write(out)));
             new ReportPages(findings, diagram, places, gaps, matters, pictures)
                     .anchoredBy(store.logHead())
                     .holdingBack(HeldBack.of(whole).sentence(whole))
+                    .startingWith(brief)
                     .write(out, paper, photos, workers);
             for (Future<Path> page : drawn) {
                 PageWorkers.result(page);

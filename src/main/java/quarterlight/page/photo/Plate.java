@@ -11,6 +11,7 @@ import java.awt.geom.RoundRectangle2D;
 import java.text.AttributedString;
 import java.util.ArrayList;
 import java.util.List;
+import quarterlight.page.script.ScriptFont;
 
 /**
  * Words of a note laid out in lines on a plate, upright, no wider and no higher than asked for: words that need more room are
@@ -75,14 +76,17 @@ final class Plate {
         return plain.isEmpty() ? " " : plain;
     }
 
-    /** What the typeface lacks is drawn in one of the computer's own. */
+    /** What the typeface lacks is drawn in one that has it, else in one of the computer's own. */
     private static AttributedString attributed(String text, Font font) {
         AttributedString attributed = new AttributedString(text);
         attributed.addAttribute(TextAttribute.FONT, font);
         Font other = new Font(Font.SANS_SERIF, Font.PLAIN, 1).deriveFont(font.getSize2D());
         for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
             if (!font.canDisplay(text.codePointAt(i))) {
-                attributed.addAttribute(TextAttribute.FONT, other, i, i + Character.charCount(text.codePointAt(i)));
+                Font stand = ScriptFont.of(text.codePointAt(i))
+                        .map(script -> script.font().deriveFont(font.getSize2D()))
+                        .orElse(other);
+                attributed.addAttribute(TextAttribute.FONT, stand, i, i + Character.charCount(text.codePointAt(i)));
             }
         }
         return attributed;

@@ -12,11 +12,14 @@ import org.apache.batik.svggen.SVGGraphics2D;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import quarterlight.diagram.ink.TextMeasure;
+import quarterlight.page.script.ScriptFont;
 
 /** What the window paints as an SVG element for pages: the same drawing, with its words as text of the family that pages embed. */
 public final class DrawnSvg {
     /** What the heavier cut of the typeface is called where it is asked for by its own name. */
     private static final String SEMIBOLD = "font-family:'" + TextMeasure.FAMILY + " SemiBold'";
+
+    private static final String FAMILY = "font-family:'" + TextMeasure.FAMILY + "'";
 
     private DrawnSvg() {}
 
@@ -48,6 +51,7 @@ public final class DrawnSvg {
                 .replaceAll("(?s)<!--.*?-->", "")
                 .replaceAll("<defs id=\"genericDefs\"\\s*/>", "")
                 .replace(SEMIBOLD, "font-family:'" + TextMeasure.FAMILY + "'; font-weight:600")
+                .replace(FAMILY, FAMILY + ", " + ScriptFont.families())
                 .replaceFirst("(?s)^.*?<svg", "<svg");
     }
 

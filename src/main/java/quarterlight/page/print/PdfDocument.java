@@ -24,8 +24,12 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.IntPredicate;
 import java.util.logging.Level;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import quarterlight.diagram.ink.TextMeasure;
+import quarterlight.page.script.ArabicForms;
+import quarterlight.page.script.Direction;
+import quarterlight.page.script.ScriptFont;
 
 /**
  * Turns a page in XHTML into a tagged PDF: PDF/A-2a (ISO 19005-2) and PDF/UA-1 (ISO 14289-1) at once, with the bundled typeface
@@ -38,6 +42,9 @@ public final class PdfDocument {
     private static final int SEMIBOLD = 600;
     private static final String PICTURE = "picture";
     private static final IntPredicate HAS_GLYPH = glyphs();
+    /** Joiners, direction marks and picture selectors: they shape what stands around them and are themselves nothing to see. */
+    private static final Pattern INVISIBLE = Pattern.compile("[\u200C-\u200F\u2060\uFE0E\uFE0F]");
+
     private static final int GSUB = 0x47535542;
     private static final int HIDDEN = 0x47535558;
 
@@ -72,10 +79,33 @@ public final class PdfDocument {
         try (BatikSVGDrawer drawer = new BatikSVGDrawer()) {
             builder.useSVGDrawer(drawer);
             builder.useProtocolsStreamImplementation(address -> new Picture(pictures.get(address)), PICTURE);
-            builder.withHtmlContent(XmlText.coded(XmlText.clean(xhtml), HAS_GLYPH), null);
+            String page = prepared(xhtml);
+            ScriptFont.neededFor(page).forEach(font -> stand(builder, font));
+            if (Direction.isNeededFor(page)) {
+                builder.useUnicodeBidiSplitter(Direction::new);
+                builder.useUnicodeBidiReorderer(new Direction());
+            }
+            builder.withHtmlContent(page, null);
             builder.toStream(out);
             builder.run();
         }
+    }
+
+    /** The page with Arabic letters joined, units kept with their numbers, and what no bundled typeface has written as its code. */
+    private static String prepared(String xhtml) {
+        String shaped = ArabicForms.shaped(XmlText.clean(xhtml));
+        return XmlText.coded(INVISIBLE.matcher(shaped).replaceAll(""), HAS_GLYPH);
+    }
+
+    /** A typeface that stands in where the main one lacks a character; it has one cut. */
+    private static void stand(PdfRendererBuilder builder, ScriptFont font) {
+        builder.useFont(
+                () -> new ByteArrayInputStream(withoutLigatures(font.bytes())),
+                font.family(),
+                REGULAR,
+                FontStyle.NORMAL,
+                true,
+                EnumSet.of(FSFontUseCase.DOCUMENT, FSFontUseCase.SVG));
     }
 
     /** What the regular cut can show; the others are cut from the same set. */
@@ -89,7 +119,8 @@ public final class PdfDocument {
                 || c == '\n'
                 || c == '\r'
                 || c == '\t'
-                || (font.canDisplay(c) && Character.getType(c) != Character.FORMAT);
+                || Character.getType(c) != Character.FORMAT
+                        && (font.canDisplay(c) || ScriptFont.of(c).isPresent());
     }
 
     /** A picture in memory, as the renderer reads it. */

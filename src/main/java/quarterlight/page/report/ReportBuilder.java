@@ -4,39 +4,57 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneId;
 import quarterlight.coverage.Gap;
 import quarterlight.diagram.BodyDiagram;
+import quarterlight.diagram.ink.Surface;
+import quarterlight.diagram.ink.ZoneLook;
 import quarterlight.findings.Findings;
 import quarterlight.findings.NotLookedAt;
 import quarterlight.matters.Matter;
 import quarterlight.matters.Matters;
+import quarterlight.page.FindingsInk;
 import quarterlight.page.PageFacts;
 import quarterlight.page.ReportSelection;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.page.report.picture.ReportPictures;
+import quarterlight.page.report.back.Glossary;
+import quarterlight.page.report.back.PhotoList;
+import quarterlight.page.report.picture.ReportPictures;
+import quarterlight.page.report.picture.ReportPictures;
+import quarterlight.page.report.picture.PrintedPicture;
 import quarterlight.page.report.text.ClaimTexts;
 import quarterlight.page.report.text.GaugeTexts;
 import quarterlight.page.report.text.MarkTexts;
 import quarterlight.page.report.text.MethodTexts;
+import quarterlight.page.report.text.PanelRows;
 import quarterlight.page.report.text.ReadingTexts;
 import quarterlight.page.report.text.ReportContent;
 import quarterlight.page.report.text.Shots;
 import quarterlight.page.report.text.StripPlot;
 import quarterlight.page.report.text.ZoneTexts;
-import quarterlight.thickness.ZoneThickness;
 import quarterlight.units.Days;
 import quarterlight.visit.VisitChoices;
 import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.statement.Severity;
 import quarterlight.visit.trial.Trial;
 
 /** Puts the report together from its parts. */
 final class ReportBuilder {
+    /** Half the width of a page. */
+    private static final double LARGE_WIDTH_MM = 86;
+
+    private static final double MIDDLE_WIDTH_MM = 58;
+    private static final double SHARE = 0.75;
+    private static final double BESIDE_MM = 4;
+
     private final Findings car;
     private final Matters matters;
     private final List<Gap> gaps;
@@ -83,29 +101,37 @@ final class ReportBuilder {
         ThicknessRamp spots = ramp.holdingSpots(car);
         ReadingTexts readings = new ReadingTexts(car, ramp, spots, selection.full(), diagram);
         ZoneTexts chapters = new ZoneTexts(car, shots, pictures, readings, words);
-        List<ReportContent.ZoneText> zones = zones().stream()
-                .filter(zone -> selection.full() || matter(zone.id()))
-                .map(chapters::of)
-                .flatMap(Optional::stream)
-                .toList();
-        Set<String> targets = zones.stream().map(ReportContent.ZoneText::id).collect(Collectors.toSet());
+        Parts parts = parts(chapters, new PanelRows(car, spots));
+        Set<String> targets = parts.targets();
         List<ReportContent.Fact> facts = new ArrayList<>();
         PageFacts.visit(car).forEach((label, text) -> facts.add(new ReportContent.Fact(label, text)));
-        return new ReportContent(
+        List<String> cautions = MethodTexts.cautions(car);
+        List<String> rustCautions = parts.speaking().stream()
+                .flatMap(zone -> zone.rust().stream())
+                .flatMap(rust -> rust.cautions().stream())
+                .distinct()
+                .toList();
+        ReportContent content = new ReportContent(
                 car.visit().facts().car().name(),
                 car.visit().facts().date().map(Days::day).orElse("date of the visit not given"),
-                lead(zones.size()),
+                lead(targets.size()),
                 facts,
-                matters.lettered().stream().map(m -> matter(m, targets)).toList(),
+                matters.all().stream()
+                        .filter(m -> m.severity().compareTo(Severity.MINOR) >= 0)
+                        .map(m -> matter(m, targets))
+                        .toList(),
                 NotLookedAt.of(car).sentences(),
                 ClaimTexts.of(car),
                 drawing,
                 "Numbers in the zones: mean coating thickness in " + ramp.unitName()
-                        + ". Hatching: refinish likelihood. Dots: rust. Discs: photos, by their numbers.",
-                overview(targets),
+                        + ". The legend below says what else is drawn.",
                 ramp.unitName(),
-                strips(spots),
-                zones,
+                parts.panels().isEmpty() ? "" : StripPlot.axis(car, spots),
+                parts.speaking(),
+                parts.panels(),
+                parts.panelPhotos(),
+                parts.quiet(),
+                selection.full() ? parts.experts() : List.of(),
                 chapters.photos(shots.withoutZone()),
                 leftOut(heldBack),
                 new MarkTexts(car, shots).text(),
@@ -116,9 +142,66 @@ final class ReportBuilder {
                 missing(),
                 new GaugeTexts(car, ramp).text(),
                 MethodTexts.method(car, ramp, logHead),
-                MethodTexts.cautions(car),
+                cautions,
+                IntStream.range(0, cautions.size())
+                        .filter(i -> i != 0 && i != 2 && !rustCautions.contains(cautions.get(i)))
+                        .mapToObj(cautions::get)
+                        .toList(),
+                rustCautions,
                 own(),
+                PhotoList.of(car, shots),
+                List.of(),
                 MethodTexts.sources());
+        return content.withGlossary(Glossary.of(content.toString()));
+    }
+
+    /** The zones by how much is to be said of them. */
+    private record Parts(
+            List<ReportContent.ZoneText> speaking,
+            List<ReportContent.PanelRow> panels,
+            List<ReportContent.PhotoText> panelPhotos,
+            List<ReportContent.ZoneText> quiet,
+            List<ReportContent.ZoneText> experts) {
+        Set<String> targets() {
+            Set<String> targets = new LinkedHashSet<>();
+            speaking.forEach(zone -> targets.add(zone.id()));
+            panels.forEach(panel -> targets.add(panel.target()));
+            quiet.forEach(zone -> targets.add(zone.id()));
+            return targets;
+        }
+    }
+
+    private Parts parts(ZoneTexts chapters, PanelRows rows) {
+        Parts parts = new Parts(
+                new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+        Map<ZoneId, ZoneLook> looks = FindingsInk.of(car, ramp, List.of()).looks();
+        for (Zone zone : zones()) {
+            Optional<ReportContent.ZoneText> chapter = Optional.of(zone)
+                    .filter(shown -> selection.full() || matter(shown.id()))
+                    .flatMap(chapters::of);
+            if (chapter.isEmpty()) {
+                continue;
+            }
+            boolean speaks = matter(zone.id()) || isMarked(looks.getOrDefault(zone.id(), ZoneLook.NONE));
+            boolean measured = chapter.get().readings().isPresent();
+            if (speaks) {
+                parts.speaking().add(chapter.get());
+            } else if (measured) {
+                parts.panels().add(rows.of(zone, chapter.get()));
+                parts.panelPhotos().addAll(chapter.get().photos());
+            } else {
+                parts.quiet().add(chapter.get());
+            }
+            if (measured || chapter.get().likelihood().isPresent()) {
+                parts.experts().add(chapter.get());
+            }
+        }
+        return parts;
+    }
+
+    /** Whether the drawing shows more of a zone than a usual value. */
+    private static boolean isMarked(ZoneLook look) {
+        return look.step().orElse(0) != 0 || look.hatch() > 0 || look.stipple() > 0 || look.surface() != Surface.PLAIN;
     }
 
     /** The inspector's own words on terms and limits. */
@@ -139,6 +222,10 @@ final class ReportBuilder {
         return car.catalog().all().stream()
                 .filter(zone -> own.contains(zone.id()) && selection.shows(zone.id()))
                 .toList();
+    }
+
+    private static String mm(double value) {
+        return String.format(Locale.ROOT, "%.1f", value);
     }
 
     private boolean matter(ZoneId zone) {
@@ -163,44 +250,32 @@ final class ReportBuilder {
                 .map(zone -> new ReportContent.Link(
                         ZoneTexts.id(zone), car.catalog().get(zone).label()))
                 .toList();
+        Optional<Shots.Shot> shot = matter.photos().stream()
+                .flatMap(photo ->
+                        shots.all().stream().filter(one -> one.frame().photo().equals(photo)))
+                .findFirst();
+        Optional<PrintedPicture> picture =
+                shot.filter(one -> matter.letter().isPresent()).flatMap(one -> pictures.of(one.frame()));
+        boolean grave = matter.severity() == Severity.GRAVE;
+        double wide = grave ? LARGE_WIDTH_MM : MIDDLE_WIDTH_MM;
+        double scale = picture.map(p -> Math.min(wide / p.width(), SHARE * wide / p.height()))
+                .orElse(0.0);
         return new ReportContent.MatterText(
+                matter.letter().map(String::valueOf).orElse(""),
+                grave,
+                matter.severity().word(),
+                matter.why(),
+                shot.map(one -> new ReportContent.Link(one.id(), "photo " + one.number())),
+                picture.isPresent() ? shot.orElseThrow().frame().address() : "",
+                "Photo " + shot.map(Shots.Shot::number).orElse("") + " of " + matter.place(),
+                picture.map(p -> mm(p.width() * scale)).orElse(""),
+                picture.map(p -> mm(p.height() * scale)).orElse(""),
+                mm(wide + BESIDE_MM),
                 matter.place(),
                 matter.sentence(),
                 matter.further(),
                 matter.safety().isPresent(),
                 links);
-    }
-
-    private List<ReportContent.ZoneRow> overview(Set<String> targets) {
-        Map<String, ZoneId> ids = zones().stream().collect(Collectors.toMap(Zone::label, Zone::id, (a, b) -> a));
-        return PageFacts.zones(car, ramp).stream()
-                .filter(row -> ids.containsKey(row.get(0)))
-                .map(row -> {
-                    String target = ZoneTexts.id(ids.get(row.get(0)));
-                    return new ReportContent.ZoneRow(
-                            targets.contains(target) ? target : "",
-                            row.get(0),
-                            row.get(1),
-                            row.get(2),
-                            row.get(3),
-                            row.get(4),
-                            row.get(5),
-                            row.get(6));
-                })
-                .toList();
-    }
-
-    private String strips(ThicknessRamp spots) {
-        List<ZoneThickness> measured = car.thickness().zones().stream()
-                .filter(zone -> zone.readable() && !zone.spots().isEmpty() && selection.shows(zone.zone()))
-                .toList();
-        List<String> labels = measured.stream()
-                .map(zone -> car.catalog()
-                        .find(zone.zone())
-                        .map(Zone::label)
-                        .orElse(zone.zone().value()))
-                .toList();
-        return measured.isEmpty() ? "" : StripPlot.several(car, spots, measured, labels);
     }
 
     private List<String> leftOut(Optional<String> heldBack) {

@@ -16,16 +16,16 @@ import java.util.regex.Pattern;
 import quarterlight.coverage.Gap;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.ZonePlaces;
-import quarterlight.diagram.ink.DiagramInk;
-import quarterlight.diagram.scene.SheetLayout;
+import quarterlight.diagram.ink.LetterMark;
 import quarterlight.file.Lasting;
 import quarterlight.findings.Findings;
 import quarterlight.matters.Matters;
 import quarterlight.page.FindingsInk;
 import quarterlight.page.PinKey;
 import quarterlight.page.ReportSelection;
+import quarterlight.page.ReportSelection;
 import quarterlight.page.ThicknessRamp;
-import quarterlight.page.VisitPages;
+import quarterlight.page.brief.BriefPage;
 import quarterlight.page.print.FontFaces;
 import quarterlight.page.print.PageWorkers;
 import quarterlight.page.print.Paper;
@@ -36,17 +36,14 @@ import quarterlight.page.report.picture.BuyerPictures;
 import quarterlight.page.report.picture.ReportPictures;
 import quarterlight.page.report.text.ReportContent;
 import quarterlight.task.Progress;
+import quarterlight.visit.statement.Severity;
 
 /**
  * Makes the report of one visit as {@code report.pdf} and as {@code report.html}, one file that needs no other, both from one
  * content. Neither holds a place or anything that a photo's file tells beyond its name and time.
  */
 public final class ReportPages {
-    private static final double SIDES_MM = 32;
-    /** Px to a mm of the drawing: its words of 11 px come out at 6.5 pt on paper. */
-    private static final double PX_PER_MM = 4.76;
-
-    private static final Pattern ADDRESS = Pattern.compile("src=\"(picture:[0-9-]+)\"");
+    private static final Pattern ADDRESS = Pattern.compile("src=\"(picture:[^\"]+)\"");
 
     private final Findings car;
     private final BodyDiagram diagram;
@@ -56,6 +53,7 @@ public final class ReportPages {
     private final BuyerPictures pictures;
     private final Optional<String> logHead;
     private final Optional<String> heldBack;
+    private final Optional<Future<BriefPage>> brief;
 
     /**
      * @param places the middles of the diagram's zones
@@ -69,7 +67,16 @@ public final class ReportPages {
             List<Gap> gaps,
             Matters matters,
             BuyerPictures pictures) {
-        this(car, diagram, places, gaps, matters, pictures, Optional.empty(), Optional.empty());
+        this(
+                car,
+                diagram,
+                places,
+                gaps,
+                matters,
+                pictures,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     private ReportPages(
@@ -80,9 +87,11 @@ public final class ReportPages {
             Matters matters,
             BuyerPictures pictures,
             Optional<String> logHead,
-            Optional<String> heldBack) {
+            Optional<String> heldBack,
+            Optional<Future<BriefPage>> brief) {
         this.logHead = logHead;
         this.heldBack = heldBack;
+        this.brief = brief;
         this.car = Objects.requireNonNull(car, "car");
         this.diagram = Objects.requireNonNull(diagram, "diagram");
         this.places = Objects.requireNonNull(places, "places");
@@ -93,12 +102,17 @@ public final class ReportPages {
 
     /** @param head number and hash of the last entry of the edit log, printed small among the methods */
     public ReportPages anchoredBy(Optional<String> head) {
-        return new ReportPages(car, diagram, places, gaps, matters, pictures, head, heldBack);
+        return new ReportPages(car, diagram, places, gaps, matters, pictures, head, heldBack, brief);
     }
 
     /** @param sentence how many papers and memos the pages leave out since they are not released */
     public ReportPages holdingBack(Optional<String> sentence) {
-        return new ReportPages(car, diagram, places, gaps, matters, pictures, logHead, sentence);
+        return new ReportPages(car, diagram, places, gaps, matters, pictures, logHead, sentence, brief);
+    }
+
+    /** @param first the brief, with which the report then begins; started on threads that go on while the report is written */
+    public ReportPages startingWith(Future<BriefPage> first) {
+        return new ReportPages(car, diagram, places, gaps, matters, pictures, logHead, heldBack, Optional.of(first));
     }
 
     /**
@@ -125,7 +139,7 @@ public final class ReportPages {
         Lasting.createFolders(folder);
         workers.expect(2);
         ThicknessRamp ramp = ThicknessRamp.of(List.of(car), ThicknessRamp.usualUnit(car));
-        String drawing = drawing(photos.key(), ramp, paper);
+        ReportDrawing drawing = new ReportDrawing(car, diagram, places, photos.shots(), letters(), ramp);
         ReportPictures printed = photos.started().finished();
         ReportContent content = new ReportBuilder(
                         car,
@@ -137,39 +151,48 @@ public final class ReportPages {
                         ramp,
                         pictures::words,
                         diagram)
-                .content(drawing, logHead, heldBack);
-        Map<String, byte[]> files = printed.byAddress();
+                .content("", logHead, heldBack);
+        Map<String, byte[]> files = new HashMap<>(printed.byAddress());
+        Optional<BriefPage> first = brief.isPresent() ? Optional.of(PageWorkers.result(brief.get())) : Optional.empty();
+        first.ifPresent(page -> files.putAll(page.pictures()));
         Future<Path> pdf = workers.start(
                 "Writing the report",
                 () -> Lasting.fill(
                         folder.resolve("report.pdf"),
-                        out -> PdfDocument.write(page(content, paper, false), files, out)));
+                        out -> PdfDocument.write(
+                                page(content, first, drawing.onPaper(photos.key(), paper), paper, false), files, out)));
         Future<Path> html = workers.start(
                 "Writing the report as one HTML file",
                 () -> Lasting.fill(
-                        folder.resolve("report.html"), out -> within(page(content, paper, true), files, out)));
+                        folder.resolve("report.html"),
+                        out -> within(
+                                page(content, first, drawing.onScreen(photos.key(), content.targets()), paper, true),
+                                files,
+                                out)));
         return List.of(PageWorkers.result(pdf), PageWorkers.result(html));
     }
 
-    private String drawing(PinKey key, ThicknessRamp ramp, Paper paper) {
-        double widthMm = paper.widthMm() - SIDES_MM;
-        double heightMm = paper.heightMm() - 75;
-        DiagramInk ink = FindingsInk.of(car, ramp, key.marks());
-        SheetLayout layout = VisitPages.layout(diagram, widthMm * PX_PER_MM, heightMm * PX_PER_MM, ink);
-        return VisitPages.inline(
-                VisitPages.scene(diagram, places, ink, layout),
-                car.visit().facts().car().name(),
-                widthMm);
+    private List<LetterMark> letters() {
+        return matters.lettered().stream()
+                .flatMap(matter -> matter.zones().stream()
+                        .map(zone -> new LetterMark(
+                                String.valueOf(matter.letter().orElseThrow()),
+                                zone,
+                                matter.severity() == Severity.GRAVE)))
+                .toList();
     }
 
-    private static String page(ReportContent content, Paper paper, boolean screen) {
+    private static String page(
+            ReportContent content, Optional<BriefPage> brief, String drawing, Paper paper, boolean screen) {
         Map<String, Object> model = new HashMap<>();
         model.put("r", content);
+        model.put("drawing", drawing);
+        brief.ifPresent(first -> model.put("brief", first.content()));
         model.put("paper", paper);
         model.put("screen", screen);
-        model.put("fonts", screen ? FontFaces.css() : "");
+        model.put("fonts", "");
         String page = new Template().fill("report.ftlh", model);
-        return screen ? XmlText.html(page) : page;
+        return screen ? XmlText.html(FontFaces.within(page)) : page;
     }
 
     /** Writes the page with every picture in place of its address. Typed text has its quotes escaped, so it never looks like one. */

@@ -39,7 +39,26 @@ public final class LikelihoodTexts {
                 .filter(reason ->
                         Math.abs(reason.log10Refinish()) >= TOO_SMALL || Math.abs(reason.log10Repair()) >= TOO_SMALL)
                 .forEach(reason -> reasons.add(new ReportContent.Fact(what(reason), effect(reason))));
-        return new ReportContent.LikelihoodText(figures, strength, reasons);
+        return new ReportContent.LikelihoodText(plain(zone), figures, strength, reasons);
+    }
+
+    /** What the likelihoods come to, in one sentence. */
+    static String plain(ZoneHistory zone) {
+        int of = (int) Math.round(zone.refinishScore());
+        String shown = " (" + ZoneHistory.shown(zone.refinishScore()) + " of 100)";
+        String refinish = of >= 80
+                ? "Very likely refinished" + shown
+                : of >= 60
+                        ? "Likely refinished" + shown
+                        : of >= 40
+                                ? "Whether it was refinished is open" + shown
+                                : of >= 20
+                                        ? "Probably in its factory finish" + shown + " for refinishing"
+                                        : "Nothing speaks for refinishing" + shown;
+        String filler = zone.repairScore() >= 50
+                ? "; filler is likely (" + ZoneHistory.shown(zone.repairScore()) + " of 100)"
+                : "";
+        return refinish + filler + ".";
     }
 
     /** The same as sentences: the figures, the strength of the zone's own evidence, each reason. */

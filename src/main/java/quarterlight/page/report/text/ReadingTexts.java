@@ -60,10 +60,11 @@ public final class ReadingTexts {
                 .zone(zone)
                 .map(thickness -> new ReportContent.ReadingText(
                         figures(thickness),
+                        summary(thickness),
                         thickness.readable() && thickness.valueSpots() + thickness.overSpots() + thickness.noMetal() > 0
                                 ? StripPlot.one(car, spots, thickness, name)
-                                        + (full && isOdd(thickness) ? profile(zone, name) : "")
                                 : "",
+                        full && thickness.readable() && isOdd(thickness) ? profile(zone, name) : "",
                         full ? typed(thickness) : List.of(),
                         remarks(thickness)));
     }
@@ -99,6 +100,24 @@ public final class ReadingTexts {
                             + "</div>";
                 })
                 .orElse("");
+    }
+
+    /** The one line that a reader needs. */
+    private String summary(ZoneThickness zone) {
+        List<String> parts = new ArrayList<>();
+        if (!zone.readable()) {
+            return "the gauge cannot read " + substrate(zone) + ": its readings tell nothing of the coating";
+        }
+        zone.meanUm()
+                .ifPresent(mean -> parts.add(
+                        length(OptionalDouble.of(mean)) + " on average over " + count(zone.valueSpots(), "spot")));
+        if (zone.noMetal() > 0) {
+            parts.add("no metal on " + count(zone.noMetal(), "spot"));
+        }
+        if (zone.overSpots() > 0) {
+            parts.add("beyond the range on " + count(zone.overSpots(), "spot"));
+        }
+        return parts.isEmpty() ? "no reading counts" : String.join(", ", parts);
     }
 
     private List<String> figures(ZoneThickness zone) {
@@ -165,7 +184,7 @@ public final class ReadingTexts {
         List<String> single = new ArrayList<>();
         for (Spot spot : zone.spots()) {
             List<Reading> readings = spot.readings().stream().map(rows::get).toList();
-            String text = readings.stream().map(ReadingTexts::typed).collect(Collectors.joining(", "));
+            String text = readings.stream().map(this::typed).collect(Collectors.joining(", "));
             if (spot.label().isPresent()) {
                 lines.computeIfAbsent(spot.label().get(), key -> new ArrayList<>())
                         .add(text);
@@ -197,15 +216,18 @@ public final class ReadingTexts {
                 reading.mode().map(Set::of).orElse(Set.of()));
     }
 
-    private static String typed(Reading reading) {
+    private String typed(Reading reading) {
         String value = value(reading.value());
         return reading.note().map(note -> value + " (" + note + ")").orElse(value);
     }
 
-    private static String value(GaugeValue value) {
+    /** In the unit of the report; what was typed in the other stands beside it. */
+    private String value(GaugeValue value) {
+        if (value instanceof GaugeValue.Measured measured && measured.unit() != ramp.unit()) {
+            return length(OptionalDouble.of(measured.thickness().um())) + " (typed as " + typed(measured) + ")";
+        }
         if (value instanceof GaugeValue.Measured measured) {
-            return Numerals.trueMinus(measured.typed().toPlainString()) + "\u2009"
-                    + measured.unit().word().replace("um", "\u00b5m");
+            return typed(measured);
         }
         if (value instanceof GaugeValue.Range range) {
             return range.typed().replace('-', '\u2013') + "\u2009"
@@ -214,13 +236,18 @@ public final class ReadingTexts {
         return value instanceof GaugeValue.NoMetal ? "no metal" : "beyond the range";
     }
 
+    private static String typed(GaugeValue.Measured measured) {
+        return Numerals.trueMinus(measured.typed().toPlainString()) + "\u2009"
+                + measured.unit().word().replace("um", "\u00b5m");
+    }
+
     private Optional<String> ranges(ZoneThickness zone) {
         String said = car.visit().readings().stream()
                 .map(Recorded::value)
                 .filter(reading -> reading.zone().equals(zone.zone()))
                 .map(Reading::value)
                 .filter(GaugeValue.Range.class::isInstance)
-                .map(range -> value(range))
+                .map(this::value)
                 .collect(Collectors.joining(", "));
         return said.isEmpty()
                 ? Optional.empty()

@@ -1,8 +1,11 @@
 package quarterlight.page.report.text;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What the report says, in the order in which it says it: texts only, units included, an empty text where there is none. The
@@ -12,7 +15,15 @@ import java.util.Optional;
  * @param date of the visit, in words
  * @param lead the sentences that open the summary
  * @param drawing the body diagram as an element of the page
- * @param strips thickness of all zones on one scale, as an element of the page; empty if nothing was measured
+ * @param scale the axis of the strips, as an element of the page; empty if nothing was measured
+ * @param zones with something to say, at length
+ * @param panels measured, and as expected
+ * @param panelPhotos those of these panels
+ * @param quiet other zones that were looked at
+ * @param experts zones whose figures stand in the appendix
+ * @param cautions all that are due
+ * @param otherCautions those that stand nowhere else
+ * @param rustCautions those for the rust of the zones
  * @param otherPhotos photos of marks that belong to no zone
  * @param own the inspector's own words on limits and terms
  * @param leftOut what is not shown, and why, in sentences
@@ -27,10 +38,13 @@ public record ReportContent(
         List<ClaimRow> claims,
         String drawing,
         String drawingNote,
-        List<ZoneRow> overview,
         String unit,
-        String strips,
+        String scale,
         List<ZoneText> zones,
+        List<PanelRow> panels,
+        List<PhotoText> panelPhotos,
+        List<ZoneText> quiet,
+        List<ZoneText> experts,
         List<PhotoText> otherPhotos,
         List<String> leftOut,
         MarksText marks,
@@ -39,9 +53,15 @@ public record ReportContent(
         GaugeText gauge,
         List<Paragraph> method,
         List<String> cautions,
+        List<String> otherCautions,
+        List<String> rustCautions,
         List<Paragraph> own,
+        List<PhotoRow> photos,
+        List<Fact> glossary,
         List<String> sources) {
-    private static final int ZONES_IN_A_ROW = 3;
+    private static final double BESIDE_MM = 2.5;
+    private static final double CARD_MM = 55;
+    private static final int MANY_LETTERS = 260;
 
     /** A row of what was claimed and what was found. */
     public record ClaimRow(String place, String claim, String by, String verdict, List<String> found) {}
@@ -57,41 +77,171 @@ public record ReportContent(
 
     /** One of the things that matter most. */
     public record MatterText(
-            String place, String headline, List<String> evidence, boolean structural, List<Link> links) {}
+            String letter,
+            boolean grave,
+            String severity,
+            String why,
+            Optional<Link> photo,
+            String picture,
+            String alt,
+            String widthMm,
+            String heightMm,
+            String roomMm,
+            String place,
+            String headline,
+            List<String> evidence,
+            boolean structural,
+            List<Link> links) {}
 
-    /** A row of the table of zones; the target is empty for a zone that has no chapter. */
-    public record ZoneRow(
+    /** A panel that is as expected, in one line; {@code strip} is a drawing. */
+    public record PanelRow(
             String target,
-            String zone,
+            String name,
             String mean,
             String spots,
-            String refinish,
-            String repair,
-            String rust,
-            String need) {}
+            String strip,
+            List<String> words,
+            List<Link> photos) {}
 
-    /** The zones as they stand on the page: small ones that follow each other up to three in a row, every other by itself. */
-    public List<List<ZoneText>> zoneRows() {
-        List<List<ZoneText>> rows = new ArrayList<>();
-        List<ZoneText> row = new ArrayList<>();
-        for (ZoneText zone : zones) {
-            if (!zone.isSmall() || row.size() == ZONES_IN_A_ROW) {
-                flush(row, rows);
-            }
-            row.add(zone);
-            if (!zone.isSmall()) {
-                flush(row, rows);
-            }
+    /** A photo in the list at the end. */
+    public record PhotoRow(Optional<Link> link, String file, String taken, String hash) {}
+
+    /** The parts of the report with their titles, in order; those that are empty are left out. */
+    public List<Link> parts() {
+        List<Link> parts = new ArrayList<>(List.of(
+                new Link("summary", "Summary"),
+                new Link("drawing", "Body diagram"),
+                new Link("matters", "What matters, in full")));
+        part(!zones.isEmpty(), "evidence", "Zones with something to say", parts);
+        part(!panels.isEmpty(), "panels", "Panels as expected", parts);
+        part(!quiet.isEmpty(), "quiet", "Other zones", parts);
+        part(true, "marks", "Marks and dates", parts);
+        part(true, "trials", "Trials", parts);
+        part(true, "missing", "What is missing", parts);
+        part(true, "gauge", "Gauge check", parts);
+        part(true, "method", "Method and limits", parts);
+        part(!experts.isEmpty(), "experts", "Appendix: figures for experts", parts);
+        part(!photos.isEmpty(), "hashes", "Appendix: photos and their hashes", parts);
+        part(!glossary.isEmpty(), "glossary", "Terms used", parts);
+        part(true, "sources", "Sources", parts);
+        return parts;
+    }
+
+    private static void part(boolean there, String target, String title, List<Link> parts) {
+        if (there) {
+            parts.add(new Link(target, title));
         }
-        flush(row, rows);
+    }
+
+    /** What of the page the drawing can lead to: zones and matters. */
+    public Set<String> targets() {
+        Set<String> targets = new LinkedHashSet<>();
+        zones.forEach(zone -> targets.add(zone.id()));
+        panels.forEach(panel -> targets.add(panel.target()));
+        quiet.forEach(zone -> targets.add(zone.id()));
+        matters.forEach(matter -> targets.add("matter-" + matter.letter()));
+        return targets;
+    }
+
+    /** Photos in rows that fit a width on paper. */
+    public List<List<PhotoText>> photoRows(List<PhotoText> all, double widthMm) {
+        List<List<PhotoText>> rows = new ArrayList<>();
+        double used = widthMm;
+        for (PhotoText photo : all) {
+            double wide = Double.parseDouble(photo.roomMm()) + BESIDE_MM;
+            if (used + wide > widthMm + BESIDE_MM) {
+                rows.add(new ArrayList<>());
+                used = 0;
+            }
+            rows.get(rows.size() - 1).add(photo);
+            used += wide;
+        }
         return rows;
     }
 
-    private static void flush(List<ZoneText> row, List<List<ZoneText>> rows) {
-        if (!row.isEmpty()) {
-            rows.add(List.copyOf(row));
-            row.clear();
+    /** How wide a row of photos is on paper, mm. */
+    public String widthOf(List<PhotoText> row) {
+        double wide = row.stream()
+                .mapToDouble(photo -> Double.parseDouble(photo.roomMm()) + BESIDE_MM)
+                .sum();
+        return String.format(Locale.ROOT, "%.1f", wide);
+    }
+
+    /** How wide the block of a zone is that stands beside others on paper, mm. */
+    public String cardOf(ZoneText zone, double widthMm) {
+        double pictures = zone.photos().stream()
+                .filter(photo -> !photo.again())
+                .mapToDouble(photo -> Double.parseDouble(photo.roomMm()) + BESIDE_MM)
+                .sum();
+        int letters = zone.statements().stream()
+                        .mapToInt(statement -> statement.text().length())
+                        .sum()
+                + zone.signs().stream()
+                        .mapToInt(sign -> sign.sign().length() + sign.more().length())
+                        .sum();
+        boolean whole = letters > MANY_LETTERS
+                || zone.rust().map(rust -> !rust.traces().isEmpty()).orElse(false);
+        double wide = whole ? widthMm : Math.min(widthMm, Math.max(CARD_MM, pictures));
+        return String.format(Locale.ROOT, "%.1f", wide);
+    }
+
+    /** The other zones in rows that fit a width on paper. */
+    public List<List<ZoneText>> cards(double widthMm) {
+        List<List<ZoneText>> rows = new ArrayList<>();
+        double used = widthMm;
+        for (ZoneText zone : quiet) {
+            double wide = Double.parseDouble(cardOf(zone, widthMm)) + BESIDE_MM;
+            if (used + wide > widthMm + BESIDE_MM) {
+                rows.add(new ArrayList<>());
+                used = 0;
+            }
+            rows.get(rows.size() - 1).add(zone);
+            used += wide;
         }
+        return rows;
+    }
+
+    /** How wide a row of such blocks is on paper, mm. */
+    public String widthOfCards(List<ZoneText> row, double widthMm) {
+        double wide = row.stream()
+                .mapToDouble(zone -> Double.parseDouble(cardOf(zone, widthMm)) + BESIDE_MM)
+                .sum();
+        return String.format(Locale.ROOT, "%.1f", wide);
+    }
+
+    /** The same with the terms that it uses. */
+    public ReportContent withGlossary(List<Fact> terms) {
+        return new ReportContent(
+                title,
+                date,
+                lead,
+                facts,
+                matters,
+                notLookedAt,
+                claims,
+                drawing,
+                drawingNote,
+                unit,
+                scale,
+                zones,
+                panels,
+                panelPhotos,
+                quiet,
+                experts,
+                otherPhotos,
+                leftOut,
+                marks,
+                trials,
+                gaps,
+                gauge,
+                method,
+                cautions,
+                otherCautions,
+                rustCautions,
+                own,
+                photos,
+                terms,
+                sources);
     }
 
     /** All that is known of one zone. */
@@ -103,36 +253,7 @@ public record ReportContent(
             Optional<LikelihoodText> likelihood,
             List<SignText> signs,
             Optional<RustText> rust,
-            List<PhotoText> photos) {
-        private static final int MAX_LETTERS_OF_A_SMALL_ZONE = 360;
-        private static final int MAX_PHOTOS_KEPT_WITH_WORDS = 6;
-
-        /** True if there is so little that several such zones stand side by side. */
-        public boolean isSmall() {
-            int words = statements.stream()
-                            .mapToInt(statement -> statement.text().length())
-                            .sum()
-                    + signs.stream()
-                            .mapToInt(sign -> sign.sign().length() + sign.more().length())
-                            .sum();
-            return readings.isEmpty()
-                    && likelihood.isEmpty()
-                    && rust.map(text -> text.traces().isEmpty()).orElse(true)
-                    && photos.size() <= 1
-                    && words <= MAX_LETTERS_OF_A_SMALL_ZONE;
-        }
-
-        /** True if its words and photos together are so short that they stay on one page. */
-        public boolean isKeptWhole() {
-            return readings.isEmpty() && likelihood.isEmpty() && photos.size() <= MAX_PHOTOS_KEPT_WITH_WORDS;
-        }
-
-        /** True if there are so many words that photos look well beside them, and no table that needs the whole width. */
-        public boolean hasRoomBeside() {
-            return readings.isPresent()
-                    && rust.map(RustText::traces).map(List::isEmpty).orElse(true);
-        }
-    }
+            List<PhotoText> photos) {}
 
     /** A statement: what kind, how grave, how it is known, and the sentence. */
     public record StatementText(String kind, String text, List<Link> photos) {
@@ -142,10 +263,16 @@ public record ReportContent(
     }
 
     /** Readings of a zone in words, as a plot, and as they were typed. */
-    public record ReadingText(List<String> figures, String plot, List<String> spots, List<String> remarks) {}
+    public record ReadingText(
+            List<String> figures,
+            String summary,
+            String plot,
+            String profile,
+            List<String> spots,
+            List<String> remarks) {}
 
-    /** The likelihoods with what moved them. */
-    public record LikelihoodText(String figures, String strength, List<Fact> reasons) {}
+    /** The likelihoods with what moved them; {@code plain} says it in one sentence. */
+    public record LikelihoodText(String plain, String figures, String strength, List<Fact> reasons) {}
 
     /** A sign that was seen, or looked for and not seen. */
     public record SignText(String sign, String seen, String more, Optional<Link> photo) {}
@@ -163,16 +290,21 @@ public record ReportContent(
      * @param number of the photo, as on the diagram
      * @param id to link to
      * @param source address of the picture; empty if none can be shown
+     * @param zoneId where its zone stands
      * @param widthMm on paper
+     * @param roomMm width that it and its caption take
      * @param instead what stands where no picture can be shown, or where it was shown already
      * @param again true if it was shown already
+     * @param first where, if so
      */
     public record PhotoText(
             String number,
             String id,
+            String zoneId,
             String source,
             String widthMm,
             String heightMm,
+            String roomMm,
             String instead,
             boolean again,
             String alt,
@@ -180,7 +312,8 @@ public record ReportContent(
             String caption,
             String time,
             String file,
-            List<String> notes) {}
+            List<String> notes,
+            Optional<Link> first) {}
 
     /** Marks and dates; {@code line} is the drawing of the time line, empty if there is none. */
     public record MarksText(String line, List<MarkRow> rows, List<FeatureRow> features, List<String> sentences) {}

@@ -1,6 +1,7 @@
 package quarterlight.page.report.text;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -41,7 +42,8 @@ final class RustTexts {
                         figures(rust),
                         traces,
                         need(rust),
-                        rust.remarks(),
+                        Stream.concat(rust.remarks().stream(), shared(zone).stream())
+                                .toList(),
                         rust.advice().cautions()));
     }
 
@@ -120,6 +122,18 @@ final class RustTexts {
                 .toList();
     }
 
+    /** Remarks on several outlines of a zone, said once. */
+    private List<String> shared(ZoneId zone) {
+        List<String> all = car.rust().traces().stream()
+                .filter(trace -> trace.zone().equals(zone))
+                .flatMap(trace -> trace.remarks().stream())
+                .toList();
+        return all.stream()
+                .distinct()
+                .filter(remark -> Collections.frequency(all, remark) > 1)
+                .toList();
+    }
+
     private ReportContent.TraceText text(Trace trace, TraceArea area) {
         String figure = area.area()
                 .map(a -> size(a)
@@ -133,11 +147,12 @@ final class RustTexts {
         List<String> more = new ArrayList<>();
         trace.patch().ifPresent(patch -> more.add("patch " + patch));
         trace.note().ifPresent(more::add);
-        more.addAll(area.remarks());
+        List<String> common = shared(trace.zone());
+        area.remarks().stream().filter(remark -> !common.contains(remark)).forEach(more::add);
         return new ReportContent.TraceText(
                 LikelihoodTexts.words(trace.kind().word()),
                 figure,
-                String.join("; ", more),
+                String.join("; ", more).replace(".; ", ". "),
                 shots.link(Optional.of(trace.photo())));
     }
 }

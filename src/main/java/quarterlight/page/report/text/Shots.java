@@ -1,11 +1,10 @@
 package quarterlight.page.report.text;
 
-import java.time.format.DateTimeFormatter;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -13,6 +12,8 @@ import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.ZoneId;
 import quarterlight.page.PinKey;
 import quarterlight.page.ReportSelection;
+import quarterlight.page.ReportSelection;
+import quarterlight.page.Taken;
 import quarterlight.page.report.picture.Frame;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.annotation.Trace;
@@ -30,8 +31,6 @@ import quarterlight.visit.trial.Sign;
  * or mark names and that no pin ties to a place. Immutable.
  */
 public final class Shots {
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.US);
-
     /**
      * One photo of one zone.
      *
@@ -49,7 +48,8 @@ public final class Shots {
             String caption,
             String time,
             String file) {
-        String id() {
+        /** Its address within the page. */
+        public String id() {
             return "photo-" + number + (again == 0 ? "" : "-again-" + again);
         }
     }
@@ -64,6 +64,7 @@ public final class Shots {
 
     public static Shots of(VisitRecord visit, CorrectedTimes times, PinKey key, ReportSelection selection) {
         List<Shot> shots = new ArrayList<>();
+        Optional<LocalDate> day = visit.facts().date();
         for (PinKey.Entry entry : key.entries()) {
             Pin pin = entry.value();
             if (selection.shows(pin.photo()) && selection.shows(pin.zone())) {
@@ -77,7 +78,7 @@ public final class Shots {
                         Optional.of(pin.zone()),
                         pin.shows().orElse(""),
                         pin.caption().orElse(""),
-                        entry.time(),
+                        Taken.words(times, pin.photo(), day),
                         entry.file()));
             }
         }
@@ -96,15 +97,11 @@ public final class Shots {
                         named.getValue(),
                         "",
                         "",
-                        time(times, id),
+                        Taken.words(times, id, day),
                         photo.get().file().name()));
             }
         }
         return new Shots(shots);
-    }
-
-    private static String time(CorrectedTimes times, PhotoId photo) {
-        return times.of(photo).map(t -> CLOCK.format(t.local())).orElse("");
     }
 
     /** The page of each paper that a statement names first. */

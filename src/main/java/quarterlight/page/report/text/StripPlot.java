@@ -5,7 +5,6 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.findings.Findings;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.page.print.XmlText;
@@ -23,8 +22,8 @@ import quarterlight.units.Thickness;
  */
 public final class StripPlot {
     private static final double MM_PER_UNIT = 178.0 / 720;
-    private static final double WIDE = 720;
     private static final double NARROW = 455;
+    private static final double CELL = 172;
     private static final double LEFT = 26;
     private static final double RIGHT = 30;
     private static final double ROW = 18;
@@ -41,7 +40,6 @@ public final class StripPlot {
     private final double levelHighUm;
     private final StringBuilder out = new StringBuilder();
     private final double width;
-    private double names = 0;
 
     private StripPlot(Findings car, ThicknessRamp ramp, double width) {
         this.ramp = ramp;
@@ -55,19 +53,25 @@ public final class StripPlot {
     /** One zone without its name. */
     static String one(Findings car, ThicknessRamp ramp, ZoneThickness zone, String name) {
         return new StripPlot(car, ramp, NARROW)
-                .drawing(List.of(zone), List.of(""), "Thickness of " + name + ": " + words(zone, ramp));
+                .drawing(List.of(zone), "Thickness of " + name + ": " + words(zone, ramp));
     }
 
-    /** Several zones with their names. */
-    public static String several(Findings car, ThicknessRamp ramp, List<ZoneThickness> zones, List<String> labels) {
-        StripPlot plot = new StripPlot(car, ramp, WIDE);
-        TextMeasure measure = TextMeasure.bundled();
-        plot.names = 10
-                + labels.stream()
-                        .mapToDouble(label -> measure.width(label, 12, false))
-                        .max()
-                        .orElse(0);
-        return plot.drawing(zones, labels, "Spots of " + zones.size() + " zones on one scale, in " + ramp.unitName());
+    /** One zone as a line of a table, without an axis. */
+    static String line(Findings car, ThicknessRamp ramp, ZoneThickness zone, String name) {
+        StripPlot plot = new StripPlot(car, ramp, CELL);
+        plot.rectangle(plot.x(plot.levelLowUm), 0, plot.x(plot.levelHighUm) - plot.x(plot.levelLowUm), ROW, BAND);
+        plot.row(zone, ROW / 2);
+        return plot.element(ROW, "Thickness of " + name + ": " + words(zone, ramp));
+    }
+
+    /** The axis of such lines. */
+    public static String axis(Findings car, ThicknessRamp ramp) {
+        StripPlot plot = new StripPlot(car, ramp, CELL);
+        for (double tick : plot.ticks()) {
+            plot.text(plot.x(tick), 12, "middle", SECOND, plot.shown(tick));
+            plot.line(plot.x(tick), 15, plot.x(tick), 18, SECOND, 0.8);
+        }
+        return plot.element(ROW, "Scale of the strips, in " + ramp.unitName());
     }
 
     /** The spots in words: what a reader hears who does not see the plot. */
@@ -82,7 +86,7 @@ public final class StripPlot {
         return (values.isEmpty() ? "no values" : "spots at " + values + " " + ramp.unitName()) + more;
     }
 
-    private String drawing(List<ZoneThickness> zones, List<String> labels, String alt) {
+    private String drawing(List<ZoneThickness> zones, String alt) {
         double height = ROW * zones.size() + AXIS;
         double bottom = ROW * zones.size();
         rectangle(x(levelLowUm), 0, x(levelHighUm) - x(levelLowUm), bottom, BAND);
@@ -91,21 +95,22 @@ public final class StripPlot {
             line(x(tick), 0, x(tick), bottom, LINE, 0.7);
         }
         for (int i = 0; i < zones.size(); i++) {
-            row(zones.get(i), labels.get(i), ROW * i + ROW / 2);
+            row(zones.get(i), ROW * i + ROW / 2);
         }
-        line(names, bottom, width, bottom, SECOND, 0.8);
+        line(0, bottom, width, bottom, SECOND, 0.8);
         for (double tick : ticks) {
-            text(
-                    x(tick),
-                    bottom + 14,
-                    "middle",
-                    SECOND,
-                    String.format(
-                            Locale.US,
-                            ramp.low() < 1 ? "%.1f" : "%.0f",
-                            ramp.unit().fromUm(tick)));
+            text(x(tick), bottom + 14, "middle", SECOND, shown(tick));
         }
         text(width, bottom + 14, "end", SECOND, ramp.unitName());
+        return element(height, alt);
+    }
+
+    private String shown(double tick) {
+        return String.format(
+                Locale.US, ramp.low() < 1 ? "%.1f" : "%.0f", ramp.unit().fromUm(tick));
+    }
+
+    private String element(double height, String alt) {
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"strip\" viewBox=\"0 0 " + number(width) + " "
                 + number(height)
                 + "\" role=\"img\" alt=\"" + XmlText.escaped(alt) + "\" style=\"width: "
@@ -115,11 +120,8 @@ public final class StripPlot {
                 + "</g></svg>";
     }
 
-    private void row(ZoneThickness zone, String label, double y) {
-        line(names, y, width, y, LINE, 0.5);
-        if (!label.isEmpty()) {
-            text(0, y + 4, "start", INK, label);
-        }
+    private void row(ZoneThickness zone, double y) {
+        line(0, y, width, y, LINE, 0.5);
         OptionalDouble low = zone.ci95LowUm();
         OptionalDouble high = zone.ci95HighUm();
         if (zone.showsInterval()) {
@@ -130,7 +132,7 @@ public final class StripPlot {
         int over = 0;
         for (Spot spot : zone.spots()) {
             if (spot.kind() == SpotKind.NO_METAL) {
-                double at = names + 5 + 9 * none++;
+                double at = 5 + 9 * none++;
                 out.append(
                         "<rect x=\"%s\" y=\"%s\" width=\"7\" height=\"7\" fill=\"#FFFFFF\" stroke=\"%s\" stroke-width=\"1.2\"/>"
                                 .formatted(number(at), number(y - 3.5), INK));
@@ -169,7 +171,7 @@ public final class StripPlot {
     }
 
     private double x(double um) {
-        double from = names + LEFT;
+        double from = LEFT;
         return from + (width - RIGHT - from) * ramp.share(Math.max(um, 1e-6));
     }
 

@@ -25,10 +25,11 @@ import quarterlight.visit.trial.Sign;
 
 /** The chapter of each zone: statements, readings, likelihood, signs, rust, photos. */
 public final class ZoneTexts {
-    /** Room for a picture on paper, three beside each other. */
-    private static final double WIDTH_MM = 56;
+    /** Photos of a row are of one height on paper, so that a row has no holes. */
+    private static final double HEIGHT_MM = 32.8;
 
-    private static final double HEIGHT_MM = 56;
+    private static final double MAX_WIDTH_MM = 86;
+    private static final double MIN_ROOM_MM = 30;
 
     private final Findings car;
     private final Shots shots;
@@ -153,7 +154,7 @@ public final class ZoneTexts {
     private ReportContent.PhotoText photo(Shots.Shot shot) {
         Shots.Shot first = shots.firstOf(shot.frame());
         Optional<PrintedPicture> picture = first.equals(shot) ? pictures.of(shot.frame()) : Optional.empty();
-        double scale = picture.map(p -> Math.min(WIDTH_MM / p.width(), HEIGHT_MM / p.height()))
+        double scale = picture.map(p -> Math.min(MAX_WIDTH_MM / p.width(), HEIGHT_MM / p.height()))
                 .orElse(1.0);
         String what = Stream.of(shot.shows(), shot.caption())
                 .filter(text -> !text.isEmpty())
@@ -161,9 +162,11 @@ public final class ZoneTexts {
         return new ReportContent.PhotoText(
                 shot.number(),
                 shot.id(),
+                shot.zone().map(ZoneTexts::id).orElse("marks"),
                 picture.isPresent() ? shot.frame().address() : "",
                 picture.map(p -> mm(p.width() * scale)).orElse(""),
                 picture.map(p -> mm(p.height() * scale)).orElse(""),
+                mm(Math.max(MIN_ROOM_MM, picture.map(p -> p.width() * scale).orElse(0.0))),
                 picture.isPresent() ? "" : instead(shot, first),
                 !first.equals(shot) && pictures.of(shot.frame()).isPresent(),
                 "Photo " + shot.number()
@@ -172,7 +175,10 @@ public final class ZoneTexts {
                 shot.caption(),
                 (shot.time() + place(shot.frame())).strip(),
                 shot.file(),
-                first.equals(shot) ? words.of(shot.frame()) : List.of());
+                first.equals(shot) ? words.of(shot.frame()) : List.of(),
+                first.equals(shot)
+                        ? Optional.empty()
+                        : Optional.of(new ReportContent.Link(first.id(), "photo " + first.number())));
     }
 
     /** The moment of a film or sound, or the page of a paper. */
@@ -192,7 +198,7 @@ public final class ZoneTexts {
 
     private String instead(Shots.Shot shot, Shots.Shot first) {
         if (!first.equals(shot) && pictures.of(shot.frame()).isPresent()) {
-            return "The same picture as photo " + first.number() + ".";
+            return "Shown " + first.zone().map(zone -> "at " + label(zone)).orElse("with the marks") + ".";
         }
         return switch (kind(shot.frame()).orElse(MediaKind.PHOTO)) {
             case FILM -> "A film: this moment cannot be shown on paper. The film is kept with the visit.";

@@ -1,0 +1,138 @@
+package quarterlight.page.check;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import quarterlight.units.Numerals;
+
+/**
+ * What a look over pages that were made has found: private words, places, words that are cut, cover each other or are too small. It reads the
+ * files alone, as who gets them would.
+ *
+ * @param pages how many pages the PDF files have
+ * @param faults in the order of the files; none if all is well
+ */
+public record PageCheck(int pages, List<PageFault> faults) {
+    /** Smallest letters, pt. */
+    public static final double SMALLEST_PT = 6.5;
+
+    /** Links laid over a drawing repeat its numbers in letters that nobody sees. */
+    private static final double UNSEEN_PT = 4.5;
+
+    private static final double EDGE_PT = 8;
+    private static final double ROUNDING_PT = 0.06;
+    private static final int MIN_SECRET = 4;
+    private static final Pattern PICTURE = Pattern.compile("data:[a-z]+/[a-z]+;base64,[A-Za-z0-9+/=]+");
+    private static final Pattern PLACE =
+            Pattern.compile("\\b-?\\d{1,3}\\.\\d{5,}\\s*,\\s*-?\\d{1,3}\\.\\d{5,}\\b|\\bGPS(?:Latitude|Longitude)\\b");
+
+    public PageCheck {
+        faults = List.copyOf(faults);
+    }
+
+    /**
+     * Looks over files.
+     *
+     * @param files PDF, SVG and HTML
+     * @param secrets what was typed and is not for the buyer; what is shorter than four letters cannot be searched
+     */
+    public static PageCheck of(List<Path> files, Set<String> secrets) throws IOException {
+        List<String> wanted = secrets.stream()
+                .map(PageCheck::plain)
+                .filter(secret -> secret.length() >= MIN_SECRET)
+                .toList();
+        List<PageFault> faults = new ArrayList<>();
+        int pages = 0;
+        for (Path file : files) {
+            String name = file.getFileName().toString();
+            if (name.endsWith(".pdf")) {
+                pages += pdf(file, name, wanted, faults);
+            } else if (name.endsWith(".html") || name.endsWith(".svg")) {
+                search(PICTURE.matcher(Files.readString(file)).replaceAll(""), name, 0, wanted, faults);
+            }
+        }
+        return new PageCheck(pages, faults);
+    }
+
+    private static int pdf(Path file, String name, List<String> secrets, List<PageFault> faults) throws IOException {
+        try (PDDocument document = Loader.loadPDF(file.toFile())) {
+            for (int page = 1; page <= document.getNumberOfPages(); page++) {
+                List<PageLetters.Word> words = PageLetters.of(document, page);
+                StringBuilder text = new StringBuilder();
+                words.forEach(word -> text.append(word.text()).append(' '));
+                search(text.toString(), name, page, secrets, faults);
+                double width = document.getPage(page - 1).getCropBox().getWidth();
+                double height = document.getPage(page - 1).getCropBox().getHeight();
+                layout(words, width, height, name, page, faults);
+            }
+            return document.getNumberOfPages();
+        }
+    }
+
+    private static void search(String text, String file, int page, List<String> secrets, List<PageFault> faults) {
+        String plain = plain(text);
+        if (secrets.stream().anyMatch(plain::contains)) {
+            faults.add(new PageFault(file, page, "something private or left out stands in it"));
+        }
+        if (PLACE.matcher(text).find()) {
+            faults.add(new PageFault(file, page, "a place stands in it"));
+        }
+    }
+
+    private static void layout(
+            List<PageLetters.Word> words, double width, double height, String file, int page, List<PageFault> faults) {
+        for (int i = 0; i < words.size(); i++) {
+            PageLetters.Word word = words.get(i);
+            if (word.size() < UNSEEN_PT) {
+                continue;
+            }
+            if (word.size() < SMALLEST_PT - ROUNDING_PT) {
+                faults.add(new PageFault(file, page, "\"" + word.text() + "\" is too small to read"));
+            }
+            if (word.left() < EDGE_PT
+                    || word.right() > width - EDGE_PT
+                    || word.top() < EDGE_PT
+                    || word.bottom() > height - EDGE_PT) {
+                faults.add(new PageFault(file, page, "\"" + word.text() + "\" runs off the page"));
+            }
+            for (int j = i + 1; j < words.size(); j++) {
+                if (words.get(j).size() >= UNSEEN_PT && word.overlaps(words.get(j))) {
+                    faults.add(new PageFault(
+                            file,
+                            page,
+                            "\"" + word.text() + "\" and \"" + words.get(j).text() + "\" cover each other"));
+                }
+            }
+        }
+    }
+
+    private static String plain(String text) {
+        return Normalizer.normalize(text, Normalizer.Form.NFKC)
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("\\s+", " ")
+                .strip();
+    }
+
+    /** What it comes to, in one sentence. */
+    public String sentence() {
+        return faults.isEmpty()
+                ? Numerals.count(pages, "page", "pages") + ", nothing private found, no fault."
+                : Numerals.count(pages, "page", "pages") + ", "
+                        + Numerals.count(faults.size(), "fault", "faults") + ": "
+                        + faults.stream()
+                                .limit(MAX_NAMED)
+                                .map(PageFault::sentence)
+                                .collect(java.util.stream.Collectors.joining(" "))
+                        + (faults.size() > MAX_NAMED ? " And " + (faults.size() - MAX_NAMED) + " more." : "");
+    }
+
+    private static final int MAX_NAMED = 5;
+}
