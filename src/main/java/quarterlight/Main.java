@@ -18,6 +18,7 @@ import quarterlight.diagram.NominalAreas;
 import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.diagram.file.VisitDiagram;
 import quarterlight.edit.fact.DiagramEdits;
+import quarterlight.store.folder.VisitFile;
 import quarterlight.table.ZoneTable;
 import quarterlight.ui.Desktop;
 import quarterlight.ui.DesktopPreloader;
@@ -31,7 +32,7 @@ public final class Main {
     public static void main(String[] args) {
         Path settings = Path.of(System.getProperty("user.home"), ".quarterlight");
         DesktopPreloader desk = new DesktopPreloader(settings);
-        if (args.length == 0 || args[0].equals("desk")) {
+        if (args.length == 0 || args[0].equals("desk") || VisitFile.isOne(args[0])) {
             desk.begin();
         }
         LogFile log = LogFile.install(settings);

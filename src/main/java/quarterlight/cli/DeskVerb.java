@@ -21,7 +21,7 @@ final class DeskVerb implements Verb {
     @Override
     public CommandSpec spec() {
         return Words.verb("desk", "open the desktop")
-                .addPositional(Words.optionalPath(0, "VISIT", "folder of the visit to open"));
+                .addPositional(Words.optionalVisit(0, "folder of the visit to open"));
     }
 
     @Override

@@ -53,7 +53,7 @@ public final class Program {
 
     /** Runs a call. Never throws for what a user can do wrong. */
     public int run(String... args) {
-        String[] call = Words.helpSpelledOut(Verbs.NAMES, args);
+        String[] call = Words.spelledOut(Verbs.NAMES, args);
         try {
             Map<String, Verb> verbs = Verbs.of(around, call);
             CommandLine line = line(verbs);

@@ -16,6 +16,7 @@ import quarterlight.store.folder.Beside;
 import quarterlight.store.folder.EditLock;
 import quarterlight.store.folder.NewVisit;
 import quarterlight.store.folder.Upgrade;
+import quarterlight.store.folder.VisitFile;
 import quarterlight.store.folder.VisitFolder;
 import quarterlight.store.log.ComputerKey;
 import quarterlight.store.log.HeadFile;
@@ -129,6 +130,7 @@ public final class VisitOpening {
         EditLock lock = EditLock.take(folder);
         try {
             folder.clearLeftovers();
+            VisitFile.makeIfMissing(folder.root());
             return edited(folder, lock);
         } catch (VisitProblem | RuntimeException e) {
             lock.close();
@@ -357,7 +359,7 @@ public final class VisitOpening {
     }
 
     private static VisitFolder existing(Path path) throws VisitMissing, VisitUnreadable {
-        VisitFolder folder = new VisitFolder(path);
+        VisitFolder folder = new VisitFolder(VisitFile.folderOf(path));
         if (!Files.isRegularFile(folder.database())) {
             throw new VisitMissing(path);
         }

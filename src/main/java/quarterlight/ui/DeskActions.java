@@ -12,6 +12,7 @@ import javax.swing.JComponent;
 import javax.swing.JFileChooser;
 import javax.swing.KeyStroke;
 import quarterlight.about.ProgramVersion;
+import quarterlight.store.folder.VisitFile;
 import quarterlight.ui.dialog.ChooseDrawing;
 import quarterlight.ui.dialog.HelpWindow;
 import quarterlight.ui.dialog.ManualWindow;
@@ -230,7 +231,8 @@ final class DeskActions {
         static Dropped sorted(List<Path> paths) {
             List<Path> tables = new ArrayList<>();
             List<Path> photos = new ArrayList<>();
-            for (Path path : paths) {
+            for (Path named : paths) {
+                Path path = VisitFile.folderOf(named);
                 if (paths.size() == 1 && Files.isRegularFile(path.resolve("visit.db"))) {
                     return new Dropped(Optional.of(path), Optional.empty(), List.of(), List.of());
                 }

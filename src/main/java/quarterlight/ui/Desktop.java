@@ -14,6 +14,7 @@ import javax.swing.SwingUtilities;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.diagram.ink.Ramp;
+import quarterlight.store.folder.VisitFile;
 import quarterlight.task.Threads;
 import quarterlight.ui.dialog.MainFrame;
 import quarterlight.ui.dialog.ProblemDialogs;
@@ -113,8 +114,22 @@ public final class Desktop {
                 ready.measure());
         MainWindow window = new MainWindow(parts, frame, progress);
         window.show();
+        openWhatTheFileManagerNames(window);
         visit.ifPresent(window::open);
         then.accept(window);
+    }
+
+    /** On macOS a file is not handed over with the call but told to the program that runs; other systems start it anew. */
+    private static void openWhatTheFileManagerNames(MainWindow window) {
+        if (!System.getProperty("os.name").startsWith("Mac")) {
+            return;
+        }
+        java.awt.Desktop system = java.awt.Desktop.getDesktop();
+        if (system.isSupported(java.awt.Desktop.Action.APP_OPEN_FILE)) {
+            system.setOpenFileHandler(named -> named.getFiles().stream()
+                    .findFirst()
+                    .ifPresent(file -> window.open(VisitFile.folderOf(file.toPath()))));
+        }
     }
 
     private static void await(CountDownLatch closed) {

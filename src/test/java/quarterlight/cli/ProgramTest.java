@@ -42,6 +42,18 @@ class ProgramTest {
     }
 
     @Test
+    void aVisitIsNamedByItsFileToo() {
+        String visit = folder.resolve("v").toString();
+        bench.run("new", visit, "--style", "coupe", "--car", "1971 Sable Tamarisk")
+                .done();
+        String file = folder.resolve("v").resolve("visit.quarterlight").toString();
+        assertThat(bench.run("zones", file).done().out())
+                .isEqualTo(bench.run("zones", visit).done().out());
+        bench.run("audit", visit).done();
+        bench.run(file).done();
+    }
+
+    @Test
     void theVersionIsPrinted() {
         assertThat(bench.run("--version").done().out())
                 .startsWith("Quarterlight ")

@@ -51,7 +51,8 @@ class VisitStoreTest {
         }
         try (Stream<Path> files = Files.list(folder.resolve("v"))) {
             assertThat(files.map(file -> file.getFileName().toString()))
-                    .containsExactlyInAnyOrder("visit.db", "visit.head", "visit.lock", "originals", "pages");
+                    .containsExactlyInAnyOrder(
+                            "visit.db", "visit.head", "visit.quarterlight", "visit.lock", "originals", "pages");
         }
     }
 

@@ -11,6 +11,7 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.TypeConversionException;
+import quarterlight.store.folder.VisitFile;
 
 /** The words that several verbs share: the visit, {@code --json}, paths, choices. */
 public final class Words {
@@ -33,6 +34,8 @@ public final class Words {
             throw new TypeConversionException("'" + text + "' is not a file name");
         }
     };
+
+    private static final ITypeConverter<Path> VISITS = text -> VisitFile.folderOf(PATHS.convert(text));
 
     private Words() {}
 
@@ -59,8 +62,14 @@ public final class Words {
         return Arrays.asList(call).contains(JSON);
     }
 
-    /** {@code help} alone and {@code help VERB} as the options that say the same; any other call as it is. */
-    public static String[] helpSpelledOut(Collection<String> verbs, String... call) {
+    /**
+     * A call as the verbs understand it: {@code help} and {@code help VERB} become the option that says the same, the file of a visit alone, as a file
+     * manager hands it over, is opened in the desktop; any other call stays as it is.
+     */
+    public static String[] spelledOut(Collection<String> verbs, String... call) {
+        if (call.length == 1 && VisitFile.isOne(call[0])) {
+            return new String[] {"desk", call[0]};
+        }
         if (call.length == 0 || !call[0].equals("help")) {
             return call;
         }
@@ -107,7 +116,20 @@ public final class Words {
     }
 
     public static PositionalParamSpec visit() {
-        return path(0, "VISIT", "folder of the visit");
+        return visit(0);
+    }
+
+    /** A visit that is there already, named by its folder or by its file in it. */
+    public static PositionalParamSpec visit(int index) {
+        return path(index, "VISIT", "folder of the visit").toBuilder()
+                .converters(VISITS)
+                .build();
+    }
+
+    public static PositionalParamSpec optionalVisit(int index, String description) {
+        return optionalPath(index, "VISIT", description).toBuilder()
+                .converters(VISITS)
+                .build();
     }
 
     public static OptionSpec text(String name, String label, String description) {

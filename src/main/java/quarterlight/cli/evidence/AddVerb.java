@@ -57,7 +57,7 @@ public final class AddVerb implements Verb {
                         .required(true)
                         .description("what the rows are")
                         .build())
-                .addPositional(Words.path(1, "VISIT", "folder of the visit"))
+                .addPositional(Words.visit(1))
                 .addPositional(Words.path(2, "FILE", "the table"))
                 .addOption(OptionSpec.builder(KEEP_GOOD)
                         .type(boolean.class)

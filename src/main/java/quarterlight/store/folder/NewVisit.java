@@ -62,6 +62,7 @@ public final class NewVisit {
         Files.createDirectory(folder.root());
         Files.createDirectory(folder.originals());
         Files.createDirectory(folder.pages());
+        VisitFile.make(folder.root());
         try (Connection connection = Database.open(folder.database())) {
             schema.apply(connection);
             new FactsTable(connection).add(facts, madeAt);
