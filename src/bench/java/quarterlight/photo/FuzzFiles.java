@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -20,14 +21,21 @@ import quarterlight.task.Progress;
 import quarterlight.visit.photo.MediaKind;
 
 /**
- * The long run over damaged files: {@code FuzzFiles FOLDER COUNT WORK [FIRST_SEED]}. Files of the folder are cut and their bytes flipped, each by its own
- * seed, and looked at by the workers as intake does (of films a frame too). Prints the slowest, what cost a worker and the most memory, and ends with
+ * The long run over damaged files: {@code FuzzFiles FOLDER COUNT WORK [FIRST_SEED]}. Files of the folder, and one of each kind that it may lack, are cut and
+ * their bytes flipped, each by its own seed, and looked at by the workers as intake does (of films a frame too, of papers a second page). Prints the slowest, what cost a worker and the most memory, and ends with
  * status 1 if anything came out but a picture, a reason, or the loss of a worker.
  */
 public final class FuzzFiles {
     private static final DecodingWorkers WORKERS = new DecodingWorkers();
     private static final int MAX_BYTES = 1_500_000;
     private static final int HEAD = 4000;
+    private static final String XMP =
+            "<x:xmpmeta xmlns:x='adobe:ns:meta/'><rdf:RDF xmlns:rdf='http://www.w3.org/1999/02/22-rdf-syntax-ns#'>"
+                    + "<rdf:Description rdf:about='' xmlns:xmp='http://ns.adobe.com/xap/1.0/'"
+                    + " xmlns:tiff='http://ns.adobe.com/tiff/1.0/' xmlns:dc='http://purl.org/dc/elements/1.1/'"
+                    + " xmp:Rating='4' tiff:Orientation='6'><dc:description><rdf:Alt><rdf:li xml:lang='x-default'>"
+                    + "Dent at the edge</rdf:li></rdf:Alt></dc:description><dc:subject><rdf:Bag><rdf:li>hood</rdf:li>"
+                    + "</rdf:Bag></dc:subject></rdf:Description></rdf:RDF></x:xmpmeta>";
 
     private FuzzFiles() {}
 
@@ -45,12 +53,13 @@ public final class FuzzFiles {
         samples.sort(Comparator.comparing(sample -> sample.file().toString()));
         int count = Integer.parseInt(args[1]);
         Path work = Path.of(args[2]);
+        samples.addAll(made(Files.createDirectories(work.resolveSibling(work.getFileName() + "-made"))));
         int first = args.length > 3 ? Integer.parseInt(args[3]) : 1;
         Map<MediaType, int[]> shown = new EnumMap<>(MediaType.class);
         long slowest = 0;
         int faults = 0;
         for (int seed = first; seed < first + count; seed++) {
-            Sample sample = samples.get(seed % samples.size());
+            Sample sample = sample(samples, seed);
             Files.write(work, damaged(Files.readAllBytes(sample.file()), seed));
             long start = System.nanoTime();
             int[] counts = shown.computeIfAbsent(sample.type(), type -> new int[3]);
@@ -79,11 +88,52 @@ public final class FuzzFiles {
         System.exit(faults == 0 ? 0 : 1);
     }
 
+    /** Every second seed takes the next of all files, the others the next kind, so that kinds of which there are few files get their share. */
+    private static Sample sample(List<Sample> samples, int seed) {
+        if (seed % 2 == 0) {
+            return samples.get(seed / 2 % samples.size());
+        }
+        List<MediaType> kinds = samples.stream().map(Sample::type).distinct().toList();
+        MediaType kind = kinds.get(seed / 2 % kinds.size());
+        List<Sample> ofKind =
+                samples.stream().filter(each -> each.type() == kind).toList();
+        return ofKind.get(seed / 2 / kinds.size() % ofKind.size());
+    }
+
+    /** One of each kind that cameras' samples lack: papers, sounds, sidecars, cameras' own formats. */
+    private static List<Sample> made(Path folder) throws IOException {
+        byte[] jpeg = SamplePictures.withExif(
+                SamplePictures.jpeg(640, 480, 3), "2026:03:01 09:10:11", "2026:03:01 09:10:11", 6);
+        List<Sample> made = new ArrayList<>();
+        made.add(new Sample(MediaSamples.paper(folder.resolve("a.pdf"), "first page", "second page"), MediaType.PDF));
+        made.add(new Sample(MediaSamples.longPaper(folder.resolve("long.pdf"), 300), MediaType.PDF));
+        made.add(new Sample(
+                MediaSamples.wavWithTime(folder.resolve("a.wav"), 2.5, "2026-03-01", "09:41:07"), MediaType.WAV));
+        made.add(new Sample(MediaSamples.amr(folder.resolve("a.amr"), 150), MediaType.AMR));
+        made.add(new Sample(MediaSamples.mp3(folder.resolve("a.mp3"), 200), MediaType.MP3));
+        made.add(new Sample(
+                MediaSamples.memo(folder.resolve("a.m4a"), "M4A ", LocalDateTime.of(2026, 3, 1, 17, 0, 9), 12.5),
+                MediaType.M4A));
+        made.add(new Sample(
+                MediaSamples.cr3(
+                        folder.resolve("a.cr3"),
+                        jpeg,
+                        MediaSamples.tiffOfShort(0x0112, 6),
+                        MediaSamples.tiffOfText(0x9003, "2026:03:01 09:10:11")),
+                MediaType.CR3));
+        made.add(new Sample(MediaSamples.raf(folder.resolve("a.raf"), jpeg), MediaType.RAF));
+        made.add(new Sample(MediaSamples.x3f(folder.resolve("a.x3f"), jpeg), MediaType.X3F));
+        made.add(new Sample(Files.writeString(folder.resolve("a.xmp"), XMP), MediaType.XMP));
+        return made;
+    }
+
     private static boolean look(Path file, MediaType type) throws IOException, WorkerLost {
         boolean shown = WORKERS.look(file, type, Instant.EPOCH).thumbnail().isPresent();
         try {
             if (type.kind() == MediaKind.FILM) {
                 WORKERS.frame(file, 0.3);
+            } else if (type.kind() == MediaKind.PAPER) {
+                WORKERS.page(file, 2, 800);
             }
             return shown;
         } catch (PictureUnreadable e) {

@@ -40,6 +40,9 @@ import quarterlight.visit.StoredRows;
 class FuzzVisitsTest {
     private static final int TIMES = Integer.getInteger("quarterlight.fuzz", 1);
     private static final long SEED = Long.getLong("quarterlight.fuzz.seed", 17);
+    /** Rounds begin with this one; with {@code -Dquarterlight.fuzz.first=N} a round that failed is the first. */
+    private static final int FIRST = Integer.getInteger("quarterlight.fuzz.first", 0);
+
     private static final int DATABASES = 100 * TIMES;
     private static final int ARCHIVES = 50 * TIMES;
     private static final long MAX_MS = 30_000;
@@ -107,7 +110,7 @@ class FuzzVisitsTest {
     @Timeout(value = 3, unit = TimeUnit.HOURS)
     void aDatabaseChangedAtRandomEndsInASentence() throws Exception {
         int told = 0;
-        for (int round = 0; round < DATABASES; round++) {
+        for (int round = FIRST; round < DATABASES; round++) {
             Random random = new Random(SEED * 1_000_003 + round);
             String name = "seed " + SEED + ", database " + round;
             Path visit = Files.createDirectories(folder.resolve("d" + round));
@@ -128,7 +131,7 @@ class FuzzVisitsTest {
                     .isLessThan(MAX_MS);
             delete(visit);
         }
-        assertThat(told).as("how many were noticed").isGreaterThan(DATABASES / 2);
+        assertThat(told).as("how many were noticed").isGreaterThan((DATABASES - FIRST) / 2);
     }
 
     private static byte[] base(String resource) throws IOException {
@@ -241,23 +244,29 @@ class FuzzVisitsTest {
         }
     }
 
+    /** What earlier schemas said of the car as claimed has become a claim with a row of its own. */
     private static void assertNoRowIsGone(Path visit, List<StoredRows> tables, String name) throws SQLException {
         long there = 0;
+        long claims = 0;
         try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + visit.resolve("visit.db"));
                 Statement statement = connection.createStatement()) {
             for (String table : names(statement, "SELECT name FROM sqlite_schema WHERE type = 'table'")) {
                 if (!table.equals("edit_log")) {
                     there += Long.parseLong(
-                            names(statement, "SELECT count(*) FROM \"" + table.replace("\"", "\"\"") + "\"")
+                            names(statement, "SELECT count(*) FROM \"" + table.replace("\"", "\"\"") + "\" NOT INDEXED")
                                     .get(0));
                 }
+            }
+            if (names(statement, "SELECT name FROM pragma_table_info('visit')").contains("claimed")) {
+                claims = Long.parseLong(names(statement, "SELECT count(*) FROM visit WHERE trim(claimed) <> ''")
+                        .get(0));
             }
         }
         long kept = tables.stream()
                 .filter(table -> !table.table().equals("edit-log"))
                 .mapToLong(table -> table.rows().size())
                 .sum();
-        assertThat(kept).as(name + ", rows").isEqualTo(there);
+        assertThat(kept).as(name + ", rows").isEqualTo(there + claims);
     }
 
     private void verb(Path visit, String verb, String name) throws IOException {
@@ -275,7 +284,7 @@ class FuzzVisitsTest {
         String visit = bench.visit();
         Path good = folder.resolve("good.zip");
         assertThat(bench.run("archive", visit, good.toString()).status()).isLessThan(2);
-        for (int round = 0; round < ARCHIVES; round++) {
+        for (int round = FIRST; round < ARCHIVES; round++) {
             Random random = new Random(SEED * 7_000_003 + round);
             String name = "seed " + SEED + ", archive " + round;
             Path bad = folder.resolve("bad" + round + ".zip");
