@@ -25,6 +25,11 @@ import quarterlight.page.print.Paper;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.json.JsonObject;
+import quarterlight.photo.MediaType;
+import quarterlight.photo.originals.Original;
+import quarterlight.photo.originals.OriginalRefused;
+import quarterlight.photo.worker.DecodingWorkers;
+import quarterlight.visit.photo.Photo;
 
 /** {@code demo}: builds the two demo visits, their pages and their comparison. A visit that is there already is kept. */
 public final class DemoVerb implements Verb {
@@ -86,7 +91,9 @@ public final class DemoVerb implements Verb {
     private int rehearse(Path place) throws CallRefused, EditRefused, VisitProblem, IOException {
         Path folder = Files.createTempDirectory("quarterlight-rehearsal");
         try {
-            if (around.desk().rehearse(build(folder, false).visits.get(0))) {
+            Path visit = build(folder, false).visits.get(0);
+            decodeHere(visit);
+            if (around.desk().rehearse(visit)) {
                 Path home = place.toAbsolutePath().getParent().toRealPath();
                 Files.writeString(place, home + "\n");
             }
@@ -94,6 +101,23 @@ public final class DemoVerb implements Verb {
             Leftovers.delete(folder);
         }
         return Exit.DONE;
+    }
+
+    /** A photo of the demo as a worker decodes it, whose classes this process has no need of. */
+    private void decodeHere(Path visit) throws VisitProblem, IOException {
+        try (VisitStore store = around.visits().forReading(visit)) {
+            for (Photo photo : store.read().photos()) {
+                if (photo.file().type().equals(MediaType.JPEG.word())) {
+                    DecodingWorkers.rehearse(
+                            Original.of(visit, photo.file()),
+                            MediaType.JPEG,
+                            around.clock().instant());
+                    return;
+                }
+            }
+        } catch (OriginalRefused e) {
+            throw new IOException(e.getMessage(), e);
+        }
     }
 
     private record Made(List<Path> visits, List<Path> pages, List<String> refused) {}

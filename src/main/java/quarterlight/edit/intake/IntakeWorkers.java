@@ -27,7 +27,7 @@ final class IntakeWorkers implements AutoCloseable {
     /** Files in the works at once, so that two threads never wait for each other. */
     static final int AHEAD = 12;
 
-    private static final int THREADS = 2;
+    private static final int THREADS = 3;
     private static final int MAX_FILE_SECONDS = 60;
 
     private static final int PATIENCE_MS = 300;

@@ -54,13 +54,23 @@ public final class DecodingWorkers implements AutoCloseable {
      * @throws IOException if the file cannot be read
      */
     public Looked look(Path file, MediaType type, Instant now) throws WorkerLost, IOException {
-        return answer(
-                file,
-                out -> {
-                    about(out, RequestKind.LOOK, file, type);
-                    Wire.instant(out, now);
-                },
-                DecodingWorkers::looked);
+        return answer(file, lookAt(file, type, now), DecodingWorkers::looked);
+    }
+
+    private static Part lookAt(Path file, MediaType type, Instant now) {
+        return out -> {
+            about(out, RequestKind.LOOK, file, type);
+            Wire.instant(out, now);
+        };
+    }
+
+    /**
+     * Does in this process what a worker does with a photo, so that a start that records which classes are needed records those of the workers too.
+     *
+     * @param photo of the program's own, since nothing stands between it and this process
+     */
+    public static void rehearse(Path photo, MediaType type, Instant now) throws IOException {
+        new WorkerTasks(photo).answer(bytes(lookAt(photo, type, now)));
     }
 
     private static Looked looked(DataInputStream in, Path pixels) throws IOException {
