@@ -42,12 +42,21 @@ public final class Pictures {
 
     /** With all decoders that this computer has. */
     public static Pictures usual() {
+        return within(Long.MAX_VALUE);
+    }
+
+    /**
+     * The same in a process that may use only so much memory for a picture.
+     *
+     * @param roomBytes a decoder that can tell beforehand that it needs more throws an {@link OutOfMemoryError}
+     */
+    public static Pictures within(long roomBytes) {
         PictureDecoder platform = new ImageIoDecoder(PictureBounds.USUAL);
         PictureDecoder jpeg = new ScaledJpegDecoder(PictureBounds.USUAL, platform);
         return new Pictures(List.of(
                 jpeg,
                 platform,
-                new ContainerDecoder(PictureBounds.USUAL),
+                new ContainerDecoder(PictureBounds.USUAL, roomBytes),
                 new EmbeddedDecoder(jpeg),
                 new PaperDecoder()));
     }

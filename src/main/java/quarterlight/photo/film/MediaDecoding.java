@@ -12,6 +12,9 @@ import org.bytedeco.ffmpeg.global.avutil;
 
 /** One stream of coded pictures being decoded by ffmpeg, packet by packet. No frame larger than the bound is made. For one thread. */
 public final class MediaDecoding implements AutoCloseable {
+    /** The error ENOMEM, 12 on every system, as ffmpeg gives it. */
+    private static final int NO_ROOM = -12;
+
     private final AVCodecContext context;
     private final AVFrame frame = avutil.av_frame_alloc();
 
@@ -51,7 +54,7 @@ public final class MediaDecoding implements AutoCloseable {
 
     /** Gives a packet; false if it is damaged. */
     public boolean send(AVPacket packet) {
-        return avcodec.avcodec_send_packet(context, packet) >= 0;
+        return roomFor(avcodec.avcodec_send_packet(context, packet)) >= 0;
     }
 
     /** Says that no packet follows. */
@@ -66,7 +69,19 @@ public final class MediaDecoding implements AutoCloseable {
 
     /** Whether there is a next frame now; it is then at {@link #frame()}. */
     public boolean receive() {
-        return avcodec.avcodec_receive_frame(context, frame) >= 0;
+        return roomFor(avcodec.avcodec_receive_frame(context, frame)) >= 0;
+    }
+
+    /**
+     * What ffmpeg answered.
+     *
+     * @throws OutOfMemoryError if it had no room, which says nothing against the file: a process that may have more can decode it
+     */
+    private static int roomFor(int status) {
+        if (status == NO_ROOM) {
+            throw new OutOfMemoryError("ffmpeg has no room for a frame");
+        }
+        return status;
     }
 
     public AVFrame frame() {

@@ -70,7 +70,7 @@ public final class DecodingWorkers implements AutoCloseable {
      * @param photo of the program's own, since nothing stands between it and this process
      */
     public static void rehearse(Path photo, MediaType type, Instant now) throws IOException {
-        new WorkerTasks(photo).answer(bytes(lookAt(photo, type, now)));
+        new WorkerTasks(photo, Long.MAX_VALUE).answer(bytes(lookAt(photo, type, now)));
     }
 
     private static Looked looked(DataInputStream in, Path pixels) throws IOException {

@@ -23,6 +23,8 @@ import quarterlight.photo.decode.Pictures;
 public final class WorkerMain {
     private static final int MAX_REQUEST_BYTES = 16 << 20;
     private static final int BUFFER_BYTES = 1 << 16;
+    /** What a worker takes before it has a picture in hand. */
+    private static final int WITHOUT_PICTURE_MB = 64;
 
     private WorkerMain() {}
 
@@ -34,8 +36,9 @@ public final class WorkerMain {
                 DataOutputStream out = new DataOutputStream(
                         new BufferedOutputStream(new FileOutputStream(FileDescriptor.out), BUFFER_BYTES))) {
             Pictures.prepare();
-            MemoryWatch.start(Long.parseLong(args[0]) << 20);
-            serve(in, out, new WorkerTasks(pixels));
+            long memoryMb = Long.parseLong(args[0]);
+            MemoryWatch.start(memoryMb << 20);
+            serve(in, out, new WorkerTasks(pixels, memoryMb - WITHOUT_PICTURE_MB << 20));
         } finally {
             Files.deleteIfExists(pixels);
         }

@@ -38,12 +38,16 @@ import quarterlight.visit.photo.MediaKind;
 
 /** What a worker does for each kind of request. One thread. */
 final class WorkerTasks {
-    private final Pictures pictures = Pictures.usual();
+    private final Pictures pictures;
     private final Path pixels;
 
-    /** @param pixels the file through which pixels go back */
-    WorkerTasks(Path pixels) {
+    /**
+     * @param pixels the file through which pixels go back
+     * @param roomBytes what a picture may take
+     */
+    WorkerTasks(Path pixels, long roomBytes) {
         this.pixels = pixels;
+        this.pictures = Pictures.within(roomBytes);
     }
 
     /**
