@@ -8,12 +8,9 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -21,16 +18,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import quarterlight.cli.TestPhotos;
-import quarterlight.edit.fact.FactEdits;
-import quarterlight.edit.intake.Intake;
 import quarterlight.edit.intake.IntakeRefused;
 import quarterlight.edit.intake.IntakeResult;
 import quarterlight.photo.originals.Digests;
-import quarterlight.photo.originals.OriginalsAudit;
-import quarterlight.store.VisitStore;
-import quarterlight.table.ZoneTable;
 import quarterlight.task.Progress;
-import quarterlight.visit.photo.Photo;
 import quarterlight.visit.photo.PhotoFile;
 
 /** Folders that vanish, long paths and a disk that takes no more: each ends in a sentence and a visit that opens. */
@@ -41,37 +32,15 @@ class HardIntakeTest {
     @TempDir
     Path folder;
 
+    private VisitAndCard at;
     private Path card;
     private Path visit;
 
     @BeforeEach
     void makeAVisit() throws Exception {
-        card = Files.createDirectories(folder.resolve("card"));
-        visit = folder.resolve("visit");
-        VisitStore.create(
-                        visit,
-                        new FactEdits(ZoneTable.load())
-                                .start(Map.of("car", "Tamarisk", "style", "coupe"), ZoneOffset.UTC),
-                        Clock.systemUTC())
-                .close();
-    }
-
-    private IntakeResult takeIn(List<Path> folders, Progress progress) throws Exception {
-        try (VisitStore store = VisitStore.openForEditing(visit, Clock.systemUTC())) {
-            return new Intake(store, Clock.systemUTC(), (photo, jpeg) -> {}).run(folders, progress);
-        }
-    }
-
-    /** The visit opens, every photo it names is there byte for byte, and nothing else lies among them. */
-    private List<PhotoFile> sound() throws Exception {
-        try (VisitStore store = VisitStore.openForReading(visit)) {
-            List<PhotoFile> files =
-                    store.read().photos().stream().map(Photo::file).toList();
-            OriginalsAudit audit = OriginalsAudit.of(visit, files, Progress.NONE);
-            assertThat(audit.ok()).isTrue();
-            assertThat(audit.unreferenced()).isEmpty();
-            return files;
-        }
+        at = VisitAndCard.in(folder);
+        card = at.card();
+        visit = at.visit();
     }
 
     private void photos() throws IOException {
@@ -106,30 +75,30 @@ class HardIntakeTest {
                 return false;
             }
         };
-        IntakeResult result = takeIn(List.of(card), pullsTheCard);
+        IntakeResult result = at.takeIn(pullsTheCard);
         assertThat(result.added()).isBetween(5, PHOTOS - 1);
         assertThat(result.refused()).hasSize(PHOTOS - result.added()).allSatisfy(refusal -> {
             assertThat(refusal.file().getParent()).isEqualTo(card);
             assertThat(refusal.reason()).contains("cannot be read").doesNotContain("Exception");
         });
-        assertThat(sound()).hasSize(result.added());
+        assertThat(at.sound()).hasSize(result.added());
 
         photos();
-        assertThat(takeIn(List.of(card), Progress.NONE).added())
+        assertThat(at.takeIn(Progress.NONE).added())
                 .as("the rest, with the card back")
                 .isEqualTo(PHOTOS - result.added());
-        assertThat(sound()).hasSize(PHOTOS);
+        assertThat(at.sound()).hasSize(PHOTOS);
     }
 
     @Test
     void aFolderThatVanishesBeforeItIsReadIsRefused() throws Exception {
         photos();
         deleteAll(card);
-        assertThatThrownBy(() -> takeIn(List.of(card), Progress.NONE))
+        assertThatThrownBy(() -> at.takeIn(Progress.NONE))
                 .isInstanceOf(IntakeRefused.class)
                 .hasMessageContaining(card.toString())
                 .hasMessageContaining("no such folder");
-        assertThat(sound()).isEmpty();
+        assertThat(at.sound()).isEmpty();
     }
 
     @Test
@@ -143,15 +112,15 @@ class HardIntakeTest {
                 .hasSizeBetween(240, 255);
         TestPhotos.write(deep.resolve("IMG_1.JPG"), 1, "2026:02:28 10:00:00");
         TestPhotos.write(longest, 2, "2026:02:28 10:00:01");
-        IntakeResult result = takeIn(List.of(card), Progress.NONE);
+        IntakeResult result = at.takeIn(Progress.NONE);
         assertThat(result.refused()).isEmpty();
         assertThat(result.added()).isEqualTo(2);
-        List<PhotoFile> files = sound();
+        List<PhotoFile> files = at.sound();
         assertThat(files)
                 .extracting(PhotoFile::name)
                 .contains("IMG_1.JPG", longest.getFileName().toString());
         assertThat(files).extracting(PhotoFile::sha256).contains(Digests.of(longest));
-        assertThat(takeIn(List.of(card), Progress.NONE).alreadyPresent()).isEqualTo(2);
+        assertThat(at.takeIn(Progress.NONE).alreadyPresent()).isEqualTo(2);
     }
 
     /** A limit on the size of files stands for the full disk: what is written beyond it fails in the same way. */
@@ -190,9 +159,12 @@ class HardIntakeTest {
                 .contains("the disk of the visit can no longer be used")
                 .doesNotContain("Exception"));
         assertThat(status).isEqualTo(1);
-        assertThat(sound()).extracting(PhotoFile::name).contains("IMG_000.JPG").doesNotContain("IMG_999.JPG");
+        assertThat(at.sound())
+                .extracting(PhotoFile::name)
+                .contains("IMG_000.JPG")
+                .doesNotContain("IMG_999.JPG");
         Files.delete(card.resolve("IMG_999.JPG"));
-        takeIn(List.of(card), Progress.NONE);
-        assertThat(sound()).hasSize(4);
+        at.takeIn(Progress.NONE);
+        assertThat(at.sound()).hasSize(4);
     }
 }

@@ -7,11 +7,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.Duration;
-import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -25,10 +22,7 @@ import quarterlight.photo.originals.OriginalsAudit;
 import quarterlight.photo.originals.OriginalsFolder;
 import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.photo.worker.WorkerLimits;
-import quarterlight.store.VisitStore;
-import quarterlight.table.ZoneTable;
 import quarterlight.task.Progress;
-import quarterlight.visit.photo.Photo;
 import quarterlight.visit.photo.PhotoFile;
 
 /** Cards with files that were made to do harm: the others are in, each loss is told with its file's name. */
@@ -40,19 +34,15 @@ class HostileIntakeTest {
     @TempDir
     Path folder;
 
+    private VisitAndCard at;
     private Path card;
     private Path visit;
 
     @BeforeEach
     void makeAVisit() throws Exception {
-        card = Files.createDirectories(folder.resolve("card"));
-        visit = folder.resolve("a visit");
-        VisitStore.create(
-                        visit,
-                        new FactEdits(ZoneTable.load())
-                                .start(Map.of("car", "Tamarisk", "style", "coupe"), ZoneOffset.UTC),
-                        Clock.systemUTC())
-                .close();
+        at = VisitAndCard.in(folder);
+        card = at.card();
+        visit = at.visit();
         TestPhotos.write(card.resolve("IMG_001.JPG"), 1, "2026:02:28 10:00:00");
         TestPhotos.write(card.resolve("z/IMG_002.JPG"), 2, "2026:02:28 10:00:01");
     }
@@ -64,22 +54,6 @@ class HostileIntakeTest {
         }
     }
 
-    private IntakeResult takeIn(DecodingWorkers workers, Progress progress) throws Exception {
-        try (VisitStore store = VisitStore.openForEditing(visit, Clock.systemUTC())) {
-            return new Intake(store, Clock.systemUTC(), (photo, jpeg) -> {}, workers).run(List.of(card), progress);
-        }
-    }
-
-    private List<PhotoFile> sound() throws Exception {
-        try (VisitStore store = VisitStore.openForReading(visit)) {
-            List<PhotoFile> files =
-                    store.read().photos().stream().map(Photo::file).toList();
-            OriginalsAudit audit = OriginalsAudit.of(visit, files, Progress.NONE);
-            assertThat(audit).isEqualTo(new OriginalsAudit(List.of(), List.of(), List.of(), List.of()));
-            return files;
-        }
-    }
-
     @Test
     void hostileFilesAreKeptWithANoteAndTheOthersAreIn() throws Exception {
         for (String name : HOSTILE) {
@@ -87,11 +61,11 @@ class HostileIntakeTest {
         }
         IntakeResult result;
         try (DecodingWorkers workers = new DecodingWorkers()) {
-            result = takeIn(workers, Progress.NONE);
+            result = at.takeIn(workers, Progress.NONE);
         }
         assertThat(result.refused()).isEmpty();
         assertThat(result.added()).isEqualTo(2 + HOSTILE.size());
-        assertThat(sound())
+        assertThat(at.sound())
                 .filteredOn(file -> HOSTILE.contains(file.name()))
                 .hasSize(HOSTILE.size())
                 .allMatch(file -> !file.notes().isEmpty());
@@ -104,13 +78,13 @@ class HostileIntakeTest {
         WorkerLimits hasty = new WorkerLimits(72, 160, Duration.ofSeconds(1));
         IntakeResult result;
         try (DecodingWorkers workers = new DecodingWorkers(hasty, WorkerLimits.ALONE)) {
-            result = takeIn(workers, Progress.NONE);
+            result = at.takeIn(workers, Progress.NONE);
         }
         assertThat(result.refused()).singleElement().satisfies(refusal -> {
             assertThat(refusal.file()).isEqualTo(slow);
             assertThat(refusal.reason()).isEqualTo("decoding it took more than 1 s and was stopped");
         });
-        assertThat(sound()).extracting(PhotoFile::name).containsExactly("IMG_001.JPG", "IMG_002.JPG");
+        assertThat(at.sound()).extracting(PhotoFile::name).containsExactly("IMG_001.JPG", "IMG_002.JPG");
     }
 
     @Test
@@ -130,9 +104,9 @@ class HostileIntakeTest {
             }
         };
         try (DecodingWorkers workers = new DecodingWorkers()) {
-            assertThatThrownBy(() -> takeIn(workers, once)).isInstanceOf(CancellationException.class);
+            assertThatThrownBy(() -> at.takeIn(workers, once)).isInstanceOf(CancellationException.class);
         }
-        sound();
+        at.sound();
     }
 
     @Test
@@ -140,9 +114,9 @@ class HostileIntakeTest {
         copy(OriginalsFolder.class, "alike-1.jpg", card.resolve("card1/IMG_0001.JPG"));
         copy(OriginalsFolder.class, "alike-2.jpg", card.resolve("card2/IMG_0001.JPG"));
         try (DecodingWorkers workers = new DecodingWorkers()) {
-            assertThat(takeIn(workers, Progress.NONE).added()).isEqualTo(4);
+            assertThat(at.takeIn(workers, Progress.NONE).added()).isEqualTo(4);
         }
-        List<PhotoFile> alike = sound().stream()
+        List<PhotoFile> alike = at.sound().stream()
                 .filter(file -> file.name().equals("IMG_0001.JPG"))
                 .toList();
         assertThat(alike).hasSize(2);
@@ -157,8 +131,31 @@ class HostileIntakeTest {
         Files.deleteIfExists(visit.resolve("originals"));
         Files.createSymbolicLink(visit.resolve("originals"), elsewhere);
         try (DecodingWorkers workers = new DecodingWorkers()) {
-            assertThatThrownBy(() -> takeIn(workers, Progress.NONE)).hasMessageContaining("originals is a link");
+            assertThatThrownBy(() -> at.takeIn(workers, Progress.NONE)).hasMessageContaining("originals is a link");
         }
         assertThat(elsewhere).isEmptyDirectory();
+    }
+
+    @Test
+    void whereNoWorkerCanBeStartedNothingIsTakenInAndNothingLost() throws Exception {
+        assertThat(at.takeIn(Progress.NONE).added()).isEqualTo(2);
+        TestPhotos.write(card.resolve("IMG_003.JPG"), 3, "2026:02:28 10:00:02");
+        byte[] before = Files.readAllBytes(card.resolve("IMG_003.JPG"));
+        String home = System.getProperty("java.home");
+        System.setProperty("java.home", folder.resolve("gone").toString());
+        try {
+            assertThatThrownBy(() -> at.takeIn(Progress.NONE))
+                    .isInstanceOf(IntakeRefused.class)
+                    .hasMessageContaining("IMG_003.JPG")
+                    .hasMessageContaining("the process that decodes pictures cannot be started")
+                    .hasMessageContaining("what was taken in before stays")
+                    .hasMessageEndingWith("take the rest in again.");
+        } finally {
+            System.setProperty("java.home", home);
+        }
+        assertThat(at.sound()).extracting(PhotoFile::name).containsExactly("IMG_001.JPG", "IMG_002.JPG");
+        assertThat(card.resolve("IMG_003.JPG")).hasBinaryContent(before);
+        assertThat(at.takeIn(Progress.NONE).added()).isEqualTo(1);
+        assertThat(at.sound()).hasSize(3);
     }
 }

@@ -22,13 +22,13 @@ import quarterlight.edit.EditRefused;
 import quarterlight.file.Lasting;
 import quarterlight.file.Leftovers;
 import quarterlight.page.print.Paper;
-import quarterlight.store.VisitStore;
-import quarterlight.store.problem.VisitProblem;
-import quarterlight.table.json.JsonObject;
 import quarterlight.photo.MediaType;
 import quarterlight.photo.originals.Original;
 import quarterlight.photo.originals.OriginalRefused;
 import quarterlight.photo.worker.DecodingWorkers;
+import quarterlight.store.VisitStore;
+import quarterlight.store.problem.VisitProblem;
+import quarterlight.table.json.JsonObject;
 import quarterlight.visit.photo.Photo;
 
 /** {@code demo}: builds the two demo visits, their pages and their comparison. A visit that is there already is kept. */

@@ -58,12 +58,23 @@ final class IntakeWorkers implements AutoCloseable {
                 if (e.getCause() instanceof OriginalNotKept notKept) {
                     return new Outcome(Optional.empty(), Optional.of(new Refusal(notKept.file(), notKept.reason())));
                 }
-                if (e.getCause() instanceof WorkerLost lost && !lost.isNotStarted()) {
+                if (e.getCause() instanceof WorkerLost lost) {
+                    if (lost.isNotStarted()) {
+                        throw notStarted(found.file(), lost);
+                    }
                     return new Outcome(Optional.empty(), Optional.of(new Refusal(found.file(), lost.reason())));
                 }
                 throw e;
             }
         });
+    }
+
+    private static IntakeRefused notStarted(Path file, WorkerLost lost) {
+        return new IntakeRefused(
+                file,
+                lost.reason()
+                        + ". Nothing is taken in without it; what was taken in before stays. Install the program"
+                        + " anew, or end other programs, and take the rest in again.");
     }
 
     /** The digest of a file, empty if it cannot be read. */
@@ -113,12 +124,8 @@ final class IntakeWorkers implements AutoCloseable {
         if (cause instanceof OriginalsUnwritable full) {
             throw full;
         }
-        if (cause instanceof WorkerLost lost) {
-            throw new IntakeRefused(
-                    lost.file(),
-                    lost.reason()
-                            + ". Nothing is taken in without it; what was taken in before stays. Install the program"
-                            + " anew, or end other programs, and take the rest in again.");
+        if (cause instanceof IntakeRefused refused) {
+            throw refused;
         }
         return new IllegalStateException("taking in a file failed", cause);
     }
