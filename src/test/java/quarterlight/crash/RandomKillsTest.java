@@ -3,11 +3,13 @@ package quarterlight.crash;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
@@ -31,7 +33,7 @@ import quarterlight.visit.VisitRecord;
  */
 @Timeout(7200)
 class RandomKillsTest {
-    private static final int KILLS = Integer.getInteger("quarterlight.kills", 12);
+    private static final int KILLS = Integer.getInteger("quarterlight.kills", 13);
     private static final long SEED = Long.getLong("quarterlight.seed", 17);
     private static final int PHOTOS = 6;
 
@@ -42,6 +44,9 @@ class RandomKillsTest {
     private Path home;
     private VisitRecord before;
     private final Map<String, Long> tookMs = new TreeMap<>();
+    /** The list of the walk as it is once it was taken. */
+    private String takenList = "";
+
 
     /** A call, what it makes beside the visit if anything, and whether it changes the visit. */
     private record Verb(String name, List<String> call, String made) {}
@@ -56,7 +61,9 @@ class RandomKillsTest {
             TestPhotos.write(folder.resolve("second/DSC_" + i + ".JPG"), i + 50, "2026:02:28 11:00:0" + i);
         }
         Files.writeString(folder.resolve("readings.csv"), "zone,value,unit\nhood,4.1,mil\nroof,4.4,mil\n");
+        Files.writeString(folder.resolve("walk.csv"), "zone\nhood\nroof\n");
         String visit = template.resolve("v").toString();
+        toTheEnd("new", template.resolve("w").toString(), "--car", "Another", "--style", "coupe", "--year", "1970");
         toTheEnd("new", visit, "--car", "Any", "--style", "coupe", "--year", "1970");
         toTheEnd("intake", visit, folder.resolve("card").toString());
         toTheEnd("archive", visit, template.resolve("whole.zip").toString());
@@ -87,6 +94,15 @@ class RandomKillsTest {
                 new Verb("archive", List.of("archive", visit, other + ".zip"), "other.zip"),
                 new Verb(
                         "restore", List.of("restore", world.resolve("whole.zip").toString(), other), "other"),
+                new Verb(
+                        "compare",
+                        List.of("compare", visit, world.resolve("w").toString(), "--out", other),
+                        "other"),
+                new Verb(
+                        "lists",
+                        List.of("lists", "walk", "--take", folder.resolve("walk.csv").toString()),
+                        ""),
+                new Verb("demo", List.of("demo", other), "other"),
                 new Verb("window", List.of(), ""));
     }
 
@@ -125,6 +141,7 @@ class RandomKillsTest {
                 whole.destroyForcibly().waitFor();
             }
             tookMs.put(verb.name(), TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - start));
+            takenList = verb.name().equals("lists") ? lists(trial) : takenList;
             Leftovers.delete(trial);
         }
         Process process = start(verb, world);
@@ -134,6 +151,20 @@ class RandomKillsTest {
         String told = Files.readString(folder.resolve("out.txt"));
         look(verb, world, told);
         return !ended;
+    }
+
+    /** The inspector's own list of the walk, empty if there is none. */
+    private static String lists(Path world) throws IOException {
+        try (Stream<Path> all = Files.walk(listsHome(world))) {
+            Optional<Path> list = all.filter(each -> each.getFileName().toString().contains("walk"))
+                    .findFirst();
+            return list.isPresent() ? Files.readString(list.get()) : "";
+        }
+    }
+
+    /** A home of its own, since lists are the inspector's and not the visit's. */
+    private static Path listsHome(Path world) throws IOException {
+        return Files.createDirectories(world.resolve("lists-home"));
     }
 
     private void look(Verb verb, Path world, String told) throws Exception {
@@ -154,6 +185,9 @@ class RandomKillsTest {
                         .isGreaterThanOrEqualTo((int) told.lines()
                                 .filter(line -> line.matches("\\d+"))
                                 .count());
+            case "lists" -> assertThat(lists(world)).satisfiesAnyOf(list -> assertThat(list)
+                    .isEqualTo(takenList), list -> assertThat(list.isEmpty() && told.isEmpty())
+                    .isTrue());
             default -> assertThat(found.readings()).isEmpty();
         }
         Path made = world.resolve(verb.made());
@@ -172,6 +206,17 @@ class RandomKillsTest {
             case "new", "restore" ->
                 assertThat(Reopened.visit(made, home).photos())
                         .hasSize(verb.name().equals("new") ? 0 : PHOTOS);
+            case "compare" -> wholePages(made);
+            case "demo" -> {
+                try (Stream<Path> all = Files.list(made)) {
+                    for (Path visit : all.filter(each -> Files.exists(each.resolve("visit.db")))
+                            .toList()) {
+                        assertThat(Reopened.visit(visit, home).photos()).hasSizeGreaterThan(PHOTOS);
+                        wholePages(Files.createDirectories(visit.resolve("pages")));
+                    }
+                }
+                wholePages(made);
+            }
             case "archive" -> {
                 try (BagFile bag = BagFile.open(made)) {
                     BagCheck check = bag.check(BagFile.Unpacking.NONE, Progress.NONE);
@@ -181,6 +226,18 @@ class RandomKillsTest {
                 }
             }
             default -> assertThat(made.resolve("visit.json")).isNotEmptyFile();
+        }
+    }
+
+    /** Pages that lie directly in a folder end as their formats end. */
+    static void wholePages(Path folder) throws IOException {
+        try (Stream<Path> all = Files.list(folder)) {
+            for (Path page : all.filter(Files::isRegularFile).toList()) {
+                String name = page.getFileName().toString();
+                String text = Files.readString(page, StandardCharsets.ISO_8859_1).stripTrailing();
+                String ending = name.endsWith(".pdf") ? "%%EOF" : name.endsWith(".svg") ? "</svg>" : "</html>";
+                assertThat(text).as(name).endsWith(ending);
+            }
         }
     }
 
@@ -195,7 +252,8 @@ class RandomKillsTest {
     }
 
     private Process start(Verb verb, Path world) throws IOException {
-        List<String> command = new ArrayList<>(Call.of(home, verb.call().toArray(String[]::new)));
+        List<String> command = new ArrayList<>(Call.of(
+                verb.name().equals("lists") ? listsHome(world) : home, verb.call().toArray(String[]::new)));
         if (verb.call().isEmpty()) {
             command.set(command.size() - 1, WindowEdits.class.getName());
             command.add(world.resolve("v").toString());
