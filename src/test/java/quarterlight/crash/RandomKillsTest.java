@@ -47,7 +47,6 @@ class RandomKillsTest {
     /** The list of the walk as it is once it was taken. */
     private String takenList = "";
 
-
     /** A call, what it makes beside the visit if anything, and whether it changes the visit. */
     private record Verb(String name, List<String> call, String made) {}
 
@@ -94,13 +93,14 @@ class RandomKillsTest {
                 new Verb("archive", List.of("archive", visit, other + ".zip"), "other.zip"),
                 new Verb(
                         "restore", List.of("restore", world.resolve("whole.zip").toString(), other), "other"),
-                new Verb(
-                        "compare",
-                        List.of("compare", visit, world.resolve("w").toString(), "--out", other),
-                        "other"),
+                new Verb("compare", List.of("compare", visit, world.resolve("w").toString(), "--out", other), "other"),
                 new Verb(
                         "lists",
-                        List.of("lists", "walk", "--take", folder.resolve("walk.csv").toString()),
+                        List.of(
+                                "lists",
+                                "walk",
+                                "--take",
+                                folder.resolve("walk.csv").toString()),
                         ""),
                 new Verb("demo", List.of("demo", other), "other"),
                 new Verb("window", List.of(), ""));
@@ -156,7 +156,8 @@ class RandomKillsTest {
     /** The inspector's own list of the walk, empty if there is none. */
     private static String lists(Path world) throws IOException {
         try (Stream<Path> all = Files.walk(listsHome(world))) {
-            Optional<Path> list = all.filter(each -> each.getFileName().toString().contains("walk"))
+            Optional<Path> list = all.filter(
+                            each -> each.getFileName().toString().contains("walk"))
                     .findFirst();
             return list.isPresent() ? Files.readString(list.get()) : "";
         }
@@ -185,9 +186,11 @@ class RandomKillsTest {
                         .isGreaterThanOrEqualTo((int) told.lines()
                                 .filter(line -> line.matches("\\d+"))
                                 .count());
-            case "lists" -> assertThat(lists(world)).satisfiesAnyOf(list -> assertThat(list)
-                    .isEqualTo(takenList), list -> assertThat(list.isEmpty() && told.isEmpty())
-                    .isTrue());
+            case "lists" ->
+                assertThat(lists(world))
+                        .satisfiesAnyOf(list -> assertThat(list).isEqualTo(takenList), list -> assertThat(
+                                        list.isEmpty() && told.isEmpty())
+                                .isTrue());
             default -> assertThat(found.readings()).isEmpty();
         }
         Path made = world.resolve(verb.made());
@@ -234,7 +237,8 @@ class RandomKillsTest {
         try (Stream<Path> all = Files.list(folder)) {
             for (Path page : all.filter(Files::isRegularFile).toList()) {
                 String name = page.getFileName().toString();
-                String text = Files.readString(page, StandardCharsets.ISO_8859_1).stripTrailing();
+                String text =
+                        Files.readString(page, StandardCharsets.ISO_8859_1).stripTrailing();
                 String ending = name.endsWith(".pdf") ? "%%EOF" : name.endsWith(".svg") ? "</svg>" : "</html>";
                 assertThat(text).as(name).endsWith(ending);
             }
@@ -253,7 +257,8 @@ class RandomKillsTest {
 
     private Process start(Verb verb, Path world) throws IOException {
         List<String> command = new ArrayList<>(Call.of(
-                verb.name().equals("lists") ? listsHome(world) : home, verb.call().toArray(String[]::new)));
+                verb.name().equals("lists") ? listsHome(world) : home,
+                verb.call().toArray(String[]::new)));
         if (verb.call().isEmpty()) {
             command.set(command.size() - 1, WindowEdits.class.getName());
             command.add(world.resolve("v").toString());

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -27,7 +28,6 @@ final class Recording {
 
     private static final Pattern STRING = Pattern.compile("\"((?:\\\\x[0-9a-f]{2})*)\"");
     private static final Pattern OPEN_FILE = Pattern.compile("(\\d+)<((?:\\\\x[0-9a-f]{2})*)>");
-    private static final Pattern EXPLICIT_OFFSET = Pattern.compile("\\[(\\d+)\\]");
     private static final String UNFINISHED = " <unfinished ...>";
     private static final Pattern RESUMED = Pattern.compile("<\\.\\.\\. \\w+ resumed>(.*)", Pattern.DOTALL);
 
@@ -100,6 +100,13 @@ final class Recording {
         return new Run(List.copyOf(recording.steps), process.exitValue(), Files.readString(err));
     }
 
+    /** What lines of such a record say was done within the world. */
+    static List<Step> steps(Path world, List<String> lines) {
+        Recording recording = new Recording(world);
+        lines.forEach(recording::read);
+        return List.copyOf(recording.steps);
+    }
+
     private void read(String line) {
         int blank = line.indexOf(' ');
         String thread = line.substring(0, blank);
@@ -146,7 +153,8 @@ final class Recording {
                     steps.add(new Step(Step.Kind.LINK, paths.get(0), paths.get(1), 0, new byte[0], 0));
                 }
             }
-            case "sendfile" -> copied(arguments, (int) result);
+            case "sendfile" -> copied(new Copy(arguments, 1, 0), (int) result);
+            case "copy_file_range" -> copied(new Copy(arguments, 0, 1), (int) result);
             default -> refuse(call, arguments);
         }
     }
@@ -207,27 +215,55 @@ final class Recording {
         steps.add(new Step(said ? Step.Kind.SAY : Step.Kind.WRITE, path, path, offset, bytes, 0));
     }
 
-    /** Bytes go from the second open file to the first within the system; what comes from outside of the world is not known. */
-    private void copied(String arguments, int result) {
-        Matcher files = OPEN_FILE.matcher(arguments);
-        List<String[]> named = new ArrayList<>();
-        while (files.find()) {
-            named.add(new String[] {files.group(1), files.group(2)});
+    /** What a call copies within the system: two open files, and their places where the call names them. */
+    private static final class Copy {
+        private static final Pattern PLACE = Pattern.compile("^, \\[(\\d+)");
+
+        private final List<String[]> files = new ArrayList<>();
+        private final List<Optional<Long>> places = new ArrayList<>();
+        private final int from;
+        private final int to;
+
+        /** @param from which of the open files is read, {@code to} which is written */
+        Copy(String arguments, int from, int to) {
+            this.from = from;
+            this.to = to;
+            Matcher file = OPEN_FILE.matcher(arguments);
+            while (file.find()) {
+                files.add(new String[] {file.group(1), file.group(2)});
+                Matcher place = PLACE.matcher(arguments.substring(file.end()));
+                places.add(place.find() ? Optional.of(Long.parseLong(place.group(1))) : Optional.empty());
+            }
         }
-        Path target = decodedPath(named.get(0)[1]);
+
+        String[] source() {
+            return files.get(from);
+        }
+
+        String[] target() {
+            return files.get(to);
+        }
+    }
+
+    /** What comes from outside of the world is not known. */
+    private void copied(Copy copy, int result) {
+        Path target = decodedPath(copy.target()[1]);
         if (result == 0 || !isInWorld(target)) {
             return;
         }
-        Path source = decodedPath(named.get(1)[1]);
-        Matcher from = EXPLICIT_OFFSET.matcher(arguments);
-        long at = from.find() ? Long.parseLong(from.group(1)) : positions.getOrDefault(place(named.get(1)), 0L);
-        long to = positions.getOrDefault(place(named.get(0)), 0L);
+        Path source = decodedPath(copy.source()[1]);
+        long at = copy.places.get(copy.from).orElse(positions.getOrDefault(place(copy.source()), 0L));
+        long to = copy.places.get(copy.to).orElse(positions.getOrDefault(place(copy.target()), 0L));
         if (at != to || !isInWorld(source)) {
             throw new AssertionError("the theater does not know how to copy from " + source + " to another place");
         }
         steps.add(new Step(Step.Kind.COPY, source, target, to, new byte[0], result));
-        positions.put(place(named.get(0)), to + result);
-        positions.put(place(named.get(1)), at + result);
+        if (copy.places.get(copy.to).isEmpty()) {
+            positions.put(place(copy.target()), to + result);
+        }
+        if (copy.places.get(copy.from).isEmpty()) {
+            positions.put(place(copy.source()), at + result);
+        }
     }
 
     private boolean isInWorld(Path path) {

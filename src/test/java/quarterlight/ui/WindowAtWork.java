@@ -39,11 +39,9 @@ public final class WindowAtWork {
 
     private static void work(File folder) {
         try {
-            with(
-                    c -> c instanceof JComponent one && one.getTransferHandler() instanceof FileDrop,
-                    c -> ((JComponent) c)
-                            .getTransferHandler()
-                            .importData(new TransferSupport(c, new DroppedFiles(List.of(folder)))));
+            with(c -> c instanceof JComponent one && one.getTransferHandler() instanceof FileDrop, c -> ((JComponent) c)
+                    .getTransferHandler()
+                    .importData(new TransferSupport(c, new DroppedFiles(List.of(folder)))));
             System.out.println("dropped");
             Robot robot = new Robot();
             for (int round = 0; ; round++) {
