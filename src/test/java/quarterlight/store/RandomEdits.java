@@ -184,7 +184,7 @@ public final class RandomEdits {
                         Optional.of(new MatterDecision(
                                 "metal:" + zone().value(),
                                 Severity.values()[random.nextInt(4)],
-                                text().orElse("seen again"),
+                                text().filter(reason -> !reason.isBlank()).orElse("seen again"),
                                 Severity.values()[random.nextInt(4)]));
                     default -> throw new IllegalStateException(kind.word());
                 };

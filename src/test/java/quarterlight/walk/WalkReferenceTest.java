@@ -53,7 +53,14 @@ class WalkReferenceTest {
 
     /** What is said against what is so, a little above what was measured with 8 inspectors; elsewhere it is off by more (docs/performance.md). */
     @ParameterizedTest(name = "{0}")
-    @CsvSource({"NEXT_DOOR, 5", "LOOSE, 5.5", "TWO_LAPS_THOROUGH, 4.5", "WANDERING_THOROUGH, 7", "SUBJECTS_THOROUGH, 6", "PAIRS, 5"})
+    @CsvSource({
+        "NEXT_DOOR, 5",
+        "LOOSE, 5.5",
+        "TWO_LAPS_THOROUGH, 4.5",
+        "WANDERING_THOROUGH, 7",
+        "SUBJECTS_THOROUGH, 6",
+        "PAIRS, 5"
+    })
     void probabilitiesHoldWithinSoManyPoints(WalkKind kind, double points) {
         WalkScores scores = WalkScores.of(kind, 8, 1, 220, COUPE);
 

@@ -20,9 +20,6 @@ import quarterlight.diagram.ink.LetterMark;
 import quarterlight.file.Lasting;
 import quarterlight.findings.Findings;
 import quarterlight.matters.Matters;
-import quarterlight.page.FindingsInk;
-import quarterlight.page.PinKey;
-import quarterlight.page.ReportSelection;
 import quarterlight.page.ReportSelection;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.page.brief.BriefPage;
@@ -67,16 +64,7 @@ public final class ReportPages {
             List<Gap> gaps,
             Matters matters,
             BuyerPictures pictures) {
-        this(
-                car,
-                diagram,
-                places,
-                gaps,
-                matters,
-                pictures,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        this(car, diagram, places, gaps, matters, pictures, Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     private ReportPages(

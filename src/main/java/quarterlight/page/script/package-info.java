@@ -1,5 +1,7 @@
 /**
  * Names and notes in every script that people write in: which typeface sets a character that the main one lacks, how letters join and which
  * way they run. Read {@link quarterlight.page.script.ScriptFont} first.
+ *
+ * <p>Decided in docs/decisions: 0198.
  */
 package quarterlight.page.script;

@@ -50,7 +50,7 @@ class SchemaTest {
     private static final int RELEASED_SCHEMA = 8;
 
     /** The first schema that keeps the lens of a photo; the stored visit before it has none of what only some media have. */
-    private static final int LENS_SCHEMA = 9;
+    private static final int LENS_SCHEMA = 10;
 
     /** The first schema with claims of their own. */
     private static final int CLAIMS_SCHEMA = 6;

@@ -12,7 +12,6 @@ import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.ZoneId;
 import quarterlight.page.PinKey;
 import quarterlight.page.ReportSelection;
-import quarterlight.page.ReportSelection;
 import quarterlight.page.Taken;
 import quarterlight.page.report.picture.Frame;
 import quarterlight.visit.VisitRecord;
