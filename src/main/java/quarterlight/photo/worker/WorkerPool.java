@@ -154,7 +154,7 @@ final class WorkerPool {
     private static final class Unreadable extends IOException {
         private static final long serialVersionUID = 1L;
 
-        public Unreadable(String reason) {
+        Unreadable(String reason) {
             super(reason);
         }
     }

@@ -35,7 +35,6 @@ final class FeaturesPane extends JPanel {
     private static final List<Optional<Boolean>> SEEN =
             List.of(Optional.empty(), Optional.of(true), Optional.of(false));
 
-    private final transient DeskParts parts;
     private final transient OpenVisit visit;
     private final transient Texts texts;
     private final FactTable<Row> table;
@@ -50,7 +49,6 @@ final class FeaturesPane extends JPanel {
 
     FeaturesPane(DeskParts parts, OpenVisit visit) {
         super(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[grow,fill][]"));
-        this.parts = parts;
         this.visit = visit;
         this.texts = parts.texts();
         table = new FactTable<>(
