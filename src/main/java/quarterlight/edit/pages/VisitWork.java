@@ -1,6 +1,8 @@
 package quarterlight.edit.pages;
 
 import java.io.IOException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -44,6 +46,7 @@ import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.store.CustomsSlip;
 import quarterlight.store.VisitOpening;
 import quarterlight.store.VisitStore;
+import quarterlight.store.folder.VisitFolder;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.TableUnreadable;
 import quarterlight.table.list.CoverageTable;
@@ -118,6 +121,7 @@ public final class VisitWork {
     /** Makes the diagram page and the report of a visit in a folder, all of them or none; what was made. */
     public List<Path> pages(VisitStore store, Path out, Paper paper, Progress progress)
             throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
+        requireOwn(store.folder(), out);
         try (PagesFolder folder = PagesFolder.in(out)) {
             makePages(store, folder.making(), paper, progress);
             return folder.take();
@@ -128,6 +132,14 @@ public final class VisitWork {
     public PageCheck check(VisitStore store, List<Path> made) throws VisitProblem, IOException {
         VisitRecord whole = store.read();
         return PageCheck.of(made, Secrets.of(whole, whole.forBuyer()));
+    }
+
+    /** A visit that came from somebody else must not have pages written over what lies elsewhere. */
+    private static void requireOwn(VisitFolder visit, Path out) throws FileSystemException {
+        if (out.equals(visit.pages()) && Files.isSymbolicLink(out)) {
+            throw new FileSystemException(
+                    out.toString(), null, "is a link to another place; put a folder in its place, or name one with --out");
+        }
     }
 
     private void makePages(VisitStore store, Path out, Paper paper, Progress progress)
