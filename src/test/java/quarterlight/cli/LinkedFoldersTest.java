@@ -23,7 +23,9 @@ class LinkedFoldersTest {
         Files.createSymbolicLink(visit.resolve("pages"), victim);
         Bench.Outcome outcome = bench.run("pages", visit.toString());
         assertThat(outcome.status()).isNotZero();
-        assertThat(outcome.err()).contains("pages", "is a link to another place", "--out").doesNotContain("Exception");
+        assertThat(outcome.err())
+                .contains("pages", "is a link to another place", "--out")
+                .doesNotContain("Exception");
         assertThat(victim).isDirectoryNotContaining(file -> !file.endsWith("report.html"));
         assertThat(victim.resolve("report.html")).hasContent("keep");
         Path out = folder.resolve("out");

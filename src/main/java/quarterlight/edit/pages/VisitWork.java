@@ -138,7 +138,9 @@ public final class VisitWork {
     private static void requireOwn(VisitFolder visit, Path out) throws FileSystemException {
         if (out.equals(visit.pages()) && Files.isSymbolicLink(out)) {
             throw new FileSystemException(
-                    out.toString(), null, "is a link to another place; put a folder in its place, or name one with --out");
+                    out.toString(),
+                    null,
+                    "is a link to another place; put a folder in its place, or name one with --out");
         }
     }
 
