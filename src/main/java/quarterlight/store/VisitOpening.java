@@ -321,6 +321,9 @@ public final class VisitOpening {
         return new VisitStore(folder, threadGuard, received.connection(), Optional.empty(), Optional.empty(), arrival);
     }
 
+    /** What SQLite reads and writes beside a database; of a pipe it would wait for without end. */
+    private static final List<String> BESIDE = List.of("visit.db-journal", "visit.db-wal", "visit.db-shm");
+
     private static final String NO_HEAD =
             "The file visit.head is gone or says nothing that can be understood, so nothing"
                     + " tells whether the end of the edit log was cut off.";
@@ -366,6 +369,13 @@ public final class VisitOpening {
         if (!Files.isRegularFile(folder.database(), LinkOption.NOFOLLOW_LINKS)) {
             throw new VisitUnreadable(
                     path, "its visit.db is a link to another place; put the file itself into the folder", null);
+        }
+        for (String beside : BESIDE) {
+            Path file = path.resolve(beside);
+            if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)
+                    && !Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+                throw new VisitUnreadable(path, "its " + beside + " is no plain file; take it out of the folder", null);
+            }
         }
         return folder;
     }

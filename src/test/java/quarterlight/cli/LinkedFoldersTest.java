@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import quarterlight.file.Leftovers;
 
@@ -32,5 +34,26 @@ class LinkedFoldersTest {
         assertThat(bench.run("pages", visit.toString(), "--out", out.toString()).status())
                 .isZero();
         assertThat(out.resolve("report.html")).isNotEmptyFile();
+    }
+
+    @Test
+    @Timeout(60)
+    void whatLiesBesideTheDatabaseMustBePlainFiles() throws Exception {
+        Bench bench = new Bench(folder);
+        Path visit = Path.of(bench.visit());
+        for (String name : List.of("visit.db-journal", "visit.db-wal", "visit.db-shm")) {
+            Path beside = visit.resolve(name);
+            Files.deleteIfExists(beside);
+            Files.createSymbolicLink(beside, folder.resolve("elsewhere.txt"));
+            for (String[] call :
+                    new String[][] {{"zones", visit.toString()}, {"set", visit.toString(), "inspector=A"}}) {
+                Bench.Outcome outcome = bench.run(call);
+                assertThat(outcome.status()).as(name).isEqualTo(3);
+                assertThat(outcome.err()).contains(name, "is no plain file; take it out of the folder");
+            }
+            Files.delete(beside);
+            assertThat(folder.resolve("elsewhere.txt")).doesNotExist();
+        }
+        assertThat(bench.run("zones", visit.toString()).status()).isZero();
     }
 }
