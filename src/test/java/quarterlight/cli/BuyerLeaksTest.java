@@ -67,8 +67,12 @@ class BuyerLeaksTest {
                 bench,
                 visit,
                 "pins",
-                "photo,zone,shows,caption\nSHOWN.JPG,hood,hood,seen\n"
-                        + "LEAKEDNAME.JPG,hood,LEAKEDshows,LEAKEDcaption\nLEAKEDZONEPHOTO.JPG,roof,LEAKEDroof,LEAKEDroofcaption\n");
+                """
+                photo,zone,shows,caption
+                SHOWN.JPG,hood,hood,seen
+                LEAKEDNAME.JPG,hood,LEAKEDshows,LEAKEDcaption
+                LEAKEDZONEPHOTO.JPG,roof,LEAKEDroof,LEAKEDroofcaption
+                """);
         add(
                 bench,
                 visit,

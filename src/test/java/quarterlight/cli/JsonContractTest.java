@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -40,7 +41,7 @@ class JsonContractTest {
     }
 
     /** The keys of the document, and of the rows of its lists of rows that the promise opens. */
-    private static TreeSet<String> printed(JsonNode document, List<String> promised) {
+    private static Set<String> printed(JsonNode document, List<String> promised) {
         TreeSet<String> keys = new TreeSet<>();
         document.fieldNames().forEachRemaining(name -> {
             if (promised.stream().noneMatch(key -> key.startsWith(name + "[]."))) {

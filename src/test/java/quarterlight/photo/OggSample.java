@@ -11,7 +11,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A memo of silence in Ogg (RFC 3533) with Opus in it (RFC 7845, RFC 6716), made by hand: pages of one packet each. */
-public final class OggSample {
+public @SuppressWarnings("ByteBufferBackingArray") // buffers of this class are allocated on the heap and whole
+final class OggSample {
     private static final int SAMPLES_OF_PACKET = 960;
     private static final int SERIAL = 0x51A7;
     private static final int POLYNOMIAL = 0x04C11DB7;

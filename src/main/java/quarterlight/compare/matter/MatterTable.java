@@ -128,11 +128,11 @@ public record MatterTable(List<CarEvidence> cars, Places places, Care care, List
                     own.stream().anyMatch(one -> one.matter().safety()),
                     heaviest.matter().concern(),
                     heaviest.subject(),
-                    place(own, heaviest),
+                    place(heaviest),
                     cells);
         }
 
-        private static String place(List<Own> own, Own heaviest) {
+        private static String place(Own heaviest) {
             List<Place> where = heaviest.subject().places();
             boolean unlike = where.size() == 1 && where.get(0).counterpart().isPresent();
             return unlike ? where.get(0).label() : heaviest.matter().place();

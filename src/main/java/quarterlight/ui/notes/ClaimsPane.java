@@ -43,7 +43,6 @@ final class ClaimsPane extends JPanel {
     private static final Map<Judgment, String> LETTERS =
             Map.of(Judgment.SUPPORTED, "S", Judgment.CONTRADICTED, "C", Judgment.OPEN, "O");
 
-    private final transient DeskParts parts;
     private final transient OpenVisit visit;
     private final transient NotesActions actions;
     private final transient Texts texts;
@@ -64,7 +63,6 @@ final class ClaimsPane extends JPanel {
 
     ClaimsPane(DeskParts parts, OpenVisit visit, NotesActions actions) {
         super(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[][grow,fill][]"));
-        this.parts = parts;
         this.visit = visit;
         this.actions = actions;
         this.texts = parts.texts();

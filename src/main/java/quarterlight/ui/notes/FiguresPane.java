@@ -29,7 +29,6 @@ import quarterlight.visit.row.RecordKind;
 
 /** The odometer as a series of dated figures, the earliest first. Event thread only. */
 final class FiguresPane extends JPanel {
-    private final transient DeskParts parts;
     private final transient OpenVisit visit;
     private final transient NotesActions actions;
     private final transient Texts texts;
@@ -46,7 +45,6 @@ final class FiguresPane extends JPanel {
 
     FiguresPane(DeskParts parts, OpenVisit visit, NotesActions actions) {
         super(new MigLayout("insets 0, gap 8, wrap 1, fill", "[grow,fill]", "[][grow,fill]"));
-        this.parts = parts;
         this.visit = visit;
         this.actions = actions;
         this.texts = parts.texts();

@@ -11,6 +11,7 @@ import java.util.Arrays;
  * @param inBursts share of those that know bursts
  * @param pace the mean chance of moving on from a stop that has two photos and more
  */
+@SuppressWarnings("ArrayRecordComponent") // made once, read in the inner loop, compared by nobody
 public record GapReading(
         double logWeight, double heavyTailed, double inBursts, double pace, double[] ifCome, double[] ifStayed) {
     public GapReading(double logWeight, double heavyTailed, double inBursts, double[] ifCome, double[] ifStayed) {

@@ -128,7 +128,7 @@ class PlacementPropertyTest {
                         .isFalse());
             }
             for (PinPlacement.Placed other : view.pins()) {
-                if (other != pin) {
+                if (!other.equals(pin)) {
                     assertThat(other.center().distance(pin.center()))
                             .as(where)
                             .isGreaterThanOrEqualTo(PinPlacement.DISC);

@@ -92,10 +92,14 @@ public final class OpenedVisit implements AutoCloseable {
     }
 
     @Override
-    public void close() throws Exception {
+    public void close() {
         CountDownLatch closed = new CountDownLatch(1);
-        SwingUtilities.invokeAndWait(() -> visit.close(closed::countDown));
-        closed.await(20, TimeUnit.SECONDS);
+        SwingUtilities.invokeLater(() -> visit.close(closed::countDown));
+        try {
+            closed.await(20, TimeUnit.SECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     private final class Told implements Problems {

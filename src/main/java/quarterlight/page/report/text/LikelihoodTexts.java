@@ -44,7 +44,7 @@ public final class LikelihoodTexts {
 
     /** What the likelihoods come to, in one sentence. */
     static String plain(ZoneHistory zone) {
-        int of = (int) Math.round(zone.refinishScore());
+        int of = zone.refinishScore();
         String shown = " (" + ZoneHistory.shown(zone.refinishScore()) + " of 100)";
         String refinish = of >= 80
                 ? "Very likely refinished" + shown

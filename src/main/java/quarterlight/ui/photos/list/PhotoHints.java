@@ -53,6 +53,9 @@ public record PhotoHints(
     }
 
     /** True unless a choice rests on pictures that nobody has looked at yet. */
+    @SuppressWarnings(
+            "ReferenceEquality") // NONE stands for "not worked out yet"; hints that were worked out and are empty are
+    // known
     public boolean isKnown(Showing choice) {
         return this != NONE || !choice.restsOnPictures();
     }
