@@ -10,9 +10,12 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -53,7 +56,8 @@ class WorkerMemoryTest {
                 copied("avif-20-megapixels.avif", "2.avif"),
                 copied("avif-12-megapixels.avif", "3.avif"));
         AtomicBoolean done = new AtomicBoolean();
-        CompletableFuture<Long> peak = CompletableFuture.supplyAsync(() -> peakKb(done));
+        Set<Long> ofOthers = children().collect(Collectors.toSet());
+        CompletableFuture<Long> peak = CompletableFuture.supplyAsync(() -> peakKb(done, ofOthers));
         List<CompletableFuture<String>> ends = bombs.stream()
                 .map(bomb -> CompletableFuture.supplyAsync(() -> end(bomb)))
                 .toList();
@@ -82,15 +86,19 @@ class WorkerMemoryTest {
         }
     }
 
-    private static long peakKb(AtomicBoolean done) {
+    private static Stream<Long> children() {
+        return ProcessHandle.current().children().map(ProcessHandle::pid);
+    }
+
+    /** @param ofOthers children of this process that were there before */
+    private static long peakKb(AtomicBoolean done, Set<Long> ofOthers) {
         long peak = 0;
         while (!done.get()) {
-            peak = Math.max(
-                    peak,
-                    ProcessHandle.current()
-                            .children()
-                            .mapToLong(child -> residentKb(child.pid()))
-                            .sum());
+            long now = children()
+                    .filter(child -> !ofOthers.contains(child))
+                    .mapToLong(WorkerMemoryTest::residentKb)
+                    .sum();
+            peak = Math.max(peak, now);
             try {
                 TimeUnit.MILLISECONDS.sleep(3);
             } catch (InterruptedException e) {
