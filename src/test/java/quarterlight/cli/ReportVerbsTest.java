@@ -133,7 +133,7 @@ class ReportVerbsTest {
                 + hood.get("over").asDouble()
                 + hood.get("stripped").asDouble()
                 + hood.get("filler").asDouble();
-        assertThat(sum).isCloseTo(1, within(1e-9));
+        assertThat(sum).isCloseTo(1, within(1e-7));
         assertThat(hood.get("refinish_score").asInt())
                 .isGreaterThan(zone(json, "roof").get("refinish_score").asInt());
         assertThat(bench.run("history", visit).done().out()).contains("They prove nothing");
