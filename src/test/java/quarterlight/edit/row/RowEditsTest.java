@@ -182,6 +182,7 @@ class RowEditsTest {
                 .containsExactly(
                         "claims",
                         "coverage",
+                        "decisions",
                         "features",
                         "gauge",
                         "hidden",

@@ -66,7 +66,8 @@ class TakeAlongSheetTest {
         }
         bodies.add(new Body(BodyStyle.WAGON, Construction.BODY_ON_FRAME, EnginePlace.FRONT));
         bodies.add(new Body(BodyStyle.SEDAN, Construction.SUBFRAME, EnginePlace.REAR));
-        return bodies.stream().flatMap(body -> Stream.of(Paper.values()).map(paper -> Arguments.of(body, paper)));
+        return bodies.stream()
+                .flatMap(body -> Stream.of(Paper.A4, Paper.LETTER).map(paper -> Arguments.of(body, paper)));
     }
 
     private static VisitRecord visit(Body body) {
