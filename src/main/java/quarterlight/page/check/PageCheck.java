@@ -30,6 +30,10 @@ public record PageCheck(int pages, List<PageFault> faults) {
     private static final double EDGE_PT = 8;
     private static final double ROUNDING_PT = 0.06;
     private static final int MIN_SECRET = 4;
+
+    /** A single plain word of so few letters may be one that the pages say themselves, such as hood or scratched. */
+    private static final Pattern ANY_WORD = Pattern.compile("\\p{L}{1,12}");
+
     private static final Pattern PICTURE = Pattern.compile("data:[a-z]+/[a-z]+;base64,[A-Za-z0-9+/=]+");
     private static final Pattern PLACE =
             Pattern.compile("\\b-?\\d{1,3}\\.\\d{5,}\\s*,\\s*-?\\d{1,3}\\.\\d{5,}\\b|\\bGPS(?:Latitude|Longitude)\\b");
@@ -42,12 +46,14 @@ public record PageCheck(int pages, List<PageFault> faults) {
      * Looks over files.
      *
      * @param files PDF, SVG and HTML
-     * @param secrets what was typed and is not for the buyer; what is shorter than four letters cannot be searched
+     * @param secrets what was typed and is not for the buyer; what is shorter than four letters, and a
+     *     single plain word of up to twelve, cannot be searched: the pages may say it themselves
      */
     public static PageCheck of(List<Path> files, Set<String> secrets) throws IOException {
         List<String> wanted = secrets.stream()
                 .map(PageCheck::plain)
                 .filter(secret -> secret.length() >= MIN_SECRET)
+                .filter(secret -> !ANY_WORD.matcher(secret).matches())
                 .toList();
         List<PageFault> faults = new ArrayList<>();
         int pages = 0;

@@ -90,12 +90,22 @@ class WorkerMemoryTest {
         return ProcessHandle.current().children().map(ProcessHandle::pid);
     }
 
+    /** A process that was just started has the memory of the one that starts it until it becomes a program of its own. */
+    private static boolean isWorker(long process) {
+        try {
+            return Files.readString(Path.of("/proc", Long.toString(process), "cmdline"))
+                    .contains(WorkerMain.class.getName());
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
     /** @param ofOthers children of this process that were there before */
     private static long peakKb(AtomicBoolean done, Set<Long> ofOthers) {
         long peak = 0;
         while (!done.get()) {
             long now = children()
-                    .filter(child -> !ofOthers.contains(child))
+                    .filter(child -> !ofOthers.contains(child) && isWorker(child))
                     .mapToLong(WorkerMemoryTest::residentKb)
                     .sum();
             peak = Math.max(peak, now);
