@@ -113,7 +113,10 @@ class WrittenRowsTest {
                         new RowKind<>(RecordKind.COVERAGE, RowRule.KNOWN_EVIDENCE),
                         "evidence,want,zone\nspots,5,roof\nmark views,0,\n"),
                 Arguments.of(RowKind.of(RecordKind.LEFT_OUT), "zone,photo\nroof,\n,one.jpg\n"),
-                Arguments.of(RowKind.of(RecordKind.RELEASED), "photo\none.jpg\n"));
+                Arguments.of(RowKind.of(RecordKind.RELEASED), "photo\none.jpg\n"),
+                Arguments.of(
+                        RowKind.of(RecordKind.DECISIONS),
+                        "matter,severity,reason,ruled\nmetal:roof,minor,seen again in daylight,major\n"));
     }
 
     @ParameterizedTest
