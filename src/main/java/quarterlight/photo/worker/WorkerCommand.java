@@ -25,6 +25,7 @@ final class WorkerCommand {
             "java.io.tmpdir",
             "java.library.path",
             "org.bytedeco.javacpp.cachedir",
+            "org.bytedeco.javacpp.pathsFirst",
             "org.bytedeco.javacpp.platform");
 
     /** Room for what the limit on memory measures a moment too late. */
