@@ -34,6 +34,8 @@ public record Matter(
         Optional<MatterDecision> decision,
         List<Finding> findings,
         List<PhotoId> photos) {
+    private static final int MAX_ZONES_WITH_LETTER = 6;
+
     public Matter {
         Objects.requireNonNull(id, "id");
         Objects.requireNonNull(letter, "letter");
@@ -55,6 +57,11 @@ public record Matter(
 
     private boolean holds(MatterDecision decided) {
         return ruled.compareTo(decided.ruled()) <= 0 || decided.severity().compareTo(ruled) >= 0;
+    }
+
+    /** Whether it concerns so many zones that a letter at each of them would bury what the drawing shows. */
+    public boolean isWidespread() {
+        return zones.size() > MAX_ZONES_WITH_LETTER;
     }
 
     /** Whether the inspector's severity holds. */

@@ -62,7 +62,7 @@ final class NextLooks {
         List<Matter> doubtful = ruled(MatterRule.STRUCTURE_IN_QUESTION);
         if (!doubtful.isEmpty()) {
             add(
-                    "Have what carries load judged by a licensed person: " + places(doubtful) + ".",
+                    "Have a licensed person judge what carries load: " + places(doubtful) + ".",
                     "It decides whether the car can be driven, lifted and repaired.",
                     zones(doubtful),
                     Severity.GRAVE,
@@ -90,7 +90,7 @@ final class NextLooks {
         List<Zone> shell =
                 unseen.stream().filter(zone -> load(zone) != Load.MAIN).toList();
         if (!shell.isEmpty()) {
-            addUnseen(shell, "A hole there has to be let in, and weakens the body.", Severity.MAJOR);
+            addUnseen(shell, "A hole there weakens the body and needs new metal welded in.", Severity.MAJOR);
         }
     }
 
@@ -98,7 +98,7 @@ final class NextLooks {
         String names = zones.stream().limit(NAMED).map(Zone::label).collect(Collectors.joining("; "));
         String more = zones.size() > NAMED ? "; and " + (zones.size() - NAMED) + " more" : "";
         add(
-                "Look for rust where it was not looked for and load is carried: " + names + more + ".",
+                "Look for rust in what carries load and was not checked: " + names + more + ".",
                 why,
                 zones.stream().map(Zone::id).toList(),
                 turns,
@@ -158,7 +158,7 @@ final class NextLooks {
         List<Matter> unseen = ruled(MatterRule.FUEL_NOT_SEEN);
         if (!unseen.isEmpty()) {
             add(
-                    "Have fuel tank and lines looked at: " + places(unseen) + ".",
+                    "Have this looked at for leaks: " + places(unseen) + ".",
                     "A leak there can burn the car.",
                     zones(unseen),
                     Severity.GRAVE,

@@ -109,6 +109,15 @@ class ReportVerbsTest {
     }
 
     @Test
+    void aCarOfWhichNothingIsKnownGetsNoChances() {
+        assertThat(bench.run("history", visit).done().out())
+                .contains("nothing is said of the finish")
+                .doesNotContain("as-built", "Factory level");
+        add("readings", "zone,value,unit", "roof,4.5,mil");
+        assertThat(bench.run("history", visit).done().out()).contains("as-built", "Factory level");
+    }
+
+    @Test
     void historyGivesEveryOuterPanelItsChances() {
         add("readings", "zone,value,unit", "roof,4.5,mil", "roof,4.7,mil", "hood,25,mil", "hood,28,mil");
         JsonNode json = bench.run("history", visit, "--json").done().json();

@@ -347,4 +347,27 @@ class MattersTest {
         assertThat(matters().next()).extracting(look -> look.turns().ordinal()).isSortedAccordingTo((a, b) -> b - a);
         assertThat(matters().next().get(0).what()).startsWith("Look for rust");
     }
+
+    @Test
+    void whatConcernsMoreThanSixZonesIsWidespread() {
+        Matter unseen = matters().all().stream()
+                .filter(matter -> matter.rule() == MatterRule.STRUCTURE_NOT_SEEN)
+                .findFirst()
+                .orElseThrow();
+        assertThat(unseen.isWidespread()).isTrue();
+        assertThat(over(unseen, 6).isWidespread()).isFalse();
+        assertThat(over(unseen, 7).isWidespread()).isTrue();
+    }
+
+    private static Matter over(Matter matter, int zones) {
+        return new Matter(
+                matter.id(),
+                matter.letter(),
+                matter.place(),
+                matter.zones().subList(0, zones),
+                matter.ruled(),
+                matter.decision(),
+                matter.findings(),
+                matter.photos());
+    }
 }

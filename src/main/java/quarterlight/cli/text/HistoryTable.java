@@ -22,6 +22,19 @@ public final class HistoryTable {
     public static String of(FinishHistory history, List<NextMeasurement> next) {
         StringBuilder out = new StringBuilder();
         out.append("Finish profile ").append(history.profile().word());
+        if (history.zones().isEmpty()) {
+            out.append(". No panel has a reading or a sign, so nothing is said of the finish.\n");
+        } else {
+            addKnown(out, history);
+        }
+        addBelow(out, history, next);
+        out.append("\nAll figures in percent.");
+        FinishCautions.texts().forEach(text -> out.append(' ').append(text));
+        return out.append('\n').toString();
+    }
+
+    /** The car as a whole and each panel of which something is known. */
+    private static void addKnown(StringBuilder out, FinishHistory history) {
         out.append(". Factory level of the car ")
                 .append(Shown.number(history.carLevel().um(), 0))
                 .append(" um (")
@@ -53,10 +66,6 @@ public final class HistoryTable {
                     reasons(zone));
         }
         out.append(table.text()).append('\n');
-        addBelow(out, history, next);
-        out.append("\nAll figures in percent.");
-        FinishCautions.texts().forEach(text -> out.append(' ').append(text));
-        return out.append('\n').toString();
     }
 
     /** What stands below the table: zones of which nothing is known, remarks, what findings hang on, where to measure. */

@@ -87,7 +87,7 @@ public final class BriefText {
     private String gravest() {
         List<Matter> grave = matters.of(Severity.GRAVE);
         if (grave.isEmpty()) {
-            return "Nothing grave was found where it was looked.";
+            return "Nothing grave was found in what was looked at.";
         }
         return capital(spelled(grave.size())) + (grave.size() == 1 ? " finding is grave: " : " findings are grave: ")
                 + places(grave) + ".";
@@ -109,10 +109,10 @@ public final class BriefText {
         return names.size() > NAMED ? first + "; and " + (names.size() - NAMED) + " more" : first;
     }
 
-    /** What it is in a word or two: the function of a trial, else where it is. */
+    /** What it is in a few words: the function of a trial with its answer, else where it is. */
     private static String named(Matter matter) {
         return switch (matter.kind()) {
-            case TRIAL -> lower(matter.sentence().replaceFirst(":.*", ""));
+            case TRIAL -> lower(matter.sentence().replaceFirst("\\.(?: .*)?$", ""));
             case CLAIM -> "a claim that does not hold";
             case GAUGE_CHECK -> "the gauge check";
             case NUMBER -> "a number that contradicts (" + matter.place() + ")";

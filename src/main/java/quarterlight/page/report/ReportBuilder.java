@@ -122,7 +122,7 @@ final class ReportBuilder {
                 ClaimTexts.of(car),
                 drawing,
                 "Numbers in the zones: mean coating thickness in " + ramp.unitName()
-                        + ". The legend below says what else is drawn.",
+                        + ". The legend below says what else is drawn." + widespread(),
                 ramp.unitName(),
                 parts.panels().isEmpty() ? "" : StripPlot.axis(car, spots),
                 parts.speaking(),
@@ -224,6 +224,17 @@ final class ReportBuilder {
 
     private static String mm(double value) {
         return String.format(Locale.ROOT, "%.1f", value);
+    }
+
+    /** Which letters of page 1 the drawing does not bear. */
+    private String widespread() {
+        String letters = matters.lettered().stream()
+                .filter(Matter::isWidespread)
+                .map(matter -> String.valueOf(matter.letter().orElseThrow()))
+                .collect(Collectors.joining(" and "));
+        return letters.isEmpty()
+                ? ""
+                : " Not drawn: " + letters + ", of too many zones; their list is with what matters.";
     }
 
     private boolean matter(ZoneId zone) {

@@ -162,6 +162,7 @@ public final class ReportPages {
 
     private List<LetterMark> letters() {
         return matters.lettered().stream()
+                .filter(matter -> !matter.isWidespread())
                 .flatMap(matter -> matter.zones().stream()
                         .map(zone -> new LetterMark(
                                 String.valueOf(matter.letter().orElseThrow()),

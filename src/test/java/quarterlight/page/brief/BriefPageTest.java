@@ -159,7 +159,9 @@ class BriefPageTest {
         measured(page, paper);
         assertThat(page.letters()).containsExactly("A", "B", "C", "D", "E", "F", "G");
         assertThat(page.content().more()).contains("33 grave");
-        assertThat(page.content().paragraph()).contains("40 findings are grave");
+        assertThat(page.content().paragraph())
+                .as("a function is named with its answer, or it would read as if it worked")
+                .contains("40 findings are grave: brake number 0: fails;");
     }
 
     @ParameterizedTest

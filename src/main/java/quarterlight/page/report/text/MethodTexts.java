@@ -69,6 +69,10 @@ public final class MethodTexts {
                 + "): what each history of a panel would lead one to expect of thickness, signs and rust, weighed against what was"
                 + " found. Most of its numbers are judgments from common practice, without a published source; they are not"
                 + " fixed but averaged over their plausible ranges.");
+        if (history.zones().isEmpty()) {
+            sentences.add("No panel has a reading or a sign, so nothing is said of the finish.");
+            return new ReportContent.Paragraph("Finish history", sentences);
+        }
         sentences.add(String.format(
                 Locale.US,
                 "Finish profile: %s, whose factory level is taken to be about %.1f\u2009mil before measuring. From the readings it is"
