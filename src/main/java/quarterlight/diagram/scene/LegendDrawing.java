@@ -26,6 +26,9 @@ final class LegendDrawing {
     private static final double SWATCH = 26;
     private static final double EDGE = 6;
 
+    /** The steps under a title of two lines, and one row of keys. */
+    static final double USUAL_HEIGHT = LINE + 2 * BLOCK + EDGE;
+
     private final Legend legend;
     private final Rectangle2D band;
     private final SceneColors colors;

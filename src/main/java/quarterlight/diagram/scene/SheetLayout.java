@@ -101,11 +101,19 @@ public record SheetLayout(
     }
 
     /**
+     * The same for a drawing that is worked on: never less than the usual legend takes, so that no place of the car moves under the hand when the
+     * first value is entered.
+     */
+    public static double steadyLegendHeight(Optional<Legend> legend, double width, TextMeasure measure) {
+        return Math.max(LegendDrawing.USUAL_HEIGHT, legendHeight(legend, width, measure));
+    }
+
+    /**
      * The same for a band of a height.
      *
      * @param band height of the band for the legend, px; 0 for none
      */
-    static SheetLayout fit(BodyDiagram diagram, double width, double height, double band) {
+    public static SheetLayout fit(BodyDiagram diagram, double width, double height, double band) {
         double room = Math.max(1, height - band);
         List<List<ViewDrawing>> best = List.of();
         double largest = 0;

@@ -66,15 +66,10 @@ final class SceneWork {
 
     private DiagramScene scene(Wish wish) {
         double legend =
-                SheetLayout.legendHeight(wish.ink().legend(), OneView.legendWidth(wish.width()), parts.measure());
+                SheetLayout.steadyLegendHeight(wish.ink().legend(), OneView.legendWidth(wish.width()), parts.measure());
         SheetLayout layout = wish.view()
                 .flatMap(view -> OneView.fit(wish.drawing().diagram(), view, wish.width(), wish.height(), legend))
-                .orElseGet(() -> SheetLayout.fit(
-                        wish.drawing().diagram(),
-                        wish.width(),
-                        wish.height(),
-                        wish.ink().legend(),
-                        parts.measure()));
+                .orElseGet(() -> SheetLayout.fit(wish.drawing().diagram(), wish.width(), wish.height(), legend));
         return new DiagramScene(
                 wish.drawing().diagram(),
                 wish.drawing().places(),
