@@ -96,7 +96,9 @@ public final class OpenedVisit implements AutoCloseable {
         CountDownLatch closed = new CountDownLatch(1);
         SwingUtilities.invokeLater(() -> visit.close(closed::countDown));
         try {
-            closed.await(20, TimeUnit.SECONDS);
+            if (!closed.await(20, TimeUnit.SECONDS)) {
+                throw new AssertionError("the visit did not close");
+            }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }

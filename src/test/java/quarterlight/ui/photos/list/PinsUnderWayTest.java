@@ -1,18 +1,15 @@
 package quarterlight.ui.photos.list;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static quarterlight.ui.kit.OpenedVisit.asked;
+import static quarterlight.ui.kit.OpenedVisit.until;
 
 import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Path;
-import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
-import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -20,21 +17,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import quarterlight.car.ZoneId;
-import quarterlight.diagram.ink.Ramp;
-import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.edit.EditRefused;
-import quarterlight.edit.fact.FactEdits;
 import quarterlight.edit.row.RowEdits;
 import quarterlight.store.SampleVisit;
-import quarterlight.store.VisitStore;
-import quarterlight.table.ZoneTable;
-import quarterlight.task.DirectJobRunner;
-import quarterlight.ui.kit.DeskParts;
-import quarterlight.ui.kit.Problems;
-import quarterlight.ui.kit.SettingsFile;
-import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.OpenedVisit;
 import quarterlight.ui.kit.visit.OpenVisit;
-import quarterlight.ui.kit.visit.VisitOpener;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.Pin;
@@ -50,72 +37,29 @@ class PinsUnderWayTest {
     @TempDir
     Path folder;
 
-    private final AtomicReference<Throwable> told = new AtomicReference<>();
+    /** What an edit said that the store refused. */
+    private final AtomicReference<Throwable> refused = new AtomicReference<>();
+
+    private OpenedVisit opened;
     private OpenVisit visit;
     private PhotosModel model;
 
     @BeforeEach
     void open() throws Exception {
-        Path path = folder.resolve("visit");
-        try (VisitStore store = VisitStore.create(
-                path,
-                new FactEdits(ZoneTable.load())
-                        .start(Map.of("car", "Tamarisk", "style", "coupe", "timezone", "UTC"), ZoneOffset.UTC),
-                SampleVisit.CLOCK)) {
-            store.change("take in", tx -> {
-                for (int i = 1; i <= PHOTOS; i++) {
-                    tx.addPhoto(SampleVisit.barePhoto(i));
-                }
-            });
-        }
-        DeskParts parts = new DeskParts(
-                Texts.load(),
-                SampleVisit.CLOCK,
-                ZoneTable.load(),
-                (where, facts) -> Map.of(),
-                SettingsFile.read(folder.resolve("settings/settings.properties"), Runnable::run),
-                new DirectJobRunner(),
-                new Told(),
-                Ramp.load(),
-                TextMeasure.bundled());
-        CompletableFuture<OpenVisit> opened = new CompletableFuture<>();
-        new VisitOpener(parts).open(path, opened::complete);
-        visit = opened.get(1, TimeUnit.SECONDS);
+        opened = OpenedVisit.coupe(
+                folder,
+                store -> store.change("take in", tx -> {
+                    for (int i = 1; i <= PHOTOS; i++) {
+                        tx.addPhoto(SampleVisit.barePhoto(i));
+                    }
+                }));
+        visit = opened.visit();
         onEvents(() -> model = new PhotosModel(visit));
     }
 
     @AfterEach
-    void close() throws Exception {
-        CountDownLatch closed = new CountDownLatch(1);
-        onEvents(() -> visit.close(closed::countDown));
-        assertThat(closed.await(20, TimeUnit.SECONDS)).isTrue();
-    }
-
-    private final class Told implements Problems {
-        @Override
-        public void tell(String sentence) {
-            told.set(new AssertionError(sentence));
-        }
-
-        @Override
-        public void remark(String sentence) {
-            tell(sentence);
-        }
-
-        @Override
-        public void failed(Throwable failure) {
-            told.set(failure);
-        }
-
-        @Override
-        public boolean confirm(String question, String goOn) {
-            return true;
-        }
-
-        @Override
-        public Optional<String> ask(String question, String title, String proposed) {
-            return Optional.empty();
-        }
+    void close() {
+        opened.close();
     }
 
     private static Pin pin(long photo, ZoneId zone) {
@@ -123,7 +67,11 @@ class PinsUnderWayTest {
     }
 
     private void make(Pin pin) {
-        visit.pin(List.of(pin), store -> new RowEdits(store).add(RecordKind.PINS, List.of(pin)), done -> {}, told::set);
+        visit.pin(
+                List.of(pin),
+                store -> new RowEdits(store).add(RecordKind.PINS, List.of(pin)),
+                done -> {},
+                refused::set);
     }
 
     /** Keeps the store busy until the latch is open. */
@@ -139,18 +87,6 @@ class PinsUnderWayTest {
 
     private static void onEvents(Runnable work) throws InterruptedException, InvocationTargetException {
         SwingUtilities.invokeAndWait(work);
-    }
-
-    private static <T> T asked(Supplier<T> question) throws Exception {
-        AtomicReference<T> answer = new AtomicReference<>();
-        onEvents(() -> answer.set(question.get()));
-        return answer.get();
-    }
-
-    private static void until(Supplier<Boolean> holds) throws Exception {
-        while (!asked(holds)) {
-            Thread.sleep(5);
-        }
     }
 
     @Test
@@ -174,7 +110,8 @@ class PinsUnderWayTest {
         assertThat(asked(() -> item(1).isStoring())).isFalse();
         assertThat(asked(() -> item(1).allPins().toList())).containsExactly(pin(1, HOOD));
         assertThat(asked(() -> item(2).allPins().toList())).containsExactly(pin(2, ROOF));
-        assertThat(told.get()).isNull();
+        assertThat(refused.get()).isNull();
+        assertThat(opened.told()).isEmpty();
     }
 
     @Test
@@ -212,7 +149,7 @@ class PinsUnderWayTest {
                     },
                     done -> {},
                     refusal -> {
-                        told.set(refusal);
+                        refused.set(refusal);
                         openWhenTold.set(item(2).isOpen());
                     });
             make(pin(3, ROOF));
@@ -220,7 +157,7 @@ class PinsUnderWayTest {
         assertThat(asked(() -> item(2).isPinned())).as("shown at first").isTrue();
         free.countDown();
         until(() -> visit.underWay().isEmpty());
-        assertThat(told.get()).hasMessage("The visit does not take the pin.");
+        assertThat(refused.get()).hasMessage("The visit does not take the pin.");
         assertThat(openWhenTold.get()).isTrue();
         assertThat(asked(() ->
                         visit.visit().pins().stream().map(row -> row.value()).toList()))
