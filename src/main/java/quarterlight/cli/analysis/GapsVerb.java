@@ -15,6 +15,7 @@ import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
 import quarterlight.cli.call.Visits;
 import quarterlight.cli.call.Words;
+import quarterlight.cli.text.GapJson;
 import quarterlight.cli.text.Shown;
 import quarterlight.cli.text.TextTable;
 import quarterlight.coverage.Coverage;
@@ -119,7 +120,7 @@ public final class GapsVerb implements Verb {
                 .put(
                         "looks",
                         NeededLook.of(gaps(zones)).stream().map(GapsVerb::look).toList())
-                .put("gaps", gaps(zones).stream().map(GapsVerb::gap).toList())
+                .put("gaps", gaps(zones).stream().map(GapJson::of).toList())
                 .put(
                         "zones",
                         zones.stream()
@@ -142,17 +143,6 @@ public final class GapsVerb implements Verb {
                 : "Not tried, of the usual list: "
                         + untried.stream().map(TrialItem::item).collect(Collectors.joining("; ")) + ".\n"
                         + TrialList.CAUTION + "\n";
-    }
-
-    static JsonObject gap(Gap gap) {
-        return new JsonObject()
-                .put("zone", gap.zone().id())
-                .put("lacks", gap.lacks().word())
-                .put("want", gap.want())
-                .put("have", gap.have())
-                .put("part", gap.part())
-                .put("excuse", gap.excuse())
-                .put("why", gap.why());
     }
 
     private static String table(List<Gap> gaps) {

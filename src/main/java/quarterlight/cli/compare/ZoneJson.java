@@ -1,11 +1,11 @@
 package quarterlight.cli.compare;
 
 import java.util.Optional;
+import quarterlight.cli.text.GapJson;
 import quarterlight.compare.ComparedZone;
 import quarterlight.compare.Contrast;
 import quarterlight.compare.Side;
 import quarterlight.compare.ZoneFacts;
-import quarterlight.coverage.Gap;
 import quarterlight.finish.history.ZoneHistory;
 import quarterlight.rust.ZoneRust;
 import quarterlight.rust.need.RepairNeed;
@@ -66,7 +66,7 @@ final class ZoneJson {
                 .put(
                         "statements",
                         facts.statements().stream().map(ZoneJson::statement).toList())
-                .put("gaps", facts.gaps().stream().map(ZoneJson::gap).toList());
+                .put("gaps", facts.gaps().stream().map(GapJson::of).toList());
     }
 
     /** What the panel's own evidence says; a prior is none. */
@@ -81,17 +81,6 @@ final class ZoneJson {
                 .put("part", statement.details().part())
                 .put("text", statement.text())
                 .put("severity", statement.severity().map(one -> one.word()));
-    }
-
-    private static JsonObject gap(Gap gap) {
-        return new JsonObject()
-                .put("zone", gap.zone().id())
-                .put("lacks", gap.lacks().word())
-                .put("want", gap.want())
-                .put("have", gap.have())
-                .put("part", gap.part())
-                .put("excuse", gap.excuse())
-                .put("why", gap.why());
     }
 
     private static JsonObject contrast(Contrast contrast, String a, String b) {

@@ -12,7 +12,6 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
-import javax.swing.text.DefaultCaret;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.edit.EditRefused;
 import quarterlight.thickness.gauge.GaugeCorrection;
@@ -23,6 +22,7 @@ import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.field.Typing;
 import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.look.Prose;
 import quarterlight.ui.kit.look.TallPanel;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.units.Thickness;
@@ -46,7 +46,7 @@ public final class CheckPane extends JPanel {
     private final JTextField tolerance;
     private final JButton add;
     private final JLabel verdict = new JLabel(" ");
-    private final JTextArea said = new JTextArea();
+    private final JTextArea said = Prose.area();
     private final JCheckBox correct;
     private final ModesPane modes;
 
@@ -88,15 +88,6 @@ public final class CheckPane extends JPanel {
         add.addActionListener(e -> plan());
         correct.setName("check.correct");
         correct.addActionListener(e -> actions.correct(correct.isSelected()));
-        said.setEditable(false);
-        said.setLineWrap(true);
-        said.setWrapStyleWord(true);
-        said.setOpaque(false);
-        said.setFont(new JLabel().getFont());
-        if (said.getCaret() instanceof DefaultCaret caret) {
-            caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
-        }
-        Look.bare(said);
         Look.named(said, texts.get("check.words"));
         verdict.putClientProperty("FlatLaf.styleClass", "h3");
         verdict.setName("check.verdict");

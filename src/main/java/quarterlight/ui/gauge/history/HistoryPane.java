@@ -13,7 +13,6 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
-import javax.swing.text.DefaultCaret;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.edit.EditRefused;
 import quarterlight.finish.FinishCautions;
@@ -27,6 +26,7 @@ import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.look.Prose;
 import quarterlight.ui.kit.look.TallPanel;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.widget.FactTable;
@@ -99,17 +99,7 @@ public final class HistoryPane extends JPanel {
     }
 
     private JTextArea words(String key) {
-        JTextArea area = new JTextArea();
-        area.setEditable(false);
-        area.setLineWrap(true);
-        area.setWrapStyleWord(true);
-        area.setOpaque(false);
-        area.setFont(new JLabel().getFont());
-        Look.bare(area);
-        if (area.getCaret() instanceof DefaultCaret caret) {
-            caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
-        }
-        return Look.named(area, texts.get(key));
+        return Look.named(Prose.area(), texts.get(key));
     }
 
     private void lay() {

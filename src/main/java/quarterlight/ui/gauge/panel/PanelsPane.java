@@ -13,7 +13,6 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.SwingUtilities;
-import javax.swing.text.DefaultCaret;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
 import quarterlight.findings.Findings;
@@ -27,6 +26,7 @@ import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.look.Prose;
 import quarterlight.ui.kit.look.TallPanel;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.units.Thickness;
@@ -102,17 +102,8 @@ public final class PanelsPane extends JPanel {
     }
 
     private static JTextArea words(String name) {
-        JTextArea area = new JTextArea();
+        JTextArea area = Prose.area();
         area.setName(name);
-        area.setEditable(false);
-        area.setLineWrap(true);
-        area.setWrapStyleWord(true);
-        area.setOpaque(false);
-        area.setFont(new JLabel().getFont());
-        Look.bare(area);
-        if (area.getCaret() instanceof DefaultCaret caret) {
-            caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
-        }
         return area;
     }
 
