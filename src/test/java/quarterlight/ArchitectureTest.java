@@ -106,7 +106,7 @@ class ArchitectureTest {
             .callMethod(Files.class, "move", Path.class, Path.class, CopyOption[].class)
             .orShould()
             .callMethod(Files.class, "createTempFile", Path.class, String.class, String.class, FileAttribute[].class)
-            .because("a file that appears under its name must last; quarterlight.file.Lasting sees to that");
+            .because("a file that appears under its name must last; quarterlight.file.DurableFiles sees to that");
 
     static final ArchRule ADAPTERS_KNOW_NO_EDITS = noClasses()
             .that()

@@ -17,8 +17,8 @@ import quarterlight.car.ZoneId;
 import quarterlight.findings.Findings;
 import quarterlight.finish.history.ZoneHistory;
 import quarterlight.thickness.ZoneThickness;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Format;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.StationScreen;
@@ -27,7 +27,7 @@ import quarterlight.units.ThicknessUnit;
 
 /** The middle of the window: the layers above, the diagram, and one line below that says what lies under the pointer. */
 public final class DiagramSide extends JPanel {
-    private final transient DeskParts parts;
+    private final transient UiContext parts;
     private final transient OpenVisit visit;
     private final DiagramPanel diagram;
     private final JLabel line = new JLabel(" ");
@@ -35,7 +35,7 @@ public final class DiagramSide extends JPanel {
     private final Map<Layer, JToggleButton> layers = new EnumMap<>(Layer.class);
 
     /** @param front the station in front */
-    public DiagramSide(DeskParts parts, OpenVisit visit, Supplier<Optional<StationScreen>> front) {
+    public DiagramSide(UiContext parts, OpenVisit visit, Supplier<Optional<StationScreen>> front) {
         super(new MigLayout("insets 0, gap 0, wrap 1", "[grow,fill]", "[][grow,fill][]"));
         this.parts = parts;
         this.visit = visit;

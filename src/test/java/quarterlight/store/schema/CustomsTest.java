@@ -19,8 +19,8 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import quarterlight.store.CustomsSlip;
 import quarterlight.store.StoreAudit;
+import quarterlight.store.TakeoverReport;
 import quarterlight.store.VisitOpening;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitUnreadable;
@@ -33,7 +33,7 @@ class CustomsTest {
     @TempDir
     Path folder;
 
-    private final List<CustomsSlip> told = new ArrayList<>();
+    private final List<TakeoverReport> told = new ArrayList<>();
 
     /** This computer, with its own settings. */
     private VisitOpening here() {
@@ -70,7 +70,7 @@ class CustomsTest {
     }
 
     private List<String> lines() {
-        return told.stream().flatMap(slip -> slip.lines().stream()).toList();
+        return told.stream().flatMap(report -> report.lines().stream()).toList();
     }
 
     @Test
@@ -104,7 +104,8 @@ class CustomsTest {
                 "DROP TABLE reading",
                 "CREATE VIEW reading AS WITH RECURSIVE n(id) AS (SELECT 1 UNION ALL SELECT id + 1 FROM n)"
                         + " SELECT count(*) AS id FROM n",
-                "CREATE VIEW endless AS WITH RECURSIVE n(id) AS (SELECT 1 UNION ALL SELECT id + 1 FROM n) SELECT id FROM n");
+                "CREATE VIEW endless AS WITH RECURSIVE n(id) AS (SELECT 1 UNION ALL SELECT id + 1 FROM n) SELECT id"
+                        + " FROM n");
         try (VisitStore store = here().forReading(visit)) {
             assertThat(store.read().readings()).isEmpty();
             assertThat(store.read().photos()).hasSize(2);
@@ -175,7 +176,8 @@ class CustomsTest {
             quoteCharacter = '~',
             value = {
                 "UPDATE photo SET stored = '/etc/passwd' WHERE id = 2|photo|elsewhere than in originals/",
-                "UPDATE photo SET stored = 'originals/../../private.jpg' WHERE id = 2|photo|elsewhere than in originals/",
+                "UPDATE photo SET stored = 'originals/../../private.jpg' WHERE id = 2|photo|elsewhere than in"
+                        + " originals/",
                 "UPDATE photo SET stored = 'originals/..' WHERE id = 2|photo|elsewhere than in originals/",
                 "UPDATE photo SET stored = 'originals/a\\b' WHERE id = 2|photo|elsewhere than in originals/",
                 "UPDATE photo SET stored = 'originals/p1' WHERE id = 2|photo|it breaks the rule photo.stored",
@@ -261,8 +263,8 @@ class CustomsTest {
         tamper(
                 visit,
                 "DROP TABLE statement",
-                "CREATE VIEW statement AS WITH RECURSIVE n(x) AS (SELECT 1 UNION ALL SELECT x + 1 FROM n) SELECT x AS id"
-                        + " FROM n");
+                "CREATE VIEW statement AS WITH RECURSIVE n(x) AS (SELECT 1 UNION ALL SELECT x + 1 FROM n) SELECT x AS"
+                        + " id FROM n");
         try (VisitStore store = here().forReading(visit)) {
             assertThat(store.read().statements()).isEmpty();
         }
