@@ -29,7 +29,7 @@ final class ChoiceKinds {
                         VisitRecord::coverage,
                         List.of(evidence, want, zone),
                         in -> new CoverageOverride(in.get(zone), in.need(evidence), in.need(want)))
-                .called("coverage wish", "coverage wishes")
+                .called("coverage override", "coverage overrides")
                 .named((wish, photos) -> "wish for " + wish.want() + " " + wish.evidence()
                         + wish.zone().map(on -> " on " + on).orElse(""));
     }

@@ -47,7 +47,7 @@ class AddVerbTest {
                 "Added 1 trace.");
         add("notes", "photo;shape;points\ntwo.jpg;arrow;10 10, 90 90\n", "Added 1 note.");
         add("hidden", "photo;outline\ntwo.jpg;POLYGON ((10 10, 90 10, 90 90, 10 10))\n", "Added 1 hidden region.");
-        add("coverage", "evidence,want\nspots,4\n", "Added 1 coverage wish.");
+        add("coverage", "evidence,want\nspots,4\n", "Added 1 coverage override.");
         add("left-out", "zone\nroof\n", "Added 1 thing left out.");
     }
 
