@@ -44,7 +44,7 @@ class FuzzVisitsTest {
     private static final long MAX_MS = 30_000;
 
     private static final List<String> BASES = List.of(
-            "/quarterlight/store/schema-0005.db", "/quarterlight/store/customs/visit-with-sql-in-a-table-name.db");
+            "/quarterlight/store/schema-0005.db", "/quarterlight/store/takeover/visit-with-sql-in-a-table-name.db");
 
     private static final List<String> VERBS =
             List.of("photos", "zones", "history", "rust", "dates", "suggest", "gaps", "audit");

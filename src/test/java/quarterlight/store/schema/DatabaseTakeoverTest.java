@@ -29,7 +29,7 @@ import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;
 
 /** A visit from somebody else: nothing of its database is run, what does not hold is left out, and that is told before it opens. */
-class CustomsTest {
+class DatabaseTakeoverTest {
     @TempDir
     Path folder;
 
@@ -118,8 +118,8 @@ class CustomsTest {
     @Test
     void theReceivedFileOfTheFixtureOpensWithAllItsRowsAndWithoutTheTable() throws Exception {
         Path visit = Files.createDirectory(folder.resolve("v"));
-        try (InputStream in = CustomsTest.class.getResourceAsStream(
-                "/quarterlight/store/customs/visit-with-sql-in-a-table-name.db")) {
+        try (InputStream in = DatabaseTakeoverTest.class.getResourceAsStream(
+                "/quarterlight/store/takeover/visit-with-sql-in-a-table-name.db")) {
             Files.copy(in, visit.resolve("visit.db"));
         }
         try (VisitStore store = here().forEditing(visit)) {
