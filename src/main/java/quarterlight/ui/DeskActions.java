@@ -19,8 +19,8 @@ import quarterlight.ui.dialog.HelpWindow;
 import quarterlight.ui.dialog.ManualWindow;
 import quarterlight.ui.dialog.VisitForm;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Palette;
 import quarterlight.ui.kit.visit.OpenVisit;
@@ -30,7 +30,7 @@ import quarterlight.units.ThicknessUnit;
 
 /** The commands of the window, each made once and shared by menus, buttons and keys. Event thread only. */
 final class DeskActions {
-    private final DeskParts parts;
+    private final UiContext parts;
     private final MainWindow window;
     private final Texts texts;
     private final Command newVisit;
@@ -56,7 +56,7 @@ final class DeskActions {
     private final Command keys;
     private final Map<Station, Command> stations = new EnumMap<>(Station.class);
 
-    DeskActions(DeskParts parts, MainWindow window) {
+    DeskActions(UiContext parts, MainWindow window) {
         this.parts = parts;
         this.window = window;
         this.texts = parts.texts();

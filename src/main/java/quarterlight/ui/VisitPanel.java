@@ -28,7 +28,7 @@ import quarterlight.ui.diagram.Layer;
 import quarterlight.ui.doubt.Doubt;
 import quarterlight.ui.doubt.Doubts;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.beside.PhotoBeside;
 import quarterlight.ui.kit.beside.PictureKeys;
 import quarterlight.ui.kit.look.ShareSplit;
@@ -44,7 +44,7 @@ final class VisitPanel extends JPanel {
     private static final int USUAL_SHARE = 420;
     private static final int DIVIDER_PX = 5;
 
-    private final transient DeskParts parts;
+    private final transient UiContext parts;
     private final transient OpenVisit visit;
     private final transient Map<Station, StationScreen> screens = new EnumMap<>(Station.class);
     private final CardLayout cards = new CardLayout();
@@ -59,7 +59,7 @@ final class VisitPanel extends JPanel {
     private Station station;
     private transient Optional<Doubt> doubt = Optional.empty();
 
-    VisitPanel(DeskParts parts, OpenVisit visit, DeskActions actions) {
+    VisitPanel(UiContext parts, OpenVisit visit, DeskActions actions) {
         super(new BorderLayout());
         this.parts = parts;
         this.actions = actions;

@@ -19,8 +19,8 @@ import quarterlight.car.ZoneId;
 import quarterlight.findings.Findings;
 import quarterlight.finish.history.ZoneHistory;
 import quarterlight.thickness.ZoneThickness;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Format;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.StationScreen;
@@ -33,7 +33,7 @@ public final class DiagramSide extends JPanel {
     /** Judgment: below it the words in eight views crowd out the drawing. */
     private static final int LOW_PX = 360;
 
-    private final transient DeskParts parts;
+    private final transient UiContext parts;
     private final transient OpenVisit visit;
     private final DiagramPanel diagram;
     private final JLabel line = new JLabel(" ");
@@ -45,7 +45,7 @@ public final class DiagramSide extends JPanel {
     private boolean followed;
 
     /** @param front the station in front */
-    public DiagramSide(DeskParts parts, OpenVisit visit, Supplier<Optional<StationScreen>> front) {
+    public DiagramSide(UiContext parts, OpenVisit visit, Supplier<Optional<StationScreen>> front) {
         super(new MigLayout("insets 0, gap 0, wrap 1", "[grow,fill]", "[][grow,fill][]"));
         this.parts = parts;
         this.visit = visit;

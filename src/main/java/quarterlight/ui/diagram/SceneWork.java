@@ -11,7 +11,7 @@ import quarterlight.diagram.scene.DiagramPainter;
 import quarterlight.diagram.scene.DiagramScene;
 import quarterlight.diagram.scene.SheetLayout;
 import quarterlight.task.LatestWork;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.visit.OpenVisit;
 
 /** Lays out the scene and paints it into a picture in the background; wishes that were overtaken are left out. */
@@ -38,11 +38,11 @@ final class SceneWork {
     /** A scene and its picture in device pixels. */
     record Painted(DiagramScene scene, DiagramPainter painter, BufferedImage picture) {}
 
-    private final DeskParts parts;
+    private final UiContext parts;
     private final LatestWork<Wish, Painted> work;
 
     /** @param painted told on the event thread */
-    SceneWork(DeskParts parts, Consumer<Painted> painted) {
+    SceneWork(UiContext parts, Consumer<Painted> painted) {
         this.parts = parts;
         this.work = new LatestWork<>(
                 "quarterlight-diagram",

@@ -7,7 +7,7 @@ import java.util.Set;
 import quarterlight.car.ZoneId;
 import quarterlight.edit.row.RowEdits;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.visit.mark.Mark;
 import quarterlight.visit.photo.PhotoId;
@@ -17,7 +17,7 @@ import quarterlight.visit.row.RecordKind;
 
 /** What can be done with marks: begin, keep, remove, tie to the photo in hand. Event thread only. */
 final class MarksActions {
-    private final DeskParts parts;
+    private final UiContext parts;
     private final OpenVisit visit;
     private final MarksModel model;
     private final List<Command> commands = new ArrayList<>();
@@ -29,7 +29,7 @@ final class MarksActions {
     private Runnable refused = () -> {};
     private Runnable begun = () -> {};
 
-    MarksActions(DeskParts parts, OpenVisit visit, MarksModel model) {
+    MarksActions(UiContext parts, OpenVisit visit, MarksModel model) {
         this.parts = parts;
         this.visit = visit;
         this.model = model;

@@ -21,8 +21,8 @@ import quarterlight.marks.judge.DateText;
 import quarterlight.marks.judge.JudgedMark;
 import quarterlight.table.list.UserList;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Hairline;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.place.ChangedRows;
@@ -46,7 +46,7 @@ public final class MarksScreen implements StationScreen {
     private static final int FEATURES_TAB = 2;
 
     private final JTabbedPane tabs = new JTabbedPane();
-    private final DeskParts parts;
+    private final UiContext parts;
     private final OpenVisit visit;
     private final Texts texts;
     private final MarksModel model = new MarksModel();
@@ -60,7 +60,7 @@ public final class MarksScreen implements StationScreen {
     private final TimeLinePane line;
     private final FeaturesPane features;
 
-    public MarksScreen(DeskParts parts, OpenVisit visit) {
+    public MarksScreen(UiContext parts, OpenVisit visit) {
         this.parts = parts;
         this.visit = visit;
         this.texts = parts.texts();

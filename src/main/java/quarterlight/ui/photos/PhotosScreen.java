@@ -21,8 +21,8 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.ZoneId;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Prose;
 import quarterlight.ui.kit.look.ShareSplit;
@@ -56,7 +56,7 @@ public final class PhotosScreen implements StationScreen {
     private static final int FIRST_ASK_MS = 400;
     private static final int USUAL_SHARE = 420;
 
-    private final DeskParts parts;
+    private final UiContext parts;
     private final Texts texts;
     private final OpenVisit visit;
     private final PhotosModel model;
@@ -90,7 +90,7 @@ public final class PhotosScreen implements StationScreen {
             PhotoHints hints) {}
 
     /** @param whenEmpty what is offered while there are no photos */
-    public PhotosScreen(DeskParts parts, OpenVisit visit, Command... whenEmpty) {
+    public PhotosScreen(UiContext parts, OpenVisit visit, Command... whenEmpty) {
         this.parts = parts;
         this.texts = parts.texts();
         this.visit = visit;
