@@ -19,6 +19,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javax.swing.JPanel;
 import quarterlight.ui.diagram.DiagramSide;
@@ -52,14 +53,14 @@ final class VisitPanel extends JPanel {
     private Station station;
     private transient Optional<Doubt> doubt = Optional.empty();
 
-    VisitPanel(DeskParts parts, OpenVisit visit, DeskActions actions) {
+    VisitPanel(DeskParts parts, OpenVisit visit, DeskActions actions, Consumer<String> foot) {
         super(new BorderLayout());
         this.parts = parts;
         this.actions = actions;
         this.visit = visit;
         this.station = Station.PHOTOS;
         rail = new Rail(parts.texts(), this::show);
-        diagram = new DiagramSide(parts, visit, this::front);
+        diagram = new DiagramSide(parts, visit, this::front, foot);
         int permille = parts.settings().settings().number(DIVIDER, USUAL_SHARE);
         split = new ShareSplit(diagram, sides, Math.min(900, Math.max(100, permille)) / 1000.0);
         visit.onStep(this::reveal);

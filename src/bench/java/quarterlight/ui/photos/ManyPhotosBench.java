@@ -151,7 +151,7 @@ public final class ManyPhotosBench {
                     PhotosScreen screen =
                             new PhotosScreen(parts, visit, Command.of(parts.texts(), "do.take-in", () -> {}));
                     JFrame frame = new JFrame();
-                    DiagramSide diagram = new DiagramSide(parts, visit, () -> Optional.of(screen));
+                    DiagramSide diagram = new DiagramSide(parts, visit, () -> Optional.of(screen), words -> {});
                     diagram.show(quarterlight.ui.diagram.Layer.PINS, true);
                     JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, true, diagram, screen.side());
                     split.setDividerLocation(760);
@@ -246,7 +246,8 @@ public final class ManyPhotosBench {
     private static void report(String what, List<Double> ms) {
         double[] sorted = ms.stream().mapToDouble(Double::doubleValue).sorted().toArray();
         say(
-                "%s: median %.1f ms, 95th percentile %.1f ms, most %.1f ms, within 16 ms %.1f of 100, within 50 ms %.1f of 100",
+                "%s: median %.1f ms, 95th percentile %.1f ms, most %.1f ms, within 16 ms %.1f of 100, within 50 ms"
+                        + " %.1f of 100",
                 what,
                 sorted[sorted.length / 2],
                 sorted[(int) (sorted.length * 0.95)],

@@ -47,7 +47,7 @@ public interface StationScreen {
     /** Thickness is shown in the other unit from now on. */
     default void unitChanged() {}
 
-    /** One line to show at the foot of the diagram while the station is in front: what a click does. */
+    /** One line to show at the foot of the window while the station is in front: what a click does. */
     default Optional<String> hint() {
         return Optional.empty();
     }
