@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
 import javax.swing.KeyStroke;
@@ -19,10 +20,11 @@ import quarterlight.ui.dialog.HelpWindow;
 import quarterlight.ui.dialog.ManualWindow;
 import quarterlight.ui.dialog.VisitForm;
 import quarterlight.ui.kit.Command;
+import quarterlight.ui.kit.Settings;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
-import quarterlight.ui.kit.look.Palette;
+import quarterlight.ui.kit.look.Sight;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
 import quarterlight.ui.pages.TakeAlong;
@@ -47,6 +49,8 @@ final class DeskActions {
     private final Command redo;
     private final Command unit;
     private final Command brightness;
+    private final Command larger;
+    private final Command smaller;
     private final Command help;
     private final Command manual;
     private final Command about;
@@ -77,6 +81,8 @@ final class DeskActions {
         redo = always("do.redo", () -> visit().ifPresent(OpenVisit::redo)).menuKey("shift Z");
         unit = always("do.unit", this::otherUnit).menuKey("U");
         brightness = always("do.brightness", this::otherBrightness).menuKey("shift D");
+        larger = always("do.text.larger", () -> text(1)).menuKey("EQUALS");
+        smaller = always("do.text.smaller", () -> text(-1)).menuKey("MINUS");
         help = always("do.help", this::openHelp).key("F1");
         manual = always("do.manual", this::openManual);
         about = always("do.about", () -> parts.problems()
@@ -117,7 +123,8 @@ final class DeskActions {
         List<Command> all = new ArrayList<>(List.of(
                 newVisit, openVisit, facts, drawing, takeIn, addTable, sheet, twoCars, closeVisit, quit, undo, redo));
         all.addAll(stations.values());
-        all.addAll(List.of(nextDoubt, hideDiagram, photoBeside, unit, brightness, help, manual, keys, about));
+        all.addAll(List.of(
+                nextDoubt, hideDiagram, photoBeside, unit, brightness, larger, smaller, help, manual, keys, about));
         return all;
     }
 
@@ -132,6 +139,9 @@ final class DeskActions {
         photoBeside.setEnabled(visit.isPresent());
         nextDoubt.setEnabled(visit.isPresent());
         stations.values().forEach(command -> command.setEnabled(visit.isPresent()));
+        int percent = settings().sight().textPercent();
+        larger.setEnabled(percent < Sight.MOST_PERCENT);
+        smaller.setEnabled(percent > Sight.USUAL_PERCENT);
         name(undo, "do.undo", visit.flatMap(OpenVisit::undoLabel));
         name(redo, "do.redo", visit.flatMap(OpenVisit::redoLabel));
         unit.rename(texts.get(parts.settings().settings().unit() == ThicknessUnit.MIL ? "do.unit.um" : "do.unit.mil"));
@@ -259,10 +269,23 @@ final class DeskActions {
         window.bench().ifPresent(VisitPanel::unitChanged);
     }
 
-    private void otherBrightness() {
-        parts.settings().change(s -> s.with("dark", !s.dark()));
-        Look.install(parts.settings().settings().dark() ? Palette.DARK : Palette.LIGHT);
+    /** Changes how the window is seen, at once and from now on. */
+    void see(UnaryOperator<Settings> change) {
+        parts.settings().change(change);
+        Look.install(parts.settings().settings().sight());
         visitChanged();
+    }
+
+    private void text(int steps) {
+        see(s -> s.withTextPercent(s.sight().textPercent() + steps * Sight.STEP_PERCENT));
+    }
+
+    Settings settings() {
+        return parts.settings().settings();
+    }
+
+    private void otherBrightness() {
+        see(s -> s.with("dark", !s.dark()));
     }
 
     List<Path> recent() {
@@ -343,6 +366,14 @@ final class DeskActions {
 
     Command brightness() {
         return brightness;
+    }
+
+    Command larger() {
+        return larger;
+    }
+
+    Command smaller() {
+        return smaller;
     }
 
     Command manual() {
