@@ -16,6 +16,7 @@ import quarterlight.car.View;
 import quarterlight.car.ZoneId;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.look.WrapBar;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.StationScreen;
 
@@ -106,7 +107,7 @@ public final class DiagramSide extends JPanel {
     }
 
     private JPanel tools() {
-        JPanel bar = new JPanel(new MigLayout("insets 4 8 4 8, gap 4", "[][][][][][grow][]", "[28!]"));
+        JPanel bar = new WrapBar();
         for (Layer layer : Layer.values()) {
             String name = parts.texts().get(layer.textKey());
             JToggleButton button = new JToggleButton(name, diagram.layers().contains(layer));
@@ -123,7 +124,7 @@ public final class DiagramSide extends JPanel {
         Look.named(views, parts.texts().get("view.name"));
         views.setName("diagram-view");
         views.addActionListener(e -> chosen());
-        bar.add(views, "cell 6 0, wmin 90");
+        bar.add(views);
         return bar;
     }
 

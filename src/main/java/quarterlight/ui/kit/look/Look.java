@@ -17,7 +17,6 @@ import javax.swing.JLabel;
 import javax.swing.JSpinner;
 import javax.swing.KeyStroke;
 import javax.swing.UIManager;
-import net.miginfocom.layout.PlatformDefaults;
 
 /** Puts the palette and the typeface over the whole window, light or dark. Event thread only. */
 public final class Look {
@@ -37,8 +36,6 @@ public final class Look {
     public static void install(Sight sight) {
         Palette palette = sight.palette();
         float scale = sight.textPercent() / 100f;
-        PlatformDefaults.setHorizontalScaleFactor(scale);
-        PlatformDefaults.setVerticalScaleFactor(scale);
         FlatLaf.setPreferredFontFamily(Typeface.FAMILY);
         FlatLaf.setPreferredSemiboldFontFamily(Typeface.FAMILY + " SemiBold");
         FlatLaf.setGlobalExtraDefaults(defaults(palette));
