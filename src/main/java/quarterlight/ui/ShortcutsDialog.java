@@ -29,6 +29,7 @@ final class ShortcutsDialog {
         JPanel sheet = new JPanel(new MigLayout("insets 16, gap 8 2, wrap 2", "[180!][300!]"));
         section(sheet, texts.get("keys.window"), window.actions().all());
         diagram(sheet);
+        window.bench().ifPresent(bench -> section(sheet, texts.get("menu.picture"), bench.pictureCommands()));
         window.bench().map(VisitPanel::screens).orElse(List.of()).forEach(screen -> station(sheet, screen));
         JDialog dialog = new JDialog(window.frame(), texts.get("keys.title"), false);
         dialog.setName("keys");

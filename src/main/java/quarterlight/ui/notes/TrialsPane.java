@@ -29,6 +29,7 @@ import quarterlight.ui.kit.field.Drafts;
 import quarterlight.ui.kit.field.FormErrors;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
+import quarterlight.ui.kit.visit.PhotoSteps;
 import quarterlight.ui.kit.widget.FactTable;
 import quarterlight.ui.kit.widget.TextChange;
 import quarterlight.ui.kit.widget.UserListDialog;
@@ -230,7 +231,10 @@ final class TrialsPane extends JPanel {
                     .map(TrialItem::zone)
                     .or(() -> kept.flatMap(Trial::zone))
                     .filter(visit.zones()::contains)
-                    .ifPresent(zone -> visit.selection().zones(Set.of(zone)));
+                    .ifPresent(zone -> {
+                        visit.selection().zones(Set.of(zone));
+                        new PhotoSteps(visit).bring(zone);
+                    });
         });
     }
 

@@ -26,6 +26,7 @@ import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Prose;
 import quarterlight.ui.kit.look.ShareSplit;
+import quarterlight.ui.kit.view.PhotoCanvas;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
 import quarterlight.ui.kit.visit.StationScreen;
@@ -271,6 +272,11 @@ public final class PhotosScreen implements StationScreen {
     @Override
     public JComponent first() {
         return sheet;
+    }
+
+    @Override
+    public Optional<PhotoCanvas> picture() {
+        return Optional.of(large.canvas());
     }
 
     @Override

@@ -11,6 +11,7 @@ import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.view.PhotoCanvas;
 import quarterlight.ui.kit.view.PhotoShapes;
 import quarterlight.ui.kit.visit.OpenVisit;
+import quarterlight.ui.kit.visit.PhotoSteps;
 import quarterlight.ui.rust.draw.RustModel;
 import quarterlight.ui.rust.draw.RustTool;
 import quarterlight.ui.rust.draw.ScaleKind;

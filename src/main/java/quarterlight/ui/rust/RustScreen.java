@@ -247,6 +247,11 @@ public final class RustScreen implements StationScreen {
     }
 
     @Override
+    public Optional<PhotoCanvas> picture() {
+        return Optional.of(canvas);
+    }
+
+    @Override
     public List<Command> commands() {
         return actions.commands();
     }
