@@ -1,5 +1,7 @@
 package quarterlight.ui.kit.look;
 
+import static quarterlight.diagram.ink.InkPalette.hex;
+
 import com.formdev.flatlaf.FlatDarkLaf;
 import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
@@ -7,13 +9,13 @@ import java.awt.Component;
 import java.awt.Font;
 import java.util.Map;
 import java.util.TreeMap;
+import javax.swing.AbstractButton;
 import javax.swing.BorderFactory;
 import javax.swing.InputMap;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.KeyStroke;
 import javax.swing.UIManager;
-import quarterlight.diagram.ink.InkPalette;
 
 /** Puts the palette and the typeface over the whole window, light or dark. Event thread only. */
 public final class Look {
@@ -64,6 +66,15 @@ public final class Look {
         return label;
     }
 
+    /** A switch in a bar: pressed in ink while it is on, plain words in a box while it is off. */
+    public static <B extends AbstractButton> B toggle(B button) {
+        button.putClientProperty(
+                "FlatLaf.style",
+                "background: $Panel.background; hoverBackground: $quarterlight.shade; selectedBackground:"
+                    + " $quarterlight.ink; selectedForeground: $quarterlight.paper; margin: 2,7,2,7; minimumWidth: 0");
+        return button;
+    }
+
     /** Takes the frame off a component, in light and dark alike. */
     public static <C extends JComponent> C bare(C component) {
         component.setBorder(BorderFactory.createEmptyBorder());
@@ -78,54 +89,59 @@ public final class Look {
 
     private static Map<String, String> defaults(Palette p) {
         Map<String, String> map = new TreeMap<>();
-        map.put("@background", InkPalette.hex(p.paper()));
-        map.put("@foreground", InkPalette.hex(p.ink()));
-        map.put("@accentColor", InkPalette.hex(p.accent()));
-        map.put("@componentBackground", InkPalette.hex(p.sheet()));
-        map.put("@menuBackground", InkPalette.hex(p.paper()));
-        map.put("@disabledForeground", InkPalette.hex(Palette.mix(p.paper(), p.secondInk(), 0.75)));
-        map.put("@selectionBackground", InkPalette.hex(Palette.mix(p.sheet(), p.accent(), 0.22)));
-        map.put("@selectionForeground", InkPalette.hex(p.ink()));
-        map.put("@selectionInactiveBackground", InkPalette.hex(Palette.mix(p.sheet(), p.accent(), 0.12)));
-        map.put("@selectionInactiveForeground", InkPalette.hex(p.ink()));
-        map.put("quarterlight.secondInk", InkPalette.hex(p.secondInk()));
-        map.put("quarterlight.line", InkPalette.hex(p.line()));
-        map.put("quarterlight.caution", InkPalette.hex(p.caution()));
-        map.put("quarterlight.grave", InkPalette.hex(p.grave()));
-        map.put("Component.borderColor", InkPalette.hex(p.line()));
-        map.put("Component.focusColor", InkPalette.hex(p.accent()));
+        map.put("@background", hex(p.paper()));
+        map.put("@foreground", hex(p.ink()));
+        map.put("@accentColor", hex(p.accent()));
+        map.put("@componentBackground", hex(p.sheet()));
+        map.put("@menuBackground", hex(p.paper()));
+        map.put("@disabledForeground", hex(Palette.mix(p.paper(), p.secondInk(), 0.75)));
+        map.put("@selectionBackground", hex(Palette.mix(p.sheet(), p.accent(), 0.22)));
+        map.put("@selectionForeground", hex(p.ink()));
+        map.put("@selectionInactiveBackground", hex(Palette.mix(p.sheet(), p.accent(), 0.12)));
+        map.put("@selectionInactiveForeground", hex(p.ink()));
+        map.put("quarterlight.secondInk", hex(p.secondInk()));
+        map.put("quarterlight.ink", hex(p.ink()));
+        map.put("quarterlight.paper", hex(p.paper()));
+        map.put("quarterlight.shade", hex(Palette.mix(p.paper(), p.ink(), 0.08)));
+        map.put("quarterlight.line", hex(p.line()));
+        map.put("quarterlight.caution", hex(p.caution()));
+        map.put("quarterlight.grave", hex(p.grave()));
+        map.put("Component.borderColor", hex(p.line()));
+        map.put("Component.focusColor", hex(p.accent()));
         map.put("Component.focusWidth", "1");
         map.put("Component.innerFocusWidth", "1");
         // else the look would load the HTML of Swing at start, only to color its links; the manual has its own
         map.put("Component.linkColor", "null");
         map.put("Component.arc", "4");
         map.put("Button.arc", "4");
-        map.put("Button.background", InkPalette.hex(p.sheet()));
-        map.put("Button.default.background", InkPalette.hex(p.accent()));
-        map.put("Button.default.foreground", InkPalette.hex(p.onAccent()));
-        map.put("Button.default.focusedBackground", InkPalette.hex(p.accent()));
-        map.put("Button.default.hoverBackground", InkPalette.hex(Palette.mix(p.accent(), p.ink(), 0.15)));
-        map.put("Button.default.pressedBackground", InkPalette.hex(Palette.mix(p.accent(), p.ink(), 0.3)));
+        map.put("Button.background", hex(p.sheet()));
+        map.put("Button.default.background", hex(p.accent()));
+        map.put("Button.default.foreground", hex(p.onAccent()));
+        map.put("Button.default.focusedBackground", hex(p.accent()));
+        map.put("Button.default.hoverBackground", hex(Palette.mix(p.accent(), p.ink(), 0.15)));
+        map.put("Button.default.pressedBackground", hex(Palette.mix(p.accent(), p.ink(), 0.3)));
         map.put("Button.minimumHeight", "26");
-        map.put("Separator.foreground", InkPalette.hex(p.line()));
-        map.put("SplitPane.background", InkPalette.hex(p.line()));
+        map.put("ToggleButton.toolbar.selectedBackground", hex(Palette.mix(p.paper(), p.ink(), 0.1)));
+        map.put("Separator.foreground", hex(p.line()));
+        map.put("SplitPane.background", hex(p.line()));
         map.put("SplitPaneDivider.style", "plain");
-        map.put("Table.background", InkPalette.hex(p.sheet()));
+        map.put("Table.background", hex(p.sheet()));
         map.put("Table.showHorizontalLines", "true");
-        map.put("Table.gridColor", InkPalette.hex(Palette.mix(p.sheet(), p.line(), 0.6)));
+        map.put("Table.gridColor", hex(Palette.mix(p.sheet(), p.line(), 0.6)));
         map.put("Table.rowHeight", "26");
-        map.put("TableHeader.background", InkPalette.hex(p.paper()));
-        map.put("TableHeader.separatorColor", InkPalette.hex(p.paper()));
-        map.put("List.background", InkPalette.hex(p.sheet()));
-        map.put("TextField.background", InkPalette.hex(p.sheet()));
+        map.put("TableHeader.foreground", hex(p.secondInk()));
+        map.put("TableHeader.background", hex(p.paper()));
+        map.put("TableHeader.separatorColor", hex(p.paper()));
+        map.put("List.background", hex(p.sheet()));
+        map.put("TextField.background", hex(p.sheet()));
         map.put("ScrollBar.width", "12");
-        map.put("ScrollBar.track", InkPalette.hex(p.paper()));
-        map.put("ToolTip.background", InkPalette.hex(p.sheet()));
-        map.put("ToolTip.border", "6,8,6,8," + InkPalette.hex(p.line()));
-        map.put("TitlePane.background", InkPalette.hex(p.paper()));
-        map.put("MenuBar.background", InkPalette.hex(p.paper()));
-        map.put("MenuBar.borderColor", InkPalette.hex(p.line()));
-        map.put("ProgressBar.foreground", InkPalette.hex(p.accent()));
+        map.put("ScrollBar.track", hex(p.paper()));
+        map.put("ToolTip.background", hex(p.sheet()));
+        map.put("ToolTip.border", "6,8,6,8," + hex(p.line()));
+        map.put("TitlePane.background", hex(p.paper()));
+        map.put("MenuBar.background", hex(p.paper()));
+        map.put("MenuBar.borderColor", hex(p.line()));
+        map.put("ProgressBar.foreground", hex(p.accent()));
         return map;
     }
 }
