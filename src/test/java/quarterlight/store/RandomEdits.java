@@ -14,6 +14,7 @@ import quarterlight.store.problem.VisitUnwritable;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.units.Worded;
 import quarterlight.visit.CoverageWish;
+import quarterlight.visit.DroppedDraft;
 import quarterlight.visit.LeftOut;
 import quarterlight.visit.MatterDecision;
 import quarterlight.visit.Released;
@@ -186,6 +187,9 @@ public final class RandomEdits {
                                 Severity.values()[random.nextInt(4)],
                                 text().filter(reason -> !reason.isBlank()).orElse("seen again"),
                                 Severity.values()[random.nextInt(4)]));
+                    case "dropped" ->
+                        photo.map(id -> new DroppedDraft(
+                                id, random.nextInt(900), "statement", "hood: pitted", any(TEXTS), text()));
                     default -> throw new IllegalStateException(kind.word());
                 };
         return (Optional<T>) value;

@@ -7,6 +7,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import quarterlight.visit.CoverageWish;
+import quarterlight.visit.DroppedDraft;
 import quarterlight.visit.LeftOut;
 import quarterlight.visit.MatterDecision;
 import quarterlight.visit.Released;
@@ -51,6 +52,7 @@ public final class RecordKind<T> {
     public static final RecordKind<OdometerFigure> ODOMETER = SayKinds.odometer();
     public static final RecordKind<Released> RELEASED = ChoiceKinds.released();
     public static final RecordKind<MatterDecision> DECISIONS = ChoiceKinds.decisions();
+    public static final RecordKind<DroppedDraft> DROPPED = ChoiceKinds.dropped();
 
     private final String word;
     private final String one;
@@ -149,7 +151,8 @@ public final class RecordKind<T> {
                 CLAIMS,
                 ODOMETER,
                 RELEASED,
-                DECISIONS);
+                DECISIONS,
+                DROPPED);
     }
 
     /** The kind that a command calls by this word. */

@@ -183,6 +183,7 @@ class RowEditsTest {
                         "claims",
                         "coverage",
                         "decisions",
+                        "dropped",
                         "features",
                         "gauge",
                         "hidden",
