@@ -9,8 +9,8 @@ import java.util.Optional;
 import quarterlight.caption.CaptionFile;
 import quarterlight.caption.WordsUnreadable;
 import quarterlight.edit.intake.Intake;
-import quarterlight.edit.spoken.WordsTaking;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.edit.spoken.TimedWordsImport;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.visit.OpenVisit;
 
 /** Takes files of timed words into the visit at hand, each tied to the film or memo that bears its name. Event thread only, save where said. */
@@ -18,10 +18,10 @@ final class WordsImporter {
     private static final String ALWAYS = ".*\\.(vtt|srt)";
     private static final String IF_TIMED = ".*\\.(txt|json)";
 
-    private final DeskParts parts;
+    private final UiContext parts;
     private final OpenVisit visit;
 
-    WordsImporter(DeskParts parts, OpenVisit visit) {
+    WordsImporter(UiContext parts, OpenVisit visit) {
         this.parts = parts;
         this.visit = visit;
     }
@@ -50,13 +50,13 @@ final class WordsImporter {
         parts.jobs()
                 .start(
                         parts.texts().get("take.words"),
-                        progress -> new WordsTaking(visit.store(), intake)
+                        progress -> new TimedWordsImport(visit.store(), intake)
                                 .take(files, Optional.empty(), visit.images().decoding(), progress),
                         this::say,
                         parts.problems()::failed);
     }
 
-    private void say(WordsTaking.Outcome outcome) {
+    private void say(TimedWordsImport.Outcome outcome) {
         List<String> told = new ArrayList<>();
         told.add(parts.texts()
                 .get("take.words.done", outcome.taken().added(), outcome.taken().alreadyPresent()));

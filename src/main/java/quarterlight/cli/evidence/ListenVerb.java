@@ -12,13 +12,13 @@ import picocli.CommandLine.ParseResult;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
 import quarterlight.cli.call.OwnLists;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
 import quarterlight.cli.call.Visits;
-import quarterlight.cli.call.Words;
-import quarterlight.cli.text.Shown;
+import quarterlight.cli.text.CliText;
 import quarterlight.cli.text.TextTable;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.spoken.DraftDropping;
@@ -45,21 +45,21 @@ public final class ListenVerb implements Verb {
 
     private static final int MAX_NAMED_ZONES = 2;
 
-    private final Surroundings around;
+    private final CliContext around;
 
-    public ListenVerb(Surroundings around) {
+    public ListenVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        return Words.verb(
+        return CliOptions.verb(
                         "listen",
                         "work out drafts of evidence from the words of the visit; nothing enters it without " + KEEP)
-                .addPositional(Words.visit())
-                .addOption(Words.text(KEEP, "ID,...", "make rows of these drafts, as one undo step"))
-                .addOption(Words.text(DROP, "ID,...", "do not offer these drafts again, as one undo step"))
-                .addOption(Words.json());
+                .addPositional(CliOptions.visit())
+                .addOption(CliOptions.text(KEEP, "ID,...", "make rows of these drafts, as one undo step"))
+                .addOption(CliOptions.text(DROP, "ID,...", "do not offer these drafts again, as one undo step"))
+                .addOption(CliOptions.json());
     }
 
     @Override
@@ -72,14 +72,14 @@ public final class ListenVerb implements Verb {
     }
 
     private int list(ParseResult call) throws CallRefused, VisitProblem {
-        Path folder = Words.pathAt(call, 0);
+        Path folder = CliOptions.pathAt(call, 0);
         VisitRecord visit = Visits.read(around, folder);
         VisitWalk walk = walk(visit, folder, around.zones().get());
         Map<String, String> states = new HashMap<>();
         DraftDropping.dropped(visit, walk).forEach(id -> states.put(id, "dropped"));
         Set<String> kept = DraftKeeping.kept(visit, walk);
         kept.forEach(id -> states.put(id, "kept"));
-        if (Words.isJson(call)) {
+        if (CliOptions.isJson(call)) {
             around.console()
                     .print(DraftsJson.of(walk.drafts(), states)
                             .put("remarks", walk.remarks())
@@ -100,28 +100,28 @@ public final class ListenVerb implements Verb {
 
     private int keep(ParseResult call) throws CallRefused, EditRefused, VisitProblem {
         List<String> ids = ids(call, KEEP);
-        Path folder = Words.pathAt(call, 0);
+        Path folder = CliOptions.pathAt(call, 0);
         try (VisitStore store = around.visits().forEditing(folder)) {
             VisitRecord visit = store.read();
             ZoneCatalog zones = around.zones().get();
             RowContext context = RowContext.of(visit, zones, OwnLists.patterns(around, folder));
             DraftKeeping.Outcome outcome = new DraftKeeping(store).keep(walk(visit, folder, zones), ids, context);
-            around.console().print(Words.isJson(call) ? json(outcome).text() : report(outcome));
+            around.console().print(CliOptions.isJson(call) ? json(outcome).text() : report(outcome));
             return Exit.DONE;
         }
     }
 
     private int drop(ParseResult call) throws CallRefused, EditRefused, VisitProblem {
         List<String> ids = ids(call, DROP);
-        Path folder = Words.pathAt(call, 0);
+        Path folder = CliOptions.pathAt(call, 0);
         try (VisitStore store = around.visits().forEditing(folder)) {
             int dropped = new DraftDropping(store)
                     .drop(walk(store.read(), folder, around.zones().get()), ids);
             around.console()
                     .print(
-                            Words.isJson(call)
+                            CliOptions.isJson(call)
                                     ? new JsonObject().put("dropped", dropped).text()
-                                    : Shown.count(dropped, "draft", "drafts") + " dropped.\n");
+                                    : CliText.count(dropped, "draft", "drafts") + " dropped.\n");
             return Exit.DONE;
         }
     }
@@ -146,9 +146,9 @@ public final class ListenVerb implements Verb {
     private static String report(DraftKeeping.Outcome outcome) {
         String before = outcome.before().isEmpty()
                 ? ""
-                : ", " + Shown.count(outcome.before().size(), "was", "were") + " kept before";
-        return Shown.count(outcome.kept().size(), "draft", "drafts") + " kept as "
-                + Shown.count(outcome.rows(), "row", "rows") + before + ".\n";
+                : ", " + CliText.count(outcome.before().size(), "was", "were") + " kept before";
+        return CliText.count(outcome.kept().size(), "draft", "drafts") + " kept as "
+                + CliText.count(outcome.rows(), "row", "rows") + before + ".\n";
     }
 
     private static String table(VisitWalk walk, Map<String, String> states) {
@@ -170,7 +170,7 @@ public final class ListenVerb implements Verb {
         long unlikely =
                 walk.drafts().stream().filter(draft -> !isShown(draft, states)).count();
         if (unlikely > 0) {
-            out.append(Shown.count(unlikely, "draft", "drafts"))
+            out.append(CliText.count(unlikely, "draft", "drafts"))
                     .append(" under ")
                     .append(Math.round(MIN_SHOWN_P * PERCENT))
                     .append("% not shown; --json has them all.\n");
@@ -189,7 +189,7 @@ public final class ListenVerb implements Verb {
         return source
                 + part.about().map(photo -> ", of " + photo.file().name()).orElse("")
                 + ": "
-                + (drafts == 0 ? "no drafts" : Shown.count(drafts, "draft", "drafts"))
+                + (drafts == 0 ? "no drafts" : CliText.count(drafts, "draft", "drafts"))
                 + "\n";
     }
 

@@ -14,7 +14,7 @@ import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.edit.spoken.DraftLine;
 import quarterlight.edit.spoken.SpokenQuote;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.look.Hairline;
 import quarterlight.ui.kit.look.Look;
@@ -28,7 +28,7 @@ final class DraftPane extends JPanel {
     private static final int PERCENT = 100;
     private static final int REASONS = 4;
 
-    private final transient DeskParts parts;
+    private final transient UiContext parts;
     private final transient Texts texts;
     private final transient WordsModel model;
     private final ZoneField zones;
@@ -38,7 +38,7 @@ final class DraftPane extends JPanel {
     private final JLabel lacks = new JLabel(" ");
     private transient JComponent home;
 
-    DraftPane(DeskParts parts, OpenVisit visit, WordsModel model, JComponent home) {
+    DraftPane(UiContext parts, OpenVisit visit, WordsModel model, JComponent home) {
         super(new MigLayout("insets 8 16 8 16, gap 4 12, fillx, wrap 2, hidemode 3", "[240!,fill][grow,fill]", "[][]"));
         this.parts = parts;
         this.texts = parts.texts();

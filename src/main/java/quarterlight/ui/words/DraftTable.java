@@ -17,7 +17,7 @@ import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
 import quarterlight.edit.spoken.DraftLine;
 import quarterlight.edit.spoken.SpokenQuote;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
@@ -37,7 +37,7 @@ final class DraftTable {
     private boolean turning;
 
     /** @param inFront whether the station is the one that is looked at */
-    DraftTable(DeskParts parts, OpenVisit visit, WordsModel model, BooleanSupplier inFront) {
+    DraftTable(UiContext parts, OpenVisit visit, WordsModel model, BooleanSupplier inFront) {
         this.inFront = inFront;
         this.texts = parts.texts();
         this.visit = visit;

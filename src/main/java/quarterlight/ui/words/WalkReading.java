@@ -12,7 +12,7 @@ import quarterlight.edit.spoken.SpokenWords;
 import quarterlight.edit.spoken.VisitWalk;
 import quarterlight.marks.code.DatePatterns;
 import quarterlight.task.LatestWork;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.photo.ClockSetting;
 import quarterlight.visit.photo.MediaKind;
@@ -44,7 +44,7 @@ final class WalkReading {
     private Optional<Ground> asked = Optional.empty();
 
     /** @param arrived told the walk with the visit that it was read from */
-    WalkReading(DeskParts parts, Path folder, BiConsumer<Walk, VisitRecord> arrived, Consumer<Exception> failed) {
+    WalkReading(UiContext parts, Path folder, BiConsumer<Walk, VisitRecord> arrived, Consumer<Exception> failed) {
         this.work = new LatestWork<>(
                 "quarterlight-walk",
                 SwingUtilities::invokeLater,

@@ -7,13 +7,13 @@ import quarterlight.edit.spoken.DraftDropping;
 import quarterlight.edit.spoken.DraftKeeping;
 import quarterlight.table.cell.RowContext;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.play.Player;
 import quarterlight.ui.kit.visit.OpenVisit;
 
 /** What can be done with drafts: keep, drop, change, go to what is in doubt, hear. Event thread only. */
 final class WordsActions {
-    private final DeskParts parts;
+    private final UiContext parts;
     private final OpenVisit visit;
     private final WordsModel model;
     private final DraftTable table;
@@ -22,7 +22,7 @@ final class WordsActions {
     private final Command drop;
     private final Command sure;
 
-    WordsActions(DeskParts parts, OpenVisit visit, WordsModel model, DraftTable table, Player player, Runnable hear) {
+    WordsActions(UiContext parts, OpenVisit visit, WordsModel model, DraftTable table, Player player, Runnable hear) {
         this.parts = parts;
         this.visit = visit;
         this.model = model;

@@ -16,7 +16,7 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
 import quarterlight.edit.spoken.VisitWalk;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.look.Hairline;
 import quarterlight.ui.kit.look.Look;
@@ -66,11 +66,11 @@ public final class WordsScreen implements StationScreen {
     private Optional<String> heard = Optional.empty();
     private boolean front;
 
-    public WordsScreen(DeskParts parts, OpenVisit visit) {
+    public WordsScreen(UiContext parts, OpenVisit visit) {
         this(parts, visit, SoundDevice.ofPlatform());
     }
 
-    WordsScreen(DeskParts parts, OpenVisit visit, SoundDevice device) {
+    WordsScreen(UiContext parts, OpenVisit visit, SoundDevice device) {
         this.visit = visit;
         this.texts = parts.texts();
         this.model = new WordsModel(parts.catalog());
