@@ -34,7 +34,7 @@ final class WordsKeys implements AutoCloseable {
             opened.visit().tellAll();
             layOut();
         });
-        OpenedVisit.until(() -> table().getRowCount() > 0);
+        OpenedVisit.until(() -> screen.model().walk().isPresent());
         SwingUtilities.invokeAndWait(this::layOut);
         settle();
     }
