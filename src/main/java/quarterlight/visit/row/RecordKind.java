@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import quarterlight.units.Numerals;
 import quarterlight.visit.BuyerRelease;
 import quarterlight.visit.CoverageOverride;
 import quarterlight.visit.DroppedDraft;
@@ -177,7 +178,7 @@ public final class RecordKind<T> {
 
     /** A count in words: {@code 1 gauge check}, {@code 42 readings}. */
     public String count(int n) {
-        return n + " " + (n == 1 ? one : many);
+        return Numerals.count(n, one, many);
     }
 
     /** Its table in the database. */
