@@ -1,6 +1,5 @@
 package quarterlight.ui;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -13,8 +12,7 @@ import java.util.function.UnaryOperator;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
 import javax.swing.KeyStroke;
-import quarterlight.about.ProgramVersion;
-import quarterlight.store.folder.VisitFile;
+import quarterlight.ui.dialog.AboutWindow;
 import quarterlight.ui.dialog.ChooseDrawing;
 import quarterlight.ui.dialog.HelpWindow;
 import quarterlight.ui.dialog.ManualWindow;
@@ -58,6 +56,7 @@ final class DeskActions {
     private final Command photoBeside;
     private final Command nextDoubt;
     private final Command keys;
+    private List<Path> waiting = List.of();
     private final Map<Station, Command> stations = new EnumMap<>(Station.class);
 
     DeskActions(UiContext parts, MainWindow window) {
@@ -85,8 +84,7 @@ final class DeskActions {
         smaller = always("do.text.smaller", () -> text(-1)).menuKey("MINUS");
         help = always("do.help", this::openHelp).key("F1");
         manual = always("do.manual", this::openManual);
-        about = always("do.about", () -> parts.problems()
-                .remark(texts.get("about.text", ProgramVersion.ours().text())));
+        about = always("do.about", () -> new AboutWindow(parts, window.frame()).show());
         hideDiagram = always("do.diagram", () -> say(VisitPanel::nextExtent)).key("F11");
         photoBeside =
                 always("do.photo-beside", () -> say(VisitPanel::togglePhoto)).key("F12");
@@ -173,6 +171,22 @@ final class DeskActions {
         window.bench().ifPresent(bench -> window.say(work.apply(bench)));
     }
 
+    /** Photos without a visit ask for one first; then they are taken in. */
+    private void makeVisitFor(List<Path> paths) {
+        waiting = List.of();
+        new VisitForm(parts, window.frame()).make().ifPresent(made -> {
+            waiting = paths;
+            window.create(made.folder(), made.facts());
+        });
+    }
+
+    /** A visit is open: what waited for one is taken in. */
+    void takeWaiting() {
+        List<Path> paths = waiting;
+        waiting = List.of();
+        take(paths);
+    }
+
     private void makeVisit() {
         new VisitForm(parts, window.frame()).make().ifPresent(made -> window.create(made.folder(), made.facts()));
     }
@@ -191,7 +205,7 @@ final class DeskActions {
                 .ifPresent(window::open);
     }
 
-    private void choosePhotos() {
+    void choosePhotos() {
         take(choose("do.take-in", JFileChooser.FILES_AND_DIRECTORIES, true));
     }
 
@@ -235,34 +249,10 @@ final class DeskActions {
                             } else {
                                 visit().ifPresentOrElse(
                                                 visit -> new FileImporter(parts, visit, window.frame()).take(dropped),
-                                                () -> parts.problems().tell(texts.get("take.no-visit")));
+                                                () -> makeVisitFor(paths));
                             }
                         },
                         parts.problems()::failed);
-    }
-
-    /** What was dropped, by what is done with it. */
-    record Dropped(
-            Optional<Path> visit, Optional<Path> drawing, List<Path> words, List<Path> tables, List<Path> photos) {
-        static Dropped sorted(List<Path> paths) {
-            List<Path> words = new ArrayList<>();
-            List<Path> tables = new ArrayList<>();
-            List<Path> photos = new ArrayList<>();
-            for (Path named : paths) {
-                Path path = VisitFile.folderOf(named);
-                if (paths.size() == 1 && Files.isRegularFile(path.resolve("visit.db"))) {
-                    return new Dropped(Optional.of(path), Optional.empty(), List.of(), List.of(), List.of());
-                }
-                if (paths.size() == 1
-                        && path.toString().toLowerCase(java.util.Locale.ROOT).endsWith(".svg")) {
-                    return new Dropped(Optional.empty(), Optional.of(path), List.of(), List.of(), List.of());
-                }
-                boolean table =
-                        path.toString().toLowerCase(java.util.Locale.ROOT).matches(".*\\.(csv|tsv|txt|xlsx)");
-                (WordsImporter.isWords(path) ? words : table ? tables : photos).add(path);
-            }
-            return new Dropped(Optional.empty(), Optional.empty(), words, tables, photos);
-        }
     }
 
     private void otherUnit() {

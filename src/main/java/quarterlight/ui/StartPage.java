@@ -36,6 +36,10 @@ final class StartPage extends JPanel {
         fresh.putClientProperty("JButton.buttonType", "default");
         buttons.add(fresh, "h 32!");
         buttons.add(new JButton(actions.openVisit()), "h 32!");
+        JButton photos = new JButton(texts.get("start.photos"));
+        photos.setName("start-photos");
+        photos.addActionListener(e -> actions.choosePhotos());
+        buttons.add(photos, "h 32!");
         buttons.add(new JButton(actions.help()), "h 32!");
         column.add(buttons, "gapbottom 16");
         if (!recent.isEmpty()) {

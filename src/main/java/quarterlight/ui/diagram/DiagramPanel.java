@@ -50,8 +50,6 @@ import quarterlight.visit.pin.ViewPoint;
  */
 public final class DiagramPanel extends DrawnComponent {
     private static final double CARRIED_PX = 12;
-    /** Half the side of the place that stands for a zone among those that are heard. */
-    private static final int HEARD_PX = 12;
 
     private final transient UiContext parts;
     private final transient OpenVisit visit;
@@ -382,15 +380,13 @@ public final class DiagramPanel extends DrawnComponent {
     @Override
     protected DrawnPart part(int at) {
         ZoneSteps.Place place = places().get(at);
-        int x = (int) place.px().getX();
-        int y = (int) place.px().getY();
         return new DrawnPart(
                 parts.texts()
                         .get(
                                 "diagram.part",
                                 words.of(place.zone()),
                                 parts.texts().get("view." + place.view().word())),
-                new Rectangle(x - HEARD_PX, y - HEARD_PX, 2 * HEARD_PX, 2 * HEARD_PX),
+                place.around(),
                 visit.selection().zones().contains(place.zone()),
                 parts.texts().get("diagram.part.choose"),
                 () -> chosen.accept(place.zone(), place.point()));
