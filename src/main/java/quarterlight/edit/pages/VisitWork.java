@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.concurrent.Future;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
+import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.coverage.Coverage;
@@ -30,6 +31,8 @@ import quarterlight.edit.list.VisitLists;
 import quarterlight.findings.Findings;
 import quarterlight.marks.code.DatePatterns;
 import quarterlight.matters.Matters;
+import quarterlight.page.PinKey;
+import quarterlight.page.ReportSelection;
 import quarterlight.page.VisitPages;
 import quarterlight.page.brief.BriefPage;
 import quarterlight.page.brief.BriefPictures;
@@ -40,6 +43,7 @@ import quarterlight.page.print.Paper;
 import quarterlight.page.report.ReportPages;
 import quarterlight.page.report.ReportPhotos;
 import quarterlight.page.report.picture.BuyerPictures;
+import quarterlight.page.report.text.Shots;
 import quarterlight.page.sheet.TakeAlongSheet;
 import quarterlight.photo.pixels.JpegWriter;
 import quarterlight.photo.worker.DecodingWorkers;
@@ -125,6 +129,25 @@ public final class VisitWork {
         try (PagesFolder folder = PagesFolder.in(out)) {
             makePages(store, folder.making(), paper, progress);
             return folder.take();
+        }
+    }
+
+    /** Writes the photos that the report shows in full size, as a buyer may see them: pixels only, and nothing that is hidden. */
+    public void pictures(VisitStore store, Path out, Progress progress)
+            throws DiagramRefused, VisitProblem, IOException {
+        VisitRecord visit = store.read().forBuyer();
+        Path folder = store.folder().root();
+        try (DecodingWorkers decoding = new DecodingWorkers()) {
+            BodyDiagram diagram = VisitDiagram.of(folder, visit.facts());
+            CorrectedTimes times = CorrectedTimes.of(visit);
+            PinKey key = PinKey.shown(visit, times, catalog, diagram, ZonePlaces.of(diagram));
+            Shots shots = Shots.of(visit, times, key, ReportSelection.of(visit));
+            FullSize.write(
+                    visit,
+                    shots,
+                    new BuyerPictures(visit, new VisitPixels(folder, visit, decoding), JpegWriter::jpeg),
+                    out,
+                    progress);
         }
     }
 
