@@ -75,9 +75,10 @@ class LicensesTest {
         try (Stream<Path> files = Files.list(scripts)) {
             assertThat(listed)
                     .extracting(row -> row.get("script"))
-                    .containsExactlyInAnyOrderElementsOf(files.map(file -> file.getFileName().toString())
-                            .filter(name -> name.endsWith(".min.js"))
-                            .toList());
+                    .containsExactlyInAnyOrderElementsOf(
+                            files.map(file -> file.getFileName().toString())
+                                    .filter(name -> name.endsWith(".min.js"))
+                                    .toList());
         }
         for (Map<String, String> row : listed) {
             assertThat(row.get("license")).as(row.get("script")).isNotBlank();

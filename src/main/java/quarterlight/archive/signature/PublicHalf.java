@@ -51,8 +51,7 @@ public final class PublicHalf {
     /** Its SHA-256 in hexadecimal digits. */
     public String fingerprint() {
         try {
-            return HexFormat.of()
-                    .formatHex(MessageDigest.getInstance("SHA-256").digest(encoded));
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(encoded));
         } catch (NoSuchAlgorithmException e) {
             throw new AssertionError("every Java platform has SHA-256", e);
         }

@@ -71,7 +71,8 @@ public record SignatureCheck(
         if (!named.equals(Optional.of(half.get().fingerprint()))) {
             why = "the key in it is not the one that it names";
         } else if (!half.get().holds(signed, signature)) {
-            why = "it was not made of this list of files by this key, so the list or the signature was exchanged or damaged";
+            why = "it was not made of this list of files by this key, so the list or the signature was exchanged or"
+                    + " damaged";
         }
         return new SignatureCheck(why.isEmpty() ? State.GOOD : State.BAD, why, half, signer, time);
     }

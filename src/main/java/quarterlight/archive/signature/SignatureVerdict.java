@@ -65,25 +65,34 @@ public record SignatureVerdict(SignatureCheck check, Optional<PublicHalf> own, O
     /** One or two sentences. */
     public String text() {
         return switch (check.state()) {
-            case NONE -> "The archive is not signed: its hashes show damage, and not who made it"
-                    + (wanted.isPresent() ? ", though a key was named." : ".");
-            case BAD -> "The signature is bad: " + check.why()
-                    + ". Do not rely on this archive; ask the inspector for another copy.";
+            case NONE ->
+                "The archive is not signed: its hashes show damage, and not who made it"
+                        + (wanted.isPresent() ? ", though a key was named." : ".");
+            case BAD ->
+                "The signature is bad: " + check.why()
+                        + ". Do not rely on this archive; ask the inspector for another copy.";
             case GOOD -> good();
         };
     }
 
     private String good() {
-        String said = "The signature is good" + check.signer().map(name -> ", by " + name).orElse("")
-                + check.time().map(at -> ", on " + at + " by the signer's clock").orElse("");
+        String said = "The signature is good"
+                + check.signer().map(name -> ", by " + name).orElse("")
+                + check.time()
+                        .map(at -> ", on " + at + " by the signer's clock")
+                        .orElse("");
         String print = check.key().map(PublicHalf::fingerprint).orElse("");
-        return said + switch (whose().orElse(Whose.UNKNOWN)) {
-            case WANTED -> ", with the key that you named.";
-            case ANOTHER -> ", but with another key than you named: its fingerprint is " + print
-                    + ". Whoever has that key made it; ask the inspector.";
-            case OWN -> ", with the key of this computer.";
-            case UNKNOWN -> ". Its key is not the one of this computer: fingerprint " + print
-                    + ". Compare it with what the inspector gave you by another way, such as on the printed brief.";
-        };
+        return said
+                + switch (whose().orElse(Whose.UNKNOWN)) {
+                    case WANTED -> ", with the key that you named.";
+                    case ANOTHER ->
+                        ", but with another key than you named: its fingerprint is " + print
+                                + ". Whoever has that key made it; ask the inspector.";
+                    case OWN -> ", with the key of this computer.";
+                    case UNKNOWN ->
+                        ". Its key is not the one of this computer: fingerprint " + print
+                                + ". Compare it with what the inspector gave you by another way, such as on the"
+                                + " printed brief.";
+                };
     }
 }

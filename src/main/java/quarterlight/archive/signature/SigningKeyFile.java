@@ -18,9 +18,9 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import quarterlight.file.Lasting;
+import quarterlight.file.DurableFiles;
 import quarterlight.file.PlacedFile;
-import quarterlight.file.Unfinished;
+import quarterlight.file.StagingFolder;
 
 /**
  * The signing key in the folder of settings: both halves as PEM in one file that only its owner may read, the secret one under a passphrase if there is one. Made
@@ -92,7 +92,8 @@ public final class SigningKeyFile {
     private byte[] unlocked(byte[] locked, Optional<char[]> passphrase) throws SigningKeyProblem {
         char[] words = passphrase.orElseThrow(() -> new SigningKeyProblem(
                 SigningKeyProblem.Kind.LOCKED,
-                "The signing key " + file + " is kept under a passphrase; give it, or make the archive without a signature."));
+                "The signing key " + file
+                        + " is kept under a passphrase; give it, or make the archive without a signature."));
         try {
             return LockedKey.unlocked(locked, words);
         } catch (GeneralSecurityException | IOException e) {
@@ -106,30 +107,31 @@ public final class SigningKeyFile {
         return new SigningKeyProblem(
                 SigningKeyProblem.Kind.DAMAGED,
                 file + " " + what
-                        + "; put back a copy of it, or move it away: then a new key is made, which others do not know yet.");
+                        + "; put back a copy of it, or move it away: then a new key is made, which others do not know"
+                        + " yet.");
     }
 
     /** Keeps the key under a passphrase, or without one if the new one is empty. */
     public void lock(Optional<char[]> before, Optional<char[]> after) throws SigningKeyProblem, IOException {
         SigningKey key = key(before);
-        try (Unfinished unfinished = Unfinished.in(folder)) {
-            Lasting.replace(written(unfinished, key, after), file);
+        try (StagingFolder unfinished = StagingFolder.in(folder)) {
+            DurableFiles.replace(written(unfinished, key, after), file);
         }
-        Lasting.forceFolder(folder);
+        DurableFiles.forceFolder(folder);
     }
 
     /** A key that another process has just put there stays. */
     private void make() throws IOException {
-        Lasting.createFolders(folder);
-        try (Unfinished unfinished = Unfinished.in(folder)) {
+        DurableFiles.createFolders(folder);
+        try (StagingFolder unfinished = StagingFolder.in(folder)) {
             PlacedFile.move(written(unfinished, SigningKey.fresh(), Optional.empty()), file);
         } catch (FileAlreadyExistsException e) {
             return;
         }
-        Lasting.forceFolder(folder);
+        DurableFiles.forceFolder(folder);
     }
 
-    private static Path written(Unfinished unfinished, SigningKey key, Optional<char[]> passphrase)
+    private static Path written(StagingFolder unfinished, SigningKey key, Optional<char[]> passphrase)
             throws IOException {
         Path made = Files.createFile(unfinished.folder().resolve("key"));
         onlyForOwner(made);
@@ -138,7 +140,7 @@ public final class SigningKeyFile {
                         .map(words -> Pem.encoded(LOCKED, LockedKey.locked(secret, words)))
                         .orElseGet(() -> Pem.encoded(PLAIN, secret))
                 + key.open().pem();
-        Lasting.fillText(made, text);
+        DurableFiles.fillText(made, text);
         return made;
     }
 

@@ -10,12 +10,11 @@ import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
 import quarterlight.cli.call.OwnLists;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
-import quarterlight.cli.call.Visits;
-import quarterlight.cli.call.Words;
 import quarterlight.cli.compare.ComparisonJson;
 import quarterlight.cli.compare.ComparisonText;
 import quarterlight.cli.delivery.PagesVerb;
@@ -26,6 +25,7 @@ import quarterlight.edit.compare.Candidate;
 import quarterlight.edit.compare.ComparisonChoice;
 import quarterlight.edit.compare.ComparisonWork;
 import quarterlight.page.print.Paper;
+import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.TableUnreadable;
 import quarterlight.units.ThicknessUnit;
@@ -39,28 +39,29 @@ public final class CompareVerb implements Verb {
     private static final String UNIT = "--unit";
     private static final String PAPER = "--paper";
 
-    private final Surroundings around;
+    private final CliContext around;
 
-    public CompareVerb(Surroundings around) {
+    public CompareVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("compare", "compare two to six cars side by side")
-                .addPositional(Words.paths(0, "VISIT", "folders of two to six visits: A, B and so on"))
-                .addOption(Words.pathOption(OUT, "FOLDER", "also write compare.pdf and compare.html there"))
+        return CliOptions.verb("compare", "compare two to six cars side by side")
+                .addPositional(CliOptions.paths(0, "VISIT", "folders of two to six visits: A, B and so on"))
+                .addOption(CliOptions.pathOption(OUT, "FOLDER", "also write compare.pdf and compare.html there"))
+                .addOption(CliOptions.text(
+                        CARE,
+                        "CONCERN=N,...",
+                        "what the buyer cares about, with weights from 0 to " + Care.MAX
+                                + ": originality, structure, running and driving, finish, documents; orders"
+                                + " matters of one severity"))
+                .addOption(CliOptions.text(DETAIL, "A,B", "which two of the cars stand in detail (default: A,B)"))
                 .addOption(
-                        Words.text(
-                                CARE,
-                                "CONCERN=N,...",
-                                "what the buyer cares about, with weights from 0 to " + Care.MAX
-                                        + ": originality, structure, running and driving, finish, documents; orders matters of one severity"))
-                .addOption(Words.text(DETAIL, "A,B", "which two of the cars stand in detail (default: A,B)"))
-                .addOption(Words.text(UNIT, "UNIT", "mil or um (default: the one in which most of A was measured)"))
-                .addOption(
-                        Words.text(PAPER, "PAPER", Worded.words(Paper.class).replace(", ", " or ") + " (default: a4)"))
-                .addOption(Words.json());
+                        CliOptions.text(UNIT, "UNIT", "mil or um (default: the one in which most of A was measured)"))
+                .addOption(CliOptions.text(
+                        PAPER, "PAPER", Worded.words(Paper.class).replace(", ", " or ") + " (default: a4)"))
+                .addOption(CliOptions.json());
     }
 
     @Override
@@ -77,7 +78,7 @@ public final class CompareVerb implements Verb {
         List<Path> made = call.hasMatchedOption(OUT)
                 ? pages(cars, choice, call.matchedOptionValue(OUT, Path.of("")), paper)
                 : List.of();
-        if (Words.isJson(call)) {
+        if (CliOptions.isJson(call)) {
             around.console().print(ComparisonJson.of(sheet).put("made", made).text());
         } else {
             around.console().print(ComparisonText.of(sheet));
@@ -121,9 +122,10 @@ public final class CompareVerb implements Verb {
     private List<Candidate> candidates(List<Path> visits) throws VisitProblem, CallRefused {
         List<Candidate> cars = new ArrayList<>();
         for (Path visit : visits) {
-            cars.add(new Candidate(
-                    visit,
-                    OwnLists.findings(around, visit, Visits.read(around, visit).forBuyer())));
+            try (VisitStore store = around.visits().forReading(visit)) {
+                cars.add(new Candidate(
+                        visit, OwnLists.findings(around, visit, store.read().forBuyer()), store.logHead()));
+            }
         }
         return cars;
     }

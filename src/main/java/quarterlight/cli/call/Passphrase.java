@@ -20,11 +20,12 @@ public final class Passphrase {
     private Passphrase() {}
 
     public static OptionSpec option() {
-        return Words.text(FILE, "FILE", "holds the passphrase of the signing key in its first line (default: asked for)");
+        return CliOptions.text(
+                FILE, "FILE", "holds the passphrase of the signing key in its first line (default: asked for)");
     }
 
     /** The key of this computer, made if there is none; whoever calls is asked for the passphrase if one is needed. */
-    public static SigningKey key(ParseResult call, Surroundings around) throws CallRefused, IOException {
+    public static SigningKey key(ParseResult call, CliContext around) throws CallRefused, IOException {
         SigningKeyFile file = new SigningKeyFile(around.settings());
         try {
             return file.key(file.isLocked() ? given(call, FILE, "Passphrase of the signing key: ") : Optional.empty());
@@ -34,7 +35,7 @@ public final class Passphrase {
     }
 
     /** What keeps the key now; empty if nothing does. */
-    public static Optional<char[]> present(ParseResult call, Surroundings around) throws CallRefused, IOException {
+    public static Optional<char[]> present(ParseResult call, CliContext around) throws CallRefused, IOException {
         return new SigningKeyFile(around.settings()).isLocked()
                 ? given(call, FILE, "Present passphrase of the signing key: ")
                 : Optional.empty();
@@ -66,7 +67,8 @@ public final class Passphrase {
     public static char[] fresh(ParseResult call, String option) throws CallRefused {
         Optional<char[]> first = given(call, option, "New passphrase: ");
         if (first.isEmpty() || first.get().length == 0) {
-            throw new CallRefused("no new passphrase was given; name a file with " + option + ", or call from a terminal");
+            throw new CallRefused(
+                    "no new passphrase was given; name a file with " + option + ", or call from a terminal");
         }
         if (!call.hasMatchedOption(option)) {
             Optional<char[]> again = given(call, option, "The same again: ");

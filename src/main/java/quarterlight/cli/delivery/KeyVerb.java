@@ -9,11 +9,11 @@ import quarterlight.archive.signature.PublicHalf;
 import quarterlight.archive.signature.SigningKeyFile;
 import quarterlight.archive.signature.SigningKeyProblem;
 import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
 import quarterlight.cli.call.Passphrase;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
-import quarterlight.cli.call.Words;
 import quarterlight.table.json.JsonObject;
 
 /** {@code key}: the key that signs archives; its fingerprint to hand out, and its passphrase. */
@@ -22,24 +22,28 @@ public final class KeyVerb implements Verb {
     private static final String UNLOCK = "--unlock";
     private static final String NEW = "--new-passphrase-file";
 
-    private final Surroundings around;
+    private final CliContext around;
 
-    public KeyVerb(Surroundings around) {
+    public KeyVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("key", "show the key that signs archives, made on first use; keep it under a passphrase")
+        return CliOptions.verb("key", "show the key that signs archives, made on first use; keep it under a passphrase")
                 .addOption(flag(LOCK, "keep it under a new passphrase"))
                 .addOption(flag(UNLOCK, "keep it without a passphrase"))
                 .addOption(Passphrase.option())
-                .addOption(Words.text(NEW, "FILE", "with " + LOCK + ": holds the new passphrase in its first line"))
-                .addOption(Words.json());
+                .addOption(
+                        CliOptions.text(NEW, "FILE", "with " + LOCK + ": holds the new passphrase in its first line"))
+                .addOption(CliOptions.json());
     }
 
     private static OptionSpec flag(String name, String description) {
-        return OptionSpec.builder(name).type(boolean.class).description(description).build();
+        return OptionSpec.builder(name)
+                .type(boolean.class)
+                .description(description)
+                .build();
     }
 
     @Override
@@ -64,7 +68,7 @@ public final class KeyVerb implements Verb {
                 .orElseThrow(() -> new CallRefused(file.path() + " cannot be read as a key; put back a copy of it"));
         around.console()
                 .print(
-                        Words.isJson(call)
+                        CliOptions.isJson(call)
                                 ? new JsonObject()
                                         .put("fingerprint", open.fingerprint())
                                         .put("public_key", open.pem())

@@ -9,12 +9,12 @@ import quarterlight.archive.signature.PublicHalf;
 import quarterlight.archive.signature.SignatureVerdict;
 import quarterlight.archive.signature.SigningKeyFile;
 import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
 import quarterlight.cli.call.Interruption;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
-import quarterlight.cli.call.Words;
-import quarterlight.cli.text.Shown;
+import quarterlight.cli.text.CliText;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.archive.Restoring;
 import quarterlight.edit.list.VisitLists;
@@ -22,18 +22,18 @@ import quarterlight.table.json.JsonObject;
 
 /** {@code restore}: opens an archive again as a visit. */
 public final class RestoreVerb implements Verb {
-    private final Surroundings around;
+    private final CliContext around;
 
-    public RestoreVerb(Surroundings around) {
+    public RestoreVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("restore", "restore a visit from an archive")
-                .addPositional(Words.path(0, "FILE.zip", "an archive of a whole visit"))
-                .addPositional(Words.path(1, "VISIT", "folder of the visit; must not exist yet"))
-                .addOption(Words.json());
+        return CliOptions.verb("restore", "restore a visit from an archive")
+                .addPositional(CliOptions.path(0, "FILE.zip", "an archive of a whole visit"))
+                .addPositional(CliOptions.path(1, "VISIT", "folder of the visit; must not exist yet"))
+                .addOption(CliOptions.json());
     }
 
     @Override
@@ -41,7 +41,7 @@ public final class RestoreVerb implements Verb {
         Restoring.Restored restored;
         try (Interruption interruption = Interruption.watched()) {
             restored = new Restoring(around.visits(), around.zones().get())
-                    .restore(Words.pathAt(call, 0), Words.pathAt(call, 1), interruption);
+                    .restore(CliOptions.pathAt(call, 0), CliOptions.pathAt(call, 1), interruption);
         } catch (CancellationException e) {
             throw new CallRefused("stopped before the end; no visit was made");
         }
@@ -49,7 +49,7 @@ public final class RestoreVerb implements Verb {
                 restored.signature(), new SigningKeyFile(around.settings()).open(), Optional.empty());
         around.console()
                 .print(
-                        Words.isJson(call)
+                        CliOptions.isJson(call)
                                 ? json(restored, signature).text()
                                 : report(restored) + signature.text() + "\n");
         if (!restored.ok()) {
@@ -60,13 +60,13 @@ public final class RestoreVerb implements Verb {
 
     private static String complaint(Restoring.Restored restored) {
         String originals = restored.visit() + ": "
-                + Shown.count(restored.changed().size(), "original was", "originals were")
+                + CliText.count(restored.changed().size(), "original was", "originals were")
                 + " changed and " + restored.missing().size() + " missing before the archive was made; ";
         if (restored.leftOut().isEmpty() && restored.faults().isEmpty()) {
             return originals + "the visit was restored as it was archived";
         }
-        return originals + Shown.count(restored.leftOut().size(), "thing was", "things were")
-                + " left out or set right, " + Shown.count(restored.faults().size(), "thing does", "things do")
+        return originals + CliText.count(restored.leftOut().size(), "thing was", "things were")
+                + " left out or set right, " + CliText.count(restored.faults().size(), "thing does", "things do")
                 + " not hold together; the visit was restored as far as it could be trusted";
     }
 
@@ -103,7 +103,7 @@ public final class RestoreVerb implements Verb {
         return out.append("Restored ")
                 .append(restored.visit())
                 .append(", ")
-                .append(Shown.count(restored.photos(), "photo", "photos"))
+                .append(CliText.count(restored.photos(), "photo", "photos"))
                 .append(".\n")
                 .toString();
     }

@@ -24,7 +24,7 @@ import quarterlight.archive.signature.SignatureCheck;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.edit.export.Disclosure;
 import quarterlight.edit.export.VisitTables;
-import quarterlight.file.Unfinished;
+import quarterlight.file.StagingFolder;
 import quarterlight.photo.originals.Original;
 import quarterlight.store.StoreAudit;
 import quarterlight.store.VisitOpening;
@@ -44,8 +44,7 @@ import quarterlight.visit.photo.Sha256;
  * @param head number and hash of the last entry of the edit log; empty if there is no database, or no chain
  * @param signature whether somebody signed it
  */
-public record ArchiveProof(
-        ArchiveAudit bag, List<String> database, Optional<String> head, SignatureCheck signature) {
+public record ArchiveProof(ArchiveAudit bag, List<String> database, Optional<String> head, SignatureCheck signature) {
     /** Under this label {@code bag-info.txt} bears the end of the edit log. */
     static final String HEAD = "Quarterlight-Log-Head";
 
@@ -82,7 +81,7 @@ public record ArchiveProof(
     public static ArchiveProof of(Path file, VisitOpening opening, ZoneCatalog catalog, Progress progress)
             throws BagRefused, IOException {
         try (BagFile bag = BagFile.open(file);
-                Unfinished unfinished = Unfinished.in(Path.of(System.getProperty("java.io.tmpdir")))) {
+                StagingFolder unfinished = StagingFolder.in(Path.of(System.getProperty("java.io.tmpdir")))) {
             Path visit = Files.createDirectory(unfinished.folder().resolve("visit"));
             Path tables = Files.createDirectory(unfinished.folder().resolve("tables"));
             BagCheck check = bag.check(path -> kept(path, visit, tables), progress);
@@ -92,10 +91,7 @@ public record ArchiveProof(
             }
             try (VisitStore store = opening.trustingNothing().forReading(visit)) {
                 return new ArchiveProof(
-                        audit,
-                        faults(store, tables, bag.info(HEAD), check, catalog),
-                        store.logHead(),
-                        bag.signature());
+                        audit, faults(store, tables, bag.info(HEAD), check, catalog), store.logHead(), bag.signature());
             } catch (VisitProblem e) {
                 String said = e.getMessage().replace(visit.toString(), "in " + file);
                 return new ArchiveProof(

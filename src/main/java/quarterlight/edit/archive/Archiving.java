@@ -28,7 +28,7 @@ import quarterlight.edit.export.Snapshot;
 import quarterlight.edit.export.Targets;
 import quarterlight.edit.export.VisitTables;
 import quarterlight.edit.list.VisitLists;
-import quarterlight.file.Unfinished;
+import quarterlight.file.StagingFolder;
 import quarterlight.finish.FinishHistory;
 import quarterlight.matters.rule.MatterRule;
 import quarterlight.store.VisitStore;
@@ -39,7 +39,7 @@ import quarterlight.visit.VisitFacts;
 
 /**
  * Packs a visit into one file that proves itself: a bag with the database, the originals, every table and the pages; or, for the
- * buyer, with the tables and pages that a buyer gets. Nothing of the visit is changed.
+ * buyer, with the tables and pages that a buyer gets. Nothing of the visit is changed; that an archive was made is noted beside it.
  */
 public final class Archiving {
     static final String CONTENTS = "Quarterlight-Contents";
@@ -97,7 +97,7 @@ public final class Archiving {
     public Archived make(VisitStore visit, Path target, boolean forBuyer, Progress progress)
             throws EditRefused, VisitProblem, IOException {
         Targets.requireOutside(visit.folder().root(), target);
-        try (Unfinished unfinished = Targets.beside(target);
+        try (StagingFolder unfinished = Targets.beside(target);
                 Snapshot snapshot = Snapshot.of(visit, unfinished.folder())) {
             Path made = unfinished.folder().resolve("archive.zip");
             Archived archived;
@@ -136,6 +136,7 @@ public final class Archiving {
             }
             progress.checkCancelled();
             Targets.deliver(unfinished, made, target);
+            MadeArchives.note(visit.folder().root(), OffsetDateTime.now(clock), forBuyer ? FOR_BUYER : WHOLE, archived);
             return archived;
         }
     }
@@ -184,7 +185,9 @@ public final class Archiving {
         info.put("External-Description", "Visit to one car: " + facts.car().name());
         info.put(CONTENTS, forBuyer ? FOR_BUYER : WHOLE);
         info.put("Quarterlight-Version", ProgramVersion.ours().text());
-        info.put("Quarterlight-Models", "finish history " + FinishHistory.VERSION + ", what matters " + MatterRule.VERSION);
+        info.put(
+                "Quarterlight-Models",
+                "finish history " + FinishHistory.VERSION + ", what matters " + MatterRule.VERSION);
         head.ifPresent(end -> info.put(ArchiveProof.HEAD, end));
         if (key.isPresent()) {
             facts.inspector().ifPresent(name -> info.put("Quarterlight-Signed-By", name));

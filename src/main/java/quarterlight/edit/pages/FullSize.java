@@ -22,6 +22,7 @@ import quarterlight.visit.photo.PhotoId;
 final class FullSize {
     /** The longest side that JPEG can bear. */
     private static final int ANY_SIZE = 65_500;
+
     private static final int QUALITY = 92;
     private static final int HASH_DIGITS = 8;
     private static final int NAME_LENGTH = 80;
@@ -34,14 +35,14 @@ final class FullSize {
         Set<PhotoId> done = new HashSet<>();
         for (Shots.Shot shot : shots.all()) {
             progress.checkCancelled();
-            Optional<Photo> photo = visit.photo(shot.frame().photo())
-                    .filter(one -> one.file().kind() == MediaKind.PHOTO);
+            Optional<Photo> photo =
+                    visit.photo(shot.frame().photo()).filter(one -> one.file().kind() == MediaKind.PHOTO);
             if (photo.isEmpty() || !done.add(photo.get().id())) {
                 continue;
             }
             progress.report(done.size(), shots.all().size(), shot.file());
-            Optional<byte[]> jpeg = pictures.bare(photo.get().id(), ANY_SIZE)
-                    .map(picture -> JpegWriter.jpeg(picture, QUALITY));
+            Optional<byte[]> jpeg =
+                    pictures.bare(photo.get().id(), ANY_SIZE).map(picture -> JpegWriter.jpeg(picture, QUALITY));
             if (jpeg.isPresent()) {
                 Files.createDirectories(folder);
                 Files.write(folder.resolve(name(shot, photo.get())), jpeg.get());

@@ -14,6 +14,8 @@ import java.util.Optional;
 import java.util.concurrent.Future;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
+import quarterlight.archive.signature.PublicHalf;
+import quarterlight.archive.signature.SigningKeyFile;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
@@ -26,11 +28,13 @@ import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.ZonePlaces;
 import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.diagram.file.VisitDiagram;
+import quarterlight.edit.archive.MadeArchives;
 import quarterlight.edit.intake.VisitThumbnails;
 import quarterlight.edit.list.VisitLists;
 import quarterlight.findings.Findings;
 import quarterlight.marks.code.DatePatterns;
 import quarterlight.matters.Matters;
+import quarterlight.page.Anchor;
 import quarterlight.page.PinKey;
 import quarterlight.page.ReportSelection;
 import quarterlight.page.VisitPages;
@@ -47,7 +51,7 @@ import quarterlight.page.report.text.Shots;
 import quarterlight.page.sheet.TakeAlongSheet;
 import quarterlight.photo.pixels.JpegWriter;
 import quarterlight.photo.worker.DecodingWorkers;
-import quarterlight.store.CustomsSlip;
+import quarterlight.store.TakeoverReport;
 import quarterlight.store.VisitOpening;
 import quarterlight.store.VisitStore;
 import quarterlight.store.folder.VisitFolder;
@@ -58,9 +62,9 @@ import quarterlight.table.list.DatePatternTable;
 import quarterlight.table.list.TrialTable;
 import quarterlight.task.Progress;
 import quarterlight.units.Area;
-import quarterlight.visit.HeldBack;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.WithheldFiles;
 
 /** What is worked out of visits and the pages made of it, the same for the window and the command line. Immutable. */
 public final class VisitWork {
@@ -113,7 +117,7 @@ public final class VisitWork {
     }
 
     /** Opens visits for reading, and tells what of a received one was left out. */
-    public VisitOpening visits(Consumer<CustomsSlip> teller) {
+    public VisitOpening visits(Consumer<TakeoverReport> teller) {
         return VisitOpening.by(Clock.systemUTC()).onThisComputer(settings).telling(teller);
     }
 
@@ -125,9 +129,22 @@ public final class VisitWork {
     /** Makes the diagram page and the report of a visit in a folder, all of them or none; what was made. */
     public List<Path> pages(VisitStore store, Path out, Paper paper, Progress progress)
             throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
+        return pages(store, out, paper, MadeArchives.last(store.folder().root()), progress);
+    }
+
+    /** The same, for pages that go into an archive: they cannot bear its hash, and another's would mislead. */
+    public List<Path> pagesWithin(VisitStore store, Path out, Paper paper, Progress progress)
+            throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
+        return pages(store, out, paper, Optional.empty(), progress);
+    }
+
+    private List<Path> pages(VisitStore store, Path out, Paper paper, Optional<String> archive, Progress progress)
+            throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
         requireOwn(store.folder(), out);
+        Anchor anchor =
+                new Anchor(store.logHead(), new SigningKeyFile(settings).open().map(PublicHalf::fingerprint), archive);
         try (PagesFolder folder = PagesFolder.in(out)) {
-            makePages(store, folder.making(), paper, progress);
+            makePages(store, folder.making(), paper, anchor, progress);
             return folder.take();
         }
     }
@@ -167,7 +184,7 @@ public final class VisitWork {
         }
     }
 
-    private void makePages(VisitStore store, Path out, Paper paper, Progress progress)
+    private void makePages(VisitStore store, Path out, Paper paper, Anchor anchor, Progress progress)
             throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
         VisitRecord whole = store.read();
         VisitRecord visit = whole.forBuyer();
@@ -193,14 +210,13 @@ public final class VisitWork {
                     new VisitPages(findings, diagram, places, pictures.thumbnails(thumbnails.by(visit)), matters)
                             .start(out, paper, workers));
             LocalDate today = LocalDate.now(Clock.system(visit.facts().timezone()));
-            Optional<String> anchor = store.logHead();
             Future<BriefPage> brief = workers.start(
                     "Writing the brief", () -> BriefPage.of(findings, matters, crops.finished(), today, anchor, paper));
             drawn.add(workers.start(
                     "Writing the brief", () -> PageWorkers.result(brief).write(out)));
             new ReportPages(findings, diagram, places, gaps, matters, pictures)
-                    .anchoredBy(store.logHead())
-                    .holdingBack(HeldBack.of(whole).sentence(whole))
+                    .anchoredBy(anchor)
+                    .holdingBack(WithheldFiles.of(whole).sentence(whole))
                     .startingWith(brief)
                     .write(out, paper, photos, workers);
             for (Future<Path> page : drawn) {

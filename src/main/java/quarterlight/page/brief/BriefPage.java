@@ -8,12 +8,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import quarterlight.file.Lasting;
+import quarterlight.file.DurableFiles;
 import quarterlight.findings.Findings;
 import quarterlight.matters.Matters;
+import quarterlight.page.Anchor;
 import quarterlight.page.print.Paper;
 import quarterlight.page.print.PdfDocument;
 import quarterlight.page.print.Template;
@@ -40,15 +40,10 @@ public final class BriefPage {
      * Composes it within one page.
      *
      * @param issued day of issue
-     * @param anchor number and hash of the last entry of the edit log
+     * @param anchor what ties it to the evidence
      */
     public static BriefPage of(
-            Findings car,
-            Matters matters,
-            BriefPictures pictures,
-            LocalDate issued,
-            Optional<String> anchor,
-            Paper paper)
+            Findings car, Matters matters, BriefPictures pictures, LocalDate issued, Anchor anchor, Paper paper)
             throws IOException {
         Objects.requireNonNull(issued, "issued");
         BriefPage last = null;
@@ -80,7 +75,7 @@ public final class BriefPage {
 
     /** Writes {@code brief.pdf}; it appears whole or not at all. */
     public Path write(Path folder) throws IOException {
-        return Lasting.fill(folder.resolve("brief.pdf"), out -> out.write(pdf));
+        return DurableFiles.fill(folder.resolve("brief.pdf"), out -> out.write(pdf));
     }
 
     /** What stands on it, cut to fit; for the report, whose template has the same macros. */

@@ -17,9 +17,10 @@ import quarterlight.coverage.Gap;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.ZonePlaces;
 import quarterlight.diagram.ink.LetterMark;
-import quarterlight.file.Lasting;
+import quarterlight.file.DurableFiles;
 import quarterlight.findings.Findings;
 import quarterlight.matters.Matters;
+import quarterlight.page.Anchor;
 import quarterlight.page.ReportSelection;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.page.brief.BriefPage;
@@ -48,7 +49,7 @@ public final class ReportPages {
     private final List<Gap> gaps;
     private final Matters matters;
     private final BuyerPictures pictures;
-    private final Optional<String> logHead;
+    private final Anchor anchor;
     private final Optional<String> heldBack;
     private final Optional<Future<BriefPage>> brief;
 
@@ -64,7 +65,7 @@ public final class ReportPages {
             List<Gap> gaps,
             Matters matters,
             BuyerPictures pictures) {
-        this(car, diagram, places, gaps, matters, pictures, Optional.empty(), Optional.empty(), Optional.empty());
+        this(car, diagram, places, gaps, matters, pictures, Anchor.NONE, Optional.empty(), Optional.empty());
     }
 
     private ReportPages(
@@ -74,10 +75,10 @@ public final class ReportPages {
             List<Gap> gaps,
             Matters matters,
             BuyerPictures pictures,
-            Optional<String> logHead,
+            Anchor anchor,
             Optional<String> heldBack,
             Optional<Future<BriefPage>> brief) {
-        this.logHead = logHead;
+        this.anchor = anchor;
         this.heldBack = heldBack;
         this.brief = brief;
         this.car = Objects.requireNonNull(car, "car");
@@ -88,19 +89,19 @@ public final class ReportPages {
         this.pictures = Objects.requireNonNull(pictures, "pictures");
     }
 
-    /** @param head number and hash of the last entry of the edit log, printed small among the methods */
-    public ReportPages anchoredBy(Optional<String> head) {
-        return new ReportPages(car, diagram, places, gaps, matters, pictures, head, heldBack, brief);
+    /** @param to what ties the pages to the evidence, printed small among the methods */
+    public ReportPages anchoredBy(Anchor to) {
+        return new ReportPages(car, diagram, places, gaps, matters, pictures, to, heldBack, brief);
     }
 
     /** @param sentence how many papers and memos the pages leave out since they are not released */
     public ReportPages holdingBack(Optional<String> sentence) {
-        return new ReportPages(car, diagram, places, gaps, matters, pictures, logHead, sentence, brief);
+        return new ReportPages(car, diagram, places, gaps, matters, pictures, anchor, sentence, brief);
     }
 
     /** @param first the brief, with which the report then begins; started on threads that go on while the report is written */
     public ReportPages startingWith(Future<BriefPage> first) {
-        return new ReportPages(car, diagram, places, gaps, matters, pictures, logHead, heldBack, Optional.of(first));
+        return new ReportPages(car, diagram, places, gaps, matters, pictures, anchor, heldBack, Optional.of(first));
     }
 
     /**
@@ -124,7 +125,7 @@ public final class ReportPages {
      * @param photos of this visit, started on these threads
      */
     public List<Path> write(Path folder, Paper paper, ReportPhotos photos, PageWorkers workers) throws IOException {
-        Lasting.createFolders(folder);
+        DurableFiles.createFolders(folder);
         workers.expect(2);
         ThicknessRamp ramp = ThicknessRamp.of(List.of(car), ThicknessRamp.usualUnit(car));
         ReportDrawing drawing = new ReportDrawing(car, diagram, places, photos.shots(), letters(), ramp);
@@ -139,19 +140,19 @@ public final class ReportPages {
                         ramp,
                         pictures::words,
                         diagram)
-                .content("", logHead, heldBack);
+                .content("", anchor, heldBack);
         Map<String, byte[]> files = new HashMap<>(printed.byAddress());
         Optional<BriefPage> first = brief.isPresent() ? Optional.of(PageWorkers.result(brief.get())) : Optional.empty();
         first.ifPresent(page -> files.putAll(page.pictures()));
         Future<Path> pdf = workers.start(
                 "Writing the report",
-                () -> Lasting.fill(
+                () -> DurableFiles.fill(
                         folder.resolve("report.pdf"),
                         out -> PdfDocument.write(
                                 page(content, first, drawing.onPaper(photos.key(), paper), paper, false), files, out)));
         Future<Path> html = workers.start(
                 "Writing the report as one HTML file",
-                () -> Lasting.fill(
+                () -> DurableFiles.fill(
                         folder.resolve("report.html"),
                         out -> within(
                                 page(content, first, drawing.onScreen(photos.key(), content.targets()), paper, true),

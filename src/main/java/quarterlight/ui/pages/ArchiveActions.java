@@ -15,15 +15,15 @@ import quarterlight.edit.EditRefused;
 import quarterlight.edit.archive.ArchiveProof;
 import quarterlight.edit.archive.Archived;
 import quarterlight.edit.archive.Archiving;
+import quarterlight.edit.export.DisclosurePreview;
 import quarterlight.edit.export.Exporting;
-import quarterlight.edit.export.GoingOut;
 import quarterlight.page.DiagramDrawing;
 import quarterlight.page.print.Paper;
 import quarterlight.table.TableUnreadable;
 import quarterlight.task.Job;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 
@@ -32,7 +32,7 @@ final class ArchiveActions {
     private static final int GOING_ROWS = 16;
     private static final int GOING_COLUMNS = 64;
 
-    private final DeskParts parts;
+    private final UiContext parts;
     private final OpenVisit visit;
     private final PagesModel model;
     private final Texts texts;
@@ -44,7 +44,7 @@ final class ArchiveActions {
     private final Command check;
     private final Command key;
 
-    ArchiveActions(DeskParts parts, OpenVisit visit, PagesModel model, Component owner) {
+    ArchiveActions(UiContext parts, OpenVisit visit, PagesModel model, Component owner) {
         this.parts = parts;
         this.visit = visit;
         this.model = model;
@@ -88,8 +88,7 @@ final class ArchiveActions {
         parts.jobs()
                 .start(
                         texts.get("pages.checking"),
-                        progress -> ArchiveProof.of(
-                                file, parts.work().visits(slip -> {}), parts.catalog(), progress),
+                        progress -> ArchiveProof.of(file, parts.work().visits(slip -> {}), parts.catalog(), progress),
                         proof -> checked(file, proof),
                         parts.problems()::failed);
     }
@@ -122,8 +121,8 @@ final class ArchiveActions {
 
     /** Whether the user agrees to what goes out, and what stays, once it is told. */
     private boolean isAgreed() {
-        JTextArea told =
-                new JTextArea(GoingOut.of(visit.visit(), parts.catalog()).text(), GOING_ROWS, GOING_COLUMNS);
+        JTextArea told = new JTextArea(
+                DisclosurePreview.of(visit.visit(), parts.catalog()).text(), GOING_ROWS, GOING_COLUMNS);
         told.setName("going-out");
         told.setEditable(false);
         told.setLineWrap(true);
@@ -157,7 +156,7 @@ final class ArchiveActions {
         Paper paper = model.state().paper();
         return progress -> new Archiving(parts.catalog(), parts.clock(), (pages, pictures, reports) -> {
                     try {
-                        parts.work().pages(visit.store(), pages, paper, reports);
+                        parts.work().pagesWithin(visit.store(), pages, paper, reports);
                         parts.work().pictures(visit.store(), pictures, reports);
                     } catch (DiagramRefused | TableUnreadable e) {
                         throw new EditRefused("pages", e.getMessage());
@@ -172,7 +171,8 @@ final class ArchiveActions {
         String sentence = buyer
                 ? texts.get("pages.archived.buyer", made.file(), made.sha256())
                 : texts.get("pages.archived", made.file(), made.originals(), made.sha256());
-        String told = sentence + "\n" + texts.get("pages.archived.key", made.key().orElse(""));
+        String told =
+                sentence + "\n" + texts.get("pages.archived.key", made.key().orElse(""));
         if (made.ok()) {
             parts.problems().remark(told);
         } else {

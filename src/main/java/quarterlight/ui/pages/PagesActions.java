@@ -16,10 +16,10 @@ import quarterlight.page.print.PagePreview;
 import quarterlight.page.print.Paper;
 import quarterlight.store.problem.VisitUnreadable;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.visit.OpenVisit;
-import quarterlight.visit.LeftOut;
+import quarterlight.visit.ReportExclusion;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
@@ -27,7 +27,7 @@ import quarterlight.visit.row.RecordKind;
 
 /** What can be done in the Pages station: make, look, open, print, and choose what goes in. Event thread only. */
 final class PagesActions {
-    private final DeskParts parts;
+    private final UiContext parts;
     private final OpenVisit visit;
     private final PagesModel model;
     private final Texts texts;
@@ -41,7 +41,7 @@ final class PagesActions {
     private final ArchiveActions archives;
     private final Command leaveOutPhotos;
 
-    PagesActions(DeskParts parts, OpenVisit visit, PagesModel model, Component owner) {
+    PagesActions(UiContext parts, OpenVisit visit, PagesModel model, Component owner) {
         this.parts = parts;
         this.visit = visit;
         this.model = model;
@@ -193,13 +193,13 @@ final class PagesActions {
     }
 
     /** Leaves things out of the report, or takes them in again if all of them are out already. */
-    void leaveOut(List<LeftOut> things) {
-        List<Recorded<LeftOut>> out = visit.visit().leftOut();
+    void leaveOut(List<ReportExclusion> things) {
+        List<Recorded<ReportExclusion>> out = visit.visit().leftOut();
         List<RecordId> there = out.stream()
                 .filter(row -> things.contains(row.value()))
                 .map(Recorded::id)
                 .toList();
-        List<LeftOut> fresh = new ArrayList<>(things);
+        List<ReportExclusion> fresh = new ArrayList<>(things);
         out.forEach(row -> fresh.remove(row.value()));
         if (fresh.isEmpty()) {
             visit.edit(
@@ -215,7 +215,7 @@ final class PagesActions {
 
     private void leaveOutPhotos() {
         List<PhotoId> photos = visit.selection().photos();
-        leaveOut(photos.stream().map(LeftOut::of).toList());
+        leaveOut(photos.stream().map(ReportExclusion::of).toList());
     }
 
     /** Sets one fact that the pages print. */

@@ -12,8 +12,8 @@ import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.archive.signature.PublicHalf;
 import quarterlight.archive.signature.SigningKeyFile;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 
 /** The key that signs archives: its fingerprint to hand out, and the passphrase that keeps it. Event thread only. */
@@ -21,12 +21,12 @@ final class SigningKeyDialog {
     private static final int COLUMNS = 28;
     private static final int PRINT_COLUMNS = 40;
 
-    private final DeskParts parts;
+    private final UiContext parts;
     private final Texts texts;
     private final Component owner;
     private final SigningKeyFile file;
 
-    SigningKeyDialog(DeskParts parts, Component owner) {
+    SigningKeyDialog(UiContext parts, Component owner) {
         this.parts = parts;
         this.texts = parts.texts();
         this.owner = owner;
@@ -43,7 +43,9 @@ final class SigningKeyDialog {
             return Optional.of(Optional.empty());
         }
         JPasswordField field = field("signing-passphrase", "pages.passphrase");
-        return asked(texts.get("pages.passphrase"), field) ? Optional.of(Optional.of(field.getPassword())) : Optional.empty();
+        return asked(texts.get("pages.passphrase"), field)
+                ? Optional.of(Optional.of(field.getPassword()))
+                : Optional.empty();
     }
 
     private boolean isLocked() {
@@ -62,7 +64,8 @@ final class SigningKeyDialog {
     }
 
     private boolean asked(String title, Component content) {
-        return JOptionPane.showConfirmDialog(owner, content, title, JOptionPane.OK_CANCEL_OPTION, JOptionPane.PLAIN_MESSAGE)
+        return JOptionPane.showConfirmDialog(
+                        owner, content, title, JOptionPane.OK_CANCEL_OPTION, JOptionPane.PLAIN_MESSAGE)
                 == JOptionPane.OK_OPTION;
     }
 

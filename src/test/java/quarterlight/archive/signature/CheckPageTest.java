@@ -127,20 +127,23 @@ class CheckPageTest {
     @Test
     void opensThePicturesAndAsksNoNetwork() throws Exception {
         Browser.Tab tab = checked(files, "");
-        tab.until("[...document.querySelectorAll('#pictures img')].filter(i => i.complete && i.naturalWidth === 640).length === 2");
+        tab.until("[...document.querySelectorAll('#pictures img')].filter(i => i.complete && i.naturalWidth ==="
+                + " 640).length === 2");
         tab.value("document.querySelector('#pictures button').click()");
         tab.until("document.querySelector('#large').open && document.querySelector('#large img').naturalWidth === 640");
         assertThat(tab.value("performance.getEntriesByType('resource').filter(e => !e.name.startsWith('blob:')).length")
                         .asInt())
                 .isZero();
-        assertThat(ReaderFiles.page()).contains("MIT License", "default-src 'none'").doesNotContain("@CHECK@", "@NACL@");
+        assertThat(ReaderFiles.page())
+                .contains("MIT License", "default-src 'none'")
+                .doesNotContain("@CHECK@", "@NACL@");
     }
 
     @Test
     void tellsTheHashOfTheZip() throws Exception {
         Path zip = folder.resolve("a.zip");
-        Browser.Tab tab = browser.open(
-                SignedArchive.unpacked(files, folder.resolve("z")).resolve("check.html"), "");
+        Browser.Tab tab =
+                browser.open(SignedArchive.unpacked(files, folder.resolve("z")).resolve("check.html"), "");
         tab.choose("#zip", zip);
         tab.until("document.getElementById('ziphash').textContent.length > 60");
         java.security.MessageDigest digest = java.security.MessageDigest.getInstance("SHA-256");

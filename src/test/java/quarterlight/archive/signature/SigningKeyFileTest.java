@@ -56,7 +56,8 @@ class SigningKeyFileTest {
         assertThat(file().isLocked()).isTrue();
         assertThat(Files.readString(file().path())).contains("ENCRYPTED").doesNotContain("BEGIN PRIVATE");
         assertThat(file().open()).contains(key.open());
-        assertThat(file().key(words("gr\u00f6\u00dfer als zw\u00f6lf")).sign(text)).isEqualTo(before);
+        assertThat(file().key(words("gr\u00f6\u00dfer als zw\u00f6lf")).sign(text))
+                .isEqualTo(before);
         file().lock(words("gr\u00f6\u00dfer als zw\u00f6lf"), Optional.empty());
         assertThat(file().isLocked()).isFalse();
         assertThat(file().key(Optional.empty()).sign(text)).isEqualTo(before);
@@ -95,15 +96,15 @@ class SigningKeyFileTest {
     }
 
     private String text(SigningKey key) {
-        return Pem.encoded("PRIVATE KEY", key.secretEncoded())
-                + key.open().pem();
+        return Pem.encoded("PRIVATE KEY", key.secretEncoded()) + key.open().pem();
     }
 
     /** RFC 8032, section 7.1, test 2: secret key, public key, message of one byte, signature. */
     @Test
     void signsAsTheStandardHasIt() throws IOException {
         java.util.HexFormat hex = java.util.HexFormat.of();
-        String secret = "302e020100300506032b657004220420" + "4ccd089b28ff96da9db6c346ec114e0f5b8a319f35aba624da8cf6ed4fb8a6fb";
+        String secret =
+                "302e020100300506032b657004220420" + "4ccd089b28ff96da9db6c346ec114e0f5b8a319f35aba624da8cf6ed4fb8a6fb";
         String open = "302a300506032b6570032100" + "3d4017c3e843895a92b70aa74d1b7ebc9c982ccf2ec4968cc0cd55f12af4660c";
         Files.createDirectories(folder.resolve("settings"));
         Files.writeString(

@@ -76,7 +76,9 @@ class SignedArchiveTest {
         Map<String, byte[]> changed = SignedArchive.flipped(files, SignedArchive.photoIn(files));
         JsonNode said = audit(bench, changed, 1);
         assertThat(said.get("changed")).hasSize(1);
-        assertThat(said.get("signature").asText()).as("of the lists, which were not touched").isEqualTo("good");
+        assertThat(said.get("signature").asText())
+                .as("of the lists, which were not touched")
+                .isEqualTo("good");
         assertThat(restored(changed, 2)).contains("FRONT.JPG");
     }
 
@@ -91,7 +93,8 @@ class SignedArchiveTest {
 
     @Test
     void tellsASignatureOfAnotherArchive() throws Exception {
-        bench.run("set", folder.resolve("mine/visit").toString(), "client=Another").done();
+        bench.run("set", folder.resolve("mine/visit").toString(), "client=Another")
+                .done();
         Map<String, byte[]> second = SignedArchive.files(SignedArchive.made(bench, folder.resolve("mine"), "b.zip"));
         files.put(SignedArchive.SIGNATURE, second.get(SignedArchive.SIGNATURE));
         assertThat(audit(bench, files, 1).get("signature").asText()).isEqualTo("bad");
@@ -107,7 +110,8 @@ class SignedArchiveTest {
         JsonNode whole = audit(bench, theirs, 0);
         assertThat(whole.get("signature").asText()).isEqualTo("good");
         assertThat(whole.get("key_is").asText()).isEqualTo("unknown");
-        assertThat(audit(bench, theirs, 1, "--key", print).get("key_is").asText()).isEqualTo("another");
+        assertThat(audit(bench, theirs, 1, "--key", print).get("key_is").asText())
+                .isEqualTo("another");
         assertThat(audit(bench, files, 0, "--key", print.toUpperCase(java.util.Locale.ROOT))
                         .get("key_is")
                         .asText())
@@ -143,7 +147,8 @@ class SignedArchiveTest {
                         .status())
                 .isEqualTo(2);
         assertThat(locked).doesNotExist();
-        bench.run("archive", visit, locked.toString(), "--passphrase-file", right).done();
+        bench.run("archive", visit, locked.toString(), "--passphrase-file", right)
+                .done();
         assertThat(audit(bench, SignedArchive.files(locked), 0).get("key").asText())
                 .isEqualTo(print);
         bench.run("key", "--unlock", "--passphrase-file", right).done();
@@ -155,15 +160,24 @@ class SignedArchiveTest {
         Path bag = SignedArchive.unpacked(files, folder.resolve("bag"));
         assertThat(verified(bag)).isTrue();
         OpenSsl.Said der = OpenSsl.run(
-                "pkey", "-pubin", "-in", bag.resolve(SignedArchive.KEY).toString(), "-outform", "DER", "-out",
+                "pkey",
+                "-pubin",
+                "-in",
+                bag.resolve(SignedArchive.KEY).toString(),
+                "-outform",
+                "DER",
+                "-out",
                 folder.resolve("key.der").toString());
         assertThat(der.status()).isZero();
-        assertThat(OpenSsl.run("dgst", "-sha256", "-r", folder.resolve("key.der").toString())
+        assertThat(OpenSsl.run(
+                                "dgst",
+                                "-sha256",
+                                "-r",
+                                folder.resolve("key.der").toString())
                         .text())
                 .startsWith(print);
         assertThat(new String(files.get("README.txt"), StandardCharsets.UTF_8)).contains(print, "the signer's word");
-        assertThat(verified(SignedArchive.unpacked(
-                        SignedArchive.mendedLists(files), folder.resolve("mended"))))
+        assertThat(verified(SignedArchive.unpacked(SignedArchive.mendedLists(files), folder.resolve("mended"))))
                 .isFalse();
     }
 

@@ -41,10 +41,11 @@ class ArchivingTest {
 
     private final Restoring restoring = new Restoring(VisitOpening.by(SampleVisit.CLOCK), ZoneTable.load());
 
-    private final Archiving archiving = new Archiving(ZoneTable.load(), SampleVisit.CLOCK, (pages, pictures, progress) -> {
-        Files.createDirectories(pages);
-        Files.writeString(pages.resolve("page.html"), "for the buyer");
-    });
+    private final Archiving archiving =
+            new Archiving(ZoneTable.load(), SampleVisit.CLOCK, (pages, pictures, progress) -> {
+                Files.createDirectories(pages);
+                Files.writeString(pages.resolve("page.html"), "for the buyer");
+            });
 
     /** A visit of a released schema: random rows of every kind, with texts that trouble careless writers. */
     private Path released(int schema) throws IOException {
