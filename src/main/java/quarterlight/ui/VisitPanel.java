@@ -2,6 +2,7 @@ package quarterlight.ui;
 
 import static quarterlight.visit.row.RecordKind.CLAIMS;
 import static quarterlight.visit.row.RecordKind.COVERAGE;
+import static quarterlight.visit.row.RecordKind.DROPPED;
 import static quarterlight.visit.row.RecordKind.FEATURES;
 import static quarterlight.visit.row.RecordKind.GAUGE;
 import static quarterlight.visit.row.RecordKind.LEFT_OUT;
@@ -20,6 +21,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javax.swing.JPanel;
 import quarterlight.ui.diagram.CarAndPhoto;
@@ -59,14 +61,14 @@ final class VisitPanel extends JPanel {
     private Station station;
     private transient Optional<Doubt> doubt = Optional.empty();
 
-    VisitPanel(UiContext parts, OpenVisit visit, DeskActions actions) {
+    VisitPanel(UiContext parts, OpenVisit visit, DeskActions actions, Consumer<String> foot) {
         super(new BorderLayout());
         this.parts = parts;
         this.actions = actions;
         this.visit = visit;
         this.station = Station.PHOTOS;
         rail = new Rail(parts.texts(), this::show);
-        diagram = new DiagramSide(parts, visit, this::front);
+        diagram = new DiagramSide(parts, visit, this::front, foot);
         int permille = parts.settings().settings().number(DIVIDER, USUAL_SHARE);
         photo = new PhotoBeside(parts.texts(), visit);
         left = new CarAndPhoto(parts.settings(), photo, diagram, this::layOut);
@@ -195,7 +197,10 @@ final class VisitPanel extends JPanel {
 
     /** The station that shows rows of a kind; the one in front if it shows them too. */
     private Station home(ChangedRows changed) {
-        if (changed.isOf(READINGS, GAUGE, SIGNS)) {
+        boolean spoken = changed.isOf(READINGS, SIGNS, MARKS, TRIALS, STATEMENTS, CLAIMS, ODOMETER);
+        if (changed.isOf(DROPPED) || station == Station.WORDS && spoken) {
+            return Station.WORDS;
+        } else if (changed.isOf(READINGS, GAUGE, SIGNS)) {
             return Station.GAUGE;
         } else if (changed.isOf(MARKS, FEATURES)) {
             return Station.MARKS;

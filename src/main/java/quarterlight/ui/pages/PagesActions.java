@@ -49,9 +49,12 @@ final class PagesActions {
         make = add("pages.make", this::make).menuKey("ENTER");
         open = add("pages.open", this::open).menuKey("shift O");
         print = add("pages.print", this::print).menuKey("P");
-        back = add("pages.back", () -> model.turnTo(model.state().page() - 1)).key("PAGE_UP");
+        back = add("pages.back", () -> model.turnTo(model.state().page() - 1))
+                .key("PAGE_UP")
+                .begins();
         next = add("pages.next", () -> model.turnTo(model.state().page() + 1)).key("PAGE_DOWN");
-        leaveOutPhotos = add("pages.leave-out-photos", this::leaveOutPhotos).menuKey("L");
+        leaveOutPhotos =
+                add("pages.leave-out-photos", this::leaveOutPhotos).menuKey("L").begins();
         archives = new ArchiveActions(parts, visit, model, owner);
         commands.addAll(archives.commands());
     }
