@@ -27,6 +27,7 @@ import quarterlight.edit.list.WalkHabitStore;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.json.JsonObject;
+import quarterlight.units.Numerals;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.photo.Photo;
@@ -124,8 +125,7 @@ public final class SuggestVerb implements Verb {
     private static String told(WalkHabitStore.Known known) {
         String visits = known.visits() == 0
                 ? ""
-                : "Learnt from " + (known.visits() == 1 ? "1 earlier visit" : known.visits() + " earlier visits")
-                        + ".\n";
+                : "Learnt from " + Numerals.count(known.visits(), "earlier visit", "earlier visits") + ".\n";
         return visits + known.remarks().stream().map(remark -> remark + "\n").collect(Collectors.joining());
     }
 
@@ -144,8 +144,6 @@ public final class SuggestVerb implements Verb {
         return table.text()
                 + (none
                         ? "\nPin a few photos that have a time first; then zones can be suggested.\n"
-                        : "\n"
-                                + "Suggestions are based on the order and pauses of your walk; look at the photo before"
-                                + " you pin it.\n");
+                        : "\nSuggestions are based on the order and pauses of your walk; look at the photo before you pin it.\n");
     }
 }
