@@ -30,6 +30,7 @@ import quarterlight.edit.list.VisitLists;
 import quarterlight.findings.Findings;
 import quarterlight.marks.code.DatePatterns;
 import quarterlight.matters.Matters;
+import quarterlight.page.PagesChoice;
 import quarterlight.page.VisitPages;
 import quarterlight.page.brief.BriefPage;
 import quarterlight.page.brief.BriefPictures;
@@ -55,6 +56,7 @@ import quarterlight.table.list.TrialTable;
 import quarterlight.task.Progress;
 import quarterlight.units.Area;
 import quarterlight.visit.HeldBack;
+import quarterlight.visit.ReportLength;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
 
@@ -118,12 +120,18 @@ public final class VisitWork {
         return TrialTable.load(VisitLists.folder(folder, settings));
     }
 
-    /** Makes the diagram page and the report of a visit in a folder, all of them or none; what was made. */
+    /** Makes the pages of a visit in a folder, all of them or none; what was made. */
     public List<Path> pages(VisitStore store, Path out, Paper paper, Progress progress)
+            throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
+        return pages(store, out, PagesChoice.on(paper), progress);
+    }
+
+    /** The same in the unit and length asked for. */
+    public List<Path> pages(VisitStore store, Path out, PagesChoice choice, Progress progress)
             throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
         requireOwn(store.folder(), out);
         try (PagesFolder folder = PagesFolder.in(out)) {
-            makePages(store, folder.making(), paper, progress);
+            makePages(store, folder.making(), choice, progress);
             return folder.take();
         }
     }
@@ -144,10 +152,11 @@ public final class VisitWork {
         }
     }
 
-    private void makePages(VisitStore store, Path out, Paper paper, Progress progress)
+    private void makePages(VisitStore store, Path out, PagesChoice choice, Progress progress)
             throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
         VisitRecord whole = store.read();
-        VisitRecord visit = whole.forBuyer();
+        VisitRecord visit = choice.brief() ? whole.forBuyer().reported(ReportLength.SHORT) : whole.forBuyer();
+        Paper paper = choice.paper();
         Path folder = store.folder().root();
         try (VisitThumbnails thumbnails = VisitThumbnails.of(store.folder());
                 DecodingWorkers decoding = new DecodingWorkers();
@@ -168,7 +177,7 @@ public final class VisitWork {
             ZonePlaces places = photos.places();
             List<Future<Path>> drawn = new ArrayList<>(
                     new VisitPages(findings, diagram, places, pictures.thumbnails(thumbnails.by(visit)), matters)
-                            .start(out, paper, workers));
+                            .start(out, choice, workers));
             LocalDate today = LocalDate.now(Clock.system(visit.facts().timezone()));
             Optional<String> anchor = store.logHead();
             Future<BriefPage> brief = workers.start(
@@ -179,7 +188,7 @@ public final class VisitWork {
                     .anchoredBy(store.logHead())
                     .holdingBack(HeldBack.of(whole).sentence(whole))
                     .startingWith(brief)
-                    .write(out, paper, photos, workers);
+                    .write(out, choice, photos, workers);
             for (Future<Path> page : drawn) {
                 PageWorkers.result(page);
             }

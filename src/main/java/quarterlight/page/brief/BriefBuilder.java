@@ -18,6 +18,7 @@ import quarterlight.matters.NextLook;
 import quarterlight.matters.rule.Safety;
 import quarterlight.page.PageFacts;
 import quarterlight.page.ReportSelection;
+import quarterlight.page.Shortened;
 import quarterlight.page.print.XmlText;
 import quarterlight.units.Days;
 import quarterlight.units.Numerals;

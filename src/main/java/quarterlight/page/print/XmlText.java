@@ -4,6 +4,10 @@ import java.util.function.IntPredicate;
 
 /** Text as typed, made safe to stand in XML and HTML: a character that neither may hold is written as its code, {@code [U+0001]}. */
 public final class XmlText {
+    /** A thin space is a place to break a line, its narrow sister is not (Unicode Standard Annex 14, classes BA and GL). */
+    private static final char THIN = '\u2009';
+
+    private static final char THIN_UNBROKEN = '\u202f';
 
     private XmlText() {}
 
@@ -47,7 +51,10 @@ public final class XmlText {
      * has its quotes escaped, so it never looks like one.
      */
     public static String html(String page) {
-        return "<!DOCTYPE html>\n" + clean(page).replace("role=\"img\" alt=", "role=\"img\" aria-label=");
+        return "<!DOCTYPE html>\n"
+                + clean(page)
+                        .replace("role=\"img\" alt=", "role=\"img\" aria-label=")
+                        .replace(THIN, THIN_UNBROKEN);
     }
 
     /** The text with its markup characters escaped. */
