@@ -38,13 +38,22 @@ class EveryPageTest {
 
     private static final Pattern APART = Pattern.compile("(?m)[\u2212\u00b1(][ \u2009\u202f]*$"
             + "|\\d[\u2009\u202f ]?\\R(mil|\u00b5m|mm\u00b2?|cm\u00b2?|%|psi|rpm)(?![\\p{L}\\d])");
-    private static final Pattern PAGE = Pattern.compile("page\\s+(\\d+)");
 
     @TempDir
     Path folder;
 
     @ParameterizedTest
-    @CsvSource({"LONG_TEXTS, A4", "SCRIPTS, A4"})
+    @CsvSource({
+        "EMPTY, A4",
+        "ONE_PHOTO, A4",
+        "PICKUP, LETTER",
+        "WAGON, A3",
+        "FOUR_HUNDRED_PINS, A4",
+        "FORTY_GRAVE, LETTER",
+        "LONG_TEXTS, A4",
+        "LONG_TEXTS, LETTER",
+        "SCRIPTS, A4"
+    })
     void everyPageIsFullAndNothingOnItIsCut(OddVisits odd, Paper paper) throws Exception {
         List<Path> made = MadePages.of(odd.visit(), folder, PagesChoice.on(paper));
         keep(odd, paper, made);
@@ -138,7 +147,7 @@ class EveryPageTest {
                 PDAnnotationLink link = (PDAnnotationLink) annotation;
                 String goes = String.valueOf(link.getContents());
                 String said = text(page, link.getRectangle());
-                boolean told = PAGE.matcher(said).find();
+                boolean told = said.contains("page");
                 if (!open.isEmpty() && !(told && goes.equals(open))) {
                     without.add(open);
                 }
