@@ -130,6 +130,12 @@ final class MainMenu extends JMenuBar {
             menu.addSeparator();
         });
         menu.add(actions.hideDiagram());
+        menu.add(actions.photoBeside());
+        window.bench().ifPresent(bench -> {
+            JMenu picture = menu("menu.picture");
+            bench.pictureCommands().forEach(picture::add);
+            menu.add(picture);
+        });
         menu.add(actions.unit());
         menu.add(actions.brightness());
     }
@@ -137,6 +143,9 @@ final class MainMenu extends JMenuBar {
     private void fillStation(JMenu menu) {
         window.bench().flatMap(VisitPanel::front).map(StationScreen::commands).ifPresent(commands -> {
             for (Command command : commands) {
+                if (command.isFirstOfSection() && menu.getItemCount() > 0) {
+                    menu.addSeparator();
+                }
                 menu.add(command);
             }
         });

@@ -13,8 +13,8 @@ import javax.swing.JFrame;
 import javax.swing.JPanel;
 import quarterlight.ui.dialog.FileDrop;
 import quarterlight.ui.dialog.MainFrame;
-import quarterlight.ui.kit.DeskParts;
-import quarterlight.ui.kit.field.Typing;
+import quarterlight.ui.kit.UiContext;
+import quarterlight.ui.kit.field.TypedText;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.VisitOpener;
 import quarterlight.ui.kit.visit.VisitReading;
@@ -25,16 +25,16 @@ import quarterlight.visit.VisitFacts;
 final class MainWindow {
     private static final String BOUNDS = "window.bounds";
 
-    private final DeskParts parts;
+    private final UiContext parts;
     private final MainFrame frame;
     private final ProgressLine progress;
     private final VisitOpener door;
     private final JPanel middle = new JPanel(new BorderLayout());
     private final DeskActions actions;
-    private final Typing typing = Typing.watch();
+    private final TypedText typing = TypedText.watch();
     private Optional<VisitPanel> bench = Optional.empty();
 
-    MainWindow(DeskParts parts, MainFrame frame, ProgressLine progress) {
+    MainWindow(UiContext parts, MainFrame frame, ProgressLine progress) {
         this.parts = parts;
         this.frame = frame;
         this.progress = progress;
@@ -103,6 +103,7 @@ final class MainWindow {
 
     private void startPage() {
         frame.titled("");
+        progress.hint(parts.texts().get("start.hint"));
         put(new StartPage(parts, actions, this::open));
         actions.visitChanged();
     }
@@ -133,7 +134,7 @@ final class MainWindow {
                 .with(
                         StartPage.carKey(visit.folder()),
                         visit.visit().facts().car().name()));
-        VisitPanel fresh = new VisitPanel(parts, visit, actions);
+        VisitPanel fresh = new VisitPanel(parts, visit, actions, progress::hint);
         bench = Optional.of(fresh);
         frame.titled(visit.visit().facts().car().name());
         visit.onVisit(() -> {

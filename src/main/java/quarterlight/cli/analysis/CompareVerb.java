@@ -10,12 +10,12 @@ import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
 import quarterlight.cli.call.OwnLists;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
 import quarterlight.cli.call.Visits;
-import quarterlight.cli.call.Words;
 import quarterlight.cli.compare.ComparisonJson;
 import quarterlight.cli.compare.ComparisonText;
 import quarterlight.cli.delivery.PagesVerb;
@@ -28,6 +28,7 @@ import quarterlight.edit.compare.ComparisonWork;
 import quarterlight.page.print.Paper;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.TableUnreadable;
+import quarterlight.units.Numerals;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.units.Worded;
 
@@ -39,35 +40,36 @@ public final class CompareVerb implements Verb {
     private static final String UNIT = "--unit";
     private static final String PAPER = "--paper";
 
-    private final Surroundings around;
+    private final CliContext around;
 
-    public CompareVerb(Surroundings around) {
+    public CompareVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("compare", "compare two to six cars side by side")
-                .addPositional(Words.paths(0, "VISIT", "folders of two to six visits: A, B and so on"))
-                .addOption(Words.pathOption(OUT, "FOLDER", "also write compare.pdf and compare.html there"))
+        return CliOptions.verb("compare", "compare two to six cars side by side")
+                .addPositional(CliOptions.paths(0, "VISIT", "folders of two to six visits: A, B and so on"))
+                .addOption(CliOptions.pathOption(OUT, "FOLDER", "also write compare.pdf and compare.html there"))
+                .addOption(CliOptions.text(
+                        CARE,
+                        "CONCERN=N,...",
+                        "what the buyer cares about, with weights from 0 to " + Care.MAX
+                                + ": originality, structure, running and driving, finish, documents; orders"
+                                + " matters of one severity"))
+                .addOption(CliOptions.text(DETAIL, "A,B", "which two of the cars stand in detail (default: A,B)"))
                 .addOption(
-                        Words.text(
-                                CARE,
-                                "CONCERN=N,...",
-                                "what the buyer cares about, with weights from 0 to " + Care.MAX
-                                        + ": originality, structure, running and driving, finish, documents; orders matters of one severity"))
-                .addOption(Words.text(DETAIL, "A,B", "which two of the cars stand in detail (default: A,B)"))
-                .addOption(Words.text(UNIT, "UNIT", "mil or um (default: the one in which most of A was measured)"))
-                .addOption(
-                        Words.text(PAPER, "PAPER", Worded.words(Paper.class).replace(", ", " or ") + " (default: a4)"))
-                .addOption(Words.json());
+                        CliOptions.text(UNIT, "UNIT", "mil or um (default: the one in which most of A was measured)"))
+                .addOption(CliOptions.text(
+                        PAPER, "PAPER", Worded.words(Paper.class).replace(", ", " or ") + " (default: a4)"))
+                .addOption(CliOptions.json());
     }
 
     @Override
     public int run(ParseResult call) throws CallRefused, VisitProblem, IOException {
         List<Path> visits = call.matchedPositionalValue(0, List.of());
         if (visits.size() < ComparisonWork.MIN_CARS || visits.size() > ComparisonWork.MAX_CARS) {
-            throw new CallRefused("compare: " + visits.size() + (visits.size() == 1 ? " visit is" : " visits are")
+            throw new CallRefused("compare: " + Numerals.count(visits.size(), "visit is", "visits are")
                     + " named; name " + ComparisonWork.MIN_CARS + " to " + ComparisonWork.MAX_CARS);
         }
         ComparisonChoice choice = choice(call, visits.size());
@@ -77,7 +79,7 @@ public final class CompareVerb implements Verb {
         List<Path> made = call.hasMatchedOption(OUT)
                 ? pages(cars, choice, call.matchedOptionValue(OUT, Path.of("")), paper)
                 : List.of();
-        if (Words.isJson(call)) {
+        if (CliOptions.isJson(call)) {
             around.console().print(ComparisonJson.of(sheet).put("made", made).text());
         } else {
             around.console().print(ComparisonText.of(sheet));

@@ -1,6 +1,5 @@
 package quarterlight.diagram.scene;
 
-import java.awt.Color;
 import java.awt.geom.Rectangle2D;
 import java.util.HashSet;
 import java.util.List;
@@ -11,8 +10,10 @@ import java.util.function.Function;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
 import quarterlight.diagram.file.SvgPath;
+import quarterlight.diagram.ink.InkPalette;
 import quarterlight.diagram.ink.Legend;
 import quarterlight.diagram.ink.TextMeasure;
+import quarterlight.units.XmlText;
 
 /** Writes a scene as SVG text for pages: plain paths and words, no scripts, patterns, clips or references, so that every reader shows it alike. */
 public final class DiagramSvg {
@@ -53,9 +54,9 @@ public final class DiagramSvg {
                 .append("\" height=\"")
                 .append(SvgPath.number(layout.height()))
                 .append("\" role=\"img\">\n<title>")
-                .append(escape(title))
+                .append(XmlText.escaped(title))
                 .append("</title>\n<rect width=\"100%\" height=\"100%\" fill=\"")
-                .append(hex(scene.palette().ground()))
+                .append(InkPalette.hex(scene.palette().ground()))
                 .append("\"/>\n");
         return out.append(new DiagramSvg(scene, links).sheet(0, 0, 1))
                 .append("</svg>\n")
@@ -91,9 +92,9 @@ public final class DiagramSvg {
         links.spots().apply(spot).ifPresent(target -> {
             String name = (spot.kind() == DiagramScene.Spot.Kind.PHOTO ? "Photo " : "Matter ") + spot.text();
             out.append("<a href=\"#")
-                    .append(escape(target))
+                    .append(XmlText.escaped(target))
                     .append("\" aria-label=\"")
-                    .append(escape(name))
+                    .append(XmlText.escaped(name))
                     .append("\"><rect x=\"");
             out.append(SvgPath.number(spot.box().getX()))
                     .append("\" y=\"")
@@ -131,8 +132,8 @@ public final class DiagramSvg {
     private static void open(StringBuilder out, double x, double y, double scale, String more) {
         out.append("<g font-family=\"'")
                 .append(TextMeasure.FAMILY)
-                .append(
-                        "', sans-serif\" fill=\"none\" stroke=\"none\" stroke-linecap=\"round\" stroke-linejoin=\"round\" transform=\"translate(")
+                .append("', sans-serif\" fill=\"none\" stroke=\"none\" stroke-linecap=\"round\""
+                        + " stroke-linejoin=\"round\" transform=\"translate(")
                 .append(SvgPath.number(x))
                 .append(' ')
                 .append(SvgPath.number(y))
@@ -147,49 +148,49 @@ public final class DiagramSvg {
         out.append("<g data-view=\"")
                 .append(view.view().word())
                 .append("\"><title>")
-                .append(escape(view.title()))
+                .append(XmlText.escaped(view.title()))
                 .append("</title>\n");
         write(out, view.drawn());
         out.append("</g>\n");
     }
 
-    private void write(StringBuilder out, List<Drawn> things) {
-        for (Drawn thing : things) {
-            if (thing instanceof Drawn.Filled filled) {
+    private void write(StringBuilder out, List<DrawnItem> things) {
+        for (DrawnItem thing : things) {
+            if (thing instanceof DrawnItem.Filled filled) {
                 fill(out, filled);
-            } else if (thing instanceof Drawn.Stroked stroked) {
+            } else if (thing instanceof DrawnItem.Stroked stroked) {
                 out.append("<path stroke=\"")
-                        .append(hex(stroked.color()))
+                        .append(InkPalette.hex(stroked.color()))
                         .append("\" stroke-width=\"")
                         .append(SvgPath.number(stroked.width()))
                         .append(stroked.plain() ? "\" stroke-linecap=\"butt\" d=\"" : "\" d=\"")
                         .append(SvgPath.write(stroked.shape()))
                         .append("\"/>\n");
-            } else if (thing instanceof Drawn.Dots dots) {
-                fill(out, Drawn.Filled.of(Texture.path(dots), dots.color()));
-            } else if (thing instanceof Drawn.Words words) {
+            } else if (thing instanceof DrawnItem.Dots dots) {
+                fill(out, DrawnItem.Filled.of(Texture.path(dots), dots.color()));
+            } else if (thing instanceof DrawnItem.Words words) {
                 words(out, words);
             }
         }
     }
 
-    private void fill(StringBuilder out, Drawn.Filled filled) {
+    private void fill(StringBuilder out, DrawnItem.Filled filled) {
         Optional<String> target = filled.zone().flatMap(links.zones());
         String name = filled.zone().map(this::named).orElse("");
         target.ifPresent(place -> out.append("<a href=\"#")
-                .append(escape(place))
+                .append(XmlText.escaped(place))
                 .append(reached.add(filled.zone().orElseThrow()) ? "" : "\" tabindex=\"-1")
                 .append("\" aria-label=\"")
-                .append(escape(name))
+                .append(XmlText.escaped(name))
                 .append("\">"));
-        out.append("<path fill=\"").append(hex(filled.color())).append("\" fill-rule=\"evenodd\" d=\"");
+        out.append("<path fill=\"").append(InkPalette.hex(filled.color())).append("\" fill-rule=\"evenodd\" d=\"");
         out.append(SvgPath.write(filled.shape())).append('"');
         if (filled.zone().isEmpty()) {
             out.append("/>\n");
             return;
         }
         out.append(" data-zone=\"").append(filled.zone().get().value()).append("\"><title>");
-        out.append(escape(name)).append("</title></path>").append(target.isPresent() ? "</a>\n" : "\n");
+        out.append(XmlText.escaped(name)).append("</title></path>").append(target.isPresent() ? "</a>\n" : "\n");
     }
 
     /** The name of a zone with its value. */
@@ -204,7 +205,7 @@ public final class DiagramSvg {
         return value.isEmpty() ? name : name + ": " + value + (unit.isEmpty() ? "" : " " + unit);
     }
 
-    private static void words(StringBuilder out, Drawn.Words words) {
+    private static void words(StringBuilder out, DrawnItem.Words words) {
         out.append("<text x=\"")
                 .append(SvgPath.number(words.left()))
                 .append("\" y=\"")
@@ -212,32 +213,9 @@ public final class DiagramSvg {
                 .append("\" font-size=\"")
                 .append(SvgPath.number(words.size()))
                 .append(words.bold() ? "\" font-weight=\"600\" fill=\"" : "\" fill=\"")
-                .append(hex(words.color()))
+                .append(InkPalette.hex(words.color()))
                 .append("\">")
-                .append(escape(words.text()))
+                .append(XmlText.escaped(words.text()))
                 .append("</text>\n");
-    }
-
-    private static String hex(Color color) {
-        return String.format("#%06x", color.getRGB() & 0xFFFFFF);
-    }
-
-    private static String escape(String text) {
-        StringBuilder out = new StringBuilder();
-        text.codePoints().forEach(c -> {
-            switch (c) {
-                case '&' -> out.append("&amp;");
-                case '<' -> out.append("&lt;");
-                case '>' -> out.append("&gt;");
-                case '"' -> out.append("&quot;");
-                default -> {
-                    boolean allowed = c >= 0x20 && c != 0xFFFE && c != 0xFFFF && !(c >= 0xD800 && c <= 0xDFFF);
-                    if (allowed || c == '\t' || c == '\n') {
-                        out.appendCodePoint(c);
-                    }
-                }
-            }
-        });
-        return out.toString();
     }
 }

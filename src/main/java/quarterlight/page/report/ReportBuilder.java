@@ -27,7 +27,7 @@ import quarterlight.page.PageFacts;
 import quarterlight.page.ReportSelection;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.page.report.back.Glossary;
-import quarterlight.page.report.back.PhotoList;
+import quarterlight.page.report.back.PhotoIndex;
 import quarterlight.page.report.picture.PrintedPicture;
 import quarterlight.page.report.picture.ReportPictures;
 import quarterlight.page.report.text.ClaimTexts;
@@ -41,6 +41,7 @@ import quarterlight.page.report.text.Shots;
 import quarterlight.page.report.text.StripPlot;
 import quarterlight.page.report.text.ZoneTexts;
 import quarterlight.units.Days;
+import quarterlight.units.Numerals;
 import quarterlight.visit.VisitChoices;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.statement.Severity;
@@ -149,7 +150,7 @@ final class ReportBuilder {
                         .toList(),
                 rustCautions,
                 own(),
-                selection.full() ? PhotoList.of(car, shots) : List.of(),
+                selection.full() ? PhotoIndex.of(car, shots) : List.of(),
                 List.of(),
                 MethodTexts.sources());
         return content.withGlossary(Glossary.of(content.toString()));
@@ -307,7 +308,7 @@ final class ReportBuilder {
                 .filter(photo -> photo.setAside().isPresent())
                 .count();
         if (aside > 0) {
-            sentences.add(aside + (aside == 1 ? " photo" : " photos")
+            sentences.add(Numerals.count(aside, "photo", "photos")
                     + " set aside by the inspector, for example as duplicates or blurry, and not used.");
         }
         return sentences;

@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
 import quarterlight.coverage.Gap;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.ZonePlaces;
-import quarterlight.file.Lasting;
+import quarterlight.file.DurableFiles;
 import quarterlight.findings.Findings;
 import quarterlight.matters.Matters;
 import quarterlight.page.MatterLetters;
@@ -30,7 +30,6 @@ import quarterlight.page.print.PageWorkers;
 import quarterlight.page.print.Paper;
 import quarterlight.page.print.PdfDocument;
 import quarterlight.page.print.Template;
-import quarterlight.page.print.XmlText;
 import quarterlight.page.report.picture.BuyerPictures;
 import quarterlight.page.report.picture.ReportPictures;
 import quarterlight.page.report.text.ReportContent;
@@ -126,7 +125,7 @@ public final class ReportPages {
      */
     public List<Path> write(Path folder, PagesChoice choice, ReportPhotos photos, PageWorkers workers)
             throws IOException {
-        Lasting.createFolders(folder);
+        DurableFiles.createFolders(folder);
         workers.expect(2);
         ThicknessRamp ramp = choice.ramp(car);
         Paper paper = choice.paper();
@@ -143,7 +142,7 @@ public final class ReportPages {
         first.ifPresent(page -> files.putAll(page.pictures()));
         Future<Path> pdf = workers.start(
                 "Writing the report",
-                () -> Lasting.fill(
+                () -> DurableFiles.fill(
                         folder.resolve("report.pdf"),
                         out -> PdfDocument.write(
                                 page(content, first, drawing.onPaper(pins, paper), paper, selection.full(), false),
@@ -151,7 +150,7 @@ public final class ReportPages {
                                 out)));
         Future<Path> html = workers.start(
                 "Writing the report as one HTML file",
-                () -> Lasting.fill(
+                () -> DurableFiles.fill(
                         folder.resolve("report.html"),
                         out -> within(
                                 page(
@@ -182,7 +181,7 @@ public final class ReportPages {
         model.put("fonts", "");
         model.put("full", full);
         String page = new Template().fill("report.ftlh", model);
-        return screen ? XmlText.html(FontFaces.within(page)) : page;
+        return screen ? Template.html(FontFaces.within(page)) : page;
     }
 
     /** Writes the page with every picture in place of its address. Typed text has its quotes escaped, so it never looks like one. */

@@ -1,14 +1,16 @@
 package quarterlight.ui.diagram;
 
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.JComboBox;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
@@ -17,36 +19,92 @@ import quarterlight.car.ZoneId;
 import quarterlight.findings.Findings;
 import quarterlight.finish.history.ZoneHistory;
 import quarterlight.thickness.ZoneThickness;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Format;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.StationScreen;
 import quarterlight.units.Thickness;
 import quarterlight.units.ThicknessUnit;
 
-/** The middle of the window: the layers above, the diagram, and one line below that says what lies under the pointer. */
+/** The middle of the window: the layers above and the diagram; it tells the foot of the window what lies under the pointer. */
 public final class DiagramSide extends JPanel {
-    private final transient DeskParts parts;
+    private static final int IN_HAND = 1;
+    /** Judgment: below it the words in eight views crowd out the drawing. */
+    private static final int LOW_PX = 360;
+
+    private final transient UiContext parts;
     private final transient OpenVisit visit;
     private final DiagramPanel diagram;
-    private final JLabel line = new JLabel(" ");
+    private final transient Consumer<String> foot;
     private final transient Supplier<Optional<StationScreen>> front;
     private final Map<Layer, JToggleButton> layers = new EnumMap<>(Layer.class);
+    private final JComboBox<String> views = new JComboBox<>();
+    private final transient ViewInHand inHand;
+    private boolean following;
+    private boolean followed;
 
-    /** @param front the station in front */
-    public DiagramSide(DeskParts parts, OpenVisit visit, Supplier<Optional<StationScreen>> front) {
-        super(new MigLayout("insets 0, gap 0, wrap 1", "[grow,fill]", "[][grow,fill][]"));
+    /**
+     * @param front the station in front
+     * @param foot shows one sentence at the foot of the window
+     */
+    public DiagramSide(
+            UiContext parts, OpenVisit visit, Supplier<Optional<StationScreen>> front, Consumer<String> foot) {
+        super(new MigLayout("insets 0, gap 0, wrap 1", "[grow,fill]", "[][grow,fill]"));
+        this.foot = foot;
         this.parts = parts;
         this.visit = visit;
         this.front = front;
         this.diagram = new DiagramPanel(parts, visit);
+        this.inHand = new ViewInHand(visit);
         DiagramGestures.install(diagram, front);
         add(tools());
         add(diagram);
-        add(Look.secondary(line), "h 26!, gapx 10 10");
         visit.selection().onHovered(this::say);
         visit.selection().onSelected(this::say);
+        visit.selection().onSelected(this::look);
+        visit.onVisit(this::look);
+        diagram.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent e) {
+                look();
+            }
+        });
+    }
+
+    /** Shows the one view of what is in hand, or as chosen above the drawing. */
+    public void follow(boolean inHandOnly) {
+        following = inHandOnly;
+        chosen();
+    }
+
+    /** All eight views in a low room would be too small to read: then it is the one in hand. */
+    private boolean isFollowing() {
+        boolean low = diagram.getHeight() > 0 && diagram.getHeight() < LOW_PX;
+        return views.getSelectedIndex() == IN_HAND || (following || low) && views.getSelectedIndex() <= 0;
+    }
+
+    private void look() {
+        Optional<View> one = inHand.look();
+        if (isFollowing()) {
+            diagram.show(one);
+        } else if (views.getSelectedIndex() <= 0 && followed) {
+            diagram.show(Optional.empty());
+        }
+        followed = isFollowing();
+    }
+
+    private void chosen() {
+        int at = views.getSelectedIndex();
+        if (isFollowing()) {
+            look();
+        } else {
+            diagram.show(
+                    at <= IN_HAND
+                            ? Optional.empty()
+                            : Optional.of(List.of(View.values()).get(at - IN_HAND - 1)));
+        }
+        followed = isFollowing();
     }
 
     public DiagramPanel diagram() {
@@ -58,22 +116,19 @@ public final class DiagramSide extends JPanel {
         for (Layer layer : Layer.values()) {
             String name = parts.texts().get(layer.textKey());
             JToggleButton button = new JToggleButton(name, diagram.layers().contains(layer));
-            button.putClientProperty("JButton.buttonType", "toolBarButton");
-            Look.named(button, parts.texts().get("layer.name", name));
+            Look.named(Look.toggle(button), parts.texts().get("layer.name", name));
             button.addActionListener(e -> diagram.show(layer, button.isSelected()));
             layers.put(layer, button);
             bar.add(button);
         }
-        JComboBox<String> views = new JComboBox<>();
         views.addItem(parts.texts().get("view.all"));
+        views.addItem(parts.texts().get("view.in-hand"));
         for (View view : View.values()) {
             views.addItem(parts.texts().get("view." + view.word()));
         }
         Look.named(views, parts.texts().get("view.name"));
-        views.addActionListener(e -> diagram.show(
-                views.getSelectedIndex() <= 0
-                        ? Optional.empty()
-                        : Optional.of(List.of(View.values()).get(views.getSelectedIndex() - 1))));
+        views.setName("diagram-view");
+        views.addActionListener(e -> chosen());
         bar.add(views, "cell 6 0, wmin 90");
         return bar;
     }
@@ -84,12 +139,12 @@ public final class DiagramSide extends JPanel {
         diagram.show(layer, on);
     }
 
-    /** Says again what the line below has to say, for another station. */
+    /** Says again what the foot has to say, for another station. */
     public void say() {
         Optional<ZoneId> zone = visit.selection().hoveredZone();
-        line.setText(zone.map(this::sentence)
+        foot.accept(zone.map(this::sentence)
                 .or(() -> front.get().flatMap(StationScreen::hint))
-                .orElse(" "));
+                .orElse(""));
     }
 
     private String sentence(ZoneId zone) {

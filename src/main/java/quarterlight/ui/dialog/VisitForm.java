@@ -19,11 +19,12 @@ import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.fact.FactEdits;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Dialogs;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
+import quarterlight.units.XmlText;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.fact.Fact;
 import quarterlight.visit.fact.Fact.Section;
@@ -31,7 +32,7 @@ import quarterlight.visit.fact.Facts;
 
 /** The facts of visit and car in one short form: to make a visit, or to change the facts of the one at hand. Event thread only. */
 public final class VisitForm {
-    private final DeskParts parts;
+    private final UiContext parts;
     private final Texts texts;
     private final Frame owner;
     private final Map<String, JComponent> fields = new LinkedHashMap<>();
@@ -41,7 +42,7 @@ public final class VisitForm {
     /** A visit to make. */
     public record Made(Path folder, VisitFacts facts) {}
 
-    public VisitForm(DeskParts parts, Frame owner) {
+    public VisitForm(UiContext parts, Frame owner) {
         this.parts = parts;
         this.texts = parts.texts();
         this.owner = owner;
@@ -199,23 +200,20 @@ public final class VisitForm {
         while (true) {
             try {
                 T value = reading.read(left);
-                trouble.setText("<html>" + escaped(String.join("\n", sentences)).replace("\n", "<br>"));
+                trouble.setText(
+                        "<html>" + XmlText.escaped(String.join("\n", sentences)).replace("\n", "<br>"));
                 return sentences.isEmpty() ? Optional.of(value) : Optional.empty();
             } catch (EditRefused refused) {
                 sentences.add(refused.getMessage());
                 JComponent field = fields.get(refused.subject());
                 if (field == null || left.remove(refused.subject()) == null) {
-                    trouble.setText(
-                            "<html>" + escaped(String.join("\n", sentences)).replace("\n", "<br>"));
+                    trouble.setText("<html>"
+                            + XmlText.escaped(String.join("\n", sentences)).replace("\n", "<br>"));
                     return Optional.empty();
                 }
                 field.putClientProperty("JComponent.outline", "error");
             }
         }
-    }
-
-    private static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
     }
 
     private static final class Holder<T> {

@@ -1,10 +1,12 @@
 package quarterlight.ui.marks;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -20,8 +22,8 @@ import quarterlight.marks.judge.DateText;
 import quarterlight.marks.judge.JudgedMark;
 import quarterlight.table.list.UserList;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Hairline;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.place.ChangedRows;
@@ -30,7 +32,10 @@ import quarterlight.ui.kit.visit.Station;
 import quarterlight.ui.kit.visit.StationScreen;
 import quarterlight.ui.kit.widget.FactTable;
 import quarterlight.ui.kit.widget.UserListDialog;
+import quarterlight.ui.kit.widget.Weight;
 import quarterlight.visit.mark.Mark;
+import quarterlight.visit.mark.MarkKind;
+import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.pin.ViewPoint;
@@ -44,7 +49,7 @@ public final class MarksScreen implements StationScreen {
     private static final int FEATURES_TAB = 2;
 
     private final JTabbedPane tabs = new JTabbedPane();
-    private final DeskParts parts;
+    private final UiContext parts;
     private final OpenVisit visit;
     private final Texts texts;
     private final MarksModel model = new MarksModel();
@@ -58,7 +63,7 @@ public final class MarksScreen implements StationScreen {
     private final TimeLinePane line;
     private final FeaturesPane features;
 
-    public MarksScreen(DeskParts parts, OpenVisit visit) {
+    public MarksScreen(UiContext parts, OpenVisit visit) {
         this.parts = parts;
         this.visit = visit;
         this.texts = parts.texts();
@@ -71,14 +76,18 @@ public final class MarksScreen implements StationScreen {
                         column("kind", 64, row -> row.mark().value().kind().word()),
                         column("text", 130, row -> row.mark().value().text()),
                         column("date", 130, MarksScreen::date),
-                        column("verdict", 124, row -> row.judged()
-                                .map(j -> j.verdict().word())
-                                .orElse("")),
-                        column("why", 240, row -> row.judged()
+                        column("verdict", 150, row -> row.judged()
+                                        .map(j -> j.verdict().word())
+                                        .orElse(""))
+                                .weighed(row ->
+                                        row.judged().map(MarksScreen::weight).orElse(Weight.QUIET)),
+                        column("why", 214, row -> row.judged()
                                 .map(JudgedMark::why)
                                 .orElse(""))),
                 row -> row.mark().id());
         table.setName("marks");
+        table.order(Comparator.comparing(
+                (Row row) -> row.judged().map(MarksScreen::weight).orElse(Weight.QUIET), Comparator.reverseOrder()));
         this.editor = new MarkEditor(parts, visit, model, actions);
         this.reading = new ReadingPane(texts);
         this.line = new TimeLinePane(parts);
@@ -109,6 +118,17 @@ public final class MarksScreen implements StationScreen {
 
     private FactTable.Column<Row> column(String name, int width, Function<Row, String> text) {
         return new FactTable.Column<>(texts.get("marks.column." + name), width, text);
+    }
+
+    /** A number of the whole car that does not hold is grave; a part that does not fit may have been renewed, and asks for a second look. */
+    private static Weight weight(JudgedMark judged) {
+        MarkKind kind = judged.mark().kind();
+        return switch (judged.verdict()) {
+            case TOO_LATE, MALFORMED, UNUSUALLY_EARLY ->
+                kind == MarkKind.VIN || kind == MarkKind.PLATE ? Weight.GRAVE : Weight.CAUTION;
+            case FITS -> Weight.PLAIN;
+            case CANNOT_TELL, NOT_APPLICABLE -> Weight.QUIET;
+        };
     }
 
     private static String date(Row row) {
@@ -151,9 +171,23 @@ public final class MarksScreen implements StationScreen {
                     model.turnTo(row.mark());
                     row.mark().value().zone().ifPresent(zone -> visit.selection()
                             .zones(Set.of(zone)));
-                    row.mark().value().photo().ifPresent(photo -> visit.selection()
-                            .photos(List.of(photo)));
+                    if (row.mark().value().photo().isPresent()) {
+                        visit.selection().photos(views(row.mark().value()));
+                    }
                 });
+    }
+
+    /** The photo of a mark, and those of other readings of the same part and kind. */
+    private List<PhotoId> views(Mark mark) {
+        return Stream.concat(
+                        Stream.of(mark),
+                        visit.visit().marks().stream()
+                                .map(Recorded::value)
+                                .filter(other ->
+                                        other.part().equalsIgnoreCase(mark.part()) && other.kind() == mark.kind()))
+                .flatMap(one -> one.photo().stream())
+                .distinct()
+                .toList();
     }
 
     private void visitChanged() {

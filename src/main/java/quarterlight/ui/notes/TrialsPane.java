@@ -23,15 +23,17 @@ import quarterlight.coverage.MeasureLimit;
 import quarterlight.coverage.TrialItem;
 import quarterlight.coverage.TrialList;
 import quarterlight.table.list.UserList;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.field.Drafts;
-import quarterlight.ui.kit.field.Faults;
+import quarterlight.ui.kit.field.FormErrors;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
+import quarterlight.ui.kit.visit.PhotoSteps;
 import quarterlight.ui.kit.widget.FactTable;
-import quarterlight.ui.kit.widget.Typing;
+import quarterlight.ui.kit.widget.TextChange;
 import quarterlight.ui.kit.widget.UserListDialog;
+import quarterlight.ui.kit.widget.Weight;
 import quarterlight.ui.kit.widget.WordChoice;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;
@@ -40,7 +42,7 @@ import quarterlight.visit.trial.TrialResult;
 
 /** The functions to try by groups and what was found: a letter in the list says the result. Event thread only. */
 final class TrialsPane extends JPanel {
-    private final transient DeskParts parts;
+    private final transient UiContext parts;
     private final transient OpenVisit visit;
     private final transient NotesModel model;
     private final transient NotesActions actions;
@@ -53,12 +55,12 @@ final class TrialsPane extends JPanel {
     private final JTextField note = new JTextField();
     private final JCheckBox runs;
     private final JButton keep;
-    private final transient Faults faults = new Faults();
+    private final transient FormErrors faults = new FormErrors();
     private final transient Drafts drafts = new Drafts(List.of(item, value, unit, note));
     private final JLabel hint = new JLabel(" ");
     private final JLabel limit = new JLabel(" ");
 
-    TrialsPane(DeskParts parts, OpenVisit visit, NotesModel model, NotesActions actions) {
+    TrialsPane(UiContext parts, OpenVisit visit, NotesModel model, NotesActions actions) {
         super(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[][grow,fill][]"));
         this.parts = parts;
         this.visit = visit;
@@ -78,15 +80,17 @@ final class TrialsPane extends JPanel {
                                 .orElse("")),
                         column("item", 200, NotesModel.TrialLine::item),
                         column(
-                                "result",
-                                120,
-                                line -> of(line, one -> one.result().word())),
+                                        "result",
+                                        120,
+                                        line -> of(line, one -> one.result().word()))
+                                .weighed(TrialsPane::weight),
                         column(
-                                "value",
-                                60,
-                                line -> of(line, one -> one.value()
-                                        .map(BigDecimal::toPlainString)
-                                        .orElse(""))),
+                                        "value",
+                                        60,
+                                        line -> of(line, one -> one.value()
+                                                .map(BigDecimal::toPlainString)
+                                                .orElse("")))
+                                .numbers(),
                         column("unit", 44, line -> of(line, one -> one.unit().orElse(""))),
                         column("note", 200, line -> of(line, one -> one.note().orElse("")))),
                 line -> line.item()
@@ -115,6 +119,17 @@ final class TrialsPane extends JPanel {
     private FactTable.Column<NotesModel.TrialLine> column(
             String name, int width, Function<NotesModel.TrialLine, String> words) {
         return new FactTable.Column<>(texts.get("notes.column." + name), width, words);
+    }
+
+    /** What does not do its work, or was worked round, is seen first; what was not tried steps back. */
+    private static Weight weight(NotesModel.TrialLine line) {
+        return line.kept()
+                .map(row -> switch (row.value().result()) {
+                    case DOES_NOT, BYPASSED, HEAVY -> Weight.CAUTION;
+                    case NOT_TRIED, NOT_FITTED -> Weight.QUIET;
+                    default -> Weight.PLAIN;
+                })
+                .orElse(Weight.QUIET);
     }
 
     private static String of(NotesModel.TrialLine line, Function<Trial, String> words) {
@@ -154,7 +169,7 @@ final class TrialsPane extends JPanel {
         form.add(faults.line(), "span, growx, wmin 0, hidemode 3, wrap");
         limit.setName("trial-limit");
         form.add(Look.secondary(limit), "span, wmin 0");
-        value.getDocument().addDocumentListener(new Typing(this::limited));
+        value.getDocument().addDocumentListener(new TextChange(this::limited));
         return form;
     }
 
@@ -230,7 +245,10 @@ final class TrialsPane extends JPanel {
                     .map(TrialItem::zone)
                     .or(() -> kept.flatMap(Trial::zone))
                     .filter(visit.zones()::contains)
-                    .ifPresent(zone -> visit.selection().zones(Set.of(zone)));
+                    .ifPresent(zone -> {
+                        visit.selection().zones(Set.of(zone));
+                        new PhotoSteps(visit).bring(zone);
+                    });
         });
     }
 

@@ -19,8 +19,8 @@ import quarterlight.diagram.file.VisitDiagram;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.archive.Archived;
 import quarterlight.edit.archive.Archiving;
+import quarterlight.edit.export.DisclosurePreview;
 import quarterlight.edit.export.Exporting;
-import quarterlight.edit.export.GoingOut;
 import quarterlight.edit.fact.FactEdits;
 import quarterlight.edit.matter.MatterEdits;
 import quarterlight.edit.row.RowEdits;
@@ -33,11 +33,11 @@ import quarterlight.store.problem.VisitUnreadable;
 import quarterlight.table.TableUnreadable;
 import quarterlight.task.Job;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
-import quarterlight.visit.LeftOut;
+import quarterlight.visit.ReportExclusion;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
@@ -46,7 +46,7 @@ import quarterlight.visit.statement.Severity;
 
 /** What can be done in the Pages station: make, look, open, print, archive, export, and choose what goes in. Event thread only. */
 final class PagesActions {
-    private final DeskParts parts;
+    private final UiContext parts;
     private final OpenVisit visit;
     private final PagesModel model;
     private final Texts texts;
@@ -66,7 +66,7 @@ final class PagesActions {
     private final Command export;
     private final Command leaveOutPhotos;
 
-    PagesActions(DeskParts parts, OpenVisit visit, PagesModel model, Component owner) {
+    PagesActions(UiContext parts, OpenVisit visit, PagesModel model, Component owner) {
         this.parts = parts;
         this.visit = visit;
         this.model = model;
@@ -75,10 +75,13 @@ final class PagesActions {
         make = add("pages.make", this::make).menuKey("ENTER");
         open = add("pages.open", this::open).menuKey("shift O");
         print = add("pages.print", this::print).menuKey("P");
-        back = add("pages.back", () -> model.turnTo(model.state().page() - 1)).key("PAGE_UP");
+        back = add("pages.back", () -> model.turnTo(model.state().page() - 1))
+                .key("PAGE_UP")
+                .begins();
         next = add("pages.next", () -> model.turnTo(model.state().page() + 1)).key("PAGE_DOWN");
-        leaveOutPhotos = add("pages.leave-out-photos", this::leaveOutPhotos).menuKey("L");
-        archive = add("pages.archive", () -> archive(false)).menuKey("E");
+        leaveOutPhotos =
+                add("pages.leave-out-photos", this::leaveOutPhotos).menuKey("L").begins();
+        archive = add("pages.archive", () -> archive(false)).menuKey("E").begins();
         forBuyer = add("pages.archive-buyer", () -> archive(true)).menuKey("shift E");
         export = add("pages.export", this::export);
     }
@@ -243,8 +246,8 @@ final class PagesActions {
 
     /** Whether the user agrees to what goes out, and what stays, once it is told. */
     private boolean isAgreed() {
-        JTextArea told =
-                new JTextArea(GoingOut.of(visit.visit(), parts.catalog()).text(), GOING_ROWS, GOING_COLUMNS);
+        JTextArea told = new JTextArea(
+                DisclosurePreview.of(visit.visit(), parts.catalog()).text(), GOING_ROWS, GOING_COLUMNS);
         told.setName("going-out");
         told.setEditable(false);
         told.setLineWrap(true);
@@ -317,13 +320,13 @@ final class PagesActions {
     }
 
     /** Leaves things out of the report, or takes them in again if all of them are out already. */
-    void leaveOut(List<LeftOut> things) {
-        List<Recorded<LeftOut>> out = visit.visit().leftOut();
+    void leaveOut(List<ReportExclusion> things) {
+        List<Recorded<ReportExclusion>> out = visit.visit().leftOut();
         List<RecordId> there = out.stream()
                 .filter(row -> things.contains(row.value()))
                 .map(Recorded::id)
                 .toList();
-        List<LeftOut> fresh = new ArrayList<>(things);
+        List<ReportExclusion> fresh = new ArrayList<>(things);
         out.forEach(row -> fresh.remove(row.value()));
         if (fresh.isEmpty()) {
             visit.edit(
@@ -339,7 +342,7 @@ final class PagesActions {
 
     private void leaveOutPhotos() {
         List<PhotoId> photos = visit.selection().photos();
-        leaveOut(photos.stream().map(LeftOut::of).toList());
+        leaveOut(photos.stream().map(ReportExclusion::of).toList());
     }
 
     /** Sets the inspector's own severity of something that matters, as the matters stood when it was chosen. */

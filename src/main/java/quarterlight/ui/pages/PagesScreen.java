@@ -15,9 +15,9 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.page.check.PageCheck;
 import quarterlight.page.print.Paper;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Hairline;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.TallPanel;
@@ -43,7 +43,7 @@ public final class PagesScreen implements StationScreen {
     private boolean showing;
     private boolean inFront;
 
-    public PagesScreen(DeskParts parts, OpenVisit visit) {
+    public PagesScreen(UiContext parts, OpenVisit visit) {
         this.visit = visit;
         this.texts = parts.texts();
         this.actions = new PagesActions(parts, visit, model, side);

@@ -21,11 +21,12 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.ZoneId;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Prose;
 import quarterlight.ui.kit.look.ShareSplit;
+import quarterlight.ui.kit.view.PhotoCanvas;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
 import quarterlight.ui.kit.visit.StationScreen;
@@ -55,7 +56,7 @@ public final class PhotosScreen implements StationScreen {
     private static final int FIRST_ASK_MS = 400;
     private static final int USUAL_SHARE = 420;
 
-    private final DeskParts parts;
+    private final UiContext parts;
     private final Texts texts;
     private final OpenVisit visit;
     private final PhotosModel model;
@@ -89,7 +90,7 @@ public final class PhotosScreen implements StationScreen {
             PhotoHints hints) {}
 
     /** @param whenEmpty what is offered while there are no photos */
-    public PhotosScreen(DeskParts parts, OpenVisit visit, Command... whenEmpty) {
+    public PhotosScreen(UiContext parts, OpenVisit visit, Command... whenEmpty) {
         this.parts = parts;
         this.texts = parts.texts();
         this.visit = visit;
@@ -156,20 +157,25 @@ public final class PhotosScreen implements StationScreen {
     private PhotosActions commandsOfStation() {
         return new PhotosActions(texts)
                 .digits(5, "photos.do.take", pinBox::take)
+                .section()
                 .digitsWith("alt", 5, "photos.do.take-and-stay", pinBox::takeAndStay)
+                .section()
                 .with("photos.do.next", "alt RIGHT", () -> model.step(1))
                 .with("photos.do.previous", "alt LEFT", () -> model.step(-1))
                 .with("photos.do.next-unpinned", "F8", model::nextOpen)
                 .with("photos.do.next-in-group", "F7", model::nextInGroup)
+                .section()
                 .with("photos.do.unpinned", "F9", filter::toggleUnpinned)
                 .with("photos.do.of-zone", "F10", filter::toggleZones)
                 .withMenuKey("photos.do.search", "F", () -> filter.name().requestFocusInWindow())
+                .section()
                 .with("photos.do.caption", "F2", pinTable::editLast)
                 .withMenuKey("photos.do.draw", "D", () -> large.notes().begin(Optional.empty()))
                 .with("photos.do.aside", "DELETE", this::setAsideOrRemoveNote)
                 .with("photos.do.leave", "ESCAPE", this::leaveDrawing)
                 .with("photos.do.back", "shift DELETE", work::takeBack)
                 .withMenuKey("photos.do.release", "B", () -> large.release().toggle())
+                .section()
                 .with("photos.do.zoom-in", "typed +", () -> large.canvas().zoom(1.25))
                 .with("photos.do.zoom-out", "typed -", () -> large.canvas().zoom(0.8))
                 .with("photos.do.whole", "typed 0", () -> large.canvas().toggleWhole())
@@ -177,6 +183,7 @@ public final class PhotosScreen implements StationScreen {
                 .withMenuKey("photos.do.turn", "R", () -> large.canvas().turn(1))
                 .withMenuKey(
                         "photos.do.turn-back", "shift R", () -> large.canvas().turn(-1))
+                .section()
                 .with("film.frame-back", "typed ,", () -> large.film().step(-1))
                 .with("film.frame-on", "typed .", () -> large.film().step(1))
                 .with("film.second-back", "typed <", () -> large.film().skip(-1))
@@ -271,6 +278,11 @@ public final class PhotosScreen implements StationScreen {
     @Override
     public JComponent first() {
         return sheet;
+    }
+
+    @Override
+    public Optional<PhotoCanvas> picture() {
+        return Optional.of(large.canvas());
     }
 
     @Override

@@ -7,13 +7,14 @@ import java.util.Map;
 import java.util.Optional;
 import quarterlight.edit.row.RowEdits;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.view.PhotoCanvas;
 import quarterlight.ui.kit.view.PhotoShapes;
 import quarterlight.ui.kit.visit.OpenVisit;
+import quarterlight.ui.kit.visit.PhotoSteps;
 import quarterlight.ui.rust.draw.RustModel;
 import quarterlight.ui.rust.draw.RustTool;
-import quarterlight.ui.rust.draw.ScaleWish;
+import quarterlight.ui.rust.draw.ScaleKind;
 import quarterlight.ui.rust.draw.ShareModel;
 import quarterlight.ui.rust.draw.TraceDraft;
 import quarterlight.visit.annotation.PhotoScale;
@@ -28,7 +29,7 @@ import quarterlight.visit.row.RecordKind;
 
 /** What can be done in the Rust station: draw, keep, change and remove outlines, state that a zone is clean. Event thread only. */
 final class RustActions {
-    private final DeskParts parts;
+    private final UiContext parts;
     private final OpenVisit visit;
     private final RustModel model;
     private final ShareModel share;
@@ -46,7 +47,7 @@ final class RustActions {
     private Runnable zoneLacking = () -> {};
     private Runnable chosenChanged = () -> {};
 
-    RustActions(DeskParts parts, OpenVisit visit, RustModel model, ShareModel share, PhotoCanvas canvas) {
+    RustActions(UiContext parts, OpenVisit visit, RustModel model, ShareModel share, PhotoCanvas canvas) {
         this.parts = parts;
         this.visit = visit;
         this.model = model;
@@ -58,7 +59,7 @@ final class RustActions {
             command.tip(parts.texts().get(tool.textKey() + ".tip", String.valueOf(Character.toUpperCase(tool.key()))));
             tools.put(tool, command);
         }
-        keep = add("trace.keep", this::keep).menuKey("ENTER");
+        keep = add("trace.keep", this::keep).menuKey("ENTER").begins();
         drop = add("trace.drop", this::drop);
         change = add("trace.change", this::change).key("F2");
         remove = add("trace.remove", this::remove).menuKey("DELETE");
@@ -69,8 +70,11 @@ final class RustActions {
             digit++;
             Command command = add("trace.kind.is", () -> model.kind(kind)).key("typed " + digit);
             command.rename(parts.texts().get("trace.kind.is", kind.word()));
+            if (digit == 1) {
+                command.begins();
+            }
         }
-        add("trace.photo.next", () -> photos.step(1)).key("alt RIGHT");
+        add("trace.photo.next", () -> photos.step(1)).key("alt RIGHT").begins();
         add("trace.photo.previous", () -> photos.step(-1)).key("alt LEFT");
         add("trace.zoom-in", () -> canvas.zoom(1.25)).key("typed +");
         add("trace.zoom-out", () -> canvas.zoom(0.8)).key("typed -");
@@ -82,6 +86,9 @@ final class RustActions {
     void tab(int digit, String name, Runnable bring) {
         Command command = add("trace.tab.show", bring).key("alt " + digit);
         command.rename(parts.texts().get("trace.tab.show", name));
+        if (digit == 1) {
+            command.begins();
+        }
     }
 
     private Command add(String key, Runnable work) {
@@ -207,7 +214,7 @@ final class RustActions {
             return;
         }
         Optional<PhotoScale> scale = PhotoShapes.scale(visit.visit(), photo.id());
-        scale.ifPresent(known -> model.wish(ScaleWish.of(known)));
+        scale.ifPresent(known -> model.wish(ScaleKind.of(known)));
         model.begin(TraceDraft.empty(photo.id(), model.state().kind(), TraceWords.zoneOf(visit, photo), scale), tool);
     }
 
@@ -272,7 +279,7 @@ final class RustActions {
     void change() {
         chosen().filter(row -> visit.isEditable()).ifPresent(row -> {
             show(row);
-            model.wish(ScaleWish.of(row.value().scale()));
+            model.wish(ScaleKind.of(row.value().scale()));
             model.begin(TraceDraft.of(row), RustTool.EDIT);
             canvas.requestFocusInWindow();
         });

@@ -22,9 +22,9 @@ import quarterlight.page.report.text.LikelihoodTexts;
 import quarterlight.ui.gauge.bars.ChanceBars;
 import quarterlight.ui.gauge.bars.ReasonBars;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Prose;
 import quarterlight.ui.kit.look.TallPanel;
@@ -39,7 +39,7 @@ import quarterlight.visit.trial.SignKind;
 public final class HistoryPane extends JPanel {
     private static final int NEXT_ROWS = 4;
 
-    private final transient DeskParts parts;
+    private final transient UiContext parts;
     private final transient OpenVisit visit;
     private final transient Texts texts;
     private final transient HistoryModel model = new HistoryModel();
@@ -62,7 +62,7 @@ public final class HistoryPane extends JPanel {
     private final Command drop;
 
     /** @param mode the mode that readings kept from here bear */
-    public HistoryPane(DeskParts parts, OpenVisit visit, Supplier<Optional<GaugeMode>> mode) {
+    public HistoryPane(UiContext parts, OpenVisit visit, Supplier<Optional<GaugeMode>> mode) {
         super(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill]"));
         this.parts = parts;
         this.visit = visit;
@@ -90,12 +90,17 @@ public final class HistoryPane extends JPanel {
 
     private List<FactTable.Column<NextMeasurement>> columns() {
         return List.of(
-                new FactTable.Column<>(texts.get("history.next.zone"), 150, one -> visit.label(one.zone())),
-                new FactTable.Column<>(
-                        texts.get("history.next.spots"), 60, one -> texts.get("history.next.count", one.spots())),
-                new FactTable.Column<>(texts.get("history.next.why"), 240, NextMeasurement::about),
-                new FactTable.Column<>(
-                        texts.get("history.next.bits"), 90, one -> Format.number(100 * one.expectedBits(), 0)));
+                new FactTable.Column<NextMeasurement>(
+                        texts.get("history.next.zone"), 150, one -> visit.label(one.zone())),
+                new FactTable.Column<NextMeasurement>(
+                                texts.get("history.next.spots"),
+                                60,
+                                one -> texts.get("history.next.count", one.spots()))
+                        .numbers(),
+                new FactTable.Column<NextMeasurement>(texts.get("history.next.why"), 240, NextMeasurement::about),
+                new FactTable.Column<NextMeasurement>(
+                                texts.get("history.next.bits"), 90, one -> Format.number(100 * one.expectedBits(), 0))
+                        .numbers());
     }
 
     private JTextArea words(String key) {

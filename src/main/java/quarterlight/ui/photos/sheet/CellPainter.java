@@ -1,7 +1,6 @@
 package quarterlight.ui.photos.sheet;
 
 import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
@@ -13,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import quarterlight.diagram.ink.InkPalette;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.look.Look;
@@ -21,7 +21,7 @@ import quarterlight.ui.kit.view.MediaIcon;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.photos.list.PhotoHints;
 import quarterlight.ui.photos.list.PhotoItem;
-import quarterlight.visit.HeldBack;
+import quarterlight.visit.WithheldFiles;
 
 /** Paints one photo of the contact sheet: picture, time, where it is pinned, and what to look at twice. Event thread only. */
 final class CellPainter {
@@ -93,7 +93,7 @@ final class CellPainter {
     }
 
     private static void aside(Graphics2D g, Rectangle box, Palette p) {
-        g.setColor(new Color(p.paper().getRed(), p.paper().getGreen(), p.paper().getBlue(), 170));
+        g.setColor(InkPalette.faint(p.paper(), 170));
         g.fill(box);
         g.setColor(p.secondInk());
         g.setStroke(THIN);
@@ -156,7 +156,7 @@ final class CellPainter {
                     "photos.mark.paper", item.photo().file().more().pages().orElse(0)));
         }
         if (item.isHeldBack()) {
-            boolean held = HeldBack.of(visit.visit()).holds(item.id());
+            boolean held = WithheldFiles.of(visit.visit()).holds(item.id());
             marks.add(texts.get(held ? "photos.mark.held" : "photos.mark.released"));
         }
         if (item.noted()) {
