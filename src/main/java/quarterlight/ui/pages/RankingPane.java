@@ -19,9 +19,9 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.findings.Findings;
 import quarterlight.matters.Matter;
 import quarterlight.matters.Matters;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Listeners;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.TallPanel;
 import quarterlight.ui.kit.visit.OpenVisit;
@@ -31,7 +31,7 @@ import quarterlight.visit.statement.Severity;
 final class RankingPane extends TallPanel {
     private static final int ROWS = 9;
 
-    private final transient DeskParts parts;
+    private final transient UiContext parts;
     private final transient OpenVisit visit;
     private final transient PagesActions actions;
     private final transient Texts texts;
@@ -45,7 +45,7 @@ final class RankingPane extends TallPanel {
     private final transient List<Listeners.Registration> registrations = new ArrayList<>();
     private transient Optional<Matters> matters = Optional.empty();
 
-    RankingPane(DeskParts parts, OpenVisit visit, PagesActions actions) {
+    RankingPane(UiContext parts, OpenVisit visit, PagesActions actions) {
         super(new MigLayout("insets 8 16 8 24, wrap 1, gapy 6, fillx", "[grow,fill,0::]"));
         this.parts = parts;
         this.visit = visit;
