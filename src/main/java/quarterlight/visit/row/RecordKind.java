@@ -9,8 +9,9 @@ import java.util.stream.Stream;
 import quarterlight.units.Numerals;
 import quarterlight.visit.BuyerRelease;
 import quarterlight.visit.CoverageOverride;
-import quarterlight.visit.MatterDecision;
+import quarterlight.visit.DroppedDraft;
 import quarterlight.visit.ReportExclusion;
+import quarterlight.visit.MatterDecision;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.annotation.HiddenRegion;
 import quarterlight.visit.annotation.PhotoNote;
@@ -52,6 +53,7 @@ public final class RecordKind<T> {
     public static final RecordKind<OdometerFigure> ODOMETER = SayKinds.odometer();
     public static final RecordKind<BuyerRelease> RELEASED = ChoiceKinds.released();
     public static final RecordKind<MatterDecision> DECISIONS = ChoiceKinds.decisions();
+    public static final RecordKind<DroppedDraft> DROPPED = ChoiceKinds.dropped();
 
     private final String word;
     private final String one;
@@ -150,7 +152,8 @@ public final class RecordKind<T> {
                 CLAIMS,
                 ODOMETER,
                 RELEASED,
-                DECISIONS);
+                DECISIONS,
+                DROPPED);
     }
 
     /** The kind that a command calls by this word. */

@@ -16,6 +16,7 @@ import quarterlight.diagram.file.DiagramFile;
 import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.findings.Findings;
 import quarterlight.matters.Matters;
+import quarterlight.page.Anchor;
 import quarterlight.page.PagesChoice;
 import quarterlight.page.VisitPages;
 import quarterlight.page.brief.BriefPage;
@@ -32,6 +33,9 @@ import quarterlight.visit.VisitRecord;
 
 /** All pages of a visit in memory, as the verb makes them: brief, report, diagram. */
 final class MadePages {
+    private static final Anchor ANCHOR =
+            new Anchor(Optional.of("16 " + "0123456789abcdef".repeat(4)), Optional.empty(), Optional.empty());
+
     private MadePages() {}
 
     static List<Path> of(VisitRecord visit, Path folder, PagesChoice choice) throws IOException, DiagramRefused {
@@ -57,7 +61,7 @@ final class MadePages {
                             matters,
                             crops,
                             LocalDate.of(2026, 5, 2),
-                            Optional.of("16 " + "0123456789abcdef".repeat(4)),
+                            ANCHOR,
                             choice.paper()));
             for (Future<Path> page : new VisitPages(car, diagram, places, photo -> Optional.empty(), matters)
                     .start(folder, choice, workers)) {
@@ -65,7 +69,7 @@ final class MadePages {
             }
             made.add(PageWorkers.result(brief).write(folder));
             made.addAll(new ReportPages(car, diagram, places, gaps, matters, pictures)
-                    .anchoredBy(Optional.of("16 " + "0123456789abcdef".repeat(4)))
+                    .anchoredBy(ANCHOR)
                     .startingWith(brief)
                     .write(folder, choice, photos, workers));
         }

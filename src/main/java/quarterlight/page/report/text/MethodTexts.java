@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import quarterlight.about.ProgramVersion;
 import quarterlight.capture.CameraClock;
@@ -16,6 +15,7 @@ import quarterlight.finish.history.Scenario;
 import quarterlight.finish.history.ZoneHistory;
 import quarterlight.finish.number.FactoryLevel;
 import quarterlight.matters.rule.MatterRule;
+import quarterlight.page.Anchor;
 import quarterlight.page.PageFacts;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.rust.RiDegree;
@@ -26,18 +26,21 @@ import quarterlight.visit.trial.TrialResult;
 public final class MethodTexts {
     private MethodTexts() {}
 
-    /** @param logHead number and hash of the last entry of the visit's edit log */
-    public static List<ReportContent.Paragraph> method(Findings car, ThicknessRamp ramp, Optional<String> logHead) {
+    /** @param anchor what ties the pages to the evidence */
+    public static List<ReportContent.Paragraph> method(Findings car, ThicknessRamp ramp, Anchor anchor) {
         List<ReportContent.Paragraph> method = new ArrayList<>(
                 List.of(thickness(car, ramp), finish(car, ramp), rust(), marks(), order(), photos(car)));
-        method.addAll(record(logHead));
+        method.addAll(record(anchor));
         return method;
     }
 
     /** What ties the pages to the visit and to the program. */
-    public static List<ReportContent.Paragraph> record(Optional<String> logHead) {
+    public static List<ReportContent.Paragraph> record(Anchor anchor) {
         List<ReportContent.Paragraph> record = new ArrayList<>();
-        logHead.map(MethodTexts::record).ifPresent(record::add);
+        List<String> anchored = anchored(anchor);
+        if (!anchored.isEmpty()) {
+            record.add(new ReportContent.Paragraph("Record", anchored));
+        }
         record.add(new ReportContent.Paragraph("Versions", List.of(versions())));
         return record;
     }
@@ -48,15 +51,23 @@ public final class MethodTexts {
                 + "; rule of what matters version " + MatterRule.VERSION + ".";
     }
 
-    private static ReportContent.Paragraph record(String logHead) {
-        String[] parts = logHead.split(" ");
-        return new ReportContent.Paragraph(
-                "Record",
-                List.of("When these pages were made, the visit's edit log ended with entry " + parts[0]
-                        + ", whose hash (SHA-256) is "
-                        + parts[parts.length - 1]
-                        + ". If that entry still stands in the log of the visit or of its archive, nothing that was"
-                        + " entered before these pages were made has been changed unseen since."));
+    private static List<String> anchored(Anchor anchor) {
+        List<String> sentences = new ArrayList<>();
+        anchor.logHead().ifPresent(head -> {
+            String[] parts = head.split(" ");
+            sentences.add("When these pages were made, the visit's edit log ended with entry " + parts[0]
+                    + ", whose hash (SHA-256) is "
+                    + parts[parts.length - 1]
+                    + ". If that entry still stands in the log of the visit or of its archive, nothing that was"
+                    + " entered before these pages were made has been changed unseen since.");
+        });
+        anchor.key()
+                .ifPresent(print -> sentences.add("Archives of this visit are signed; the fingerprint (SHA-256) of the"
+                        + " inspector's key is " + print
+                        + ". A good signature proves that the holder of that key signed these bytes; the time of"
+                        + " signing is the signer's word."));
+        anchor.archive().ifPresent(hash -> sentences.add("The archive made last: " + hash + "."));
+        return sentences;
     }
 
     private static ReportContent.Paragraph thickness(Findings car, ThicknessRamp ramp) {
