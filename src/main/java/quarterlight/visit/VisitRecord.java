@@ -154,7 +154,8 @@ public record VisitRecord(
                 claims,
                 odometer,
                 released,
-                decisions);
+                decisions,
+                dropped);
     }
 
     /** The same visit with other hidden regions. */
