@@ -178,7 +178,7 @@ public final class PageFacts {
     /** Cautions for what the page speaks of. */
     public static List<String> cautions(Findings car) {
         return car.rust().zones().stream()
-                .flatMap(zone -> zone.advice().cautions().stream())
+                .flatMap(zone -> zone.cautions().stream())
                 .distinct()
                 .collect(Collectors.toList());
     }
