@@ -55,14 +55,7 @@ final class MadePages {
             BriefPictures crops =
                     BriefPictures.start(car, matters, pictures, workers).finished();
             Future<BriefPage> brief = workers.start(
-                    "brief",
-                    () -> BriefPage.of(
-                            car,
-                            matters,
-                            crops,
-                            LocalDate.of(2026, 5, 2),
-                            ANCHOR,
-                            choice.paper()));
+                    "brief", () -> BriefPage.of(car, matters, crops, LocalDate.of(2026, 5, 2), ANCHOR, choice.paper()));
             for (Future<Path> page : new VisitPages(car, diagram, places, photo -> Optional.empty(), matters)
                     .start(folder, choice, workers)) {
                 made.add(PageWorkers.result(page));
