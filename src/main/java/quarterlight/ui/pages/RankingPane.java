@@ -56,6 +56,7 @@ final class RankingPane extends TallPanel {
         list.setName("matters");
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.setVisibleRowCount(ROWS);
+        list.setFixedCellWidth(1);
         list.setCellRenderer((shown, matter, index, selected, focused) -> cell(matter, selected));
         list.addListSelectionListener(e -> render());
         Look.named(list, texts.get("pages.matters"));
