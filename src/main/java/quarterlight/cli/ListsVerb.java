@@ -47,7 +47,7 @@ final class ListsVerb implements Verb {
                         .required(false)
                         .description("which list")
                         .build())
-                .addOption(Words.pathOption(TAKE, "FILE.csv", "use this file as your list"))
+                .addOption(Words.pathOption(TAKE, "FILE.csv", "use this file as your list; - for standard input"))
                 .addOption(OptionSpec.builder(SHIPPED)
                         .type(boolean.class)
                         .description("go back to the built-in list; your file is kept next to it")
@@ -74,7 +74,7 @@ final class ListsVerb implements Verb {
                         "there is no list \"" + name.get() + "\"; they are " + Worded.words(UserList.class)));
         try {
             if (take) {
-                lists.take(list, call.matchedOptionValue(TAKE, Path.of("")));
+                lists.take(list, around.console().in().file(call.matchedOptionValue(TAKE, Path.of(""))));
                 show(call, lists, List.of(list));
             } else if (shipped) {
                 lists.giveUp(list);

@@ -3,6 +3,10 @@ package quarterlight.cli;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import quarterlight.cli.analysis.CompareVerb;
 import quarterlight.cli.analysis.DatesVerb;
 import quarterlight.cli.analysis.FindingsVerb;
@@ -12,6 +16,7 @@ import quarterlight.cli.analysis.RustVerb;
 import quarterlight.cli.analysis.ZonesVerb;
 import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
+import quarterlight.cli.call.Words;
 import quarterlight.cli.delivery.ArchiveVerb;
 import quarterlight.cli.delivery.AuditVerb;
 import quarterlight.cli.delivery.ExportVerb;
@@ -28,6 +33,8 @@ import quarterlight.cli.evidence.PhotosVerb;
 import quarterlight.cli.evidence.SetVerb;
 import quarterlight.cli.evidence.SuggestVerb;
 import quarterlight.cli.evidence.WordsVerb;
+import quarterlight.cli.shell.CompletionVerb;
+import quarterlight.cli.shell.ManVerb;
 
 /** Every verb, in the order of the job. */
 final class Verbs {
@@ -60,7 +67,9 @@ final class Verbs {
             "restore",
             "export",
             "diagram",
-            "lists");
+            "lists",
+            "completion",
+            "man");
 
     private Verbs() {}
 
@@ -71,6 +80,27 @@ final class Verbs {
         List<String> wanted = NAMES.contains(first) ? List.of(first) : NAMES;
         wanted.forEach(name -> verbs.put(name, named(name, around)));
         return verbs;
+    }
+
+    private static Map<String, Verb> all(Surroundings around) {
+        Map<String, Verb> verbs = new LinkedHashMap<>();
+        NAMES.forEach(name -> verbs.put(name, named(name, around)));
+        return verbs;
+    }
+
+    /** The command line of these verbs. */
+    static CommandLine line(Map<String, Verb> verbs) {
+        CommandSpec root = Words.verb("quarterlight", "The evidence bench of an independent car inspector.");
+        root.addOption(OptionSpec.builder("-V", "--version")
+                .versionHelp(true)
+                .description("print the version and build")
+                .build());
+        root.usageMessage().footer("", "For more, use VERB --help or help VERB.");
+        CommandLine line = new CommandLine(root);
+        verbs.forEach((name, verb) -> line.addSubcommand(name, verb.spec()));
+        line.setUsageHelpWidth(110);
+        line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
+        return line;
     }
 
     private static Verb named(String name, Surroundings around) {
@@ -101,6 +131,8 @@ final class Verbs {
             case "export" -> new ExportVerb(around);
             case "diagram" -> new DiagramVerb(around);
             case "lists" -> new ListsVerb(around);
+            case "completion" -> new CompletionVerb(around, () -> line(all(around)));
+            case "man" -> new ManVerb(around, () -> line(all(around)));
             default -> throw new IllegalArgumentException(name + " is no verb");
         };
     }

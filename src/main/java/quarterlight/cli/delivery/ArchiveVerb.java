@@ -40,7 +40,8 @@ public final class ArchiveVerb implements Verb {
     public CommandSpec spec() {
         return Words.verb(
                         "archive",
-                        "pack the visit into one self-verifying file (BagIt 1.0 in a zip): originals, all tables, the pages")
+                        "pack the visit into one self-verifying file (BagIt 1.0 in a zip): originals, all tables, the"
+                                + " pages")
                 .addPositional(Words.visit())
                 .addPositional(Words.path(1, "FILE.zip", "the archive; must not exist yet"))
                 .addOption(OptionSpec.builder(FOR_BUYER)
@@ -63,7 +64,7 @@ public final class ArchiveVerb implements Verb {
         Archived archived;
         Optional<GoingOut> going = Optional.empty();
         try (VisitStore store = around.visits().forReading(visit);
-                Interruption interruption = Interruption.watched()) {
+                Interruption interruption = Interruption.watched(around.console())) {
             Archiving archiving = new Archiving(
                             around.zones().get(),
                             around.clock(),

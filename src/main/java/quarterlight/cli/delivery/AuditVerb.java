@@ -68,7 +68,7 @@ public final class AuditVerb implements Verb {
 
     private int archive(Path file, ParseResult call) throws CallRefused, IOException {
         ArchiveProof proof;
-        try (Interruption interruption = Interruption.watched()) {
+        try (Interruption interruption = Interruption.watched(around.console())) {
             proof = ArchiveProof.of(file, around.visits(), around.zones().get(), interruption);
         } catch (BagRefused e) {
             throw new CallRefused(e.getMessage());
@@ -124,8 +124,9 @@ public final class AuditVerb implements Verb {
     /** What holds, and what it does not prove. */
     private static String proves(String head) {
         return "The log ends with entry " + head + ".\n"
-                + "That nothing was changed since a certain day is proved only to who noted the end of the log on that day: it must"
-                + " still stand in the log. That what was entered is true, no audit proves.\n";
+                + "That nothing was changed since a certain day is proved only to who"
+                + " noted the end of the log on that day: it must still stand in the"
+                + " log. That what was entered is true, no audit proves.\n";
     }
 
     private static JsonObject json(boolean ok, OriginalsAudit originals, List<String> database, Optional<String> head) {

@@ -20,6 +20,7 @@ import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.diagram.file.VisitDiagram;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.export.Exporting;
+import quarterlight.edit.export.Targets;
 import quarterlight.page.DiagramDrawing;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
@@ -40,7 +41,8 @@ public final class ExportVerb implements Verb {
     public CommandSpec spec() {
         return Words.verb(
                         "export",
-                        "export the visit for other programs: tables as CSV, everything as JSON, the diagram as SVG, an XMP sidecar for each photo")
+                        "export the visit for other programs: tables as CSV, everything as JSON, the diagram as SVG,"
+                                + " an XMP sidecar for each photo")
                 .addPositional(Words.visit())
                 .addPositional(Words.path(1, "FOLDER", "folder to write to; must not exist yet"))
                 .addOption(OptionSpec.builder(WITH_PLACES)
@@ -53,9 +55,10 @@ public final class ExportVerb implements Verb {
     @Override
     public int run(ParseResult call) throws CallRefused, EditRefused, VisitProblem, IOException {
         Path folder = Words.pathAt(call, 1);
+        Targets.requireFree(folder);
         List<String> made;
         try (VisitStore store = around.visits().forReading(Words.pathAt(call, 0));
-                Interruption interruption = Interruption.watched()) {
+                Interruption interruption = Interruption.watched(around.console())) {
             VisitRecord record = store.read();
             BodyDiagram diagram = VisitDiagram.of(store.folder().root(), record.facts());
             String drawing =

@@ -37,7 +37,8 @@ public final class PagesVerb implements Verb {
     public CommandSpec spec() {
         return Words.verb(
                         "pages",
-                        "make the annotated diagram (SVG, PDF) and the report (PDF, one HTML file) in pages/ of the visit")
+                        "make the annotated diagram (SVG, PDF) and the report (PDF, one HTML file) in pages/ of the"
+                                + " visit")
                 .addPositional(Words.visit())
                 .addOption(Words.text(
                         "--paper", "PAPER", Worded.words(Paper.class).replace(", ", " or ") + " (default: a4)"))
@@ -56,7 +57,7 @@ public final class PagesVerb implements Verb {
             if (Files.exists(out) && !Files.isDirectory(out)) {
                 throw new CallRefused(out + " is a file; name a folder for the pages");
             }
-            try (Interruption interruption = Interruption.watched()) {
+            try (Interruption interruption = Interruption.watched(around.console())) {
                 made = make(store, out, paper, interruption);
                 check = OwnLists.work(around).check(store, made);
             }

@@ -125,9 +125,9 @@ public final class DemoVerb implements Verb {
     private Made build(Path folder, boolean tell) throws CallRefused, EditRefused, VisitProblem, IOException {
         Path data = around.demoData()
                 .get()
-                .orElseThrow(
-                        () -> new CallRefused(
-                                "the folder demo-data is missing; put it next to the program, or run from the folder that has it"));
+                .orElseThrow(() -> new CallRefused(
+                        "the folder demo-data is missing; put it next to the program, or run from the folder"
+                                + " that has it"));
         Map<String, Path> sources = DemoBuild.visitsIn(data);
         if (sources.isEmpty()) {
             throw new CallRefused(data + " has no demo visit; use demo-data as it came with the program");
@@ -137,7 +137,7 @@ public final class DemoVerb implements Verb {
         }
         Lasting.createFolders(folder);
         Made made = new Made(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
-        try (Interruption interruption = Interruption.watched()) {
+        try (Interruption interruption = Interruption.watched(around.console())) {
             for (Map.Entry<String, Path> source : sources.entrySet()) {
                 Path visit = folder.resolve(source.getKey());
                 if (Files.exists(visit)) {

@@ -1,5 +1,6 @@
 package quarterlight.cli.evidence;
 
+import java.io.IOException;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -47,11 +48,11 @@ final class AddForeign {
                         PROFILE,
                         "NAME",
                         "add readings from a table of another program, with the columns saved under this name"))
-                .addOption(
-                        Words.text(
-                                COLUMNS,
-                                "PAIRS",
-                                "name the columns once and save them under the profile: zone=Panel,value=Thickness,unit=um,time=Taken"))
+                .addOption(Words.text(
+                        COLUMNS,
+                        "PAIRS",
+                        "name the columns once and save them under the profile:"
+                                + " zone=Panel,value=Thickness,unit=um,time=Taken"))
                 .addOption(Words.text(
                         ZONES, "PAIRS", "match the zone names of the table once and save them: Bonnet=hood,Top=roof"));
     }
@@ -61,7 +62,8 @@ final class AddForeign {
     }
 
     /** Reads the table; a profile made or widened by the call is kept. */
-    TableRead<Reading> read(ParseResult call, String kind, VisitRecord visit) throws CallRefused, EditRefused {
+    TableRead<Reading> read(ParseResult call, String kind, VisitRecord visit)
+            throws CallRefused, EditRefused, IOException {
         if (!kind.equals("readings") || !call.hasMatchedOption(PROFILE)) {
             throw new CallRefused(
                     PROFILE + " NAME reads readings, and " + COLUMNS + " and " + ZONES + " are saved under it");
@@ -69,7 +71,8 @@ final class AddForeign {
         String name = call.matchedOptionValue(PROFILE, "");
         ProfileReading profiles = new ProfileReading(around.settings());
         try {
-            ForeignTable table = ForeignTable.read(Words.pathAt(call, 2), AddVerb.sheet(call));
+            ForeignTable table =
+                    ForeignTable.read(around.console().in().file(Words.pathAt(call, 2)), AddVerb.sheet(call));
             ReadingProfile profile = call.hasMatchedOption(COLUMNS)
                     ? ProfileReading.ofWords(call.matchedOptionValue(COLUMNS, ""), table)
                             .knowing(profiles.find(name)

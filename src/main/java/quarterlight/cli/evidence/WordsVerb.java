@@ -40,7 +40,8 @@ public final class WordsVerb implements Verb {
     public CommandSpec spec() {
         return Words.verb(
                         "words",
-                        "add timed words of a film or memo: WebVTT, SRT, lines like [1:05] text, or the JSON of a recognizer;",
+                        "add timed words of a film or memo: WebVTT, SRT, lines like [1:05] text, or the JSON of a"
+                                + " recognizer;",
                         "several parts, in order, make one walk")
                 .addPositional(Words.visit())
                 .addPositional(Words.paths(1, "FILE", "the words"))
@@ -56,7 +57,7 @@ public final class WordsVerb implements Verb {
         List<Path> files = call.matchedPositional(1).getValue();
         WordsTaking.Outcome outcome;
         try (DecodingWorkers workers = new DecodingWorkers();
-                Interruption interruption = Interruption.watched();
+                Interruption interruption = Interruption.watched(around.console());
                 VisitStore store = around.visits().forEditing(Words.pathAt(call, 0));
                 VisitThumbnails thumbnails = VisitThumbnails.of(store.folder())) {
             Optional<Photo> of = call.hasMatchedOption(OF)

@@ -4,6 +4,7 @@ import static java.time.format.DateTimeFormatter.ISO_OFFSET_DATE_TIME;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,6 +33,10 @@ import quarterlight.visit.pin.Recorded;
  */
 public final class VisitTables {
     private static final String FACTS = "facts";
+
+    /** A tenth of a millimeter on the globe, and without the traces of binary arithmetic. */
+    private static final MathContext DIGITS = new MathContext(10);
+
     private static final String PHOTOS = "photos";
 
     private final VisitRecord visit;
@@ -131,12 +136,12 @@ public final class VisitTables {
         return out.toString();
     }
 
-    /** All tables as one document. */
+    /** All tables as one document, for people and programs that go on with the numbers; an archive keeps every digit. */
     String document() {
         JsonObject document =
                 new JsonObject().put("format", "quarterlight visit").put("format_version", 1);
         for (StoredRows table : tables) {
-            List<JsonObject> rows = StoredRowsText.json(table);
+            List<JsonObject> rows = StoredRowsText.json(table, DIGITS);
             if (table.table().equals(FACTS)) {
                 document.put(FACTS, rows.get(0));
             } else {
