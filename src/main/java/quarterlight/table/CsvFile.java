@@ -35,7 +35,7 @@ public final class CsvFile {
 
     /** Reads a table that was fetched already. */
     public static <T> TableRead<T> read(TableSource source, RowKind<T> kind, RowContext context) {
-        return read(source.name(), source.bytes(), kind, context);
+        return read(source.name(), source.bytes(kind.word()), kind, context);
     }
 
     /** Reads a table from the bytes of a file. */
@@ -94,7 +94,8 @@ public final class CsvFile {
             } catch (UncheckedIOException | IOException e) {
                 throw new Unreadable(
                         line,
-                        "a quotation mark opens a cell and does not close it as it should; close it, and write a mark within a cell twice");
+                        "a quotation mark opens a cell and does not close it as it should; close it, and write a mark"
+                                + " within a cell twice");
             }
             Decimals decimals = Decimals.of(
                     delimiter != ',', lines.stream().map(Line::cells).toList());

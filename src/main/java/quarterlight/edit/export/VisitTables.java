@@ -10,17 +10,23 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
 import quarterlight.capture.CorrectedTime;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.edit.row.RowKinds;
+import quarterlight.page.print.XmlText;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitUnreadable;
 import quarterlight.table.CsvOut;
 import quarterlight.table.RowKind;
 import quarterlight.table.cell.RowContext;
+import quarterlight.table.drawn.Drawings;
 import quarterlight.table.json.JsonObject;
 import quarterlight.table.json.StoredRowsText;
+import quarterlight.table.text.FormulaCell;
 import quarterlight.visit.StoredRows;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.fact.Facts;
@@ -134,6 +140,29 @@ public final class VisitTables {
             throw new UncheckedIOException("a text in memory can be written", e);
         }
         return out.toString();
+    }
+
+    /** The rows of each table for a workbook, the header first, by its name; cells as they were typed. */
+    Map<String, List<List<String>>> sheets() throws IOException {
+        Map<String, List<List<String>>> sheets = new LinkedHashMap<>();
+        for (StoredRows table : tables) {
+            List<List<String>> rows = new ArrayList<>();
+            try (CSVParser parser = CSVParser.parse(csv(table), CSVFormat.RFC4180)) {
+                for (CSVRecord row : parser) {
+                    rows.add(row.stream()
+                            .map(FormulaCell::plain)
+                            .map(XmlText::clean)
+                            .toList());
+                }
+            }
+            sheets.put(table.table(), rows);
+        }
+        return sheets;
+    }
+
+    /** What was drawn on photos. */
+    Drawings drawings() {
+        return VisitDrawings.of(visit, context);
     }
 
     /** All tables as one document, for people and programs that go on with the numbers; an archive keeps every digit. */

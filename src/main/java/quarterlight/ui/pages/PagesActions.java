@@ -3,6 +3,7 @@ package quarterlight.ui.pages;
 import java.awt.Component;
 import java.awt.Desktop;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -19,6 +20,7 @@ import quarterlight.diagram.file.VisitDiagram;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.archive.Archived;
 import quarterlight.edit.archive.Archiving;
+import quarterlight.edit.export.ExportChoice;
 import quarterlight.edit.export.Exporting;
 import quarterlight.edit.export.GoingOut;
 import quarterlight.edit.fact.FactEdits;
@@ -303,8 +305,10 @@ final class PagesActions {
                             String drawing = DiagramDrawing.svg(
                                     parts.work().findings(visit.folder(), record),
                                     VisitDiagram.of(visit.folder(), record.facts()));
-                            return new Exporting(parts.catalog(), held -> drawing)
-                                    .write(visit.store(), folder, false, progress);
+                            return new Exporting(
+                                            parts.catalog(),
+                                            Map.of("diagram.svg", drawing.getBytes(StandardCharsets.UTF_8)))
+                                    .write(visit.store(), folder, ExportChoice.USUAL, progress);
                         },
                         made -> parts.problems().remark(texts.get("pages.exported", made.size(), folder)),
                         parts.problems()::failed));
