@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 import quarterlight.car.ZoneId;
 import quarterlight.cli.LogFile;
 import quarterlight.cli.Program;
-import quarterlight.cli.call.Surroundings;
+import quarterlight.cli.call.CliContext;
 import quarterlight.cli.text.Console;
 import quarterlight.cli.text.StandardInput;
 import quarterlight.cli.text.StatusLine;
@@ -44,13 +44,13 @@ public final class Main {
                 err,
                 new StandardInput(System.in),
                 StatusLine.ofThisProcess(err));
-        Surroundings around = new Surroundings(
+        CliContext around = new CliContext(
                 console,
                 Clock.system(java.time.ZoneId.systemDefault()),
                 ZoneTable::load,
                 Main::areas,
                 Main::demoData,
-                new Surroundings.Desk() {
+                new CliContext.Desk() {
                     @Override
                     public boolean open(Optional<Path> visit) {
                         return desktop(desk, log).open(visit);

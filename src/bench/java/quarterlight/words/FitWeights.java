@@ -12,7 +12,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import quarterlight.caption.WordsUnreadable;
-import quarterlight.table.list.WordsTable;
+import quarterlight.table.list.LexiconTable;
 import quarterlight.words.lexicon.Lexicon;
 import quarterlight.words.rule.Listening;
 import quarterlight.words.weigh.Weights;
@@ -53,7 +53,7 @@ final class FitWeights {
     private FitWeights() {}
 
     public static void main(String[] args) throws IOException, WordsUnreadable {
-        Lexicon lexicon = WordsTable.load();
+        Lexicon lexicon = LexiconTable.load();
         Weights flat = new Weights(Map.of());
         List<Set<String>> features = new ArrayList<>();
         List<Boolean> right = new ArrayList<>();

@@ -14,9 +14,9 @@ import quarterlight.cli.analysis.GapsVerb;
 import quarterlight.cli.analysis.HistoryVerb;
 import quarterlight.cli.analysis.RustVerb;
 import quarterlight.cli.analysis.ZonesVerb;
-import quarterlight.cli.call.Surroundings;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Verb;
-import quarterlight.cli.call.Words;
 import quarterlight.cli.delivery.ArchiveVerb;
 import quarterlight.cli.delivery.AuditVerb;
 import quarterlight.cli.delivery.ExportVerb;
@@ -74,7 +74,7 @@ final class Verbs {
     private Verbs() {}
 
     /** The verbs that a call needs, by name: the one it begins with, else all. Laying out the others would take longer than many a call. */
-    static Map<String, Verb> of(Surroundings around, String... call) {
+    static Map<String, Verb> of(CliContext around, String... call) {
         Map<String, Verb> verbs = new LinkedHashMap<>();
         String first = call.length == 0 ? WITHOUT_A_WORD : call[0];
         List<String> wanted = NAMES.contains(first) ? List.of(first) : NAMES;
@@ -82,7 +82,7 @@ final class Verbs {
         return verbs;
     }
 
-    private static Map<String, Verb> all(Surroundings around) {
+    private static Map<String, Verb> all(CliContext around) {
         Map<String, Verb> verbs = new LinkedHashMap<>();
         NAMES.forEach(name -> verbs.put(name, named(name, around)));
         return verbs;
@@ -90,7 +90,7 @@ final class Verbs {
 
     /** The command line of these verbs. */
     static CommandLine line(Map<String, Verb> verbs) {
-        CommandSpec root = Words.verb("quarterlight", "The evidence bench of an independent car inspector.");
+        CommandSpec root = CliOptions.verb("quarterlight", "The evidence bench of an independent car inspector.");
         root.addOption(OptionSpec.builder("-V", "--version")
                 .versionHelp(true)
                 .description("print the version and build")
@@ -103,7 +103,7 @@ final class Verbs {
         return line;
     }
 
-    private static Verb named(String name, Surroundings around) {
+    private static Verb named(String name, CliContext around) {
         return switch (name) {
             case "desk" -> new DeskVerb(around);
             case "demo" -> new DemoVerb(around);

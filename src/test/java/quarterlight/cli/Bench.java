@@ -20,8 +20,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import quarterlight.cli.call.CliContext;
 import quarterlight.cli.call.Exit;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.text.Console;
 import quarterlight.cli.text.StandardInput;
 import quarterlight.cli.text.StatusLine;
@@ -102,8 +102,8 @@ public final class Bench {
         return new Outcome(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 
-    private Surroundings around(Console console) {
-        return new Surroundings(
+    private CliContext around(Console console) {
+        return new CliContext(
                 console,
                 CLOCK,
                 ZoneTable::load,

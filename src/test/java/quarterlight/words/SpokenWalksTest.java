@@ -6,15 +6,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import quarterlight.table.list.WordsTable;
+import quarterlight.table.list.LexiconTable;
 import quarterlight.words.lexicon.Lexicon;
 import quarterlight.words.rule.Listening;
 import quarterlight.words.weigh.Weights;
 
 /** How much of narrated walks is taken down rightly; docs/performance.md has the figures of every walk. */
 class SpokenWalksTest {
-    private static final Lexicon LEXICON = WordsTable.load();
-    private static final Weights WEIGHTS = WordsTable.weights();
+    private static final Lexicon LEXICON = LexiconTable.load();
+    private static final Weights WEIGHTS = LexiconTable.weights();
     private static final double THRESHOLD = 0.5;
     /** What was measured when the rules were last changed, less three of a hundred: a change that loses more must be looked at. */
     private static final double SLACK = 3;

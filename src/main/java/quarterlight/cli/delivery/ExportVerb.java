@@ -11,13 +11,13 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
 import quarterlight.cli.call.Interruption;
 import quarterlight.cli.call.OwnLists;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
-import quarterlight.cli.call.Words;
-import quarterlight.cli.text.Shown;
+import quarterlight.cli.text.CliText;
 import quarterlight.cli.text.StandardInput;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.file.DiagramRefused;
@@ -44,22 +44,22 @@ public final class ExportVerb implements Verb {
     private static final String FOR_BUYER = "--for-buyer";
     private static final String BOM = "--bom";
 
-    private final Surroundings around;
+    private final CliContext around;
 
-    public ExportVerb(Surroundings around) {
+    public ExportVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        return Words.verb(
+        return CliOptions.verb(
                         "export",
                         "export the visit for other programs: tables as CSV, everything as JSON, the diagram as SVG,"
                                 + " an XMP sidecar for each photo; or one of the other forms")
-                .addPositional(Words.visit())
-                .addPositional(Words.path(
+                .addPositional(CliOptions.visit())
+                .addPositional(CliOptions.path(
                         1, "TARGET", "folder or file to write; must not exist yet; - prints a file on standard output"))
-                .addOption(Words.text(
+                .addOption(CliOptions.text(
                                 AS,
                                 "FORM",
                                 "tables (default), xlsx (a workbook), coco, geojson or annotations (outlines and notes"
@@ -79,15 +79,15 @@ public final class ExportVerb implements Verb {
                         .type(boolean.class)
                         .description("begin CSV with a byte order mark, for spreadsheets that ask for it")
                         .build())
-                .addOption(Words.json());
+                .addOption(CliOptions.json());
     }
 
     @Override
     public int run(ParseResult call) throws CallRefused, EditRefused, VisitProblem, IOException {
         ExportChoice choice = choice(call);
-        Path target = Words.pathAt(call, 1);
+        Path target = CliOptions.pathAt(call, 1);
         boolean printed = StandardInput.isMeant(target);
-        if (printed && (choice.form().isFolder() || Words.isJson(call))) {
+        if (printed && (choice.form().isFolder() || CliOptions.isJson(call))) {
             throw new CallRefused("export: " + choice.form().word()
                     + (choice.form().isFolder() ? " is a folder of files and" : " with --json")
                     + " cannot go to standard output; name a target");
@@ -96,7 +96,7 @@ public final class ExportVerb implements Verb {
             Targets.requireFree(target);
         }
         List<String> made;
-        try (VisitStore store = around.visits().forReading(Words.pathAt(call, 0));
+        try (VisitStore store = around.visits().forReading(CliOptions.pathAt(call, 0));
                 Interruption interruption = Interruption.watched(around.console())) {
             Exporting exporting = new Exporting(around.zones().get(), drawings(store, choice));
             if (printed) {
@@ -109,7 +109,7 @@ public final class ExportVerb implements Verb {
         } catch (CancellationException e) {
             throw new CallRefused("stopped before the end; nothing was exported");
         }
-        if (Words.isJson(call)) {
+        if (CliOptions.isJson(call)) {
             around.console()
                     .print(new JsonObject()
                             .put("folder", target)
@@ -117,7 +117,7 @@ public final class ExportVerb implements Verb {
                             .put("made", made)
                             .text());
         } else {
-            String what = choice.form().isFolder() ? " with " + Shown.count(made.size(), "file", "files") : "";
+            String what = choice.form().isFolder() ? " with " + CliText.count(made.size(), "file", "files") : "";
             around.console().print("Made " + target + what + ".\n");
         }
         return Exit.DONE;

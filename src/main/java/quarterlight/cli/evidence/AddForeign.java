@@ -17,8 +17,8 @@ import quarterlight.car.Zone;
 import quarterlight.car.ZoneGroup;
 import quarterlight.car.ZoneId;
 import quarterlight.cli.call.CallRefused;
-import quarterlight.cli.call.Surroundings;
-import quarterlight.cli.call.Words;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.gauge.ForeignReadings;
 import quarterlight.edit.gauge.ProfileReading;
@@ -37,23 +37,23 @@ final class AddForeign {
     private static final String COLUMNS = "--columns";
     private static final String ZONES = "--zones";
 
-    private final Surroundings around;
+    private final CliContext around;
 
-    AddForeign(Surroundings around) {
+    AddForeign(CliContext around) {
         this.around = around;
     }
 
     static CommandSpec options(CommandSpec spec) {
-        return spec.addOption(Words.text(
+        return spec.addOption(CliOptions.text(
                         PROFILE,
                         "NAME",
                         "add readings from a table of another program, with the columns saved under this name"))
-                .addOption(Words.text(
+                .addOption(CliOptions.text(
                         COLUMNS,
                         "PAIRS",
                         "name the columns once and save them under the profile:"
                                 + " zone=Panel,value=Thickness,unit=um,time=Taken"))
-                .addOption(Words.text(
+                .addOption(CliOptions.text(
                         ZONES, "PAIRS", "match the zone names of the table once and save them: Bonnet=hood,Top=roof"));
     }
 
@@ -72,7 +72,7 @@ final class AddForeign {
         ProfileReading profiles = new ProfileReading(around.settings());
         try {
             ForeignTable table =
-                    ForeignTable.read(around.console().in().file(Words.pathAt(call, 2)), AddVerb.sheet(call));
+                    ForeignTable.read(around.console().in().file(CliOptions.pathAt(call, 2)), AddVerb.sheet(call));
             ReadingProfile profile = call.hasMatchedOption(COLUMNS)
                     ? ProfileReading.ofWords(call.matchedOptionValue(COLUMNS, ""), table)
                             .knowing(profiles.find(name)

@@ -12,13 +12,13 @@ import picocli.CommandLine.ParseResult;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
 import quarterlight.cli.call.OwnLists;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
 import quarterlight.cli.call.Visits;
-import quarterlight.cli.call.Words;
-import quarterlight.cli.text.Shown;
+import quarterlight.cli.text.CliText;
 import quarterlight.cli.text.TextTable;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.spoken.DraftKeeping;
@@ -45,20 +45,20 @@ public final class ListenVerb implements Verb {
     private static final List<Facet> VALUES = List.of(
             Facet.ITEM, Facet.RESULT, Facet.ORIGIN, Facet.CONDITION, Facet.KIND, Facet.TEXT, Facet.SIGN, Facet.VALUE);
 
-    private final Surroundings around;
+    private final CliContext around;
 
-    public ListenVerb(Surroundings around) {
+    public ListenVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        return Words.verb(
+        return CliOptions.verb(
                         "listen",
                         "work out drafts of evidence from the words of the visit; nothing enters it without " + KEEP)
-                .addPositional(Words.visit())
-                .addOption(Words.text(KEEP, "ID,...", "make rows of these drafts, as one undo step"))
-                .addOption(Words.json());
+                .addPositional(CliOptions.visit())
+                .addOption(CliOptions.text(KEEP, "ID,...", "make rows of these drafts, as one undo step"))
+                .addOption(CliOptions.json());
     }
 
     @Override
@@ -67,11 +67,11 @@ public final class ListenVerb implements Verb {
     }
 
     private int list(ParseResult call) throws CallRefused, VisitProblem {
-        Path folder = Words.pathAt(call, 0);
+        Path folder = CliOptions.pathAt(call, 0);
         VisitRecord visit = Visits.read(around, folder);
         VisitWalk walk = walk(visit, folder, around.zones().get());
         Set<String> kept = DraftKeeping.kept(visit, walk);
-        if (Words.isJson(call)) {
+        if (CliOptions.isJson(call)) {
             around.console()
                     .print(DraftsJson.of(walk.drafts(), kept)
                             .put("remarks", walk.remarks())
@@ -97,13 +97,13 @@ public final class ListenVerb implements Verb {
         if (ids.isEmpty()) {
             throw new CallRefused(KEEP + " names no draft; listen without it lists them with their ids");
         }
-        Path folder = Words.pathAt(call, 0);
+        Path folder = CliOptions.pathAt(call, 0);
         try (VisitStore store = around.visits().forEditing(folder)) {
             VisitRecord visit = store.read();
             ZoneCatalog zones = around.zones().get();
             RowContext context = RowContext.of(visit, zones, OwnLists.patterns(around, folder));
             DraftKeeping.Outcome outcome = new DraftKeeping(store).keep(walk(visit, folder, zones), ids, context);
-            around.console().print(Words.isJson(call) ? json(outcome).text() : report(outcome));
+            around.console().print(CliOptions.isJson(call) ? json(outcome).text() : report(outcome));
             return Exit.DONE;
         }
     }
@@ -118,9 +118,9 @@ public final class ListenVerb implements Verb {
     private static String report(DraftKeeping.Outcome outcome) {
         String before = outcome.before().isEmpty()
                 ? ""
-                : ", " + Shown.count(outcome.before().size(), "was", "were") + " kept before";
-        return Shown.count(outcome.kept().size(), "draft", "drafts") + " kept as "
-                + Shown.count(outcome.rows(), "row", "rows") + before + ".\n";
+                : ", " + CliText.count(outcome.before().size(), "was", "were") + " kept before";
+        return CliText.count(outcome.kept().size(), "draft", "drafts") + " kept as "
+                + CliText.count(outcome.rows(), "row", "rows") + before + ".\n";
     }
 
     private static String table(VisitWalk walk, Set<String> kept) {
@@ -142,7 +142,7 @@ public final class ListenVerb implements Verb {
         long unlikely =
                 walk.drafts().stream().filter(draft -> !isShown(draft, kept)).count();
         if (unlikely > 0) {
-            out.append(Shown.count(unlikely, "draft", "drafts"))
+            out.append(CliText.count(unlikely, "draft", "drafts"))
                     .append(" under ")
                     .append(Math.round(MIN_SHOWN_P * PERCENT))
                     .append("% not shown; --json has them all.\n");
@@ -161,7 +161,7 @@ public final class ListenVerb implements Verb {
         return source
                 + part.about().map(photo -> ", of " + photo.file().name()).orElse("")
                 + ": "
-                + (drafts == 0 ? "no drafts" : Shown.count(drafts, "draft", "drafts"))
+                + (drafts == 0 ? "no drafts" : CliText.count(drafts, "draft", "drafts"))
                 + "\n";
     }
 

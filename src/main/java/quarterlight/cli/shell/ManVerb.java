@@ -6,25 +6,25 @@ import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.about.ProgramVersion;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
-import quarterlight.cli.call.Words;
 
 /** {@code man}: the manual page of all verbs, for the system's reader of such pages. */
 public final class ManVerb implements Verb {
-    private final Surroundings around;
+    private final CliContext around;
     private final Supplier<CommandLine> line;
 
     /** @param line all verbs */
-    public ManVerb(Surroundings around, Supplier<CommandLine> line) {
+    public ManVerb(CliContext around, Supplier<CommandLine> line) {
         this.around = Objects.requireNonNull(around, "around");
         this.line = Objects.requireNonNull(line, "line");
     }
 
     @Override
     public CommandSpec spec() {
-        return Words.verb(
+        return CliOptions.verb(
                 "man",
                 "print the manual page of all verbs: quarterlight man > quarterlight.1, then man ./quarterlight.1");
     }

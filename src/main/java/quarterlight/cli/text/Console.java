@@ -34,13 +34,14 @@ public record Console(PrintStream out, PrintStream err, StandardInput in, Status
     /** Says what is wrong, on one line whatever the text holds. */
     public void complain(String sentence) {
         status.clear();
-        err.println("quarterlight: " + Visible.text(in.told(sentence.strip().replaceAll("\\s*\\R\\s*", " "))));
+        err.println(
+                "quarterlight: " + TerminalText.text(in.told(sentence.strip().replaceAll("\\s*\\R\\s*", " "))));
         err.flush();
     }
 
     public void print(String text) {
         status.clear();
-        out.print(Visible.text(text));
+        out.print(TerminalText.text(text));
         out.flush();
     }
 }

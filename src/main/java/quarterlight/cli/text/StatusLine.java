@@ -66,7 +66,7 @@ public final class StatusLine {
             return;
         }
         last = now;
-        String text = Visible.text((total > 0 ? done + " of " + total + "  " : "") + what.replaceAll("\\s+", " "));
+        String text = TerminalText.text((total > 0 ? done + " of " + total + "  " : "") + what.replaceAll("\\s+", " "));
         String cut = text.length() > WIDTH ? text.substring(0, WIDTH - 1) + "…" : text;
         terminal.get().print("\r" + cut + " ".repeat(Math.max(0, shown - cut.length())));
         terminal.get().flush();

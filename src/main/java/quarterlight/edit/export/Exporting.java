@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.Objects;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.edit.EditRefused;
-import quarterlight.file.Unfinished;
+import quarterlight.file.StagingFolder;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.drawn.AnnotationText;
@@ -43,7 +43,7 @@ public final class Exporting {
      */
     public List<String> write(VisitStore visit, Path target, ExportChoice choice, Progress progress)
             throws EditRefused, VisitProblem, IOException {
-        try (Unfinished unfinished = Targets.beside(target)) {
+        try (StagingFolder unfinished = Targets.beside(target)) {
             Map<String, byte[]> files = files(visit, unfinished.folder(), choice, progress);
             Path made = unfinished.folder().resolve("export");
             if (choice.form().isFolder()) {
