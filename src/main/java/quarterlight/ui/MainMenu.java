@@ -143,6 +143,9 @@ final class MainMenu extends JMenuBar {
     private void fillStation(JMenu menu) {
         window.bench().flatMap(VisitPanel::front).map(StationScreen::commands).ifPresent(commands -> {
             for (Command command : commands) {
+                if (command.isFirstOfSection() && menu.getItemCount() > 0) {
+                    menu.addSeparator();
+                }
                 menu.add(command);
             }
         });

@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javax.swing.JPanel;
 import quarterlight.ui.diagram.CarAndPhoto;
@@ -59,14 +60,14 @@ final class VisitPanel extends JPanel {
     private Station station;
     private transient Optional<Doubt> doubt = Optional.empty();
 
-    VisitPanel(UiContext parts, OpenVisit visit, DeskActions actions) {
+    VisitPanel(UiContext parts, OpenVisit visit, DeskActions actions, Consumer<String> foot) {
         super(new BorderLayout());
         this.parts = parts;
         this.actions = actions;
         this.visit = visit;
         this.station = Station.PHOTOS;
         rail = new Rail(parts.texts(), this::show);
-        diagram = new DiagramSide(parts, visit, this::front);
+        diagram = new DiagramSide(parts, visit, this::front, foot);
         int permille = parts.settings().settings().number(DIVIDER, USUAL_SHARE);
         photo = new PhotoBeside(parts.texts(), visit);
         left = new CarAndPhoto(parts.settings(), photo, diagram, this::layOut);

@@ -6,11 +6,11 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.JComboBox;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
@@ -27,7 +27,7 @@ import quarterlight.ui.kit.visit.StationScreen;
 import quarterlight.units.Thickness;
 import quarterlight.units.ThicknessUnit;
 
-/** The middle of the window: the layers above, the diagram, and one line below that says what lies under the pointer. */
+/** The middle of the window: the layers above and the diagram; it tells the foot of the window what lies under the pointer. */
 public final class DiagramSide extends JPanel {
     private static final int IN_HAND = 1;
     /** Judgment: below it the words in eight views crowd out the drawing. */
@@ -36,7 +36,7 @@ public final class DiagramSide extends JPanel {
     private final transient UiContext parts;
     private final transient OpenVisit visit;
     private final DiagramPanel diagram;
-    private final JLabel line = new JLabel(" ");
+    private final transient Consumer<String> foot;
     private final transient Supplier<Optional<StationScreen>> front;
     private final Map<Layer, JToggleButton> layers = new EnumMap<>(Layer.class);
     private final JComboBox<String> views = new JComboBox<>();
@@ -44,9 +44,14 @@ public final class DiagramSide extends JPanel {
     private boolean following;
     private boolean followed;
 
-    /** @param front the station in front */
-    public DiagramSide(UiContext parts, OpenVisit visit, Supplier<Optional<StationScreen>> front) {
-        super(new MigLayout("insets 0, gap 0, wrap 1", "[grow,fill]", "[][grow,fill][]"));
+    /**
+     * @param front the station in front
+     * @param foot shows one sentence at the foot of the window
+     */
+    public DiagramSide(
+            UiContext parts, OpenVisit visit, Supplier<Optional<StationScreen>> front, Consumer<String> foot) {
+        super(new MigLayout("insets 0, gap 0, wrap 1", "[grow,fill]", "[][grow,fill]"));
+        this.foot = foot;
         this.parts = parts;
         this.visit = visit;
         this.front = front;
@@ -55,7 +60,6 @@ public final class DiagramSide extends JPanel {
         DiagramGestures.install(diagram, front);
         add(tools());
         add(diagram);
-        add(Look.secondary(line), "h 26!, gapx 10 10");
         visit.selection().onHovered(this::say);
         visit.selection().onSelected(this::say);
         visit.selection().onSelected(this::look);
@@ -112,8 +116,7 @@ public final class DiagramSide extends JPanel {
         for (Layer layer : Layer.values()) {
             String name = parts.texts().get(layer.textKey());
             JToggleButton button = new JToggleButton(name, diagram.layers().contains(layer));
-            button.putClientProperty("JButton.buttonType", "toolBarButton");
-            Look.named(button, parts.texts().get("layer.name", name));
+            Look.named(Look.toggle(button), parts.texts().get("layer.name", name));
             button.addActionListener(e -> diagram.show(layer, button.isSelected()));
             layers.put(layer, button);
             bar.add(button);
@@ -136,12 +139,12 @@ public final class DiagramSide extends JPanel {
         diagram.show(layer, on);
     }
 
-    /** Says again what the line below has to say, for another station. */
+    /** Says again what the foot has to say, for another station. */
     public void say() {
         Optional<ZoneId> zone = visit.selection().hoveredZone();
-        line.setText(zone.map(this::sentence)
+        foot.accept(zone.map(this::sentence)
                 .or(() -> front.get().flatMap(StationScreen::hint))
-                .orElse(" "));
+                .orElse(""));
     }
 
     private String sentence(ZoneId zone) {

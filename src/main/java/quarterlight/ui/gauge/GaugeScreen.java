@@ -83,9 +83,9 @@ public final class GaugeScreen implements StationScreen {
         table.setSelectionMode(ListSelectionModel.MULTIPLE_INTERVAL_SELECTION);
         chart = new StripChart(parts, visit);
         next = add("gauge.next", this::nextZone).menuKey("ENTER");
-        exclude = add("gauge.exclude", this::exclude).menuKey("X");
+        exclude = add("gauge.exclude", this::exclude).menuKey("X").begins();
         remove = add("gauge.remove", this::remove).menuKey("BACK_SPACE");
-        route = add("gauge.route", this::keepRoute);
+        route = add("gauge.route", this::keepRoute).begins();
         lay();
         tabs = new GaugeTabs(parts, visit, side, field, entry);
         commands.addAll(tabs.commands());

@@ -72,10 +72,13 @@ final class PagesActions {
         make = add("pages.make", this::make).menuKey("ENTER");
         open = add("pages.open", this::open).menuKey("shift O");
         print = add("pages.print", this::print).menuKey("P");
-        back = add("pages.back", () -> model.turnTo(model.state().page() - 1)).key("PAGE_UP");
+        back = add("pages.back", () -> model.turnTo(model.state().page() - 1))
+                .key("PAGE_UP")
+                .begins();
         next = add("pages.next", () -> model.turnTo(model.state().page() + 1)).key("PAGE_DOWN");
-        leaveOutPhotos = add("pages.leave-out-photos", this::leaveOutPhotos).menuKey("L");
-        archive = add("pages.archive", () -> archive(false)).menuKey("E");
+        leaveOutPhotos =
+                add("pages.leave-out-photos", this::leaveOutPhotos).menuKey("L").begins();
+        archive = add("pages.archive", () -> archive(false)).menuKey("E").begins();
         forBuyer = add("pages.archive-buyer", () -> archive(true)).menuKey("shift E");
         export = add("pages.export", this::export);
     }

@@ -8,6 +8,7 @@ import java.awt.Component;
 import java.awt.Font;
 import java.util.Map;
 import java.util.TreeMap;
+import javax.swing.AbstractButton;
 import javax.swing.BorderFactory;
 import javax.swing.InputMap;
 import javax.swing.JComponent;
@@ -64,6 +65,15 @@ public final class Look {
         return label;
     }
 
+    /** A switch in a bar: pressed in ink while it is on, plain words in a box while it is off. */
+    public static <B extends AbstractButton> B toggle(B button) {
+        button.putClientProperty(
+                "FlatLaf.style",
+                "background: $Panel.background; hoverBackground: $quarterlight.shade; selectedBackground:"
+                    + " $quarterlight.ink; selectedForeground: $quarterlight.paper; margin: 2,7,2,7; minimumWidth: 0");
+        return button;
+    }
+
     /** Takes the frame off a component, in light and dark alike. */
     public static <C extends JComponent> C bare(C component) {
         component.setBorder(BorderFactory.createEmptyBorder());
@@ -89,6 +99,9 @@ public final class Look {
         map.put("@selectionInactiveBackground", hex(Palette.mix(p.sheet(), p.accent(), 0.12)));
         map.put("@selectionInactiveForeground", hex(p.ink()));
         map.put("quarterlight.secondInk", hex(p.secondInk()));
+        map.put("quarterlight.ink", hex(p.ink()));
+        map.put("quarterlight.paper", hex(p.paper()));
+        map.put("quarterlight.shade", hex(Palette.mix(p.paper(), p.ink(), 0.08)));
         map.put("quarterlight.line", hex(p.line()));
         map.put("quarterlight.caution", hex(p.caution()));
         map.put("quarterlight.grave", hex(p.grave()));
@@ -107,6 +120,7 @@ public final class Look {
         map.put("Button.default.hoverBackground", hex(Palette.mix(p.accent(), p.ink(), 0.15)));
         map.put("Button.default.pressedBackground", hex(Palette.mix(p.accent(), p.ink(), 0.3)));
         map.put("Button.minimumHeight", "26");
+        map.put("ToggleButton.toolbar.selectedBackground", hex(Palette.mix(p.paper(), p.ink(), 0.1)));
         map.put("Separator.foreground", hex(p.line()));
         map.put("SplitPane.background", hex(p.line()));
         map.put("SplitPaneDivider.style", "plain");
@@ -114,6 +128,7 @@ public final class Look {
         map.put("Table.showHorizontalLines", "true");
         map.put("Table.gridColor", hex(Palette.mix(p.sheet(), p.line(), 0.6)));
         map.put("Table.rowHeight", "26");
+        map.put("TableHeader.foreground", hex(p.secondInk()));
         map.put("TableHeader.background", hex(p.paper()));
         map.put("TableHeader.separatorColor", hex(p.paper()));
         map.put("List.background", hex(p.sheet()));
