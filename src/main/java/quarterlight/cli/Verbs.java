@@ -33,6 +33,8 @@ import quarterlight.cli.evidence.PhotosVerb;
 import quarterlight.cli.evidence.SetVerb;
 import quarterlight.cli.evidence.SuggestVerb;
 import quarterlight.cli.evidence.WordsVerb;
+import quarterlight.cli.library.BackupVerb;
+import quarterlight.cli.library.VisitsVerb;
 import quarterlight.cli.shell.CompletionVerb;
 import quarterlight.cli.shell.ManVerb;
 
@@ -68,6 +70,8 @@ final class Verbs {
             "export",
             "diagram",
             "lists",
+            "visits",
+            "backup",
             "completion",
             "man");
 
@@ -131,6 +135,8 @@ final class Verbs {
             case "export" -> new ExportVerb(around);
             case "diagram" -> new DiagramVerb(around);
             case "lists" -> new ListsVerb(around);
+            case "visits" -> new VisitsVerb(around);
+            case "backup" -> new BackupVerb(around);
             case "completion" -> new CompletionVerb(around, () -> line(all(around)));
             case "man" -> new ManVerb(around, () -> line(all(around)));
             default -> throw new IllegalArgumentException(name + " is no verb");

@@ -24,6 +24,7 @@ import quarterlight.page.print.XmlText;
 public final class DiagramDrawing {
     private static final double WIDTH_PX = 1300;
     private static final double VIEW_HEIGHT_PX = 900;
+    private static final double AROUND_PX = 190;
     private static final double PNG_SCALE = 2;
 
     private DiagramDrawing() {}
@@ -52,7 +53,7 @@ public final class DiagramDrawing {
                     alone,
                     places,
                     WIDTH_PX,
-                    VIEW_HEIGHT_PX,
+                    height(view),
                     true,
                     ink,
                     InkPalette.LIGHT,
@@ -65,6 +66,11 @@ public final class DiagramDrawing {
             files.put(name + ".png", png(scene));
         }
         return files;
+    }
+
+    /** As high as the view comes out over the whole width, with room for title and legend. */
+    private static double height(ViewDrawing view) {
+        return Math.min(VIEW_HEIGHT_PX, WIDTH_PX * view.heightMm() / view.widthMm() + AROUND_PX);
     }
 
     private static byte[] png(DiagramScene scene) throws IOException {
