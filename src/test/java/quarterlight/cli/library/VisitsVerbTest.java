@@ -16,6 +16,13 @@ import quarterlight.cli.Bench;
 
 /** Many visits: listed, searched, archived; and lists that go to another computer. */
 class VisitsVerbTest {
+    private static final String STATEMENTS =
+            """
+            zone,text,origin,condition
+            quarter-left,Panel from the parts trade,replaced,
+            hood,Naïve repair,,filler
+            """;
+
     @TempDir
     private Path folder;
 
@@ -29,15 +36,7 @@ class VisitsVerbTest {
         visit("2026/sorrel", "Sorrel coupe", "2026-04-18", "Larkin");
         visit("2026/teasel", "Teasel wagon", "2026-05-02", "Abbot");
         visit("bryony", "Bryony pickup", "2025-11-30", "larkin");
-        bench.run(
-                        "add",
-                        "statements",
-                        path("2026/sorrel"),
-                        bench.file(
-                                "s.csv",
-                                "zone,text,origin,condition\n"
-                                        + "quarter-left,Panel from the parts trade,replaced,\n"
-                                        + "hood,Naïve repair,,filler\n"))
+        bench.run("add", "statements", path("2026/sorrel"), bench.file("s.csv", STATEMENTS))
                 .done();
         bench.run(
                         "add",
