@@ -18,7 +18,7 @@ import quarterlight.diagram.scene.DiagramPainter;
 import quarterlight.diagram.scene.DiagramScene;
 import quarterlight.diagram.scene.DiagramSvg;
 import quarterlight.findings.Findings;
-import quarterlight.page.print.XmlText;
+import quarterlight.units.XmlText;
 
 /** The annotated diagram of a visit alone, without photos and tables, for programs that show or change drawings. */
 public final class DiagramDrawing {

@@ -41,6 +41,9 @@ final class FileImporter {
             parts.problems().tell(parts.texts().get("visit.reading.only"));
             return;
         }
+        if (!dropped.words().isEmpty()) {
+            new WordsImporter(parts, visit).take(dropped.words());
+        }
         if (!dropped.photos().isEmpty()) {
             photos(dropped.photos());
         }

@@ -13,6 +13,7 @@ import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Prose;
+import quarterlight.units.XmlText;
 
 /** What the window shows while no visit is open: how to begin, and the visits opened of late. Event thread only. */
 final class StartPage extends JPanel {
@@ -53,8 +54,8 @@ final class StartPage extends JPanel {
     private static JButton entry(UiContext parts, Path visit, Consumer<Path> open) {
         String folder = String.valueOf(visit.getFileName());
         String name = parts.settings().settings().text(carKey(visit)).orElse(folder);
-        JButton button = new JButton("<html><b>" + name.replace("&", "&amp;").replace("<", "&lt;") + "</b><br>"
-                + visit.toString().replace("&", "&amp;").replace("<", "&lt;"));
+        JButton button =
+                new JButton("<html><b>" + XmlText.escaped(name) + "</b><br>" + XmlText.escaped(visit.toString()));
         button.setHorizontalAlignment(JButton.LEADING);
         button.putClientProperty("JButton.buttonType", "borderless");
         Look.named(button, name);

@@ -2,6 +2,7 @@ package quarterlight.ui;
 
 import static quarterlight.visit.row.RecordKind.CLAIMS;
 import static quarterlight.visit.row.RecordKind.COVERAGE;
+import static quarterlight.visit.row.RecordKind.DROPPED;
 import static quarterlight.visit.row.RecordKind.FEATURES;
 import static quarterlight.visit.row.RecordKind.GAUGE;
 import static quarterlight.visit.row.RecordKind.LEFT_OUT;
@@ -196,7 +197,10 @@ final class VisitPanel extends JPanel {
 
     /** The station that shows rows of a kind; the one in front if it shows them too. */
     private Station home(ChangedRows changed) {
-        if (changed.isOf(READINGS, GAUGE, SIGNS)) {
+        boolean spoken = changed.isOf(READINGS, SIGNS, MARKS, TRIALS, STATEMENTS, CLAIMS, ODOMETER);
+        if (changed.isOf(DROPPED) || station == Station.WORDS && spoken) {
+            return Station.WORDS;
+        } else if (changed.isOf(READINGS, GAUGE, SIGNS)) {
             return Station.GAUGE;
         } else if (changed.isOf(MARKS, FEATURES)) {
             return Station.MARKS;

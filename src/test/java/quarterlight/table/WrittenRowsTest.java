@@ -116,7 +116,13 @@ class WrittenRowsTest {
                 Arguments.of(RowKind.of(RecordKind.RELEASED), "photo\none.jpg\n"),
                 Arguments.of(
                         RowKind.of(RecordKind.DECISIONS),
-                        "matter,severity,reason,ruled\nmetal:roof,minor,seen again in daylight,major\n"));
+                        "matter,severity,reason,ruled\nmetal:roof,minor,seen again in daylight,major\n"),
+                Arguments.of(
+                        RowKind.of(RecordKind.DROPPED),
+                        lines(
+                                "photo,at,what,said,text,instead",
+                                "walk.mp4,2.48,sign,hood: overspray,\"some of it, there\",",
+                                "walk.mp4,12,statement,hood: pitted,a pit,roof: pitted")));
     }
 
     @ParameterizedTest

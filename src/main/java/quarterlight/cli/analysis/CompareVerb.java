@@ -28,6 +28,7 @@ import quarterlight.edit.compare.ComparisonWork;
 import quarterlight.page.print.Paper;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.TableUnreadable;
+import quarterlight.units.Numerals;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.units.Worded;
 
@@ -68,7 +69,7 @@ public final class CompareVerb implements Verb {
     public int run(ParseResult call) throws CallRefused, VisitProblem, IOException {
         List<Path> visits = call.matchedPositionalValue(0, List.of());
         if (visits.size() < ComparisonWork.MIN_CARS || visits.size() > ComparisonWork.MAX_CARS) {
-            throw new CallRefused("compare: " + visits.size() + (visits.size() == 1 ? " visit is" : " visits are")
+            throw new CallRefused("compare: " + Numerals.count(visits.size(), "visit is", "visits are")
                     + " named; name " + ComparisonWork.MIN_CARS + " to " + ComparisonWork.MAX_CARS);
         }
         ComparisonChoice choice = choice(call, visits.size());

@@ -39,6 +39,7 @@ import quarterlight.page.report.text.Shots;
 import quarterlight.page.report.text.StripPlot;
 import quarterlight.page.report.text.ZoneTexts;
 import quarterlight.units.Days;
+import quarterlight.units.Numerals;
 import quarterlight.visit.VisitChoices;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.statement.Severity;
@@ -294,7 +295,7 @@ final class ReportBuilder {
                 .filter(photo -> photo.setAside().isPresent())
                 .count();
         if (aside > 0) {
-            sentences.add(aside + (aside == 1 ? " photo" : " photos")
+            sentences.add(Numerals.count(aside, "photo", "photos")
                     + " set aside by the inspector, for example as duplicates or blurry, and not used.");
         }
         return sentences;

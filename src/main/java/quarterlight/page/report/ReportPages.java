@@ -28,7 +28,6 @@ import quarterlight.page.print.PageWorkers;
 import quarterlight.page.print.Paper;
 import quarterlight.page.print.PdfDocument;
 import quarterlight.page.print.Template;
-import quarterlight.page.print.XmlText;
 import quarterlight.page.report.picture.BuyerPictures;
 import quarterlight.page.report.picture.ReportPictures;
 import quarterlight.page.report.text.ReportContent;
@@ -181,7 +180,7 @@ public final class ReportPages {
         model.put("screen", screen);
         model.put("fonts", "");
         String page = new Template().fill("report.ftlh", model);
-        return screen ? XmlText.html(FontFaces.within(page)) : page;
+        return screen ? Template.html(FontFaces.within(page)) : page;
     }
 
     /** Writes the page with every picture in place of its address. Typed text has its quotes escaped, so it never looks like one. */

@@ -41,7 +41,7 @@ public final class SoundFile {
         if (!MediaFile.available()) {
             notes.add("The length of the sound cannot be read here, since the native part for it is not installed.");
         } else {
-            try (MediaFile media = MediaFile.openSound(file, format(type))) {
+            try (MediaFile media = MediaFile.openSound(file, type)) {
                 seconds = media.seconds();
                 captured = recorded(media.tags()).map(time -> ExifFacts.believed(time, notes, now));
             } catch (IOException e) {
@@ -62,16 +62,6 @@ public final class SoundFile {
                 Optional.empty(),
                 Optional.empty(),
                 MediaFacts.NONE);
-    }
-
-    private static String format(MediaType type) {
-        return switch (type) {
-            case MP3 -> "mp3";
-            case WAV -> "wav";
-            case OGG -> "ogg";
-            case AMR -> "amr";
-            default -> throw new IllegalArgumentException(type + " is read by others");
-        };
     }
 
     /** The time in the tags of a sound, by their names in lower case; the chunk of broadcast waves (EBU Tech 3285) tells day and time apart. */

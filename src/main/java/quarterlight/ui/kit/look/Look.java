@@ -1,9 +1,10 @@
 package quarterlight.ui.kit.look;
 
+import static quarterlight.diagram.ink.InkPalette.hex;
+
 import com.formdev.flatlaf.FlatDarkLaf;
 import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
-import java.awt.Color;
 import java.awt.Component;
 import java.awt.Font;
 import java.util.Map;
@@ -142,9 +143,5 @@ public final class Look {
         map.put("MenuBar.borderColor", hex(p.line()));
         map.put("ProgressBar.foreground", hex(p.accent()));
         return map;
-    }
-
-    private static String hex(Color color) {
-        return "#%06x".formatted(color.getRGB() & 0xFFFFFF);
     }
 }

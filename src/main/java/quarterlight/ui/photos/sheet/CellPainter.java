@@ -1,7 +1,6 @@
 package quarterlight.ui.photos.sheet;
 
 import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
@@ -13,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import quarterlight.diagram.ink.InkPalette;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.look.Look;
@@ -93,7 +93,7 @@ final class CellPainter {
     }
 
     private static void aside(Graphics2D g, Rectangle box, Palette p) {
-        g.setColor(new Color(p.paper().getRed(), p.paper().getGreen(), p.paper().getBlue(), 170));
+        g.setColor(InkPalette.faint(p.paper(), 170));
         g.fill(box);
         g.setColor(p.secondInk());
         g.setStroke(THIN);
