@@ -29,6 +29,8 @@ import quarterlight.visit.VisitRecord;
  * databases and may be deleted at any time. Visits are only read. Not for the event thread.
  */
 public final class VisitLibrary implements AutoCloseable {
+    private static final System.Logger LOG = System.getLogger(VisitLibrary.class.getName());
+
     /** The name of the index in the settings folder. */
     public static final String INDEX = "visits.index";
 
@@ -71,8 +73,20 @@ public final class VisitLibrary implements AutoCloseable {
             }
             tops.add(folder.toAbsolutePath().normalize());
         }
-        LibraryIndex index = LibraryIndex.open(settings.resolve(INDEX));
-        VisitLibrary library = new VisitLibrary(catalog, opening, index, tops);
+        Path file = settings.resolve(INDEX);
+        try {
+            return refreshed(LibraryIndex.open(file), tops, catalog, opening, progress);
+        } catch (LibraryUnusable e) {
+            LOG.log(System.Logger.Level.INFO, "the index of visits is made anew", e);
+            LibraryIndex.discard(file);
+            return refreshed(LibraryIndex.open(file), tops, catalog, opening, progress);
+        }
+    }
+
+    private static VisitLibrary refreshed(
+            LibraryIndex index, List<Path> folders, ZoneCatalog catalog, VisitOpening opening, Progress progress)
+            throws LibraryUnusable, IOException {
+        VisitLibrary library = new VisitLibrary(catalog, opening, index, folders);
         try {
             library.refresh(progress);
             return library;

@@ -55,12 +55,20 @@ public final class LibraryIndex implements AutoCloseable {
             try {
                 return opened(file);
             } catch (SQLException e) {
-                Files.deleteIfExists(file);
+                discard(file);
                 return opened(file);
             }
         } catch (SQLException | IOException e) {
             throw new LibraryUnusable(file, e);
         }
+    }
+
+    /** Deletes an index with what lies beside it; the next is made anew. */
+    public static void discard(Path file) throws IOException {
+        Files.deleteIfExists(file);
+        Files.deleteIfExists(Path.of(file + "-wal"));
+        Files.deleteIfExists(Path.of(file + "-shm"));
+        Files.deleteIfExists(Path.of(file + "-journal"));
     }
 
     private static LibraryIndex opened(Path file) throws SQLException, IOException {
@@ -69,11 +77,11 @@ public final class LibraryIndex implements AutoCloseable {
             String version = Database.ask(connection, "PRAGMA user_version");
             if (!version.equals(Integer.toString(VERSION)) && !version.equals("0")) {
                 connection.close();
-                Files.deleteIfExists(file);
+                discard(file);
                 return opened(file);
             }
-            Database.ask(connection, "PRAGMA journal_mode = MEMORY");
-            Database.run(connection, "PRAGMA synchronous = OFF");
+            Database.ask(connection, "PRAGMA journal_mode = WAL");
+            Database.run(connection, "PRAGMA synchronous = NORMAL");
             if (version.equals("0")) {
                 for (String statement : SCHEMA) {
                     Database.run(connection, statement);

@@ -117,6 +117,12 @@ class VisitsVerbTest {
         Path index = folder.resolve("home/visits.index");
         Files.writeString(index, "no database, but long enough to be looked at as one, at least a little");
         assertThat(json().get("visits")).hasSize(2);
+        byte[] pages = Files.readAllBytes(index);
+        java.util.Arrays.fill(pages, 4096, pages.length, (byte) 0x5A);
+        Files.write(index, pages);
+        assertThat(json("--find", "replaced").get("found"))
+                .as("pages damaged behind a sound head")
+                .hasSize(1);
         Files.delete(index);
         assertThat(json("--find", "replaced").get("found")).hasSize(1);
     }
