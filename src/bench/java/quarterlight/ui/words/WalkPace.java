@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * Prints what {@code WalkPaceTest} counts for each open narration, as rows of the table in docs/performance.md. A key takes the time that the Keystroke-Level Model
+ * Prints what {@code WalkPaceTest} counts for each open narration, and for one that was kept apart from the rules, as rows of the table in docs/performance.md. A key takes the time that the Keystroke-Level Model
  * (Card, Moran and Newell, Communications of the ACM 23, 1980) gives: 0.28 s to press, and 1.35 s of thought before each that decides.
  */
 public final class WalkPace {
@@ -15,7 +15,8 @@ public final class WalkPace {
     private WalkPace() {}
 
     public static void main(String[] args) throws Exception {
-        for (String walk : List.of("larkspur-coupe", "sorrel-sedan", "teasel-wagon", "burdock-pickup")) {
+        for (String walk :
+                List.of("larkspur-coupe", "sorrel-sedan", "teasel-wagon", "burdock-pickup", "comfrey-pickup")) {
             WalkPaceTest.Pace pace = WalkPaceTest.pace(walk, Files.createTempDirectory("pace"));
             double seconds = pace.keys() * PRESS_S + pace.decisions() * THOUGHT_S;
             System.out.printf(

@@ -15,7 +15,6 @@ import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
 import quarterlight.cli.call.OwnLists;
 import quarterlight.cli.call.Verb;
-import quarterlight.cli.call.Visits;
 import quarterlight.cli.compare.ComparisonJson;
 import quarterlight.cli.compare.ComparisonText;
 import quarterlight.cli.delivery.PagesVerb;
@@ -26,6 +25,7 @@ import quarterlight.edit.compare.Candidate;
 import quarterlight.edit.compare.ComparisonChoice;
 import quarterlight.edit.compare.ComparisonWork;
 import quarterlight.page.print.Paper;
+import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.TableUnreadable;
 import quarterlight.units.Numerals;
@@ -123,9 +123,10 @@ public final class CompareVerb implements Verb {
     private List<Candidate> candidates(List<Path> visits) throws VisitProblem, CallRefused {
         List<Candidate> cars = new ArrayList<>();
         for (Path visit : visits) {
-            cars.add(new Candidate(
-                    visit,
-                    OwnLists.findings(around, visit, Visits.read(around, visit).forBuyer())));
+            try (VisitStore store = around.visits().forReading(visit)) {
+                cars.add(new Candidate(
+                        visit, OwnLists.findings(around, visit, store.read().forBuyer()), store.logHead()));
+            }
         }
         return cars;
     }

@@ -1,12 +1,15 @@
 package quarterlight.edit.library;
 
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * How near one number that was read comes to another: edit distance of letters and digits, case and separators left out; a {@code ?} that stands for an unread
  * letter suits any. Pure functions.
  */
 final class MarkLikeness {
+    private static final Pattern SEPARATORS = Pattern.compile("[^\\p{L}\\p{N}?]");
+
     private MarkLikeness() {}
 
     /** Whether at most a quarter of the longer one would differ, and one letter at least may. */
@@ -38,6 +41,6 @@ final class MarkLikeness {
     }
 
     private static String bare(String text) {
-        return text.toUpperCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}?]", "");
+        return SEPARATORS.matcher(text.toUpperCase(Locale.ROOT)).replaceAll("");
     }
 }

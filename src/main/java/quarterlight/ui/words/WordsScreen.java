@@ -16,8 +16,8 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
 import quarterlight.edit.spoken.VisitWalk;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Hairline;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Prose;
@@ -82,8 +82,7 @@ public final class WordsScreen implements StationScreen {
         this.strip = new PlayerStrip(player, texts.get("words.strip"));
         this.face = new FilmFace(player, texts.get("words.film"));
         this.hearEach = new JCheckBox(texts.get("words.hear-each"), true);
-        this.reading = new WalkReading(
-                parts, visit.folder(), (walk, of) -> model.read(walk, visit.visit()), parts.problems()::failed);
+        this.reading = new WalkReading(parts, visit.folder(), (walk, of) -> arrived(walk), parts.problems()::failed);
         side.add(laidOut(), "walk");
         side.add(empty(), "empty");
         table.keys(
@@ -154,6 +153,15 @@ public final class WordsScreen implements StationScreen {
         absent.setFocusable(false);
         panel.add(absent, "wmin 0");
         return panel;
+    }
+
+    /** The words are read; the list takes the keyboard, which it could not while it was not there. */
+    private void arrived(WalkReading.Walk walk) {
+        boolean first = model.walk().isEmpty();
+        model.read(walk, visit.visit());
+        if (first && front) {
+            table.table().requestFocusInWindow();
+        }
     }
 
     private void follow() {

@@ -14,6 +14,7 @@ import java.time.LocalDateTime;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -40,10 +41,11 @@ class ArchivingTest {
 
     private final Restoring restoring = new Restoring(VisitOpening.by(SampleVisit.CLOCK), ZoneTable.load());
 
-    private final Archiving archiving = new Archiving(ZoneTable.load(), SampleVisit.CLOCK, (pages, progress) -> {
-        Files.createDirectories(pages);
-        Files.writeString(pages.resolve("page.html"), "for the buyer");
-    });
+    private final Archiving archiving =
+            new Archiving(ZoneTable.load(), SampleVisit.CLOCK, (pages, pictures, progress) -> {
+                Files.createDirectories(pages);
+                Files.writeString(pages.resolve("page.html"), "for the buyer");
+            });
 
     /** A visit of a released schema: random rows of every kind, with texts that trouble careless writers. */
     private Path released(int schema) throws IOException {
@@ -281,7 +283,7 @@ class ArchivingTest {
         try (OutputStream out = Files.newOutputStream(zip);
                 BagWriter bag = new BagWriter(out, "b", LocalDateTime.of(2026, 5, 2, 12, 0))) {
             bag.put("visit.db", "no database");
-            bag.finish(Map.of());
+            bag.finish(Map.of(), Optional.empty());
         }
         assertThatThrownBy(() -> restoring.restore(zip, folder.resolve("back"), Progress.NONE))
                 .isInstanceOf(EditRefused.class)

@@ -66,7 +66,12 @@ public final class BuyerPictures {
         return shown(photo, frame.at(), longSidePx).map(picture -> annotated(frame, picture));
     }
 
-    /** The same as a JPEG file. */
+    /** A photo without what is drawn on it, and without what is hidden; empty for one that cannot be shown. */
+    public Optional<BufferedImage> bare(PhotoId photo, int longSidePx) {
+        return shown(photo, OptionalDouble.empty(), longSidePx);
+    }
+
+    /** The same as {@link #picture}, as a JPEG file. */
     public Optional<byte[]> jpeg(PhotoId photo, int longSidePx) {
         return picture(photo, longSidePx).map(this::printed).map(PrintedPicture::jpeg);
     }
