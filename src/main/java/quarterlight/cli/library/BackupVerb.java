@@ -43,7 +43,7 @@ public final class BackupVerb implements Verb {
     public int run(ParseResult call) throws CallRefused, EditRefused, IOException {
         List<Path> folders = call.matchedPositional(1).getValue();
         VisitOpening opening = VisitOpening.by(around.clock()).onThisComputer(around.settings());
-        Archiving archiving = new Archiving(around.zones().get(), around.clock(), (folder, progress) -> {
+        Archiving archiving = new Archiving(around.zones().get(), around.clock(), (folder, pictures, progress) -> {
                     throw new IllegalStateException("an archive for oneself has the pages that are there");
                 })
                 .withListsOf(around.settings());

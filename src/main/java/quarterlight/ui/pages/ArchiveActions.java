@@ -54,7 +54,9 @@ final class ArchiveActions {
         this.texts = parts.texts();
         this.owner = owner;
         this.keys = new SigningKeyDialog(parts, owner);
-        archive = Command.of(texts, "pages.archive", () -> archive(false)).menuKey("E").begins();
+        archive = Command.of(texts, "pages.archive", () -> archive(false))
+                .menuKey("E")
+                .begins();
         forBuyer = Command.of(texts, "pages.archive-buyer", () -> archive(true)).menuKey("shift E");
         export = Command.of(texts, "pages.export", this::export);
         check = Command.of(texts, "pages.check", this::check).begins();
