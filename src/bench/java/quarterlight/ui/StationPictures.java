@@ -79,11 +79,17 @@ public final class StationPictures {
         } else {
             wait(c -> "diagram".equals(c.getName()));
             for (Station station : Station.values()) {
-                click("station-" + station.digit());
-                picture(frame, folder.resolve("%s.png".formatted(station.name().toLowerCase(Locale.ROOT))));
+                show(frame, station, folder);
             }
+            // once more: by now everything is worked out
+            show(frame, Station.PHOTOS, folder);
         }
         System.exit(0);
+    }
+
+    private static void show(JFrame frame, Station station, Path folder) throws Exception {
+        click("station-" + station.digit());
+        picture(frame, folder.resolve("%s.png".formatted(station.name().toLowerCase(Locale.ROOT))));
     }
 
     private static void click(String name) throws Exception {

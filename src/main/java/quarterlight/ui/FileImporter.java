@@ -36,7 +36,7 @@ final class FileImporter {
         this.owner = owner;
     }
 
-    void take(DeskActions.Dropped dropped) {
+    void take(Dropped dropped) {
         if (!visit.isEditable()) {
             parts.problems().tell(parts.texts().get("visit.reading.only"));
             return;

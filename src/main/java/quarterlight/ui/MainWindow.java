@@ -148,6 +148,7 @@ final class MainWindow {
         if (!visit.isEditable()) {
             progress.say(parts.texts().get("visit.reading.only"));
         }
+        actions.takeWaiting();
     }
 
     /** Closes the visit at hand, if there is one, then goes on. */

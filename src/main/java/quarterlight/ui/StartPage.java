@@ -1,6 +1,5 @@
 package quarterlight.ui;
 
-import java.awt.Font;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
@@ -22,7 +21,7 @@ final class StartPage extends JPanel {
         Texts texts = parts.texts();
         JPanel column = new JPanel(new MigLayout("insets 0, wrap 1, gapy 8", "[480!,fill]"));
         JLabel name = new JLabel(texts.get("app.name"));
-        name.setFont(name.getFont().deriveFont(Font.PLAIN, 22f));
+        name.putClientProperty("FlatLaf.style", "font: +9");
         column.add(name);
         List<Path> recent = parts.settings().settings().recent();
         column.add(Look.secondary(new JLabel(texts.get("start.lead"))), "gapbottom 16");
@@ -37,6 +36,10 @@ final class StartPage extends JPanel {
         fresh.putClientProperty("JButton.buttonType", "default");
         buttons.add(fresh, "h 32!");
         buttons.add(new JButton(actions.openVisit()), "h 32!");
+        JButton photos = new JButton(texts.get("start.photos"));
+        photos.setName("start-photos");
+        photos.addActionListener(e -> actions.choosePhotos());
+        buttons.add(photos, "h 32!");
         buttons.add(new JButton(actions.help()), "h 32!");
         column.add(buttons, "gapbottom 16");
         if (!recent.isEmpty()) {

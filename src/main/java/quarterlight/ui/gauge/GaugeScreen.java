@@ -1,6 +1,5 @@
 package quarterlight.ui.gauge;
 
-import java.awt.Font;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -105,7 +104,7 @@ public final class GaugeScreen implements StationScreen {
     private void lay() {
         zone.putClientProperty("FlatLaf.styleClass", "h3");
         field.setName("gauge-entry");
-        field.setFont(field.getFont().deriveFont(Font.PLAIN, 22f));
+        field.putClientProperty("FlatLaf.style", "font: +9");
         field.setHorizontalAlignment(JTextField.TRAILING);
         field.addActionListener(e -> typed());
         TypedText.keeping(field, this::takeTyped);

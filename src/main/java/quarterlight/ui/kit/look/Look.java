@@ -7,6 +7,7 @@ import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
 import java.awt.Component;
 import java.awt.Font;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import javax.swing.AbstractButton;
@@ -14,18 +15,28 @@ import javax.swing.BorderFactory;
 import javax.swing.InputMap;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.JSpinner;
 import javax.swing.KeyStroke;
 import javax.swing.UIManager;
 
 /** Puts the palette and the typeface over the whole window, light or dark. Event thread only. */
 public final class Look {
     static final String PALETTE_KEY = "quarterlight.palette";
+    private static final String STILL_KEY = "quarterlight.still";
     private static final int WORK_SIZE = 13;
+    private static final int BLINK_MS = 500;
 
     private Look() {}
 
     /** Installs the look; windows that are open change at once. The typeface was registered before, off the event thread. */
     public static void install(Palette palette) {
+        install(Sight.of(palette));
+    }
+
+    /** The same, with the size of text and all else that eyes ask for. */
+    public static void install(Sight sight) {
+        Palette palette = sight.palette();
+        float scale = sight.textPercent() / 100f;
         FlatLaf.setPreferredFontFamily(Typeface.FAMILY);
         FlatLaf.setPreferredSemiboldFontFamily(Typeface.FAMILY + " SemiBold");
         FlatLaf.setGlobalExtraDefaults(defaults(palette));
@@ -34,7 +45,11 @@ public final class Look {
         } else {
             FlatLightLaf.setup();
         }
-        UIManager.put("defaultFont", new Font(Typeface.FAMILY, Font.PLAIN, WORK_SIZE));
+        UIManager.put("defaultFont", new Font(Typeface.FAMILY, Font.PLAIN, Math.round(WORK_SIZE * scale)));
+        UIManager.put("ScrollPane.smoothScrolling", !sight.still());
+        UIManager.put(STILL_KEY, sight.still());
+        List.of("TextField", "TextArea", "FormattedTextField", "PasswordField", "EditorPane", "TextPane")
+                .forEach(field -> UIManager.put(field + ".caretBlinkRate", sight.still() ? 0 : BLINK_MS));
         UIManager.put(PALETTE_KEY, palette);
         freeKeys();
         FlatLaf.updateUI();
@@ -46,6 +61,17 @@ public final class Look {
             keys.remove(KeyStroke.getKeyStroke("F6"));
             keys.remove(KeyStroke.getKeyStroke("F8"));
         }
+    }
+
+    /** Whether nothing is to move by itself. */
+    public static boolean still() {
+        return Boolean.TRUE.equals(UIManager.get(STILL_KEY));
+    }
+
+    /** A length in px as large as the text is: given for the usual size. */
+    public static int px(int usual) {
+        Font font = UIManager.getFont("defaultFont");
+        return font == null ? usual : Math.max(usual, Math.round(usual * font.getSize2D() / WORK_SIZE));
     }
 
     /** The palette in force. */
@@ -84,6 +110,9 @@ public final class Look {
     /** Gives a component the name that a screen reader speaks. */
     public static <C extends Component> C named(C component, String name) {
         component.getAccessibleContext().setAccessibleName(name);
+        if (component instanceof JSpinner spinner && spinner.getEditor() instanceof JSpinner.DefaultEditor editor) {
+            editor.getTextField().getAccessibleContext().setAccessibleName(name);
+        }
         return component;
     }
 

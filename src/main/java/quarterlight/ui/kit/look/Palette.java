@@ -42,6 +42,29 @@ public record Palette(
                 drawing.grave());
     }
 
+    /** For eyes that need strong contrast: black on white, no gray words, lines as dark as words. */
+    public static final Palette LIGHT_CONTRAST = new Palette(
+            false,
+            new Color(0xFFFFFF),
+            new Color(0xFFFFFF),
+            new Color(0x000000),
+            new Color(0x20262B),
+            new Color(0x20262B),
+            new Color(0x003F4A),
+            new Color(0x5C2F00),
+            new Color(0x7A0019));
+
+    public static final Palette DARK_CONTRAST = new Palette(
+            true,
+            new Color(0x000000),
+            new Color(0x000000),
+            new Color(0xFFFFFF),
+            new Color(0xE4E1DA),
+            new Color(0xE4E1DA),
+            new Color(0x8FE9F5),
+            new Color(0xFFC880),
+            new Color(0xFFB3BF));
+
     /** The text color that stands on the accent. */
     public Color onAccent() {
         return dark ? paper : sheet;

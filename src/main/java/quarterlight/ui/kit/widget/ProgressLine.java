@@ -62,14 +62,14 @@ public final class ProgressLine extends JPanel implements SwingJobRunner.Display
     public void started(String title, JobRunner.Cancel stop) {
         running.add(stop);
         cancel.setEnabled(true);
-        bar.setIndeterminate(true);
+        bar.setIndeterminate(!Look.still());
         show(title);
         reveal(true);
     }
 
     @Override
     public void report(int done, int total, String detail) {
-        bar.setIndeterminate(total <= 0);
+        bar.setIndeterminate(total <= 0 && !Look.still());
         bar.setMaximum(Math.max(1, total));
         bar.setValue(done);
         show(detail);

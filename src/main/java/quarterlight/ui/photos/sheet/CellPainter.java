@@ -103,7 +103,7 @@ final class CellPainter {
     private void words(Graphics2D g, PhotoItem item, PhotoHints hints, Rectangle cell, int pictureHeight, Palette p) {
         g.setFont(small(g));
         FontMetrics metrics = g.getFontMetrics();
-        int first = cell.y + pictureHeight + 14;
+        int first = cell.y + pictureHeight + Look.px(14);
         String time = item.local().map(Format::clock).orElse(texts.get("photos.cell.no-time"));
         g.setColor(p.secondInk());
         g.drawString(shortened(time, metrics, cell.width), cell.x, first);
@@ -121,14 +121,14 @@ final class CellPainter {
                 .orElseGet(
                         () -> open ? texts.get(item.isComing() ? "coming.cell" : "photos.cell.unpinned") : zones(item));
         if (!open && !item.isAside() && !item.isPinned()) {
-            g.drawString(shortened(item.name(), metrics, cell.width), cell.x, first + 15);
+            g.drawString(shortened(item.name(), metrics, cell.width), cell.x, first + Look.px(15));
         } else if (!open && !item.isAside()) {
             g.setColor(p.accent());
-            dot(g, cell.x, first + 8, item.isStoring());
+            dot(g, cell.x, first + Look.px(8), item.isStoring());
             g.setColor(p.ink());
-            g.drawString(shortened(where, metrics, cell.width - 10), cell.x + 10, first + 15);
+            g.drawString(shortened(where, metrics, cell.width - 10), cell.x + 10, first + Look.px(15));
         } else {
-            g.drawString(shortened(where, metrics, cell.width), cell.x, first + 15);
+            g.drawString(shortened(where, metrics, cell.width), cell.x, first + Look.px(15));
         }
     }
 

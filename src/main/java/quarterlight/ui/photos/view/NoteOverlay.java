@@ -18,6 +18,7 @@ import quarterlight.page.photo.PhotoNotePainter;
 import quarterlight.task.LatestWork;
 import quarterlight.ui.kit.Listeners;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.look.DrawnPart;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Palette;
 import quarterlight.ui.kit.view.PhotoCanvas;
@@ -141,6 +142,19 @@ public final class NoteOverlay implements PhotoCanvas.Overlay {
                 return false;
             }
         });
+    }
+
+    @Override
+    public List<DrawnPart> parts(Photo photo) {
+        return NoteShapes.notes(visit.visit(), photo.id()).stream()
+                .map(row -> NoteShapes.part(texts, row.value(), note.equals(Optional.of(row)), () -> choose(row)))
+                .toList();
+    }
+
+    private void choose(Recorded<PhotoNote> row) {
+        begin(Optional.empty());
+        note = Optional.of(row);
+        canvas.repaint();
     }
 
     @Override
