@@ -105,6 +105,7 @@ final class MainMenu extends JMenuBar {
         menu.add(actions.undo());
         menu.add(actions.redo());
         menu.addSeparator();
+        menu.add(actions.grounds());
         menu.add(actions.nextDoubt());
         return menu;
     }

@@ -22,6 +22,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
 import quarterlight.ui.diagram.CarAndPhoto;
 import quarterlight.ui.diagram.DiagramSide;
 import quarterlight.ui.diagram.Layer;
@@ -33,10 +34,12 @@ import quarterlight.ui.kit.beside.PhotoBeside;
 import quarterlight.ui.kit.beside.PictureKeys;
 import quarterlight.ui.kit.look.ShareSplit;
 import quarterlight.ui.kit.place.ChangedRows;
+import quarterlight.ui.kit.place.Subject;
 import quarterlight.ui.kit.view.PhotoCanvas;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
 import quarterlight.ui.kit.visit.StationScreen;
+import quarterlight.ui.lens.EvidenceLens;
 
 /** One visit in the window: the rail, the diagram, and what the station in front puts beside it. Event thread only. */
 final class VisitPanel extends JPanel {
@@ -73,6 +76,7 @@ final class VisitPanel extends JPanel {
         pictureKeys = new PictureKeys(parts.texts(), this::picture, photo, left::isPhotoShown);
         split = new ShareSplit(left, sides, Math.min(900, Math.max(100, permille)) / 1000.0);
         visit.onStep(this::reveal);
+        new EvidenceLens(parts, visit, () -> SwingUtilities.getWindowAncestor(this), this::reveal);
         add(rail, BorderLayout.WEST);
         add(split, BorderLayout.CENTER);
         layOut();
@@ -172,6 +176,19 @@ final class VisitPanel extends JPanel {
         });
         return doubt.map(one -> parts.texts().get("doubt.open", doubts.size(), one.sentence()))
                 .orElse(parts.texts().get(visit.findings().isEmpty() ? "working.out" : "doubt.none"));
+    }
+
+    /** Shows what the row or zone in hand rests on; says what to choose if nothing is. */
+    String askGrounds() {
+        Optional<Subject> subject = front().flatMap(StationScreen::subject)
+                .or(() -> visit.selection().zones().stream().findFirst().map(Subject.OfZone::new))
+                .or(() -> visit.selection().photo().flatMap(photo -> visit.zonesOf(photo).stream()
+                        .findFirst()
+                        .map(Subject.OfZone::new)));
+        subject.ifPresent(visit::ask);
+        return subject.isEmpty()
+                ? parts.texts().get("lens.choose")
+                : visit.findings().isEmpty() ? parts.texts().get("working.out") : " ";
     }
 
     /** Goes where undo or redo acted. */

@@ -26,6 +26,7 @@ import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Hairline;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.place.ChangedRows;
+import quarterlight.ui.kit.place.Subject;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
 import quarterlight.ui.kit.visit.StationScreen;
@@ -258,6 +259,11 @@ public final class MarksScreen implements StationScreen {
     @Override
     public List<Command> commands() {
         return actions.commands();
+    }
+
+    @Override
+    public Optional<Subject> subject() {
+        return model.state().row().map(row -> new Subject.OfRow(RecordKind.MARKS, row));
     }
 
     @Override

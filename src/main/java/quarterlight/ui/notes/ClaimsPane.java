@@ -27,6 +27,7 @@ import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.field.Drafts;
 import quarterlight.ui.kit.field.FormErrors;
 import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.place.Subject;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.ZoneField;
 import quarterlight.ui.kit.widget.FactTable;
@@ -286,6 +287,11 @@ final class ClaimsPane extends JPanel {
     private void remove() {
         table.chosen().ifPresent(row -> actions.remove(RecordKind.CLAIMS, List.of(row.id())));
         fresh();
+    }
+
+    /** The claim in hand. */
+    Optional<Subject> subject() {
+        return table.chosen().map(row -> new Subject.OfRow(RecordKind.CLAIMS, row.id()));
     }
 
     JComponent first() {

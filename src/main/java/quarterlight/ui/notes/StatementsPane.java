@@ -22,6 +22,7 @@ import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.field.Drafts;
 import quarterlight.ui.kit.field.FormErrors;
 import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.place.Subject;
 import quarterlight.ui.kit.said.DetailsLine;
 import quarterlight.ui.kit.said.FacetBoard;
 import quarterlight.ui.kit.said.SlashLetter;
@@ -340,6 +341,11 @@ final class StatementsPane extends JPanel {
     boolean choose(List<RecordId> rows) {
         table.choose(row -> rows.contains(row.id()));
         return table.chosen().isPresent();
+    }
+
+    /** The statement in hand. */
+    Optional<Subject> subject() {
+        return table.chosen().map(row -> new Subject.OfRow(RecordKind.STATEMENTS, row.id()));
     }
 
     /** What takes the keyboard first. */

@@ -28,6 +28,7 @@ import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.field.Drafts;
 import quarterlight.ui.kit.field.FormErrors;
 import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.place.Subject;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.PhotoSteps;
 import quarterlight.ui.kit.widget.FactTable;
@@ -324,6 +325,13 @@ final class TrialsPane extends JPanel {
         table.chosen()
                 .flatMap(NotesModel.TrialLine::kept)
                 .ifPresent(row -> actions.remove(RecordKind.TRIALS, List.of(row.id())));
+    }
+
+    /** The trial in hand, if it was tried. */
+    Optional<Subject> subject() {
+        return table.chosen()
+                .flatMap(NotesModel.TrialLine::kept)
+                .map(row -> new Subject.OfRow(RecordKind.TRIALS, row.id()));
     }
 
     JComponent first() {

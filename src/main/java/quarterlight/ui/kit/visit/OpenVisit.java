@@ -19,6 +19,7 @@ import quarterlight.store.VisitStore;
 import quarterlight.ui.kit.Listeners;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.place.ChangedRows;
+import quarterlight.ui.kit.place.Subject;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.Pin;
@@ -44,6 +45,7 @@ public final class OpenVisit {
     private final List<List<Pin>> underWay = new ArrayList<>();
     private final FindingsWork findingsWork;
     private Consumer<ChangedRows> stepped = changed -> {};
+    private Consumer<Subject> asked = subject -> {};
     private StoreThread.State state;
     private Drawing drawing;
     private Optional<Findings> findings = Optional.empty();
@@ -147,6 +149,16 @@ public final class OpenVisit {
     private void stepBy(StoreWork<Optional<String>> step) {
         VisitRecord before = visit();
         edit(step, label -> ChangedRows.between(before, visit()).ifPresent(changed -> stepped.accept(changed)));
+    }
+
+    /** Asks what something rests on. */
+    public void ask(Subject subject) {
+        asked.accept(subject);
+    }
+
+    /** Told what somebody wants the grounds of. */
+    public void onAsked(Consumer<Subject> answer) {
+        asked = Objects.requireNonNull(answer, "answer");
     }
 
     /** Told what undo or redo changed, once the visit holds it. */
