@@ -54,6 +54,7 @@ final class DeskActions {
     private final Command photoBeside;
     private final Command nextDoubt;
     private final Command grounds;
+    private final Command leaveDoubt;
     private final Command keys;
     private final Map<Station, Command> stations = new EnumMap<>(Station.class);
 
@@ -86,6 +87,7 @@ final class DeskActions {
         photoBeside =
                 always("do.photo-beside", () -> say(VisitPanel::togglePhoto)).key("F12");
         nextDoubt = always("do.next-doubt", () -> say(VisitPanel::nextDoubt)).key("F6");
+        leaveDoubt = always("do.leave-doubt", () -> say(VisitPanel::leaveDoubt)).key("shift F6");
         grounds = always("do.grounds", () -> say(VisitPanel::askGrounds)).key("F3");
         keys = always("do.keys", () -> new ShortcutsDialog(parts, window).show())
                 .menuKey("K");
@@ -119,7 +121,8 @@ final class DeskActions {
         List<Command> all = new ArrayList<>(List.of(
                 newVisit, openVisit, facts, drawing, takeIn, addTable, sheet, twoCars, closeVisit, quit, undo, redo));
         all.addAll(stations.values());
-        all.addAll(List.of(nextDoubt, grounds, hideDiagram, photoBeside, unit, brightness, help, manual, keys, about));
+        all.addAll(List.of(
+                nextDoubt, leaveDoubt, grounds, hideDiagram, photoBeside, unit, brightness, help, manual, keys, about));
         return all;
     }
 
@@ -134,6 +137,7 @@ final class DeskActions {
         photoBeside.setEnabled(visit.isPresent());
         nextDoubt.setEnabled(visit.isPresent());
         grounds.setEnabled(visit.isPresent());
+        leaveDoubt.setEnabled(visit.isPresent());
         stations.values().forEach(command -> command.setEnabled(visit.isPresent()));
         name(undo, "do.undo", visit.flatMap(OpenVisit::undoLabel));
         name(redo, "do.redo", visit.flatMap(OpenVisit::redoLabel));
@@ -330,6 +334,10 @@ final class DeskActions {
 
     Command hideDiagram() {
         return hideDiagram;
+    }
+
+    Command leaveDoubt() {
+        return leaveDoubt;
     }
 
     Command grounds() {

@@ -107,6 +107,7 @@ final class MainMenu extends JMenuBar {
         menu.addSeparator();
         menu.add(actions.grounds());
         menu.add(actions.nextDoubt());
+        menu.add(actions.leaveDoubt());
         return menu;
     }
 

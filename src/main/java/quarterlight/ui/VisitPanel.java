@@ -15,18 +15,20 @@ import static quarterlight.visit.row.RecordKind.TRIALS;
 
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import quarterlight.ui.diagram.CarAndPhoto;
 import quarterlight.ui.diagram.DiagramSide;
 import quarterlight.ui.diagram.Layer;
-import quarterlight.ui.doubt.Doubt;
 import quarterlight.ui.doubt.Doubts;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.UiContext;
@@ -36,6 +38,7 @@ import quarterlight.ui.kit.look.ShareSplit;
 import quarterlight.ui.kit.place.ChangedRows;
 import quarterlight.ui.kit.place.Subject;
 import quarterlight.ui.kit.view.PhotoCanvas;
+import quarterlight.ui.kit.visit.Doubt;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
 import quarterlight.ui.kit.visit.StationScreen;
@@ -61,6 +64,7 @@ final class VisitPanel extends JPanel {
     private final ShareSplit split;
     private Station station;
     private transient Optional<Doubt> doubt = Optional.empty();
+    private final transient Set<Doubt> leftAsIs = new HashSet<>();
 
     VisitPanel(UiContext parts, OpenVisit visit, DeskActions actions) {
         super(new BorderLayout());
@@ -164,10 +168,32 @@ final class VisitPanel extends JPanel {
         return parts.texts().get(left.togglePhoto() ? "beside.toggled" : "beside.own");
     }
 
+    private List<Doubt> doubts() {
+        List<Doubt> open = new ArrayList<>(screen(Station.PHOTOS).doubts());
+        open.addAll(Doubts.of(parts.texts(), visit::label, visit.visit(), visit.findings(), visit.coverage()));
+        open.addAll(screen(Station.PAGES).doubts());
+        open.removeAll(leftAsIs);
+        return open;
+    }
+
+    /** Leaves the doubt in hand as it is for this sitting, and goes to the next. */
+    String leaveDoubt() {
+        List<Doubt> open = doubts();
+        Optional<Doubt> done = doubt;
+        Optional<Doubt> next = Doubts.after(open, done);
+        done.ifPresent(leftAsIs::add);
+        doubt = next.filter(one -> !done.equals(next));
+        return showDoubt(doubts());
+    }
+
     /** Goes to the next thing that is open, and says what it is and how many there are. */
     String nextDoubt() {
-        List<Doubt> doubts = Doubts.of(parts.texts(), visit::label, visit.visit(), visit.findings(), visit.coverage());
+        List<Doubt> doubts = doubts();
         doubt = Doubts.after(doubts, doubt);
+        return showDoubt(doubts);
+    }
+
+    private String showDoubt(List<Doubt> doubts) {
         doubt.ifPresent(one -> {
             if (one.station() != station) {
                 show(one.station());

@@ -33,6 +33,7 @@ import quarterlight.diagram.scene.DiagramScene;
 import quarterlight.page.PinKey;
 import quarterlight.task.LatestWork;
 import quarterlight.ui.kit.Listeners;
+import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.DrawnComponent;
 import quarterlight.ui.kit.look.Look;
@@ -163,6 +164,10 @@ public final class DiagramPanel extends DrawnComponent {
     /** The scene as shown last; empty before the first is painted. */
     public Optional<DiagramScene> scene() {
         return painted.map(SceneWork.Painted::scene);
+    }
+
+    Texts texts() {
+        return parts.texts();
     }
 
     OpenVisit visit() {
@@ -337,7 +342,8 @@ public final class DiagramPanel extends DrawnComponent {
         AffineTransform before = g.getTransform();
         double scale = before.getScaleX();
         g.scale(1 / scale, 1 / scale);
-        g.drawImage(p.picture(), 0, 0, null);
+        // of another size while the one of this size is being drawn
+        g.drawImage(p.picture(), 0, 0, (int) Math.ceil(getWidth() * scale), (int) Math.ceil(getHeight() * scale), null);
         g.setTransform(before);
         p.painter().paintHighlight(g, shown);
     }

@@ -1,5 +1,6 @@
 package quarterlight.ui.diagram;
 
+import java.awt.event.ActionEvent;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.util.EnumMap;
@@ -9,10 +10,12 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javax.swing.AbstractAction;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
+import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
@@ -22,6 +25,8 @@ import quarterlight.thickness.ZoneThickness;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.view.ZoomHolder;
+import quarterlight.ui.kit.view.ZoomScroll;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.StationScreen;
 import quarterlight.units.Thickness;
@@ -30,6 +35,8 @@ import quarterlight.units.ThicknessUnit;
 /** The middle of the window: the layers above, the diagram, and one line below that says what lies under the pointer. */
 public final class DiagramSide extends JPanel {
     private static final int IN_HAND = 1;
+    private static final double MOST_ZOOM = 4;
+    private static final double STEP = 1.3;
     /** Judgment: below it the words in eight views crowd out the drawing. */
     private static final int LOW_PX = 360;
 
@@ -41,6 +48,7 @@ public final class DiagramSide extends JPanel {
     private final Map<Layer, JToggleButton> layers = new EnumMap<>(Layer.class);
     private final JComboBox<String> views = new JComboBox<>();
     private final transient ViewInHand inHand;
+    private final ZoomScroll scroll;
     private boolean following;
     private boolean followed;
 
@@ -54,7 +62,15 @@ public final class DiagramSide extends JPanel {
         this.inHand = new ViewInHand(visit);
         DiagramGestures.install(diagram, front);
         add(tools());
-        add(diagram);
+        ZoomHolder holder = new ZoomHolder(diagram);
+        scroll = new ZoomScroll(holder, MOST_ZOOM, holder::factor);
+        scroll.setName("diagram-zoom");
+        key("PLUS", () -> scroll.zoom(STEP));
+        key("EQUALS", () -> scroll.zoom(STEP));
+        key("MINUS", () -> scroll.zoom(1 / STEP));
+        key("ADD", () -> scroll.zoom(STEP));
+        key("SUBTRACT", () -> scroll.zoom(1 / STEP));
+        add(scroll);
         add(Look.secondary(line), "h 26!, gapx 10 10");
         visit.selection().onHovered(this::say);
         visit.selection().onSelected(this::say);
@@ -76,7 +92,7 @@ public final class DiagramSide extends JPanel {
 
     /** All eight views in a low room would be too small to read: then it is the one in hand. */
     private boolean isFollowing() {
-        boolean low = diagram.getHeight() > 0 && diagram.getHeight() < LOW_PX;
+        boolean low = scroll.getHeight() > 0 && scroll.getHeight() < LOW_PX;
         return views.getSelectedIndex() == IN_HAND || (following || low) && views.getSelectedIndex() <= 0;
     }
 
@@ -101,6 +117,16 @@ public final class DiagramSide extends JPanel {
                             : Optional.of(List.of(View.values()).get(at - IN_HAND - 1)));
         }
         followed = isFollowing();
+    }
+
+    private void key(String stroke, Runnable work) {
+        diagram.getInputMap(WHEN_FOCUSED).put(KeyStroke.getKeyStroke(stroke), stroke);
+        diagram.getActionMap().put(stroke, new AbstractAction() {
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                work.run();
+            }
+        });
     }
 
     public DiagramPanel diagram() {

@@ -88,6 +88,9 @@ public final class MarksScreen implements StationScreen {
         this.features = new FeaturesPane(parts, visit);
         table.onChosen(this::chosen);
         table.onKey("DELETE", actions::remove);
+        Command grounds = visit.grounds(this::subject);
+        table.menu(() ->
+                Stream.concat(Stream.of(grounds), actions.commands().stream()).toList());
         table.onKey("ENTER", () -> editor.requestFocusInWindow());
         JPanel tools = new JPanel(new MigLayout("insets 8 16 8 16, gap 8, fillx", "[][][][grow,fill][]"));
         JButton begin = new JButton(actions.beginIt());

@@ -22,6 +22,7 @@ import quarterlight.car.PartialDate;
 import quarterlight.car.WrittenDate;
 import quarterlight.car.ZoneId;
 import quarterlight.findings.ClaimedAndFound;
+import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.field.Drafts;
@@ -78,6 +79,9 @@ final class ClaimsPane extends JPanel {
         LETTERS.forEach((judgment, letter) -> table.onKey(letter, () -> decide(Optional.of(judgment))));
         table.onKey("BACK_SPACE", () -> decide(Optional.empty()));
         table.onKey("DELETE", this::remove);
+        Command grounds = visit.grounds(this::subject);
+        Command gone = Command.of(texts, "notes.remove", this::remove);
+        table.menu(() -> List.of(grounds, gone));
         table.onKey("ESCAPE", this::fresh);
         add(form());
         JScrollPane scroll = new JScrollPane(table);

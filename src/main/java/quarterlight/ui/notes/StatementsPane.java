@@ -17,6 +17,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
+import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.field.Drafts;
@@ -100,6 +101,10 @@ final class StatementsPane extends JPanel {
         table.onKey("DELETE", this::remove);
         table.onKey("W", this::withdraw);
         table.onKey("ESCAPE", this::fresh);
+        Command grounds = visit.grounds(this::subject);
+        Command back = Command.of(texts, "notes.withdraw", this::withdraw);
+        Command gone = Command.of(texts, "notes.remove", this::remove);
+        table.menu(() -> List.of(grounds, back, gone));
         JScrollPane scroll = new JScrollPane(table);
         Look.bare(scroll);
         add(entry());

@@ -23,6 +23,7 @@ import quarterlight.coverage.MeasureLimit;
 import quarterlight.coverage.TrialItem;
 import quarterlight.coverage.TrialList;
 import quarterlight.table.list.UserList;
+import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.field.Drafts;
@@ -103,6 +104,9 @@ final class TrialsPane extends JPanel {
         }
         table.onKey("ENTER", value::requestFocusInWindow);
         table.onKey("DELETE", this::remove);
+        Command grounds = visit.grounds(this::subject);
+        Command gone = Command.of(texts, "notes.remove", this::remove);
+        table.menu(() -> List.of(grounds, gone));
         runs.addActionListener(e -> model.runs(runs.isSelected()));
         List.of(item, value, unit, note).forEach(field -> field.addActionListener(e -> keep()));
         keep.addActionListener(e -> keep());

@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.ZoneId;
@@ -16,6 +17,7 @@ import quarterlight.diagram.ZonePlaces;
 import quarterlight.findings.Findings;
 import quarterlight.photo.intake.FilePreview;
 import quarterlight.store.VisitStore;
+import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.Listeners;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.place.ChangedRows;
@@ -154,6 +156,11 @@ public final class OpenVisit {
     /** Asks what something rests on. */
     public void ask(Subject subject) {
         asked.accept(subject);
+    }
+
+    /** A command that asks what the thing in hand rests on; it can be done while there is one. */
+    public Command grounds(Supplier<Optional<Subject>> inHand) {
+        return Command.of(parts.texts(), "do.grounds", () -> inHand.get().ifPresent(this::ask));
     }
 
     /** Told what somebody wants the grounds of. */

@@ -54,6 +54,11 @@ public interface StationScreen {
         return Optional.empty();
     }
 
+    /** What only the station knows to be open. */
+    default List<Doubt> doubts() {
+        return List.of();
+    }
+
     /** The picture that the station shows itself; empty if what is in hand is seen beside the drawing. */
     default Optional<PhotoCanvas> picture() {
         return Optional.empty();
