@@ -48,6 +48,7 @@ import quarterlight.visit.photo.PhotoId;
  */
 public final class DiagramPanel extends DrawnComponent {
     private static final double CARRIED_PX = 12;
+    private static final double SAME_SHAPE = 0.03;
 
     private final transient UiContext parts;
     private final transient OpenVisit visit;
@@ -342,8 +343,17 @@ public final class DiagramPanel extends DrawnComponent {
         AffineTransform before = g.getTransform();
         double scale = before.getScaleX();
         g.scale(1 / scale, 1 / scale);
-        // of another size while the one of this size is being drawn
-        g.drawImage(p.picture(), 0, 0, (int) Math.ceil(getWidth() * scale), (int) Math.ceil(getHeight() * scale), null);
+        int width = (int) Math.ceil(getWidth() * scale);
+        int height = (int) Math.ceil(getHeight() * scale);
+        double wider = (double) width
+                * p.picture().getHeight()
+                / ((double) height * p.picture().getWidth());
+        if (Math.abs(wider - 1) < SAME_SHAPE) {
+            // zoomed: stretched until the drawing of this size has come
+            g.drawImage(p.picture(), 0, 0, width, height, null);
+        } else {
+            g.drawImage(p.picture(), 0, 0, null);
+        }
         g.setTransform(before);
         p.painter().paintHighlight(g, shown);
     }

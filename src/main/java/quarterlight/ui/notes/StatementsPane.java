@@ -17,6 +17,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
+import quarterlight.car.ZoneId;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UiContext;
@@ -67,6 +68,8 @@ final class StatementsPane extends JPanel {
     private final JButton keep;
     private final transient FormErrors faults = new FormErrors();
     private final transient Drafts drafts;
+    private transient Optional<PhotoId> seen = Optional.empty();
+    private boolean ofHand;
     private boolean filling;
 
     /** @param notLookedAt true for what was not looked at and why, false for all else */
@@ -241,7 +244,7 @@ final class StatementsPane extends JPanel {
         }
         drafts.kept();
         fresh();
-        zone.field().requestFocusInWindow();
+        (ofHand ? text : zone.field()).requestFocusInWindow();
     }
 
     private Optional<Facets> facets() {
@@ -365,11 +368,20 @@ final class StatementsPane extends JPanel {
 
     void selected() {
         if (table.chosen().isEmpty()) {
-            zone.zones(new LinkedHashSet<>(visit.selection().zones()));
+            followPhoto();
         }
         photo.setEnabled(visit.isEditable() && visit.selection().photo().isPresent());
         photo.setSelected(photo.isEnabled() && photo.isSelected());
         photo.setText(texts.get("notes.photo", visit.selection().photos().size()));
+    }
+
+    /** A photo that came into hand and is pinned to one zone says of which zone the next words are; else it is the selected zone. */
+    private void followPhoto() {
+        Optional<PhotoId> hand = visit.selection().photo();
+        Set<ZoneId> ofPhoto = hand.map(visit::zonesOf).orElse(Set.of());
+        ofHand = !hand.equals(seen) && ofPhoto.size() == 1;
+        seen = hand;
+        zone.zones(ofHand ? ofPhoto : new LinkedHashSet<>(visit.selection().zones()));
     }
 
     void render() {
