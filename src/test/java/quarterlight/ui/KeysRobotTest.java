@@ -82,6 +82,18 @@ class KeysRobotTest extends DeskRobot {
         return GuiActionRunner.execute(() -> window.textBox(field).target().isFocusOwner());
     }
 
+    private void goTo(String station, String shown) {
+        until("the station can be gone to", () -> isShown(station));
+        window.toggleButton(station).click();
+        until("the station stands there", () -> isShown(shown));
+    }
+
+    private boolean isShown(String name) {
+        return !robot.finder()
+                .findAll(c -> name.equals(c.getName()) && c.isShowing())
+                .isEmpty();
+    }
+
     private String zoneSaid() {
         return GuiActionRunner.execute(() ->
                 window.textBox("note-zone").target().getAccessibleContext().getAccessibleDescription());
@@ -89,11 +101,10 @@ class KeysRobotTest extends DeskRobot {
 
     @Test
     void aMarkTakesAtMostTwelveKeysWithoutItsText() {
-        window.toggleButton("station-4").click();
-        robot.waitForIdle();
+        goTo("station-4", "marks");
         keys.set(0);
         withControl(KeyEvent.VK_M);
-        until("the part is asked for", () -> hasFocus("mark-part"));
+        until("the part is asked for", () -> isShown("mark-part") && hasFocus("mark-part"));
         robot.enterText("alt");
         robot.pressAndReleaseKeys(KeyEvent.VK_DOWN);
         until("the part is taken", () -> window.textBox("mark-part").text().equals("Alternator"));
@@ -112,7 +123,7 @@ class KeysRobotTest extends DeskRobot {
 
     @Test
     void aStatementOfThePhotoInHandTakesAtMostFourKeysWithoutItsText() {
-        window.toggleButton("station-5").click();
+        goTo("station-5", "note-text");
         robot.focusAndWaitForFocusGain(window.textBox("note-text").target());
         int before = held().statements().size();
         keys.set(0);
@@ -123,8 +134,8 @@ class KeysRobotTest extends DeskRobot {
             robot.waitForIdle();
         }
         String words = "Stone chips along the edge";
-        robot.enterText(words);
         robot.enterText("/w");
+        robot.enterText(words);
         robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
         until("the statement is kept", () -> held().statements().size() == before + 1);
         assertThat(held().statements().get(before).value().zone()).isEqualTo(new ZoneId("hood"));
