@@ -2,11 +2,11 @@ package quarterlight.cli.evidence;
 
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.car.ZoneCatalog;
@@ -21,7 +21,9 @@ import quarterlight.cli.call.Visits;
 import quarterlight.cli.text.CliText;
 import quarterlight.cli.text.TextTable;
 import quarterlight.edit.EditRefused;
+import quarterlight.edit.spoken.DraftDropping;
 import quarterlight.edit.spoken.DraftKeeping;
+import quarterlight.edit.spoken.DraftLine;
 import quarterlight.edit.spoken.SpokenQuote;
 import quarterlight.edit.spoken.VisitWalk;
 import quarterlight.store.VisitStore;
@@ -32,18 +34,16 @@ import quarterlight.table.json.DraftsJson;
 import quarterlight.table.json.JsonObject;
 import quarterlight.visit.VisitRecord;
 import quarterlight.words.Draft;
-import quarterlight.words.Facet;
 
 /** {@code listen}: drafts of evidence worked out from the words of a visit; {@code --keep} makes rows of some. */
 public final class ListenVerb implements Verb {
     private static final String KEEP = "--keep";
+    private static final String DROP = "--drop";
     private static final int PERCENT = 100;
     /** Of drafts that are hardly ever right people are told how many there are. */
     private static final double MIN_SHOWN_P = 0.2;
 
     private static final int MAX_NAMED_ZONES = 2;
-    private static final List<Facet> VALUES = List.of(
-            Facet.ITEM, Facet.RESULT, Facet.ORIGIN, Facet.CONDITION, Facet.KIND, Facet.TEXT, Facet.SIGN, Facet.VALUE);
 
     private final CliContext around;
 
@@ -58,26 +58,34 @@ public final class ListenVerb implements Verb {
                         "work out drafts of evidence from the words of the visit; nothing enters it without " + KEEP)
                 .addPositional(CliOptions.visit())
                 .addOption(CliOptions.text(KEEP, "ID,...", "make rows of these drafts, as one undo step"))
+                .addOption(CliOptions.text(DROP, "ID,...", "do not offer these drafts again, as one undo step"))
                 .addOption(CliOptions.json());
     }
 
     @Override
     public int run(ParseResult call) throws CallRefused, EditRefused, VisitProblem {
-        return call.hasMatchedOption(KEEP) ? keep(call) : list(call);
+        boolean keeps = call.hasMatchedOption(KEEP);
+        if (keeps && call.hasMatchedOption(DROP)) {
+            throw new CallRefused(KEEP + " and " + DROP + " do not go together; give one of them");
+        }
+        return keeps ? keep(call) : call.hasMatchedOption(DROP) ? drop(call) : list(call);
     }
 
     private int list(ParseResult call) throws CallRefused, VisitProblem {
         Path folder = CliOptions.pathAt(call, 0);
         VisitRecord visit = Visits.read(around, folder);
         VisitWalk walk = walk(visit, folder, around.zones().get());
+        Map<String, String> states = new HashMap<>();
+        DraftDropping.dropped(visit, walk).forEach(id -> states.put(id, "dropped"));
         Set<String> kept = DraftKeeping.kept(visit, walk);
+        kept.forEach(id -> states.put(id, "kept"));
         if (CliOptions.isJson(call)) {
             around.console()
-                    .print(DraftsJson.of(walk.drafts(), kept)
+                    .print(DraftsJson.of(walk.drafts(), states)
                             .put("remarks", walk.remarks())
                             .text());
         } else {
-            around.console().print(table(walk, kept));
+            around.console().print(table(walk, states));
         }
         return Exit.DONE;
     }
@@ -91,12 +99,7 @@ public final class ListenVerb implements Verb {
     }
 
     private int keep(ParseResult call) throws CallRefused, EditRefused, VisitProblem {
-        List<String> ids = Arrays.stream(call.matchedOptionValue(KEEP, "").split("[,\\s]+"))
-                .filter(id -> !id.isEmpty())
-                .toList();
-        if (ids.isEmpty()) {
-            throw new CallRefused(KEEP + " names no draft; listen without it lists them with their ids");
-        }
+        List<String> ids = ids(call, KEEP);
         Path folder = CliOptions.pathAt(call, 0);
         try (VisitStore store = around.visits().forEditing(folder)) {
             VisitRecord visit = store.read();
@@ -106,6 +109,31 @@ public final class ListenVerb implements Verb {
             around.console().print(CliOptions.isJson(call) ? json(outcome).text() : report(outcome));
             return Exit.DONE;
         }
+    }
+
+    private int drop(ParseResult call) throws CallRefused, EditRefused, VisitProblem {
+        List<String> ids = ids(call, DROP);
+        Path folder = CliOptions.pathAt(call, 0);
+        try (VisitStore store = around.visits().forEditing(folder)) {
+            int dropped = new DraftDropping(store)
+                    .drop(walk(store.read(), folder, around.zones().get()), ids);
+            around.console()
+                    .print(
+                            CliOptions.isJson(call)
+                                    ? new JsonObject().put("dropped", dropped).text()
+                                    : CliText.count(dropped, "draft", "drafts") + " dropped.\n");
+            return Exit.DONE;
+        }
+    }
+
+    private static List<String> ids(ParseResult call, String option) throws CallRefused {
+        List<String> ids = Arrays.stream(call.matchedOptionValue(option, "").split("[,\\s]+"))
+                .filter(id -> !id.isEmpty())
+                .toList();
+        if (ids.isEmpty()) {
+            throw new CallRefused(option + " names no draft; listen without it lists them with their ids");
+        }
+        return ids;
     }
 
     private static JsonObject json(DraftKeeping.Outcome outcome) {
@@ -123,7 +151,7 @@ public final class ListenVerb implements Verb {
                 + CliText.count(outcome.rows(), "row", "rows") + before + ".\n";
     }
 
-    private static String table(VisitWalk walk, Set<String> kept) {
+    private static String table(VisitWalk walk, Map<String, String> states) {
         StringBuilder out = new StringBuilder();
         if (walk.parts().isEmpty() && walk.remarks().isEmpty()) {
             return "No words yet. Add them with: words VISIT FILE\n";
@@ -131,16 +159,16 @@ public final class ListenVerb implements Verb {
         for (String source : walk.parts().keySet()) {
             List<Draft> drafts = walk.drafts().stream()
                     .filter(draft -> draft.source().equals(source))
-                    .filter(draft -> isShown(draft, kept))
+                    .filter(draft -> isShown(draft, states))
                     .toList();
             out.append(heading(source, walk.parts().get(source), drafts.size()));
             if (!drafts.isEmpty()) {
-                out.append(table(drafts, kept)).append('\n');
+                out.append(table(drafts, states)).append('\n');
             }
         }
         walk.remarks().forEach(remark -> out.append(remark).append('\n'));
         long unlikely =
-                walk.drafts().stream().filter(draft -> !isShown(draft, kept)).count();
+                walk.drafts().stream().filter(draft -> !isShown(draft, states)).count();
         if (unlikely > 0) {
             out.append(CliText.count(unlikely, "draft", "drafts"))
                     .append(" under ")
@@ -153,8 +181,8 @@ public final class ListenVerb implements Verb {
         return out.toString();
     }
 
-    private static boolean isShown(Draft draft, Set<String> kept) {
-        return draft.p() >= MIN_SHOWN_P || kept.contains(draft.id());
+    private static boolean isShown(Draft draft, Map<String, String> states) {
+        return draft.p() >= MIN_SHOWN_P || states.containsKey(draft.id());
     }
 
     private static String heading(String source, VisitWalk.Part part, int drafts) {
@@ -165,7 +193,7 @@ public final class ListenVerb implements Verb {
                 + "\n";
     }
 
-    private static String table(List<Draft> drafts, Set<String> kept) {
+    private static String table(List<Draft> drafts, Map<String, String> states) {
         TextTable table = new TextTable()
                 .left("id")
                 .right("time")
@@ -178,9 +206,9 @@ public final class ListenVerb implements Verb {
                     SpokenQuote.clock(draft.atSeconds()),
                     draft.what().word(),
                     zones(draft.zones()),
-                    value(draft),
+                    DraftLine.value(draft),
                     Long.toString(Math.round(draft.p() * PERCENT)) + "%",
-                    draft.withdrawn() ? "taken back" : kept.contains(draft.id()) ? "kept" : "",
+                    draft.withdrawn() ? "taken back" : states.getOrDefault(draft.id(), ""),
                     draft.words());
         }
         return table.text();
@@ -193,26 +221,5 @@ public final class ListenVerb implements Verb {
                 : zones.size() <= MAX_NAMED_ZONES
                         ? named
                         : named + " and " + (zones.size() - MAX_NAMED_ZONES) + " more";
-    }
-
-    private static String value(Draft draft) {
-        return switch (draft.what()) {
-            case CLAIM -> "by " + draft.facet(Facet.SAID_BY).orElse("other");
-            case NOT_LOOKED_AT, GAUGE -> "";
-            case THICKNESS ->
-                draft.facet(Facet.VALUE)
-                        .map(value -> value + " " + draft.facet(Facet.UNIT).orElse(""))
-                        .orElse("no metal or over range");
-            case SIGN ->
-                draft.facet(Facet.SIGN).orElse("")
-                        + (draft.facet(Facet.SEEN).filter("no"::equals).isPresent() ? ": not seen" : "");
-            case ODOMETER -> draft.facet(Facet.VALUE).orElse("");
-            default ->
-                Stream.concat(VALUES.stream(), Stream.of(Facet.CERTAINTY))
-                        .map(draft::facet)
-                        .flatMap(Optional::stream)
-                        .filter(said -> !said.isBlank())
-                        .collect(Collectors.joining(", "));
-        };
     }
 }

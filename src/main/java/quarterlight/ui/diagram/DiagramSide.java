@@ -7,32 +7,25 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import javax.swing.AbstractAction;
 import javax.swing.JComboBox;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
-import quarterlight.findings.Findings;
-import quarterlight.finish.history.ZoneHistory;
-import quarterlight.thickness.ZoneThickness;
-import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.look.WrapBar;
 import quarterlight.ui.kit.view.ZoomHolder;
 import quarterlight.ui.kit.view.ZoomScroll;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.StationScreen;
-import quarterlight.units.Thickness;
-import quarterlight.units.ThicknessUnit;
 
-/** The middle of the window: the layers above, the diagram, and one line below that says what lies under the pointer. */
+/** The middle of the window: the layers above and the diagram; it tells the foot of the window what lies under the pointer. */
 public final class DiagramSide extends JPanel {
     private static final int IN_HAND = 1;
     private static final double MOST_ZOOM = 4;
@@ -43,7 +36,8 @@ public final class DiagramSide extends JPanel {
     private final transient UiContext parts;
     private final transient OpenVisit visit;
     private final DiagramPanel diagram;
-    private final JLabel line = new JLabel(" ");
+    private final transient ZoneWords words;
+    private final transient Consumer<String> foot;
     private final transient Supplier<Optional<StationScreen>> front;
     private final Map<Layer, JToggleButton> layers = new EnumMap<>(Layer.class);
     private final JComboBox<String> views = new JComboBox<>();
@@ -52,12 +46,18 @@ public final class DiagramSide extends JPanel {
     private boolean following;
     private boolean followed;
 
-    /** @param front the station in front */
-    public DiagramSide(UiContext parts, OpenVisit visit, Supplier<Optional<StationScreen>> front) {
-        super(new MigLayout("insets 0, gap 0, wrap 1", "[grow,fill]", "[][grow,fill][]"));
+    /**
+     * @param front the station in front
+     * @param foot shows one sentence at the foot of the window
+     */
+    public DiagramSide(
+            UiContext parts, OpenVisit visit, Supplier<Optional<StationScreen>> front, Consumer<String> foot) {
+        super(new MigLayout("insets 0, gap 0, wrap 1", "[grow,fill]", "[][grow,fill]"));
+        this.foot = foot;
         this.parts = parts;
         this.visit = visit;
         this.front = front;
+        this.words = new ZoneWords(parts, visit);
         this.diagram = new DiagramPanel(parts, visit);
         this.inHand = new ViewInHand(visit);
         DiagramGestures.install(diagram, front);
@@ -71,7 +71,6 @@ public final class DiagramSide extends JPanel {
         key("ADD", () -> scroll.zoom(STEP));
         key("SUBTRACT", () -> scroll.zoom(1 / STEP));
         add(scroll);
-        add(Look.secondary(line), "h 26!, gapx 10 10");
         visit.selection().onHovered(this::say);
         visit.selection().onSelected(this::say);
         visit.selection().onSelected(this::look);
@@ -134,12 +133,11 @@ public final class DiagramSide extends JPanel {
     }
 
     private JPanel tools() {
-        JPanel bar = new JPanel(new MigLayout("insets 4 8 4 8, gap 4", "[][][][][][grow][]", "[28!]"));
+        JPanel bar = new WrapBar();
         for (Layer layer : Layer.values()) {
             String name = parts.texts().get(layer.textKey());
             JToggleButton button = new JToggleButton(name, diagram.layers().contains(layer));
-            button.putClientProperty("JButton.buttonType", "toolBarButton");
-            Look.named(button, parts.texts().get("layer.name", name));
+            Look.named(Look.toggle(button), parts.texts().get("layer.name", name));
             button.addActionListener(e -> diagram.show(layer, button.isSelected()));
             layers.put(layer, button);
             bar.add(button);
@@ -152,7 +150,7 @@ public final class DiagramSide extends JPanel {
         Look.named(views, parts.texts().get("view.name"));
         views.setName("diagram-view");
         views.addActionListener(e -> chosen());
-        bar.add(views, "cell 6 0, wmin 90");
+        bar.add(views);
         return bar;
     }
 
@@ -162,55 +160,11 @@ public final class DiagramSide extends JPanel {
         diagram.show(layer, on);
     }
 
-    /** Says again what the line below has to say, for another station. */
+    /** Says again what the foot has to say, for another station. */
     public void say() {
         Optional<ZoneId> zone = visit.selection().hoveredZone();
-        line.setText(zone.map(this::sentence)
+        foot.accept(zone.map(words::of)
                 .or(() -> front.get().flatMap(StationScreen::hint))
-                .orElse(" "));
-    }
-
-    private String sentence(ZoneId zone) {
-        return Stream.of(Optional.of(visit.label(zone)), thickness(zone), likelihood(zone), rust(zone), photos(zone))
-                .flatMap(Optional::stream)
-                .collect(Collectors.joining("  \u00b7  "));
-    }
-
-    private Optional<String> thickness(ZoneId zone) {
-        ThicknessUnit unit = parts.settings().settings().unit();
-        return visit.findings()
-                .map(Findings::thickness)
-                .flatMap(t -> t.zone(zone))
-                .flatMap(t -> mean(t, unit));
-    }
-
-    private static Optional<String> mean(ZoneThickness zone, ThicknessUnit unit) {
-        return zone.readable() && zone.meanUm().isPresent()
-                ? Optional.of(
-                        Format.thicknessWithUnit(new Thickness(zone.meanUm().getAsDouble()), unit))
-                : Optional.empty();
-    }
-
-    private Optional<String> likelihood(ZoneId zone) {
-        return visit.findings()
-                .flatMap(f -> f.history().zone(zone))
-                .filter(z -> !z.reasons().isEmpty())
-                .map(z -> parts.texts().get("diagram.refinish", ZoneHistory.shown(z.refinishScore())));
-    }
-
-    private Optional<String> rust(ZoneId zone) {
-        return visit.findings()
-                .flatMap(f -> f.rust().zone(zone))
-                .flatMap(z -> z.gradeInWords())
-                .map(words -> parts.texts().get("diagram.rust", words));
-    }
-
-    private Optional<String> photos(ZoneId zone) {
-        long count = visit.visit().pins().stream()
-                .filter(pin -> pin.value().zone().equals(zone))
-                .map(pin -> pin.value().photo())
-                .distinct()
-                .count();
-        return count == 0 ? Optional.empty() : Optional.of(parts.texts().get("diagram.photos", count));
+                .orElse(""));
     }
 }

@@ -106,9 +106,9 @@ public final class PagesScreen implements StationScreen {
         JPanel second = row();
         second.add(new JButton(actions.openIt()));
         second.add(new JButton(actions.printIt()));
-        second.add(new JButton(actions.archive()));
-        second.add(named("pages-archive-buyer", new JButton(actions.archiveForBuyer())));
-        second.add(named("pages-export", new JButton(actions.exportIt())));
+        second.add(new JButton(actions.archives().archive()));
+        second.add(named("pages-archive-buyer", new JButton(actions.archives().archiveForBuyer())));
+        second.add(named("pages-export", new JButton(actions.archives().exportIt())));
         JButton closer = new JButton("+");
         Look.named(closer, texts.get("pages.closer"));
         closer.addActionListener(e -> pages.zoom(STEP));
