@@ -100,6 +100,12 @@ final class Phrasing {
         if (before.isPresent()) {
             return before;
         }
+        Optional<Sides.Said> across = sides.stream()
+                .filter(s -> s.from() < part.from() && s.to() > part.from() && s.to() < part.to())
+                .findFirst();
+        if (across.isPresent()) {
+            return across;
+        }
         return sides.stream()
                 .filter(s -> s.from() >= part.to() || s.to() <= part.from())
                 .filter(s -> clause.all(TermKind.PART)

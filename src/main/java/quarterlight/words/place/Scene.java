@@ -75,11 +75,22 @@ public final class Scene {
         if (parts.isEmpty() && (place.how() == How.CARRIED || place.how() == How.UNKNOWN)) {
             headed(clause, sides, ends);
         }
-        remember(place);
+        remember(place, clause, sides);
         return place;
     }
 
-    private void remember(Place place) {
+    /** "the battery tray on the passenger's side", "over on the right side the gutter": the walk is on that side. */
+    private static Optional<SpokenSide> sideOf(Clause clause, List<Sides.Said> sides) {
+        return sides.stream()
+                .filter(s -> s.side() != SpokenSide.BOTH && !s.pointed())
+                .filter(s -> clause.word(s.to() - 1).startsWith("side")
+                        || clause.word(s.to()).startsWith("side")
+                        || clause.word(s.to() + 1).equals("side"))
+                .map(Sides.Said::side)
+                .findFirst();
+    }
+
+    private void remember(Place place, Clause clause, List<Sides.Said> sides) {
         age = place.how() == How.CARRIED ? age + 1 : 0;
         if (place.how() == How.UNKNOWN) {
             return;
@@ -88,6 +99,11 @@ public final class Scene {
         if ((place.sideHow() == How.NAMED || place.sideHow() == How.POINTED) && place.side() != SpokenSide.BOTH) {
             side = place.side();
             sideKnown = true;
+        } else if (place.sideHow() == How.CENTRAL && place.how() == How.NAMED) {
+            sideOf(clause, sides).ifPresent(now -> {
+                side = now;
+                sideKnown = true;
+            });
         }
         if (place.how() == How.CARRIED) {
             return;
@@ -291,13 +307,54 @@ public final class Scene {
         return areaEnd;
     }
 
+    /** "the front bumper ... the rear one": what has a twin at the other end of the car. */
+    private Optional<Place> otherEnd(End end) {
+        String from = end == End.REAR ? "front" : "rear";
+        String to = end == End.REAR ? "rear" : "front";
+        List<List<String>> zones = focus.zones().stream()
+                .map(zone -> zone.value().replace(from, to))
+                .map(List::of)
+                .toList();
+        PartName part = new PartName(focus.part().name().replace(from, to), zones, focus.part().region(), "");
+        boolean moved = focus.zones().size() == 1 && focus.zones().get(0).value().contains(from) && car.has(part);
+        return moved
+                ? Optional.of(new Place(
+                        part,
+                        focus.side(),
+                        end,
+                        car.of(part, focus.side(), end),
+                        How.POINTED,
+                        focus.sideHow(),
+                        focus.said()))
+                : Optional.empty();
+    }
+
+    /** Of a name that means the parts of both sides, that of one: "upholstery, the driver's chair ...". */
+    private static PartName oneOfEach(PartName part) {
+        if (part.zones().stream().allMatch(together -> together.stream().noneMatch(z -> z.contains("{b}")))) {
+            return part;
+        }
+        List<List<String>> zones = part.zones().stream()
+                .map(together ->
+                        together.stream().map(z -> z.replace("{b}", "{s}")).toList())
+                .toList();
+        return new PartName(part.name(), zones, part.region(), part.when());
+    }
+
     /** "the right one", "driver's": the part spoken of before, on another side or at another end. */
     private Optional<Place> pointed(Clause clause, List<Sides.Said> sides, List<Mention> ends) {
         if (!focus.known() || clause.has(TermKind.REGION) && clause.size() <= 8) {
             return Optional.empty();
         }
-        PartName part = focus.part();
-        Optional<End> end = ends.isEmpty() || !part.ended() ? Optional.empty() : Optional.of(end(ends.get(0)));
+        PartName part = oneOfEach(focus.part());
+        Optional<End> end = ends.isEmpty() ? Optional.empty() : Optional.of(end(ends.get(0)));
+        if (end.isPresent() && !part.ended()) {
+            Optional<Place> swapped = sides.isEmpty() ? otherEnd(end.get()) : Optional.empty();
+            if (swapped.isPresent()) {
+                return swapped;
+            }
+            end = Optional.empty();
+        }
         boolean sideMeant = part.sided() && !sides.isEmpty();
         if (!sideMeant && end.isEmpty()) {
             return Optional.empty();

@@ -45,6 +45,9 @@ record Cutter(
     private static final Set<String> VERBS = WordSet.of(
             "is was are were be been has have had got get see need needs want wants cut hit jumped pulled opened called call isn't wasn't aren't never just");
 
+    private static final Set<String> PREDICATES =
+            WordSet.of("'s is was are were has have had got needs wants looks feels sounds goes gone does been");
+
     private static final Set<String> DETERMINERS =
             WordSet.of("the a an this that my his your its no all every these those 's each any her their both");
     private static final Set<String> SIDES = WordSet.of(
@@ -110,7 +113,7 @@ record Cutter(
         if (JOINERS.contains(word)) {
             return true;
         }
-        boolean said = said(start, i);
+        boolean said = said(start, i) || predicated(start, i);
         if (word.equals("and") || word.equals("or")) {
             return said && !numberAt(i + 1) && !fractionAt(i + 1);
         }
@@ -139,7 +142,7 @@ record Cutter(
         if (SUBJECTS.contains(word) && !tied(i)) {
             return true;
         }
-        if (!named(start, i) && verbLike(tokens.get(i - 1).word())) {
+        if (!named(start, i) && !sided(start) && verbLike(tokens.get(i - 1).word())) {
             return false;
         }
         return startsPart(i) || startsSide(i);
@@ -156,6 +159,9 @@ record Cutter(
                         "under")) {
             return true;
         }
+        if (tokens.get(i).is("it", "them", "those", "these", "this") && objectAt(i)) {
+            return true;
+        }
         boolean weak =
                 tokens.get(i).is("that", "this", "it", "you", "there", "these", "those", "nothing", "everything");
         return object
@@ -164,6 +170,20 @@ record Cutter(
                         "and", "so", "if", "when", "where", "what", "how", "see", "say", "think", "till", "than",
                         "like")
                 || weak && !numberAt(i - 1) && (PARTICLES.contains(before.word()) || verbLike(before.word()));
+    }
+
+    /** "a brush would fix it, corner of the cab ...": a pronoun behind which no verb can follow is no subject. */
+    private boolean objectAt(int i) {
+        if (i + 1 >= tokens.size() || tokens.get(i).stop() != Punctuation.NONE) {
+            return true;
+        }
+        String next = tokens.get(i + 1).word();
+        return PREPOSITIONS.contains(next) && !next.equals("like")
+                || DETERMINERS.contains(next) && !next.equals("'s") && !next.equals("all") && !next.equals("both")
+                || WordSet.of("and but or so i he she they you we there now when where").contains(next)
+                || byStart.getOrDefault(i + 1, List.of()).stream()
+                        .anyMatch(m -> m.kind() == TermKind.PART || m.kind() == TermKind.ITEM && m.length() > 1)
+                        && tokens.get(i).is("it", "them");
     }
 
     private static boolean verbLike(String word) {
@@ -236,6 +256,11 @@ record Cutter(
         return false;
     }
 
+    /** "the tail lamp's lens": a part that belongs to the part before. */
+    private boolean endsPart(int i) {
+        return byStart.getOrDefault(i, List.of()).stream().anyMatch(m -> m.kind() == TermKind.PART);
+    }
+
     /** The word before belongs to what begins here: an article, a side, a preposition, a subject with its verb. */
     private boolean attached(int i) {
         Token before = tokens.get(i - 1);
@@ -243,6 +268,9 @@ record Cutter(
         String ahead = i > 1 ? tokens.get(i - 2).word() : "";
         if (last.equals("and") || last.equals("or") || JOINERS.contains(last) || VERBS.contains(last)) {
             return true;
+        }
+        if (last.equals("'s") && byEnd.contains(i) && endsPart(i)) {
+            return !punctuated ? false : tokens.get(i - 1).stop() == Punctuation.NONE;
         }
         if (last.equals("side") || last.equals("sides")) {
             return !placedSide(i);
@@ -263,7 +291,9 @@ record Cutter(
         if (ADJECTIVES.contains(last)) {
             return DETERMINERS.contains(ahead) || SIDES.contains(ahead) || PREPOSITIONS.contains(ahead);
         }
-        boolean object = last.equals("there")
+        boolean object = WordSet.of("it he she they we them you i somebody someone").contains(last)
+                        && byStart.getOrDefault(i, List.of()).stream().anyMatch(m -> m.kind() == TermKind.PART)
+                || last.equals("there")
                 || last.equals("nothing")
                 || last.equals("everything")
                 || last.equals("nobody")
@@ -317,6 +347,14 @@ record Cutter(
                         "isn't", "has", "looks", "was", "i", "can't", "good");
     }
 
+    /** The clause begins with "the right one", "left's": its subject is known without a part. */
+    private boolean sided(int start) {
+        return SIDES.contains(tokens.get(start).word())
+                || tokens.get(start).is("the")
+                        && start + 1 < tokens.size()
+                        && SIDES.contains(tokens.get(start + 1).word());
+    }
+
     private boolean fractionAt(int i) {
         String word = i < tokens.size() ? tokens.get(i).word() : "";
         String next = i + 1 < tokens.size() ? tokens.get(i + 1).word() : "";
@@ -340,6 +378,29 @@ record Cutter(
             if (numberAt(k)) {
                 return true;
             }
+        }
+        return false;
+    }
+
+    /** A part, a verb and something behind it have been said, although no list knows what: "wheel on this corner's a fifteen". */
+    private boolean predicated(int start, int i) {
+        int verb = -1;
+        boolean named = sided(start);
+        for (int k = start; k < i; k++) {
+            if (verb >= 0
+                    && k > verb
+                    && !DETERMINERS.contains(tokens.get(k).word())
+                    && !PREPOSITIONS.contains(tokens.get(k).word())
+                    && !VERBS.contains(tokens.get(k).word())
+                    && !SIDES.contains(tokens.get(k).word())
+                    && !byStart.getOrDefault(k, List.of()).stream().anyMatch(m -> m.kind() == TermKind.PART)
+                    && !inside.get(k)) {
+                return true;
+            }
+            if (named && PREDICATES.contains(tokens.get(k).word())) {
+                verb = k;
+            }
+            named |= byEnd.contains(k + 1);
         }
         return false;
     }
