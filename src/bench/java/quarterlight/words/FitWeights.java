@@ -77,7 +77,9 @@ final class FitWeights {
         if (args[0].equals("each")) {
             each(walks, examples, lexicon);
         } else {
-            write(Path.of(args[0]), fit(examples.values().stream().flatMap(List::stream).toList()));
+            write(
+                    Path.of(args[0]),
+                    fit(examples.values().stream().flatMap(List::stream).toList()));
         }
     }
 

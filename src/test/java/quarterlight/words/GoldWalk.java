@@ -62,10 +62,7 @@ final class GoldWalk {
                 .orElse(Body.usual(style).engine());
         DriveSide drive = Worded.find(DriveSide.class, facts.getOrDefault("drive", "left"))
                 .orElse(DriveSide.LEFT);
-        return new CarZones(
-                ZoneTable.load(),
-                new Body(style, construction, engine),
-                drive);
+        return new CarZones(ZoneTable.load(), new Body(style, construction, engine), drive);
     }
 
     static List<String> tokens(String text) {

@@ -22,6 +22,8 @@ public final class Scene {
             "above against ahead around back behind below beneath beside between by for from front like near next off "
                     + "over past round than till toward towards under underneath until with without ");
     private static final Set<String> ON = WordSet.of("about across along at in inside into of on onto through to ");
+    private static final Set<String> CAR =
+            Set.of("car", "truck", "wagon", "thing", "vehicle", "body", "coupe", "sedan");
     private static final Set<String> PASSING = Set.of("from", "of", "to", "like", "for");
 
     private final CarZones car;
@@ -140,6 +142,11 @@ public final class Scene {
             side = sides.get(0).side();
             sideKnown = true;
         }
+        boolean opens = sides.stream().anyMatch(s -> s.from() <= 2);
+        sideOf(clause, sides).filter(now -> opens).ifPresent(now -> {
+            side = now;
+            sideKnown = true;
+        });
         boolean moved = clause.size() <= 7
                 && !clause.has(TermKind.CONDITION)
                 && !clause.has(TermKind.SIGN)
@@ -153,6 +160,7 @@ public final class Scene {
         Optional<Mention> said = clause.all(TermKind.REGION)
                 .filter(m -> clause.all(TermKind.PART).noneMatch(p -> p.overlaps(m) && p.length() > m.length()))
                 .filter(m -> !clause.has(TermKind.HYPO) && !clause.has(TermKind.OTHER) || clause.size() <= 4)
+                .filter(m -> clause.all(TermKind.MARK).noneMatch(o -> o.overlaps(m) && o.length() > m.length()))
                 .filter(m -> !PASSING.contains(clause.word(m.from() - 1))
                         && !Set.of("it", "the", "of", "that", "this").contains(clause.word(m.to())))
                 .findFirst();
@@ -229,6 +237,10 @@ public final class Scene {
                 subject = part;
             }
         }
+        if (subject == null && on == null && wholeCar(clause)) {
+            return Optional.of(new Place(
+                    PartName.NONE, SpokenSide.BOTH, End.BOTH, List.of(), How.NAMED, How.CENTRAL, "the whole car"));
+        }
         Mention chosen = subject != null ? subject : on != null ? on : focus.known() && age < 6 ? null : locator;
         if (chosen == null) {
             return Optional.empty();
@@ -253,6 +265,15 @@ public final class Scene {
                 How.NAMED,
                 place.sideHow(),
                 clause.shown(chosen.from(), chosen.to())));
+    }
+
+    private static boolean wholeCar(Clause clause) {
+        for (int i = 0; i + 1 < clause.size(); i++) {
+            if (Set.of("whole", "entire").contains(clause.word(i)) && CAR.contains(clause.word(i + 1))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Lets the place be that of a zone, as a function tried has it. */
@@ -315,8 +336,10 @@ public final class Scene {
                 .map(zone -> zone.value().replace(from, to))
                 .map(List::of)
                 .toList();
-        PartName part = new PartName(focus.part().name().replace(from, to), zones, focus.part().region(), "");
-        boolean moved = focus.zones().size() == 1 && focus.zones().get(0).value().contains(from) && car.has(part);
+        PartName part = new PartName(
+                focus.part().name().replace(from, to), zones, focus.part().region(), "");
+        boolean moved =
+                focus.zones().size() == 1 && focus.zones().get(0).value().contains(from) && car.has(part);
         return moved
                 ? Optional.of(new Place(
                         part,

@@ -41,10 +41,10 @@ final class StatementRule implements Rule {
 
     private static final Set<String> RUST_FIRST = Set.of("rusted through", "scale", "surface rust", "no rust");
     private static final Set<String> MISSING_PARTS =
-            WordSet.of("battery-tray bumper-front bumper-rear carpet door-glass door-panel driveshaft emblems-moldings "
-                    + "exhaust-front exhaust-rear grille headlamp headliner ignition-charging intake-fuel jack-tools kick-panel "
-                    + "mirror package-shelf radiator rear-glass seat-rear soft-top spare-wheel tail-lamp valance weatherstrips "
-                    + "wheel ");
+            WordSet.of("battery-tray bumper-front bumper-rear carpet door-glass door-panel driveshaft emblems-moldings"
+                    + " exhaust-front exhaust-rear grille headlamp headliner ignition-charging intake-fuel jack-tools"
+                    + " kick-panel mirror package-shelf radiator rear-glass seat-rear soft-top spare-wheel tail-lamp"
+                    + " valance weatherstrips wheel ");
 
     @Override
     public void read(Moment moment, List<Finding> found) {
@@ -151,6 +151,10 @@ final class StatementRule implements Rule {
                         || other.kind() == TermKind.NOTLOOKED
                         || other.kind() == TermKind.REGION
                         || other.kind() == TermKind.ITEM)
-                .anyMatch(other -> other.overlaps(m) && other.length() > m.length());
+                .anyMatch(other -> other.overlaps(m)
+                        && (other.length() > m.length()
+                                || other.kind() == TermKind.PART
+                                        && other.length() > 1
+                                        && other.length() == m.length()));
     }
 }

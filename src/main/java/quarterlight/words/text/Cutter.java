@@ -1,5 +1,19 @@
 package quarterlight.words.text;
 
+import static quarterlight.words.text.CutWords.ADJECTIVES;
+import static quarterlight.words.text.CutWords.BEFORE_PART;
+import static quarterlight.words.text.CutWords.DETERMINERS;
+import static quarterlight.words.text.CutWords.JOINERS;
+import static quarterlight.words.text.CutWords.NAMING;
+import static quarterlight.words.text.CutWords.OPENERS;
+import static quarterlight.words.text.CutWords.PARTICLES;
+import static quarterlight.words.text.CutWords.PREDICATES;
+import static quarterlight.words.text.CutWords.PREPOSITIONS;
+import static quarterlight.words.text.CutWords.SAYING;
+import static quarterlight.words.text.CutWords.SIDES;
+import static quarterlight.words.text.CutWords.SUBJECTS;
+import static quarterlight.words.text.CutWords.VERBS;
+
 import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
@@ -20,57 +34,6 @@ record Cutter(
         Set<Integer> byEnd,
         BitSet inside,
         boolean punctuated) {
-    static final Set<String> OPENERS =
-            WordSet.of("alright anyhow anyway moving next now ok okay right-o so then uh um well ");
-    private static final Set<String> JOINERS =
-            WordSet.of("although because but cause except otherwise plus though whereas which while ");
-    private static final Set<String> SUBJECTS = WordSet.of(
-            "everything he he's here's i i'd i'll i'm i've it it's looks nobody nothing she she's somebody someone "
-                    + "that that's there there's these they they're they've this those we we've what's whoever you you're you've ");
-    private static final Set<String> PREPOSITIONS = WordSet.of(
-            "about above across against ahead along around as at back behind below beneath beside between by down for "
-                    + "from in inside into like near of off on onto out outside over past round than through till to toward "
-                    + "towards under underneath until up with without ");
-    private static final Set<String> BEFORE_PART = WordSet.of(
-            "'s a all an any back both driver driver's drivers each every factory far front hand his inner its left "
-                    + "little lower main my near nearside no offside old original other outer passenger passengers rear "
-                    + "right same side that the these this those upper whole your ");
-    /** Prepositions that often end a thought by themselves: "7 above". */
-    private static final Set<String> PARTICLES =
-            WordSet.of("above below up down out back around off over through inside outside behind apart on in");
-
-    private static final Set<String> ADJECTIVES =
-            WordSet.of("original factory new old little same whole main big brand");
-    /** What stands behind these is their object, not a new subject. */
-    private static final Set<String> VERBS = WordSet.of(
-            "is was are were be been has have had got get see need needs want wants cut hit jumped pulled opened called call isn't wasn't aren't never just");
-
-    private static final Set<String> PREDICATES =
-            WordSet.of("'s is was are were has have had got needs wants looks feels sounds goes gone does been");
-
-    private static final Set<String> DETERMINERS =
-            WordSet.of("the a an this that my his your its no all every these those 's each any her their both");
-    private static final Set<String> SIDES = WordSet.of(
-            "left right front rear driver passenger driver's drivers passengers other outer inner lower upper far near main whole hand old "
-                    + "nearside offside");
-    private static final Set<TermKind> SAYING = Set.of(
-            TermKind.CONDITION,
-            TermKind.ORIGIN,
-            TermKind.SIGN,
-            TermKind.SIGNNO,
-            TermKind.GOOD,
-            TermKind.BAD,
-            TermKind.PARTIAL,
-            TermKind.NOTTRIED,
-            TermKind.NOTFITTED,
-            TermKind.BYPASSED,
-            TermKind.NOTLOOKED,
-            TermKind.UNIT,
-            TermKind.OVERRANGE,
-            TermKind.SAME);
-    /** What can be the subject of a clause. */
-    static final Set<TermKind> NAMING =
-            Set.of(TermKind.PART, TermKind.ITEM, TermKind.ODOMETER, TermKind.MARK, TermKind.CLAIM, TermKind.SUBJECT);
 
     private static final double PAUSE_S = 2.5;
 
@@ -180,9 +143,10 @@ record Cutter(
         String next = tokens.get(i + 1).word();
         return PREPOSITIONS.contains(next) && !next.equals("like")
                 || DETERMINERS.contains(next) && !next.equals("'s") && !next.equals("all") && !next.equals("both")
-                || WordSet.of("and but or so i he she they you we there now when where").contains(next)
+                || WordSet.of("and but or so i he she they you we there now when where")
+                        .contains(next)
                 || byStart.getOrDefault(i + 1, List.of()).stream()
-                        .anyMatch(m -> m.kind() == TermKind.PART || m.kind() == TermKind.ITEM && m.length() > 1)
+                                .anyMatch(m -> m.kind() == TermKind.PART || m.kind() == TermKind.ITEM && m.length() > 1)
                         && tokens.get(i).is("it", "them");
     }
 
@@ -291,15 +255,16 @@ record Cutter(
         if (ADJECTIVES.contains(last)) {
             return DETERMINERS.contains(ahead) || SIDES.contains(ahead) || PREPOSITIONS.contains(ahead);
         }
-        boolean object = WordSet.of("it he she they we them you i somebody someone").contains(last)
-                        && byStart.getOrDefault(i, List.of()).stream().anyMatch(m -> m.kind() == TermKind.PART)
-                || last.equals("there")
-                || last.equals("nothing")
-                || last.equals("everything")
-                || last.equals("nobody")
-                || last.equals("it") && !JOINERS.contains(ahead) && !ahead.equals("and") && !ahead.equals("if")
-                || last.equals("you") && PREPOSITIONS.contains(ahead)
-                || (last.equals("this") || last.equals("that")) && PREPOSITIONS.contains(ahead);
+        boolean object =
+                WordSet.of("it he she they we them you i somebody someone").contains(last)
+                                && byStart.getOrDefault(i, List.of()).stream().anyMatch(m -> m.kind() == TermKind.PART)
+                        || last.equals("there")
+                        || last.equals("nothing")
+                        || last.equals("everything")
+                        || last.equals("nobody")
+                        || last.equals("it") && !JOINERS.contains(ahead) && !ahead.equals("and") && !ahead.equals("if")
+                        || last.equals("you") && PREPOSITIONS.contains(ahead)
+                        || (last.equals("this") || last.equals("that")) && PREPOSITIONS.contains(ahead);
         return SUBJECTS.contains(last) && !object;
     }
 
