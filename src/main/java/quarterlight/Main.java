@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 import quarterlight.car.ZoneId;
 import quarterlight.cli.LogFile;
 import quarterlight.cli.Program;
-import quarterlight.cli.call.Surroundings;
+import quarterlight.cli.call.CliContext;
 import quarterlight.cli.text.Console;
 import quarterlight.diagram.NominalAreas;
 import quarterlight.diagram.file.DiagramRefused;
@@ -39,13 +39,13 @@ public final class Main {
         Console console = new Console(
                 new PrintStream(System.out, false, StandardCharsets.UTF_8),
                 new PrintStream(System.err, true, StandardCharsets.UTF_8));
-        Surroundings around = new Surroundings(
+        CliContext around = new CliContext(
                 console,
                 Clock.system(java.time.ZoneId.systemDefault()),
                 ZoneTable::load,
                 Main::areas,
                 Main::demoData,
-                new Surroundings.Desk() {
+                new CliContext.Desk() {
                     @Override
                     public boolean open(Optional<Path> visit) {
                         return desktop(desk, log).open(visit);

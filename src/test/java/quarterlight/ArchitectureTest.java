@@ -42,7 +42,8 @@ class ArchitectureTest {
     List<DynamicTest> everyRuleHolds() {
         JavaClasses program = new ClassFileImporter()
                 .withImportOption(location -> !location.contains("/test-classes/"))
-                .importPackages(ROOT);
+                .importPackages(ROOT)
+                .that(HAS_ITS_SOURCE_IN_MAIN);
         assertThat(program.contain("quarterlight.Main")).isTrue();
         List<DynamicTest> tests = Arrays.stream(ArchitectureTest.class.getDeclaredFields())
                 .filter(field -> field.getType() == ArchRule.class)
@@ -54,6 +55,16 @@ class ArchitectureTest {
     }
 
     private static final String ROOT = "quarterlight";
+    private static final Path SOURCES = Path.of(System.getProperty("quarterlight.basedir", "."), "src/main/java");
+
+    /** A workbench may compile the tools of the project into the same folder as the program; they are not the program. */
+    private static final DescribedPredicate<JavaClass> HAS_ITS_SOURCE_IN_MAIN =
+            DescribedPredicate.describe("has its source in src/main/java", type -> {
+                Path folder = SOURCES.resolve(type.getPackageName().replace('.', '/'));
+                return Files.exists(folder.resolve(
+                        type.getSource().flatMap(source -> source.getFileName()).orElse("")));
+            });
+
     private static final String[] VALUES = of("units", "car", "visit", "task");
     private static final String[] FILE = of("file");
     private static final String[] SCIENCE = of(
@@ -106,7 +117,7 @@ class ArchitectureTest {
             .callMethod(Files.class, "move", Path.class, Path.class, CopyOption[].class)
             .orShould()
             .callMethod(Files.class, "createTempFile", Path.class, String.class, String.class, FileAttribute[].class)
-            .because("a file that appears under its name must last; quarterlight.file.Lasting sees to that");
+            .because("a file that appears under its name must last; quarterlight.file.DurableFiles sees to that");
 
     static final ArchRule ADAPTERS_KNOW_NO_EDITS = noClasses()
             .that()

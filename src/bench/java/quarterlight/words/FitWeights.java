@@ -14,7 +14,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import quarterlight.caption.WordsUnreadable;
-import quarterlight.table.list.WordsTable;
+import quarterlight.table.list.LexiconTable;
 import quarterlight.words.lexicon.Lexicon;
 import quarterlight.words.rule.Listening;
 import quarterlight.words.weigh.Weights;
@@ -70,7 +70,7 @@ final class FitWeights {
     private record Example(Set<String> features, boolean right) {}
 
     public static void main(String[] args) throws IOException, WordsUnreadable {
-        Lexicon lexicon = WordsTable.load();
+        Lexicon lexicon = LexiconTable.load();
         Map<String, GoldWalk> walks = walks();
         Map<String, List<Example>> examples = new LinkedHashMap<>();
         walks.forEach((name, walk) -> examples.put(name, examples(walk, lexicon)));

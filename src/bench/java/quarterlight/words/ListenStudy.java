@@ -18,7 +18,7 @@ import quarterlight.car.body.DriveSide;
 import quarterlight.car.body.EnginePlace;
 import quarterlight.table.ZoneTable;
 import quarterlight.table.json.DraftsJson;
-import quarterlight.table.list.WordsTable;
+import quarterlight.table.list.LexiconTable;
 import quarterlight.units.Worded;
 import quarterlight.words.lexicon.Lexicon;
 import quarterlight.words.place.CarZones;
@@ -30,8 +30,8 @@ final class ListenStudy {
     private ListenStudy() {}
 
     public static void main(String[] args) throws IOException, WordsUnreadable {
-        Lexicon lexicon = WordsTable.load();
-        Weights weights = WordsTable.weights();
+        Lexicon lexicon = LexiconTable.load();
+        Weights weights = LexiconTable.weights();
         Map<String, TreeMap<Integer, TimedWords>> walks = new TreeMap<>();
         Map<String, Map<String, String>> facts = new HashMap<>();
         try (var files = Files.list(Path.of(args[0]))) {

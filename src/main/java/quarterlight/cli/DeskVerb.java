@@ -5,23 +5,23 @@ import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
-import quarterlight.cli.call.Words;
 
 /** {@code desk}: opens the desktop, with a visit if one is named. */
 final class DeskVerb implements Verb {
-    private final Surroundings around;
+    private final CliContext around;
 
-    DeskVerb(Surroundings around) {
+    DeskVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("desk", "open the desktop")
-                .addPositional(Words.optionalVisit(0, "folder of the visit to open"));
+        return CliOptions.verb("desk", "open the desktop")
+                .addPositional(CliOptions.optionalVisit(0, "folder of the visit to open"));
     }
 
     @Override

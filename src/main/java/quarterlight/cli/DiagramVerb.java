@@ -5,11 +5,11 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
-import quarterlight.cli.call.Words;
-import quarterlight.cli.text.Shown;
+import quarterlight.cli.text.CliText;
 import quarterlight.diagram.file.DiagramCheck;
 import quarterlight.diagram.file.DiagramFile;
 import quarterlight.diagram.file.DiagramFinding;
@@ -18,15 +18,15 @@ import quarterlight.table.json.JsonObject;
 
 /** {@code diagram check}: what a body diagram of one's own lacks. */
 final class DiagramVerb implements Verb {
-    private final Surroundings around;
+    private final CliContext around;
 
-    DiagramVerb(Surroundings around) {
+    DiagramVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("diagram", "check your own body diagram and say what it lacks")
+        return CliOptions.verb("diagram", "check your own body diagram and say what it lacks")
                 .addPositional(PositionalParamSpec.builder()
                         .index("0")
                         .paramLabel("check")
@@ -35,8 +35,8 @@ final class DiagramVerb implements Verb {
                         .required(true)
                         .description("the word check")
                         .build())
-                .addPositional(Words.path(1, "FILE.svg", "the diagram"))
-                .addOption(Words.json());
+                .addPositional(CliOptions.path(1, "FILE.svg", "the diagram"))
+                .addOption(CliOptions.json());
     }
 
     @Override
@@ -49,11 +49,11 @@ final class DiagramVerb implements Verb {
         List<DiagramFinding> findings;
         try {
             findings = DiagramCheck.check(
-                    DiagramFile.read(Words.pathAt(call, 1)), around.zones().get());
+                    DiagramFile.read(CliOptions.pathAt(call, 1)), around.zones().get());
         } catch (DiagramRefused e) {
             throw new CallRefused(e.getMessage());
         }
-        around.console().print(Words.isJson(call) ? json(findings).text() : report(findings));
+        around.console().print(CliOptions.isJson(call) ? json(findings).text() : report(findings));
         return findings.isEmpty() ? Exit.DONE : Exit.NOT_ALL;
     }
 
@@ -77,7 +77,7 @@ final class DiagramVerb implements Verb {
         }
         StringBuilder out = new StringBuilder();
         findings.forEach(finding -> out.append(finding.text()).append('\n'));
-        return out.append(Shown.count(findings.size(), "finding", "findings"))
+        return out.append(CliText.count(findings.size(), "finding", "findings"))
                 .append(".\n")
                 .toString();
     }

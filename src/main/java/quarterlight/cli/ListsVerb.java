@@ -10,10 +10,10 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
-import quarterlight.cli.call.Words;
 import quarterlight.cli.text.TextTable;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.list.UserLists;
@@ -27,15 +27,15 @@ final class ListsVerb implements Verb {
     private static final String TAKE = "--take";
     private static final String SHIPPED = "--shipped";
 
-    private final Surroundings around;
+    private final CliContext around;
 
-    ListsVerb(Surroundings around) {
+    ListsVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        return Words.verb(
+        return CliOptions.verb(
                         "lists",
                         "lists you can replace: " + Worded.words(UserList.class)
                                 + "; with a list's name, its rows as CSV")
@@ -47,12 +47,12 @@ final class ListsVerb implements Verb {
                         .required(false)
                         .description("which list")
                         .build())
-                .addOption(Words.pathOption(TAKE, "FILE.csv", "use this file as your list"))
+                .addOption(CliOptions.pathOption(TAKE, "FILE.csv", "use this file as your list"))
                 .addOption(OptionSpec.builder(SHIPPED)
                         .type(boolean.class)
                         .description("go back to the built-in list; your file is kept next to it")
                         .build())
-                .addOption(Words.json());
+                .addOption(CliOptions.json());
     }
 
     @Override
@@ -89,7 +89,7 @@ final class ListsVerb implements Verb {
     }
 
     private void show(ParseResult call, UserLists lists, List<UserList> shown) {
-        if (Words.isJson(call)) {
+        if (CliOptions.isJson(call)) {
             around.console()
                     .print(new JsonObject()
                             .put(
@@ -117,7 +117,7 @@ final class ListsVerb implements Verb {
 
     private void rows(ParseResult call, UserList list, UserLists lists) throws TableUnreadable {
         List<List<String>> cells = lists.cells(list);
-        if (!Words.isJson(call)) {
+        if (!CliOptions.isJson(call)) {
             around.console().print(list.text(cells));
             return;
         }

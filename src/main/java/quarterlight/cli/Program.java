@@ -16,10 +16,10 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import quarterlight.about.ProgramVersion;
 import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
-import quarterlight.cli.call.Words;
 import quarterlight.edit.EditRefused;
 import quarterlight.store.problem.VisitExists;
 import quarterlight.store.problem.VisitProblem;
@@ -31,14 +31,14 @@ import quarterlight.table.json.JsonObject;
 public final class Program {
     private static final System.Logger LOG = System.getLogger(Program.class.getName());
 
-    private final Surroundings around;
+    private final CliContext around;
 
-    public Program(Surroundings around) {
+    public Program(CliContext around) {
         this.around = Objects.requireNonNull(around, "around");
     }
 
     private static CommandLine line(Map<String, Verb> verbs) {
-        CommandSpec root = Words.verb("quarterlight", "The evidence bench of an independent car inspector.");
+        CommandSpec root = CliOptions.verb("quarterlight", "The evidence bench of an independent car inspector.");
         root.addOption(OptionSpec.builder("-V", "--version")
                 .versionHelp(true)
                 .description("print the version and build")
@@ -53,7 +53,7 @@ public final class Program {
 
     /** Runs a call. Never throws for what a user can do wrong. */
     public int run(String... args) {
-        String[] call = Words.spelledOut(Verbs.NAMES, args);
+        String[] call = CliOptions.spelledOut(Verbs.NAMES, args);
         try {
             Map<String, Verb> verbs = Verbs.of(around, call);
             CommandLine line = line(verbs);
@@ -97,7 +97,7 @@ public final class Program {
     /** Says why a call stopped: on standard error, and where the call asked for a JSON document, as that document too. */
     private int stop(String[] call, int status, String sentence) {
         around.console().complain(sentence);
-        if (Words.asksForJson(call)) {
+        if (CliOptions.asksForJson(call)) {
             JsonObject error = new JsonObject().put("exit", status).put("sentence", sentence);
             around.console().print(new JsonObject().put("error", error).text());
         }

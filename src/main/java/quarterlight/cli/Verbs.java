@@ -10,7 +10,7 @@ import quarterlight.cli.analysis.GapsVerb;
 import quarterlight.cli.analysis.HistoryVerb;
 import quarterlight.cli.analysis.RustVerb;
 import quarterlight.cli.analysis.ZonesVerb;
-import quarterlight.cli.call.Surroundings;
+import quarterlight.cli.call.CliContext;
 import quarterlight.cli.call.Verb;
 import quarterlight.cli.delivery.ArchiveVerb;
 import quarterlight.cli.delivery.AuditVerb;
@@ -65,7 +65,7 @@ final class Verbs {
     private Verbs() {}
 
     /** The verbs that a call needs, by name: the one it begins with, else all. Laying out the others would take longer than many a call. */
-    static Map<String, Verb> of(Surroundings around, String... call) {
+    static Map<String, Verb> of(CliContext around, String... call) {
         Map<String, Verb> verbs = new LinkedHashMap<>();
         String first = call.length == 0 ? WITHOUT_A_WORD : call[0];
         List<String> wanted = NAMES.contains(first) ? List.of(first) : NAMES;
@@ -73,7 +73,7 @@ final class Verbs {
         return verbs;
     }
 
-    private static Verb named(String name, Surroundings around) {
+    private static Verb named(String name, CliContext around) {
         return switch (name) {
             case "desk" -> new DeskVerb(around);
             case "demo" -> new DemoVerb(around);

@@ -20,7 +20,7 @@ import quarterlight.rust.ZoneRust;
 import quarterlight.thickness.ThicknessSurvey;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.thickness.gauge.GaugeReach;
-import quarterlight.visit.CoverageWish;
+import quarterlight.visit.CoverageOverride;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.mark.Mark;
 import quarterlight.visit.mark.MarkKind;
@@ -42,7 +42,7 @@ public final class Coverage {
     private final CoverageRules rules;
     private final ThicknessSurvey survey;
     private final RustReport rust;
-    private final List<CoverageWish> wishes;
+    private final List<CoverageOverride> wishes;
     private final Map<ZoneId, Set<PhotoId>> photos = new HashMap<>();
     private final Map<String, Set<PhotoId>> views = new HashMap<>();
     /** Kinds of evidence asked of the zone at hand, and those of which there is some. */
@@ -65,7 +65,7 @@ public final class Coverage {
      *
      * @param survey statistics of the visit's readings
      * @param rust the visit's rust
-     * @return in the order of the walk; within a zone in the order of {@link Want}
+     * @return in the order of the walk; within a zone in the order of {@link EvidenceKind}
      */
     public static List<Gap> gaps(
             VisitRecord visit, ZoneCatalog catalog, ThicknessSurvey survey, RustReport rust, CoverageRules rules) {
@@ -99,22 +99,22 @@ public final class Coverage {
     }
 
     private void addGaps(Zone zone, List<Gap> gaps) {
-        addGap(zone, Want.PHOTO, photosOf(zone), gaps);
+        addGap(zone, EvidenceKind.PHOTO, photosOf(zone), gaps);
         if (readable(zone)) {
             int spots = survey.zone(zone.id()).map(z -> z.spots().size()).orElse(0);
-            addGap(zone, Want.SPOTS, spots, gaps);
+            addGap(zone, EvidenceKind.SPOTS, spots, gaps);
         }
         boolean lookedAt = rust.zone(zone.id()).map(ZoneRust::lookedAt).orElse(false);
-        addGap(zone, Want.RUST, lookedAt ? 1 : 0, gaps);
-        addGap(zone, Want.IDENTITY_MARK, (int) identityMarks().count(), gaps);
+        addGap(zone, EvidenceKind.RUST, lookedAt ? 1 : 0, gaps);
+        addGap(zone, EvidenceKind.IDENTITY_MARK, (int) identityMarks().count(), gaps);
         addMarkViews(zone, gaps);
     }
 
-    private void addGap(Zone zone, Want want, int have, List<Gap> gaps) {
+    private void addGap(Zone zone, EvidenceKind want, int have, List<Gap> gaps) {
         rules.asked(want, zone, body, wishes).ifPresent(rule -> add(zone, want, rule, have, Optional.empty(), gaps));
     }
 
-    private void add(Zone zone, Want want, Asked rule, int have, Optional<String> part, List<Gap> gaps) {
+    private void add(Zone zone, EvidenceKind want, Asked rule, int have, Optional<String> part, List<Gap> gaps) {
         asked++;
         met += have > 0 ? 1 : 0;
         if (have < rule.number()) {
@@ -124,7 +124,7 @@ public final class Coverage {
 
     /** Every identity mark of the zone wants its views; a mark without a zone belongs with the papers and plates. */
     private void addMarkViews(Zone zone, List<Gap> gaps) {
-        Optional<Asked> rule = rules.asked(Want.MARK_VIEWS, zone, body, wishes);
+        Optional<Asked> rule = rules.asked(EvidenceKind.MARK_VIEWS, zone, body, wishes);
         if (rule.isEmpty()) {
             return;
         }
@@ -137,7 +137,7 @@ public final class Coverage {
                 .toList();
         for (String part : parts) {
             int have = views.getOrDefault(part, Set.of()).size();
-            add(zone, Want.MARK_VIEWS, rule.get(), have, Optional.of(part), gaps);
+            add(zone, EvidenceKind.MARK_VIEWS, rule.get(), have, Optional.of(part), gaps);
         }
     }
 

@@ -24,7 +24,7 @@ import quarterlight.car.body.Construction;
  * @param why for the reader, in one sentence
  */
 public record CoverageRule(
-        Want want,
+        EvidenceKind want,
         int number,
         Set<ZoneGroup> groups,
         Set<ZoneId> zones,

@@ -5,7 +5,7 @@ import java.util.Optional;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneId;
 import quarterlight.car.body.Body;
-import quarterlight.visit.CoverageWish;
+import quarterlight.visit.CoverageOverride;
 
 /**
  * What a visit must bring, and the order in which one walks round a car. Immutable. Common practice without a published
@@ -24,7 +24,7 @@ public record CoverageRules(List<CoverageRule> rules, List<ZoneId> walk) {
     }
 
     /** The rule that asks most of this kind of evidence of a zone, if one asks. */
-    Optional<CoverageRule> most(Want want, Zone zone, Body body) {
+    Optional<CoverageRule> most(EvidenceKind want, Zone zone, Body body) {
         CoverageRule most = null;
         for (CoverageRule rule : rules) {
             if (rule.want() == want && rule.asksOf(zone, body) && (most == null || rule.number() > most.number())) {
@@ -40,11 +40,11 @@ public record CoverageRules(List<CoverageRule> rules, List<ZoneId> walk) {
      *
      * @return empty if nothing is asked for
      */
-    Optional<Asked> asked(Want want, Zone zone, Body body, List<CoverageWish> wishes) {
+    Optional<Asked> asked(EvidenceKind want, Zone zone, Body body, List<CoverageOverride> wishes) {
         Optional<Asked> usual = most(want, zone, body).map(rule -> new Asked(rule.number(), rule.why()));
         Optional<Asked> wished = Optional.empty();
         boolean own = false;
-        for (CoverageWish wish : wishes) {
+        for (CoverageOverride wish : wishes) {
             boolean here = wish.zone().filter(zone.id()::equals).isPresent();
             boolean everywhere = wish.zone().isEmpty() && usual.isPresent() && !own;
             if (wish.evidence().equals(want.word()) && (here || everywhere)) {

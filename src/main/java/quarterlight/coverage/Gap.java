@@ -14,7 +14,7 @@ import quarterlight.car.Zone;
  * @param why why it is wanted
  */
 public record Gap(
-        Zone zone, Want lacks, int want, int have, Optional<String> part, Optional<String> excuse, String why) {
+        Zone zone, EvidenceKind lacks, int want, int have, Optional<String> part, Optional<String> excuse, String why) {
     public Gap {
         Objects.requireNonNull(zone, "zone");
         Objects.requireNonNull(lacks, "lacks");

@@ -16,16 +16,20 @@ import quarterlight.car.ZoneGroup;
  * @param group where on the car
  * @param gaps what it closes, in the order of the walk
  */
-public record NeededLook(Want lacks, ZoneGroup group, List<Gap> gaps) {
+public record NeededLook(EvidenceKind lacks, ZoneGroup group, List<Gap> gaps) {
     /** Kinds of evidence, what matters most first. Judgement: a car that is another one, or unsafe, makes the rest moot. */
-    private static final List<Want> BY_WEIGHT =
-            List.of(Want.IDENTITY_MARK, Want.RUST, Want.MARK_VIEWS, Want.SPOTS, Want.PHOTO);
+    private static final List<EvidenceKind> BY_WEIGHT = List.of(
+            EvidenceKind.IDENTITY_MARK,
+            EvidenceKind.RUST,
+            EvidenceKind.MARK_VIEWS,
+            EvidenceKind.SPOTS,
+            EvidenceKind.PHOTO);
 
     /** Where rust is gravest first. */
     private static final List<ZoneGroup> BY_LOAD =
             List.of(ZoneGroup.RECORD, ZoneGroup.UNDER, ZoneGroup.BAY, ZoneGroup.EDGES, ZoneGroup.LOAD, ZoneGroup.OUTER);
 
-    private record Key(Want lacks, ZoneGroup group) {}
+    private record Key(EvidenceKind lacks, ZoneGroup group) {}
 
     public NeededLook {
         Objects.requireNonNull(lacks, "lacks");

@@ -8,7 +8,7 @@ import quarterlight.caption.WordsUnreadable;
 import quarterlight.car.Car;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.table.TableUnreadable;
-import quarterlight.table.list.WordsTable;
+import quarterlight.table.list.LexiconTable;
 import quarterlight.words.Draft;
 import quarterlight.words.TimedWords;
 import quarterlight.words.place.CarZones;
@@ -56,6 +56,6 @@ public record SpokenWalk(List<Draft> drafts, List<String> remarks) {
                 .toList();
         CarZones places = new CarZones(zones, car.body(), car.drive());
         return new SpokenWalk(
-                Listening.drafts(words, places, WordsTable.load(settings), WordsTable.weights()), remarks);
+                Listening.drafts(words, places, LexiconTable.load(settings), LexiconTable.weights(settings)), remarks);
     }
 }

@@ -90,7 +90,7 @@ public final class Leftovers {
 
     /** A folder without a lock was left by an earlier version, or by a process that was killed before it took its lock. */
     private static boolean isAbandoned(Path folder) throws IOException {
-        Path lock = folder.resolve(Unfinished.LOCK);
+        Path lock = folder.resolve(StagingFolder.LOCK);
         if (!Files.isRegularFile(lock, LinkOption.NOFOLLOW_LINKS)) {
             return true;
         }

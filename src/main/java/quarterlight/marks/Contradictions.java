@@ -8,7 +8,7 @@ import quarterlight.marks.Contradiction.Kind;
 import quarterlight.marks.judge.FeatureVerdict;
 import quarterlight.marks.judge.JudgedFeature;
 import quarterlight.marks.judge.JudgedMark;
-import quarterlight.marks.judge.Judgement;
+import quarterlight.marks.judge.MarkJudgment;
 import quarterlight.marks.judge.NumberJudge;
 import quarterlight.marks.judge.NumberMatch;
 import quarterlight.marks.judge.Verdict;
@@ -63,7 +63,7 @@ final class Contradictions {
             boolean breaksRule = mark.verdict() == Verdict.MALFORMED && read.kind() == MarkKind.VIN;
             boolean otherYear = mark.verdict() != Verdict.TOO_LATE
                     && mark.verdict() != Verdict.UNUSUALLY_EARLY
-                    && numbers.otherYear(new Judgement(mark.verdict(), "", mark.candidates(), List.of()))
+                    && numbers.otherYear(new MarkJudgment(mark.verdict(), "", mark.candidates(), List.of()))
                             .isPresent();
             boolean differs = mark.matches().stream().anyMatch(match -> match.state() == NumberMatch.State.DIFFERS);
             if ((breaksRule || otherYear || differs) && said.add(key(mark))) {

@@ -87,7 +87,7 @@ public record DateOrder(Optional<DaySet> built, Map<RecordId, DaySet> left, List
     private static boolean isFirstView(JudgedMark mark, List<JudgedMark> marks) {
         return marks.stream()
                 .filter(other -> other.text().equalsIgnoreCase(mark.text())
-                        && Witnesses.same(other.mark().part(), mark.mark().part())
+                        && StampViews.same(other.mark().part(), mark.mark().part())
                         && other.mark().kind() == mark.mark().kind()
                         && stage(other.mark()).equals(stage(mark.mark())))
                 .findFirst()
@@ -158,7 +158,7 @@ public record DateOrder(Optional<DaySet> built, Map<RecordId, DaySet> left, List
             Mark other = events.get(k).mark();
             MarkStage later = stage(other).orElse(MarkStage.BUILT);
             boolean between = later.compareTo(stage) > 0 && later.compareTo(soonest) < 0;
-            if (between && Witnesses.same(mark.part(), other.part())) {
+            if (between && StampViews.same(mark.part(), other.part())) {
                 soonest = later;
                 next = k + 1;
             }

@@ -9,15 +9,15 @@ import java.util.stream.Collectors;
 import quarterlight.car.ZoneId;
 import quarterlight.marks.code.DatePattern;
 import quarterlight.marks.code.DatePatterns;
-import quarterlight.marks.code.Unread;
+import quarterlight.marks.code.UnreadLetter;
 import quarterlight.marks.code.VehicleNumber;
 import quarterlight.marks.judge.BuildWindow;
 import quarterlight.marks.judge.DateJudge;
 import quarterlight.marks.judge.FeatureVerdict;
 import quarterlight.marks.judge.JudgedFeature;
 import quarterlight.marks.judge.JudgedMark;
-import quarterlight.marks.judge.Judgement;
 import quarterlight.marks.judge.LabelRule;
+import quarterlight.marks.judge.MarkJudgment;
 import quarterlight.marks.judge.NumberJudge;
 import quarterlight.marks.judge.NumberMatch;
 import quarterlight.marks.judge.UsualLeads;
@@ -43,7 +43,8 @@ public record MarksReport(
         List<Contradiction> contradictions) {
     /** Said wherever results of this kind are shown. */
     public static final String CAUTION =
-            "A date that does not fit is a question, not proof: codes are copied, parts are renewed in service, records err.";
+            "A date that does not fit is a question, not proof: codes are copied, parts are renewed in service,"
+                    + " records err.";
 
     public MarksReport {
         Objects.requireNonNull(window, "window");
@@ -108,12 +109,12 @@ public record MarksReport(
 
         private JudgedMark judged(Recorded<Mark> row) {
             Mark mark = row.value();
-            Witnesses views = Witnesses.of(mark, visit);
-            Judgement judged = judge(mark, views.text());
+            StampViews views = StampViews.of(mark, visit);
+            MarkJudgment judged = judge(mark, views.text());
             List<NumberMatch> matches = matches(row, views.text());
             StringBuilder why = new StringBuilder(judged.why());
             matches.forEach(match -> why.append("; it ").append(match.sentence()));
-            if (Unread.count(mark.text()) > Unread.count(views.text())) {
+            if (UnreadLetter.count(mark.text()) > UnreadLetter.count(views.text())) {
                 why.append("; what is unread here, another view shows");
             }
             views.odd().forEach(odd -> why.append("; another row of it reads ").append(odd));
@@ -129,9 +130,9 @@ public record MarksReport(
                     views.count());
         }
 
-        private Judgement judge(Mark mark, String text) {
+        private MarkJudgment judge(Mark mark, String text) {
             if (mark.pattern().filter(DatePattern.NONE::equals).isPresent()) {
-                return Judgement.bare(Verdict.NOT_APPLICABLE, "it is a number, not a date");
+                return MarkJudgment.bare(Verdict.NOT_APPLICABLE, "it is a number, not a date");
             }
             boolean asked = mark.pattern().isPresent();
             return switch (mark.kind()) {
@@ -147,7 +148,7 @@ public record MarksReport(
                         yield numbers.judge(text);
                     }
                     yield !asked && isNumber(mark, text)
-                            ? Judgement.bare(
+                            ? MarkJudgment.bare(
                                     Verdict.NOT_APPLICABLE,
                                     "it is a number of the maker's own, without a published rule")
                             : dates.code(mark, text);

@@ -9,11 +9,11 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneId;
+import quarterlight.coverage.EvidenceKind;
 import quarterlight.coverage.Gap;
 import quarterlight.coverage.TrialGroup;
 import quarterlight.coverage.TrialItem;
 import quarterlight.coverage.TrialList;
-import quarterlight.coverage.Want;
 import quarterlight.findings.Findings;
 import quarterlight.findings.NotLookedAt;
 import quarterlight.matters.rule.MatterRule;
@@ -167,7 +167,7 @@ final class NextLooks {
     }
 
     private void identity() {
-        if (gaps.stream().anyMatch(gap -> gap.lacks() == Want.IDENTITY_MARK)) {
+        if (gaps.stream().anyMatch(gap -> gap.lacks() == EvidenceKind.IDENTITY_MARK)) {
             add(
                     "Read a vehicle number or plate on the car itself.",
                     "Nothing yet shows that it is the car that is offered.",

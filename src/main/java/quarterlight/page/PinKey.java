@@ -132,7 +132,7 @@ public final class PinKey {
                 point,
                 catalog.get(pin.zone()).label(),
                 Stream.of(pin.shows(), pin.caption()).flatMap(Optional::stream).collect(Collectors.joining(": ")),
-                Taken.words(times, pin.photo()),
+                CaptureTimeText.words(times, pin.photo()),
                 photo.file().name(),
                 pin);
     }

@@ -8,7 +8,7 @@ import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.units.Numerals;
-import quarterlight.visit.LeftOut;
+import quarterlight.visit.ReportExclusion;
 import quarterlight.visit.ReportLength;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.photo.PhotoId;
@@ -26,7 +26,8 @@ public record ReportSelection(boolean full, Set<ZoneId> zonesLeftOut, Set<PhotoI
     }
 
     public static ReportSelection of(VisitRecord visit) {
-        List<LeftOut> rows = visit.leftOut().stream().map(Recorded::value).toList();
+        List<ReportExclusion> rows =
+                visit.leftOut().stream().map(Recorded::value).toList();
         return new ReportSelection(
                 visit.facts().choices().length() == ReportLength.FULL,
                 rows.stream().flatMap(row -> row.zone().stream()).collect(Collectors.toSet()),
@@ -46,8 +47,8 @@ public record ReportSelection(boolean full, Set<ZoneId> zonesLeftOut, Set<PhotoI
         List<String> sentences = new ArrayList<>(leftOut(catalog));
         if (!full) {
             sentences.add(
-                    "A short report, as chosen by the inspector: only the zones of the most important findings are shown in detail,"
-                            + " without single readings.");
+                    "A short report, as chosen by the inspector: only the zones of the most important findings are"
+                            + " shown in detail, without single readings.");
         }
         return sentences;
     }

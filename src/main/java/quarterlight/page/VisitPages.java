@@ -23,7 +23,7 @@ import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.diagram.scene.DiagramScene;
 import quarterlight.diagram.scene.DiagramSvg;
 import quarterlight.diagram.scene.SheetLayout;
-import quarterlight.file.Lasting;
+import quarterlight.file.DurableFiles;
 import quarterlight.findings.Findings;
 import quarterlight.findings.NotLookedAt;
 import quarterlight.finish.FinishCautions;
@@ -98,7 +98,7 @@ public final class VisitPages {
 
     /** Starts writing both. */
     public List<Future<Path>> start(Path folder, Paper paper, PageWorkers workers) throws IOException {
-        Lasting.createFolders(folder);
+        DurableFiles.createFolders(folder);
         workers.expect(2);
         PinKey key = PinKey.of(car, diagram, places);
         ThicknessRamp ramp = ThicknessRamp.of(List.of(car), ThicknessRamp.usualUnit(car));
@@ -112,7 +112,7 @@ public final class VisitPages {
         double fullMm = paper.heightMm() - SIDES_MM;
         double high = (paper.widthMm() - WORDS_MM) * SHEET_PX / fullMm;
         DiagramScene scene = scene(diagram, places, ink, layout(diagram, SHEET_PX, high, ink));
-        return Lasting.fillText(
+        return DurableFiles.fillText(
                 folder.resolve("diagram.svg"), new SvgSheet(car, scene, key, thumbnails, caution()).document());
     }
 
@@ -123,7 +123,7 @@ public final class VisitPages {
         DiagramScene narrower = scene(diagram, places, ink, layout(diagram, narrow, tall, ink));
         Map<String, byte[]> pictures = new HashMap<>();
         String page = diagramPage(narrower, key, ramp, paper, pictures);
-        return Lasting.fill(folder.resolve("diagram.pdf"), out -> PdfDocument.write(page, pictures, out));
+        return DurableFiles.fill(folder.resolve("diagram.pdf"), out -> PdfDocument.write(page, pictures, out));
     }
 
     /** The layout of a page with room for its legend, px. */

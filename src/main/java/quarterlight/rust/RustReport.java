@@ -51,7 +51,7 @@ public record RustReport(List<ZoneRust> zones, List<TraceArea> traces) {
         }
         List<ZoneRust> zones = new ArrayList<>();
         for (Zone zone : zones(visit, catalog)) {
-            zones.add(ZoneJudgement.of(zone, visit, measured, Optional.ofNullable(zoneAreas.get(zone.id()))));
+            zones.add(ZoneJudgment.of(zone, visit, measured, Optional.ofNullable(zoneAreas.get(zone.id()))));
         }
         return new RustReport(zones, areas);
     }

@@ -13,7 +13,7 @@ import java.util.Optional;
 import java.util.Properties;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import quarterlight.file.Lasting;
+import quarterlight.file.DurableFiles;
 
 /**
  * How the user's tables from other programs are read, one small file for each profile in {@code columns} of the settings folder: UTF-8
@@ -77,7 +77,7 @@ public final class ColumnProfiles {
         properties.putAll(text);
         StringWriter lines = new StringWriter();
         properties.store(lines, null);
-        Lasting.text(file(name), lines.toString());
+        DurableFiles.text(file(name), lines.toString());
     }
 
     private Path file(String name) {

@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import quarterlight.file.Lasting;
+import quarterlight.file.DurableFiles;
 import quarterlight.file.PlainFile;
 
 /**
@@ -53,7 +53,7 @@ public final class PhraseFile {
         try {
             List<String> lines = new ArrayList<>(lines());
             lines.add(line);
-            Lasting.text(
+            DurableFiles.text(
                     file, String.join("\n", lines.subList(Math.max(0, lines.size() - MAX_LINES), lines.size())) + "\n");
             return true;
         } catch (IOException | UncheckedIOException e) {

@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
-import quarterlight.file.Lasting;
+import quarterlight.file.DurableFiles;
 import quarterlight.file.PlainFile;
 import quarterlight.walk.PastWalk;
 
@@ -62,7 +62,7 @@ public final class WalkFolder {
             if (!walk.tellsNothing()
                     && same.stream().noneMatch(kept -> kept.walk().equals(walk))) {
                 Path file = same.isEmpty() ? unused(walk) : same.get(0).file();
-                Lasting.text(file, WalkText.of(walk));
+                DurableFiles.text(file, WalkText.of(walk));
                 for (Kept kept : same) {
                     if (!kept.file().equals(file)) {
                         Files.deleteIfExists(kept.file());

@@ -30,8 +30,8 @@ public final class StoreAudit {
      */
     public static List<String> of(VisitStore store) {
         List<String> found = new ArrayList<>();
-        found.addAll(store.arrival().leftOut());
-        store.arrival().headFault().ifPresent(found::add);
+        found.addAll(store.opened().leftOut());
+        store.opened().headFault().ifPresent(found::add);
         try {
             found.addAll(store.query(StoreAudit::check));
             store.read();

@@ -11,8 +11,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
-import quarterlight.store.customs.Declared;
-import quarterlight.store.folder.Beside;
+import quarterlight.store.folder.DatabaseFiles;
 import quarterlight.store.folder.EditLock;
 import quarterlight.store.folder.NewVisit;
 import quarterlight.store.folder.Upgrade;
@@ -22,7 +21,7 @@ import quarterlight.store.log.ComputerKey;
 import quarterlight.store.log.HeadFile;
 import quarterlight.store.log.LogChain;
 import quarterlight.store.log.LogHead;
-import quarterlight.store.problem.Failed;
+import quarterlight.store.problem.EditFailed;
 import quarterlight.store.problem.VisitMissing;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.store.problem.VisitUnreadable;
@@ -31,6 +30,7 @@ import quarterlight.store.schema.Database;
 import quarterlight.store.schema.Declarations;
 import quarterlight.store.schema.Schema;
 import quarterlight.store.schema.UndoJournal;
+import quarterlight.store.takeover.Declared;
 import quarterlight.visit.VisitFacts;
 
 /**
@@ -45,14 +45,14 @@ public final class VisitOpening {
     private final Runnable threadGuard;
     private final Schema schema;
     private final ComputerKey key;
-    private final Consumer<CustomsSlip> teller;
+    private final Consumer<TakeoverReport> teller;
 
     public VisitOpening(Clock clock, Runnable threadGuard, Schema schema) {
-        this(clock, threadGuard, schema, ComputerKey.NONE, slip -> {});
+        this(clock, threadGuard, schema, ComputerKey.NONE, report -> {});
     }
 
     private VisitOpening(
-            Clock clock, Runnable threadGuard, Schema schema, ComputerKey key, Consumer<CustomsSlip> teller) {
+            Clock clock, Runnable threadGuard, Schema schema, ComputerKey key, Consumer<TakeoverReport> teller) {
         this.clock = Objects.requireNonNull(clock, "clock");
         this.threadGuard = Objects.requireNonNull(threadGuard, "threadGuard");
         this.schema = schema;
@@ -90,7 +90,7 @@ public final class VisitOpening {
 
     /** Takes every visit for one from somebody else, and tells nobody but the audit what was left out. */
     public VisitOpening trustingNothing() {
-        return new VisitOpening(clock, threadGuard, schema, ComputerKey.stranger(), slip -> {});
+        return new VisitOpening(clock, threadGuard, schema, ComputerKey.stranger(), report -> {});
     }
 
     /**
@@ -98,20 +98,20 @@ public final class VisitOpening {
      *
      * @return what was left out or set right
      */
-    public CustomsSlip receive(Path path) throws VisitProblem {
+    public TakeoverReport receive(Path path) throws VisitProblem {
         threadGuard.run();
         VisitFolder folder = existing(path);
         requireNoHotJournal(folder);
         try {
-            return new Receiving(folder, schema, clock.instant())
-                    .onDisk(key, new Beside(folder).isQuiet(), Optional.empty());
+            return new VisitTakeover(folder, schema, clock.instant())
+                    .onDisk(key, new DatabaseFiles(folder).isQuiet(), Optional.empty());
         } catch (SQLException e) {
-            throw new VisitUnreadable(folder.root(), Failed.reason(e), e);
+            throw new VisitUnreadable(folder.root(), EditFailed.reason(e), e);
         }
     }
 
     /** @param listener told, before the visit opens, what of a visit that was received was left out; not told if that is nothing */
-    public VisitOpening telling(Consumer<CustomsSlip> listener) {
+    public VisitOpening telling(Consumer<TakeoverReport> listener) {
         return new VisitOpening(clock, threadGuard, schema, key, listener);
     }
 
@@ -140,7 +140,7 @@ public final class VisitOpening {
 
     private static void clearLock(VisitFolder folder) throws VisitUnwritable {
         try {
-            new Beside(folder).clearLock();
+            new DatabaseFiles(folder).clearLock();
         } catch (IOException e) {
             throw new VisitUnwritable(folder.root(), "its visit.lock cannot be made anew", e);
         }
@@ -149,22 +149,22 @@ public final class VisitOpening {
     private VisitStore edited(VisitFolder folder, EditLock lock) throws VisitProblem {
         try {
             Optional<HeadFile.Kept> kept = HeadFile.read(folder.head(), key);
-            Arrival arrival = Arrival.PLAIN;
+            OpenedDatabase opened = OpenedDatabase.PLAIN;
             Optional<Connection> own = own(folder, kept, true);
             if (own.isEmpty()) {
-                CustomsSlip slip = new Receiving(folder, schema, clock.instant())
-                        .onDisk(key, new Beside(folder).isQuiet(), kept.map(HeadFile.Kept::head));
-                tell(slip);
-                arrival = new Arrival(slip.lines(), Optional.empty());
+                TakeoverReport report = new VisitTakeover(folder, schema, clock.instant())
+                        .onDisk(key, new DatabaseFiles(folder).isQuiet(), kept.map(HeadFile.Kept::head));
+                tell(report);
+                opened = new OpenedDatabase(report.lines(), Optional.empty());
             }
             Connection connection = own.isPresent() ? own.get() : Database.open(folder.database());
-            return editing(folder, lock, connection, arrival);
+            return editing(folder, lock, connection, opened);
         } catch (SQLException e) {
             throw problem(folder, e);
         }
     }
 
-    private VisitStore editing(VisitFolder folder, EditLock lock, Connection connection, Arrival arrival)
+    private VisitStore editing(VisitFolder folder, EditLock lock, Connection connection, OpenedDatabase opened)
             throws SQLException, VisitProblem {
         try {
             if (schema.isOlder(connection, folder.root())) {
@@ -177,7 +177,7 @@ public final class VisitOpening {
                 head.write(end.get());
             }
             Editing editing = new Editing(connection, UndoJournal.install(connection), clock, head);
-            return new VisitStore(folder, threadGuard, connection, Optional.of(lock), Optional.of(editing), arrival);
+            return new VisitStore(folder, threadGuard, connection, Optional.of(lock), Optional.of(editing), opened);
         } catch (IOException e) {
             connection.close();
             throw new VisitUnwritable(folder.root(), "its visit.head cannot be written", e);
@@ -187,12 +187,12 @@ public final class VisitOpening {
         }
     }
 
-    private void tell(CustomsSlip slip) {
-        if (!slip.isEmpty()) {
+    private void tell(TakeoverReport report) {
+        if (!report.isEmpty()) {
             LOG.log(
                     System.Logger.Level.INFO,
-                    "a visit was taken over, " + slip.lines().size() + " things left out");
-            teller.accept(slip);
+                    "a visit was taken over, " + report.lines().size() + " things left out");
+            teller.accept(report);
         }
     }
 
@@ -237,7 +237,7 @@ public final class VisitOpening {
 
     /** A journal from outside is not played back: it may name other files than the database. */
     private static void requireNoHotJournal(VisitFolder folder) throws VisitUnreadable {
-        if (new Beside(folder).hasHotJournal()) {
+        if (new DatabaseFiles(folder).hasHotJournal()) {
             throw new VisitUnreadable(
                     folder.root(),
                     "it was copied in the middle of an edit (visit.db-journal lies beside visit.db);"
@@ -247,9 +247,9 @@ public final class VisitOpening {
     }
 
     private static VisitProblem problem(VisitFolder folder, SQLException e) {
-        return Failed.isDamaged(e)
-                ? new VisitUnreadable(folder.root(), Failed.reason(e), e)
-                : new VisitUnwritable(folder.root(), Failed.reason(e), e);
+        return EditFailed.isDamaged(e)
+                ? new VisitUnreadable(folder.root(), EditFailed.reason(e), e)
+                : new VisitUnwritable(folder.root(), EditFailed.reason(e), e);
     }
 
     /**
@@ -260,7 +260,7 @@ public final class VisitOpening {
         try {
             Database.ask(connection, "PRAGMA journal_mode = WAL");
         } catch (SQLException e) {
-            if (!Failed.isBusy(e)) {
+            if (!EditFailed.isBusy(e)) {
                 throw e;
             }
             LOG.log(System.Logger.Level.DEBUG, "a reader holds the visit; it keeps its rollback journal", e);
@@ -275,7 +275,7 @@ public final class VisitOpening {
             Database.ask(connection, "PRAGMA wal_checkpoint(TRUNCATE)");
             Database.ask(connection, "PRAGMA journal_mode = DELETE");
         } catch (SQLException e) {
-            if (!Failed.isBusy(e)) {
+            if (!EditFailed.isBusy(e)) {
                 throw e;
             }
             LOG.log(System.Logger.Level.DEBUG, "a reader holds the visit; its log stays beside it", e);
@@ -291,7 +291,7 @@ public final class VisitOpening {
             Optional<Connection> own = own(folder, kept, false);
             return own.isPresent() ? asItIs(folder, own.get(), kept) : takenOver(folder, kept);
         } catch (SQLException e) {
-            throw new VisitUnreadable(folder.root(), Failed.reason(e), e);
+            throw new VisitUnreadable(folder.root(), EditFailed.reason(e), e);
         }
     }
 
@@ -299,14 +299,14 @@ public final class VisitOpening {
             throws SQLException, VisitProblem {
         try {
             boolean older = schema.isOlder(connection, folder.root());
-            Arrival arrival = new Arrival(
+            OpenedDatabase opened = new OpenedDatabase(
                     List.of(), kept.isEmpty() && LogChain.isKept(connection) ? Optional.of(NO_HEAD) : Optional.empty());
             Connection present = connection;
             if (older) {
                 present = Upgrade.inMemory(connection, schema, clock.instant());
                 connection.close();
             }
-            return new VisitStore(folder, threadGuard, present, Optional.empty(), Optional.empty(), arrival);
+            return new VisitStore(folder, threadGuard, present, Optional.empty(), Optional.empty(), opened);
         } catch (SQLException | VisitProblem | RuntimeException e) {
             connection.close();
             throw e;
@@ -314,11 +314,11 @@ public final class VisitOpening {
     }
 
     private VisitStore takenOver(VisitFolder folder, Optional<HeadFile.Kept> kept) throws SQLException, VisitProblem {
-        Receiving.Received received = new Receiving(folder, schema, clock.instant())
-                .intoMemory(new Beside(folder).isQuiet(), kept.map(HeadFile.Kept::head));
-        tell(new CustomsSlip(folder.root(), received.lines(), Optional.of(folder.database())));
-        Arrival arrival = new Arrival(received.lines(), Optional.empty());
-        return new VisitStore(folder, threadGuard, received.connection(), Optional.empty(), Optional.empty(), arrival);
+        VisitTakeover.Received received = new VisitTakeover(folder, schema, clock.instant())
+                .intoMemory(new DatabaseFiles(folder).isQuiet(), kept.map(HeadFile.Kept::head));
+        tell(new TakeoverReport(folder.root(), received.lines(), Optional.of(folder.database())));
+        OpenedDatabase opened = new OpenedDatabase(received.lines(), Optional.empty());
+        return new VisitStore(folder, threadGuard, received.connection(), Optional.empty(), Optional.empty(), opened);
     }
 
     /** What SQLite reads and writes beside a database; of a pipe it would wait for without end. */
@@ -336,11 +336,11 @@ public final class VisitOpening {
             return connection;
         } catch (SQLException e) {
             connection.close();
-            Beside beside = new Beside(folder);
-            if (Failed.isNoAccess(e) && beside.hasHotJournal()) {
+            DatabaseFiles beside = new DatabaseFiles(folder);
+            if (EditFailed.isNoAccess(e) && beside.hasHotJournal()) {
                 return recovered(folder);
             }
-            if (Failed.isNoAccess(e) && !beside.hasLog()) {
+            if (EditFailed.isNoAccess(e) && !beside.hasLog()) {
                 return Database.openImmutable(folder.database());
             }
             throw e;
@@ -353,9 +353,9 @@ public final class VisitOpening {
         } catch (SQLException e) {
             throw new VisitUnreadable(
                     folder.root(),
-                    "an edit of it was cut off and must be taken back first (visit.db-journal lies beside visit.db), and"
-                            + " that cannot be done here; copy the whole folder to a disk that can be written and open"
-                            + " it there",
+                    "an edit of it was cut off and must be taken back first (visit.db-journal lies beside visit.db),"
+                        + " and that cannot be done here; copy the whole folder to a disk that can be written and open"
+                        + " it there",
                     e);
         }
         return Database.openReadOnly(folder.database());

@@ -17,7 +17,7 @@ import quarterlight.store.log.LogChain;
 import quarterlight.store.log.LogEntry;
 import quarterlight.store.log.LogHead;
 import quarterlight.store.log.LogTable;
-import quarterlight.store.problem.Failed;
+import quarterlight.store.problem.EditFailed;
 import quarterlight.store.problem.SchemaRefused;
 import quarterlight.store.problem.VisitExists;
 import quarterlight.store.problem.VisitProblem;
@@ -41,7 +41,7 @@ public final class VisitStore implements AutoCloseable {
     private final Connection connection;
     private final Optional<EditLock> lock;
     private final Optional<Editing> editing;
-    private final Arrival arrival;
+    private final OpenedDatabase opened;
     private final ReentrantLock turn = new ReentrantLock();
     private final KeptRows kept = new KeptRows();
     private final List<Consumer<VisitChange>> listeners = new CopyOnWriteArrayList<>();
@@ -53,8 +53,8 @@ public final class VisitStore implements AutoCloseable {
             Connection connection,
             Optional<EditLock> lock,
             Optional<Editing> editing,
-            Arrival arrival) {
-        this.arrival = arrival;
+            OpenedDatabase opened) {
+        this.opened = opened;
         this.folder = folder;
         this.threadGuard = threadGuard;
         this.connection = connection;
@@ -118,8 +118,8 @@ public final class VisitStore implements AutoCloseable {
     }
 
     /** How the database came to be open. */
-    Arrival arrival() {
-        return arrival;
+    OpenedDatabase opened() {
+        return opened;
     }
 
     /** Every table as it is kept, cell by cell, in alphabetical order: for archives and other programs. */
@@ -143,7 +143,7 @@ public final class VisitStore implements AutoCloseable {
                 Database.run(connection, "ROLLBACK");
             }
         } catch (SQLException e) {
-            throw new VisitUnreadable(folder.root(), Failed.reason(e), e);
+            throw new VisitUnreadable(folder.root(), EditFailed.reason(e), e);
         } finally {
             turn.unlock();
         }
@@ -247,7 +247,7 @@ public final class VisitStore implements AutoCloseable {
             return outcome;
         } catch (SQLException e) {
             throw refused(e);
-        } catch (Failed e) {
+        } catch (EditFailed e) {
             throw refused(e.sqlCause());
         } finally {
             turn.unlock();
@@ -255,10 +255,10 @@ public final class VisitStore implements AutoCloseable {
     }
 
     private VisitUnwritable refused(SQLException e) {
-        if (Failed.isConstraint(e)) {
+        if (EditFailed.isConstraint(e)) {
             throw new SchemaRefused(e);
         }
-        return new VisitUnwritable(folder.root(), Failed.reason(e), e);
+        return new VisitUnwritable(folder.root(), EditFailed.reason(e), e);
     }
 
     private void take() {

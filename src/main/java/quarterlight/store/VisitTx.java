@@ -7,7 +7,7 @@ import java.util.NoSuchElementException;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import quarterlight.store.problem.Failed;
+import quarterlight.store.problem.EditFailed;
 import quarterlight.store.problem.SchemaRefused;
 import quarterlight.store.rows.ClockTable;
 import quarterlight.store.rows.FactsTable;
@@ -135,7 +135,7 @@ public final class VisitTx {
         try {
             return work.run();
         } catch (SQLException e) {
-            throw new Failed(e);
+            throw new EditFailed(e);
         }
     }
 

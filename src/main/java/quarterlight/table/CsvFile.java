@@ -57,7 +57,7 @@ public final class CsvFile {
         private final List<TableRead.Refused> refused = new ArrayList<>();
         private List<String> header = List.of();
         /** How rows with several readings are taken apart, if they hold several. */
-        private Optional<Unfolded> unfolded = Optional.empty();
+        private Optional<WideTable> unfolded = Optional.empty();
 
         private int width;
 
@@ -94,7 +94,8 @@ public final class CsvFile {
             } catch (UncheckedIOException | IOException e) {
                 throw new Unreadable(
                         line,
-                        "a quotation mark opens a cell and does not close it as it should; close it, and write a mark within a cell twice");
+                        "a quotation mark opens a cell and does not close it as it should; close it, and write a mark"
+                                + " within a cell twice");
             }
             Decimals decimals = Decimals.of(
                     delimiter != ',', lines.stream().map(Line::cells).toList());
@@ -113,7 +114,7 @@ public final class CsvFile {
         private void takeHeader(List<String> cells, int line) throws Unreadable {
             if (!cells.stream().allMatch(String::isBlank)) {
                 width = cells.size();
-                unfolded = kind.kind().equals(RecordKind.READINGS) ? Unfolded.of(cells) : Optional.empty();
+                unfolded = kind.kind().equals(RecordKind.READINGS) ? WideTable.of(cells) : Optional.empty();
                 header = TableHeader.columns(
                         unfolded.map(one -> one.header(cells)).orElse(cells), line, kind);
             }

@@ -2,11 +2,11 @@ package quarterlight.table;
 
 import java.util.Optional;
 import java.util.function.Function;
-import quarterlight.coverage.Want;
+import quarterlight.coverage.EvidenceKind;
 import quarterlight.table.cell.RowContext;
 import quarterlight.table.text.Quoted;
 import quarterlight.units.Worded;
-import quarterlight.visit.CoverageWish;
+import quarterlight.visit.CoverageOverride;
 import quarterlight.visit.photo.PhotoFile;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.row.CellRefused;
@@ -22,11 +22,11 @@ public interface RowRule<T> {
     }
 
     /** A wish names a kind of evidence that is known, and is kept by its word. */
-    RowRule<CoverageWish> KNOWN_EVIDENCE = (wish, context) -> new CoverageWish(
+    RowRule<CoverageOverride> KNOWN_EVIDENCE = (wish, context) -> new CoverageOverride(
             wish.zone(),
-            Worded.find(Want.class, wish.evidence())
+            Worded.find(EvidenceKind.class, wish.evidence())
                     .orElseThrow(() -> new CellRefused(
-                            "evidence", Quoted.of(wish.evidence()) + " is none of " + Worded.words(Want.class)))
+                            "evidence", Quoted.of(wish.evidence()) + " is none of " + Worded.words(EvidenceKind.class)))
                     .word(),
             wish.want());
 

@@ -18,16 +18,16 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.edit.compare.ComparisonWork;
 import quarterlight.ui.compare.CarsWindow;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Dialogs;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 
 /** Asks which two to six visits are laid side by side. Event thread only. */
 final class CompareDialog {
-    private final DeskParts parts;
+    private final UiContext parts;
     private final Frame owner;
 
-    CompareDialog(DeskParts parts, Frame owner) {
+    CompareDialog(UiContext parts, Frame owner) {
         this.parts = parts;
         this.owner = owner;
     }

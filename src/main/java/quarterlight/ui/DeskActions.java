@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
 import javax.swing.KeyStroke;
@@ -18,8 +19,8 @@ import quarterlight.ui.dialog.HelpWindow;
 import quarterlight.ui.dialog.ManualWindow;
 import quarterlight.ui.dialog.VisitForm;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Palette;
 import quarterlight.ui.kit.visit.OpenVisit;
@@ -29,7 +30,7 @@ import quarterlight.units.ThicknessUnit;
 
 /** The commands of the window, each made once and shared by menus, buttons and keys. Event thread only. */
 final class DeskActions {
-    private final DeskParts parts;
+    private final UiContext parts;
     private final MainWindow window;
     private final Texts texts;
     private final Command newVisit;
@@ -50,11 +51,12 @@ final class DeskActions {
     private final Command manual;
     private final Command about;
     private final Command hideDiagram;
+    private final Command photoBeside;
     private final Command nextDoubt;
     private final Command keys;
     private final Map<Station, Command> stations = new EnumMap<>(Station.class);
 
-    DeskActions(DeskParts parts, MainWindow window) {
+    DeskActions(UiContext parts, MainWindow window) {
         this.parts = parts;
         this.window = window;
         this.texts = parts.texts();
@@ -79,9 +81,10 @@ final class DeskActions {
         manual = always("do.manual", this::openManual);
         about = always("do.about", () -> parts.problems()
                 .remark(texts.get("about.text", ProgramVersion.ours().text())));
-        hideDiagram = always("do.diagram", () -> window.bench().ifPresent(VisitPanel::toggleDiagram))
-                .key("F11");
-        nextDoubt = always("do.next-doubt", this::goToNextDoubt).key("F6");
+        hideDiagram = always("do.diagram", () -> say(VisitPanel::nextExtent)).key("F11");
+        photoBeside =
+                always("do.photo-beside", () -> say(VisitPanel::togglePhoto)).key("F12");
+        nextDoubt = always("do.next-doubt", () -> say(VisitPanel::nextDoubt)).key("F6");
         keys = always("do.keys", () -> new ShortcutsDialog(parts, window).show())
                 .menuKey("K");
         for (Station station : Station.values()) {
@@ -114,7 +117,7 @@ final class DeskActions {
         List<Command> all = new ArrayList<>(List.of(
                 newVisit, openVisit, facts, drawing, takeIn, addTable, sheet, twoCars, closeVisit, quit, undo, redo));
         all.addAll(stations.values());
-        all.addAll(List.of(nextDoubt, hideDiagram, unit, brightness, help, manual, keys, about));
+        all.addAll(List.of(nextDoubt, hideDiagram, photoBeside, unit, brightness, help, manual, keys, about));
         return all;
     }
 
@@ -126,6 +129,7 @@ final class DeskActions {
         closeVisit.setEnabled(visit.isPresent());
         sheet.setEnabled(visit.isPresent());
         hideDiagram.setEnabled(visit.isPresent());
+        photoBeside.setEnabled(visit.isPresent());
         nextDoubt.setEnabled(visit.isPresent());
         stations.values().forEach(command -> command.setEnabled(visit.isPresent()));
         name(undo, "do.undo", visit.flatMap(OpenVisit::undoLabel));
@@ -154,8 +158,9 @@ final class DeskActions {
         new HelpWindow(parts, window.frame(), this::openManual).show(heading);
     }
 
-    private void goToNextDoubt() {
-        window.bench().ifPresent(bench -> window.say(bench.nextDoubt()));
+    /** Does something with the visit and says at the foot what came of it. */
+    private void say(Function<VisitPanel, String> work) {
+        window.bench().ifPresent(bench -> window.say(work.apply(bench)));
     }
 
     private void makeVisit() {
@@ -322,6 +327,10 @@ final class DeskActions {
 
     Command hideDiagram() {
         return hideDiagram;
+    }
+
+    Command photoBeside() {
+        return photoBeside;
     }
 
     Command nextDoubt() {

@@ -18,9 +18,9 @@ import quarterlight.store.folder.VisitFile;
 import quarterlight.task.Threads;
 import quarterlight.ui.dialog.MainFrame;
 import quarterlight.ui.dialog.ProblemDialogs;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.SwingJobRunner;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.visit.VisitReading;
 import quarterlight.ui.kit.widget.ProgressLine;
 import quarterlight.units.Area;
@@ -62,7 +62,7 @@ public final class Desktop {
 
     /** Opens the window with a visit, shows each station once and closes it. Returns false at once if there is no display. */
     public boolean rehearse(Path visit) {
-        return open(Optional.of(visit), window -> new Rehearsal(window).begin());
+        return open(Optional.of(visit), window -> new ScreenWarmup(window).begin());
     }
 
     private boolean open(Optional<Path> visit, Consumer<MainWindow> then) {
@@ -102,7 +102,7 @@ public final class Desktop {
         ProblemDialogs problems = new ProblemDialogs(texts, frame, log);
         Thread.setDefaultUncaughtExceptionHandler(
                 (thread, failure) -> SwingUtilities.invokeLater(() -> problems.failed(failure)));
-        DeskParts parts = new DeskParts(
+        UiContext parts = new UiContext(
                 texts,
                 clock,
                 catalog,

@@ -16,8 +16,8 @@ import quarterlight.edit.row.RowEdits;
 import quarterlight.edit.row.TableFiles;
 import quarterlight.table.TableRead;
 import quarterlight.table.TableUnreadable;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.tables.ForeignTables;
 import quarterlight.visit.VisitRecord;
@@ -26,11 +26,11 @@ import quarterlight.visit.VisitRecord;
 final class FileImporter {
     private static final int MAX_SHOWN = 8;
 
-    private final DeskParts parts;
+    private final UiContext parts;
     private final OpenVisit visit;
     private final Window owner;
 
-    FileImporter(DeskParts parts, OpenVisit visit, Window owner) {
+    FileImporter(UiContext parts, OpenVisit visit, Window owner) {
         this.parts = parts;
         this.visit = visit;
         this.owner = owner;

@@ -130,6 +130,12 @@ final class MainMenu extends JMenuBar {
             menu.addSeparator();
         });
         menu.add(actions.hideDiagram());
+        menu.add(actions.photoBeside());
+        window.bench().ifPresent(bench -> {
+            JMenu picture = menu("menu.picture");
+            bench.pictureCommands().forEach(picture::add);
+            menu.add(picture);
+        });
         menu.add(actions.unit());
         menu.add(actions.brightness());
     }

@@ -13,8 +13,8 @@ import javax.swing.JFrame;
 import javax.swing.JPanel;
 import quarterlight.ui.dialog.FileDrop;
 import quarterlight.ui.dialog.MainFrame;
-import quarterlight.ui.kit.DeskParts;
-import quarterlight.ui.kit.field.Typing;
+import quarterlight.ui.kit.UiContext;
+import quarterlight.ui.kit.field.TypedText;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.VisitOpener;
 import quarterlight.ui.kit.visit.VisitReading;
@@ -25,16 +25,16 @@ import quarterlight.visit.VisitFacts;
 final class MainWindow {
     private static final String BOUNDS = "window.bounds";
 
-    private final DeskParts parts;
+    private final UiContext parts;
     private final MainFrame frame;
     private final ProgressLine progress;
     private final VisitOpener door;
     private final JPanel middle = new JPanel(new BorderLayout());
     private final DeskActions actions;
-    private final Typing typing = Typing.watch();
+    private final TypedText typing = TypedText.watch();
     private Optional<VisitPanel> bench = Optional.empty();
 
-    MainWindow(DeskParts parts, MainFrame frame, ProgressLine progress) {
+    MainWindow(UiContext parts, MainFrame frame, ProgressLine progress) {
         this.parts = parts;
         this.frame = frame;
         this.progress = progress;

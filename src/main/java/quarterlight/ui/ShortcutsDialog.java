@@ -9,9 +9,9 @@ import javax.swing.JScrollPane;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Dialogs;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.StationScreen;
 
@@ -20,7 +20,7 @@ final class ShortcutsDialog {
     private final Texts texts;
     private final MainWindow window;
 
-    ShortcutsDialog(DeskParts parts, MainWindow window) {
+    ShortcutsDialog(UiContext parts, MainWindow window) {
         this.texts = parts.texts();
         this.window = window;
     }
@@ -29,6 +29,7 @@ final class ShortcutsDialog {
         JPanel sheet = new JPanel(new MigLayout("insets 16, gap 8 2, wrap 2", "[180!][300!]"));
         section(sheet, texts.get("keys.window"), window.actions().all());
         diagram(sheet);
+        window.bench().ifPresent(bench -> section(sheet, texts.get("menu.picture"), bench.pictureCommands()));
         window.bench().map(VisitPanel::screens).orElse(List.of()).forEach(screen -> station(sheet, screen));
         JDialog dialog = new JDialog(window.frame(), texts.get("keys.title"), false);
         dialog.setName("keys");

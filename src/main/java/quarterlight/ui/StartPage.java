@@ -9,14 +9,14 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Prose;
 
 /** What the window shows while no visit is open: how to begin, and the visits opened of late. Event thread only. */
 final class StartPage extends JPanel {
-    StartPage(DeskParts parts, DeskActions actions, Consumer<Path> open) {
+    StartPage(UiContext parts, DeskActions actions, Consumer<Path> open) {
         super(new MigLayout("insets 0, fill", "[grow,center]", "[grow,center]"));
         Texts texts = parts.texts();
         JPanel column = new JPanel(new MigLayout("insets 0, wrap 1, gapy 8", "[480!,fill]"));
@@ -50,7 +50,7 @@ final class StartPage extends JPanel {
         return "car." + visit.toAbsolutePath().normalize();
     }
 
-    private static JButton entry(DeskParts parts, Path visit, Consumer<Path> open) {
+    private static JButton entry(UiContext parts, Path visit, Consumer<Path> open) {
         String folder = String.valueOf(visit.getFileName());
         String name = parts.settings().settings().text(carKey(visit)).orElse(folder);
         JButton button = new JButton("<html><b>" + name.replace("&", "&amp;").replace("<", "&lt;") + "</b><br>"

@@ -2,7 +2,7 @@ package quarterlight.ui;
 
 import quarterlight.ui.gauge.GaugeScreen;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
 import quarterlight.ui.kit.visit.StationScreen;
@@ -16,7 +16,7 @@ import quarterlight.ui.rust.RustScreen;
 final class Stations {
     private Stations() {}
 
-    static StationScreen screen(Station station, DeskParts parts, OpenVisit visit, Command... beforePhotos) {
+    static StationScreen screen(Station station, UiContext parts, OpenVisit visit, Command... beforePhotos) {
         return switch (station) {
             case PHOTOS -> new PhotosScreen(parts, visit, beforePhotos);
             case PAGES -> new PagesScreen(parts, visit);

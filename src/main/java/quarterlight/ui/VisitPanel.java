@@ -17,18 +17,23 @@ import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.swing.JPanel;
+import quarterlight.ui.diagram.CarAndPhoto;
 import quarterlight.ui.diagram.DiagramSide;
 import quarterlight.ui.diagram.Layer;
 import quarterlight.ui.doubt.Doubt;
 import quarterlight.ui.doubt.Doubts;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.UiContext;
+import quarterlight.ui.kit.beside.PhotoBeside;
+import quarterlight.ui.kit.beside.PictureKeys;
 import quarterlight.ui.kit.look.ShareSplit;
 import quarterlight.ui.kit.place.ChangedRows;
+import quarterlight.ui.kit.view.PhotoCanvas;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
 import quarterlight.ui.kit.visit.StationScreen;
@@ -36,11 +41,10 @@ import quarterlight.ui.kit.visit.StationScreen;
 /** One visit in the window: the rail, the diagram, and what the station in front puts beside it. Event thread only. */
 final class VisitPanel extends JPanel {
     private static final String DIVIDER = "window.divider";
-    private static final String HIDDEN = "window.diagram.hidden";
     private static final int USUAL_SHARE = 420;
     private static final int DIVIDER_PX = 5;
 
-    private final transient DeskParts parts;
+    private final transient UiContext parts;
     private final transient OpenVisit visit;
     private final transient Map<Station, StationScreen> screens = new EnumMap<>(Station.class);
     private final CardLayout cards = new CardLayout();
@@ -48,11 +52,14 @@ final class VisitPanel extends JPanel {
     private final JPanel sides = new JPanel(cards);
     private final Rail rail;
     private final DiagramSide diagram;
+    private final PhotoBeside photo;
+    private final CarAndPhoto left;
+    private final transient PictureKeys pictureKeys;
     private final ShareSplit split;
     private Station station;
     private transient Optional<Doubt> doubt = Optional.empty();
 
-    VisitPanel(DeskParts parts, OpenVisit visit, DeskActions actions) {
+    VisitPanel(UiContext parts, OpenVisit visit, DeskActions actions) {
         super(new BorderLayout());
         this.parts = parts;
         this.actions = actions;
@@ -61,12 +68,30 @@ final class VisitPanel extends JPanel {
         rail = new Rail(parts.texts(), this::show);
         diagram = new DiagramSide(parts, visit, this::front);
         int permille = parts.settings().settings().number(DIVIDER, USUAL_SHARE);
-        split = new ShareSplit(diagram, sides, Math.min(900, Math.max(100, permille)) / 1000.0);
+        photo = new PhotoBeside(parts.texts(), visit);
+        left = new CarAndPhoto(parts.settings(), photo, diagram, this::layOut);
+        pictureKeys = new PictureKeys(parts.texts(), this::picture, photo, left::isPhotoShown);
+        split = new ShareSplit(left, sides, Math.min(900, Math.max(100, permille)) / 1000.0);
         visit.onStep(this::reveal);
         add(rail, BorderLayout.WEST);
         add(split, BorderLayout.CENTER);
-        if (parts.settings().settings().yes(HIDDEN, false)) {
-            toggleDiagram();
+        layOut();
+    }
+
+    /** The commands for the picture in hand, in every station. */
+    List<Command> pictureCommands() {
+        return pictureKeys.commands();
+    }
+
+    private Optional<PhotoCanvas> picture() {
+        return front().flatMap(StationScreen::picture);
+    }
+
+    private void layOut() {
+        if (split != null) {
+            left.setVisible(left.isAnything());
+            split.setDividerSize(left.isAnything() ? DIVIDER_PX : 0);
+            split.again();
         }
     }
 
@@ -106,6 +131,7 @@ final class VisitPanel extends JPanel {
 
     void show(Station next) {
         front().ifPresent(old -> {
+            pictureKeys.commands().forEach(this::unbind);
             old.commands().forEach(this::unbind);
             old.hidden();
         });
@@ -113,6 +139,8 @@ final class VisitPanel extends JPanel {
         rail.show(next);
         StationScreen screen = screen(next);
         cards.show(sides, next.name());
+        left.show(next);
+        pictureKeys.commands().forEach(command -> command.bindTo(this));
         screen.commands().stream()
                 .filter(command -> command.getValue(Command.ACCELERATOR_KEY) != null)
                 .forEach(command -> command.bindTo(this));
@@ -122,13 +150,14 @@ final class VisitPanel extends JPanel {
         screen.first().requestFocusInWindow();
     }
 
-    /** Puts the drawing away, or brings it back. */
-    void toggleDiagram() {
-        diagram.setVisible(!diagram.isVisible());
-        split.setDividerSize(diagram.isVisible() ? DIVIDER_PX : 0);
-        split.again();
-        boolean hidden = !diagram.isVisible();
-        parts.settings().change(s -> s.with(HIDDEN, hidden));
+    /** The drawing whole, then its one view of what is in hand, then away. */
+    String nextExtent() {
+        return parts.texts().get("diagram.extent." + left.nextExtent().name().toLowerCase(Locale.ROOT));
+    }
+
+    /** Brings the photo in hand beside the work, or puts it away. */
+    String togglePhoto() {
+        return parts.texts().get(left.togglePhoto() ? "beside.toggled" : "beside.own");
     }
 
     /** Goes to the next thing that is open, and says what it is and how many there are. */
@@ -198,6 +227,7 @@ final class VisitPanel extends JPanel {
         front().ifPresent(StationScreen::hidden);
         screens.values().forEach(StationScreen::closed);
         diagram.diagram().stop();
+        left.close();
         int permille = (int) Math.round(1000 * split.share());
         parts.settings().change(s -> s.with(DIVIDER, permille));
     }

@@ -43,11 +43,11 @@ public record VisitRecord(
         List<ClockSetting> clocks,
         List<Recorded<PhotoNote>> photoNotes,
         List<Recorded<HiddenRegion>> hidden,
-        List<Recorded<CoverageWish>> coverage,
-        List<Recorded<LeftOut>> leftOut,
+        List<Recorded<CoverageOverride>> coverage,
+        List<Recorded<ReportExclusion>> leftOut,
         List<Recorded<Claim>> claims,
         List<Recorded<OdometerFigure>> odometer,
-        List<Recorded<Released>> released,
+        List<Recorded<BuyerRelease>> released,
         List<Recorded<MatterDecision>> decisions) {
     public VisitRecord {
         Objects.requireNonNull(facts, "facts");
@@ -118,7 +118,7 @@ public record VisitRecord(
      * what is told of them, and without papers and memos that are not released.
      */
     public VisitRecord forBuyer() {
-        return BuyersShare.of(this);
+        return BuyerFilter.of(this);
     }
 
     /** The same visit with other hidden regions. */

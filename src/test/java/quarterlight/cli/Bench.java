@@ -19,8 +19,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import quarterlight.cli.call.CliContext;
 import quarterlight.cli.call.Exit;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.text.Console;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
@@ -91,8 +91,8 @@ public final class Bench {
         return new Outcome(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 
-    private Surroundings around(Console console) {
-        return new Surroundings(
+    private CliContext around(Console console) {
+        return new CliContext(
                 console,
                 CLOCK,
                 ZoneTable::load,

@@ -20,9 +20,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
-import quarterlight.store.CustomsSlip;
 import quarterlight.store.SampleVisit;
 import quarterlight.store.StoreAudit;
+import quarterlight.store.TakeoverReport;
 import quarterlight.store.VisitOpening;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
@@ -44,7 +44,7 @@ class FuzzVisitsTest {
     private static final long MAX_MS = 30_000;
 
     private static final List<String> BASES = List.of(
-            "/quarterlight/store/schema-0005.db", "/quarterlight/store/customs/visit-with-sql-in-a-table-name.db");
+            "/quarterlight/store/schema-0005.db", "/quarterlight/store/takeover/visit-with-sql-in-a-table-name.db");
 
     private static final List<String> VERBS =
             List.of("photos", "zones", "history", "rust", "dates", "suggest", "gaps", "audit");
@@ -113,19 +113,19 @@ class FuzzVisitsTest {
 
     /** Whether anything was noticed; a visit that opens lost no row without a word. */
     private boolean opened(Path visit, String name) throws Exception {
-        List<CustomsSlip> slips = new ArrayList<>();
+        List<TakeoverReport> reports = new ArrayList<>();
         VisitOpening opening = VisitOpening.by(SampleVisit.CLOCK)
                 .onThisComputer(folder.resolve("settings"))
-                .telling(slips::add);
+                .telling(reports::add);
         try (VisitStore store = opening.forReading(visit)) {
             store.read();
             List<StoredRows> tables = store.tables();
             List<String> audit = StoreAudit.of(store);
             assertThat(audit).as(name).allSatisfy(line -> assertThat(line).endsWith("."));
-            if (slips.isEmpty()) {
+            if (reports.isEmpty()) {
                 assertNoRowIsGone(visit, tables, name);
             }
-            return !audit.isEmpty() || !slips.isEmpty();
+            return !audit.isEmpty() || !reports.isEmpty();
         } catch (VisitProblem e) {
             assertThat(e.getMessage())
                     .as(name)

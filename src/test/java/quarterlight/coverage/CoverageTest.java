@@ -24,7 +24,7 @@ import quarterlight.table.ZoneTable;
 import quarterlight.table.list.CoverageTable;
 import quarterlight.thickness.ThicknessSurvey;
 import quarterlight.units.ThicknessUnit;
-import quarterlight.visit.CoverageWish;
+import quarterlight.visit.CoverageOverride;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.mark.Mark;
@@ -50,7 +50,7 @@ class CoverageTest {
     private final List<Reading> readings = new ArrayList<>();
     private final List<Mark> marks = new ArrayList<>();
     private final List<Statement> statements = new ArrayList<>();
-    private final List<CoverageWish> wishes = new ArrayList<>();
+    private final List<CoverageOverride> wishes = new ArrayList<>();
 
     private List<Gap> gaps() {
         return gaps(BodyStyle.COUPE);
@@ -133,17 +133,19 @@ class CoverageTest {
         for (Zone zone : CATALOG.zonesOf(Body.usual(BodyStyle.COUPE))) {
             boolean usual =
                     !Set.of("vinyl-roof", "wood-body-frame").contains(zone.id().value());
-            assertThat(gaps.stream().anyMatch(g -> g.zone().equals(zone) && g.lacks() == Want.PHOTO))
+            assertThat(gaps.stream().anyMatch(g -> g.zone().equals(zone) && g.lacks() == EvidenceKind.PHOTO))
                     .as("photo of %s", zone.id())
                     .isEqualTo(usual);
-            assertThat(gaps.stream().anyMatch(g -> g.zone().equals(zone) && g.lacks() == Want.SPOTS))
+            assertThat(gaps.stream().anyMatch(g -> g.zone().equals(zone) && g.lacks() == EvidenceKind.SPOTS))
                     .as("spots on %s", zone.id())
                     .isEqualTo(zone.finish());
-            assertThat(gaps.stream().anyMatch(g -> g.zone().equals(zone) && g.lacks() == Want.RUST))
+            assertThat(gaps.stream().anyMatch(g -> g.zone().equals(zone) && g.lacks() == EvidenceKind.RUST))
                     .as("rust of %s", zone.id())
                     .isEqualTo(zone.structural());
         }
-        assertThat(gaps("identity-papers")).extracting(Gap::lacks).containsExactly(Want.PHOTO, Want.IDENTITY_MARK);
+        assertThat(gaps("identity-papers"))
+                .extracting(Gap::lacks)
+                .containsExactly(EvidenceKind.PHOTO, EvidenceKind.IDENTITY_MARK);
     }
 
     @Test
@@ -154,7 +156,7 @@ class CoverageTest {
         reading("roof", new GaugeValue.NoMetal());
         assertThat(gaps("roof"))
                 .extracting(Gap::lacks, Gap::want, Gap::have)
-                .containsExactly(tuple(Want.SPOTS, 3, 2), tuple(Want.RUST, 1, 0));
+                .containsExactly(tuple(EvidenceKind.SPOTS, 3, 2), tuple(EvidenceKind.RUST, 1, 0));
         reading("roof", um(112));
         says("roof", Facets.of(Condition.NO_RUST), "bright inside the drip rail");
         assertThat(gaps("roof")).isEmpty();
@@ -165,9 +167,9 @@ class CoverageTest {
     @Test
     void aPhotoPutAsideShowsNothing() {
         pin(1, "decklid", Optional.empty());
-        assertThat(gaps("decklid")).extracting(Gap::lacks).containsExactly(Want.SPOTS);
+        assertThat(gaps("decklid")).extracting(Gap::lacks).containsExactly(EvidenceKind.SPOTS);
         photos.set(0, new Photo(photos.get(0).id(), photos.get(0).file(), Optional.of("blurred")));
-        assertThat(gaps("decklid")).extracting(Gap::lacks).containsExactly(Want.PHOTO, Want.SPOTS);
+        assertThat(gaps("decklid")).extracting(Gap::lacks).containsExactly(EvidenceKind.PHOTO, EvidenceKind.SPOTS);
     }
 
     @Test
@@ -189,13 +191,13 @@ class CoverageTest {
         mark("heater tag", MarkKind.TAG, Optional.empty());
         mark("vehicle number", MarkKind.VIN, Optional.empty());
         assertThat(gaps("firewall"))
-                .filteredOn(gap -> gap.lacks() == Want.MARK_VIEWS)
+                .filteredOn(gap -> gap.lacks() == EvidenceKind.MARK_VIEWS)
                 .extracting(Gap::part, Gap::have)
                 .containsExactly(tuple(Optional.of("body stamp"), 1), tuple(Optional.of("vehicle number"), 0));
-        assertThat(gaps("identity-papers")).extracting(Gap::lacks).containsExactly(Want.PHOTO);
+        assertThat(gaps("identity-papers")).extracting(Gap::lacks).containsExactly(EvidenceKind.PHOTO);
         pin(2, "firewall", Optional.of("body stamp"));
         assertThat(gaps("firewall"))
-                .filteredOn(gap -> gap.lacks() == Want.MARK_VIEWS)
+                .filteredOn(gap -> gap.lacks() == EvidenceKind.MARK_VIEWS)
                 .extracting(Gap::part)
                 .containsExactly(Optional.of("vehicle number"));
     }
@@ -224,9 +226,9 @@ class CoverageTest {
     @Test
     void aConvertibleShowsItsTopAndAPickupItsBed() {
         assertThat(gaps(BodyStyle.CONVERTIBLE))
-                .anyMatch(gap -> gap.zone().id().value().equals("soft-top") && gap.lacks() == Want.PHOTO);
+                .anyMatch(gap -> gap.zone().id().value().equals("soft-top") && gap.lacks() == EvidenceKind.PHOTO);
         assertThat(gaps(BodyStyle.PICKUP))
-                .anyMatch(gap -> gap.zone().id().value().equals("bed-side-left") && gap.lacks() == Want.SPOTS);
+                .anyMatch(gap -> gap.zone().id().value().equals("bed-side-left") && gap.lacks() == EvidenceKind.SPOTS);
     }
 
     @Test
@@ -244,10 +246,11 @@ class CoverageTest {
     }
 
     private void wish(String zone, String evidence, int want) {
-        wishes.add(new CoverageWish(Optional.of(zone).filter(z -> !z.isEmpty()).map(ZoneId::new), evidence, want));
+        wishes.add(
+                new CoverageOverride(Optional.of(zone).filter(z -> !z.isEmpty()).map(ZoneId::new), evidence, want));
     }
 
-    private List<Integer> wanted(String zone, Want want) {
+    private List<Integer> wanted(String zone, EvidenceKind want) {
         return gaps(zone).stream()
                 .filter(gap -> gap.lacks() == want)
                 .map(Gap::want)
@@ -256,23 +259,25 @@ class CoverageTest {
 
     @Test
     void aWishTakesThePlaceOfTheUsualRule() {
-        assertThat(wanted("hood", Want.SPOTS)).containsExactly(3);
+        assertThat(wanted("hood", EvidenceKind.SPOTS)).containsExactly(3);
         wish("hood", "spots", 5);
-        assertThat(wanted("hood", Want.SPOTS)).containsExactly(5);
-        assertThat(wanted("roof", Want.SPOTS)).containsExactly(3);
+        assertThat(wanted("hood", EvidenceKind.SPOTS)).containsExactly(5);
+        assertThat(wanted("roof", EvidenceKind.SPOTS)).containsExactly(3);
         wish("hood", "spots", 0);
-        assertThat(wanted("hood", Want.SPOTS)).as("the last wish holds").isEmpty();
+        assertThat(wanted("hood", EvidenceKind.SPOTS)).as("the last wish holds").isEmpty();
     }
 
     @Test
     void aWishForEveryZoneReachesThoseThatTheRuleAsksAndYieldsToOneForAZone() {
         wish("hood", "spots", 1);
         wish("", "spots", 6);
-        assertThat(wanted("roof", Want.SPOTS)).containsExactly(6);
-        assertThat(wanted("hood", Want.SPOTS)).containsExactly(1);
-        assertThat(wanted("engine", Want.SPOTS)).as("no spots are asked of it").isEmpty();
+        assertThat(wanted("roof", EvidenceKind.SPOTS)).containsExactly(6);
+        assertThat(wanted("hood", EvidenceKind.SPOTS)).containsExactly(1);
+        assertThat(wanted("engine", EvidenceKind.SPOTS))
+                .as("no spots are asked of it")
+                .isEmpty();
         wish("engine", "photo", 4);
-        assertThat(wanted("engine", Want.PHOTO)).containsExactly(4);
+        assertThat(wanted("engine", EvidenceKind.PHOTO)).containsExactly(4);
     }
 
     private ZoneCoverage.State state(String zone) {
@@ -312,7 +317,7 @@ class CoverageTest {
         assertThat(gaps.size()).isGreaterThan(150);
         assertThat(looks.size()).isLessThan(25);
         assertThat(looks.stream().mapToInt(look -> look.gaps().size()).sum()).isEqualTo(gaps.size());
-        assertThat(looks.get(0).lacks()).isEqualTo(Want.IDENTITY_MARK);
+        assertThat(looks.get(0).lacks()).isEqualTo(EvidenceKind.IDENTITY_MARK);
         assertThat(looks.get(1).words()).isEqualTo("look for rust under the car");
         assertThat(looks).allSatisfy(look -> assertThat(look.gaps())
                 .allMatch(gap -> gap.lacks() == look.lacks() && gap.zone().group() == look.group()));

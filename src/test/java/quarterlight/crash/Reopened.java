@@ -13,8 +13,8 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import quarterlight.photo.originals.OriginalsAudit;
-import quarterlight.store.CustomsSlip;
 import quarterlight.store.StoreAudit;
+import quarterlight.store.TakeoverReport;
 import quarterlight.store.VisitOpening;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
@@ -35,7 +35,7 @@ final class Reopened {
      */
     static VisitRecord visit(Path folder, Path home) {
         Path settings = home.resolve(".quarterlight");
-        List<CustomsSlip> told = new ArrayList<>();
+        List<TakeoverReport> told = new ArrayList<>();
         try (VisitStore store = VisitOpening.by(Clock.systemUTC())
                 .onThisComputer(settings)
                 .telling(told::add)

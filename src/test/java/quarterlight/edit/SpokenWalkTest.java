@@ -19,7 +19,7 @@ import quarterlight.edit.fact.FactEdits;
 import quarterlight.table.TableUnreadable;
 import quarterlight.table.ZoneTable;
 import quarterlight.table.json.DraftsJson;
-import quarterlight.table.list.WordsTable;
+import quarterlight.table.list.LexiconTable;
 import quarterlight.words.Draft;
 
 /** The words of a walk from files to drafts, with the user's own lists. */
@@ -83,24 +83,27 @@ class SpokenWalkTest {
     @Test
     void ownNamesAndPhrasesAreReadBesideTheProgramsOwn() throws Exception {
         assertThat(walk("[0:01] Snoot is gribbled.\n").drafts()).isEmpty();
-        Files.writeString(folder.resolve(WordsTable.PARTS), "part,zones,names,region,when\nhood,hood,snoot,outer,\n");
-        Files.writeString(folder.resolve(WordsTable.CUES), "kind,value,phrases,weight\ncondition,damaged,gribbl*,1\n");
+        Files.writeString(folder.resolve(LexiconTable.PARTS), "part,zones,names,region,when\nhood,hood,snoot,outer,\n");
+        Files.writeString(
+                folder.resolve(LexiconTable.CUES), "kind,value,phrases,weight\ncondition,damaged,gribbl*,1\n");
         Draft draft = walk("[0:01] Snoot is gribbled.\n").drafts().get(0);
         assertThat(draft.zones()).hasToString("[hood]");
-        Files.writeString(folder.resolve(WordsTable.HOMOPHONES), "heard,meant\nzorn,hood\n");
+        Files.writeString(folder.resolve(LexiconTable.HOMOPHONES), "heard,meant\nzorn,hood\n");
         assertThat(walk("[0:01] Zorn is dented.\n").drafts().get(0).zones()).hasToString("[hood]");
     }
 
     @Test
     void anOwnListThatCannotBeUsedIsRefusedWithItsLine() throws Exception {
-        Files.writeString(folder.resolve(WordsTable.CUES), "kind,value,phrases,weight\nsomething,damaged,gribbled,1\n");
+        Files.writeString(
+                folder.resolve(LexiconTable.CUES), "kind,value,phrases,weight\nsomething,damaged,gribbled,1\n");
         assertThatThrownBy(() -> walk("[0:01] hood\n"))
                 .isInstanceOf(TableUnreadable.class)
                 .hasMessageContaining("column kind");
-        Files.writeString(folder.resolve(WordsTable.CUES), "kind,value,phrases,weight\ncondition,damaged,gribbled,2\n");
+        Files.writeString(
+                folder.resolve(LexiconTable.CUES), "kind,value,phrases,weight\ncondition,damaged,gribbled,2\n");
         assertThatThrownBy(() -> walk("[0:01] hood\n")).hasMessageContaining("column weight");
         Files.writeString(
-                folder.resolve(WordsTable.CUES), "kind,value,phrases,weight\ncondition,gribbled,gribbled,1\n");
+                folder.resolve(LexiconTable.CUES), "kind,value,phrases,weight\ncondition,gribbled,gribbled,1\n");
         assertThatThrownBy(() -> walk("[0:01] hood\n")).hasMessageContaining("column value");
     }
 

@@ -24,7 +24,7 @@ class LeftoversTest {
 
     @Test
     void whatIsBeingMadeIsNoLeftover() throws Exception {
-        try (Unfinished making = Unfinished.in(folder)) {
+        try (StagingFolder making = StagingFolder.in(folder)) {
             Files.writeString(making.folder().resolve("half"), "x");
             Leftovers.clear(folder);
             assertThat(making.folder().resolve("half")).exists();
@@ -35,10 +35,10 @@ class LeftoversTest {
     @Test
     void whatAKilledProcessLeftGoesWhenTheNextBegins() throws Exception {
         Path left = Files.createDirectory(folder.resolve(".unfinished-01234567-89ab-cdef-0123-456789abcdef"));
-        Files.createFile(left.resolve(Unfinished.LOCK));
+        Files.createFile(left.resolve(StagingFolder.LOCK));
         Files.writeString(left.resolve("half"), "x");
         Files.createDirectory(folder.resolve(".making-123456789"));
-        Unfinished.in(folder).close();
+        StagingFolder.in(folder).close();
         assertThat(names()).isEmpty();
     }
 
@@ -49,8 +49,8 @@ class LeftoversTest {
         Files.writeString(folder.resolve(".other.making"), "not mine");
         Files.writeString(folder.resolve("own.svg.new"), "half");
         Files.writeString(folder.resolve("a new one.svg"), "mine");
-        Lasting.text(folder.resolve("a.zip"), "whole");
-        Unfinished.beside(folder.resolve("demo")).close();
+        DurableFiles.text(folder.resolve("a.zip"), "whole");
+        StagingFolder.beside(folder.resolve("demo")).close();
         Leftovers.clearEarlier(folder, "*.svg.new");
         assertThat(names()).containsExactly(".other.making", "a new one.svg", "a.zip");
     }
@@ -71,14 +71,14 @@ class LeftoversTest {
     @Test
     void aFileThatFailsHalfwayLeavesTheOldOne() throws Exception {
         Path file = folder.resolve("deep/er/file.txt");
-        Lasting.text(file, "old");
-        assertThatThrownBy(() -> Lasting.write(file, out -> {
+        DurableFiles.text(file, "old");
+        assertThatThrownBy(() -> DurableFiles.write(file, out -> {
                     out.write('n');
                     throw new IOException("full");
                 }))
                 .hasMessage("full");
         assertThat(file).hasContent("old");
-        Lasting.text(file, "new");
+        DurableFiles.text(file, "new");
         assertThat(file).hasContent("new");
         try (Stream<Path> beside = Files.list(file.getParent())) {
             assertThat(beside).containsExactly(file);
@@ -88,7 +88,7 @@ class LeftoversTest {
     @Test
     void nothingIsPutInPlaceOfWhatCameMeanwhile() throws Exception {
         Path target = folder.resolve("t");
-        try (Unfinished making = Unfinished.beside(target)) {
+        try (StagingFolder making = StagingFolder.beside(target)) {
             Path made = Files.writeString(making.folder().resolve("m"), "mine");
             Files.writeString(target, "theirs");
             assertThatThrownBy(() -> making.deliver(made)).isInstanceOf(FileAlreadyExistsException.class);

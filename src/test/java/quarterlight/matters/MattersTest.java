@@ -23,7 +23,7 @@ import quarterlight.table.list.DatePatternTable;
 import quarterlight.table.list.TrialTable;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.units.Worded;
-import quarterlight.visit.LeftOut;
+import quarterlight.visit.ReportExclusion;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.mark.Mark;
 import quarterlight.visit.mark.MarkKind;
@@ -52,7 +52,7 @@ class MattersTest {
     private final List<Trial> trials = new ArrayList<>();
     private final List<Claim> claims = new ArrayList<>();
     private final List<GaugeCheck> checks = new ArrayList<>();
-    private List<LeftOut> leftOut = List.of();
+    private List<ReportExclusion> leftOut = List.of();
 
     private Matters matters() {
         return Matters.of(
@@ -321,7 +321,7 @@ class MattersTest {
     void aZoneLeftOutByTheInspectorIsNoMatterAndDoesNotCount() {
         int zones = matters().checked().zones();
         say("hood", Facets.of(Condition.DAMAGED), "dent", Severity.MAJOR, Basis.SEEN);
-        leftOut = List.of(LeftOut.of(new ZoneId("hood")));
+        leftOut = List.of(ReportExclusion.of(new ZoneId("hood")));
         assertThat(found()).isEmpty();
         assertThat(matters().checked().zones()).isEqualTo(zones - 1);
     }

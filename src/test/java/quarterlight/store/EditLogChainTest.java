@@ -30,7 +30,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import quarterlight.store.folder.Beside;
+import quarterlight.store.folder.DatabaseFiles;
 import quarterlight.store.folder.VisitFolder;
 import quarterlight.store.problem.VisitUnreadable;
 import quarterlight.store.schema.Database;
@@ -42,7 +42,7 @@ class EditLogChainTest {
     @TempDir
     Path folder;
 
-    private final List<CustomsSlip> told = new ArrayList<>();
+    private final List<TakeoverReport> told = new ArrayList<>();
 
     private VisitOpening here() {
         return VisitOpening.by(CLOCK).onThisComputer(folder.resolve("settings")).telling(told::add);
@@ -94,12 +94,13 @@ class EditLogChainTest {
             delimiter = '|',
             quoteCharacter = '~',
             value = {
-                "UPDATE reading SET typed = '25', thickness_um = 25 WHERE id = 1|Row 1 of table reading is not as the edit log"
-                        + " has it.",
+                "UPDATE reading SET typed = '25', thickness_um = 25 WHERE id = 1|Row 1 of table reading is not as the"
+                        + " edit log has it.",
                 "DELETE FROM reading|Row 1 of table reading is gone, and the edit log does not tell of it.",
-                "INSERT INTO reading (zone, outcome) VALUES ('hood', 'none')|Row 2 of table reading is there, and the edit log"
-                        + " does not tell of it.",
-                "UPDATE photo SET sha256 = 'ABCDEFABCDEFABCDEFABCDEFABCDEFABCDEFABCDEFABCDEFABCDEFABCDEFABCD' WHERE id = 1|table photo",
+                "INSERT INTO reading (zone, outcome) VALUES ('hood', 'none')|Row 2 of table reading is there, and the"
+                        + " edit log does not tell of it.",
+                "UPDATE photo SET sha256 = 'ABCDEFABCDEFABCDEFABCDEFABCDEFABCDEFABCDEFABCDEFABCDEFABCDEFABCD' WHERE id"
+                        + " = 1|table photo",
                 "UPDATE photo SET bytes = 5 WHERE id = 2|Row 2 of table photo is not as the edit log has it.",
                 "UPDATE visit SET claimed = 'all new'|Row 1 of table visit is not as the edit log has it.",
                 "UPDATE edit_log SET label = 'tidied' WHERE id = 3|Entry 3 of the edit log does not follow",
@@ -135,7 +136,7 @@ class EditLogChainTest {
         Path visit = made();
         tamper(visit, "DELETE FROM edit_log WHERE id > 3", "DELETE FROM reading");
         try (VisitStore store = here().forEditing(visit)) {
-            assertThat(told).singleElement().satisfies(slip -> assertThat(slip.lines())
+            assertThat(told).singleElement().satisfies(report -> assertThat(report.lines())
                     .anySatisfy(line -> assertThat(line).contains("once went on to entry 5")));
             store.change("on", tx -> tx.add(RecordKind.READINGS, reading(HOOD, "80")));
         }
@@ -218,7 +219,7 @@ class EditLogChainTest {
             Database.run(connection, "ROLLBACK");
         }
         assertThat(killed.resolve("visit.db-journal")).isNotEmptyFile();
-        assertThat(new Beside(new VisitFolder(killed)).hasHotJournal()).isTrue();
+        assertThat(new DatabaseFiles(new VisitFolder(killed)).hasHotJournal()).isTrue();
         Path unwritable = folder.resolve("unwritable");
         copy(killed, unwritable);
         try (VisitStore store = here().forReading(killed)) {

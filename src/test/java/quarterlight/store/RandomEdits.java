@@ -13,10 +13,10 @@ import quarterlight.car.ZoneId;
 import quarterlight.store.problem.VisitUnwritable;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.units.Worded;
-import quarterlight.visit.CoverageWish;
-import quarterlight.visit.LeftOut;
+import quarterlight.visit.BuyerRelease;
+import quarterlight.visit.CoverageOverride;
 import quarterlight.visit.MatterDecision;
-import quarterlight.visit.Released;
+import quarterlight.visit.ReportExclusion;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.annotation.HiddenRegion;
 import quarterlight.visit.annotation.NoteShape;
@@ -174,12 +174,12 @@ public final class RandomEdits {
                                 text()));
                     case "notes" -> photo.map(this::note);
                     case "hidden" -> photo.map(id -> new HiddenRegion(id, outline(), text()));
-                    case "coverage" -> Optional.of(new CoverageWish(maybe(zone()), "spots", random.nextInt(9)));
+                    case "coverage" -> Optional.of(new CoverageOverride(maybe(zone()), "spots", random.nextInt(9)));
                     case "left-out" ->
-                        Optional.of(someOf(photo).map(LeftOut::of).orElseGet(() -> LeftOut.of(zone())));
+                        Optional.of(someOf(photo).map(ReportExclusion::of).orElseGet(() -> ReportExclusion.of(zone())));
                     case "claims" -> Optional.of(claim(someOf(photo)));
                     case "odometer" -> Optional.of(figure());
-                    case "released" -> photo.map(Released::new);
+                    case "released" -> photo.map(BuyerRelease::new);
                     case "decisions" ->
                         Optional.of(new MatterDecision(
                                 "metal:" + zone().value(),

@@ -52,11 +52,11 @@ import quarterlight.table.cell.RowContext;
 import quarterlight.task.JobRunner;
 import quarterlight.task.Threads;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Problems;
 import quarterlight.ui.kit.SettingsFile;
 import quarterlight.ui.kit.SwingJobRunner;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
 import quarterlight.ui.kit.visit.StationScreen;
@@ -97,7 +97,7 @@ class OneStepPerActionPropertyTest {
 
     private final ExecutorService workers = Threads.pool("test-worker", 2);
     private OpenVisit visit;
-    private DeskParts parts;
+    private UiContext parts;
     private final List<String> failures = Collections.synchronizedList(new ArrayList<>());
 
     /** One thing that a user can do. */
@@ -312,7 +312,7 @@ class OneStepPerActionPropertyTest {
     }
 
     private void open(Path path) throws Exception {
-        parts = new DeskParts(
+        parts = new UiContext(
                 Texts.load(),
                 SampleVisit.CLOCK,
                 ZoneTable.load(),

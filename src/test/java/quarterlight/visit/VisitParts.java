@@ -41,11 +41,11 @@ public final class VisitParts {
     private List<ClockSetting> clocks = List.of();
     private List<Recorded<PhotoNote>> photoNotes = List.of();
     private List<Recorded<HiddenRegion>> hidden = List.of();
-    private List<Recorded<CoverageWish>> coverage = List.of();
-    private List<Recorded<LeftOut>> leftOut = List.of();
+    private List<Recorded<CoverageOverride>> coverage = List.of();
+    private List<Recorded<ReportExclusion>> leftOut = List.of();
     private List<Recorded<Claim>> claims = List.of();
     private List<Recorded<OdometerFigure>> odometer = List.of();
-    private List<Recorded<Released>> released = List.of();
+    private List<Recorded<BuyerRelease>> released = List.of();
     private List<Recorded<MatterDecision>> decisions = List.of();
 
     public VisitParts(VisitFacts facts) {
@@ -155,7 +155,7 @@ public final class VisitParts {
         return this;
     }
 
-    public VisitParts coverage(List<Recorded<CoverageWish>> given) {
+    public VisitParts coverage(List<Recorded<CoverageOverride>> given) {
         coverage = given;
         return this;
     }
@@ -165,7 +165,7 @@ public final class VisitParts {
         return this;
     }
 
-    public VisitParts released(List<Recorded<Released>> given) {
+    public VisitParts released(List<Recorded<BuyerRelease>> given) {
         released = given;
         return this;
     }
@@ -180,7 +180,7 @@ public final class VisitParts {
         return this;
     }
 
-    public VisitParts leftOut(List<Recorded<LeftOut>> given) {
+    public VisitParts leftOut(List<Recorded<ReportExclusion>> given) {
         leftOut = given;
         return this;
     }

@@ -17,7 +17,7 @@ import quarterlight.car.body.Body;
 import quarterlight.car.body.BodyStyle;
 import quarterlight.car.body.DriveSide;
 import quarterlight.table.ZoneTable;
-import quarterlight.table.list.WordsTable;
+import quarterlight.table.list.LexiconTable;
 import quarterlight.units.Worded;
 import quarterlight.words.lexicon.Lexicon;
 import quarterlight.words.place.CarZones;
@@ -26,8 +26,8 @@ import quarterlight.words.weigh.Weights;
 
 /** Every phenomenon of spoken walks, each with its sentence: {@code phenomena.csv}. */
 class PhenomenaTest {
-    private static final Lexicon LEXICON = WordsTable.load();
-    private static final Weights WEIGHTS = WordsTable.weights();
+    private static final Lexicon LEXICON = LexiconTable.load();
+    private static final Weights WEIGHTS = LexiconTable.weights();
     private static final double SHOWN = 0.5;
 
     static List<Draft> drafts(String car, String... said) {

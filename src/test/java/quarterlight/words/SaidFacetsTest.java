@@ -8,7 +8,7 @@ import quarterlight.car.body.Body;
 import quarterlight.car.body.BodyStyle;
 import quarterlight.car.body.DriveSide;
 import quarterlight.table.ZoneTable;
-import quarterlight.table.list.WordsTable;
+import quarterlight.table.list.LexiconTable;
 import quarterlight.units.Worded;
 import quarterlight.words.lexicon.Lexicon;
 import quarterlight.words.place.CarZones;
@@ -17,8 +17,8 @@ import quarterlight.words.weigh.Weights;
 
 /** What written sentences offer, and what they must not. */
 class SaidFacetsTest {
-    private static final Lexicon LEXICON = WordsTable.load();
-    private static final Weights WEIGHTS = WordsTable.weights();
+    private static final Lexicon LEXICON = LexiconTable.load();
+    private static final Weights WEIGHTS = LexiconTable.weights();
     private static final CarZones CAR = new CarZones(ZoneTable.load(), Body.usual(BodyStyle.COUPE), DriveSide.LEFT);
 
     private static SaidFacets said(String sentence) {

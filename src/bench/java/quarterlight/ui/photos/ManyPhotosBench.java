@@ -39,11 +39,11 @@ import quarterlight.store.folder.ThumbnailStore;
 import quarterlight.table.ZoneTable;
 import quarterlight.ui.diagram.DiagramSide;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Problems;
 import quarterlight.ui.kit.SettingsFile;
 import quarterlight.ui.kit.SwingJobRunner;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Palette;
 import quarterlight.ui.kit.look.Typeface;
@@ -144,7 +144,7 @@ public final class ManyPhotosBench {
             SwingUtilities.invokeAndWait(() -> {
                 Typeface.register(TextMeasure.bundled());
                 Look.install(Palette.LIGHT);
-                DeskParts parts = parts(folder);
+                UiContext parts = parts(folder);
                 say("at the door after %d ms", sinceStart());
                 new VisitOpener(parts).open(folder, visit -> {
                     say("visit open after %d ms", sinceStart());
@@ -171,7 +171,7 @@ public final class ManyPhotosBench {
         }
     }
 
-    private static DeskParts parts(Path folder) {
+    private static UiContext parts(Path folder) {
         Problems problems = new Problems() {
             @Override
             public void tell(String sentence) {
@@ -214,7 +214,7 @@ public final class ManyPhotosBench {
                 // nothing is shown
             }
         };
-        return new DeskParts(
+        return new UiContext(
                 Texts.load(),
                 Clock.systemUTC(),
                 ZoneTable.load(),
@@ -246,7 +246,8 @@ public final class ManyPhotosBench {
     private static void report(String what, List<Double> ms) {
         double[] sorted = ms.stream().mapToDouble(Double::doubleValue).sorted().toArray();
         say(
-                "%s: median %.1f ms, 95th percentile %.1f ms, most %.1f ms, within 16 ms %.1f of 100, within 50 ms %.1f of 100",
+                "%s: median %.1f ms, 95th percentile %.1f ms, most %.1f ms, within 16 ms %.1f of 100, within 50 ms"
+                        + " %.1f of 100",
                 what,
                 sorted[sorted.length / 2],
                 sorted[(int) (sorted.length * 0.95)],

@@ -7,7 +7,7 @@ import quarterlight.car.body.Body;
 import quarterlight.car.body.BodyStyle;
 import quarterlight.car.body.DriveSide;
 import quarterlight.table.ZoneTable;
-import quarterlight.table.list.WordsTable;
+import quarterlight.table.list.LexiconTable;
 import quarterlight.units.Worded;
 import quarterlight.words.lexicon.Lexicon;
 import quarterlight.words.place.CarZones;
@@ -19,7 +19,7 @@ final class ClauseDump {
     private ClauseDump() {}
 
     public static void main(String[] args) throws Exception {
-        Lexicon lexicon = WordsTable.load();
+        Lexicon lexicon = LexiconTable.load();
         Body body = Body.usual(Worded.find(BodyStyle.class, args[1]).orElseThrow());
         Scene scene =
                 new Scene(new CarZones(ZoneTable.load(), body, args.length > 2 ? DriveSide.RIGHT : DriveSide.LEFT));

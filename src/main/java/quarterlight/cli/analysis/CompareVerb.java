@@ -10,12 +10,12 @@ import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
 import quarterlight.cli.call.OwnLists;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
 import quarterlight.cli.call.Visits;
-import quarterlight.cli.call.Words;
 import quarterlight.cli.compare.ComparisonJson;
 import quarterlight.cli.compare.ComparisonText;
 import quarterlight.cli.delivery.PagesVerb;
@@ -39,28 +39,29 @@ public final class CompareVerb implements Verb {
     private static final String UNIT = "--unit";
     private static final String PAPER = "--paper";
 
-    private final Surroundings around;
+    private final CliContext around;
 
-    public CompareVerb(Surroundings around) {
+    public CompareVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("compare", "compare two to six cars side by side")
-                .addPositional(Words.paths(0, "VISIT", "folders of two to six visits: A, B and so on"))
-                .addOption(Words.pathOption(OUT, "FOLDER", "also write compare.pdf and compare.html there"))
+        return CliOptions.verb("compare", "compare two to six cars side by side")
+                .addPositional(CliOptions.paths(0, "VISIT", "folders of two to six visits: A, B and so on"))
+                .addOption(CliOptions.pathOption(OUT, "FOLDER", "also write compare.pdf and compare.html there"))
+                .addOption(CliOptions.text(
+                        CARE,
+                        "CONCERN=N,...",
+                        "what the buyer cares about, with weights from 0 to " + Care.MAX
+                                + ": originality, structure, running and driving, finish, documents; orders"
+                                + " matters of one severity"))
+                .addOption(CliOptions.text(DETAIL, "A,B", "which two of the cars stand in detail (default: A,B)"))
                 .addOption(
-                        Words.text(
-                                CARE,
-                                "CONCERN=N,...",
-                                "what the buyer cares about, with weights from 0 to " + Care.MAX
-                                        + ": originality, structure, running and driving, finish, documents; orders matters of one severity"))
-                .addOption(Words.text(DETAIL, "A,B", "which two of the cars stand in detail (default: A,B)"))
-                .addOption(Words.text(UNIT, "UNIT", "mil or um (default: the one in which most of A was measured)"))
-                .addOption(
-                        Words.text(PAPER, "PAPER", Worded.words(Paper.class).replace(", ", " or ") + " (default: a4)"))
-                .addOption(Words.json());
+                        CliOptions.text(UNIT, "UNIT", "mil or um (default: the one in which most of A was measured)"))
+                .addOption(CliOptions.text(
+                        PAPER, "PAPER", Worded.words(Paper.class).replace(", ", " or ") + " (default: a4)"))
+                .addOption(CliOptions.json());
     }
 
     @Override
@@ -77,7 +78,7 @@ public final class CompareVerb implements Verb {
         List<Path> made = call.hasMatchedOption(OUT)
                 ? pages(cars, choice, call.matchedOptionValue(OUT, Path.of("")), paper)
                 : List.of();
-        if (Words.isJson(call)) {
+        if (CliOptions.isJson(call)) {
             around.console().print(ComparisonJson.of(sheet).put("made", made).text());
         } else {
             around.console().print(ComparisonText.of(sheet));

@@ -6,13 +6,13 @@ import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
 import quarterlight.cli.call.OwnLists;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
 import quarterlight.cli.call.Visits;
-import quarterlight.cli.call.Words;
-import quarterlight.cli.text.Shown;
+import quarterlight.cli.text.CliText;
 import quarterlight.cli.text.TextTable;
 import quarterlight.marks.Contradiction;
 import quarterlight.marks.MarksReport;
@@ -36,26 +36,26 @@ import quarterlight.visit.pin.RecordId;
 public final class DatesVerb implements Verb {
     private static final int MAX_SHOWN = 3;
 
-    private final Surroundings around;
+    private final CliContext around;
 
-    public DatesVerb(Surroundings around) {
+    public DatesVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("dates", "decode every mark and tell whether it fits the car")
-                .addPositional(Words.visit())
-                .addOption(Words.pathOption(
+        return CliOptions.verb("dates", "decode every mark and tell whether it fits the car")
+                .addPositional(CliOptions.visit())
+                .addOption(CliOptions.pathOption(
                         "--patterns",
                         "FILE.csv",
                         "your own date patterns, in addition to the built-in ones (name, form, example, reading)"))
-                .addOption(Words.json());
+                .addOption(CliOptions.json());
     }
 
     @Override
     public int run(ParseResult call) throws VisitProblem, CallRefused {
-        DatePatterns patterns = OwnLists.patterns(around, Words.pathAt(call, 0));
+        DatePatterns patterns = OwnLists.patterns(around, CliOptions.pathAt(call, 0));
         if (call.hasMatchedOption("--patterns")) {
             try {
                 patterns = patterns.with(DatePatternTable.read(call.matchedOptionValue("--patterns", around.log())));
@@ -63,13 +63,13 @@ public final class DatesVerb implements Verb {
                 throw new CallRefused(e.getMessage());
             }
         }
-        VisitRecord visit = Visits.read(around, Words.pathAt(call, 0));
+        VisitRecord visit = Visits.read(around, CliOptions.pathAt(call, 0));
         MarksReport report = MarksReport.of(visit, patterns);
         around.console()
                 .print(
-                        Words.isJson(call)
+                        CliOptions.isJson(call)
                                 ? json(report).text()
-                                : OwnLists.remark(Words.pathAt(call, 0)) + table(report));
+                                : OwnLists.remark(CliOptions.pathAt(call, 0)) + table(report));
         return Exit.DONE;
     }
 
@@ -177,7 +177,7 @@ public final class DatesVerb implements Verb {
                             feature.feature()
                                     .fitted()
                                     .map(yes -> yes ? "yes" : "no")
-                                    .orElse(Shown.UNKNOWN),
+                                    .orElse(CliText.UNKNOWN),
                             feature.verdict().word(),
                             feature.why()));
             out.append('\n').append(features.text());
@@ -207,7 +207,7 @@ public final class DatesVerb implements Verb {
                 mark.mark().part(),
                 mark.mark().kind().word(),
                 mark.mark().text(),
-                dates.isEmpty() ? Shown.UNKNOWN : shown + more,
+                dates.isEmpty() ? CliText.UNKNOWN : shown + more,
                 mark.verdict().word());
     }
 }

@@ -7,12 +7,12 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.car.ZoneId;
 import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
 import quarterlight.cli.call.OwnLists;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
 import quarterlight.cli.call.Visits;
-import quarterlight.cli.call.Words;
 import quarterlight.cli.text.TextTable;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.matter.MatterEdits;
@@ -40,18 +40,18 @@ public final class FindingsVerb implements Verb {
     private static final String BECAUSE = "--because";
     private static final String TAKE_BACK = "--take-back";
 
-    private final Surroundings around;
+    private final CliContext around;
 
-    public FindingsVerb(Surroundings around) {
+    public FindingsVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        return Words.verb(
+        return CliOptions.verb(
                         "findings",
                         "what matters, most severe first, with the rule behind it, and what to look at next")
-                .addPositional(Words.visit())
+                .addPositional(CliOptions.visit())
                 .addOption(OptionSpec.builder(BUYER)
                         .description("only from what a buyer may see, as on the pages")
                         .build())
@@ -70,17 +70,17 @@ public final class FindingsVerb implements Verb {
                         .type(String.class)
                         .description("let the rule's severity hold again")
                         .build())
-                .addOption(Words.json());
+                .addOption(CliOptions.json());
     }
 
     @Override
     public int run(ParseResult call) throws VisitProblem, CallRefused, EditRefused {
-        Path folder = Words.pathAt(call, 0);
+        Path folder = CliOptions.pathAt(call, 0);
         change(call, folder);
         VisitRecord all = Visits.read(around, folder);
         VisitRecord visit = call.hasMatchedOption(BUYER) ? all.forBuyer() : all;
         Matters matters = matters(folder, OwnLists.findings(around, folder, visit));
-        around.console().print(Words.isJson(call) ? json(matters).text() : words(matters));
+        around.console().print(CliOptions.isJson(call) ? json(matters).text() : words(matters));
         return Exit.DONE;
     }
 

@@ -9,14 +9,14 @@ import picocli.CommandLine.ParseResult;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
 import quarterlight.cli.call.OwnLists;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
 import quarterlight.cli.call.Visits;
-import quarterlight.cli.call.Words;
+import quarterlight.cli.text.CliText;
 import quarterlight.cli.text.GapJson;
-import quarterlight.cli.text.Shown;
 import quarterlight.cli.text.TextTable;
 import quarterlight.coverage.Coverage;
 import quarterlight.coverage.Gap;
@@ -35,42 +35,44 @@ public final class GapsVerb implements Verb {
     /** So many zones of a look are named in the table. */
     private static final int SHOWN_ZONES = 4;
 
-    private final Surroundings around;
+    private final CliContext around;
 
-    public GapsVerb(Surroundings around) {
+    public GapsVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("gaps", "list missing evidence, by what one look would close")
-                .addPositional(Words.visit())
+        return CliOptions.verb("gaps", "list missing evidence, by what one look would close")
+                .addPositional(CliOptions.visit())
                 .addOption(OptionSpec.builder("--all")
                         .description("every gap, in walk-around order")
                         .build())
-                .addOption(Words.json());
+                .addOption(CliOptions.json());
     }
 
     @Override
     public int run(ParseResult call) throws VisitProblem, CallRefused {
-        VisitRecord visit = Visits.read(around, Words.pathAt(call, 0));
+        VisitRecord visit = Visits.read(around, CliOptions.pathAt(call, 0));
         ZoneCatalog catalog = around.zones().get();
-        RustReport rust = RustReport.of(visit, catalog, around.areas().of(Words.pathAt(call, 0), visit.facts()));
+        RustReport rust = RustReport.of(visit, catalog, around.areas().of(CliOptions.pathAt(call, 0), visit.facts()));
         List<ZoneCoverage> zones = Coverage.zones(
                 visit,
                 catalog,
                 ThicknessSurvey.of(visit, catalog),
                 rust,
-                OwnLists.coverage(around, Words.pathAt(call, 0)));
-        TrialList trials = OwnLists.trials(around, Words.pathAt(call, 0));
+                OwnLists.coverage(around, CliOptions.pathAt(call, 0)));
+        TrialList trials = OwnLists.trials(around, CliOptions.pathAt(call, 0));
         Set<ZoneId> there = zones.stream().map(zone -> zone.zone().id()).collect(Collectors.toSet());
         List<TrialItem> untried =
                 trials.untried(visit, there, trials.runs(visit).orElse(true));
         around.console()
                 .print(
-                        Words.isJson(call)
+                        CliOptions.isJson(call)
                                 ? json(zones, untried).text()
-                                : OwnLists.remark(Words.pathAt(call, 0)) + told(gaps(zones), call) + words(untried));
+                                : OwnLists.remark(CliOptions.pathAt(call, 0))
+                                        + told(gaps(zones), call)
+                                        + words(untried));
         return Exit.DONE;
     }
 
@@ -88,8 +90,8 @@ public final class GapsVerb implements Verb {
         for (NeededLook look : looks) {
             table.row(look.words(), Integer.toString(look.gaps().size()), zones(look));
         }
-        return table.text() + "\n" + Shown.count(gaps.size(), "gap", "gaps") + ", closed by "
-                + Shown.count(looks.size(), "look", "looks") + "; --all lists each.\n";
+        return table.text() + "\n" + CliText.count(gaps.size(), "gap", "gaps") + ", closed by "
+                + CliText.count(looks.size(), "look", "looks") + "; --all lists each.\n";
     }
 
     private static String zones(NeededLook look) {
@@ -162,6 +164,6 @@ public final class GapsVerb implements Verb {
                                     .map(text -> " Not looked at: " + text)
                                     .orElse(""));
         }
-        return table.text() + "\n" + Shown.count(gaps.size(), "gap", "gaps") + ".\n";
+        return table.text() + "\n" + CliText.count(gaps.size(), "gap", "gaps") + ".\n";
     }
 }

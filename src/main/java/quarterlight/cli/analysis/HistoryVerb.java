@@ -6,14 +6,14 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.car.ZoneId;
 import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
 import quarterlight.cli.call.OwnLists;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
 import quarterlight.cli.call.Visits;
-import quarterlight.cli.call.Words;
+import quarterlight.cli.text.CliText;
 import quarterlight.cli.text.HistoryTable;
-import quarterlight.cli.text.Shown;
 import quarterlight.finish.FinishCautions;
 import quarterlight.finish.FinishEngine;
 import quarterlight.finish.FinishEvidence;
@@ -45,32 +45,32 @@ public final class HistoryVerb implements Verb {
             "repair_score",
             "hidden_10cm_patch");
 
-    private final Surroundings around;
+    private final CliContext around;
 
-    public HistoryVerb(Surroundings around) {
+    public HistoryVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("history", "finish history of each zone and of the car; an aid, not proof")
-                .addPositional(Words.visit())
-                .addOption(Words.json());
+        return CliOptions.verb("history", "finish history of each zone and of the car; an aid, not proof")
+                .addPositional(CliOptions.visit())
+                .addOption(CliOptions.json());
     }
 
     @Override
     public int run(ParseResult call) throws VisitProblem, CallRefused {
-        VisitRecord record = Visits.read(around, Words.pathAt(call, 0));
+        VisitRecord record = Visits.read(around, CliOptions.pathAt(call, 0));
         FinishEvidence evidence =
-                OwnLists.findings(around, Words.pathAt(call, 0), record).evidence();
+                OwnLists.findings(around, CliOptions.pathAt(call, 0), record).evidence();
         JointHistory joint = new FinishEngine(evidence.profile()).joint(evidence);
         List<NextMeasurement> next = joint.next();
         around.console()
                 .print(
-                        Words.isJson(call)
+                        CliOptions.isJson(call)
                                 ? json(joint, next).text()
                                 : HistoryTable.of(joint.history(), next)
-                                        + Shown.line(ThicknessSurvey.correctionRefused(record)));
+                                        + CliText.line(ThicknessSurvey.correctionRefused(record)));
         return Exit.DONE;
     }
 

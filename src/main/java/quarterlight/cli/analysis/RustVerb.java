@@ -8,12 +8,12 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
 import quarterlight.cli.call.Visits;
-import quarterlight.cli.call.Words;
-import quarterlight.cli.text.Shown;
+import quarterlight.cli.text.CliText;
 import quarterlight.cli.text.TextTable;
 import quarterlight.rust.RiDegree;
 import quarterlight.rust.RustReport;
@@ -27,25 +27,25 @@ import quarterlight.visit.VisitRecord;
 
 /** {@code rust}: rust extent, grades, perforations and repair need of each zone. */
 public final class RustVerb implements Verb {
-    private final Surroundings around;
+    private final CliContext around;
 
-    public RustVerb(Surroundings around) {
+    public RustVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("rust", "rust extent, grades, holes and repair need for each zone")
-                .addPositional(Words.visit())
-                .addOption(Words.json());
+        return CliOptions.verb("rust", "rust extent, grades, holes and repair need for each zone")
+                .addPositional(CliOptions.visit())
+                .addOption(CliOptions.json());
     }
 
     @Override
     public int run(ParseResult call) throws VisitProblem {
-        VisitRecord record = Visits.read(around, Words.pathAt(call, 0));
-        RustReport report =
-                RustReport.of(record, around.zones().get(), around.areas().of(Words.pathAt(call, 0), record.facts()));
-        around.console().print(Words.isJson(call) ? json(report, record).text() : table(report));
+        VisitRecord record = Visits.read(around, CliOptions.pathAt(call, 0));
+        RustReport report = RustReport.of(
+                record, around.zones().get(), around.areas().of(CliOptions.pathAt(call, 0), record.facts()));
+        around.console().print(CliOptions.isJson(call) ? json(report, record).text() : table(report));
         return Exit.DONE;
     }
 
@@ -112,10 +112,10 @@ public final class RustVerb implements Verb {
                     area(zone.rust().map(Area::mm2).map(OptionalDouble::of).orElse(OptionalDouble.empty())),
                     area(zone.rustSdMm2()),
                     area(zone.zoneArea().map(Area::mm2).map(OptionalDouble::of).orElse(OptionalDouble.empty())),
-                    Shown.number(zone.percent(), 2),
-                    Shown.text(zone.gradeInWords()),
-                    Shown.number(zone.ri()),
-                    Shown.number(zone.holes()),
+                    CliText.number(zone.percent(), 2),
+                    CliText.text(zone.gradeInWords()),
+                    CliText.number(zone.ri()),
+                    CliText.number(zone.holes()),
                     area(zone.largestHole()
                             .map(Area::mm2)
                             .map(OptionalDouble::of)
@@ -126,7 +126,7 @@ public final class RustVerb implements Verb {
         }
         StringBuilder out = new StringBuilder(table.text());
         int unseen = report.zones().size() - told.size();
-        out.append('\n').append(Shown.count(unseen, "zone was", "zones were")).append(" not checked for rust. ");
+        out.append('\n').append(CliText.count(unseen, "zone was", "zones were")).append(" not checked for rust. ");
         out.append("Grades: ASTM D610 (the letter is suggested); ")
                 .append(RiDegree.RULE)
                 .append(".\n");
@@ -136,13 +136,13 @@ public final class RustVerb implements Verb {
     }
 
     private static String area(OptionalDouble mm2) {
-        return Shown.number(mm2, 0);
+        return CliText.number(mm2, 0);
     }
 
     /** What is measured, else what was seen, told apart. */
     private static String need(ZoneRust zone) {
         Optional<String> byEye = zone.needByEye().map(need -> need.word() + " by eye");
-        String measured = zone.lookedAt() ? Shown.text(zone.need().map(RepairNeed::word)) : "not looked at";
+        String measured = zone.lookedAt() ? CliText.text(zone.need().map(RepairNeed::word)) : "not looked at";
         return byEye.map(seen -> zone.need().isPresent() ? measured + "; " + seen : seen)
                 .orElse(measured);
     }

@@ -5,12 +5,12 @@ import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.car.ZoneCatalog;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
 import quarterlight.cli.call.Visits;
-import quarterlight.cli.call.Words;
-import quarterlight.cli.text.Shown;
+import quarterlight.cli.text.CliText;
 import quarterlight.cli.text.TextTable;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.json.JsonObject;
@@ -27,30 +27,30 @@ import quarterlight.visit.VisitRecord;
 public final class ZonesVerb implements Verb {
     private static final double MIL = ThicknessUnit.MIL.toUm(1);
 
-    private final Surroundings around;
+    private final CliContext around;
 
-    public ZonesVerb(Surroundings around) {
+    public ZonesVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("zones", "thickness statistics for each zone")
-                .addPositional(Words.visit())
-                .addOption(Words.json());
+        return CliOptions.verb("zones", "thickness statistics for each zone")
+                .addPositional(CliOptions.visit())
+                .addOption(CliOptions.json());
     }
 
     @Override
     public int run(ParseResult call) throws VisitProblem {
-        Path visit = Words.pathAt(call, 0);
+        Path visit = CliOptions.pathAt(call, 0);
         VisitRecord record = Visits.read(around, visit);
         ZoneCatalog catalog = around.zones().get();
         ThicknessSurvey survey = ThicknessSurvey.of(record, catalog);
         around.console()
                 .print(
-                        Words.isJson(call)
+                        CliOptions.isJson(call)
                                 ? analyzed(record, survey, catalog).text()
-                                : table(survey) + Shown.line(ThicknessSurvey.correctionRefused(record)));
+                                : table(survey) + CliText.line(ThicknessSurvey.correctionRefused(record)));
         return Exit.DONE;
     }
 
@@ -142,15 +142,15 @@ public final class ZonesVerb implements Verb {
                     zone.zone().value(),
                     Integer.toString(zone.readings()),
                     Integer.toString(zone.valueSpots()),
-                    Shown.number(zone.meanUm(), 0),
-                    Shown.number(zone.sdUm(), 0),
+                    CliText.number(zone.meanUm(), 0),
+                    CliText.number(zone.sdUm(), 0),
                     zone.showsInterval()
-                            ? Shown.number(zone.ci95LowUm(), 0) + " to " + Shown.number(zone.ci95HighUm(), 0)
-                            : Shown.UNKNOWN,
-                    Shown.number(zone.medianUm(), 0),
-                    Shown.number(zone.minUm(), 0),
-                    Shown.number(zone.maxUm(), 0),
-                    zone.meanUm().isPresent() ? Shown.number(zone.meanUm().getAsDouble() / MIL, 1) : Shown.UNKNOWN,
+                            ? CliText.number(zone.ci95LowUm(), 0) + " to " + CliText.number(zone.ci95HighUm(), 0)
+                            : CliText.UNKNOWN,
+                    CliText.number(zone.medianUm(), 0),
+                    CliText.number(zone.minUm(), 0),
+                    CliText.number(zone.maxUm(), 0),
+                    zone.meanUm().isPresent() ? CliText.number(zone.meanUm().getAsDouble() / MIL, 1) : CliText.UNKNOWN,
                     remarks(zone));
         }
         return table.text();
@@ -171,7 +171,7 @@ public final class ZonesVerb implements Verb {
             append(
                     text,
                     1,
-                    "outlier " + Shown.number(outlier.um(), 0) + " um ("
+                    "outlier " + CliText.number(outlier.um(), 0) + " um ("
                             + outlier.rule().word() + ")",
                     false);
         }

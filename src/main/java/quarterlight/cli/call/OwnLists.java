@@ -17,11 +17,11 @@ import quarterlight.visit.VisitRecord;
 public final class OwnLists {
     private OwnLists() {}
 
-    static Path folder(Surroundings around) {
+    static Path folder(CliContext around) {
         return around.log().toAbsolutePath().getParent();
     }
 
-    public static DatePatterns patterns(Surroundings around, Path visit) throws CallRefused {
+    public static DatePatterns patterns(CliContext around, Path visit) throws CallRefused {
         try {
             return DatePatternTable.load(VisitLists.folder(visit, folder(around)));
         } catch (TableUnreadable e) {
@@ -29,7 +29,7 @@ public final class OwnLists {
         }
     }
 
-    public static TrialList trials(Surroundings around, Path visit) throws CallRefused {
+    public static TrialList trials(CliContext around, Path visit) throws CallRefused {
         try {
             return TrialTable.load(VisitLists.folder(visit, folder(around)));
         } catch (TableUnreadable e) {
@@ -37,7 +37,7 @@ public final class OwnLists {
         }
     }
 
-    public static CoverageRules coverage(Surroundings around, Path visit) throws CallRefused {
+    public static CoverageRules coverage(CliContext around, Path visit) throws CallRefused {
         try {
             return CoverageTable.load(VisitLists.folder(visit, folder(around)));
         } catch (TableUnreadable e) {
@@ -53,12 +53,12 @@ public final class OwnLists {
                 : "";
     }
 
-    public static VisitWork work(Surroundings around) {
+    public static VisitWork work(CliContext around) {
         return new VisitWork(around.zones().get(), around.areas()::of, folder(around));
     }
 
     /** All that can be worked out of a visit that lies in a folder. */
-    public static Findings findings(Surroundings around, Path folder, VisitRecord visit) throws CallRefused {
+    public static Findings findings(CliContext around, Path folder, VisitRecord visit) throws CallRefused {
         try {
             return work(around).findings(folder, visit);
         } catch (TableUnreadable e) {

@@ -9,7 +9,7 @@ import quarterlight.visit.VisitRecord;
 public final class Visits {
     private Visits() {}
 
-    public static VisitRecord read(Surroundings around, Path visit) throws VisitProblem {
+    public static VisitRecord read(CliContext around, Path visit) throws VisitProblem {
         try (VisitStore store = around.visits().forReading(visit)) {
             return store.read();
         }

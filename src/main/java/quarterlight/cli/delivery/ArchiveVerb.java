@@ -8,16 +8,16 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
 import quarterlight.cli.call.Interruption;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
-import quarterlight.cli.call.Words;
-import quarterlight.cli.text.Shown;
+import quarterlight.cli.text.CliText;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.archive.Archived;
 import quarterlight.edit.archive.Archiving;
-import quarterlight.edit.export.GoingOut;
+import quarterlight.edit.export.DisclosurePreview;
 import quarterlight.page.print.Paper;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
@@ -30,38 +30,39 @@ public final class ArchiveVerb implements Verb {
     private static final String FOR_BUYER = "--for-buyer";
     private static final String PAPER = "--paper";
 
-    private final Surroundings around;
+    private final CliContext around;
 
-    public ArchiveVerb(Surroundings around) {
+    public ArchiveVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        return Words.verb(
+        return CliOptions.verb(
                         "archive",
-                        "pack the visit into one self-verifying file (BagIt 1.0 in a zip): originals, all tables, the pages")
-                .addPositional(Words.visit())
-                .addPositional(Words.path(1, "FILE.zip", "the archive; must not exist yet"))
+                        "pack the visit into one self-verifying file (BagIt 1.0 in a zip): originals, all tables, the"
+                                + " pages")
+                .addPositional(CliOptions.visit())
+                .addPositional(CliOptions.path(1, "FILE.zip", "the archive; must not exist yet"))
                 .addOption(OptionSpec.builder(FOR_BUYER)
                         .type(boolean.class)
                         .description("leave out originals, places, hidden regions and the database; make new pages")
                         .build())
-                .addOption(Words.text(
+                .addOption(CliOptions.text(
                         PAPER,
                         "PAPER",
                         "of the pages for the buyer: "
                                 + Worded.words(Paper.class).replace(", ", " or ") + " (default: a4)"))
-                .addOption(Words.json());
+                .addOption(CliOptions.json());
     }
 
     @Override
     public int run(ParseResult call) throws CallRefused, EditRefused, VisitProblem, IOException {
-        Path visit = Words.pathAt(call, 0);
-        Path file = Words.pathAt(call, 1);
+        Path visit = CliOptions.pathAt(call, 0);
+        Path file = CliOptions.pathAt(call, 1);
         Paper paper = PagesVerb.paper("archive", call.matchedOptionValue(PAPER, Paper.A4.word()));
         Archived archived;
-        Optional<GoingOut> going = Optional.empty();
+        Optional<DisclosurePreview> going = Optional.empty();
         try (VisitStore store = around.visits().forReading(visit);
                 Interruption interruption = Interruption.watched()) {
             Archiving archiving = new Archiving(
@@ -70,16 +71,17 @@ public final class ArchiveVerb implements Verb {
                             (folder, progress) -> makePages(store, folder, paper, progress))
                     .withListsOf(around.settings());
             if (call.hasMatchedOption(FOR_BUYER)) {
-                going = Optional.of(GoingOut.of(store.read(), around.zones().get()));
+                going = Optional.of(
+                        DisclosurePreview.of(store.read(), around.zones().get()));
             }
-            if (going.isPresent() && !Words.isJson(call)) {
+            if (going.isPresent() && !CliOptions.isJson(call)) {
                 around.console().print(going.get().text());
             }
             archived = archiving.make(store, file, call.hasMatchedOption(FOR_BUYER), interruption);
         } catch (CancellationException e) {
             throw new CallRefused("stopped before the end; no archive was made");
         }
-        around.console().print(Words.isJson(call) ? json(archived, going).text() : report(archived));
+        around.console().print(CliOptions.isJson(call) ? json(archived, going).text() : report(archived));
         if (!archived.ok()) {
             around.console().complain(complaint(visit, archived));
         }
@@ -95,10 +97,10 @@ public final class ArchiveVerb implements Verb {
         }
     }
 
-    private static JsonObject json(Archived archived, Optional<GoingOut> going) {
+    private static JsonObject json(Archived archived, Optional<DisclosurePreview> going) {
         return new JsonObject()
-                .put("goes", going.map(GoingOut::goes))
-                .put("stays", going.map(GoingOut::stays))
+                .put("goes", going.map(DisclosurePreview::goes))
+                .put("stays", going.map(DisclosurePreview::stays))
                 .put("file", archived.file())
                 .put("bytes", archived.bytes())
                 .put("sha256", archived.sha256())
@@ -122,7 +124,7 @@ public final class ArchiveVerb implements Verb {
         return out.append("Made ")
                 .append(archived.file())
                 .append(", ")
-                .append(Shown.count(archived.originals(), "original", "originals"))
+                .append(CliText.count(archived.originals(), "original", "originals"))
                 .append(", ")
                 .append(archived.bytes())
                 .append(" bytes.\nIts SHA-256 is ")
@@ -136,7 +138,7 @@ public final class ArchiveVerb implements Verb {
     }
 
     private static String complaint(Path visit, Archived archived) {
-        return visit + ": " + Shown.count(archived.changed().size(), "original", "originals") + " changed and "
+        return visit + ": " + CliText.count(archived.changed().size(), "original", "originals") + " changed and "
                 + archived.missing().size()
                 + " missing since they were added"
                 + (archived.unreadable().isEmpty()

@@ -10,12 +10,12 @@ import picocli.CommandLine.ParseResult;
 import quarterlight.archive.ArchiveAudit;
 import quarterlight.archive.BagRefused;
 import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
 import quarterlight.cli.call.Interruption;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
-import quarterlight.cli.call.Words;
-import quarterlight.cli.text.Shown;
+import quarterlight.cli.text.CliText;
 import quarterlight.edit.archive.ArchiveProof;
 import quarterlight.photo.originals.OriginalsAudit;
 import quarterlight.store.StoreAudit;
@@ -28,22 +28,22 @@ import quarterlight.visit.photo.Photo;
 
 /** {@code audit}: every original against its hash, and the database or the archive against itself. */
 public final class AuditVerb implements Verb {
-    private final Surroundings around;
+    private final CliContext around;
 
-    public AuditVerb(Surroundings around) {
+    public AuditVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("audit", "check every original against its hash, and the database for consistency")
-                .addPositional(Words.path(0, "VISIT|FILE.zip", "folder of the visit, or an archive"))
-                .addOption(Words.json());
+        return CliOptions.verb("audit", "check every original against its hash, and the database for consistency")
+                .addPositional(CliOptions.path(0, "VISIT|FILE.zip", "folder of the visit, or an archive"))
+                .addOption(CliOptions.json());
     }
 
     @Override
     public int run(ParseResult call) throws CallRefused, VisitProblem, IOException {
-        Path path = Words.pathAt(call, 0);
+        Path path = CliOptions.pathAt(call, 0);
         if (Files.isRegularFile(path)) {
             return archive(path, call);
         }
@@ -56,7 +56,7 @@ public final class AuditVerb implements Verb {
             boolean ok = originals.ok() && database.isEmpty();
             around.console()
                     .print(
-                            Words.isJson(call)
+                            CliOptions.isJson(call)
                                     ? json(ok, originals, database, head).text()
                                     : report(ok, visit.photos().size(), originals, database, head));
             if (!ok) {
@@ -74,13 +74,13 @@ public final class AuditVerb implements Verb {
             throw new CallRefused(e.getMessage());
         }
         ArchiveAudit audit = proof.bag();
-        around.console().print(Words.isJson(call) ? json(proof).text() : report(proof));
+        around.console().print(CliOptions.isJson(call) ? json(proof).text() : report(proof));
         if (!proof.ok()) {
             around.console()
-                    .complain(file + ": " + Shown.count(audit.changed().size(), "file", "files") + " changed, "
+                    .complain(file + ": " + CliText.count(audit.changed().size(), "file", "files") + " changed, "
                             + audit.missing().size() + " missing, "
                             + audit.unlisted().size() + " added, "
-                            + Shown.count(
+                            + CliText.count(
                                     audit.faults().size() + proof.database().size(), "other fault", "other faults")
                             + "; use another copy of the archive");
         }
@@ -110,7 +110,7 @@ public final class AuditVerb implements Verb {
         audit.faults().forEach(fault -> out.append("archive: ").append(fault).append('\n'));
         proof.database().forEach(fault -> out.append("database: ").append(fault).append('\n'));
         if (proof.ok()) {
-            out.append("All ").append(Shown.count(audit.files(), "file is", "files are"));
+            out.append("All ").append(CliText.count(audit.files(), "file is", "files are"));
             out.append(" as archived");
             out.append(
                     audit.originals() == 0
@@ -124,8 +124,9 @@ public final class AuditVerb implements Verb {
     /** What holds, and what it does not prove. */
     private static String proves(String head) {
         return "The log ends with entry " + head + ".\n"
-                + "That nothing was changed since a certain day is proved only to who noted the end of the log on that day: it must"
-                + " still stand in the log. That what was entered is true, no audit proves.\n";
+                + "That nothing was changed since a certain day is proved only to who"
+                + " noted the end of the log on that day: it must still stand in the"
+                + " log. That what was entered is true, no audit proves.\n";
     }
 
     private static JsonObject json(boolean ok, OriginalsAudit originals, List<String> database, Optional<String> head) {
@@ -152,7 +153,7 @@ public final class AuditVerb implements Verb {
                 .append('\n'));
         database.forEach(fault -> out.append("database: ").append(fault).append('\n'));
         if (ok) {
-            out.append("All ").append(Shown.count(photos, "original is", "originals are"));
+            out.append("All ").append(CliText.count(photos, "original is", "originals are"));
             out.append(" unchanged since they were added, and the database agrees with its edit log.\n");
             head.ifPresent(end -> out.append(proves(end)));
         }
@@ -160,10 +161,10 @@ public final class AuditVerb implements Verb {
     }
 
     private static String complaint(Path visit, OriginalsAudit originals, List<String> database) {
-        return visit + ": " + Shown.count(originals.changed().size(), "original", "originals") + " changed, "
+        return visit + ": " + CliText.count(originals.changed().size(), "original", "originals") + " changed, "
                 + originals.missing().size() + " missing, "
                 + originals.unreadable().size() + " that cannot be read, "
-                + Shown.count(database.size(), "fault", "faults")
+                + CliText.count(database.size(), "fault", "faults")
                 + " in the database; get the files back from an archive or the camera's card";
     }
 }

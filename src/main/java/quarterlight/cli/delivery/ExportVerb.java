@@ -8,13 +8,13 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
 import quarterlight.cli.call.Interruption;
 import quarterlight.cli.call.OwnLists;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
-import quarterlight.cli.call.Words;
-import quarterlight.cli.text.Shown;
+import quarterlight.cli.text.CliText;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.diagram.file.VisitDiagram;
@@ -30,31 +30,32 @@ import quarterlight.visit.VisitRecord;
 public final class ExportVerb implements Verb {
     private static final String WITH_PLACES = "--with-places";
 
-    private final Surroundings around;
+    private final CliContext around;
 
-    public ExportVerb(Surroundings around) {
+    public ExportVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        return Words.verb(
+        return CliOptions.verb(
                         "export",
-                        "export the visit for other programs: tables as CSV, everything as JSON, the diagram as SVG, an XMP sidecar for each photo")
-                .addPositional(Words.visit())
-                .addPositional(Words.path(1, "FOLDER", "folder to write to; must not exist yet"))
+                        "export the visit for other programs: tables as CSV, everything as JSON, the diagram as SVG,"
+                                + " an XMP sidecar for each photo")
+                .addPositional(CliOptions.visit())
+                .addPositional(CliOptions.path(1, "FOLDER", "folder to write to; must not exist yet"))
                 .addOption(OptionSpec.builder(WITH_PLACES)
                         .type(boolean.class)
                         .description("include where photos were taken")
                         .build())
-                .addOption(Words.json());
+                .addOption(CliOptions.json());
     }
 
     @Override
     public int run(ParseResult call) throws CallRefused, EditRefused, VisitProblem, IOException {
-        Path folder = Words.pathAt(call, 1);
+        Path folder = CliOptions.pathAt(call, 1);
         List<String> made;
-        try (VisitStore store = around.visits().forReading(Words.pathAt(call, 0));
+        try (VisitStore store = around.visits().forReading(CliOptions.pathAt(call, 0));
                 Interruption interruption = Interruption.watched()) {
             VisitRecord record = store.read();
             BodyDiagram diagram = VisitDiagram.of(store.folder().root(), record.facts());
@@ -67,14 +68,14 @@ public final class ExportVerb implements Verb {
         } catch (CancellationException e) {
             throw new CallRefused("stopped before the end; nothing was exported");
         }
-        if (Words.isJson(call)) {
+        if (CliOptions.isJson(call)) {
             around.console()
                     .print(new JsonObject()
                             .put("folder", folder)
                             .put("made", made)
                             .text());
         } else {
-            around.console().print("Made " + folder + " with " + Shown.count(made.size(), "file", "files") + ".\n");
+            around.console().print("Made " + folder + " with " + CliText.count(made.size(), "file", "files") + ".\n");
         }
         return Exit.DONE;
     }

@@ -7,12 +7,12 @@ import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
 import quarterlight.cli.call.Interruption;
 import quarterlight.cli.call.OwnLists;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
-import quarterlight.cli.call.Words;
 import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.page.check.PageCheck;
 import quarterlight.page.check.PageFault;
@@ -27,28 +27,29 @@ import quarterlight.units.Worded;
 
 /** {@code pages}: makes the pages for the buyer. */
 public final class PagesVerb implements Verb {
-    private final Surroundings around;
+    private final CliContext around;
 
-    public PagesVerb(Surroundings around) {
+    public PagesVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        return Words.verb(
+        return CliOptions.verb(
                         "pages",
-                        "make the annotated diagram (SVG, PDF) and the report (PDF, one HTML file) in pages/ of the visit")
-                .addPositional(Words.visit())
-                .addOption(Words.text(
+                        "make the annotated diagram (SVG, PDF) and the report (PDF, one HTML file) in pages/ of the"
+                                + " visit")
+                .addPositional(CliOptions.visit())
+                .addOption(CliOptions.text(
                         "--paper", "PAPER", Worded.words(Paper.class).replace(", ", " or ") + " (default: a4)"))
-                .addOption(Words.pathOption("--out", "FOLDER", "folder to write them to instead"))
-                .addOption(Words.json());
+                .addOption(CliOptions.pathOption("--out", "FOLDER", "folder to write them to instead"))
+                .addOption(CliOptions.json());
     }
 
     @Override
     public int run(ParseResult call) throws CallRefused, VisitProblem, IOException {
         Paper paper = paper("pages", call.matchedOptionValue("--paper", Paper.A4.word()));
-        Path visit = Words.pathAt(call, 0);
+        Path visit = CliOptions.pathAt(call, 0);
         List<Path> made;
         PageCheck check;
         try (VisitStore store = around.visits().forReading(visit)) {
@@ -61,7 +62,7 @@ public final class PagesVerb implements Verb {
                 check = OwnLists.work(around).check(store, made);
             }
         }
-        if (Words.isJson(call)) {
+        if (CliOptions.isJson(call)) {
             around.console()
                     .print(new JsonObject()
                             .put("paper", paper.word())

@@ -5,12 +5,12 @@ import java.util.concurrent.CancellationException;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
 import quarterlight.cli.call.Interruption;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
-import quarterlight.cli.call.Words;
-import quarterlight.cli.text.Shown;
+import quarterlight.cli.text.CliText;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.archive.Restoring;
 import quarterlight.edit.list.VisitLists;
@@ -18,18 +18,18 @@ import quarterlight.table.json.JsonObject;
 
 /** {@code restore}: opens an archive again as a visit. */
 public final class RestoreVerb implements Verb {
-    private final Surroundings around;
+    private final CliContext around;
 
-    public RestoreVerb(Surroundings around) {
+    public RestoreVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("restore", "restore a visit from an archive")
-                .addPositional(Words.path(0, "FILE.zip", "an archive of a whole visit"))
-                .addPositional(Words.path(1, "VISIT", "folder of the visit; must not exist yet"))
-                .addOption(Words.json());
+        return CliOptions.verb("restore", "restore a visit from an archive")
+                .addPositional(CliOptions.path(0, "FILE.zip", "an archive of a whole visit"))
+                .addPositional(CliOptions.path(1, "VISIT", "folder of the visit; must not exist yet"))
+                .addOption(CliOptions.json());
     }
 
     @Override
@@ -37,11 +37,11 @@ public final class RestoreVerb implements Verb {
         Restoring.Restored restored;
         try (Interruption interruption = Interruption.watched()) {
             restored = new Restoring(around.visits(), around.zones().get())
-                    .restore(Words.pathAt(call, 0), Words.pathAt(call, 1), interruption);
+                    .restore(CliOptions.pathAt(call, 0), CliOptions.pathAt(call, 1), interruption);
         } catch (CancellationException e) {
             throw new CallRefused("stopped before the end; no visit was made");
         }
-        around.console().print(Words.isJson(call) ? json(restored).text() : report(restored));
+        around.console().print(CliOptions.isJson(call) ? json(restored).text() : report(restored));
         if (!restored.ok()) {
             around.console().complain(complaint(restored));
         }
@@ -50,13 +50,13 @@ public final class RestoreVerb implements Verb {
 
     private static String complaint(Restoring.Restored restored) {
         String originals = restored.visit() + ": "
-                + Shown.count(restored.changed().size(), "original was", "originals were")
+                + CliText.count(restored.changed().size(), "original was", "originals were")
                 + " changed and " + restored.missing().size() + " missing before the archive was made; ";
         if (restored.leftOut().isEmpty() && restored.faults().isEmpty()) {
             return originals + "the visit was restored as it was archived";
         }
-        return originals + Shown.count(restored.leftOut().size(), "thing was", "things were")
-                + " left out or set right, " + Shown.count(restored.faults().size(), "thing does", "things do")
+        return originals + CliText.count(restored.leftOut().size(), "thing was", "things were")
+                + " left out or set right, " + CliText.count(restored.faults().size(), "thing does", "things do")
                 + " not hold together; the visit was restored as far as it could be trusted";
     }
 
@@ -90,7 +90,7 @@ public final class RestoreVerb implements Verb {
         return out.append("Restored ")
                 .append(restored.visit())
                 .append(", ")
-                .append(Shown.count(restored.photos(), "photo", "photos"))
+                .append(CliText.count(restored.photos(), "photo", "photos"))
                 .append(".\n")
                 .toString();
     }

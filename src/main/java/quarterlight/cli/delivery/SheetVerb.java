@@ -8,11 +8,11 @@ import java.nio.file.Path;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
 import quarterlight.cli.call.OwnLists;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
-import quarterlight.cli.call.Words;
 import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.page.print.Paper;
 import quarterlight.store.VisitStore;
@@ -28,26 +28,28 @@ public final class SheetVerb implements Verb {
 
     private static final byte[] PDF = "%PDF".getBytes(StandardCharsets.US_ASCII);
 
-    private final Surroundings around;
+    private final CliContext around;
 
-    public SheetVerb(Surroundings around) {
+    public SheetVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("sheet", "make the sheet to take along: two pages made for this car, to be written on (PDF)")
-                .addPositional(Words.visit())
-                .addOption(Words.text(
+        return CliOptions.verb(
+                        "sheet", "make the sheet to take along: two pages made for this car, to be written on (PDF)")
+                .addPositional(CliOptions.visit())
+                .addOption(CliOptions.text(
                         "--paper", "PAPER", Worded.words(Paper.class).replace(", ", " or ") + " (default: a4)"))
-                .addOption(Words.pathOption("--out", "FILE", "PDF file to write instead of " + FILE + " of the visit"))
-                .addOption(Words.json());
+                .addOption(CliOptions.pathOption(
+                        "--out", "FILE", "PDF file to write instead of " + FILE + " of the visit"))
+                .addOption(CliOptions.json());
     }
 
     @Override
     public int run(ParseResult call) throws CallRefused, VisitProblem, IOException {
         Paper paper = PagesVerb.paper("sheet", call.matchedOptionValue("--paper", Paper.A4.word()));
-        Path visit = Words.pathAt(call, 0);
+        Path visit = CliOptions.pathAt(call, 0);
         Path made;
         try (VisitStore store = around.visits().forReading(visit)) {
             Path out = call.matchedOptionValue("--out", store.folder().root().resolve(FILE));
@@ -58,7 +60,7 @@ public final class SheetVerb implements Verb {
         }
         around.console()
                 .print(
-                        Words.isJson(call)
+                        CliOptions.isJson(call)
                                 ? new JsonObject()
                                         .put("paper", paper.word())
                                         .put("made", made)

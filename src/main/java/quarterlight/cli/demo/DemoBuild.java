@@ -11,17 +11,17 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.CliContext;
 import quarterlight.cli.call.PhotoArgument;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.evidence.IntakeVerb;
-import quarterlight.cli.text.Shown;
+import quarterlight.cli.text.CliText;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.fact.ClockEdits;
 import quarterlight.edit.fact.FactEdits;
 import quarterlight.edit.intake.IntakeResult;
 import quarterlight.edit.row.RowEdits;
 import quarterlight.edit.row.RowKinds;
-import quarterlight.file.Unfinished;
+import quarterlight.file.StagingFolder;
 import quarterlight.photo.originals.OriginalsUnwritable;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
@@ -30,7 +30,7 @@ import quarterlight.table.RowKind;
 import quarterlight.table.TableRead;
 import quarterlight.table.TableUnreadable;
 import quarterlight.table.cell.RowContext;
-import quarterlight.table.text.MomentText;
+import quarterlight.table.text.DateTimeText;
 import quarterlight.task.Progress;
 import quarterlight.visit.photo.CameraId;
 
@@ -43,11 +43,11 @@ final class DemoBuild {
     private static final List<String> ORDER =
             List.of("gauge", "readings", "pins", "signs", "traces", "marks", "trials", "statements", "features");
 
-    private final Surroundings around;
+    private final CliContext around;
     private final Path from;
     private final List<String> refused = new ArrayList<>();
 
-    DemoBuild(Surroundings around, Path from) {
+    DemoBuild(CliContext around, Path from) {
         this.around = around;
         this.from = from;
     }
@@ -59,7 +59,7 @@ final class DemoBuild {
 
     /** Builds the visit beside its place and moves it there when it is whole. Returns what it holds, in words. */
     String build(Path visit, Progress progress) throws CallRefused, EditRefused, VisitProblem, IOException {
-        try (Unfinished unfinished = Unfinished.beside(visit)) {
+        try (StagingFolder unfinished = StagingFolder.beside(visit)) {
             Path making = unfinished.folder().resolve("visit");
             String held = buildAt(making, progress);
             unfinished.deliver(making);
@@ -99,7 +99,7 @@ final class DemoBuild {
         try {
             IntakeResult result = new IntakeVerb(around).run(store, List.of(from.resolve("photos")), progress);
             result.refused().forEach(refusal -> refused.add(refusal.file() + ": " + refusal.reason()));
-            return Shown.count(result.added(), "photo", "photos");
+            return CliText.count(result.added(), "photo", "photos");
         } catch (OriginalsUnwritable e) {
             throw new CallRefused(e.getMessage());
         }
@@ -112,7 +112,7 @@ final class DemoBuild {
         for (String line : lines("clock.csv").stream().skip(1).toList()) {
             String[] cells = line.split(",", -1);
             Optional<LocalDateTime> shows = cells.length == 3
-                    ? MomentText.parse(cells[2], store.read().facts().timezone())
+                    ? DateTimeText.parse(cells[2], store.read().facts().timezone())
                     : Optional.empty();
             if (shows.isEmpty()) {
                 throw new CallRefused(

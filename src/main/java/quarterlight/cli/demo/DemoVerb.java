@@ -12,14 +12,14 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.cli.analysis.CompareVerb;
 import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
 import quarterlight.cli.call.Interruption;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
-import quarterlight.cli.call.Words;
 import quarterlight.cli.delivery.PagesVerb;
 import quarterlight.edit.EditRefused;
-import quarterlight.file.Lasting;
+import quarterlight.file.DurableFiles;
 import quarterlight.file.Leftovers;
 import quarterlight.page.print.Paper;
 import quarterlight.photo.MediaType;
@@ -37,16 +37,17 @@ public final class DemoVerb implements Verb {
     private static final String REHEARSE = "--rehearse";
     private static final String USUAL_FOLDER = "demo";
 
-    private final Surroundings around;
+    private final CliContext around;
 
-    public DemoVerb(Surroundings around) {
+    public DemoVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("demo", "build the two demo visits with their pages and their comparison")
-                .addPositional(Words.optionalPath(0, "FOLDER", "where to build them (default: " + USUAL_FOLDER + ")"))
+        return CliOptions.verb("demo", "build the two demo visits with their pages and their comparison")
+                .addPositional(
+                        CliOptions.optionalPath(0, "FOLDER", "where to build them (default: " + USUAL_FOLDER + ")"))
                 .addOption(OptionSpec.builder(DESK)
                         .type(boolean.class)
                         .description("then open the first one in the desktop, if there is a display")
@@ -57,7 +58,7 @@ public final class DemoVerb implements Verb {
                         .description("use everything once, for the run from which the Java machine makes classes ready")
                         .hidden(true)
                         .build())
-                .addOption(Words.json());
+                .addOption(CliOptions.json());
     }
 
     @Override
@@ -125,9 +126,9 @@ public final class DemoVerb implements Verb {
     private Made build(Path folder, boolean tell) throws CallRefused, EditRefused, VisitProblem, IOException {
         Path data = around.demoData()
                 .get()
-                .orElseThrow(
-                        () -> new CallRefused(
-                                "the folder demo-data is missing; put it next to the program, or run from the folder that has it"));
+                .orElseThrow(() -> new CallRefused(
+                        "the folder demo-data is missing; put it next to the program, or run from the folder"
+                                + " that has it"));
         Map<String, Path> sources = DemoBuild.visitsIn(data);
         if (sources.isEmpty()) {
             throw new CallRefused(data + " has no demo visit; use demo-data as it came with the program");
@@ -135,7 +136,7 @@ public final class DemoVerb implements Verb {
         if (Files.exists(folder) && !Files.isDirectory(folder)) {
             throw new CallRefused(folder + " is a file; name a folder for the demo");
         }
-        Lasting.createFolders(folder);
+        DurableFiles.createFolders(folder);
         Made made = new Made(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
         try (Interruption interruption = Interruption.watched()) {
             for (Map.Entry<String, Path> source : sources.entrySet()) {

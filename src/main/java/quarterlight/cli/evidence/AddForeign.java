@@ -16,8 +16,8 @@ import quarterlight.car.Zone;
 import quarterlight.car.ZoneGroup;
 import quarterlight.car.ZoneId;
 import quarterlight.cli.call.CallRefused;
-import quarterlight.cli.call.Surroundings;
-import quarterlight.cli.call.Words;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.gauge.ForeignReadings;
 import quarterlight.edit.gauge.ProfileReading;
@@ -36,23 +36,23 @@ final class AddForeign {
     private static final String COLUMNS = "--columns";
     private static final String ZONES = "--zones";
 
-    private final Surroundings around;
+    private final CliContext around;
 
-    AddForeign(Surroundings around) {
+    AddForeign(CliContext around) {
         this.around = around;
     }
 
     static CommandSpec options(CommandSpec spec) {
-        return spec.addOption(Words.text(
+        return spec.addOption(CliOptions.text(
                         PROFILE,
                         "NAME",
                         "add readings from a table of another program, with the columns saved under this name"))
-                .addOption(
-                        Words.text(
-                                COLUMNS,
-                                "PAIRS",
-                                "name the columns once and save them under the profile: zone=Panel,value=Thickness,unit=um,time=Taken"))
-                .addOption(Words.text(
+                .addOption(CliOptions.text(
+                        COLUMNS,
+                        "PAIRS",
+                        "name the columns once and save them under the profile:"
+                                + " zone=Panel,value=Thickness,unit=um,time=Taken"))
+                .addOption(CliOptions.text(
                         ZONES, "PAIRS", "match the zone names of the table once and save them: Bonnet=hood,Top=roof"));
     }
 
@@ -69,7 +69,7 @@ final class AddForeign {
         String name = call.matchedOptionValue(PROFILE, "");
         ProfileReading profiles = new ProfileReading(around.settings());
         try {
-            ForeignTable table = ForeignTable.read(Words.pathAt(call, 2), AddVerb.sheet(call));
+            ForeignTable table = ForeignTable.read(CliOptions.pathAt(call, 2), AddVerb.sheet(call));
             ReadingProfile profile = call.hasMatchedOption(COLUMNS)
                     ? ProfileReading.ofWords(call.matchedOptionValue(COLUMNS, ""), table)
                             .knowing(profiles.find(name)

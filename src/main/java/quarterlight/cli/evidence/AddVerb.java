@@ -8,13 +8,13 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
 import quarterlight.cli.call.OwnLists;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
-import quarterlight.cli.call.Words;
 import quarterlight.edit.EditRefused;
-import quarterlight.edit.list.Habits;
+import quarterlight.edit.list.WalkHabitStore;
 import quarterlight.edit.row.RowEdits;
 import quarterlight.edit.row.RowKinds;
 import quarterlight.store.VisitStore;
@@ -37,15 +37,15 @@ public final class AddVerb implements Verb {
     private static final String SHEET = "--sheet";
     private static final String KEEP_GOOD = "--keep-good";
 
-    private final Surroundings around;
+    private final CliContext around;
 
-    public AddVerb(Surroundings around) {
+    public AddVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        CommandSpec spec = Words.verb(
+        CommandSpec spec = CliOptions.verb(
                         "add",
                         "add rows from a CSV file or a sheet of a workbook (.xlsx); the kinds are "
                                 + String.join(", ", RowKinds.words()))
@@ -57,14 +57,14 @@ public final class AddVerb implements Verb {
                         .required(true)
                         .description("what the rows are")
                         .build())
-                .addPositional(Words.visit(1))
-                .addPositional(Words.path(2, "FILE", "the table"))
+                .addPositional(CliOptions.visit(1))
+                .addPositional(CliOptions.path(2, "FILE", "the table"))
                 .addOption(OptionSpec.builder(KEEP_GOOD)
                         .type(boolean.class)
                         .description("add the good rows even if others are refused")
                         .build());
-        spec.addOption(Words.text(SHEET, "NAME", "the sheet of a workbook, where several hold something"));
-        return AddForeign.options(spec).addOption(Words.json());
+        spec.addOption(CliOptions.text(SHEET, "NAME", "the sheet of a workbook, where several hold something"));
+        return AddForeign.options(spec).addOption(CliOptions.json());
     }
 
     @Override
@@ -91,8 +91,8 @@ public final class AddVerb implements Verb {
     }
 
     private <T> int add(RowKind<T> kind, ParseResult call, Rows<T> rows) throws CallRefused, EditRefused, VisitProblem {
-        boolean json = Words.isJson(call);
-        try (VisitStore store = around.visits().forEditing(Words.pathAt(call, 1))) {
+        boolean json = CliOptions.isJson(call);
+        try (VisitStore store = around.visits().forEditing(CliOptions.pathAt(call, 1))) {
             VisitRecord before = store.read();
             TableRead<T> read = rows.of(before);
             boolean keep = read.refused().isEmpty() || call.hasMatchedOption(KEEP_GOOD) && read.usable();
@@ -100,7 +100,7 @@ public final class AddVerb implements Verb {
             RowEdits.Added added =
                     values.isEmpty() ? new RowEdits.Added(List.of(), 0) : new RowEdits(store).add(kind.kind(), values);
             boolean pinned = !added.ids().isEmpty() && kind.kind().equals(RecordKind.PINS);
-            List<String> remarks = pinned ? new Habits(around.settings()).learn(store.read()) : List.of();
+            List<String> remarks = pinned ? new WalkHabitStore(around.settings()).learn(store.read()) : List.of();
             if (json) {
                 around.console()
                         .print(document(added, read.refused())
@@ -118,8 +118,8 @@ public final class AddVerb implements Verb {
     }
 
     private <T> TableRead<T> read(ParseResult call, RowKind<T> kind, VisitRecord visit) throws CallRefused {
-        Path file = Words.pathAt(call, 2);
-        Path folder = Words.pathAt(call, 1);
+        Path file = CliOptions.pathAt(call, 2);
+        Path folder = CliOptions.pathAt(call, 1);
         try {
             return CsvFile.read(
                     TableSource.of(file, sheet(call)),

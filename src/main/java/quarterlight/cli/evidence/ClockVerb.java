@@ -9,18 +9,18 @@ import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
 import quarterlight.cli.call.PhotoArgument;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
-import quarterlight.cli.call.Words;
-import quarterlight.cli.text.Shown;
+import quarterlight.cli.text.CliText;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.fact.ClockEdits;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.json.JsonObject;
-import quarterlight.table.text.MomentText;
+import quarterlight.table.text.DateTimeText;
 import quarterlight.table.text.Quoted;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.photo.CameraId;
@@ -29,24 +29,26 @@ import quarterlight.visit.photo.Photo;
 
 /** {@code clock}: sets a camera's clock right; what it recorded stays beside it. */
 public final class ClockVerb implements Verb {
-    private final Surroundings around;
+    private final CliContext around;
 
-    public ClockVerb(Surroundings around) {
+    public ClockVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("clock", "correct a camera's clock, by an amount or from a photo of a clock")
-                .addPositional(Words.visit())
-                .addOption(Words.text("--camera", "ID", "camera ID, as listed by photos").toBuilder()
+        return CliOptions.verb("clock", "correct a camera's clock, by an amount or from a photo of a clock")
+                .addPositional(CliOptions.visit())
+                .addOption(CliOptions.text("--camera", "ID", "camera ID, as listed by photos").toBuilder()
                         .required(true)
                         .build())
-                .addOption(Words.text("--shift", "\u00b1HH:MM:SS", "amount to add to every time this camera recorded"))
-                .addOption(Words.text("--photo", "ID", "a photo of a clock: its number, file name or hash"))
-                .addOption(Words.text("--shows", "DATETIME", "the date and time that clock shows"))
-                .addOption(Words.text("--timezone", "ZONE", "time zone the camera was set to, such as America/Denver"))
-                .addOption(Words.json());
+                .addOption(CliOptions.text(
+                        "--shift", "\u00b1HH:MM:SS", "amount to add to every time this camera recorded"))
+                .addOption(CliOptions.text("--photo", "ID", "a photo of a clock: its number, file name or hash"))
+                .addOption(CliOptions.text("--shows", "DATETIME", "the date and time that clock shows"))
+                .addOption(CliOptions.text(
+                        "--timezone", "ZONE", "time zone the camera was set to, such as America/Denver"))
+                .addOption(CliOptions.json());
     }
 
     @Override
@@ -65,7 +67,7 @@ public final class ClockVerb implements Verb {
             throw new CallRefused("clock: --camera is empty; give the camera ID as listed by photos");
         }
         CameraId camera = new CameraId(named);
-        try (VisitStore store = around.visits().forEditing(Words.pathAt(call, 0))) {
+        try (VisitStore store = around.visits().forEditing(CliOptions.pathAt(call, 0))) {
             ClockEdits edits = new ClockEdits(store);
             VisitRecord visit = store.read();
             ClockSetting setting = byShift
@@ -92,9 +94,9 @@ public final class ClockVerb implements Verb {
         Photo photo = PhotoArgument.find(visit.photos(), call.matchedOptionValue("--photo", ""));
         String text = call.matchedOptionValue("--shows", "");
         ZoneId place = zone.orElse(visit.facts().timezone());
-        LocalDateTime shown = MomentText.parse(text, place)
+        LocalDateTime shown = DateTimeText.parse(text, place)
                 .orElseThrow(() -> new CallRefused(
-                        "clock: " + MomentText.fault(text, place).orElseThrow()));
+                        "clock: " + DateTimeText.fault(text, place).orElseThrow()));
         return edits.fromPhoto(camera, photo.id(), shown, zone);
     }
 
@@ -102,7 +104,7 @@ public final class ClockVerb implements Verb {
         List<Photo> photos = visit.photos().stream()
                 .filter(photo -> photo.file().camera().equals(Optional.of(setting.camera())))
                 .toList();
-        if (Words.isJson(call)) {
+        if (CliOptions.isJson(call)) {
             around.console()
                     .print(new JsonObject()
                             .put("camera", setting.camera())
@@ -113,7 +115,7 @@ public final class ClockVerb implements Verb {
         } else {
             around.console()
                     .print("The clock of " + setting.camera() + " is set by " + shown(setting.shift()) + " for "
-                            + Shown.count(photos.size(), "photo", "photos")
+                            + CliText.count(photos.size(), "photo", "photos")
                             + "; the recorded times are kept with the corrected ones.\n");
         }
     }

@@ -5,14 +5,14 @@ import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
 import quarterlight.cli.call.Interruption;
 import quarterlight.cli.call.PhotoArgument;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
-import quarterlight.cli.call.Words;
 import quarterlight.cli.text.AddedMedia;
-import quarterlight.cli.text.Shown;
+import quarterlight.cli.text.CliText;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.intake.FrameKeeping;
 import quarterlight.edit.intake.Intake;
@@ -38,25 +38,25 @@ public final class IntakeVerb implements Verb {
     private static final String FRAME_OF = "--frame-of";
     private static final String AT = "--at";
 
-    private final Surroundings around;
+    private final CliContext around;
 
-    public IntakeVerb(Surroundings around) {
+    public IntakeVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        return Words.verb(
+        return CliOptions.verb(
                         "intake",
                         "add photos and films, including those in subfolders; safe to repeat and to interrupt")
-                .addPositional(Words.visit())
-                .addPositional(Words.paths(1, "FOLDER", "where they lie").toBuilder()
+                .addPositional(CliOptions.visit())
+                .addPositional(CliOptions.paths(1, "FOLDER", "where they lie").toBuilder()
                         .arity("0..*")
                         .required(false)
                         .build())
-                .addOption(Words.text(FRAME_OF, "FILM", "save one frame of a film in the visit as a photo"))
-                .addOption(Words.text(AT, "SECONDS", "time of the frame, from the start of the film"))
-                .addOption(Words.json());
+                .addOption(CliOptions.text(FRAME_OF, "FILM", "save one frame of a film in the visit as a photo"))
+                .addOption(CliOptions.text(AT, "SECONDS", "time of the frame, from the start of the film"))
+                .addOption(CliOptions.json());
     }
 
     @Override
@@ -73,18 +73,18 @@ public final class IntakeVerb implements Verb {
         String added;
         try (DecodingWorkers workers = started();
                 Interruption interruption = Interruption.watched();
-                VisitStore store = around.visits().forEditing(Words.pathAt(call, 0))) {
+                VisitStore store = around.visits().forEditing(CliOptions.pathAt(call, 0))) {
             result = run(store, folders, workers, interruption);
             added = AddedMedia.words(store.read().photos(), result.added());
         } catch (OriginalsUnwritable e) {
             around.console().complain(e.getMessage());
             return Exit.NOT_ALL;
         }
-        around.console().print(Words.isJson(call) ? json(result).text() : report(result, added));
+        around.console().print(CliOptions.isJson(call) ? json(result).text() : report(result, added));
         if (!result.refused().isEmpty()) {
             Refusal first = result.refused().get(0);
             around.console()
-                    .complain(Shown.count(result.refused().size(), "file was", "files were")
+                    .complain(CliText.count(result.refused().size(), "file was", "files were")
                             + " not added, the first is " + first.file() + ": " + first.reason()
                             + "; the others were added");
         }
@@ -103,7 +103,7 @@ public final class IntakeVerb implements Verb {
             throw new CallRefused(FRAME_OF + " and " + AT + " go together, and without folders");
         }
         double seconds = seconds(call.matchedOptionValue(AT, ""));
-        try (VisitStore store = around.visits().forEditing(Words.pathAt(call, 0));
+        try (VisitStore store = around.visits().forEditing(CliOptions.pathAt(call, 0));
                 DecodingWorkers workers = new DecodingWorkers();
                 VisitThumbnails thumbnails = VisitThumbnails.of(store.folder())) {
             List<Photo> before = store.read().photos();
@@ -115,7 +115,7 @@ public final class IntakeVerb implements Verb {
             String name = photo.file().name();
             around.console()
                     .print(
-                            Words.isJson(call)
+                            CliOptions.isJson(call)
                                     ? new JsonObject()
                                             .put("added", fresh ? 1 : 0)
                                             .put("photo", kept.value())
@@ -188,7 +188,7 @@ public final class IntakeVerb implements Verb {
                 .append('\n'));
         if (!result.notPhotos().isEmpty()) {
             out.append("Skipped, not a photo or film: ")
-                    .append(Shown.count(result.notPhotos().size(), "file", "files"))
+                    .append(CliText.count(result.notPhotos().size(), "file", "files"))
                     .append(result.notPhotos().size() > MAX_NAMED ? " (--json names them all)\n" : "\n");
             result.notPhotos().stream()
                     .limit(MAX_NAMED)

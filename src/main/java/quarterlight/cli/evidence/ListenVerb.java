@@ -5,23 +5,26 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
 import quarterlight.cli.call.OwnLists;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
 import quarterlight.cli.call.Visits;
-import quarterlight.cli.call.Words;
-import quarterlight.cli.text.Shown;
+import quarterlight.cli.text.CliText;
 import quarterlight.cli.text.TextTable;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.spoken.DraftKeeping;
+import quarterlight.edit.spoken.DraftTeaching;
 import quarterlight.edit.spoken.SpokenQuote;
 import quarterlight.edit.spoken.VisitWalk;
 import quarterlight.store.VisitStore;
@@ -37,6 +40,8 @@ import quarterlight.words.Facet;
 /** {@code listen}: drafts of evidence worked out from the words of a visit; {@code --keep} makes rows of some. */
 public final class ListenVerb implements Verb {
     private static final String KEEP = "--keep";
+    private static final String DROP = "--drop";
+    private static final String FORGET = "--forget";
     private static final int PERCENT = 100;
     /** Of drafts that are hardly ever right people are told how many there are. */
     private static final double MIN_SHOWN_P = 0.2;
@@ -45,33 +50,70 @@ public final class ListenVerb implements Verb {
     private static final List<Facet> VALUES = List.of(
             Facet.ITEM, Facet.RESULT, Facet.ORIGIN, Facet.CONDITION, Facet.KIND, Facet.TEXT, Facet.SIGN, Facet.VALUE);
 
-    private final Surroundings around;
+    private final CliContext around;
 
-    public ListenVerb(Surroundings around) {
+    public ListenVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        return Words.verb(
+        return CliOptions.verb(
                         "listen",
                         "work out drafts of evidence from the words of the visit; nothing enters it without " + KEEP)
-                .addPositional(Words.visit())
-                .addOption(Words.text(KEEP, "ID,...", "make rows of these drafts, as one undo step"))
-                .addOption(Words.json());
+                .addPositional(CliOptions.visit())
+                .addOption(CliOptions.text(KEEP, "ID,...", "make rows of these drafts, as one undo step"))
+                .addOption(CliOptions.text(DROP, "ID,...", "learn that these drafts are not right; nothing enters"))
+                .addOption(OptionSpec.builder(FORGET)
+                        .type(boolean.class)
+                        .description("forget what kept and dropped drafts have taught")
+                        .build())
+                .addOption(CliOptions.json());
     }
 
     @Override
     public int run(ParseResult call) throws CallRefused, EditRefused, VisitProblem {
+        if (call.hasMatchedOption(FORGET)) {
+            new DraftTeaching(around.settings()).forget();
+        }
+        if (call.hasMatchedOption(DROP)) {
+            drop(call);
+        }
         return call.hasMatchedOption(KEEP) ? keep(call) : list(call);
     }
 
+    /** Drafts that are not right teach, and are listed again with what they now are worth. */
+    private void drop(ParseResult call) throws CallRefused, EditRefused, VisitProblem {
+        Path folder = CliOptions.pathAt(call, 0);
+        VisitWalk walk =
+                walk(Visits.read(around, folder), folder, around.zones().get());
+        Set<String> dropped = new TreeSet<>(ids(call, DROP));
+        List<Draft> wrong = walk.drafts().stream()
+                .filter(draft -> dropped.remove(draft.id()))
+                .toList();
+        if (!dropped.isEmpty()) {
+            throw new CallRefused("There is no draft " + String.join(", ", dropped)
+                    + " in the words of this visit; listen lists them. Nothing was learned.");
+        }
+        new DraftTeaching(around.settings()).teach(List.of(), wrong);
+    }
+
+    private static List<String> ids(ParseResult call, String option) throws CallRefused {
+        List<String> ids = Arrays.stream(call.matchedOptionValue(option, "").split("[,\\s]+"))
+                .filter(id -> !id.isEmpty())
+                .toList();
+        if (ids.isEmpty()) {
+            throw new CallRefused(option + " names no draft; listen without it lists them with their ids");
+        }
+        return ids;
+    }
+
     private int list(ParseResult call) throws CallRefused, VisitProblem {
-        Path folder = Words.pathAt(call, 0);
+        Path folder = CliOptions.pathAt(call, 0);
         VisitRecord visit = Visits.read(around, folder);
         VisitWalk walk = walk(visit, folder, around.zones().get());
         Set<String> kept = DraftKeeping.kept(visit, walk);
-        if (Words.isJson(call)) {
+        if (CliOptions.isJson(call)) {
             around.console()
                     .print(DraftsJson.of(walk.drafts(), kept)
                             .put("remarks", walk.remarks())
@@ -91,19 +133,15 @@ public final class ListenVerb implements Verb {
     }
 
     private int keep(ParseResult call) throws CallRefused, EditRefused, VisitProblem {
-        List<String> ids = Arrays.stream(call.matchedOptionValue(KEEP, "").split("[,\\s]+"))
-                .filter(id -> !id.isEmpty())
-                .toList();
-        if (ids.isEmpty()) {
-            throw new CallRefused(KEEP + " names no draft; listen without it lists them with their ids");
-        }
-        Path folder = Words.pathAt(call, 0);
+        List<String> ids = ids(call, KEEP);
+        Path folder = CliOptions.pathAt(call, 0);
         try (VisitStore store = around.visits().forEditing(folder)) {
             VisitRecord visit = store.read();
             ZoneCatalog zones = around.zones().get();
             RowContext context = RowContext.of(visit, zones, OwnLists.patterns(around, folder));
             DraftKeeping.Outcome outcome = new DraftKeeping(store).keep(walk(visit, folder, zones), ids, context);
-            around.console().print(Words.isJson(call) ? json(outcome).text() : report(outcome));
+            new DraftTeaching(around.settings()).teach(outcome.kept(), List.of());
+            around.console().print(CliOptions.isJson(call) ? json(outcome).text() : report(outcome));
             return Exit.DONE;
         }
     }
@@ -118,9 +156,9 @@ public final class ListenVerb implements Verb {
     private static String report(DraftKeeping.Outcome outcome) {
         String before = outcome.before().isEmpty()
                 ? ""
-                : ", " + Shown.count(outcome.before().size(), "was", "were") + " kept before";
-        return Shown.count(outcome.kept().size(), "draft", "drafts") + " kept as "
-                + Shown.count(outcome.rows(), "row", "rows") + before + ".\n";
+                : ", " + CliText.count(outcome.before().size(), "was", "were") + " kept before";
+        return CliText.count(outcome.kept().size(), "draft", "drafts") + " kept as "
+                + CliText.count(outcome.rows(), "row", "rows") + before + ".\n";
     }
 
     private static String table(VisitWalk walk, Set<String> kept) {
@@ -142,7 +180,7 @@ public final class ListenVerb implements Verb {
         long unlikely =
                 walk.drafts().stream().filter(draft -> !isShown(draft, kept)).count();
         if (unlikely > 0) {
-            out.append(Shown.count(unlikely, "draft", "drafts"))
+            out.append(CliText.count(unlikely, "draft", "drafts"))
                     .append(" under ")
                     .append(Math.round(MIN_SHOWN_P * PERCENT))
                     .append("% not shown; --json has them all.\n");
@@ -161,7 +199,7 @@ public final class ListenVerb implements Verb {
         return source
                 + part.about().map(photo -> ", of " + photo.file().name()).orElse("")
                 + ": "
-                + (drafts == 0 ? "no drafts" : Shown.count(drafts, "draft", "drafts"))
+                + (drafts == 0 ? "no drafts" : CliText.count(drafts, "draft", "drafts"))
                 + "\n";
     }
 

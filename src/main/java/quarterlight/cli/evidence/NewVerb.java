@@ -5,10 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
-import quarterlight.cli.call.Words;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.fact.FactEdits;
 import quarterlight.store.problem.VisitProblem;
@@ -19,24 +19,24 @@ import quarterlight.visit.fact.Facts;
 
 /** {@code new}: a new visit to one car. */
 public final class NewVerb implements Verb {
-    private final Surroundings around;
+    private final CliContext around;
 
-    public NewVerb(Surroundings around) {
+    public NewVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        CommandSpec spec = Words.verb("new", "create a visit; add more facts with set")
-                .addPositional(Words.path(0, "VISIT", "folder that does not exist yet"));
+        CommandSpec spec = CliOptions.verb("new", "create a visit; add more facts with set")
+                .addPositional(CliOptions.path(0, "VISIT", "folder that does not exist yet"));
         for (Fact<?> fact : Facts.all()) {
             fact.option()
-                    .ifPresent(
-                            option -> spec.addOption(Words.text(name(fact), option.label(), option.help()).toBuilder()
+                    .ifPresent(option ->
+                            spec.addOption(CliOptions.text(name(fact), option.label(), option.help()).toBuilder()
                                     .required(option.required())
                                     .build()));
         }
-        return spec.addOption(Words.json());
+        return spec.addOption(CliOptions.json());
     }
 
     @Override
@@ -47,9 +47,9 @@ public final class NewVerb implements Verb {
                 values.put(fact.key(), call.matchedOptionValue(name(fact), ""));
             }
         }
-        Path path = Words.pathAt(call, 0);
+        Path path = CliOptions.pathAt(call, 0);
         VisitFacts facts = make(path, values);
-        if (Words.isJson(call)) {
+        if (CliOptions.isJson(call)) {
             around.console()
                     .print(new JsonObject()
                             .put("visit", path)

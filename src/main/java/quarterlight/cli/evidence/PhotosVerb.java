@@ -17,19 +17,19 @@ import quarterlight.capture.CorrectedTime;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.capture.NearDuplicates;
 import quarterlight.capture.PhotoGroups;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
-import quarterlight.cli.call.Words;
+import quarterlight.cli.text.CliText;
 import quarterlight.cli.text.MediaJson;
-import quarterlight.cli.text.Shown;
 import quarterlight.cli.text.TextTable;
 import quarterlight.edit.intake.VisitThumbnails;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.json.JsonObject;
-import quarterlight.visit.HeldBack;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.WithheldFiles;
 import quarterlight.visit.photo.CaptureSource;
 import quarterlight.visit.photo.CaptureTime;
 import quarterlight.visit.photo.Photo;
@@ -44,28 +44,31 @@ public final class PhotosVerb implements Verb {
     private static final DateTimeFormatter PLAIN = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss");
     private static final double MILLIS = 1000;
 
-    private final Surroundings around;
+    private final CliContext around;
 
-    public PhotosVerb(Surroundings around) {
+    public PhotosVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("photos", "list list list the photos and films of the visit")
-                .addPositional(Words.visit())
-                .addOption(Words.json());
+        return CliOptions.verb("photos", "list list list the photos and films of the visit")
+                .addPositional(CliOptions.visit())
+                .addOption(CliOptions.json());
     }
 
     @Override
     public int run(ParseResult call) throws VisitProblem {
-        try (VisitStore store = around.visits().forReading(Words.pathAt(call, 0));
+        try (VisitStore store = around.visits().forReading(CliOptions.pathAt(call, 0));
                 VisitThumbnails thumbnails = VisitThumbnails.of(store.folder())) {
             VisitRecord visit = store.read();
             CorrectedTimes times = CorrectedTimes.of(visit);
             NearDuplicates alike = LookAlikes.of(visit, times, thumbnails.by(visit));
             around.console()
-                    .print(Words.isJson(call) ? json(visit, times, alike).text() : table(visit, times) + told(alike));
+                    .print(
+                            CliOptions.isJson(call)
+                                    ? json(visit, times, alike).text()
+                                    : table(visit, times) + told(alike));
         }
         return Exit.DONE;
     }
@@ -210,12 +213,12 @@ public final class PhotosVerb implements Verb {
                     times.of(photo.id())
                             .map(time -> time.local().format(PLAIN) + " "
                                     + offset(time.local().getOffset()))
-                            .orElse(Shown.UNKNOWN),
+                            .orElse(CliText.UNKNOWN),
                     times.of(photo.id()).map(time -> time.source().word()).orElse(""),
-                    Shown.text(file.camera()),
+                    CliText.text(file.camera()),
                     file.width().isPresent() && file.height().isPresent()
                             ? file.width().getAsInt() + "\u00d7" + file.height().getAsInt()
-                            : Shown.UNKNOWN,
+                            : CliText.UNKNOWN,
                     pins(photo, visit).stream()
                             .map(pin -> pin.value().zone().value())
                             .distinct()
@@ -224,7 +227,7 @@ public final class PhotosVerb implements Verb {
         }
         StringBuilder out = new StringBuilder(table.text()).append('\n');
         for (CameraClock clock : times.cameras()) {
-            out.append(clock.camera()).append(": ").append(Shown.count(clock.photos(), "photo", "photos"));
+            out.append(clock.camera()).append(": ").append(CliText.count(clock.photos(), "photo", "photos"));
             out.append(", clock shifted by ").append(ClockVerb.shown(clock.shift()));
             clock.drift().ifPresent(drift -> out.append(", then ahead of satellite time by ")
                     .append(ClockVerb.shown(drift)));
@@ -237,8 +240,8 @@ public final class PhotosVerb implements Verb {
         StringBuilder text = new StringBuilder();
         companion.or(() -> MediaJson.beside(photo, visit)).ifPresent(other -> text.append("belongs to ")
                 .append(other));
-        photo.file().more().pages().ifPresent(pages -> text.append(Shown.count(pages, "page", "pages")));
-        if (HeldBack.of(visit).holds(photo.id())) {
+        photo.file().more().pages().ifPresent(pages -> text.append(CliText.count(pages, "page", "pages")));
+        if (WithheldFiles.of(visit).holds(photo.id())) {
             text.append(text.isEmpty() ? "" : "; ").append("held back from the buyer");
         }
         photo.setAside().ifPresent(reason -> text.append(text.isEmpty() ? "" : "; ")

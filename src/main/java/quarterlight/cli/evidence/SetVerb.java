@@ -6,10 +6,10 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.car.ZoneCatalog;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
-import quarterlight.cli.call.Words;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.fact.DiagramEdits;
 import quarterlight.edit.fact.FactEdits;
@@ -19,19 +19,19 @@ import quarterlight.table.json.JsonObject;
 
 /** {@code set}: facts of the visit and its car. */
 public final class SetVerb implements Verb {
-    private final Surroundings around;
+    private final CliContext around;
 
-    public SetVerb(Surroundings around) {
+    public SetVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        return Words.verb(
+        return CliOptions.verb(
                         "set",
                         "set facts of the visit and the car; an empty value clears a fact",
                         "The keys are " + String.join(", ", new FactEdits(new ZoneCatalog(List.of())).keys()) + ".")
-                .addPositional(Words.visit())
+                .addPositional(CliOptions.visit())
                 .addPositional(PositionalParamSpec.builder()
                         .index("1..*")
                         .paramLabel("KEY=VALUE")
@@ -41,7 +41,7 @@ public final class SetVerb implements Verb {
                         .required(true)
                         .description("the facts")
                         .build())
-                .addOption(Words.json());
+                .addOption(CliOptions.json());
     }
 
     @Override
@@ -49,11 +49,11 @@ public final class SetVerb implements Verb {
         List<String> words = call.matchedPositional(1).getValue();
         Map<String, String> values = FactEdits.assignments(words);
         List<String> remarks;
-        try (VisitStore store = around.visits().forEditing(Words.pathAt(call, 0))) {
+        try (VisitStore store = around.visits().forEditing(CliOptions.pathAt(call, 0))) {
             ZoneCatalog catalog = around.zones().get();
             remarks = new DiagramEdits(around.diagrams(), catalog).set(store, new FactEdits(catalog), values);
         }
-        if (Words.isJson(call)) {
+        if (CliOptions.isJson(call)) {
             around.console()
                     .print(new JsonObject()
                             .put("set", List.copyOf(values.keySet()))

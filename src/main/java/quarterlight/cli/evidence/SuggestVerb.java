@@ -13,17 +13,17 @@ import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneId;
 import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
-import quarterlight.cli.call.Words;
-import quarterlight.cli.text.Shown;
+import quarterlight.cli.text.CliText;
 import quarterlight.cli.text.TextTable;
 import quarterlight.diagram.Neighbors;
 import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.diagram.file.VisitDiagram;
 import quarterlight.edit.intake.VisitThumbnails;
-import quarterlight.edit.list.Habits;
+import quarterlight.edit.list.WalkHabitStore;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.json.JsonObject;
@@ -40,33 +40,33 @@ import quarterlight.walk.ZoneSuggestions;
 
 /** {@code suggest}: likely zones of each photo that is not pinned, from the walk round the car. */
 public final class SuggestVerb implements Verb {
-    private final Surroundings around;
+    private final CliContext around;
 
-    public SuggestVerb(Surroundings around) {
+    public SuggestVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        return Words.verb("suggest", "suggest zones for each unpinned photo, with probabilities; pins nothing")
-                .addPositional(Words.visit())
-                .addOption(Words.json());
+        return CliOptions.verb("suggest", "suggest zones for each unpinned photo, with probabilities; pins nothing")
+                .addPositional(CliOptions.visit())
+                .addOption(CliOptions.json());
     }
 
     @Override
     public int run(ParseResult call) throws CallRefused, VisitProblem {
         VisitRecord visit;
         List<Shot> shots;
-        try (VisitStore store = around.visits().forReading(Words.pathAt(call, 0));
+        try (VisitStore store = around.visits().forReading(CliOptions.pathAt(call, 0));
                 VisitThumbnails thumbnails = VisitThumbnails.of(store.folder())) {
             visit = store.read();
             shots = shots(visit, thumbnails.by(visit));
         }
-        Habits.Known known = new Habits(around.settings()).of(visit);
+        WalkHabitStore.Known known = new WalkHabitStore(around.settings()).of(visit);
         List<Zone> zones = around.zones().get().zonesOf(visit.facts().car().body());
         Map<PhotoId, List<Suggestion>> suggested = new ZoneSuggestions(
                         zones.stream().map(Zone::id).toList(),
-                        nextDoor(Words.pathAt(call, 0), visit.facts()),
+                        nextDoor(CliOptions.pathAt(call, 0), visit.facts()),
                         ZoneKin.of(zones),
                         known.habits(),
                         WalkModel.V4)
@@ -79,7 +79,7 @@ public final class SuggestVerb implements Verb {
                 .toList();
         around.console()
                 .print(
-                        Words.isJson(call)
+                        CliOptions.isJson(call)
                                 ? json(unpinned, suggested, known).text()
                                 : table(unpinned, suggested) + told(known));
         return Exit.DONE;
@@ -99,7 +99,8 @@ public final class SuggestVerb implements Verb {
                 LookAlikes.of(visit, CorrectedTimes.of(visit), thumbnails).sets());
     }
 
-    private static JsonObject json(List<Photo> unpinned, Map<PhotoId, List<Suggestion>> suggested, Habits.Known known) {
+    private static JsonObject json(
+            List<Photo> unpinned, Map<PhotoId, List<Suggestion>> suggested, WalkHabitStore.Known known) {
         return new JsonObject()
                 .put("earlier_visits", known.visits())
                 .put("remarks", known.remarks())
@@ -120,7 +121,7 @@ public final class SuggestVerb implements Verb {
     }
 
     /** What the suggestions know of earlier visits, and what of it could not be read. */
-    private static String told(Habits.Known known) {
+    private static String told(WalkHabitStore.Known known) {
         String visits = known.visits() == 0
                 ? ""
                 : "Learnt from " + (known.visits() == 1 ? "1 earlier visit" : known.visits() + " earlier visits")
@@ -135,14 +136,16 @@ public final class SuggestVerb implements Verb {
         TextTable table = new TextTable().right("id").left("file", "likely zones, in percent");
         for (Photo photo : unpinned) {
             String zones = suggested.getOrDefault(photo.id(), List.of()).stream()
-                    .map(one -> one.zone() + " " + Shown.number(100 * one.p(), 0))
+                    .map(one -> one.zone() + " " + CliText.number(100 * one.p(), 0))
                     .collect(Collectors.joining(", "));
-            table.row(photo.id().toString(), photo.file().name(), zones.isEmpty() ? Shown.UNKNOWN : zones);
+            table.row(photo.id().toString(), photo.file().name(), zones.isEmpty() ? CliText.UNKNOWN : zones);
         }
         boolean none = suggested.isEmpty();
         return table.text()
                 + (none
                         ? "\nPin a few photos that have a time first; then zones can be suggested.\n"
-                        : "\nSuggestions are based on the order and pauses of your walk; look at the photo before you pin it.\n");
+                        : "\n"
+                                + "Suggestions are based on the order and pauses of your walk; look at the photo before"
+                                + " you pin it.\n");
     }
 }

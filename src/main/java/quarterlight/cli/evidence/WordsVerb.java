@@ -6,18 +6,18 @@ import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.cli.call.CallRefused;
+import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
 import quarterlight.cli.call.Interruption;
 import quarterlight.cli.call.PhotoArgument;
-import quarterlight.cli.call.Surroundings;
 import quarterlight.cli.call.Verb;
-import quarterlight.cli.call.Words;
-import quarterlight.cli.text.Shown;
+import quarterlight.cli.text.CliText;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.intake.Intake;
 import quarterlight.edit.intake.IntakeRefused;
 import quarterlight.edit.intake.VisitThumbnails;
-import quarterlight.edit.spoken.WordsTaking;
+import quarterlight.edit.spoken.TimedWordsImport;
 import quarterlight.photo.Refusal;
 import quarterlight.photo.originals.OriginalsUnwritable;
 import quarterlight.photo.worker.DecodingWorkers;
@@ -30,40 +30,41 @@ import quarterlight.visit.photo.Photo;
 public final class WordsVerb implements Verb {
     private static final String OF = "--of";
 
-    private final Surroundings around;
+    private final CliContext around;
 
-    public WordsVerb(Surroundings around) {
+    public WordsVerb(CliContext around) {
         this.around = around;
     }
 
     @Override
     public CommandSpec spec() {
-        return Words.verb(
+        return CliOptions.verb(
                         "words",
-                        "add timed words of a film or memo: WebVTT, SRT, lines like [1:05] text, or the JSON of a recognizer;",
+                        "add timed words of a film or memo: WebVTT, SRT, lines like [1:05] text, or the JSON of a"
+                                + " recognizer;",
                         "several parts, in order, make one walk")
-                .addPositional(Words.visit())
-                .addPositional(Words.paths(1, "FILE", "the words"))
-                .addOption(Words.text(
+                .addPositional(CliOptions.visit())
+                .addPositional(CliOptions.paths(1, "FILE", "the words"))
+                .addOption(CliOptions.text(
                         OF,
                         "FILM",
                         "the film or sound in the visit that they are of; else the one that bears their name"))
-                .addOption(Words.json());
+                .addOption(CliOptions.json());
     }
 
     @Override
     public int run(ParseResult call) throws CallRefused, EditRefused, VisitProblem {
         List<Path> files = call.matchedPositional(1).getValue();
-        WordsTaking.Outcome outcome;
+        TimedWordsImport.Outcome outcome;
         try (DecodingWorkers workers = new DecodingWorkers();
                 Interruption interruption = Interruption.watched();
-                VisitStore store = around.visits().forEditing(Words.pathAt(call, 0));
+                VisitStore store = around.visits().forEditing(CliOptions.pathAt(call, 0));
                 VisitThumbnails thumbnails = VisitThumbnails.of(store.folder())) {
             Optional<Photo> of = call.hasMatchedOption(OF)
                     ? Optional.of(PhotoArgument.find(store.read().photos(), call.matchedOptionValue(OF, "")))
                     : Optional.empty();
             Intake intake = new Intake(store, around.clock(), thumbnails, workers);
-            outcome = new WordsTaking(store, intake).take(files, of, workers, interruption);
+            outcome = new TimedWordsImport(store, intake).take(files, of, workers, interruption);
         } catch (IntakeRefused e) {
             throw new CallRefused(e.getMessage());
         } catch (OriginalsUnwritable e) {
@@ -74,7 +75,7 @@ public final class WordsVerb implements Verb {
             throw new CallRefused(
                     "interrupted; what was added so far is kept, and the same command continues from there");
         }
-        around.console().print(Words.isJson(call) ? json(outcome).text() : report(outcome));
+        around.console().print(CliOptions.isJson(call) ? json(outcome).text() : report(outcome));
         List<Refusal> refused = outcome.taken().refused();
         if (!refused.isEmpty()) {
             around.console()
@@ -83,7 +84,7 @@ public final class WordsVerb implements Verb {
         return refused.isEmpty() ? Exit.DONE : Exit.NOT_ALL;
     }
 
-    private static JsonObject json(WordsTaking.Outcome outcome) {
+    private static JsonObject json(TimedWordsImport.Outcome outcome) {
         return new JsonObject()
                 .put("added", outcome.taken().added())
                 .put("already_present", outcome.taken().alreadyPresent())
@@ -102,9 +103,9 @@ public final class WordsVerb implements Verb {
                 .put("remarks", outcome.remarks());
     }
 
-    private static String report(WordsTaking.Outcome outcome) {
+    private static String report(TimedWordsImport.Outcome outcome) {
         StringBuilder out = new StringBuilder();
-        out.append(Shown.count(outcome.taken().added(), "file of words", "files of words"))
+        out.append(CliText.count(outcome.taken().added(), "file of words", "files of words"))
                 .append(" added");
         if (outcome.taken().alreadyPresent() > 0) {
             out.append(", ").append(outcome.taken().alreadyPresent()).append(" there already");

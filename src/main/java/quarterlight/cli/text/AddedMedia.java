@@ -15,10 +15,10 @@ public final class AddedMedia {
         int shot = (int)
                 fresh.stream().filter(photo -> photo.file().kind().isCameras()).count();
         if (shot == fresh.size()) {
-            return Shown.count(shot, "photo or film", "photos and films") + " added";
+            return CliText.count(shot, "photo or film", "photos and films") + " added";
         }
         List<String> parts = new ArrayList<>();
-        parts.add(shot == 0 ? "" : Shown.count(shot, "photo or film", "photos and films"));
+        parts.add(shot == 0 ? "" : CliText.count(shot, "photo or film", "photos and films"));
         parts.add(count(fresh, MediaKind.PAPER, "paper", "papers"));
         parts.add(count(fresh, MediaKind.SOUND, "sound", "sounds"));
         parts.add(count(fresh, MediaKind.WORDS, "file of words", "files of words"));
@@ -30,6 +30,6 @@ public final class AddedMedia {
     private static String count(List<Photo> photos, MediaKind kind, String one, String many) {
         int count = (int)
                 photos.stream().filter(photo -> photo.file().kind() == kind).count();
-        return count == 0 ? "" : Shown.count(count, one, many);
+        return count == 0 ? "" : CliText.count(count, one, many);
     }
 }

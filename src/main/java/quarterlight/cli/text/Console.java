@@ -12,12 +12,12 @@ public record Console(PrintStream out, PrintStream err) {
 
     /** Says what is wrong, on one line whatever the text holds. */
     public void complain(String sentence) {
-        err.println("quarterlight: " + Visible.text(sentence.strip().replaceAll("\\s*\\R\\s*", " ")));
+        err.println("quarterlight: " + TerminalText.text(sentence.strip().replaceAll("\\s*\\R\\s*", " ")));
         err.flush();
     }
 
     public void print(String text) {
-        out.print(Visible.text(text));
+        out.print(TerminalText.text(text));
         out.flush();
     }
 }

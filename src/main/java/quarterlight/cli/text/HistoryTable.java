@@ -36,11 +36,11 @@ public final class HistoryTable {
     /** The car as a whole and each panel of which something is known. */
     private static void addKnown(StringBuilder out, FinishHistory history) {
         out.append(". Factory level of the car ")
-                .append(Shown.number(history.carLevel().um(), 0))
+                .append(CliText.number(history.carLevel().um(), 0))
                 .append(" um (")
-                .append(Shown.number(history.carLevel().in(ThicknessUnit.MIL), 1))
+                .append(CliText.number(history.carLevel().in(ThicknessUnit.MIL), 1))
                 .append(" mil), standard deviation ")
-                .append(Shown.number(history.carLevelSd().um(), 0))
+                .append(CliText.number(history.carLevelSd().um(), 0))
                 .append(" um.\n");
         out.append("The car: ")
                 .append(history.scenarios().entrySet().stream()
@@ -121,6 +121,6 @@ public final class HistoryTable {
         double strongest = Math.abs(reason.log10Refinish()) >= Math.abs(reason.log10Repair())
                 ? reason.log10Refinish()
                 : reason.log10Repair();
-        return what + " " + (strongest > 0 ? "+" : "") + Shown.number(strongest, 1);
+        return what + " " + (strongest > 0 ? "+" : "") + CliText.number(strongest, 1);
     }
 }

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import quarterlight.table.json.JsonObject;
-import quarterlight.visit.HeldBack;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.WithheldFiles;
 import quarterlight.visit.photo.MediaFacts;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.photo.PhotoId;
@@ -19,7 +19,7 @@ public final class MediaJson {
         MediaFacts more = photo.file().more();
         Optional<SidecarWords> said = more.said();
         Optional<Boolean> released = photo.file().kind().isHeldBack()
-                ? Optional.of(!HeldBack.of(visit).holds(photo.id()))
+                ? Optional.of(!WithheldFiles.of(visit).holds(photo.id()))
                 : Optional.empty();
         return json.put("pages", more.pages())
                 .put("beside", beside(photo, visit).map(PhotoId::value))

@@ -11,8 +11,8 @@ import quarterlight.car.Zone;
 import quarterlight.car.ZoneId;
 import quarterlight.compare.matter.CarBrief;
 import quarterlight.compare.matter.CarEvidence;
-import quarterlight.compare.matter.Cell;
 import quarterlight.compare.matter.CellClass;
+import quarterlight.compare.matter.MatterCell;
 import quarterlight.compare.matter.MatterRow;
 import quarterlight.compare.matter.MatterTable;
 import quarterlight.compare.matter.Topic;
@@ -115,7 +115,7 @@ public final class OneHour {
     private static String found(MatterRow row) {
         return row.cells().stream()
                 .filter(cell -> cell.kind() == CellClass.FOUND)
-                .map(Cell::text)
+                .map(MatterCell::text)
                 .findFirst()
                 .orElse("");
     }

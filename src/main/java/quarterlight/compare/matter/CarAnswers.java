@@ -27,7 +27,7 @@ final class CarAnswers {
         this.records = new RecordAnswers(car);
     }
 
-    Cell of(Subject subject) {
+    MatterCell of(Subject subject) {
         return switch (subject.topic()) {
             case TRIAL -> records.trial(subject.about());
             case GAUGE -> records.gauge();
@@ -42,9 +42,9 @@ final class CarAnswers {
     }
 
     /** Nobody looked there on another car: what this one shows, of rust or of whatever else. */
-    private Cell unseen(Subject subject) {
+    private MatterCell unseen(Subject subject) {
         if (subject.places().isEmpty()) {
-            return Cell.of(
+            return MatterCell.of(
                     CellClass.CLEAN,
                     "Every one of its zones of this kind was looked at; what was found stands in rows of its own.");
         }
@@ -70,14 +70,14 @@ final class CarAnswers {
     }
 
     /** Outer panels together, or the car as a whole. */
-    private Cell wholeCar(Subject subject) {
+    private MatterCell wholeCar(Subject subject) {
         if (subject.topic() == Topic.FINISH) {
             return panels();
         }
         return zones.of(subject.topic(), new ZoneId("whole-car"), subject.about());
     }
 
-    private Cell panels() {
+    private MatterCell panels() {
         List<Zone> panels = car
                 .findings()
                 .catalog()
@@ -91,29 +91,30 @@ final class CarAnswers {
                 .count();
         String of = " of " + panels.size() + " outer panels";
         if (looked == 0) {
-            return Cell.of(CellClass.NOT_LOOKED_AT, "Not measured: none" + of + ".");
+            return MatterCell.of(CellClass.NOT_LOOKED_AT, "Not measured: none" + of + ".");
         }
         List<Part> found =
                 parts.stream().filter(part -> part.cell().is(CellClass.FOUND)).toList();
         if (found.isEmpty()) {
-            return Cell.of(CellClass.CLEAN, "As first finished: all " + looked + " that were measured" + of + ".");
+            return MatterCell.of(
+                    CellClass.CLEAN, "As first finished: all " + looked + " that were measured" + of + ".");
         }
-        return new Cell(
+        return new MatterCell(
                 CellClass.FOUND,
                 found.size() + " of " + looked + " measured, " + of.strip() + ": " + names(found) + ".",
                 found.get(0).cell().photo(),
                 Optional.empty());
     }
 
-    private Cell there(Subject subject) {
+    private MatterCell there(Subject subject) {
         List<Zone> here = here(subject);
         if (here.isEmpty()) {
-            return Cell.of(CellClass.NOT_ON_THIS_CAR, "This car has no " + nouns(subject.places()) + ".");
+            return MatterCell.of(CellClass.NOT_ON_THIS_CAR, "This car has no " + nouns(subject.places()) + ".");
         }
         return together(parts(here, subject.topic(), subject.about()));
     }
 
-    private record Part(Zone zone, Cell cell) {
+    private record Part(Zone zone, MatterCell cell) {
         String said(boolean alone) {
             return alone ? cell.text() : zone.label() + ": " + cell.text();
         }
@@ -126,7 +127,7 @@ final class CarAnswers {
     }
 
     /** What was found in any of the zones; else what of them was not looked at; clean only if all are. */
-    private static Cell together(List<Part> parts) {
+    private static MatterCell together(List<Part> parts) {
         for (CellClass kind :
                 List.of(CellClass.FOUND, CellClass.NOT_LOOKED_AT, CellClass.CLEAN, CellClass.NOT_ON_THIS_CAR)) {
             List<Part> these =
@@ -138,7 +139,7 @@ final class CarAnswers {
         throw new IllegalStateException("a subject has zones");
     }
 
-    private static Cell joined(CellClass kind, List<Part> all, List<Part> these) {
+    private static MatterCell joined(CellClass kind, List<Part> all, List<Part> these) {
         List<String> texts = new ArrayList<>();
         boolean same = these.stream().map(part -> part.cell().text()).distinct().count() == 1;
         if (same && these.size() == all.size()) {
@@ -148,7 +149,7 @@ final class CarAnswers {
         } else {
             texts.add(these.size() + " of " + all.size() + ": " + names(these) + ".");
         }
-        return new Cell(
+        return new MatterCell(
                 kind,
                 String.join(" ", texts),
                 these.stream().flatMap(part -> part.cell().photo().stream()).findFirst(),

@@ -15,7 +15,7 @@ import quarterlight.visit.statement.Severity;
  * @param cells one for each car, in their order
  */
 public record MatterRow(
-        Severity severity, boolean safety, Concern concern, Subject subject, String place, List<Cell> cells) {
+        Severity severity, boolean safety, Concern concern, Subject subject, String place, List<MatterCell> cells) {
     public MatterRow {
         Objects.requireNonNull(severity, "severity");
         Objects.requireNonNull(concern, "concern");

@@ -114,7 +114,7 @@ public record MatterTable(List<CarEvidence> cars, Places places, Care care, List
             Own heaviest = own.stream()
                     .max(Comparator.comparing((Own one) -> one.matter().severity()))
                     .orElseThrow();
-            List<Cell> cells = IntStream.range(0, cars.size())
+            List<MatterCell> cells = IntStream.range(0, cars.size())
                     .mapToObj(car -> {
                         List<FoundMatter> here = own.stream()
                                 .filter(one -> one.car() == car)
@@ -138,11 +138,11 @@ public record MatterTable(List<CarEvidence> cars, Places places, Care care, List
             return unlike ? where.get(0).label() : heaviest.matter().place();
         }
 
-        private static Cell cell(List<FoundMatter> here) {
+        private static MatterCell cell(List<FoundMatter> here) {
             boolean looked = here.stream().anyMatch(FoundMatter::looked);
             List<FoundMatter> told =
                     here.stream().filter(one -> one.looked() == looked).toList();
-            return new Cell(
+            return new MatterCell(
                     looked ? CellClass.FOUND : CellClass.NOT_LOOKED_AT,
                     told.stream().map(FoundMatter::text).distinct().collect(Collectors.joining(" ")),
                     here.stream().flatMap(one -> one.photo().stream()).findFirst(),

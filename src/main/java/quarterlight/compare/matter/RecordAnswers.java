@@ -25,12 +25,12 @@ final class RecordAnswers {
     }
 
     /** @param zones the subject's zones on this car */
-    Cell number(Optional<String> part, Collection<ZoneId> zones) {
+    MatterCell number(Optional<String> part, Collection<ZoneId> zones) {
         List<Contradiction> against = car.findings().marks().contradictions().stream()
                 .filter(one -> same(part, one.what()))
                 .toList();
         if (!against.isEmpty()) {
-            return Cell.of(
+            return MatterCell.of(
                     CellClass.FOUND,
                     against.stream().map(Contradiction::sentence).collect(Collectors.joining(" ")));
         }
@@ -41,7 +41,7 @@ final class RecordAnswers {
                 .filter(one -> same(part, one.feature().feature()))
                 .findFirst();
         if (feature.isPresent()) {
-            return Cell.of(
+            return MatterCell.of(
                     feature.get().verdict() == FeatureVerdict.CANNOT_TELL ? CellClass.NOT_LOOKED_AT : CellClass.CLEAN,
                     feature.get().why());
         }
@@ -49,7 +49,7 @@ final class RecordAnswers {
     }
 
     /** Another number or date of the same place is no look at this one, unless it contradicts. */
-    private Cell others(Collection<ZoneId> zones) {
+    private MatterCell others(Collection<ZoneId> zones) {
         String against = car.findings().marks().contradictions().stream()
                 .filter(one -> one.zone().filter(zones::contains).isPresent())
                 .map(Contradiction::sentence)
@@ -58,9 +58,9 @@ final class RecordAnswers {
                 .filter(mark -> mark.mark().zone().filter(zones::contains).isPresent())
                 .count();
         if (!against.isEmpty()) {
-            return Cell.of(CellClass.FOUND, against);
+            return MatterCell.of(CellClass.FOUND, against);
         }
-        return Cell.of(
+        return MatterCell.of(
                 CellClass.NOT_LOOKED_AT,
                 there == 0
                         ? "No number or date was read there."
@@ -68,34 +68,34 @@ final class RecordAnswers {
                                 + " there none contradicts.");
     }
 
-    private static Cell read(List<JudgedMark> named) {
+    private static MatterCell read(List<JudgedMark> named) {
         boolean judged = named.stream().anyMatch(JudgedMark::isJudged);
         String text = named.stream()
                 .map(mark -> mark.mark().part() + " " + mark.text() + ": " + mark.why())
                 .collect(Collectors.joining(" "));
-        return Cell.of(
+        return MatterCell.of(
                 judged ? CellClass.CLEAN : CellClass.NOT_LOOKED_AT,
                 judged ? text : "Read, and not to be judged. " + text,
                 named.stream().flatMap(mark -> mark.mark().photo().stream()).findFirst());
     }
 
-    Cell trial(Optional<String> item) {
+    MatterCell trial(Optional<String> item) {
         Optional<Trial> last = car.findings().visit().trials().stream()
                 .map(Recorded::value)
                 .filter(trial -> same(item, trial.item()))
                 .reduce((first, second) -> second);
         if (last.isEmpty()) {
-            return Cell.of(CellClass.NOT_LOOKED_AT, "Not tried.");
+            return MatterCell.of(CellClass.NOT_LOOKED_AT, "Not tried.");
         }
         Trial trial = last.get();
         String note = trial.note().map(words -> ": " + words).orElse(".");
         return switch (trial.result()) {
-            case WORKS -> Cell.of(CellClass.CLEAN, "Works" + value(trial) + note);
-            case NONE -> Cell.of(CellClass.CLEAN, "None seen" + value(trial) + note);
-            case MEASURED -> Cell.of(CellClass.CLEAN, "Measured" + value(trial) + note);
-            case NOT_TRIED -> Cell.of(CellClass.NOT_LOOKED_AT, "Not tried" + note);
-            case NOT_FITTED -> Cell.of(CellClass.NOT_ON_THIS_CAR, "Not fitted" + note);
-            default -> Cell.of(CellClass.FOUND, capital(trial.result().word()) + value(trial) + note);
+            case WORKS -> MatterCell.of(CellClass.CLEAN, "Works" + value(trial) + note);
+            case NONE -> MatterCell.of(CellClass.CLEAN, "None seen" + value(trial) + note);
+            case MEASURED -> MatterCell.of(CellClass.CLEAN, "Measured" + value(trial) + note);
+            case NOT_TRIED -> MatterCell.of(CellClass.NOT_LOOKED_AT, "Not tried" + note);
+            case NOT_FITTED -> MatterCell.of(CellClass.NOT_ON_THIS_CAR, "Not fitted" + note);
+            default -> MatterCell.of(CellClass.FOUND, capital(trial.result().word()) + value(trial) + note);
         };
     }
 
@@ -106,31 +106,32 @@ final class RecordAnswers {
                 .orElse("");
     }
 
-    Cell gauge() {
+    MatterCell gauge() {
         GaugeQuality quality = GaugeQuality.of(car.findings().visit());
         String checks = Numerals.count(quality.verdicts().size(), "gauge check", "gauge checks");
         boolean measured = !car.findings().visit().readings().isEmpty();
         return switch (quality.summary()) {
-            case PASSED -> Cell.of(CellClass.CLEAN, checks + ", within the tolerances stated.");
-            case FAILED -> Cell.of(CellClass.FOUND, checks + ", and one at least failed: the readings are suspect.");
+            case PASSED -> MatterCell.of(CellClass.CLEAN, checks + ", within the tolerances stated.");
+            case FAILED ->
+                MatterCell.of(CellClass.FOUND, checks + ", and one at least failed: the readings are suspect.");
             case CANNOT_TELL ->
-                Cell.of(
+                MatterCell.of(
                         CellClass.NOT_LOOKED_AT,
                         checks + " without a tolerance: they cannot show that the gauge was right.");
             case NOT_CHECKED ->
-                Cell.of(
+                MatterCell.of(
                         CellClass.NOT_LOOKED_AT,
                         measured ? "The gauge was not checked." : "Nothing was measured on this car.");
         };
     }
 
-    Cell claim(Optional<String> about) {
+    MatterCell claim(Optional<String> about) {
         List<ClaimedAndFound> same = ClaimedAndFound.of(car.findings()).stream()
                 .filter(one ->
                         same(about, one.claim().about().orElse(one.claim().text())))
                 .toList();
         if (same.isEmpty()) {
-            return Cell.of(CellClass.NOT_ON_THIS_CAR, "No such claim was made.");
+            return MatterCell.of(CellClass.NOT_ON_THIS_CAR, "No such claim was made.");
         }
         String text = same.stream()
                 .map(one -> "Claimed: \u201c" + one.claim().text() + "\u201d; "
@@ -138,16 +139,18 @@ final class RecordAnswers {
                 .collect(Collectors.joining(" "));
         boolean against = same.stream().anyMatch(one -> one.judgment() == Judgment.CONTRADICTED);
         boolean open = same.stream().anyMatch(one -> one.judgment() == Judgment.OPEN);
-        return Cell.of(against ? CellClass.FOUND : open ? CellClass.NOT_LOOKED_AT : CellClass.CLEAN, text);
+        return MatterCell.of(against ? CellClass.FOUND : open ? CellClass.NOT_LOOKED_AT : CellClass.CLEAN, text);
     }
 
-    Cell odometer() {
+    MatterCell odometer() {
         int figures = car.findings().visit().odometer().size();
         return figures == 0
-                ? Cell.of(CellClass.NOT_LOOKED_AT, "No figure of the odometer is recorded.")
+                ? MatterCell.of(CellClass.NOT_LOOKED_AT, "No figure of the odometer is recorded.")
                 : figures == 1
-                        ? Cell.of(CellClass.NOT_LOOKED_AT, "One figure of the odometer: nothing to hold it against.")
-                        : Cell.of(CellClass.CLEAN, figures + " figures of the odometer, each above the one before.");
+                        ? MatterCell.of(
+                                CellClass.NOT_LOOKED_AT, "One figure of the odometer: nothing to hold it against.")
+                        : MatterCell.of(
+                                CellClass.CLEAN, figures + " figures of the odometer, each above the one before.");
     }
 
     private static boolean same(Optional<String> wanted, String name) {

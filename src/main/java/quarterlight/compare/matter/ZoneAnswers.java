@@ -42,10 +42,10 @@ public final class ZoneAnswers {
         this.unit = unit;
     }
 
-    public Cell of(Topic topic, ZoneId zone, Optional<String> part) {
+    public MatterCell of(Topic topic, ZoneId zone, Optional<String> part) {
         Optional<String> missing = car.missing(zone);
         if (missing.isPresent() && topic != Topic.CONDITION) {
-            return Cell.of(CellClass.NOT_ON_THIS_CAR, "Missing: " + missing.get());
+            return MatterCell.of(CellClass.NOT_ON_THIS_CAR, "Missing: " + missing.get());
         }
         return switch (topic) {
             case RUST -> rust(zone);
@@ -56,7 +56,7 @@ public final class ZoneAnswers {
         };
     }
 
-    private Cell rust(ZoneId zone) {
+    private MatterCell rust(ZoneId zone) {
         Optional<ZoneRust> looked = car.findings().rust().zone(zone).filter(ZoneRust::lookedAt);
         if (looked.isEmpty()) {
             return notLookedAt(zone, "Nobody looked for rust there.");
@@ -65,7 +65,7 @@ public final class ZoneAnswers {
         boolean none = rust.byEye().isEmpty()
                 && rust.rust().map(area -> area.mm2() == 0).orElse(true);
         if (none) {
-            return Cell.of(CellClass.CLEAN, "Looked at for rust: none.", said(zone, Condition.NO_RUST));
+            return MatterCell.of(CellClass.CLEAN, "Looked at for rust: none.", said(zone, Condition.NO_RUST));
         }
         List<String> parts = new ArrayList<>();
         rust.need().filter(need -> need != RepairNeed.NONE).ifPresent(need -> parts.add("repair need " + need.word()));
@@ -77,7 +77,7 @@ public final class ZoneAnswers {
                 .map(Statement::text)
                 .collect(Collectors.joining(" "));
         String text = (measured + " " + seen).strip();
-        return Cell.of(CellClass.FOUND, text.isEmpty() ? "Rust is outlined there." : text, traced(zone));
+        return MatterCell.of(CellClass.FOUND, text.isEmpty() ? "Rust is outlined there." : text, traced(zone));
     }
 
     private Optional<PhotoId> traced(ZoneId zone) {
@@ -103,14 +103,15 @@ public final class ZoneAnswers {
         return car.photos(zone).stream().findFirst();
     }
 
-    private Cell finish(ZoneId zone) {
+    private MatterCell finish(ZoneId zone) {
         boolean panel =
                 car.findings().catalog().find(zone).filter(one -> one.finish()).isPresent();
         Optional<Statement> stated = car.statements(zone)
                 .filter(one -> one.is(Condition.REFINISHED) || one.is(Condition.FILLER))
                 .findFirst();
         if (stated.isPresent()) {
-            return Cell.of(CellClass.FOUND, stated.get().text(), stated.get().photo());
+            return MatterCell.of(
+                    CellClass.FOUND, stated.get().text(), stated.get().photo());
         }
         if (!panel) {
             return condition(zone, Optional.empty());
@@ -127,7 +128,7 @@ public final class ZoneAnswers {
         return judged(zone, history.get());
     }
 
-    private Cell judged(ZoneId zone, ZoneHistory history) {
+    private MatterCell judged(ZoneId zone, ZoneHistory history) {
         String measured = mean(zone).map(mean -> mean + "; ").orElse("");
         String text = measured + "refinish likelihood " + ZoneHistory.shown(history.refinishScore())
                 + ", repair likelihood " + ZoneHistory.shown(history.repairScore()) + ", of 100.";
@@ -135,15 +136,15 @@ public final class ZoneAnswers {
         boolean unlikely = history.refinishScore() <= UNLIKELY && history.repairScore() <= UNLIKELY;
         if (mean(zone).isPresent()
                 && GaugeQuality.of(car.findings().visit()).summary() == GaugeQuality.Summary.FAILED) {
-            return Cell.of(
+            return MatterCell.of(
                     likely ? CellClass.FOUND : CellClass.NOT_LOOKED_AT,
                     "Measured with a gauge whose check failed, so not to be relied on: " + text,
                     pinned(zone));
         }
         if (unlikely) {
-            return Cell.of(CellClass.CLEAN, "As first finished: " + text, pinned(zone));
+            return MatterCell.of(CellClass.CLEAN, "As first finished: " + text, pinned(zone));
         }
-        return Cell.of(CellClass.FOUND, (likely ? "Likely refinished: " : "Left open: ") + text, pinned(zone));
+        return MatterCell.of(CellClass.FOUND, (likely ? "Likely refinished: " : "Left open: ") + text, pinned(zone));
     }
 
     private Optional<String> mean(ZoneId zone) {
@@ -156,7 +157,7 @@ public final class ZoneAnswers {
         return mean.isPresent() ? Optional.of(unit.of(mean.getAsDouble())) : Optional.empty();
     }
 
-    private Cell condition(ZoneId zone, Optional<String> part) {
+    private MatterCell condition(ZoneId zone, Optional<String> part) {
         List<Statement> here = about(zone, part);
         Optional<Statement> bad = here.stream()
                 .filter(one -> one.what()
@@ -165,27 +166,30 @@ public final class ZoneAnswers {
                         .isPresent())
                 .findFirst();
         if (bad.isPresent()) {
-            return Cell.of(CellClass.FOUND, bad.get().text(), bad.get().photo());
+            return MatterCell.of(CellClass.FOUND, bad.get().text(), bad.get().photo());
         }
         Optional<Statement> well = here.stream()
                 .filter(one -> one.what().condition().filter(WELL::contains).isPresent())
                 .findFirst();
-        return well.map(one -> Cell.of(CellClass.CLEAN, one.text(), one.photo().or(() -> pinned(zone))))
+        return well.map(one ->
+                        MatterCell.of(CellClass.CLEAN, one.text(), one.photo().or(() -> pinned(zone))))
                 .orElseGet(() -> nothingRecorded(zone, "Nothing is recorded of its condition."));
     }
 
-    private Cell origin(ZoneId zone, Optional<String> part) {
+    private MatterCell origin(ZoneId zone, Optional<String> part) {
         List<Statement> here = about(zone, part);
         Optional<Statement> other = here.stream()
                 .filter(one -> one.is(Origin.REPLACED) || one.is(Origin.DOES_NOT_BELONG))
                 .findFirst();
         if (other.isPresent()) {
-            return Cell.of(CellClass.FOUND, other.get().text(), other.get().photo());
+            return MatterCell.of(
+                    CellClass.FOUND, other.get().text(), other.get().photo());
         }
         return here.stream()
                 .filter(one -> one.is(Origin.ORIGINAL))
                 .findFirst()
-                .map(one -> Cell.of(CellClass.CLEAN, one.text(), one.photo().or(() -> pinned(zone))))
+                .map(one ->
+                        MatterCell.of(CellClass.CLEAN, one.text(), one.photo().or(() -> pinned(zone))))
                 .orElseGet(() -> nothingRecorded(zone, "Nothing is recorded of its origin."));
     }
 
@@ -199,26 +203,26 @@ public final class ZoneAnswers {
                 .toList();
     }
 
-    private Cell conflict(ZoneId zone) {
+    private MatterCell conflict(ZoneId zone) {
         List<StatementConflict> conflicts =
                 StatementConflict.of(car.findings().visit().standing(), zone);
         if (!conflicts.isEmpty()) {
-            return Cell.of(CellClass.FOUND, conflicts.get(0).sentence());
+            return MatterCell.of(CellClass.FOUND, conflicts.get(0).sentence());
         }
         return car.statements(zone).findAny().isPresent()
-                ? Cell.of(CellClass.CLEAN, "What is stated there goes together.", pinned(zone))
+                ? MatterCell.of(CellClass.CLEAN, "What is stated there goes together.", pinned(zone))
                 : nothingRecorded(zone, "Nothing is stated there.");
     }
 
-    private Cell nothingRecorded(ZoneId zone, String text) {
+    private MatterCell nothingRecorded(ZoneId zone, String text) {
         int photos = car.photos(zone).size();
         return notLookedAt(
                 zone,
                 photos == 0 ? text : text + " " + Numerals.count(photos, "photo shows", "photos show") + " the place.");
     }
 
-    private Cell notLookedAt(ZoneId zone, String text) {
+    private MatterCell notLookedAt(ZoneId zone, String text) {
         String why = car.excuse(zone).map(excuse -> " " + excuse).orElse("");
-        return Cell.of(CellClass.NOT_LOOKED_AT, text + why, pinned(zone));
+        return MatterCell.of(CellClass.NOT_LOOKED_AT, text + why, pinned(zone));
     }
 }

@@ -8,7 +8,7 @@ import java.util.stream.Collectors;
 import quarterlight.car.Zone;
 import quarterlight.compare.ZoneFacts;
 import quarterlight.compare.matter.CarEvidence;
-import quarterlight.compare.matter.Cell;
+import quarterlight.compare.matter.MatterCell;
 import quarterlight.compare.matter.Topic;
 import quarterlight.compare.matter.ZoneAnswers;
 import quarterlight.finish.history.ZoneHistory;
@@ -56,7 +56,7 @@ public record FactsText(
         if (facts.finishEvidence()) {
             facts.history().map(FactsText::history).ifPresent(lines::add);
         }
-        Cell rust = new ZoneAnswers(car, unit).of(Topic.RUST, zone.id(), Optional.empty());
+        MatterCell rust = new ZoneAnswers(car, unit).of(Topic.RUST, zone.id(), Optional.empty());
         boolean lookedForRust = facts.rust().filter(one -> one.lookedAt()).isPresent();
         boolean rustMatters = lookedForRust || zone.structural() || zone.finish();
         if (rustMatters) {

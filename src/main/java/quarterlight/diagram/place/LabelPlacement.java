@@ -136,9 +136,9 @@ public final class LabelPlacement {
         Optional<Placed> second = Optional.empty();
         for (Point2D spot : wish.spots()) {
             Rectangle2D box = wish.at(spot);
-            if (wish.holds().test(Boxes.grown(box, PAD)) && isFree(box)) {
+            if (wish.holds().test(Rectangles.grown(box, PAD)) && isFree(box)) {
                 Placed found = new Placed(wish.zone(), wish.text(), box, spot, true);
-                Rectangle2D open = Boxes.grown(box, TIP);
+                Rectangle2D open = Rectangles.grown(box, TIP);
                 if (room.tips().stream().noneMatch(open::contains)) {
                     return Optional.of(found);
                 }
@@ -214,12 +214,12 @@ public final class LabelPlacement {
         double cost = start.distance(candidate.anchor());
         Rectangle2D box = candidate.box();
         double across = value ? Double.POSITIVE_INFINITY : 200;
-        if (room.onCar().test(Boxes.grown(box, value ? CLEAR_PX : 0))) {
+        if (room.onCar().test(Rectangles.grown(box, value ? CLEAR_PX : 0))) {
             cost += value ? Double.POSITIVE_INFINITY : MAX_COVER_COST * Math.min(1, box.getWidth() / LONG_PX);
         }
         Line2D leader = new Line2D.Double(start, candidate.anchor());
         for (Placed other : placed) {
-            if (leader.intersects(Boxes.grown(other.box(), 1))) {
+            if (leader.intersects(Rectangles.grown(other.box(), 1))) {
                 cost += across;
             }
             if (!other.inside()) {
@@ -227,7 +227,7 @@ public final class LabelPlacement {
                 if (leader.intersectsLine(theirs)) {
                     cost += 80;
                 }
-                if (theirs.intersects(Boxes.grown(box, 1))) {
+                if (theirs.intersects(Rectangles.grown(box, 1))) {
                     cost += across;
                 }
             }
@@ -236,7 +236,7 @@ public final class LabelPlacement {
     }
 
     private boolean isFree(Rectangle2D box) {
-        Rectangle2D grown = Boxes.grown(box, PAD);
+        Rectangle2D grown = Rectangles.grown(box, PAD);
         return placed.stream().noneMatch(other -> other.box().intersects(grown));
     }
 }

@@ -47,7 +47,7 @@ public final class PinPlacement {
         public Rectangle2D bounds() {
             Rectangle2D r = new Rectangle2D.Double(center.getX() - DISC / 2, center.getY() - DISC / 2, DISC, DISC);
             r.add(tip);
-            return Boxes.grown(r, 2);
+            return Rectangles.grown(r, 2);
         }
     }
 

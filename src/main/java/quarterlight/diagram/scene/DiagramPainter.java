@@ -166,14 +166,14 @@ public final class DiagramPainter {
         g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
     }
 
-    private void draw(Graphics2D g, Drawn thing, Rectangle clip) {
+    private void draw(Graphics2D g, DrawnItem thing, Rectangle clip) {
         if (!thing.bounds().intersects(clip)) {
             return;
         }
-        if (thing instanceof Drawn.Filled filled) {
+        if (thing instanceof DrawnItem.Filled filled) {
             g.setColor(filled.color());
             g.fill(filled.shape());
-        } else if (thing instanceof Drawn.Stroked stroked) {
+        } else if (thing instanceof DrawnItem.Stroked stroked) {
             g.setColor(stroked.color());
             if (stroked.plain() && stroked.width() < 1 && g.getTransform().getScaleX() < FINE_SCALE) {
                 // lines at 45 degrees step by whole pixels: unsmoothed they are even, and many times faster
@@ -185,14 +185,14 @@ public final class DiagramPainter {
                 g.setStroke(stroked.plain() ? plain(stroked.width()) : stroke(stroked.width()));
                 g.draw(stroked.shape());
             }
-        } else if (thing instanceof Drawn.Dots dots) {
+        } else if (thing instanceof DrawnItem.Dots dots) {
             // whole pixels: a rectangle at them is many times faster than a smoothed dot, and no less a dot at this
             // size
             g.setColor(dots.color());
             for (int i = 0; i < dots.count(); i++) {
                 g.fillRect((int) Math.round(dots.x(i)) - 1, (int) Math.round(dots.y(i)) - 1, 2, 2);
             }
-        } else if (thing instanceof Drawn.Words words) {
+        } else if (thing instanceof DrawnItem.Words words) {
             g.setColor(words.color());
             g.setFont(scene.measure().font(words.size(), words.bold()));
             g.drawString(words.text(), (float) words.left(), (float) words.baseline());
@@ -224,7 +224,7 @@ public final class DiagramPainter {
     }
 
     /** The name plate of a selected zone above its largest outline. */
-    private Optional<List<Drawn>> name(ZoneId zone) {
+    private Optional<List<DrawnItem>> name(ZoneId zone) {
         String text = scene.ink().names().getOrDefault(zone, zone.value());
         Optional<Shape> largest = scene.outlinesOf(zone).stream()
                 .max((a, b) -> Double.compare(size(a.getBounds2D()), size(b.getBounds2D())));
@@ -237,8 +237,8 @@ public final class DiagramPainter {
             double top = box.getMinY() - height - 4 >= 0 ? box.getMinY() - height - 4 : box.getMaxY() + 4;
             Color accent = scene.palette().accent();
             return List.of(
-                    Drawn.Filled.of(new RoundRectangle2D.Double(left, top, width + 10, height, 4, 4), accent),
-                    new Drawn.Words(
+                    DrawnItem.Filled.of(new RoundRectangle2D.Double(left, top, width + 10, height, 4, 4), accent),
+                    new DrawnItem.Words(
                             text,
                             left + 5,
                             top + height / 2 + 0.35 * NAME_SIZE,
@@ -281,6 +281,6 @@ public final class DiagramPainter {
     }
 
     private static Rectangle outer(Rectangle2D r, double by) {
-        return Drawn.grown(r, by).getBounds();
+        return DrawnItem.grown(r, by).getBounds();
     }
 }

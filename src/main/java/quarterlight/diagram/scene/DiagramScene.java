@@ -36,9 +36,9 @@ public final class DiagramScene {
     private final InkPalette palette;
     private final TextMeasure measure;
     private final List<ViewScene> views = new ArrayList<>();
-    private final List<Drawn> legend;
+    private final List<DrawnItem> legend;
     private final NameKey nameKey;
-    private final List<Drawn> key;
+    private final List<DrawnItem> key;
     private final List<Rectangle2D> taken;
 
     private static final int MAX_FITS = 4;
@@ -115,7 +115,7 @@ public final class DiagramScene {
     public Optional<Hit> hit(double xPx, double yPx) {
         for (ViewDrawing view : diagram.views()) {
             Rectangle2D frame = layout.frames().get(view.view());
-            if (frame != null && Drawn.grown(frame, HIT_PX).contains(xPx, yPx)) {
+            if (frame != null && DrawnItem.grown(frame, HIT_PX).contains(xPx, yPx)) {
                 double x = (xPx - frame.getX()) / frame.getWidth();
                 double y = (yPx - frame.getY()) / frame.getHeight();
                 ViewPoint point = new ViewPoint(view.view(), Math.min(1, Math.max(0, x)), Math.min(1, Math.max(0, y)));
@@ -224,11 +224,11 @@ public final class DiagramScene {
         return views;
     }
 
-    List<Drawn> key() {
+    List<DrawnItem> key() {
         return key;
     }
 
-    List<Drawn> legend() {
+    List<DrawnItem> legend() {
         return legend;
     }
 }

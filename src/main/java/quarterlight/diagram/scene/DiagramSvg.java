@@ -131,8 +131,8 @@ public final class DiagramSvg {
     private static void open(StringBuilder out, double x, double y, double scale, String more) {
         out.append("<g font-family=\"'")
                 .append(TextMeasure.FAMILY)
-                .append(
-                        "', sans-serif\" fill=\"none\" stroke=\"none\" stroke-linecap=\"round\" stroke-linejoin=\"round\" transform=\"translate(")
+                .append("', sans-serif\" fill=\"none\" stroke=\"none\" stroke-linecap=\"round\""
+                        + " stroke-linejoin=\"round\" transform=\"translate(")
                 .append(SvgPath.number(x))
                 .append(' ')
                 .append(SvgPath.number(y))
@@ -153,11 +153,11 @@ public final class DiagramSvg {
         out.append("</g>\n");
     }
 
-    private void write(StringBuilder out, List<Drawn> things) {
-        for (Drawn thing : things) {
-            if (thing instanceof Drawn.Filled filled) {
+    private void write(StringBuilder out, List<DrawnItem> things) {
+        for (DrawnItem thing : things) {
+            if (thing instanceof DrawnItem.Filled filled) {
                 fill(out, filled);
-            } else if (thing instanceof Drawn.Stroked stroked) {
+            } else if (thing instanceof DrawnItem.Stroked stroked) {
                 out.append("<path stroke=\"")
                         .append(hex(stroked.color()))
                         .append("\" stroke-width=\"")
@@ -165,15 +165,15 @@ public final class DiagramSvg {
                         .append(stroked.plain() ? "\" stroke-linecap=\"butt\" d=\"" : "\" d=\"")
                         .append(SvgPath.write(stroked.shape()))
                         .append("\"/>\n");
-            } else if (thing instanceof Drawn.Dots dots) {
-                fill(out, Drawn.Filled.of(Texture.path(dots), dots.color()));
-            } else if (thing instanceof Drawn.Words words) {
+            } else if (thing instanceof DrawnItem.Dots dots) {
+                fill(out, DrawnItem.Filled.of(Texture.path(dots), dots.color()));
+            } else if (thing instanceof DrawnItem.Words words) {
                 words(out, words);
             }
         }
     }
 
-    private void fill(StringBuilder out, Drawn.Filled filled) {
+    private void fill(StringBuilder out, DrawnItem.Filled filled) {
         Optional<String> target = filled.zone().flatMap(links.zones());
         String name = filled.zone().map(this::named).orElse("");
         target.ifPresent(place -> out.append("<a href=\"#")
@@ -204,7 +204,7 @@ public final class DiagramSvg {
         return value.isEmpty() ? name : name + ": " + value + (unit.isEmpty() ? "" : " " + unit);
     }
 
-    private static void words(StringBuilder out, Drawn.Words words) {
+    private static void words(StringBuilder out, DrawnItem.Words words) {
         out.append("<text x=\"")
                 .append(SvgPath.number(words.left()))
                 .append("\" y=\"")

@@ -20,28 +20,29 @@ final class DiscDrawing {
     private DiscDrawing() {}
 
     /** @param taken values that neither leader nor dot may cross */
-    static List<Drawn> draw(
+    static List<DrawnItem> draw(
             String number, PinPlacement.Placed pin, List<Rectangle2D> taken, InkPalette palette, TextMeasure measure) {
-        List<Drawn> drawn = new ArrayList<>();
+        List<DrawnItem> drawn = new ArrayList<>();
         Optional<Point2D> tip = visibleTip(pin.tip(), pin.center(), taken);
-        tip.ifPresent(end -> drawn.add(Drawn.Stroked.of(new Line2D.Double(end, pin.center()), palette.accent(), 1)));
+        tip.ifPresent(
+                end -> drawn.add(DrawnItem.Stroked.of(new Line2D.Double(end, pin.center()), palette.accent(), 1)));
         tip.filter(end -> end.equals(pin.tip()))
-                .ifPresent(end -> drawn.add(Drawn.Filled.of(
+                .ifPresent(end -> drawn.add(DrawnItem.Filled.of(
                         new Ellipse2D.Double(end.getX() - DOT, end.getY() - DOT, 2 * DOT, 2 * DOT), palette.accent())));
         drawn.addAll(disc(number, pin.center().getX(), pin.center().getY(), palette, measure));
         return drawn;
     }
 
     /** One disc with its number. */
-    static List<Drawn> disc(String number, double x, double y, InkPalette palette, TextMeasure measure) {
+    static List<DrawnItem> disc(String number, double x, double y, InkPalette palette, TextMeasure measure) {
         double r = PinPlacement.DISC / 2;
         Ellipse2D disc = new Ellipse2D.Double(x - r, y - r, 2 * r, 2 * r);
         double size = number.length() > 2 ? 9 : 11;
         double width = measure.width(number, size, true);
         return List.of(
-                Drawn.Filled.of(disc, palette.accent()),
-                Drawn.Stroked.of(disc, palette.ground(), 1),
-                new Drawn.Words(
+                DrawnItem.Filled.of(disc, palette.accent()),
+                DrawnItem.Stroked.of(disc, palette.ground(), 1),
+                new DrawnItem.Words(
                         number,
                         x - width / 2,
                         y + 0.35 * size,
@@ -70,7 +71,7 @@ final class DiscDrawing {
             Point2D next = new Point2D.Double(
                     center.getX() + share * (tip.getX() - center.getX()),
                     center.getY() + share * (tip.getY() - center.getY()));
-            if (inTheWay.stream().anyMatch(box -> Drawn.grown(box, 1).contains(next))) {
+            if (inTheWay.stream().anyMatch(box -> DrawnItem.grown(box, 1).contains(next))) {
                 return last;
             }
             last = Optional.of(next);

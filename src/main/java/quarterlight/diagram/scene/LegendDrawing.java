@@ -33,7 +33,7 @@ final class LegendDrawing {
     private final Rectangle2D band;
     private final SceneColors colors;
     private final TextMeasure measure;
-    private final List<Drawn> drawn = new ArrayList<>();
+    private final List<DrawnItem> drawn = new ArrayList<>();
     private double x;
     private double y;
 
@@ -46,7 +46,7 @@ final class LegendDrawing {
         y = band.getY();
     }
 
-    static List<Drawn> draw(Legend legend, Rectangle2D band, SceneColors colors, TextMeasure measure) {
+    static List<DrawnItem> draw(Legend legend, Rectangle2D band, SceneColors colors, TextMeasure measure) {
         LegendDrawing drawing = new LegendDrawing(legend, band, colors, measure);
         drawing.drawAll();
         return List.copyOf(drawing.drawn);
@@ -98,8 +98,8 @@ final class LegendDrawing {
         y += LINE * (title.size() - 1);
         for (int i = 0; i < steps.ranges().size(); i++) {
             Rectangle2D swatch = new Rectangle2D.Double(left + i * wide, top(), wide, SWATCH_HEIGHT);
-            drawn.add(Drawn.Filled.of(swatch, colors.ramp().at(ThicknessSteps.LOWEST + i, colors.palette())));
-            drawn.add(Drawn.Stroked.of(swatch, colors.palette().gap(), 0.6));
+            drawn.add(DrawnItem.Filled.of(swatch, colors.ramp().at(ThicknessSteps.LOWEST + i, colors.palette())));
+            drawn.add(DrawnItem.Stroked.of(swatch, colors.palette().gap(), 0.6));
             String range = steps.ranges().get(i);
             double at = left + i * wide + (wide - measure.width(range, SIZE, false)) / 2;
             words(range, at, below(), colors.palette().ink());
@@ -153,34 +153,34 @@ final class LegendDrawing {
             case MATTER -> drawn.addAll(LetterDrawing.square("A", false, left + 8, middle, palette, measure));
             case GRAVE_MATTER -> drawn.addAll(LetterDrawing.square("A", true, left + 8, middle, palette, measure));
             case HATCH -> {
-                drawn.add(Drawn.Stroked.texture(Texture.hatch(box, swatch.density()), ink, Texture.LINE));
+                drawn.add(DrawnItem.Stroked.texture(Texture.hatch(box, swatch.density()), ink, Texture.LINE));
                 frame(box);
             }
             case STIPPLE -> {
-                drawn.add(new Drawn.Dots(Texture.stipple(box, swatch.density()), ink));
+                drawn.add(new DrawnItem.Dots(Texture.stipple(box, swatch.density()), ink));
                 frame(box);
             }
             case THROUGH -> {
-                drawn.add(Drawn.Filled.of(Texture.holes(new Path2D.Double(box)), palette.grave()));
-                drawn.add(Drawn.Stroked.of(box, palette.grave(), 2.4));
+                drawn.add(DrawnItem.Filled.of(Texture.holes(new Path2D.Double(box)), palette.grave()));
+                drawn.add(DrawnItem.Stroked.of(box, palette.grave(), 2.4));
             }
             case COMPLETE -> {
-                drawn.add(Drawn.Filled.of(box, colors.fill(ZoneLook.of(Surface.COMPLETE))));
+                drawn.add(DrawnItem.Filled.of(box, colors.fill(ZoneLook.of(Surface.COMPLETE))));
                 frame(box);
             }
             case MISSING -> {
-                drawn.add(Drawn.Filled.of(box, colors.missing()));
+                drawn.add(DrawnItem.Filled.of(box, colors.missing()));
                 frame(box);
             }
             case PARTIAL -> {
-                drawn.add(Drawn.Stroked.texture(Texture.bands(box), colors.missing(), Texture.BAND));
+                drawn.add(DrawnItem.Stroked.texture(Texture.bands(box), colors.missing(), Texture.BAND));
                 frame(box);
             }
         }
     }
 
     private void frame(Rectangle2D box) {
-        drawn.add(Drawn.Stroked.of(box, colors.palette().gap(), 0.6));
+        drawn.add(DrawnItem.Stroked.of(box, colors.palette().gap(), 0.6));
     }
 
     /** The text in lines that fit a width. */
@@ -203,6 +203,6 @@ final class LegendDrawing {
     }
 
     private void words(String text, double left, double baseline, Color color) {
-        drawn.add(new Drawn.Words(text, left, baseline, SIZE, false, color, measure.width(text, SIZE, false)));
+        drawn.add(new DrawnItem.Words(text, left, baseline, SIZE, false, color, measure.width(text, SIZE, false)));
     }
 }

@@ -20,17 +20,17 @@ final class LetterDrawing {
     private LetterDrawing() {}
 
     /** One square with its letter about a point. */
-    static List<Drawn> square(
+    static List<DrawnItem> square(
             String letter, boolean grave, double centerX, double centerY, InkPalette palette, TextMeasure measure) {
         Rectangle2D square = new Rectangle2D.Double(centerX - SIDE / 2, centerY - SIDE / 2, SIDE, SIDE);
         Color fill = grave ? palette.grave() : palette.ground();
         Color edge = grave ? palette.grave() : palette.ink();
         double width = measure.width(letter, SIZE, true);
         return List.of(
-                Drawn.Filled.of(Drawn.grown(square, 1), palette.ground()),
-                Drawn.Filled.of(square, fill),
-                Drawn.Stroked.of(square, edge, 1.2),
-                new Drawn.Words(
+                DrawnItem.Filled.of(DrawnItem.grown(square, 1), palette.ground()),
+                DrawnItem.Filled.of(square, fill),
+                DrawnItem.Stroked.of(square, edge, 1.2),
+                new DrawnItem.Words(
                         letter,
                         centerX - width / 2,
                         centerY + 0.35 * SIZE,
@@ -41,9 +41,9 @@ final class LetterDrawing {
     }
 
     /** Placed letters with their leaders. */
-    static List<Drawn> draw(
+    static List<DrawnItem> draw(
             List<LabelPlacement.Placed> placed, List<LetterMark> marks, InkPalette palette, TextMeasure measure) {
-        List<Drawn> drawn = new ArrayList<>();
+        List<DrawnItem> drawn = new ArrayList<>();
         placed.forEach(letter -> drawn.addAll(SceneLabels.leader(letter, palette.ink())));
         for (LabelPlacement.Placed letter : placed) {
             boolean grave = marks.stream()

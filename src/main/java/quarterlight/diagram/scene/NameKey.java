@@ -57,8 +57,9 @@ final class NameKey {
     }
 
     /** Draws the key of some zones into a band, down the columns. */
-    List<Drawn> draw(List<ZoneId> zones, DiagramInk ink, Rectangle2D band, InkPalette palette, TextMeasure measure) {
-        List<Drawn> drawn = new ArrayList<>();
+    List<DrawnItem> draw(
+            List<ZoneId> zones, DiagramInk ink, Rectangle2D band, InkPalette palette, TextMeasure measure) {
+        List<DrawnItem> drawn = new ArrayList<>();
         if (zones.isEmpty()) {
             return drawn;
         }
@@ -79,8 +80,8 @@ final class NameKey {
         return drawn;
     }
 
-    private static Drawn.Words words(
+    private static DrawnItem.Words words(
             String text, double x, double y, boolean bold, java.awt.Color color, TextMeasure measure) {
-        return new Drawn.Words(text, x, y, SIZE, bold, color, measure.width(text, SIZE, bold));
+        return new DrawnItem.Words(text, x, y, SIZE, bold, color, measure.width(text, SIZE, bold));
     }
 }

@@ -138,22 +138,22 @@ final class SceneLabels {
     }
 
     /** Draws placed labels: leaders first, then the words. */
-    List<Drawn> draw(List<LabelPlacement.Placed> labels) {
-        List<Drawn> drawn = new ArrayList<>();
+    List<DrawnItem> draw(List<LabelPlacement.Placed> labels) {
+        List<DrawnItem> drawn = new ArrayList<>();
         labels.forEach(label -> drawn.addAll(leader(label, colors.palette().secondInk())));
         for (LabelPlacement.Placed label : labels) {
             ZoneLook look = ink.lookOf(label.zone());
             boolean onTexture = label.inside() && look.isTextured();
             Color ground = label.inside() ? colors.fill(look) : colors.palette().ground();
             if (onTexture || !label.inside()) {
-                Rectangle2D box = Drawn.grown(label.box(), 2);
-                drawn.add(Drawn.Filled.of(
+                Rectangle2D box = DrawnItem.grown(label.box(), 2);
+                drawn.add(DrawnItem.Filled.of(
                         new RoundRectangle2D.Double(box.getX(), box.getY(), box.getWidth(), box.getHeight(), 4, 4),
                         ground));
             }
             Rectangle2D box = label.box();
             double size = isNumber(label) ? NameKey.NUMBER_SIZE : SIZE;
-            drawn.add(new Drawn.Words(
+            drawn.add(new DrawnItem.Words(
                     label.text(),
                     box.getX(),
                     box.getCenterY() + 0.35 * size,
@@ -166,13 +166,13 @@ final class SceneLabels {
     }
 
     /** The line from a label outside to its zone, with a dot there; nothing for one inside. */
-    static List<Drawn> leader(LabelPlacement.Placed label, Color color) {
+    static List<DrawnItem> leader(LabelPlacement.Placed label, Color color) {
         Point2D end = label.anchor();
         return label.inside()
                 ? List.of()
                 : List.of(
-                        Drawn.Stroked.of(new Line2D.Double(label.leaderStart(), end), color, 0.6),
-                        Drawn.Filled.of(new Ellipse2D.Double(end.getX() - 1.5, end.getY() - 1.5, 3, 3), color));
+                        DrawnItem.Stroked.of(new Line2D.Double(label.leaderStart(), end), color, 0.6),
+                        DrawnItem.Filled.of(new Ellipse2D.Double(end.getX() - 1.5, end.getY() - 1.5, 3, 3), color));
     }
 
     /** Whether a number that the key explains stands for the words of the zone. */

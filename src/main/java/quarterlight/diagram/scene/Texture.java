@@ -91,7 +91,7 @@ final class Texture {
     }
 
     /** The dots as a path: octagons small enough to look round. */
-    static Path2D path(Drawn.Dots dots) {
+    static Path2D path(DrawnItem.Dots dots) {
         Path2D.Double path = new Path2D.Double();
         for (int i = 0; i < dots.count(); i++) {
             dot(path, dots.x(i), dots.y(i));

@@ -69,10 +69,10 @@ final class ViewComposer {
         Rectangle2D cell = layout.cells().get(view.view());
         AffineTransform toPx = AffineTransform.getTranslateInstance(frame.getX(), frame.getY());
         toPx.scale(layout.scale(), layout.scale());
-        List<Drawn> drawn = new ArrayList<>();
+        List<DrawnItem> drawn = new ArrayList<>();
         Map<ZoneId, List<Shape>> outlines = new HashMap<>();
         double titleWidth = measure.width(view.title(), SceneLabels.SIZE, false);
-        Drawn.Words title = new Drawn.Words(
+        DrawnItem.Words title = new DrawnItem.Words(
                 view.title(),
                 frame.getX(),
                 Math.max(cell.getY() + 13, frame.getY() - 20),
@@ -81,12 +81,12 @@ final class ViewComposer {
                 palette.secondInk(),
                 titleWidth);
         drawn.add(title);
-        List<Drawn> silhouettes = new ArrayList<>();
+        List<DrawnItem> silhouettes = new ArrayList<>();
         Pending zone = Pending.NONE;
         for (DiagramShape shape : view.shapes()) {
-            Path2D px = Simpler.path(new Path2D.Double(shape.path(), toPx));
+            Path2D px = PathSimplifier.path(new Path2D.Double(shape.path(), toPx));
             if (shape.kind() == ShapeKind.SILHOUETTE) {
-                silhouettes.add(Drawn.Stroked.of(px, palette.silhouette(), 1.6));
+                silhouettes.add(DrawnItem.Stroked.of(px, palette.silhouette(), 1.6));
             } else if (shape.zone().isPresent()) {
                 drawn.addAll(zone.textures());
                 outlines.computeIfAbsent(shape.zone().get(), id -> new ArrayList<>())
@@ -137,7 +137,7 @@ final class ViewComposer {
             Rectangle2D title, List<LabelPlacement.Placed> labels, List<LabelPlacement.Placed> letters) {
         return Stream.concat(
                         Stream.of(title),
-                        Stream.concat(labels.stream(), letters.stream()).map(label -> Drawn.grown(label.box(), 2)))
+                        Stream.concat(labels.stream(), letters.stream()).map(label -> DrawnItem.grown(label.box(), 2)))
                 .toList();
     }
 
@@ -158,46 +158,47 @@ final class ViewComposer {
     }
 
     /** Draws a zone's fill and outline; its textures come after the quiet detail that follows it in the drawing. */
-    private Pending zone(ZoneId zone, Path2D px, List<Drawn> drawn) {
+    private Pending zone(ZoneId zone, Path2D px, List<DrawnItem> drawn) {
         ZoneLook look = ink.lookOf(zone);
         Color fill = colors.fill(look);
-        drawn.add(Drawn.Filled.of(px, fill, zone));
-        drawn.add(Drawn.Stroked.of(px, colors.lineOn(fill), 0.9));
-        List<Drawn> textures = new ArrayList<>(surface(look, px));
+        drawn.add(DrawnItem.Filled.of(px, fill, zone));
+        drawn.add(DrawnItem.Stroked.of(px, colors.lineOn(fill), 0.9));
+        List<DrawnItem> textures = new ArrayList<>(surface(look, px));
         if (look.hatch() > 0) {
-            textures.add(Drawn.Stroked.texture(Texture.hatch(px, look.hatch()), colors.textureOn(fill), Texture.LINE));
+            textures.add(
+                    DrawnItem.Stroked.texture(Texture.hatch(px, look.hatch()), colors.textureOn(fill), Texture.LINE));
         }
         if (look.stipple() > 0) {
-            textures.add(new Drawn.Dots(Texture.stipple(px, look.stipple()), colors.textureOn(fill)));
+            textures.add(new DrawnItem.Dots(Texture.stipple(px, look.stipple()), colors.textureOn(fill)));
         }
         boolean told = look.step().isPresent() || look.surface() != Surface.PLAIN;
         return new Pending(textures, told ? Optional.of(fill) : Optional.empty());
     }
 
-    private List<Drawn> surface(ZoneLook look, Path2D px) {
+    private List<DrawnItem> surface(ZoneLook look, Path2D px) {
         return switch (look.surface()) {
             case THROUGH ->
                 List.of(
-                        Drawn.Stroked.of(px, palette.grave(), 2.4),
-                        Drawn.Filled.of(Texture.holes(px), palette.grave()));
+                        DrawnItem.Stroked.of(px, palette.grave(), 2.4),
+                        DrawnItem.Filled.of(Texture.holes(px), palette.grave()));
             case PARTIAL ->
                 List.of(
-                        Drawn.Stroked.texture(Texture.bands(px), colors.missing(), Texture.BAND),
-                        Drawn.Stroked.of(px, colors.missing(), 1.6));
+                        DrawnItem.Stroked.texture(Texture.bands(px), colors.missing(), Texture.BAND),
+                        DrawnItem.Stroked.of(px, colors.missing(), 1.6));
             default -> List.of();
         };
     }
 
-    private void detail(ShapeKind kind, Path2D px, Optional<Color> valued, List<Drawn> drawn) {
+    private void detail(ShapeKind kind, Path2D px, Optional<Color> valued, List<DrawnItem> drawn) {
         if (kind == ShapeKind.GAP) {
-            drawn.add(Drawn.Stroked.of(px, palette.gap(), 0.9));
+            drawn.add(DrawnItem.Stroked.of(px, palette.gap(), 0.9));
         } else if (valued.isPresent()) {
             Color quiet = InkPalette.mix(ColorContrast.readable(valued.get(), palette.ink()), valued.get(), 0.45);
-            drawn.add(Drawn.Stroked.of(px, quiet, 0.5));
+            drawn.add(DrawnItem.Stroked.of(px, quiet, 0.5));
         } else if (kind == ShapeKind.DETAIL) {
-            drawn.add(Drawn.Stroked.of(px, palette.detail(), 0.5));
+            drawn.add(DrawnItem.Stroked.of(px, palette.detail(), 0.5));
         } else {
-            drawn.add(Drawn.Filled.of(
+            drawn.add(DrawnItem.Filled.of(
                     px,
                     switch (kind) {
                         case GLASS -> palette.glass();
@@ -208,7 +209,7 @@ final class ViewComposer {
     }
 
     /** What of a zone is still to be drawn, and its fill if that tells a value, which quiet fills must not cover. */
-    private record Pending(List<Drawn> textures, Optional<Color> fill) {
+    private record Pending(List<DrawnItem> textures, Optional<Color> fill) {
         static final Pending NONE = new Pending(List.of(), Optional.empty());
     }
 

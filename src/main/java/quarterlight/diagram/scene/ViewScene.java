@@ -28,7 +28,7 @@ record ViewScene(
         View view,
         String title,
         Rectangle2D cell,
-        List<Drawn> drawn,
+        List<DrawnItem> drawn,
         List<LabelPlacement.Placed> labels,
         List<LabelPlacement.Placed> letters,
         List<PinMark> marks,

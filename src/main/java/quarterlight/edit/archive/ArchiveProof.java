@@ -23,7 +23,7 @@ import quarterlight.archive.TableDifference;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.edit.export.Disclosure;
 import quarterlight.edit.export.VisitTables;
-import quarterlight.file.Unfinished;
+import quarterlight.file.StagingFolder;
 import quarterlight.photo.originals.Original;
 import quarterlight.store.StoreAudit;
 import quarterlight.store.VisitOpening;
@@ -68,7 +68,7 @@ public record ArchiveProof(ArchiveAudit bag, List<String> database, Optional<Str
     public static ArchiveProof of(Path file, VisitOpening opening, ZoneCatalog catalog, Progress progress)
             throws BagRefused, IOException {
         try (BagFile bag = BagFile.open(file);
-                Unfinished unfinished = Unfinished.in(Path.of(System.getProperty("java.io.tmpdir")))) {
+                StagingFolder unfinished = StagingFolder.in(Path.of(System.getProperty("java.io.tmpdir")))) {
             Path visit = Files.createDirectory(unfinished.folder().resolve("visit"));
             Path tables = Files.createDirectory(unfinished.folder().resolve("tables"));
             BagCheck check = bag.check(path -> kept(path, visit, tables), progress);

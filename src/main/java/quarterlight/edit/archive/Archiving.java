@@ -23,7 +23,7 @@ import quarterlight.edit.export.Snapshot;
 import quarterlight.edit.export.Targets;
 import quarterlight.edit.export.VisitTables;
 import quarterlight.edit.list.VisitLists;
-import quarterlight.file.Unfinished;
+import quarterlight.file.StagingFolder;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.TableUnreadable;
@@ -76,7 +76,7 @@ public final class Archiving {
     public Archived make(VisitStore visit, Path target, boolean forBuyer, Progress progress)
             throws EditRefused, VisitProblem, IOException {
         Targets.requireOutside(visit.folder().root(), target);
-        try (Unfinished unfinished = Targets.beside(target);
+        try (StagingFolder unfinished = Targets.beside(target);
                 Snapshot snapshot = Snapshot.of(visit, unfinished.folder())) {
             Path made = unfinished.folder().resolve("archive.zip");
             Archived archived;

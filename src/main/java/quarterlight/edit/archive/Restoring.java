@@ -19,8 +19,8 @@ import quarterlight.diagram.file.VisitDiagram;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.export.Targets;
 import quarterlight.edit.list.VisitLists;
-import quarterlight.file.Unfinished;
-import quarterlight.store.CustomsSlip;
+import quarterlight.file.StagingFolder;
+import quarterlight.store.TakeoverReport;
 import quarterlight.store.VisitOpening;
 import quarterlight.store.VisitStore;
 import quarterlight.store.folder.VisitFolder;
@@ -96,7 +96,7 @@ public final class Restoring {
                                 : "holds no " + DATABASE
                                         + " and is no archive of a visit; name a file that archive made");
             }
-            try (Unfinished unfinished = Targets.beside(visit)) {
+            try (StagingFolder unfinished = Targets.beside(visit)) {
                 requireRoom(unfinished.folder(), bag, visit);
                 Restored restored = unpack(file, bag, unfinished, visit, progress);
                 progress.checkCancelled();
@@ -122,7 +122,7 @@ public final class Restoring {
         }
     }
 
-    private Restored unpack(Path file, BagFile bag, Unfinished unfinished, Path visit, Progress progress)
+    private Restored unpack(Path file, BagFile bag, StagingFolder unfinished, Path visit, Progress progress)
             throws EditRefused, BagRefused, IOException {
         Path making = unfinished.folder().resolve("visit");
         Path tables = Files.createDirectory(unfinished.folder().resolve("tables"));
@@ -136,10 +136,10 @@ public final class Restoring {
                     file, "is damaged: " + problem.get() + "; nothing was restored, take another copy of the archive");
         }
         try {
-            CustomsSlip slip = opening.receive(making);
+            TakeoverReport report = opening.receive(making);
             try (VisitStore store = opening.forReading(making)) {
                 List<String> faults = ArchiveProof.faults(store, tables, bag.info(ArchiveProof.HEAD), check, catalog);
-                return compared(visit, store, check, named(slip, making, visit), faults);
+                return compared(visit, store, check, named(report, making, visit), faults);
             }
         } catch (VisitProblem e) {
             throw refused(
@@ -149,10 +149,10 @@ public final class Restoring {
         }
     }
 
-    private static List<String> named(CustomsSlip slip, Path making, Path visit) {
-        List<String> lines = new ArrayList<>(slip.lines());
-        slip.footing()
-                .filter(footing -> !slip.isEmpty())
+    private static List<String> named(TakeoverReport report, Path making, Path visit) {
+        List<String> lines = new ArrayList<>(report.lines());
+        report.footing()
+                .filter(footing -> !report.isEmpty())
                 .map(footing -> footing.replace(making.toString(), visit.toString()))
                 .ifPresent(lines::add);
         return lines;

@@ -11,7 +11,7 @@ import java.util.Objects;
 import java.util.function.Function;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.edit.EditRefused;
-import quarterlight.file.Unfinished;
+import quarterlight.file.StagingFolder;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.task.Progress;
@@ -38,7 +38,7 @@ public final class Exporting {
      */
     public List<String> write(VisitStore visit, Path target, boolean withPlaces, Progress progress)
             throws EditRefused, VisitProblem, IOException {
-        try (Unfinished unfinished = Targets.beside(target);
+        try (StagingFolder unfinished = Targets.beside(target);
                 Snapshot snapshot = Snapshot.of(visit, unfinished.folder())) {
             Path folder = Files.createDirectory(unfinished.folder().resolve("export"));
             VisitTables tables = VisitTables.of(

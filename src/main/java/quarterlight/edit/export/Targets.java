@@ -5,14 +5,14 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import quarterlight.edit.EditRefused;
-import quarterlight.file.Unfinished;
+import quarterlight.file.StagingFolder;
 
 /** Where something new shall be made, refused in a sentence if it cannot be there. */
 public final class Targets {
     private Targets() {}
 
     /** @throws EditRefused if something is at the target, or the folder for it is not there */
-    public static Unfinished beside(Path target) throws EditRefused, IOException {
+    public static StagingFolder beside(Path target) throws EditRefused, IOException {
         Path parent = target.toAbsolutePath().normalize().getParent();
         if (parent == null || !Files.isDirectory(parent)) {
             throw new EditRefused(
@@ -21,7 +21,7 @@ public final class Targets {
                             + " is not there. Make it first.");
         }
         try {
-            return Unfinished.beside(target);
+            return StagingFolder.beside(target);
         } catch (FileAlreadyExistsException e) {
             throw taken(target);
         }
@@ -32,7 +32,7 @@ public final class Targets {
     }
 
     /** Moves what was made to its target. */
-    public static void deliver(Unfinished unfinished, Path made, Path target) throws EditRefused, IOException {
+    public static void deliver(StagingFolder unfinished, Path made, Path target) throws EditRefused, IOException {
         try {
             unfinished.deliver(made);
         } catch (FileAlreadyExistsException e) {

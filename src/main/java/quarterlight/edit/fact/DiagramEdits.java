@@ -15,7 +15,7 @@ import quarterlight.diagram.file.DiagramFile;
 import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.diagram.file.VisitDiagram;
 import quarterlight.edit.EditRefused;
-import quarterlight.file.Lasting;
+import quarterlight.file.DurableFiles;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.visit.VisitChoices;
@@ -88,7 +88,7 @@ public final class DiagramEdits {
             Path target = VisitDiagram.file(store.folder().root(), name);
             boolean isNew = !Files.exists(target);
             if (isNew) {
-                Lasting.write(target, out -> out.write(drawing));
+                DurableFiles.write(target, out -> out.write(drawing));
             }
             boolean done = false;
             try {

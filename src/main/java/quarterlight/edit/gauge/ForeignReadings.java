@@ -20,7 +20,7 @@ import quarterlight.edit.EditRefused;
 import quarterlight.table.TableRead.Refused;
 import quarterlight.table.foreign.ForeignTable;
 import quarterlight.table.foreign.ReadingProfile;
-import quarterlight.table.text.LooseMoment;
+import quarterlight.table.text.LenientDateTime;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.reading.GaugeValue;
@@ -253,9 +253,9 @@ public record ForeignReadings(
                 return Optional.empty();
             }
             Optional<LocalDate> known = cell(line, profile.date())
-                    .flatMap(date -> LooseMoment.date(date, profile.order()))
+                    .flatMap(date -> LenientDateTime.date(date, profile.order()))
                     .or(() -> day);
-            Optional<LocalDateTime> time = LooseMoment.parse(
+            Optional<LocalDateTime> time = LenientDateTime.parse(
                     text.get(), profile.order(), known, visit.facts().timezone());
             if (time.isEmpty() && profile.time().isPresent()) {
                 throw new RowRefused(

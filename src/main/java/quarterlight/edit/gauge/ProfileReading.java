@@ -15,7 +15,7 @@ import quarterlight.settings.ColumnProfiles;
 import quarterlight.table.foreign.ColumnGuess;
 import quarterlight.table.foreign.ForeignTable;
 import quarterlight.table.foreign.ReadingProfile;
-import quarterlight.table.text.LooseMoment;
+import quarterlight.table.text.LenientDateTime;
 import quarterlight.table.text.Nearest;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.units.Worded;
@@ -93,10 +93,10 @@ public final class ProfileReading {
             }
         }
         Optional<ThicknessUnit> fixed = Optional.ofNullable(said.get("unit")).flatMap(ThicknessUnit::said);
-        Optional<LooseMoment.Order> order =
-                Optional.ofNullable(said.get("order")).flatMap(word -> Worded.find(LooseMoment.Order.class, word));
+        Optional<LenientDateTime.Order> order =
+                Optional.ofNullable(said.get("order")).flatMap(word -> Worded.find(LenientDateTime.Order.class, word));
         if (said.containsKey("order") && order.isEmpty()) {
-            throw new EditRefused("columns", "The order is one of " + Worded.words(LooseMoment.Order.class) + ".");
+            throw new EditRefused("columns", "The order is one of " + Worded.words(LenientDateTime.Order.class) + ".");
         }
         return new ReadingProfile(
                 table.columns(),

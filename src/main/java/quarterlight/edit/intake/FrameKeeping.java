@@ -17,8 +17,8 @@ import quarterlight.edit.EditRefused;
 import quarterlight.photo.MediaType;
 import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.film.FilmFrame;
+import quarterlight.photo.intake.FileIntake;
 import quarterlight.photo.intake.FolderScan;
-import quarterlight.photo.intake.Taking;
 import quarterlight.photo.originals.OriginalNotKept;
 import quarterlight.photo.originals.OriginalsFolder;
 import quarterlight.photo.originals.OriginalsUnwritable;
@@ -88,8 +88,8 @@ public final class FrameKeeping {
             throws EditRefused, OriginalsUnwritable, VisitProblem {
         Path visitFolder = store.folder().root();
         try {
-            Taking taking = new Taking(visitFolder, workers, clock);
-            Taking.Taken taken = taking.settle(taking.look(new FolderScan.Found(made, MediaType.PNG)));
+            FileIntake taking = new FileIntake(visitFolder, workers, clock);
+            FileIntake.Taken taken = taking.settle(taking.look(new FolderScan.Found(made, MediaType.PNG)));
             new OriginalsFolder(visitFolder).forceNames();
             PhotoFile kept = described(taken.file(), film, seconds);
             PhotoId id = record(film, kept);

@@ -17,8 +17,8 @@ import java.util.stream.Collectors;
 import quarterlight.capture.CorrectedTime;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.photo.Refusal;
+import quarterlight.photo.intake.FilePreview;
 import quarterlight.photo.intake.FolderScan;
-import quarterlight.photo.intake.Glance;
 import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.photo.worker.WorkerLost;
 import quarterlight.task.Progress;
@@ -33,7 +33,7 @@ import quarterlight.visit.photo.PhotoId;
  *
  * @param refused files that cannot be read
  */
-public record ImportPreview(List<Glance> glances, List<Refusal> refused) {
+public record ImportPreview(List<FilePreview> glances, List<Refusal> refused) {
     private static final int THREADS = 2;
     /** Leaves room for a million files between two sheets that begin a millisecond apart. */
     private static final int SHEET_BITS = 20;
@@ -53,12 +53,12 @@ public record ImportPreview(List<Glance> glances, List<Refusal> refused) {
             throws InterruptedException {
         FolderScan scan = FolderScan.of(folders, progress);
         List<Refusal> refused = new ArrayList<>(scan.refused());
-        List<Glance> glances = new ArrayList<>();
-        Glance.Numbers numbers = new Glance.Numbers(clock.millis() << SHEET_BITS);
+        List<FilePreview> glances = new ArrayList<>();
+        FilePreview.Numbers numbers = new FilePreview.Numbers(clock.millis() << SHEET_BITS);
         ExecutorService threads = Threads.pool("contact-sheet", THREADS);
         try {
-            List<Future<Glance>> looks = scan.media().stream()
-                    .map(found -> threads.submit(() -> Glance.at(found, workers, clock.instant(), numbers)))
+            List<Future<FilePreview>> looks = scan.media().stream()
+                    .map(found -> threads.submit(() -> FilePreview.at(found, workers, clock.instant(), numbers)))
                     .toList();
             for (int i = 0; i < looks.size(); i++) {
                 progress.checkCancelled();
@@ -86,7 +86,7 @@ public record ImportPreview(List<Glance> glances, List<Refusal> refused) {
         throw new IllegalStateException("looking at " + file + " failed", cause);
     }
 
-    private static List<Glance> sorted(VisitRecord visit, List<Glance> glances) {
+    private static List<FilePreview> sorted(VisitRecord visit, List<FilePreview> glances) {
         List<Photo> photos = new ArrayList<>();
         for (int i = 0; i < glances.size(); i++) {
             photos.add(new Photo(new PhotoId(i + 1), glances.get(i).provisional(), Optional.empty()));

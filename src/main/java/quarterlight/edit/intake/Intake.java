@@ -15,11 +15,11 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Future;
 import quarterlight.edit.intake.IntakeWorkers.Outcome;
-import quarterlight.file.RoomKept;
+import quarterlight.file.ReservedSpace;
 import quarterlight.photo.Refusal;
+import quarterlight.photo.intake.FileIntake;
 import quarterlight.photo.intake.FolderScan;
 import quarterlight.photo.intake.FolderScan.Found;
-import quarterlight.photo.intake.Taking;
 import quarterlight.photo.originals.OriginalsFolder;
 import quarterlight.photo.originals.OriginalsUnwritable;
 import quarterlight.photo.worker.DecodingWorkers;
@@ -115,11 +115,11 @@ public final class Intake {
         Path visitFolder = store.folder().root();
         VisitRecord before = store.read();
         OriginalsFolder originals = new OriginalsFolder(visitFolder);
-        Taking taking = new Taking(visitFolder, decoding, clock);
+        FileIntake taking = new FileIntake(visitFolder, decoding, clock);
         originals.discardUnfinished();
         try (IntakeWorkers workers = new IntakeWorkers(taking, decoding);
-                RoomKept room = originals.keepRoom()) {
-            Newcomers newcomers = Newcomers.among(scan.media(), before.photos(), workers, progress);
+                ReservedSpace room = originals.keepRoom()) {
+            NewFiles newcomers = NewFiles.among(scan.media(), before.photos(), workers, progress);
             Batches batches = new Batches(newcomers.files().size(), noun, originals, room);
             List<Refusal> refused = new ArrayList<>(scan.refused());
             refused.addAll(newcomers.refused());
@@ -179,13 +179,13 @@ public final class Intake {
         private final int expected;
         private final Noun noun;
         private final OriginalsFolder originals;
-        private final RoomKept room;
-        private final List<Taking.Taken> waiting = new ArrayList<>();
+        private final ReservedSpace room;
+        private final List<FileIntake.Taken> waiting = new ArrayList<>();
         private Instant since = clock.instant();
         private int added;
         private int foundPresent;
 
-        Batches(int expected, Noun noun, OriginalsFolder originals, RoomKept room) {
+        Batches(int expected, Noun noun, OriginalsFolder originals, ReservedSpace room) {
             this.expected = expected;
             this.noun = noun;
             this.originals = originals;
@@ -207,7 +207,7 @@ public final class Intake {
             return new OriginalsUnwritable(store.folder().originals(), why);
         }
 
-        void add(Taking.Taken taken) throws OriginalsUnwritable, VisitUnwritable {
+        void add(FileIntake.Taken taken) throws OriginalsUnwritable, VisitUnwritable {
             waiting.add(taken);
             boolean old = Duration.between(since, clock.instant()).compareTo(MAX_BATCH_TIME) >= 0;
             if (waiting.size() >= MAX_IN_BATCH || old) {
@@ -224,7 +224,7 @@ public final class Intake {
             String label = "take in " + (added + waiting.size()) + " " + (expected == 1 ? noun.one() : noun.many());
             int recorded = store.edit(label, group, tx -> {
                 int count = 0;
-                for (Taking.Taken taken : waiting) {
+                for (FileIntake.Taken taken : waiting) {
                     if (tx.findPhoto(taken.file().sha256()).isEmpty()) {
                         tx.addPhoto(taken.file());
                         count++;
@@ -234,7 +234,7 @@ public final class Intake {
             });
             added += recorded;
             foundPresent += waiting.size() - recorded;
-            for (Taking.Taken taken : waiting) {
+            for (FileIntake.Taken taken : waiting) {
                 taken.thumbnail().ifPresent(thumbnail -> shelf.put(taken.file().sha256(), thumbnail.jpeg()));
             }
             waiting.clear();

@@ -10,8 +10,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.stream.Stream;
 import quarterlight.photo.Refusal;
+import quarterlight.photo.intake.FileIntake;
 import quarterlight.photo.intake.FolderScan.Found;
-import quarterlight.photo.intake.Taking;
 import quarterlight.photo.originals.Digests;
 import quarterlight.photo.originals.OriginalNotKept;
 import quarterlight.photo.originals.OriginalsUnwritable;
@@ -33,13 +33,13 @@ final class IntakeWorkers implements AutoCloseable {
     private static final int PATIENCE_MS = 300;
     private static final int LOOKS_MS = 100;
 
-    private final Taking taking;
+    private final FileIntake taking;
     private final DecodingWorkers decoding;
     private final ExecutorService threads;
     /** Waits for the disk, so that the other threads need not. */
     private final ExecutorService disk;
 
-    IntakeWorkers(Taking taking, DecodingWorkers decoding) {
+    IntakeWorkers(FileIntake taking, DecodingWorkers decoding) {
         this.taking = taking;
         this.decoding = decoding;
         this.threads = Threads.pool("intake", THREADS);
@@ -47,10 +47,10 @@ final class IntakeWorkers implements AutoCloseable {
     }
 
     /** What became of one file: exactly one of the two is there. */
-    public record Outcome(Optional<Taking.Taken> taken, Optional<Refusal> refusal) {}
+    public record Outcome(Optional<FileIntake.Taken> taken, Optional<Refusal> refusal) {}
 
     Future<Outcome> take(Found found) {
-        Future<Taking.Seen> seen = threads.submit(() -> taking.look(found));
+        Future<FileIntake.Seen> seen = threads.submit(() -> taking.look(found));
         return disk.submit(() -> {
             try {
                 return new Outcome(Optional.of(taking.settle(seen.get())), Optional.empty());
@@ -131,7 +131,7 @@ final class IntakeWorkers implements AutoCloseable {
     }
 
     /** What came of a file, if it ended well; to be asked once the workers are closed. */
-    static Stream<Taking.Taken> proved(Future<Outcome> work) {
+    static Stream<FileIntake.Taken> proved(Future<Outcome> work) {
         if (!work.isDone() || work.isCancelled()) {
             return Stream.empty();
         }

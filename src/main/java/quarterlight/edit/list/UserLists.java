@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import quarterlight.edit.EditRefused;
-import quarterlight.file.Lasting;
+import quarterlight.file.DurableFiles;
 import quarterlight.table.TableUnreadable;
 import quarterlight.table.list.ListRow;
 import quarterlight.table.list.UserList;
@@ -50,7 +50,7 @@ public final class UserLists {
             throw new EditRefused(list.word(), "the list of " + list.word() + ", " + fault.get());
         }
         setAside(list);
-        Lasting.text(file(list), text);
+        DurableFiles.text(file(list), text);
     }
 
     private static Optional<String> fault(UserList list, String text) {
@@ -86,7 +86,7 @@ public final class UserLists {
     private void setAside(UserList list) throws IOException {
         if (isOwn(list)) {
             byte[] own = Files.readAllBytes(file(list));
-            Lasting.write(before(list), out -> out.write(own));
+            DurableFiles.write(before(list), out -> out.write(own));
         }
     }
 }

@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
-import quarterlight.file.Lasting;
-import quarterlight.file.Unfinished;
+import quarterlight.file.DurableFiles;
+import quarterlight.file.StagingFolder;
 
 /** Where pages are made, beside the place where they are to lie: they come there all at once, and what was broken off leaves nothing. */
 public final class PagesFolder implements AutoCloseable {
@@ -17,11 +17,11 @@ public final class PagesFolder implements AutoCloseable {
             List.of("diagram.svg", "diagram.pdf", "report.pdf", "report.html", "compare.pdf", "compare.html");
 
     private final Path out;
-    private final Unfinished unfinished;
+    private final StagingFolder unfinished;
     private final Path making;
     private final boolean fresh;
 
-    private PagesFolder(Path out, Unfinished unfinished, boolean fresh) throws IOException {
+    private PagesFolder(Path out, StagingFolder unfinished, boolean fresh) throws IOException {
         this.out = out;
         this.unfinished = unfinished;
         this.making = Files.createDirectory(unfinished.folder().resolve("pages"));
@@ -30,8 +30,8 @@ public final class PagesFolder implements AutoCloseable {
 
     public static PagesFolder in(Path out) throws IOException {
         boolean fresh = !Files.exists(out);
-        Lasting.createFolders(out);
-        return new PagesFolder(out, Unfinished.in(out), fresh);
+        DurableFiles.createFolders(out);
+        return new PagesFolder(out, StagingFolder.in(out), fresh);
     }
 
     public Path making() {
@@ -43,10 +43,10 @@ public final class PagesFolder implements AutoCloseable {
         List<Path> made = new ArrayList<>();
         for (Path file : files()) {
             Path place = out.resolve(file.getFileName());
-            Lasting.rename(file, place);
+            DurableFiles.rename(file, place);
             made.add(place);
         }
-        Lasting.forceFolder(out);
+        DurableFiles.forceFolder(out);
         return List.copyOf(made);
     }
 

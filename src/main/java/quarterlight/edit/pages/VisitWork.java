@@ -43,7 +43,7 @@ import quarterlight.page.report.picture.BuyerPictures;
 import quarterlight.page.sheet.TakeAlongSheet;
 import quarterlight.photo.pixels.JpegWriter;
 import quarterlight.photo.worker.DecodingWorkers;
-import quarterlight.store.CustomsSlip;
+import quarterlight.store.TakeoverReport;
 import quarterlight.store.VisitOpening;
 import quarterlight.store.VisitStore;
 import quarterlight.store.folder.VisitFolder;
@@ -54,9 +54,9 @@ import quarterlight.table.list.DatePatternTable;
 import quarterlight.table.list.TrialTable;
 import quarterlight.task.Progress;
 import quarterlight.units.Area;
-import quarterlight.visit.HeldBack;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.WithheldFiles;
 
 /** What is worked out of visits and the pages made of it, the same for the window and the command line. Immutable. */
 public final class VisitWork {
@@ -109,7 +109,7 @@ public final class VisitWork {
     }
 
     /** Opens visits for reading, and tells what of a received one was left out. */
-    public VisitOpening visits(Consumer<CustomsSlip> teller) {
+    public VisitOpening visits(Consumer<TakeoverReport> teller) {
         return VisitOpening.by(Clock.systemUTC()).onThisComputer(settings).telling(teller);
     }
 
@@ -177,7 +177,7 @@ public final class VisitWork {
                     "Writing the brief", () -> PageWorkers.result(brief).write(out)));
             new ReportPages(findings, diagram, places, gaps, matters, pictures)
                     .anchoredBy(store.logHead())
-                    .holdingBack(HeldBack.of(whole).sentence(whole))
+                    .holdingBack(WithheldFiles.of(whole).sentence(whole))
                     .startingWith(brief)
                     .write(out, paper, photos, workers);
             for (Future<Path> page : drawn) {

@@ -6,7 +6,7 @@ import quarterlight.rust.plane.NoteCheck;
 import quarterlight.rust.plane.TraceCheck;
 import quarterlight.table.RowKind;
 import quarterlight.table.RowRule;
-import quarterlight.visit.Released;
+import quarterlight.visit.BuyerRelease;
 import quarterlight.visit.annotation.HiddenRegion;
 import quarterlight.visit.annotation.PhotoNote;
 import quarterlight.visit.annotation.Trace;
@@ -32,7 +32,7 @@ public final class RowKinds {
             (region, photo) -> NoteCheck.ofOutline(region, photo).map(why -> new CellRefused("outline", why));
 
     /** Photos and films need no release; it would say nothing. */
-    static final RowRule.OnPhoto<Released> RELEASABLE =
+    static final RowRule.OnPhoto<BuyerRelease> RELEASABLE =
             (row, photo) -> photo.kind().isHeldBack()
                     ? Optional.empty()
                     : Optional.of(new CellRefused(
@@ -44,7 +44,7 @@ public final class RowKinds {
             new RowKind<>(RecordKind.TRACES, RowRule.onPhoto(Trace::photo, MEASURABLE)),
             new RowKind<>(RecordKind.PHOTO_NOTES, RowRule.onPhoto(PhotoNote::photo, DRAWABLE)),
             new RowKind<>(RecordKind.HIDDEN, RowRule.onPhoto(HiddenRegion::photo, OUTLINED)),
-            new RowKind<>(RecordKind.RELEASED, RowRule.onPhoto(Released::photo, RELEASABLE)),
+            new RowKind<>(RecordKind.RELEASED, RowRule.onPhoto(BuyerRelease::photo, RELEASABLE)),
             new RowKind<>(RecordKind.COVERAGE, RowRule.KNOWN_EVIDENCE));
 
     private RowKinds() {}

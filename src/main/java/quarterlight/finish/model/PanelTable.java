@@ -110,7 +110,7 @@ final class PanelTable {
         if (nearest.length > 0) {
             double together = FixedNumber.TOGETHER.value();
             into[1] = (1 - together) * into[1]
-                    + together * Together.likelihood(onBase, filled, nearest, ON_PATCH, PATCH_SHARE);
+                    + together * PatchLikelihood.likelihood(onBase, filled, nearest, ON_PATCH, PATCH_SHARE);
         }
     }
 

@@ -47,7 +47,7 @@ public record DateAmidWords(String text, String words, List<Completion> completi
         for (int length = Math.min(MAX_WORDS, words.size() - 1); length > 0; length--) {
             for (int at = 0; at + length <= words.size(); at++) {
                 String run = String.join(" ", words.subList(at, at + length));
-                if (!isMarked(words, at, run) || Unread.count(run) > DatePatterns.MAX_UNREAD) {
+                if (!isMarked(words, at, run) || UnreadLetter.count(run) > DatePatterns.MAX_UNREAD) {
                     continue;
                 }
                 List<Completion> completions = patterns.read(run);

@@ -70,7 +70,7 @@ final class DateCode {
             between(c == '~', inForm + 1, filled, fields);
         } else {
             char wanted = Character.toUpperCase(c);
-            if (at < text.length() && (text.charAt(at) == wanted || text.charAt(at) == Unread.LETTER)) {
+            if (at < text.length() && (text.charAt(at) == wanted || text.charAt(at) == UnreadLetter.LETTER)) {
                 match(inForm + 1, filled + wanted, fields);
             }
         }
@@ -136,7 +136,7 @@ final class DateCode {
     /** Which of some letters can stand at a place of the text. */
     private String choices(int at, String letters) {
         char c = text.charAt(at);
-        return c == Unread.LETTER ? letters : letters.indexOf(c) >= 0 ? String.valueOf(c) : "";
+        return c == UnreadLetter.LETTER ? letters : letters.indexOf(c) >= 0 ? String.valueOf(c) : "";
     }
 
     private void number(String filled, int least, int most, int largest, int next, IntFunction<DateFields> with) {
@@ -161,7 +161,7 @@ final class DateCode {
         String more = filled;
         for (int n = 1; n <= MAX_LETTERS && more.length() < text.length(); n++) {
             char c = text.charAt(more.length());
-            if (!Character.isLetter(c) && c != Unread.LETTER) {
+            if (!Character.isLetter(c) && c != UnreadLetter.LETTER) {
                 return;
             }
             more += c;
@@ -185,7 +185,8 @@ final class DateCode {
     private boolean stands(String word, int at) {
         return at + word.length() <= text.length()
                 && IntStream.range(0, word.length())
-                        .allMatch(i -> text.charAt(at + i) == word.charAt(i) || text.charAt(at + i) == Unread.LETTER);
+                        .allMatch(i ->
+                                text.charAt(at + i) == word.charAt(i) || text.charAt(at + i) == UnreadLetter.LETTER);
     }
 
     private static IntStream years(int modulus, int value) {

@@ -40,7 +40,7 @@ public record DatePatterns(List<DatePattern> all) {
     /**
      * What a text can mean by the patterns that bear a year.
      *
-     * @param text as read; case does not matter; {@link Unread#LETTER} for a letter that could not be read, at most
+     * @param text as read; case does not matter; {@link UnreadLetter#LETTER} for a letter that could not be read, at most
      *     {@link #MAX_UNREAD}
      * @return one completion for each way to fill in the unread letters that means a date; empty if no pattern suits
      */
@@ -54,7 +54,7 @@ public record DatePatterns(List<DatePattern> all) {
     }
 
     private List<Completion> read(String text, Predicate<DatePattern> which) {
-        if (Unread.count(text) > MAX_UNREAD) {
+        if (UnreadLetter.count(text) > MAX_UNREAD) {
             throw new IllegalArgumentException("more than " + MAX_UNREAD + " letters of " + text + " are unread");
         }
         Map<String, Set<DateCandidate>> found = new LinkedHashMap<>();
@@ -75,6 +75,6 @@ public record DatePatterns(List<DatePattern> all) {
 
     /** True if some pattern reads the text as a date. */
     public boolean suit(String text) {
-        return Unread.count(text) <= MAX_UNREAD && !read(text).isEmpty();
+        return UnreadLetter.count(text) <= MAX_UNREAD && !read(text).isEmpty();
     }
 }

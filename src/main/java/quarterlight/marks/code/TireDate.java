@@ -33,7 +33,7 @@ public final class TireDate {
     }
 
     private static Stream<String> fill(String digits) {
-        int at = digits.indexOf(Unread.LETTER);
+        int at = digits.indexOf(UnreadLetter.LETTER);
         return at < 0
                 ? Stream.of(digits)
                 : "0123456789"

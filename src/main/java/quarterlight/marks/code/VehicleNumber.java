@@ -57,9 +57,9 @@ public record VehicleNumber(String text) {
         return text.charAt(YEAR_PLACE);
     }
 
-    /** What the number can be if its unread letters ({@link Unread#LETTER}) are filled in, with a check digit that holds. */
+    /** What the number can be if its unread letters ({@link UnreadLetter#LETTER}) are filled in, with a check digit that holds. */
     public static List<VehicleNumber> completions(String plain) {
-        int at = plain.indexOf(Unread.LETTER);
+        int at = plain.indexOf(UnreadLetter.LETTER);
         if (at < 0) {
             return of(plain).filter(VehicleNumber::checks).stream().toList();
         }

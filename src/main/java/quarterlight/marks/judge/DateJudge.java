@@ -16,7 +16,7 @@ import quarterlight.marks.code.DatePattern;
 import quarterlight.marks.code.DatePatterns;
 import quarterlight.marks.code.GlassMark;
 import quarterlight.marks.code.TireDate;
-import quarterlight.marks.code.Unread;
+import quarterlight.marks.code.UnreadLetter;
 import quarterlight.units.Days;
 import quarterlight.visit.mark.Mark;
 import quarterlight.visit.mark.MarkKind;
@@ -46,27 +46,27 @@ public final class DateJudge {
     }
 
     /** A date code by the pattern that the mark asks for, else by every pattern. */
-    public Judgement code(Mark mark, String text) {
-        if (Unread.count(text) > DatePatterns.MAX_UNREAD) {
-            return Judgement.bare(
-                    Verdict.CANNOT_TELL, Unread.count(text) + " letters are unread: it could be nearly any date");
+    public MarkJudgment code(Mark mark, String text) {
+        if (UnreadLetter.count(text) > DatePatterns.MAX_UNREAD) {
+            return MarkJudgment.bare(
+                    Verdict.CANNOT_TELL, UnreadLetter.count(text) + " letters are unread: it could be nearly any date");
         }
         Optional<DatePatterns> asked = asked(mark);
         if (asked.isEmpty()) {
-            return Judgement.bare(
+            return MarkJudgment.bare(
                     Verdict.CANNOT_TELL,
                     "no date pattern is called '" + mark.pattern().orElseThrow()
                             + "': name one that is listed, or write its form with braces");
         }
         List<Completion> completions = asked.get().read(text);
         if (!completions.isEmpty()) {
-            Judgement judged = judge(mark, completions, List.of());
+            MarkJudgment judged = judge(mark, completions, List.of());
             return judged.verdict() == Verdict.FITS ? withCoincidence(mark, judged, completions) : judged;
         }
         if (mark.pattern().isPresent()) {
             List<Completion> days = asked.get().readWithoutYear(text);
             return days.isEmpty()
-                    ? Judgement.bare(
+                    ? MarkJudgment.bare(
                             Verdict.MALFORMED,
                             text + " does not suit the pattern "
                                     + mark.pattern().get())
@@ -76,10 +76,10 @@ public final class DateJudge {
     }
 
     /** Says beside a date that fits how often the same text would fit by chance. */
-    private Judgement withCoincidence(Mark mark, Judgement judged, List<Completion> completions) {
+    private MarkJudgment withCoincidence(Mark mark, MarkJudgment judged, List<Completion> completions) {
         long ofHundred = Math.round(100 * rule(mark).coincidence(distinct(completions)));
         String said = ofHundred < 1 ? "under 1 of 100 cars" : ofHundred + " of 100 cars";
-        return new Judgement(
+        return new MarkJudgment(
                 judged.verdict(),
                 judged.why(),
                 judged.candidates(),
@@ -87,7 +87,7 @@ public final class DateJudge {
     }
 
     /** A text that no pattern of a year reads as a whole: a stamp's month and day, a date among words, or none. */
-    private Judgement otherwise(Mark mark, String text) {
+    private MarkJudgment otherwise(Mark mark, String text) {
         List<Completion> days =
                 BEARING_DAYS.contains(mark.kind()) ? patterns.readWithoutYear(text) : List.<Completion>of();
         if (!days.isEmpty()) {
@@ -98,21 +98,21 @@ public final class DateJudge {
             return amidWords(mark, amid.get());
         }
         return NUMBERED.contains(mark.kind())
-                ? Judgement.bare(Verdict.NOT_APPLICABLE, "it is a number and bears no date")
-                : Judgement.bare(
+                ? MarkJudgment.bare(Verdict.NOT_APPLICABLE, "it is a number and bears no date")
+                : MarkJudgment.bare(
                         Verdict.MALFORMED,
                         text + " suits no date pattern; if it is no date, the pattern '" + DatePattern.NONE
                                 + "' says so");
     }
 
     /** A day without a year: of all years, those within one of the build count. */
-    private Judgement withoutYear(Mark mark, String text, List<Completion> days) {
+    private MarkJudgment withoutYear(Mark mark, String text, List<Completion> days) {
         if (window.isEmpty()) {
-            return Judgement.bare(
+            return MarkJudgment.bare(
                     Verdict.CANNOT_TELL,
                     text
-                            + " says a month and a day without a year, and neither a build date nor a model year of the car"
-                            + " is given to resolve it by");
+                            + " says a month and a day without a year, and neither a build date nor a model year of"
+                            + " the car is given to resolve it by");
         }
         WindowRule rule = rule(mark);
         List<Completion> near = kept(days, date -> rule.distanceDays(date) <= DAYS_OF_YEAR);
@@ -123,8 +123,8 @@ public final class DateJudge {
                         + " proves little"));
     }
 
-    private Judgement amidWords(Mark mark, DateAmidWords amid) {
-        Judgement judged = judge(mark, amid.completions(), List.of("Beside the date stands: " + amid.words()));
+    private MarkJudgment amidWords(Mark mark, DateAmidWords amid) {
+        MarkJudgment judged = judge(mark, amid.completions(), List.of("Beside the date stands: " + amid.words()));
         String why = "read from '" + amid.text() + "': " + judged.why();
         return judged.because(
                 amid.isRework() && judged.verdict() == Verdict.TOO_LATE
@@ -133,13 +133,13 @@ public final class DateJudge {
     }
 
     /** A certification label: two numbers are month and year before anything else. */
-    public Judgement label(Mark mark, String text) {
+    public MarkJudgment label(Mark mark, String text) {
         if (mark.pattern().isPresent() || !LabelRule.isTwoNumbers(text)) {
             return code(mark, text);
         }
         List<Completion> completions = LabelRule.monthAndYear(text);
         return completions.isEmpty()
-                ? Judgement.bare(
+                ? MarkJudgment.bare(
                         Verdict.MALFORMED,
                         text + ": the two numbers of a label are month and year, and there is no such month")
                 : judge(mark, completions, List.of());
@@ -176,18 +176,18 @@ public final class DateJudge {
         }
     }
 
-    public Judgement tire(Mark mark, String text) {
+    public MarkJudgment tire(Mark mark, String text) {
         List<Completion> completions = TireDate.read(text);
         if (completions.isEmpty()) {
-            return Judgement.bare(
+            return MarkJudgment.bare(
                     Verdict.MALFORMED,
-                    "it does not end in the three or four digits of a week that there is (49 CFR 574.5); the whole number"
-                            + " may stand on the other side of the tire only");
+                    "it does not end in the three or four digits of a week that there is (49 CFR 574.5); the whole"
+                            + " number may stand on the other side of the tire only");
         }
         if (visitDay.isPresent()) {
             List<Completion> past = kept(completions, week -> !week.from().isAfter(visitDay.get()));
             if (past.isEmpty()) {
-                return Judgement.bare(
+                return MarkJudgment.bare(
                         Verdict.MALFORMED,
                         "it says the week of "
                                 + Days.day(
@@ -200,14 +200,14 @@ public final class DateJudge {
         List<String> decoded = oldForm
                 ? List.of("Three digits: made before 2000, the decade is open (49 CFR 574.5)")
                 : List.of("Four digits: week and year of making (49 CFR 574.5)");
-        Judgement judged = judge(mark, completions, decoded);
+        MarkJudgment judged = judge(mark, completions, decoded);
         return judged.verdict() == Verdict.TOO_LATE
                 ? judged.because(judged.why() + ": it was renewed in service, as tires are")
                 : judged;
     }
 
-    public Judgement glass(String text) {
-        return new Judgement(
+    public MarkJudgment glass(String text) {
+        return new MarkJudgment(
                 Verdict.CANNOT_TELL,
                 "no published rule reads a date from the mark of a pane; it is kept as read",
                 List.of(),
@@ -215,14 +215,14 @@ public final class DateJudge {
     }
 
     /** A model year against the build: no part's lead lies between them. */
-    Judgement modelYear(List<Completion> completions) {
+    MarkJudgment modelYear(List<Completion> completions) {
         return judge(completions, List.of(), window.map(built -> new WindowRule(built, 0, 0)));
     }
 
     /** Judges by the usual leads of the mark; a part that was replaced by what it can mean since the car was built. */
-    private Judgement judge(Mark mark, List<Completion> completions, List<String> decoded) {
+    private MarkJudgment judge(Mark mark, List<Completion> completions, List<String> decoded) {
         if (window.isPresent() && mark.origin().filter(Origin.REPLACED::equals).isPresent()) {
-            Optional<Judgement> renewed = renewed(completions, decoded);
+            Optional<MarkJudgment> renewed = renewed(completions, decoded);
             if (renewed.isPresent()) {
                 return renewed.get();
             }
@@ -234,7 +234,7 @@ public final class DateJudge {
      * The date of a part that took another's place: a day from the build on, and not after the visit. Empty if it can mean no such day, so that it is
      * judged as any part is.
      */
-    private Optional<Judgement> renewed(List<Completion> completions, List<String> decoded) {
+    private Optional<MarkJudgment> renewed(List<Completion> completions, List<String> decoded) {
         BuildWindow built = window.orElseThrow();
         List<Completion> since = kept(
                 completions,
@@ -249,28 +249,28 @@ public final class DateJudge {
         String why = DateText.of(nearest)
                 + (ranked.size() > 1 ? ", the nearest of " + ranked.size() + " dates since the build" : "")
                 + ": the part is noted as replaced, so it is read as a date since the build";
-        return Optional.of(new Judgement(verdict, why, ranked, decoded));
+        return Optional.of(new MarkJudgment(verdict, why, ranked, decoded));
     }
 
     /** Judges by the rule: every way to fill in unread letters must lead to the same verdict. */
-    private Judgement judge(List<Completion> completions, List<String> decoded, Optional<WindowRule> asked) {
+    private MarkJudgment judge(List<Completion> completions, List<String> decoded, Optional<WindowRule> asked) {
         List<DateCandidate> all = distinct(completions);
         if (asked.isEmpty()) {
-            return new Judgement(
+            return new MarkJudgment(
                     Verdict.CANNOT_TELL, "neither a build date nor a model year of the car is given", all, decoded);
         }
         WindowRule rule = asked.get();
         List<DateCandidate> ranked = rule.ranked(all);
         Set<Verdict> verdicts = rule.verdicts(completions);
         if (verdicts.size() > 1) {
-            return new Judgement(
+            return new MarkJudgment(
                     Verdict.CANNOT_TELL,
                     "the unread letters leave it open: by what they are it is "
                             + verdicts.stream().sorted().map(Verdict::word).collect(Collectors.joining(" or ")),
                     ranked,
                     decoded);
         }
-        return new Judgement(verdicts.iterator().next(), why(rule, ranked), ranked, decoded);
+        return new MarkJudgment(verdicts.iterator().next(), why(rule, ranked), ranked, decoded);
     }
 
     private static String why(WindowRule rule, List<DateCandidate> ranked) {

@@ -46,7 +46,7 @@ public final class LabelRule {
     }
 
     /** The judgement with what the rule says of such a label. */
-    public static Judgement with(Judgement judged, Mark mark, Optional<BuildWindow> window) {
+    public static MarkJudgment with(MarkJudgment judged, Mark mark, Optional<BuildWindow> window) {
         if (judged.candidates().isEmpty() || !saysBuild(mark)) {
             return judged;
         }
@@ -59,11 +59,12 @@ public final class LabelRule {
         decoded.add(
                 month
                         ? "Month and year of completion; such labels bear no day (49 CFR 567.4)"
-                        : "Certification labels bear month and year (49 CFR 567.4); a day is more than the rule asks for");
+                        : "Certification labels bear month and year (49 CFR 567.4); a day is more than the rule asks"
+                                + " for");
         if (window.filter(built -> built.last().isBefore(FIRST_REQUIRED)).isPresent()) {
             decoded.add(
                     "Such labels were asked for from " + Days.day(FIRST_REQUIRED) + ", after the build of this car");
         }
-        return new Judgement(judged.verdict(), judged.why(), judged.candidates(), decoded);
+        return new MarkJudgment(judged.verdict(), judged.why(), judged.candidates(), decoded);
     }
 }

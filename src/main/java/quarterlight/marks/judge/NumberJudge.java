@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 import quarterlight.car.Car;
 import quarterlight.marks.code.Completion;
 import quarterlight.marks.code.DateCandidate;
-import quarterlight.marks.code.Unread;
+import quarterlight.marks.code.UnreadLetter;
 import quarterlight.marks.code.VehicleNumber;
 
 /**
@@ -29,16 +29,16 @@ public final class NumberJudge {
         this.dates = dates;
     }
 
-    public Judgement judge(String text) {
+    public MarkJudgment judge(String text) {
         String plain = VehicleNumber.plain(text);
         if (isBeforeRule()) {
-            return Judgement.bare(
+            return MarkJudgment.bare(
                     Verdict.NOT_APPLICABLE,
                     "before model year " + VehicleNumber.FIRST_MODEL_YEAR
                             + " makers numbered each in their own way, without a check digit (49 CFR 565)");
         }
         if (plain.length() != VehicleNumber.LENGTH) {
-            return Judgement.bare(
+            return MarkJudgment.bare(
                     isSinceRule() ? Verdict.MALFORMED : Verdict.CANNOT_TELL,
                     "it has " + plain.length() + " characters; since model year " + VehicleNumber.FIRST_MODEL_YEAR
                             + " there are " + VehicleNumber.LENGTH + " (49 CFR 565)"
@@ -46,9 +46,9 @@ public final class NumberJudge {
         }
         Optional<String> foreign = foreign(plain);
         if (foreign.isPresent()) {
-            return Judgement.bare(Verdict.NOT_APPLICABLE, foreign.get());
+            return MarkJudgment.bare(Verdict.NOT_APPLICABLE, foreign.get());
         }
-        return Unread.count(plain) == 0 ? read(plain) : partlyRead(plain);
+        return UnreadLetter.count(plain) == 0 ? read(plain) : partlyRead(plain);
     }
 
     /** Surely before the first model year of the rule; without a model year, built before July of the year before it. */
@@ -69,7 +69,7 @@ public final class NumberJudge {
     private static Optional<String> foreign(String plain) {
         char first = plain.charAt(0);
         char check = plain.charAt(8);
-        boolean inRegion = (first >= '1' && first <= '5') || first == 'L' || first == Unread.LETTER;
+        boolean inRegion = (first >= '1' && first <= '5') || first == 'L' || first == UnreadLetter.LETTER;
         if (!inRegion) {
             return Optional.of("it begins with " + first
                     + ": the check digit and the model year letter are compulsory in North America and China only");
@@ -81,27 +81,27 @@ public final class NumberJudge {
         return Optional.empty();
     }
 
-    private Judgement read(String plain) {
+    private MarkJudgment read(String plain) {
         Optional<VehicleNumber> number = VehicleNumber.of(plain);
         if (number.isEmpty()) {
-            return Judgement.bare(
+            return MarkJudgment.bare(
                     Verdict.MALFORMED, "it holds a character that no such number has (I, O, Q or a sign; 49 CFR 565)");
         }
         if (!number.get().checks()) {
-            return Judgement.bare(
+            return MarkJudgment.bare(
                     Verdict.MALFORMED,
                     "place 9 holds " + number.get().check() + ", and the check digit of the rest is "
                             + number.get().expectedCheck() + " (49 CFR 565)");
         }
         List<DateCandidate> years = number.get().modelYears();
         if (years.isEmpty()) {
-            return Judgement.bare(
+            return MarkJudgment.bare(
                     Verdict.MALFORMED,
                     "place 10 holds " + number.get().yearLetter() + ", which stands for no model year (49 CFR 565)");
         }
-        Judgement judged = dates.modelYear(List.of(new Completion(plain, years)));
+        MarkJudgment judged = dates.modelYear(List.of(new Completion(plain, years)));
         int year = years.get(0).to().getYear();
-        return new Judgement(
+        return new MarkJudgment(
                 judged.verdict(),
                 "the check digit holds and place 10 says model year " + year + said(year) + ": " + judged.why(),
                 judged.candidates(),
@@ -115,7 +115,7 @@ public final class NumberJudge {
     }
 
     /** The model year that the number says, if it is another than the car's claimed one. */
-    public Optional<Integer> otherYear(Judgement judged) {
+    public Optional<Integer> otherYear(MarkJudgment judged) {
         return judged.candidates().stream()
                 .filter(date -> date.pattern().equals("model-year-letter"))
                 .map(date -> date.to().getYear())
@@ -123,10 +123,10 @@ public final class NumberJudge {
                 .filter(year -> modelYear.isPresent() && modelYear.getAsInt() != year);
     }
 
-    private Judgement partlyRead(String plain) {
-        int unread = Unread.count(plain);
+    private MarkJudgment partlyRead(String plain) {
+        int unread = UnreadLetter.count(plain);
         if (unread > MAX_UNREAD) {
-            return Judgement.bare(
+            return MarkJudgment.bare(
                     Verdict.CANNOT_TELL, unread + " characters are unread: the check digit proves nothing");
         }
         List<VehicleNumber> possible = VehicleNumber.completions(plain);
@@ -135,13 +135,13 @@ public final class NumberJudge {
                 .map(number -> new Completion(number.text(), number.modelYears()))
                 .toList();
         if (completions.isEmpty()) {
-            return Judgement.bare(
+            return MarkJudgment.bare(
                     Verdict.MALFORMED, "whatever the unread character is, the check digit does not hold (49 CFR 565)");
         }
-        Judgement judged = dates.modelYear(completions);
+        MarkJudgment judged = dates.modelYear(completions);
         boolean open = judged.verdict() == Verdict.FITS || judged.verdict() == Verdict.CANNOT_TELL;
         String letters = unread == 1 ? letters(plain, possible) : "";
-        return new Judgement(
+        return new MarkJudgment(
                 open ? Verdict.CANNOT_TELL : judged.verdict(),
                 (open ? "an unread character leaves the check digit untested" + letters + "; " : "") + judged.why(),
                 judged.candidates(),
@@ -149,7 +149,7 @@ public final class NumberJudge {
     }
 
     private static String letters(String plain, List<VehicleNumber> possible) {
-        int at = plain.indexOf(Unread.LETTER);
+        int at = plain.indexOf(UnreadLetter.LETTER);
         Set<String> letters = new LinkedHashSet<>();
         possible.forEach(number -> letters.add(number.text().substring(at, at + 1)));
         return letters.size() <= MAX_NAMED

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.stream.Collectors;
-import quarterlight.marks.code.Unread;
+import quarterlight.marks.code.UnreadLetter;
 import quarterlight.marks.code.VehicleNumber;
 import quarterlight.units.Worded;
 
@@ -48,7 +48,7 @@ public record NumberMatch(String read, String against, String expected, List<Int
         for (int i = 0; i < Math.max(a.length(), b.length()); i++) {
             if (i >= a.length() || i >= b.length()) {
                 differing.add(i + 1);
-            } else if (a.charAt(i) == Unread.LETTER || b.charAt(i) == Unread.LETTER) {
+            } else if (a.charAt(i) == UnreadLetter.LETTER || b.charAt(i) == UnreadLetter.LETTER) {
                 unread.add(i + 1);
             } else if (a.charAt(i) != b.charAt(i)) {
                 differing.add(i + 1);

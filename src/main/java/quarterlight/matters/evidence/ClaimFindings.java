@@ -19,11 +19,11 @@ final class ClaimFindings {
     private static final String TABLE = "claims";
 
     private final Findings car;
-    private final Places places;
+    private final ZoneLookup places;
 
     ClaimFindings(Findings car) {
         this.car = car;
-        this.places = new Places(car);
+        this.places = new ZoneLookup(car);
     }
 
     List<Finding> all() {
@@ -42,7 +42,7 @@ final class ClaimFindings {
 
     /** Two claims of the same first words are told apart by their order. */
     private static String id(Claim claim, Map<String, Integer> named) {
-        String slug = Places.slug(claim.text());
+        String slug = ZoneLookup.slug(claim.text());
         int times = named.merge(slug, 1, Integer::sum);
         return "claim:" + slug + (times == 1 ? "" : "-" + times);
     }
@@ -54,7 +54,7 @@ final class ClaimFindings {
         String words = "\u201c" + claim.text().strip() + "\u201d (" + claim.by().word() + ")";
         String first = laid.found().stream()
                 .findFirst()
-                .map(one -> " " + Places.sentence(one))
+                .map(one -> " " + ZoneLookup.sentence(one))
                 .orElse("");
         String sentence = contradicted
                 ? "Claimed: " + words + ". Found otherwise." + first
@@ -63,10 +63,10 @@ final class ClaimFindings {
         evidence.add(EvidenceRow.of(
                 TABLE,
                 row.id(),
-                "Claimed by the " + claim.by().word() + ": " + Places.sentence(claim.text())
+                "Claimed by the " + claim.by().word() + ": " + ZoneLookup.sentence(claim.text())
                         + (claim.judged().isPresent() ? " Judged by the inspector." : ""),
                 places.shown(claim.photo())));
-        laid.found().forEach(one -> evidence.add(EvidenceRow.workedOut("claims", Places.sentence(one))));
+        laid.found().forEach(one -> evidence.add(EvidenceRow.workedOut("claims", ZoneLookup.sentence(one))));
         return new Finding(
                 id,
                 rule,

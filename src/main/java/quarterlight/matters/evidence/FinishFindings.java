@@ -14,11 +14,11 @@ final class FinishFindings {
     private static final String TABLE = "history";
 
     private final Findings car;
-    private final Places places;
+    private final ZoneLookup places;
 
     FinishFindings(Findings car) {
         this.car = car;
-        this.places = new Places(car);
+        this.places = new ZoneLookup(car);
     }
 
     List<Finding> all() {

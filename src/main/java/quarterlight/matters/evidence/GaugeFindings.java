@@ -85,7 +85,7 @@ final class GaugeFindings {
         return String.format(
                 Locale.ROOT,
                 "%s the readings, on %s: nominal %s\u2009%s, shown %s\u2009%s, beyond the tolerance.",
-                Places.sentence(verdict.check().when().word()).replace(".", ""),
+                ZoneLookup.sentence(verdict.check().when().word()).replace(".", ""),
                 surface(verdict.check().on()),
                 verdict.check().nominal().typed().toPlainString(),
                 verdict.check().nominal().unit().word(),

@@ -26,11 +26,11 @@ final class MarkFindings {
     private static final Set<String> DRIVE_TRAIN = Set.of("engine", "transmission", "rear-axle");
 
     private final Findings car;
-    private final Places places;
+    private final ZoneLookup places;
 
     MarkFindings(Findings car) {
         this.car = car;
-        this.places = new Places(car);
+        this.places = new ZoneLookup(car);
     }
 
     List<Finding> all() {
@@ -52,7 +52,7 @@ final class MarkFindings {
                 zone.map(places::label).orElse(contradiction.what()),
                 rule.severity().orElseThrow(),
                 rule.safety(),
-                Places.sentence(contradiction.sentence()),
+                ZoneLookup.sentence(contradiction.sentence()),
                 false,
                 evidence(contradiction));
     }
@@ -89,7 +89,7 @@ final class MarkFindings {
     }
 
     private static boolean isDriveTrain(Contradiction contradiction) {
-        String part = " " + Places.slug(contradiction.what()).replace('-', ' ') + " ";
+        String part = " " + ZoneLookup.slug(contradiction.what()).replace('-', ' ') + " ";
         return contradiction
                         .zone()
                         .filter(zone -> DRIVE_TRAIN.contains(zone.value()))
@@ -100,7 +100,7 @@ final class MarkFindings {
 
     /** Dates and features of a zone belong with what is stated of its origin; a number is a matter of its own. */
     private String matter(Contradiction contradiction, Optional<ZoneId> zone) {
-        String part = Places.slug(contradiction.what());
+        String part = ZoneLookup.slug(contradiction.what());
         if (contradiction.kind() == Contradiction.Kind.NUMBER) {
             return "number:" + part;
         }
@@ -114,7 +114,7 @@ final class MarkFindings {
     }
 
     private List<EvidenceRow> evidence(Contradiction contradiction) {
-        String text = Places.sentence(contradiction.sentence());
+        String text = ZoneLookup.sentence(contradiction.sentence());
         List<EvidenceRow> rows = new ArrayList<>();
         for (RecordId id : contradiction.rows()) {
             List<PhotoId> photos = marks(contradiction)

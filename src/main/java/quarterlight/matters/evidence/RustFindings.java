@@ -21,11 +21,11 @@ final class RustFindings {
     private static final String TABLE = "rust";
 
     private final Findings car;
-    private final Places places;
+    private final ZoneLookup places;
 
     RustFindings(Findings car) {
         this.car = car;
-        this.places = new Places(car);
+        this.places = new ZoneLookup(car);
     }
 
     List<Finding> all() {
@@ -52,7 +52,7 @@ final class RustFindings {
         String sentence = (need == RepairNeed.STRUCTURAL
                         ? "Structure in question by eye, not measured: "
                         : "Repair need by eye, not measured, " + need.word() + ": ")
-                + Places.sentence(seen.statement().text());
+                + ZoneLookup.sentence(seen.statement().text());
         List<PhotoId> photos = places.shown(seen.statement().photos().stream());
         add(zone, need, sentence, sentence, photos, found);
     }

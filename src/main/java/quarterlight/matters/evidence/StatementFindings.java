@@ -43,11 +43,11 @@ final class StatementFindings {
             Condition.FILLER);
 
     private final Findings car;
-    private final Places places;
+    private final ZoneLookup places;
 
     StatementFindings(Findings car) {
         this.car = car;
-        this.places = new Places(car);
+        this.places = new ZoneLookup(car);
     }
 
     List<Finding> all() {
@@ -93,7 +93,7 @@ final class StatementFindings {
                 places.label(statement.zone()),
                 severity,
                 StatementSafety.of(statement, load, severity),
-                Places.sentence(statement.text()),
+                ZoneLookup.sentence(statement.text()),
                 true,
                 List.of(EvidenceRow.of(TABLE, row.id(), text(statement), places.shown(statement.photos().stream()))));
     }
@@ -125,7 +125,7 @@ final class StatementFindings {
     private String matter(Statement statement) {
         String zone = statement.zone().value();
         Optional<Condition> condition = statement.what().condition();
-        Optional<String> part = statement.details().part().map(Places::slug);
+        Optional<String> part = statement.details().part().map(ZoneLookup::slug);
         boolean dent =
                 statement.is(Condition.DAMAGED) && part.isEmpty() && places.load(statement.zone()) != Load.FITTING;
         if (condition.filter(RUST::contains).isPresent() || dent) {
@@ -136,14 +136,14 @@ final class StatementFindings {
         }
         return isTrouble(statement)
                 ? "condition:" + zone + part.map(name -> ":" + name).orElse("") + ":"
-                        + condition.map(word -> Places.slug(word.word())).orElse("")
+                        + condition.map(word -> ZoneLookup.slug(word.word())).orElse("")
                 : "origin:" + zone;
     }
 
     private static String text(Statement statement) {
         SaidBy by = statement.details().saidBy();
         String basis = statement.basis().map(Worded::word).orElse("basis not stated");
-        return Places.sentence(basis + (by == SaidBy.INSPECTOR ? "" : ", said by " + by.word())
+        return ZoneLookup.sentence(basis + (by == SaidBy.INSPECTOR ? "" : ", said by " + by.word())
                 + statement.severity().map(given -> ", " + given.word()).orElse("") + ": " + statement.text());
     }
 
@@ -152,7 +152,7 @@ final class StatementFindings {
             String part = conflict.first()
                     .details()
                     .part()
-                    .map(name -> ":" + Places.slug(name))
+                    .map(name -> ":" + ZoneLookup.slug(name))
                     .orElse("");
             found.add(new Finding(
                     "conflict:" + zone.value().toLowerCase(Locale.ROOT) + part,

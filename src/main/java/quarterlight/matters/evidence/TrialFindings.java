@@ -23,12 +23,12 @@ final class TrialFindings {
 
     private final Findings car;
     private final TrialList list;
-    private final Places places;
+    private final ZoneLookup places;
 
     TrialFindings(Findings car, TrialList list) {
         this.car = car;
         this.list = list;
-        this.places = new Places(car);
+        this.places = new ZoneLookup(car);
     }
 
     List<Finding> all() {
@@ -45,7 +45,7 @@ final class TrialFindings {
         boolean named =
                 trial.zone().filter(zone -> !zone.value().equals("whole-car")).isPresent();
         return new Finding(
-                "trial:" + Places.slug(trial.item()),
+                "trial:" + ZoneLookup.slug(trial.item()),
                 rule,
                 trial.zone().stream().toList(),
                 named ? places.label(trial.zone().orElseThrow()) : "The whole car",
@@ -67,7 +67,7 @@ final class TrialFindings {
                 : trial.result().word();
         String result = trial.result() == TrialResult.MEASURED ? value : word + (value.isEmpty() ? "" : ", " + value);
         return trial.item().strip() + ": " + result + "."
-                + trial.note().map(note -> " " + Places.sentence(note)).orElse("");
+                + trial.note().map(note -> " " + ZoneLookup.sentence(note)).orElse("");
     }
 
     /** Empty where all is well, and for what the car does not have. */

@@ -26,11 +26,11 @@ final class UnseenFindings {
     private static final int NAMED = 4;
 
     private final Findings car;
-    private final Places places;
+    private final ZoneLookup places;
 
     UnseenFindings(Findings car) {
         this.car = car;
-        this.places = new Places(car);
+        this.places = new ZoneLookup(car);
     }
 
     List<Finding> all() {
@@ -104,7 +104,7 @@ final class UnseenFindings {
                 List.of(zone),
                 places.label(zone),
                 statement.severity().or(rule::severity),
-                "Not looked at: " + Places.sentence(statement.text()),
+                "Not looked at: " + ZoneLookup.sentence(statement.text()),
                 List.of(evidence(row))));
     }
 
@@ -113,7 +113,7 @@ final class UnseenFindings {
         return EvidenceRow.of(
                 "statements",
                 row.id(),
-                places.label(statement.zone()) + ", not looked at: " + Places.sentence(statement.text()),
+                places.label(statement.zone()) + ", not looked at: " + ZoneLookup.sentence(statement.text()),
                 places.shown(statement.photos().stream()));
     }
 

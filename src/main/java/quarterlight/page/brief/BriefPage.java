@@ -11,7 +11,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import quarterlight.file.Lasting;
+import quarterlight.file.DurableFiles;
 import quarterlight.findings.Findings;
 import quarterlight.matters.Matters;
 import quarterlight.page.print.Paper;
@@ -80,7 +80,7 @@ public final class BriefPage {
 
     /** Writes {@code brief.pdf}; it appears whole or not at all. */
     public Path write(Path folder) throws IOException {
-        return Lasting.fill(folder.resolve("brief.pdf"), out -> out.write(pdf));
+        return DurableFiles.fill(folder.resolve("brief.pdf"), out -> out.write(pdf));
     }
 
     /** What stands on it, cut to fit; for the report, whose template has the same macros. */

@@ -12,7 +12,7 @@ import quarterlight.compare.said.ComparisonSheet;
 import quarterlight.compare.said.PlaceText;
 import quarterlight.diagram.ink.DiagramInk;
 import quarterlight.diagram.scene.DiagramScene;
-import quarterlight.file.Lasting;
+import quarterlight.file.DurableFiles;
 import quarterlight.page.FindingsInk;
 import quarterlight.page.PageFacts;
 import quarterlight.page.ThicknessRamp;
@@ -62,7 +62,7 @@ public final class ComparisonPages {
      * @return the files made
      */
     public List<Path> write(Path folder, Paper paper) throws IOException {
-        Lasting.createFolders(folder);
+        DurableFiles.createFolders(folder);
         Map<String, Object> model = model(paper);
         model.put("screen", false);
         String pdf = new Template().fill("compare.ftlh", model);
@@ -70,8 +70,8 @@ public final class ComparisonPages {
         model.put("fonts", FontFaces.css());
         String html = new Template().fill("compare.ftlh", model);
         return List.of(
-                Lasting.fill(folder.resolve("compare.pdf"), out -> PdfDocument.write(pdf, Map.of(), out)),
-                Lasting.fillText(folder.resolve("compare.html"), XmlText.html(html)));
+                DurableFiles.fill(folder.resolve("compare.pdf"), out -> PdfDocument.write(pdf, Map.of(), out)),
+                DurableFiles.fillText(folder.resolve("compare.html"), XmlText.html(html)));
     }
 
     private Map<String, Object> model(Paper paper) {

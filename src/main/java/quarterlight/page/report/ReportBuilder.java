@@ -25,7 +25,7 @@ import quarterlight.page.PageFacts;
 import quarterlight.page.ReportSelection;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.page.report.back.Glossary;
-import quarterlight.page.report.back.PhotoList;
+import quarterlight.page.report.back.PhotoIndex;
 import quarterlight.page.report.picture.PrintedPicture;
 import quarterlight.page.report.picture.ReportPictures;
 import quarterlight.page.report.text.ClaimTexts;
@@ -147,7 +147,7 @@ final class ReportBuilder {
                         .toList(),
                 rustCautions,
                 own(),
-                PhotoList.of(car, shots),
+                PhotoIndex.of(car, shots),
                 List.of(),
                 MethodTexts.sources());
         return content.withGlossary(Glossary.of(content.toString()));

@@ -17,7 +17,7 @@ import quarterlight.coverage.Gap;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.ZonePlaces;
 import quarterlight.diagram.ink.LetterMark;
-import quarterlight.file.Lasting;
+import quarterlight.file.DurableFiles;
 import quarterlight.findings.Findings;
 import quarterlight.matters.Matters;
 import quarterlight.page.ReportSelection;
@@ -124,7 +124,7 @@ public final class ReportPages {
      * @param photos of this visit, started on these threads
      */
     public List<Path> write(Path folder, Paper paper, ReportPhotos photos, PageWorkers workers) throws IOException {
-        Lasting.createFolders(folder);
+        DurableFiles.createFolders(folder);
         workers.expect(2);
         ThicknessRamp ramp = ThicknessRamp.of(List.of(car), ThicknessRamp.usualUnit(car));
         ReportDrawing drawing = new ReportDrawing(car, diagram, places, photos.shots(), letters(), ramp);
@@ -145,13 +145,13 @@ public final class ReportPages {
         first.ifPresent(page -> files.putAll(page.pictures()));
         Future<Path> pdf = workers.start(
                 "Writing the report",
-                () -> Lasting.fill(
+                () -> DurableFiles.fill(
                         folder.resolve("report.pdf"),
                         out -> PdfDocument.write(
                                 page(content, first, drawing.onPaper(photos.key(), paper), paper, false), files, out)));
         Future<Path> html = workers.start(
                 "Writing the report as one HTML file",
-                () -> Lasting.fill(
+                () -> DurableFiles.fill(
                         folder.resolve("report.html"),
                         out -> within(
                                 page(content, first, drawing.onScreen(photos.key(), content.targets()), paper, true),

@@ -12,8 +12,8 @@ import quarterlight.car.View;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneGroup;
 import quarterlight.car.body.DriveSide;
+import quarterlight.coverage.EvidenceKind;
 import quarterlight.coverage.Gap;
-import quarterlight.coverage.Want;
 import quarterlight.coverage.ZoneCoverage;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.ZonePlaces;
@@ -135,7 +135,7 @@ public record SheetStop(String name, int photos, int panels, int spots, List<Rus
     }
 
     private static SheetStop stop(Part part, List<Gap> gaps) {
-        Map<Want, Integer> lacking = new EnumMap<>(Want.class);
+        Map<EvidenceKind, Integer> lacking = new EnumMap<>(EvidenceKind.class);
         Set<Zone> panels = new LinkedHashSet<>();
         Map<String, List<String>> rust = new LinkedHashMap<>();
         Set<String> more = new LinkedHashSet<>();
@@ -156,9 +156,9 @@ public record SheetStop(String name, int photos, int panels, int spots, List<Rus
         }
         return new SheetStop(
                 part.words,
-                lacking.getOrDefault(Want.PHOTO, 0),
+                lacking.getOrDefault(EvidenceKind.PHOTO, 0),
                 panels.size(),
-                lacking.getOrDefault(Want.SPOTS, 0),
+                lacking.getOrDefault(EvidenceKind.SPOTS, 0),
                 rust.entrySet().stream()
                         .map(look -> new RustLook(look.getKey(), look.getValue()))
                         .toList(),

@@ -28,7 +28,7 @@ import quarterlight.coverage.TrialNature;
 import quarterlight.coverage.ZoneCoverage;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.ZonePlaces;
-import quarterlight.file.Lasting;
+import quarterlight.file.DurableFiles;
 import quarterlight.finish.FinishCautions;
 import quarterlight.page.print.Paper;
 import quarterlight.page.print.PdfDocument;
@@ -86,7 +86,7 @@ public final class TakeAlongSheet {
             }
         }
         byte[] tightest = pdf;
-        return Lasting.write(file, out -> out.write(tightest));
+        return DurableFiles.write(file, out -> out.write(tightest));
     }
 
     private static byte[] pdf(String page) throws IOException {
@@ -213,8 +213,8 @@ public final class TakeAlongSheet {
                 TrialList.CAUTION
                         + " A bypassed interlock can start the car in gear: neutral or park, parking brake on.",
                 FinishCautions.oldPaint() + " Do not blow out brake dust: it can hold asbestos.",
-                "Structural rust: leave a zone that carries load to the judgment of a licensed person before the car is driven,"
-                        + " lifted or jacked there. Local rules come first in all of this.");
+                "Structural rust: leave a zone that carries load to the judgment of a licensed person before the car"
+                        + " is driven, lifted or jacked there. Local rules come first in all of this.");
     }
 
     /** Things in columns, read down and then across; the last column may be shorter. */

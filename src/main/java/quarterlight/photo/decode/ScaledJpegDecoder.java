@@ -65,7 +65,7 @@ public final class ScaledJpegDecoder implements PictureDecoder {
             int width = header.width().orElse(0);
             int height = header.height().orElse(0);
             bounds.check(file, width, height, bytes, header.progressive());
-            if (!header.plain() || !HeldFile.holds(bytes)) {
+            if (!header.plain() || !OffHeapFile.holds(bytes)) {
                 return otherwise.decode(file, type, atLeast);
             }
             int reduction = reduction(Math.max(width, height), atLeast);
@@ -88,12 +88,12 @@ public final class ScaledJpegDecoder implements PictureDecoder {
     }
 
     private static BufferedImage decoded(Path file, long bytes, int reduction, long pixels) throws IOException {
-        try (HeldFile held = HeldFile.of(file, bytes)) {
+        try (OffHeapFile held = OffHeapFile.of(file, bytes)) {
             return decoded(held, reduction, pixels);
         }
     }
 
-    private static BufferedImage decoded(HeldFile held, int reduction, long pixels) throws IOException {
+    private static BufferedImage decoded(OffHeapFile held, int reduction, long pixels) throws IOException {
         try (IntPointer warnings = new IntPointer(1)) {
             PIX picture =
                     leptonica.pixReadMemJpeg(held.memory(), held.size(), 0, reduction, warnings, GO_ON_WITH_BAD_DATA);

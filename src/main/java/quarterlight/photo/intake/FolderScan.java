@@ -132,7 +132,7 @@ public record FolderScan(List<Found> media, List<Path> notPhotos, List<Refusal> 
         private void classify(Path file) {
             String name = file.getFileName().toString();
             Optional<MediaType> claimed = MediaType.claimedBy(name);
-            if (claimed.filter(Companionship::isBeside).isPresent()) {
+            if (claimed.filter(CompanionMatch::isBeside).isPresent()) {
                 lying.add(new Found(file, claimed.get()));
                 return;
             }
@@ -165,7 +165,7 @@ public record FolderScan(List<Found> media, List<Path> notPhotos, List<Refusal> 
 
         /** Words and sidecars join what they lie beside; those that lie alone are left alone. */
         void tie() {
-            Companionship companionship = new Companionship(media);
+            CompanionMatch companionship = new CompanionMatch(media);
             for (Found found : lying) {
                 Optional<Path> beside = companionship.of(found);
                 if (beside.isPresent()) {

@@ -17,9 +17,9 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.regex.Pattern;
-import quarterlight.file.Lasting;
+import quarterlight.file.DurableFiles;
 import quarterlight.file.PlacedFile;
-import quarterlight.file.RoomKept;
+import quarterlight.file.ReservedSpace;
 import quarterlight.visit.photo.Sha256;
 
 /**
@@ -168,14 +168,14 @@ public final class OriginalsFolder {
     }
 
     /** Keeps room on the disk of the visit until it is closed, under a name that counts for nothing. */
-    public RoomKept keepRoom() {
-        return RoomKept.by(folder.resolve(UUID.randomUUID() + UNFINISHED));
+    public ReservedSpace keepRoom() {
+        return ReservedSpace.by(folder.resolve(UUID.randomUUID() + UNFINISHED));
     }
 
     /** Waits until the disk has the names of the files too; to be called before they are recorded. */
     public void forceNames() throws OriginalsUnwritable {
         try {
-            Lasting.forceFolder(folder);
+            DurableFiles.forceFolder(folder);
         } catch (IOException e) {
             throw new OriginalsUnwritable(folder, e);
         }

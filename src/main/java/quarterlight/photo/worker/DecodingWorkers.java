@@ -53,7 +53,7 @@ public final class DecodingWorkers implements AutoCloseable {
      * @throws WorkerLost if the file brought its worker down
      * @throws IOException if the file cannot be read
      */
-    public Looked look(Path file, MediaType type, Instant now) throws WorkerLost, IOException {
+    public MediaProbe look(Path file, MediaType type, Instant now) throws WorkerLost, IOException {
         return answer(file, lookAt(file, type, now), DecodingWorkers::looked);
     }
 
@@ -73,10 +73,10 @@ public final class DecodingWorkers implements AutoCloseable {
         new WorkerTasks(photo, Long.MAX_VALUE).answer(bytes(lookAt(photo, type, now)));
     }
 
-    private static Looked looked(DataInputStream in, Path pixels) throws IOException {
+    private static MediaProbe looked(DataInputStream in, Path pixels) throws IOException {
         FileFacts facts = FactsWire.read(in);
         double sharpness = in.readDouble();
-        return new Looked(
+        return new MediaProbe(
                 facts,
                 Double.isNaN(sharpness) ? OptionalDouble.empty() : OptionalDouble.of(sharpness),
                 Wire.texts(in),

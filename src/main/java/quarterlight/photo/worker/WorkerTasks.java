@@ -117,16 +117,16 @@ final class WorkerTasks {
 
     private void look(DataInputStream in, DataOutputStream out) throws IOException {
         Path file = file(in);
-        Looked looked = looked(file, facts(file, type(in), in));
+        MediaProbe looked = looked(file, facts(file, type(in), in));
         FactsWire.write(out, looked.facts());
         out.writeDouble(looked.sharpness().orElse(Double.NaN));
         Wire.texts(out, looked.notes());
         Wire.optional(out, looked.thumbnail().map(Thumbnail::jpeg), Wire::bytes);
     }
 
-    private Looked looked(Path file, FileFacts facts) {
+    private MediaProbe looked(Path file, FileFacts facts) {
         if (!facts.type().kind().isShown()) {
-            return new Looked(facts, OptionalDouble.empty(), List.of(), Optional.empty());
+            return new MediaProbe(facts, OptionalDouble.empty(), List.of(), Optional.empty());
         }
         try {
             BufferedImage picture =
@@ -135,13 +135,13 @@ final class WorkerTasks {
                     ? OptionalDouble.of(PictureMeasures.sharpness(picture))
                     : OptionalDouble.empty();
             BufferedImage small = Pictures.fitted(picture, Pictures.THUMBNAIL);
-            return new Looked(facts, sharpness, List.of(), Optional.of(Thumbnail.of(small)));
+            return new MediaProbe(facts, sharpness, List.of(), Optional.of(Thumbnail.of(small)));
         } catch (PictureUnreadable e) {
             List<String> notes = new ArrayList<>();
             if (facts.notes().stream().noneMatch(note -> note.contains("be shown"))) {
                 notes.add("The file is kept, but not shown: " + e.reason() + ".");
             }
-            return new Looked(facts, OptionalDouble.empty(), notes, previewOf(facts));
+            return new MediaProbe(facts, OptionalDouble.empty(), notes, previewOf(facts));
         }
     }
 

@@ -2,7 +2,7 @@ package quarterlight.store.folder;
 
 import java.sql.Connection;
 import java.sql.SQLException;
-import quarterlight.store.problem.Failed;
+import quarterlight.store.problem.EditFailed;
 import quarterlight.store.problem.VisitLocked;
 import quarterlight.store.problem.VisitUnwritable;
 import quarterlight.store.schema.Database;
@@ -31,10 +31,10 @@ public final class EditLock implements AutoCloseable {
         try {
             return new EditLock(locked(folder));
         } catch (SQLException e) {
-            if (Failed.isBusy(e)) {
+            if (EditFailed.isBusy(e)) {
                 throw new VisitLocked(folder.root(), e);
             }
-            throw new VisitUnwritable(folder.root(), Failed.reason(e), e);
+            throw new VisitUnwritable(folder.root(), EditFailed.reason(e), e);
         }
     }
 

@@ -7,13 +7,13 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
-import quarterlight.file.Lasting;
-import quarterlight.file.Unfinished;
+import quarterlight.file.DurableFiles;
+import quarterlight.file.StagingFolder;
 import quarterlight.store.log.ComputerKey;
 import quarterlight.store.log.HeadFile;
 import quarterlight.store.log.LogChain;
 import quarterlight.store.log.LogHead;
-import quarterlight.store.problem.Failed;
+import quarterlight.store.problem.EditFailed;
 import quarterlight.store.problem.VisitExists;
 import quarterlight.store.problem.VisitUnwritable;
 import quarterlight.store.rows.FactsTable;
@@ -38,8 +38,8 @@ public final class NewVisit {
         requireFree();
         Path place = path.toAbsolutePath().normalize();
         try {
-            Lasting.createFolders(place.getParent());
-            try (Unfinished unfinished = Unfinished.beside(place)) {
+            DurableFiles.createFolders(place.getParent());
+            try (StagingFolder unfinished = StagingFolder.beside(place)) {
                 Path made = unfinished.folder().resolve("visit");
                 fill(new VisitFolder(made), facts, madeAt);
                 unfinished.deliver(made);
@@ -48,7 +48,7 @@ public final class NewVisit {
             requireFree();
             throw new VisitUnwritable(path, reason(e), e);
         } catch (SQLException e) {
-            throw new VisitUnwritable(path, Failed.reason(e), e);
+            throw new VisitUnwritable(path, EditFailed.reason(e), e);
         }
     }
 

@@ -9,7 +9,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.Objects;
 import java.util.Optional;
-import quarterlight.store.problem.Failed;
+import quarterlight.store.problem.EditFailed;
 import quarterlight.store.schema.Database;
 import quarterlight.visit.photo.Sha256;
 
@@ -40,7 +40,7 @@ public final class ThumbnailStore implements AutoCloseable {
         } catch (SQLException first) {
             LOG.log(System.Logger.Level.INFO, "the cache of thumbnails is made anew: " + first.getMessage());
             try {
-                if (Failed.isDamaged(first)) {
+                if (EditFailed.isDamaged(first)) {
                     discard(file);
                 }
                 return prepared(file);
@@ -153,7 +153,7 @@ public final class ThumbnailStore implements AutoCloseable {
     private void reopen(SQLException cause) {
         close();
         try {
-            if (Failed.isDamaged(cause)) {
+            if (EditFailed.isDamaged(cause)) {
                 discard(file);
             }
         } catch (IOException e) {

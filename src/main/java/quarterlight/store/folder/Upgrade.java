@@ -8,8 +8,8 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
 import org.sqlite.SQLiteConnection;
-import quarterlight.file.Lasting;
-import quarterlight.file.Unfinished;
+import quarterlight.file.DurableFiles;
+import quarterlight.file.StagingFolder;
 import quarterlight.store.log.LogChain;
 import quarterlight.store.log.LogReplay;
 import quarterlight.store.log.RowStates;
@@ -34,7 +34,7 @@ public final class Upgrade {
         keepCopy(connection);
         apply(connection, schema, now);
         begin(connection, now);
-        EarlierNames.replace(folder, connection);
+        OriginalNameUpgrade.replace(folder, connection);
     }
 
     /** Brings a database to a schema, and lets its log tell which rows that changed; rows that were not as the log has them stay so. */
@@ -56,11 +56,11 @@ public final class Upgrade {
 
     /** The copy appears under its name only when it is whole and lasts. */
     private void keepCopy(Connection connection) throws SQLException, VisitUnwritable {
-        try (Unfinished unfinished = Unfinished.in(folder.root())) {
+        try (StagingFolder unfinished = StagingFolder.in(folder.root())) {
             Path copy = unfinished.folder().resolve("copy.db");
             Database.copy(connection, copy);
-            Lasting.force(copy);
-            Lasting.move(copy, freeName(Schema.versionOf(connection)));
+            DurableFiles.force(copy);
+            DurableFiles.move(copy, freeName(Schema.versionOf(connection)));
         } catch (IOException e) {
             throw new VisitUnwritable(
                     folder.root(), "no copy of the database could be put beside it before it is upgraded", e);

@@ -5,7 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Locale;
-import quarterlight.file.Lasting;
+import quarterlight.file.DurableFiles;
 
 /**
  * The small file in each visit that a file manager opens with the program. It names nothing: the visit is the folder in which it lies, so a visit
@@ -39,7 +39,7 @@ public final class VisitFile {
 
     /** @throws IOException if something of that name is there, or it cannot be written */
     static void make(Path folder) throws IOException {
-        Lasting.fillText(folder.resolve(NAME), TEXT);
+        DurableFiles.fillText(folder.resolve(NAME), TEXT);
     }
 
     /** Makes the file where a visit of an earlier version has none; a visit without it works all the same. */

@@ -15,9 +15,9 @@ import java.util.HexFormat;
 import java.util.Optional;
 import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
-import quarterlight.file.Lasting;
+import quarterlight.file.DurableFiles;
 import quarterlight.file.PlacedFile;
-import quarterlight.file.Unfinished;
+import quarterlight.file.StagingFolder;
 
 /**
  * The secret by which this computer knows the visits that it wrote itself: 32 random bytes in the folder of settings. It leaves the computer in no
@@ -67,10 +67,10 @@ public final class ComputerKey {
 
     /** A key that another process has just put there stays. */
     private static void make(Path settings, Path file) throws IOException {
-        Lasting.createFolders(settings);
-        try (Unfinished unfinished = Unfinished.in(settings)) {
+        DurableFiles.createFolders(settings);
+        try (StagingFolder unfinished = StagingFolder.in(settings)) {
             Path made = unfinished.folder().resolve("key");
-            Lasting.fillText(made, HexFormat.of().formatHex(random()) + "\n");
+            DurableFiles.fillText(made, HexFormat.of().formatHex(random()) + "\n");
             if (Files.getFileStore(made).supportsFileAttributeView("posix")) {
                 Files.setPosixFilePermissions(made, PosixFilePermissions.fromString("rw-------"));
             }
@@ -78,7 +78,7 @@ public final class ComputerKey {
         } catch (FileAlreadyExistsException e) {
             LOG.log(System.Logger.Level.DEBUG, "another process made the key", e);
         }
-        Lasting.forceFolder(settings);
+        DurableFiles.forceFolder(settings);
     }
 
     private static byte[] random() {

@@ -135,7 +135,7 @@ public final class LogChain {
     public LogHead begin(String label, Instant at) throws SQLException {
         RowStates states = new RowStates();
         List<String> counts = new ArrayList<>();
-        RowsNow now = new RowsNow(connection);
+        CurrentRowDigests now = new CurrentRowDigests(connection);
         for (String table : tables()) {
             Map<Long, String> rows = now.of(table);
             rows.forEach((id, digest) -> states.put(table, id, digest));

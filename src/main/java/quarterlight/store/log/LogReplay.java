@@ -111,7 +111,7 @@ public final class LogReplay {
     public List<String> faults(List<String> tables) throws SQLException {
         List<String> found = new ArrayList<>(faults);
         if (head.isPresent()) {
-            RowsNow now = new RowsNow(connection);
+            CurrentRowDigests now = new CurrentRowDigests(connection);
             for (String table : tables) {
                 compare(table, table.equals(LOG) ? unchained(now) : now.of(table), found);
             }
@@ -125,7 +125,7 @@ public final class LogReplay {
     }
 
     /** Entries with a hash are vouched for by the chain; those before it by the entry with which it begins. */
-    private Map<Long, String> unchained(RowsNow now) throws SQLException {
+    private Map<Long, String> unchained(CurrentRowDigests now) throws SQLException {
         Map<Long, String> rows = now.of(LOG);
         rows.keySet().retainAll(unchained);
         return rows;
@@ -154,7 +154,7 @@ public final class LogReplay {
      */
     public Agreed agreed(List<String> tables) throws SQLException {
         Agreed agreed = new Agreed();
-        RowsNow now = new RowsNow(connection);
+        CurrentRowDigests now = new CurrentRowDigests(connection);
         for (String table : tables) {
             Map<Long, String> said = states.of(table);
             now.of(table).forEach((id, digest) -> {
@@ -173,7 +173,7 @@ public final class LogReplay {
         /** Those of them that are otherwise now, and all rows of tables that were not there. */
         public RowStates changed(Connection connection, List<String> before, List<String> after) throws SQLException {
             RowStates changed = new RowStates();
-            RowsNow now = new RowsNow(connection);
+            CurrentRowDigests now = new CurrentRowDigests(connection);
             for (String table : after) {
                 Map<Long, String> rows = now.of(table);
                 states.of(table).forEach((id, digest) -> {

@@ -25,7 +25,7 @@ public final class RowTable<T> {
     public List<RecordId> addAll(List<T> values) throws SQLException {
         List<RecordId> ids = new ArrayList<>();
         try (PreparedStatement insert = connection.prepareStatement(shape.insert());
-                Keys keys = new Keys(connection)) {
+                GeneratedKeys keys = new GeneratedKeys(connection)) {
             for (T value : values) {
                 shape.write().apply(value).bind(insert);
                 insert.executeUpdate();

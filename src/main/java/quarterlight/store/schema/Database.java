@@ -7,7 +7,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import org.sqlite.SQLiteConfig;
-import quarterlight.store.customs.Customs;
+import quarterlight.store.takeover.DatabaseTakeover;
 
 /** Opens connections to SQLite files, and runs the few statements that are no query of a table. */
 public final class Database {
@@ -39,7 +39,7 @@ public final class Database {
     public static Connection openSuspect(Path file, boolean alone, long maxMillis) throws SQLException {
         Connection connection = alone ? openImmutable(file) : openReadOnly(file);
         try {
-            Customs.restrain(connection, maxMillis);
+            DatabaseTakeover.restrain(connection, maxMillis);
             return connection;
         } catch (SQLException e) {
             connection.close();

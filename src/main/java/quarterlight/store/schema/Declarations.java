@@ -5,7 +5,7 @@ import java.sql.SQLException;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import quarterlight.store.customs.Declared;
+import quarterlight.store.takeover.Declared;
 
 /**
  * What a database of a schema declares, found by making one in memory.

@@ -15,9 +15,9 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import quarterlight.store.Editing;
+import quarterlight.store.log.CurrentRowDigests;
 import quarterlight.store.log.Names;
 import quarterlight.store.log.RowStates;
-import quarterlight.store.log.RowsNow;
 
 /**
  * The inverse of every row change since the visit was opened, written by temporary triggers that are generated from the
@@ -161,7 +161,7 @@ public final class UndoJournal {
             }
         }
         RowStates states = new RowStates();
-        RowsNow now = new RowsNow(connection);
+        CurrentRowDigests now = new CurrentRowDigests(connection);
         for (Map.Entry<String, Set<Long>> table : changed.entrySet()) {
             now.add(table.getKey(), NUMBERS, after, table.getValue(), states);
         }

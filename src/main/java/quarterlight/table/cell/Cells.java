@@ -10,8 +10,8 @@ import java.util.Optional;
 import quarterlight.car.PartialDate;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
+import quarterlight.table.text.DateTimeText;
 import quarterlight.table.text.Decimals;
-import quarterlight.table.text.MomentText;
 import quarterlight.table.text.OutlineText;
 import quarterlight.table.text.PointsText;
 import quarterlight.table.text.Quoted;
@@ -155,11 +155,11 @@ public final class Cells implements CellSource {
         if (cell.isEmpty()) {
             return Optional.empty();
         }
-        Optional<String> fault = MomentText.fault(cell.get(), context.facts().timezone());
+        Optional<String> fault = DateTimeText.fault(cell.get(), context.facts().timezone());
         if (fault.isPresent()) {
             throw new CellRefused(column, fault.get());
         }
-        return MomentText.parse(cell.get(), context.facts().timezone());
+        return DateTimeText.parse(cell.get(), context.facts().timezone());
     }
 
     @Override

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
-import quarterlight.table.text.LooseMoment;
+import quarterlight.table.text.LenientDateTime;
 import quarterlight.units.ThicknessUnit;
 
 /** What the columns of a table from another program most likely are, by their names and by what stands in them. Pure functions. */
@@ -46,11 +46,11 @@ public final class ColumnGuess {
     }
 
     private ReadingProfile guess() {
-        LooseMoment.Order order = order();
+        LenientDateTime.Order order = order();
         Optional<String> unit = named(UNIT, cell -> cell.matches("(?i)" + MIL) || cell.matches("(?i)" + UM))
                 .or(() -> filled(cell -> cell.matches("(?i)mils?|um|\u00b5m|\u03bcm|microns?")));
         Optional<String> date =
-                named(DATE, cell -> LooseMoment.date(cell, order).isPresent());
+                named(DATE, cell -> LenientDateTime.date(cell, order).isPresent());
         Optional<String> time = named(TIME, cell -> isMoment(cell, order))
                 .or(() -> named(DATE, cell -> isMoment(cell, order)))
                 .or(() -> filled(cell -> isMoment(cell, order)));
@@ -62,8 +62,8 @@ public final class ColumnGuess {
                 table.columns(), column, zone, unit, usual(column), time, date, spot, order, Map.of());
     }
 
-    private static boolean isMoment(String cell, LooseMoment.Order order) {
-        return LooseMoment.parse(cell, order, Optional.of(java.time.LocalDate.EPOCH), java.time.ZoneOffset.UTC)
+    private static boolean isMoment(String cell, LenientDateTime.Order order) {
+        return LenientDateTime.parse(cell, order, Optional.of(java.time.LocalDate.EPOCH), java.time.ZoneOffset.UTC)
                 .isPresent();
     }
 
@@ -78,12 +78,12 @@ public final class ColumnGuess {
                 .toList();
     }
 
-    private LooseMoment.Order order() {
+    private LenientDateTime.Order order() {
         List<String> dates = IntStream.range(0, table.columns().size())
                 .boxed()
                 .flatMap(column -> cells(column).stream())
                 .toList();
-        return LooseMoment.orderOf(dates);
+        return LenientDateTime.orderOf(dates);
     }
 
     private boolean isOf(int column, Predicate<String> kind) {

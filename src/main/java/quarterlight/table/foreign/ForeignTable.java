@@ -21,7 +21,7 @@ import quarterlight.table.TableSource;
 import quarterlight.table.TableText;
 import quarterlight.table.TableText.Unreadable;
 import quarterlight.table.TableUnreadable;
-import quarterlight.table.Unfolded;
+import quarterlight.table.WideTable;
 import quarterlight.table.text.FormulaCell;
 
 /**
@@ -116,7 +116,7 @@ public record ForeignTable(String file, char delimiter, List<String> columns, Li
         if (rows.isEmpty()) {
             throw new Unreadable(1, "it has a header and no rows");
         }
-        Optional<Unfolded> unfolded = Unfolded.of(columns);
+        Optional<WideTable> unfolded = WideTable.of(columns);
         if (unfolded.isPresent()) {
             rows = rows.stream()
                     .flatMap(row ->
@@ -218,7 +218,7 @@ public record ForeignTable(String file, char delimiter, List<String> columns, Li
 
     /** A header names things: no cell of it is a number, save those that number readings from 1 up. */
     private static boolean isHeader(List<String> cells) {
-        return Unfolded.of(cells).isPresent() && !cells.get(0).strip().matches(NUMBER)
+        return WideTable.of(cells).isPresent() && !cells.get(0).strip().matches(NUMBER)
                 || cells.stream().noneMatch(cell -> cell.strip().matches(NUMBER));
     }
 }

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import quarterlight.car.ZoneId;
-import quarterlight.table.text.LooseMoment;
+import quarterlight.table.text.LenientDateTime;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.units.Worded;
 
@@ -34,7 +34,7 @@ public record ReadingProfile(
         Optional<String> time,
         Optional<String> date,
         Optional<String> spot,
-        LooseMoment.Order order,
+        LenientDateTime.Order order,
         Map<String, ZoneId> zones) {
     private static final String SEPARATOR = "\t";
     private static final String ZONE_PREFIX = "zone.";
@@ -103,8 +103,8 @@ public record ReadingProfile(
                 Optional.ofNullable(text.get("time")),
                 Optional.ofNullable(text.get("date")),
                 Optional.ofNullable(text.get("spot")),
-                Worded.find(LooseMoment.Order.class, text.getOrDefault("date-order", ""))
-                        .orElse(LooseMoment.Order.YEAR_FIRST),
+                Worded.find(LenientDateTime.Order.class, text.getOrDefault("date-order", ""))
+                        .orElse(LenientDateTime.Order.YEAR_FIRST),
                 zones));
     }
 }

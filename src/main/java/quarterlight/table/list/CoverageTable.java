@@ -12,12 +12,12 @@ import quarterlight.car.body.BodyStyle;
 import quarterlight.car.body.Construction;
 import quarterlight.coverage.CoverageRule;
 import quarterlight.coverage.CoverageRules;
-import quarterlight.coverage.Want;
+import quarterlight.coverage.EvidenceKind;
 import quarterlight.table.TableUnreadable;
 import quarterlight.table.ZoneTable;
 import quarterlight.table.text.Nearest;
 import quarterlight.table.text.Quoted;
-import quarterlight.visit.CoverageWish;
+import quarterlight.visit.CoverageOverride;
 
 /** Reads what a visit must bring and the order of a walk round the car: the program's lists or those of the inspector. */
 public final class CoverageTable {
@@ -68,8 +68,8 @@ public final class CoverageTable {
     private static CoverageRule rule(ListRow row, Set<String> known) {
         String why = row.cell("why");
         return new CoverageRule(
-                row.word("wants", Want.class),
-                row.number("number", 1, CoverageWish.MAX_WANT),
+                row.word("wants", EvidenceKind.class),
+                row.number("number", 1, CoverageOverride.MAX_WANT),
                 row.words("groups", ZoneGroup.class),
                 row.set("zones", word -> zone(row, "zones", word, known)),
                 row.set("except", word -> zone(row, "except", word, known)),

@@ -66,7 +66,7 @@ final class Formats {
     }
 
     private static int number(XMLStreamReader xml, String attribute) {
-        return Cell.number(xml.getAttributeValue(null, attribute), -1);
+        return CellParts.number(xml.getAttributeValue(null, attribute), -1);
     }
 
     private static boolean isBuiltInDate(int id) {

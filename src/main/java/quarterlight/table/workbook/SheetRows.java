@@ -33,7 +33,7 @@ final class SheetRows {
         while (xml.hasNext()) {
             if (xml.next() == XMLStreamConstants.START_ELEMENT) {
                 if (xml.getLocalName().equals("row")) {
-                    row = Cell.number(xml.getAttributeValue(null, "r"), row + 1);
+                    row = CellParts.number(xml.getAttributeValue(null, "r"), row + 1);
                     column = -1;
                 } else if (xml.getLocalName().equals("c")) {
                     cell(xml);
@@ -45,9 +45,9 @@ final class SheetRows {
 
     private void cell(XMLStreamReader xml) throws XMLStreamException, WorkbookRefused {
         String name = xml.getAttributeValue(null, "r");
-        column = name == null ? column + 1 : Cell.column(name);
+        column = name == null ? column + 1 : CellParts.column(name);
         String type = xml.getAttributeValue(null, "t");
-        int style = Cell.number(xml.getAttributeValue(null, "s"), -1);
+        int style = CellParts.number(xml.getAttributeValue(null, "s"), -1);
         String place = name == null ? "of row " + row : name;
         String value = "";
         boolean formula = false;
@@ -58,13 +58,13 @@ final class SheetRows {
             }
             if (event == XMLStreamConstants.START_ELEMENT) {
                 switch (xml.getLocalName()) {
-                    case "v" -> value = Cell.text(xml, "");
-                    case "is" -> value = Cell.text(xml, "t");
+                    case "v" -> value = CellParts.text(xml, "");
+                    case "is" -> value = CellParts.text(xml, "t");
                     case "f" -> {
                         formula = true;
-                        Cell.text(xml, "");
+                        CellParts.text(xml, "");
                     }
-                    default -> Cell.text(xml, "");
+                    default -> CellParts.text(xml, "");
                 }
             }
         }
@@ -81,7 +81,7 @@ final class SheetRows {
         }
         return switch (type) {
             case "s" -> {
-                int at = Cell.number(value, -1);
+                int at = CellParts.number(value, -1);
                 if (at < 0 || at >= shared.size()) {
                     throw new WorkbookRefused("is damaged: cell " + place + " names a text that is not there");
                 }

@@ -61,7 +61,8 @@ public final class Workbook {
             return new Workbook(parts).read(sheet);
         } catch (ZipException e) {
             throw new WorkbookRefused(
-                    "is a packed file, such as a spreadsheet, and damaged: it cannot be unpacked. Save it anew, or as CSV");
+                    "is a packed file, such as a spreadsheet, and damaged: it cannot be unpacked. Save it anew, or as"
+                            + " CSV");
         } catch (java.io.EOFException e) {
             throw new WorkbookRefused("is damaged: it ends too soon. Fetch or save it anew");
         }
@@ -172,7 +173,7 @@ public final class Workbook {
         while (xml.hasNext()) {
             if (xml.next() == XMLStreamConstants.START_ELEMENT
                     && xml.getLocalName().equals("si")) {
-                String text = Cell.text(xml, "t");
+                String text = CellParts.text(xml, "t");
                 letters += text.length();
                 if (texts.size() >= MAX_SHARED || letters > MAX_SHARED_LETTERS) {
                     throw new WorkbookRefused(

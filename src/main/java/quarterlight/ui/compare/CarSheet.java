@@ -19,12 +19,12 @@ import quarterlight.diagram.scene.SheetLayout;
 import quarterlight.page.FindingsInk;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.task.LatestWork;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 
 /** The diagram of one of two cars, on the scale that both share. Event thread only; the scene is laid out in the background. */
 final class CarSheet extends JPanel {
-    private final transient DeskParts parts;
+    private final transient UiContext parts;
     private final transient LoadedCars.Car car;
     private final transient ThicknessRamp ramp;
     private final transient LatestWork<Wish, Laid> work;
@@ -38,7 +38,7 @@ final class CarSheet extends JPanel {
     private record Laid(Wish wish, DiagramScene scene) {}
 
     /** @param hovered told which zone the pointer is over */
-    CarSheet(DeskParts parts, LoadedCars.Car car, ThicknessRamp ramp, Consumer<Optional<ZoneId>> hovered) {
+    CarSheet(UiContext parts, LoadedCars.Car car, ThicknessRamp ramp, Consumer<Optional<ZoneId>> hovered) {
         this.parts = parts;
         this.car = car;
         this.ramp = ramp;

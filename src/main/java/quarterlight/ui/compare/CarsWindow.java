@@ -26,16 +26,16 @@ import quarterlight.compare.said.ComparisonSheet;
 import quarterlight.compare.said.RowText;
 import quarterlight.edit.compare.ComparisonChoice;
 import quarterlight.page.print.Paper;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Dialogs;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 
 /** The second window: two to six cars side by side, what matters on each, and two of them in detail. Event thread only. */
 public final class CarsWindow {
     private static final int PLACES = 1;
 
-    private final DeskParts parts;
+    private final UiContext parts;
     private final Texts texts;
     private final JFrame frame;
     private final PhotoSource photos;
@@ -51,7 +51,7 @@ public final class CarsWindow {
     private LoadedCars loaded;
     private ComparisonChoice choice;
 
-    private CarsWindow(DeskParts parts, LoadedCars loaded, ComparisonChoice choice) {
+    private CarsWindow(UiContext parts, LoadedCars loaded, ComparisonChoice choice) {
         this.parts = parts;
         this.texts = parts.texts();
         this.loaded = loaded;
@@ -89,7 +89,7 @@ public final class CarsWindow {
     }
 
     /** Reads two to six visits in the background and opens the window. */
-    public static void open(DeskParts parts, List<Path> visits) {
+    public static void open(UiContext parts, List<Path> visits) {
         ComparisonChoice choice =
                 ComparisonChoice.USUAL.with(parts.settings().settings().unit());
         parts.jobs()
@@ -97,7 +97,7 @@ public final class CarsWindow {
                         parts.texts().get("compare.reading"),
                         progress -> LoadedCars.of(parts, visits, choice, progress),
                         loaded -> {
-                            loaded.slips().forEach(slip -> parts.problems().tell(slip.text()));
+                            loaded.reports().forEach(report -> parts.problems().tell(report.text()));
                             new CarsWindow(parts, loaded, choice).show();
                         },
                         parts.problems()::failed);

@@ -12,18 +12,18 @@ import quarterlight.edit.compare.Candidate;
 import quarterlight.edit.compare.ComparisonChoice;
 import quarterlight.edit.compare.ComparisonWork;
 import quarterlight.findings.Findings;
-import quarterlight.store.CustomsSlip;
+import quarterlight.store.TakeoverReport;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.TableUnreadable;
 import quarterlight.task.Progress;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.UiContext;
 
 /** Visits read and worked out, ready to be laid side by side, as a buyer may see them. Immutable. */
-record LoadedCars(List<Car> cars, ComparisonSheet sheet, List<CustomsSlip> slips) {
+record LoadedCars(List<Car> cars, ComparisonSheet sheet, List<TakeoverReport> reports) {
     LoadedCars {
         cars = List.copyOf(cars);
-        slips = List.copyOf(slips);
+        reports = List.copyOf(reports);
     }
 
     /** One of them. */
@@ -38,14 +38,14 @@ record LoadedCars(List<Car> cars, ComparisonSheet sheet, List<CustomsSlip> slips
     }
 
     /** Reads the visits; not on the event thread. */
-    static LoadedCars of(DeskParts parts, List<Path> folders, ComparisonChoice choice, Progress progress)
+    static LoadedCars of(UiContext parts, List<Path> folders, ComparisonChoice choice, Progress progress)
             throws VisitProblem, TableUnreadable, DiagramRefused {
-        List<CustomsSlip> slips = new ArrayList<>();
+        List<TakeoverReport> reports = new ArrayList<>();
         List<Candidate> read = new ArrayList<>();
         for (Path folder : folders) {
             progress.checkCancelled();
             progress.report(read.size(), folders.size(), String.valueOf(folder.getFileName()));
-            try (VisitStore store = parts.work().visits(slips::add).forReading(folder)) {
+            try (VisitStore store = parts.work().visits(reports::add).forReading(folder)) {
                 read.add(new Candidate(
                         folder, parts.work().findings(folder, store.read().forBuyer())));
             }
@@ -58,10 +58,10 @@ record LoadedCars(List<Car> cars, ComparisonSheet sheet, List<CustomsSlip> slips
             cars.add(new Car(one, diagram, ZonePlaces.of(diagram)));
         }
         progress.checkCancelled();
-        return new LoadedCars(cars, work.sheet(read, choice), slips);
+        return new LoadedCars(cars, work.sheet(read, choice), reports);
     }
 
-    static ComparisonWork work(DeskParts parts) {
+    static ComparisonWork work(UiContext parts) {
         return new ComparisonWork(parts.work());
     }
 
@@ -70,6 +70,6 @@ record LoadedCars(List<Car> cars, ComparisonSheet sheet, List<CustomsSlip> slips
     }
 
     LoadedCars with(ComparisonSheet other) {
-        return new LoadedCars(cars, other, slips);
+        return new LoadedCars(cars, other, reports);
     }
 }

@@ -179,6 +179,6 @@ final class MattersPane extends JScrollPane {
 
     /** Every word that stands on the pane, in its order; for those who read the window and for tests. */
     List<String> words() {
-        return Words.of(content);
+        return ComponentText.of(content);
     }
 }

@@ -13,20 +13,20 @@ import quarterlight.compare.said.PairSheet;
 import quarterlight.compare.said.PlaceText;
 import quarterlight.diagram.ink.Highlight;
 import quarterlight.page.ThicknessRamp;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.TallPanel;
 import quarterlight.ui.kit.widget.FactTable;
 
 /** Paint of the two cars in detail: both diagrams, how many panels were refinished, and every panel against the level of its own car. Event thread only. */
 final class PaintPane extends JPanel {
-    private final transient DeskParts parts;
+    private final transient UiContext parts;
     private final transient Texts texts;
     private transient List<CarSheet> sheets = List.of();
     private transient Optional<FactTable<PlaceText>> table = Optional.empty();
 
-    PaintPane(DeskParts parts) {
+    PaintPane(UiContext parts) {
         super(new MigLayout("insets 0, fill", "[grow,fill,0:100:]", "[grow,fill,0:100:]"));
         this.parts = parts;
         this.texts = parts.texts();

@@ -32,8 +32,8 @@ import quarterlight.diagram.ink.InkPalette;
 import quarterlight.diagram.scene.DiagramScene;
 import quarterlight.page.PinKey;
 import quarterlight.task.LatestWork;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Listeners;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.DrawnComponent;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Palette;
@@ -48,7 +48,7 @@ import quarterlight.visit.photo.PhotoId;
 public final class DiagramPanel extends DrawnComponent {
     private static final double CARRIED_PX = 12;
 
-    private final transient DeskParts parts;
+    private final transient UiContext parts;
     private final transient OpenVisit visit;
     private final transient SceneWork work;
     private final transient List<Listeners.Registration> registrations = new ArrayList<>();
@@ -64,7 +64,7 @@ public final class DiagramPanel extends DrawnComponent {
     private transient Highlight shown = Highlight.NONE;
     private transient Optional<Point2D> carried = Optional.empty();
 
-    public DiagramPanel(DeskParts parts, OpenVisit visit) {
+    public DiagramPanel(UiContext parts, OpenVisit visit) {
         this.parts = parts;
         this.visit = visit;
         this.work = new SceneWork(parts, this::arrived);

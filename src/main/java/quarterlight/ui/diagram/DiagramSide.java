@@ -1,5 +1,7 @@
 package quarterlight.ui.diagram;
 
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -17,8 +19,8 @@ import quarterlight.car.ZoneId;
 import quarterlight.findings.Findings;
 import quarterlight.finish.history.ZoneHistory;
 import quarterlight.thickness.ZoneThickness;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Format;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.StationScreen;
@@ -27,26 +29,78 @@ import quarterlight.units.ThicknessUnit;
 
 /** The middle of the window: the layers above, the diagram, and one line below that says what lies under the pointer. */
 public final class DiagramSide extends JPanel {
-    private final transient DeskParts parts;
+    private static final int IN_HAND = 1;
+    /** Judgment: below it the words in eight views crowd out the drawing. */
+    private static final int LOW_PX = 360;
+
+    private final transient UiContext parts;
     private final transient OpenVisit visit;
     private final DiagramPanel diagram;
     private final JLabel line = new JLabel(" ");
     private final transient Supplier<Optional<StationScreen>> front;
     private final Map<Layer, JToggleButton> layers = new EnumMap<>(Layer.class);
+    private final JComboBox<String> views = new JComboBox<>();
+    private final transient ViewInHand inHand;
+    private boolean following;
+    private boolean followed;
 
     /** @param front the station in front */
-    public DiagramSide(DeskParts parts, OpenVisit visit, Supplier<Optional<StationScreen>> front) {
+    public DiagramSide(UiContext parts, OpenVisit visit, Supplier<Optional<StationScreen>> front) {
         super(new MigLayout("insets 0, gap 0, wrap 1", "[grow,fill]", "[][grow,fill][]"));
         this.parts = parts;
         this.visit = visit;
         this.front = front;
         this.diagram = new DiagramPanel(parts, visit);
+        this.inHand = new ViewInHand(visit);
         DiagramGestures.install(diagram, front);
         add(tools());
         add(diagram);
         add(Look.secondary(line), "h 26!, gapx 10 10");
         visit.selection().onHovered(this::say);
         visit.selection().onSelected(this::say);
+        visit.selection().onSelected(this::look);
+        visit.onVisit(this::look);
+        diagram.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent e) {
+                look();
+            }
+        });
+    }
+
+    /** Shows the one view of what is in hand, or as chosen above the drawing. */
+    public void follow(boolean inHandOnly) {
+        following = inHandOnly;
+        chosen();
+    }
+
+    /** All eight views in a low room would be too small to read: then it is the one in hand. */
+    private boolean isFollowing() {
+        boolean low = diagram.getHeight() > 0 && diagram.getHeight() < LOW_PX;
+        return views.getSelectedIndex() == IN_HAND || (following || low) && views.getSelectedIndex() <= 0;
+    }
+
+    private void look() {
+        Optional<View> one = inHand.look();
+        if (isFollowing()) {
+            diagram.show(one);
+        } else if (views.getSelectedIndex() <= 0 && followed) {
+            diagram.show(Optional.empty());
+        }
+        followed = isFollowing();
+    }
+
+    private void chosen() {
+        int at = views.getSelectedIndex();
+        if (isFollowing()) {
+            look();
+        } else {
+            diagram.show(
+                    at <= IN_HAND
+                            ? Optional.empty()
+                            : Optional.of(List.of(View.values()).get(at - IN_HAND - 1)));
+        }
+        followed = isFollowing();
     }
 
     public DiagramPanel diagram() {
@@ -64,16 +118,14 @@ public final class DiagramSide extends JPanel {
             layers.put(layer, button);
             bar.add(button);
         }
-        JComboBox<String> views = new JComboBox<>();
         views.addItem(parts.texts().get("view.all"));
+        views.addItem(parts.texts().get("view.in-hand"));
         for (View view : View.values()) {
             views.addItem(parts.texts().get("view." + view.word()));
         }
         Look.named(views, parts.texts().get("view.name"));
-        views.addActionListener(e -> diagram.show(
-                views.getSelectedIndex() <= 0
-                        ? Optional.empty()
-                        : Optional.of(List.of(View.values()).get(views.getSelectedIndex() - 1))));
+        views.setName("diagram-view");
+        views.addActionListener(e -> chosen());
         bar.add(views, "cell 6 0, wmin 90");
         return bar;
     }

@@ -11,11 +11,14 @@ import quarterlight.diagram.scene.DiagramPainter;
 import quarterlight.diagram.scene.DiagramScene;
 import quarterlight.diagram.scene.SheetLayout;
 import quarterlight.task.LatestWork;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.visit.OpenVisit;
 
 /** Lays out the scene and paints it into a picture in the background; wishes that were overtaken are left out. */
 final class SceneWork {
+    /** A legend that would take more than a third of a single view is left out; the whole drawing has it. */
+    private static final double LEGEND_SHARE = 3;
+
     /**
      * What to draw.
      *
@@ -35,11 +38,11 @@ final class SceneWork {
     /** A scene and its picture in device pixels. */
     record Painted(DiagramScene scene, DiagramPainter painter, BufferedImage picture) {}
 
-    private final DeskParts parts;
+    private final UiContext parts;
     private final LatestWork<Wish, Painted> work;
 
     /** @param painted told on the event thread */
-    SceneWork(DeskParts parts, Consumer<Painted> painted) {
+    SceneWork(UiContext parts, Consumer<Painted> painted) {
         this.parts = parts;
         this.work = new LatestWork<>(
                 "quarterlight-diagram",
@@ -65,8 +68,9 @@ final class SceneWork {
     }
 
     private DiagramScene scene(Wish wish) {
-        double legend =
+        double band =
                 SheetLayout.steadyLegendHeight(wish.ink().legend(), OneView.legendWidth(wish.width()), parts.measure());
+        double legend = wish.view().isPresent() && wish.height() < LEGEND_SHARE * band ? 0 : band;
         SheetLayout layout = wish.view()
                 .flatMap(view -> OneView.fit(wish.drawing().diagram(), view, wish.width(), wish.height(), legend))
                 .orElseGet(() -> SheetLayout.fit(wish.drawing().diagram(), wish.width(), wish.height(), legend));

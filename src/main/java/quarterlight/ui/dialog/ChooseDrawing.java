@@ -15,21 +15,21 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.edit.fact.DiagramEdits;
 import quarterlight.edit.fact.FactEdits;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Dialogs;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 
 /** Asks which drawing of the body the visit at hand uses: the program's, one of the inspector's own folder, or any file. Event thread only. */
 public final class ChooseDrawing {
-    private final DeskParts parts;
+    private final UiContext parts;
     private final Texts texts;
     private final Frame owner;
     private final OpenVisit visit;
     private final DiagramEdits edits;
 
-    public ChooseDrawing(DeskParts parts, Frame owner, OpenVisit visit) {
+    public ChooseDrawing(UiContext parts, Frame owner, OpenVisit visit) {
         this.parts = parts;
         this.texts = parts.texts();
         this.owner = owner;

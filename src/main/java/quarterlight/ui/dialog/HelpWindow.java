@@ -19,20 +19,20 @@ import javax.swing.SwingUtilities;
 import javax.swing.text.BadLocationException;
 import javax.swing.text.Document;
 import net.miginfocom.swing.MigLayout;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Dialogs;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 
 /** Help for the window, station by station, with contents and search; it opens where it is asked for. Event thread only. */
 public final class HelpWindow {
     private static final Pattern HEADING = Pattern.compile("(?m)^## (.+)$");
 
-    private final DeskParts parts;
+    private final UiContext parts;
     private final Frame owner;
     private final Runnable manual;
 
     /** @param manual opens the manual of the command line */
-    public HelpWindow(DeskParts parts, Frame owner, Runnable manual) {
+    public HelpWindow(UiContext parts, Frame owner, Runnable manual) {
         this.parts = parts;
         this.owner = owner;
         this.manual = manual;

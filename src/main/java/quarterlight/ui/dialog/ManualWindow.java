@@ -7,16 +7,16 @@ import java.nio.charset.StandardCharsets;
 import javax.swing.JDialog;
 import javax.swing.JEditorPane;
 import javax.swing.JScrollPane;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Dialogs;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 
 /** The manual, as it came with the program. Event thread only. */
 public final class ManualWindow {
-    private final DeskParts parts;
+    private final UiContext parts;
     private final Frame owner;
 
-    public ManualWindow(DeskParts parts, Frame owner) {
+    public ManualWindow(UiContext parts, Frame owner) {
         this.parts = parts;
         this.owner = owner;
     }

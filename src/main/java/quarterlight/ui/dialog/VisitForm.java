@@ -19,9 +19,9 @@ import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.fact.FactEdits;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Dialogs;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.visit.VisitFacts;
@@ -31,7 +31,7 @@ import quarterlight.visit.fact.Facts;
 
 /** The facts of visit and car in one short form: to make a visit, or to change the facts of the one at hand. Event thread only. */
 public final class VisitForm {
-    private final DeskParts parts;
+    private final UiContext parts;
     private final Texts texts;
     private final Frame owner;
     private final Map<String, JComponent> fields = new LinkedHashMap<>();
@@ -41,7 +41,7 @@ public final class VisitForm {
     /** A visit to make. */
     public record Made(Path folder, VisitFacts facts) {}
 
-    public VisitForm(DeskParts parts, Frame owner) {
+    public VisitForm(UiContext parts, Frame owner) {
         this.parts = parts;
         this.texts = parts.texts();
         this.owner = owner;

@@ -30,10 +30,10 @@ import quarterlight.ui.gauge.entry.ReadingColumns;
 import quarterlight.ui.gauge.entry.Route;
 import quarterlight.ui.gauge.panel.ZoneWords;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Texts;
-import quarterlight.ui.kit.field.Typing;
+import quarterlight.ui.kit.UiContext;
+import quarterlight.ui.kit.field.TypedText;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.place.ChangedRows;
 import quarterlight.ui.kit.visit.OpenVisit;
@@ -51,7 +51,7 @@ import quarterlight.visit.row.RecordKind;
  * beside them and every zone on one axis. Event thread only.
  */
 public final class GaugeScreen implements StationScreen {
-    private final DeskParts parts;
+    private final UiContext parts;
     private final OpenVisit visit;
     private final Texts texts;
     private final GaugeEntry entry = new GaugeEntry();
@@ -75,7 +75,7 @@ public final class GaugeScreen implements StationScreen {
     private final Command route;
     private final GaugeTabs tabs;
 
-    public GaugeScreen(DeskParts parts, OpenVisit visit) {
+    public GaugeScreen(UiContext parts, OpenVisit visit) {
         this.parts = parts;
         this.visit = visit;
         this.texts = parts.texts();
@@ -108,7 +108,7 @@ public final class GaugeScreen implements StationScreen {
         field.setFont(field.getFont().deriveFont(Font.PLAIN, 22f));
         field.setHorizontalAlignment(JTextField.TRAILING);
         field.addActionListener(e -> typed());
-        Typing.keeping(field, this::takeTyped);
+        TypedText.keeping(field, this::takeTyped);
         Look.named(field, texts.get("gauge.entry"));
         Look.named(atEachPlace, texts.get("gauge.at-each-place"));
         atEachPlace.addChangeListener(e -> entry.takeAtEachPlace((Integer) atEachPlace.getValue()));

@@ -10,8 +10,8 @@ import quarterlight.ui.gauge.history.HistoryPane;
 import quarterlight.ui.gauge.panel.PanelsPane;
 import quarterlight.ui.gauge.sign.SignsPane;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.place.ChangedRows;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.visit.row.RecordKind;
@@ -30,7 +30,7 @@ final class GaugeTabs {
     private final SignsPane signs;
     private final CheckPane check;
 
-    GaugeTabs(DeskParts parts, OpenVisit visit, JComponent readings, JComponent field, GaugeEntry entry) {
+    GaugeTabs(UiContext parts, OpenVisit visit, JComponent readings, JComponent field, GaugeEntry entry) {
         texts = parts.texts();
         history = new HistoryPane(parts, visit, entry::mode);
         tab("readings", readings, field);

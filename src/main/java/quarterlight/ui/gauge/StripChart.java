@@ -20,8 +20,8 @@ import quarterlight.findings.Findings;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.thickness.spot.Spot;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Format;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Palette;
 import quarterlight.ui.kit.visit.OpenVisit;
@@ -35,10 +35,10 @@ final class StripChart extends JPanel {
     private static final int ASIDE = 36;
     private static final double BAND_SD = 1;
 
-    private final transient DeskParts parts;
+    private final transient UiContext parts;
     private final transient OpenVisit visit;
 
-    StripChart(DeskParts parts, OpenVisit visit) {
+    StripChart(UiContext parts, OpenVisit visit) {
         this.parts = parts;
         this.visit = visit;
         Look.named(this, parts.texts().get("gauge.strip"));

@@ -11,7 +11,7 @@ import java.util.Properties;
 import java.util.TreeMap;
 import java.util.concurrent.Executor;
 import java.util.function.UnaryOperator;
-import quarterlight.file.Lasting;
+import quarterlight.file.DurableFiles;
 import quarterlight.file.Leftovers;
 import quarterlight.file.PlainFile;
 
@@ -81,7 +81,7 @@ public final class SettingsFile {
         try {
             StringWriter lines = new StringWriter();
             properties.store(lines, null);
-            Lasting.text(file, lines.toString());
+            DurableFiles.text(file, lines.toString());
         } catch (IOException e) {
             LOG.log(System.Logger.Level.WARNING, "the settings cannot be kept in " + file, e);
         }

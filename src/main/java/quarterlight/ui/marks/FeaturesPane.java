@@ -15,10 +15,10 @@ import quarterlight.car.WrittenDate;
 import quarterlight.edit.row.RowEdits;
 import quarterlight.marks.MarksReport;
 import quarterlight.marks.judge.JudgedFeature;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.field.Drafts;
-import quarterlight.ui.kit.field.Faults;
+import quarterlight.ui.kit.field.FormErrors;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.widget.FactTable;
@@ -44,10 +44,10 @@ final class FeaturesPane extends JPanel {
     private final JComboBox<String> fitted = new JComboBox<>();
     private final JButton keep;
     private final JButton remove;
-    private final transient Faults faults = new Faults();
+    private final transient FormErrors faults = new FormErrors();
     private final transient Drafts drafts = new Drafts(List.of(feature, from, to));
 
-    FeaturesPane(DeskParts parts, OpenVisit visit) {
+    FeaturesPane(UiContext parts, OpenVisit visit) {
         super(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[grow,fill][]"));
         this.visit = visit;
         this.texts = parts.texts();

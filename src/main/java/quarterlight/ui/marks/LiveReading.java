@@ -10,7 +10,7 @@ import quarterlight.marks.MarksReport;
 import quarterlight.marks.judge.JudgedMark;
 import quarterlight.table.TableUnreadable;
 import quarterlight.task.LatestWork;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.mark.Mark;
 import quarterlight.visit.pin.RecordId;
@@ -25,12 +25,12 @@ final class LiveReading {
 
     private record Answer(MarkDraft draft, JudgedMark mark) {}
 
-    private final DeskParts parts;
+    private final UiContext parts;
     private final Path folder;
     private final LatestWork<Wish, Optional<Answer>> work;
 
     /** @param read told on the event thread */
-    LiveReading(DeskParts parts, Path folder, BiConsumer<MarkDraft, JudgedMark> read) {
+    LiveReading(UiContext parts, Path folder, BiConsumer<MarkDraft, JudgedMark> read) {
         this.parts = parts;
         this.folder = folder;
         this.work = new LatestWork<>(

@@ -17,10 +17,10 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
 import quarterlight.marks.code.DatePattern;
 import quarterlight.marks.code.DatePatterns;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
-import quarterlight.ui.kit.field.Faults;
-import quarterlight.ui.kit.field.Typing;
+import quarterlight.ui.kit.UiContext;
+import quarterlight.ui.kit.field.FormErrors;
+import quarterlight.ui.kit.field.TypedText;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.TallPanel;
 import quarterlight.ui.kit.visit.OpenVisit;
@@ -48,10 +48,10 @@ final class MarkEditor extends TallPanel {
     private final JComboBox<String> pattern = new JComboBox<>();
     private final ZoneField zone;
     private final JLabel photo = new JLabel(" ");
-    private final transient Faults faults = new Faults();
+    private final transient FormErrors faults = new FormErrors();
     private boolean filling;
 
-    MarkEditor(DeskParts parts, OpenVisit visit, MarksModel model, MarksActions actions) {
+    MarkEditor(UiContext parts, OpenVisit visit, MarksModel model, MarksActions actions) {
         super(new MigLayout("insets 12 16 12 12, gapx 8, gapy 5, wrap 2, fillx", "[][grow,fill]"));
         this.visit = visit;
         this.model = model;
@@ -106,7 +106,7 @@ final class MarkEditor extends TallPanel {
 
     private JTextField field(String name) {
         JTextField made = new JTextField();
-        Typing.keeping(made, () -> actions.keepRow()).setName("mark-" + name);
+        TypedText.keeping(made, () -> actions.keepRow()).setName("mark-" + name);
         listen(made);
         made.getInputMap().put(KeyStroke.getKeyStroke("ENTER"), "keep");
         made.getActionMap().put("keep", new AbstractAction() {

@@ -3,18 +3,21 @@ package quarterlight.ui.marks;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import quarterlight.car.ZoneId;
 import quarterlight.edit.row.RowEdits;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.visit.mark.Mark;
+import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;
 
 /** What can be done with marks: begin, keep, remove, tie to the photo in hand. Event thread only. */
 final class MarksActions {
-    private final DeskParts parts;
+    private final UiContext parts;
     private final OpenVisit visit;
     private final MarksModel model;
     private final List<Command> commands = new ArrayList<>();
@@ -26,7 +29,7 @@ final class MarksActions {
     private Runnable refused = () -> {};
     private Runnable begun = () -> {};
 
-    MarksActions(DeskParts parts, OpenVisit visit, MarksModel model) {
+    MarksActions(UiContext parts, OpenVisit visit, MarksModel model) {
         this.parts = parts;
         this.visit = visit;
         this.model = model;
@@ -84,11 +87,19 @@ final class MarksActions {
 
     private void begin() {
         if (model.state().row().isEmpty() && model.state().isChanged()) {
-            model.begin(MarkDraft.EMPTY);
+            model.beginWith(seen());
         } else {
-            model.turnToNew();
+            model.turnToNew(seen());
         }
         begun.run();
+    }
+
+    /** What the photo in hand tells of a mark that is read off it: the photo, and its zone if it has one only. */
+    private MarkDraft seen() {
+        Optional<PhotoId> inHand = visit.selection().photo();
+        Set<ZoneId> zones = inHand.map(visit::zonesOf).orElse(Set.of());
+        Optional<ZoneId> only = zones.size() == 1 ? zones.stream().findFirst() : Optional.empty();
+        return MarkDraft.EMPTY.with(inHand).at(only, Optional.empty());
     }
 
     /** Another view of the same stamp: the same part, kind and stage, read anew. */

@@ -52,10 +52,16 @@ final class MarksModel {
         Optional.ofNullable(waiting.remove(Optional.of(mark.id()))).ifPresent(this::write);
     }
 
-    /** Begins a new mark, with what was written of one before. */
-    void turnToNew() {
+    /** Begins a new mark, with what was written of one before, else with what is known of it already. */
+    void turnToNew(MarkDraft known) {
         putAway();
-        begin(Optional.ofNullable(waiting.remove(Optional.<RecordId>empty())).orElse(MarkDraft.EMPTY));
+        Optional.ofNullable(waiting.remove(Optional.<RecordId>empty()))
+                .ifPresentOrElse(this::begin, () -> beginWith(known));
+    }
+
+    /** Begins a new mark on which nothing has been written yet. */
+    void beginWith(MarkDraft known) {
+        set(new State(Optional.empty(), known, known, Optional.empty()));
     }
 
     private void putAway() {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -20,8 +21,8 @@ import quarterlight.marks.judge.DateText;
 import quarterlight.marks.judge.JudgedMark;
 import quarterlight.table.list.UserList;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Hairline;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.place.ChangedRows;
@@ -31,6 +32,7 @@ import quarterlight.ui.kit.visit.StationScreen;
 import quarterlight.ui.kit.widget.FactTable;
 import quarterlight.ui.kit.widget.UserListDialog;
 import quarterlight.visit.mark.Mark;
+import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.pin.ViewPoint;
@@ -44,7 +46,7 @@ public final class MarksScreen implements StationScreen {
     private static final int FEATURES_TAB = 2;
 
     private final JTabbedPane tabs = new JTabbedPane();
-    private final DeskParts parts;
+    private final UiContext parts;
     private final OpenVisit visit;
     private final Texts texts;
     private final MarksModel model = new MarksModel();
@@ -58,7 +60,7 @@ public final class MarksScreen implements StationScreen {
     private final TimeLinePane line;
     private final FeaturesPane features;
 
-    public MarksScreen(DeskParts parts, OpenVisit visit) {
+    public MarksScreen(UiContext parts, OpenVisit visit) {
         this.parts = parts;
         this.visit = visit;
         this.texts = parts.texts();
@@ -151,9 +153,23 @@ public final class MarksScreen implements StationScreen {
                     model.turnTo(row.mark());
                     row.mark().value().zone().ifPresent(zone -> visit.selection()
                             .zones(Set.of(zone)));
-                    row.mark().value().photo().ifPresent(photo -> visit.selection()
-                            .photos(List.of(photo)));
+                    if (row.mark().value().photo().isPresent()) {
+                        visit.selection().photos(views(row.mark().value()));
+                    }
                 });
+    }
+
+    /** The photo of a mark, and those of other readings of the same part and kind. */
+    private List<PhotoId> views(Mark mark) {
+        return Stream.concat(
+                        Stream.of(mark),
+                        visit.visit().marks().stream()
+                                .map(Recorded::value)
+                                .filter(other ->
+                                        other.part().equalsIgnoreCase(mark.part()) && other.kind() == mark.kind()))
+                .flatMap(one -> one.photo().stream())
+                .distinct()
+                .toList();
     }
 
     private void visitChanged() {

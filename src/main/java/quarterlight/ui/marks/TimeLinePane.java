@@ -14,7 +14,7 @@ import quarterlight.marks.MarksReport;
 import quarterlight.marks.TimeLine;
 import quarterlight.marks.judge.DateText;
 import quarterlight.page.line.TimeLineDrawing;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 
 /** The dates of the car on one line of time, as wide as there is room. Event thread only. */
@@ -23,10 +23,10 @@ final class TimeLinePane extends JPanel implements Scrollable {
     private static final int MIN_WIDTH = 420;
     private static final int LINE = 18;
 
-    private final transient DeskParts parts;
+    private final transient UiContext parts;
     private transient Optional<TimeLine> line = Optional.empty();
 
-    TimeLinePane(DeskParts parts) {
+    TimeLinePane(UiContext parts) {
         this.parts = parts;
         setFocusable(true);
     }

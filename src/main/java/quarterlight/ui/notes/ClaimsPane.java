@@ -22,10 +22,10 @@ import quarterlight.car.PartialDate;
 import quarterlight.car.WrittenDate;
 import quarterlight.car.ZoneId;
 import quarterlight.findings.ClaimedAndFound;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.field.Drafts;
-import quarterlight.ui.kit.field.Faults;
+import quarterlight.ui.kit.field.FormErrors;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.ZoneField;
@@ -57,11 +57,11 @@ final class ClaimsPane extends JPanel {
     private final JCheckBox confidential;
     private final transient ClaimPhoto photo;
     private final JButton keep;
-    private final transient Faults faults = new Faults();
+    private final transient FormErrors faults = new FormErrors();
     private final transient Drafts drafts = new Drafts(List.of(text, part, date));
     private transient Map<Claim, ClaimedAndFound> laid = Map.of();
 
-    ClaimsPane(DeskParts parts, OpenVisit visit, NotesActions actions) {
+    ClaimsPane(UiContext parts, OpenVisit visit, NotesActions actions) {
         super(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[][grow,fill][]"));
         this.visit = visit;
         this.actions = actions;

@@ -16,13 +16,13 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
 import quarterlight.coverage.Gap;
 import quarterlight.table.list.UserList;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.widget.FactTable;
 import quarterlight.ui.kit.widget.UserListDialog;
-import quarterlight.visit.CoverageWish;
+import quarterlight.visit.CoverageOverride;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;
 
@@ -33,7 +33,7 @@ final class CoveragePane extends JPanel {
     private final transient Texts texts;
     private final FactTable<Gap> table;
     private final JLabel head = new JLabel(" ");
-    private final JSpinner want = new JSpinner(new SpinnerNumberModel(1, 0, CoverageWish.MAX_WANT, 1));
+    private final JSpinner want = new JSpinner(new SpinnerNumberModel(1, 0, CoverageOverride.MAX_WANT, 1));
     private final JButton here;
     private final JButton everywhere;
     private final JButton usual;
@@ -41,7 +41,7 @@ final class CoveragePane extends JPanel {
     private final JButton list;
 
     /** @param excuse told of a zone that will not be looked at */
-    CoveragePane(DeskParts parts, OpenVisit visit, NotesActions actions, Consumer<ZoneId> excuse) {
+    CoveragePane(UiContext parts, OpenVisit visit, NotesActions actions, Consumer<ZoneId> excuse) {
         super(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[][grow,fill][]"));
         this.visit = visit;
         this.actions = actions;
@@ -119,7 +119,7 @@ final class CoveragePane extends JPanel {
 
     private void wish(boolean onlyHere) {
         table.chosen()
-                .ifPresent(gap -> actions.wish(new CoverageWish(
+                .ifPresent(gap -> actions.wish(new CoverageOverride(
                         onlyHere ? Optional.of(gap.zone().id()) : Optional.empty(),
                         gap.lacks().word(),
                         ((Number) want.getValue()).intValue())));

@@ -13,10 +13,10 @@ import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.PartialDate;
 import quarterlight.car.WrittenDate;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.field.Drafts;
-import quarterlight.ui.kit.field.Faults;
+import quarterlight.ui.kit.field.FormErrors;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.widget.FactTable;
@@ -40,10 +40,10 @@ final class FiguresPane extends JPanel {
     private final WordChoice<OdometerSource> source;
     private final JCheckBox round;
     private final JButton keep;
-    private final transient Faults faults = new Faults();
+    private final transient FormErrors faults = new FormErrors();
     private final transient Drafts drafts = new Drafts(List.of(figure, date, note));
 
-    FiguresPane(DeskParts parts, OpenVisit visit, NotesActions actions) {
+    FiguresPane(UiContext parts, OpenVisit visit, NotesActions actions) {
         super(new MigLayout("insets 0, gap 8, wrap 1, fill", "[grow,fill]", "[][grow,fill]"));
         this.visit = visit;
         this.actions = actions;

@@ -9,10 +9,10 @@ import quarterlight.car.ZoneId;
 import quarterlight.edit.fact.FactEdits;
 import quarterlight.edit.row.RowEdits;
 import quarterlight.settings.PhraseFile;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.said.SentenceReading;
 import quarterlight.ui.kit.visit.OpenVisit;
-import quarterlight.visit.CoverageWish;
+import quarterlight.visit.CoverageOverride;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
@@ -26,11 +26,11 @@ import quarterlight.visit.trial.Trial;
 
 /** What can be done in the Notes station: keep statements, trials, facts and wishes. Each is one step of undo. Event thread only. */
 final class NotesActions {
-    private final DeskParts parts;
+    private final UiContext parts;
     private final OpenVisit visit;
     private final NotesModel model;
 
-    NotesActions(DeskParts parts, OpenVisit visit, NotesModel model) {
+    NotesActions(UiContext parts, OpenVisit visit, NotesModel model) {
         this.parts = parts;
         this.visit = visit;
         this.model = model;
@@ -101,8 +101,8 @@ final class NotesActions {
     }
 
     /** Asks for so much of a kind of evidence of a zone (of every zone if empty) in this visit, in place of the usual. */
-    void wish(CoverageWish wish) {
-        Optional<Recorded<CoverageWish>> old = visit.visit().coverage().stream()
+    void wish(CoverageOverride wish) {
+        Optional<Recorded<CoverageOverride>> old = visit.visit().coverage().stream()
                 .filter(row -> row.value().zone().equals(wish.zone())
                         && row.value().evidence().equals(wish.evidence()))
                 .findFirst();

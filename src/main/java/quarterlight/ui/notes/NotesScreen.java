@@ -10,8 +10,8 @@ import javax.swing.JTabbedPane;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.place.ChangedRows;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
@@ -35,7 +35,7 @@ public final class NotesScreen implements StationScreen {
     private final CoveragePane coverage;
     private final List<Command> commands = new ArrayList<>();
 
-    public NotesScreen(DeskParts parts, OpenVisit visit) {
+    public NotesScreen(UiContext parts, OpenVisit visit) {
         this.texts = parts.texts();
         this.visit = visit;
         this.actions = new NotesActions(parts, visit, model);

@@ -9,9 +9,9 @@ import javax.swing.JPanel;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
-import quarterlight.ui.kit.field.Typing;
+import quarterlight.ui.kit.UiContext;
+import quarterlight.ui.kit.field.TypedText;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.visit.pin.Recorded;
@@ -29,7 +29,7 @@ final class OdometerPane extends JPanel {
     private static final List<Facets> ANSWERS =
             List.of(Facets.of(Condition.SOUND), Facets.of(Origin.DOES_NOT_BELONG), Facets.of(Condition.NOT_LOOKED_AT));
 
-    private final transient DeskParts parts;
+    private final transient UiContext parts;
     private final transient OpenVisit visit;
     private final transient NotesActions actions;
     private final transient Texts texts;
@@ -37,7 +37,7 @@ final class OdometerPane extends JPanel {
     private final JLabel said = new JLabel(" ");
     private final FiguresPane figures;
 
-    OdometerPane(DeskParts parts, OpenVisit visit, NotesActions actions) {
+    OdometerPane(UiContext parts, OpenVisit visit, NotesActions actions) {
         super(new MigLayout("insets 16, gap 8, fillx, wrap 4", "[][][grow,fill][]"));
         this.parts = parts;
         this.visit = visit;
@@ -52,7 +52,7 @@ final class OdometerPane extends JPanel {
         add(keep);
         keep.addActionListener(e -> keepReading());
         reading.addActionListener(e -> keepReading());
-        Typing.keeping(reading, this::keepReading);
+        TypedText.keeping(reading, this::keepReading);
         row("papers", PAPERS, Basis.FROM_PAPERS);
         row("wear", WEAR, Basis.SEEN);
         add(Look.secondary(said), "span, wmin 0, gaptop 8");

@@ -17,10 +17,10 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.field.Drafts;
-import quarterlight.ui.kit.field.Faults;
+import quarterlight.ui.kit.field.FormErrors;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.said.DetailsLine;
 import quarterlight.ui.kit.said.FacetBoard;
@@ -28,7 +28,7 @@ import quarterlight.ui.kit.said.SlashLetter;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.ZoneField;
 import quarterlight.ui.kit.widget.FactTable;
-import quarterlight.ui.kit.widget.Typing;
+import quarterlight.ui.kit.widget.TextChange;
 import quarterlight.ui.kit.widget.WordChoice;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.RecordId;
@@ -45,7 +45,7 @@ import quarterlight.visit.statement.StatementDetails;
 final class StatementsPane extends JPanel {
     private static final int OFFERED = 3;
 
-    private final transient DeskParts parts;
+    private final transient UiContext parts;
     private final transient OpenVisit visit;
     private final transient NotesModel model;
     private final transient NotesActions actions;
@@ -63,12 +63,12 @@ final class StatementsPane extends JPanel {
     private final DefaultListModel<String> offered = new DefaultListModel<>();
     private final JList<String> phrases = new JList<>(offered);
     private final JButton keep;
-    private final transient Faults faults = new Faults();
+    private final transient FormErrors faults = new FormErrors();
     private final transient Drafts drafts;
     private boolean filling;
 
     /** @param notLookedAt true for what was not looked at and why, false for all else */
-    StatementsPane(DeskParts parts, OpenVisit visit, NotesModel model, NotesActions actions, boolean notLookedAt) {
+    StatementsPane(UiContext parts, OpenVisit visit, NotesModel model, NotesActions actions, boolean notLookedAt) {
         super(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[][grow,fill]"));
         this.parts = parts;
         this.visit = visit;
@@ -156,7 +156,7 @@ final class StatementsPane extends JPanel {
                 takePhrase();
             }
         });
-        text.getDocument().addDocumentListener(new Typing(this::offer));
+        text.getDocument().addDocumentListener(new TextChange(this::offer));
         zone.then(text);
         zone.onChange(() -> visit.selection().zones(zone.zones()));
         model.onChange(this::offer);

@@ -23,14 +23,15 @@ import quarterlight.coverage.MeasureLimit;
 import quarterlight.coverage.TrialItem;
 import quarterlight.coverage.TrialList;
 import quarterlight.table.list.UserList;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.field.Drafts;
-import quarterlight.ui.kit.field.Faults;
+import quarterlight.ui.kit.field.FormErrors;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
+import quarterlight.ui.kit.visit.PhotoSteps;
 import quarterlight.ui.kit.widget.FactTable;
-import quarterlight.ui.kit.widget.Typing;
+import quarterlight.ui.kit.widget.TextChange;
 import quarterlight.ui.kit.widget.UserListDialog;
 import quarterlight.ui.kit.widget.WordChoice;
 import quarterlight.visit.pin.Recorded;
@@ -40,7 +41,7 @@ import quarterlight.visit.trial.TrialResult;
 
 /** The functions to try by groups and what was found: a letter in the list says the result. Event thread only. */
 final class TrialsPane extends JPanel {
-    private final transient DeskParts parts;
+    private final transient UiContext parts;
     private final transient OpenVisit visit;
     private final transient NotesModel model;
     private final transient NotesActions actions;
@@ -53,12 +54,12 @@ final class TrialsPane extends JPanel {
     private final JTextField note = new JTextField();
     private final JCheckBox runs;
     private final JButton keep;
-    private final transient Faults faults = new Faults();
+    private final transient FormErrors faults = new FormErrors();
     private final transient Drafts drafts = new Drafts(List.of(item, value, unit, note));
     private final JLabel hint = new JLabel(" ");
     private final JLabel limit = new JLabel(" ");
 
-    TrialsPane(DeskParts parts, OpenVisit visit, NotesModel model, NotesActions actions) {
+    TrialsPane(UiContext parts, OpenVisit visit, NotesModel model, NotesActions actions) {
         super(new MigLayout("insets 0, gap 0, wrap 1, fill", "[grow,fill]", "[][grow,fill][]"));
         this.parts = parts;
         this.visit = visit;
@@ -154,7 +155,7 @@ final class TrialsPane extends JPanel {
         form.add(faults.line(), "span, growx, wmin 0, hidemode 3, wrap");
         limit.setName("trial-limit");
         form.add(Look.secondary(limit), "span, wmin 0");
-        value.getDocument().addDocumentListener(new Typing(this::limited));
+        value.getDocument().addDocumentListener(new TextChange(this::limited));
         return form;
     }
 
@@ -230,7 +231,10 @@ final class TrialsPane extends JPanel {
                     .map(TrialItem::zone)
                     .or(() -> kept.flatMap(Trial::zone))
                     .filter(visit.zones()::contains)
-                    .ifPresent(zone -> visit.selection().zones(Set.of(zone)));
+                    .ifPresent(zone -> {
+                        visit.selection().zones(Set.of(zone));
+                        new PhotoSteps(visit).bring(zone);
+                    });
         });
     }
 

@@ -14,14 +14,14 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Listeners;
 import quarterlight.ui.kit.Texts;
-import quarterlight.ui.kit.field.Typing;
+import quarterlight.ui.kit.UiContext;
+import quarterlight.ui.kit.field.TypedText;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.TallPanel;
 import quarterlight.ui.kit.visit.OpenVisit;
-import quarterlight.visit.LeftOut;
+import quarterlight.visit.ReportExclusion;
 import quarterlight.visit.ReportLength;
 
 /** What goes into the report: short or full, which zones, which photos, the inspector's terms and limits. Event thread only. */
@@ -38,7 +38,7 @@ final class ChoicePane extends TallPanel {
     private final transient List<Listeners.Registration> registrations = new ArrayList<>();
     private boolean showing;
 
-    ChoicePane(DeskParts parts, OpenVisit visit, PagesActions actions) {
+    ChoicePane(UiContext parts, OpenVisit visit, PagesActions actions) {
         super(new MigLayout("insets 8 16 16 24, wrap 1, gapy 6, fillx", "[grow,fill,0::]"));
         this.visit = visit;
         this.actions = actions;
@@ -73,7 +73,7 @@ final class ChoicePane extends TallPanel {
         String name = texts.get("pages." + key);
         Look.named(area, name);
         area.setName(key);
-        Typing.keeping(area, () -> keep(key, area));
+        TypedText.keeping(area, () -> keep(key, area));
         JLabel label = new JLabel(name);
         label.setLabelFor(area);
         add(label, "gaptop 8");
@@ -100,7 +100,7 @@ final class ChoicePane extends TallPanel {
         JCheckBox box = new JCheckBox(visit.label(zone), true);
         box.addActionListener(e -> {
             if (!showing) {
-                actions.leaveOut(List.of(LeftOut.of(zone)));
+                actions.leaveOut(List.of(ReportExclusion.of(zone)));
             }
         });
         zones.put(zone, box);
@@ -131,10 +131,10 @@ final class ChoicePane extends TallPanel {
 
     private void render() {
         showing = true;
-        Set<LeftOut> out = new HashSet<>();
+        Set<ReportExclusion> out = new HashSet<>();
         visit.visit().leftOut().forEach(row -> out.add(row.value()));
         zones.forEach((zone, box) -> {
-            box.setSelected(!out.contains(LeftOut.of(zone)));
+            box.setSelected(!out.contains(ReportExclusion.of(zone)));
             box.setEnabled(visit.isEditable());
         });
         long left = out.stream().filter(one -> one.photo().isPresent()).count();

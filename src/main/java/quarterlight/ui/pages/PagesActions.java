@@ -19,8 +19,8 @@ import quarterlight.diagram.file.VisitDiagram;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.archive.Archived;
 import quarterlight.edit.archive.Archiving;
+import quarterlight.edit.export.DisclosurePreview;
 import quarterlight.edit.export.Exporting;
-import quarterlight.edit.export.GoingOut;
 import quarterlight.edit.fact.FactEdits;
 import quarterlight.edit.row.RowEdits;
 import quarterlight.page.DiagramDrawing;
@@ -30,11 +30,11 @@ import quarterlight.store.problem.VisitUnreadable;
 import quarterlight.table.TableUnreadable;
 import quarterlight.task.Job;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
-import quarterlight.visit.LeftOut;
+import quarterlight.visit.ReportExclusion;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
@@ -42,7 +42,7 @@ import quarterlight.visit.row.RecordKind;
 
 /** What can be done in the Pages station: make, look, open, print, archive, export, and choose what goes in. Event thread only. */
 final class PagesActions {
-    private final DeskParts parts;
+    private final UiContext parts;
     private final OpenVisit visit;
     private final PagesModel model;
     private final Texts texts;
@@ -61,7 +61,7 @@ final class PagesActions {
     private final Command export;
     private final Command leaveOutPhotos;
 
-    PagesActions(DeskParts parts, OpenVisit visit, PagesModel model, Component owner) {
+    PagesActions(UiContext parts, OpenVisit visit, PagesModel model, Component owner) {
         this.parts = parts;
         this.visit = visit;
         this.model = model;
@@ -237,8 +237,8 @@ final class PagesActions {
 
     /** Whether the user agrees to what goes out, and what stays, once it is told. */
     private boolean isAgreed() {
-        JTextArea told =
-                new JTextArea(GoingOut.of(visit.visit(), parts.catalog()).text(), GOING_ROWS, GOING_COLUMNS);
+        JTextArea told = new JTextArea(
+                DisclosurePreview.of(visit.visit(), parts.catalog()).text(), GOING_ROWS, GOING_COLUMNS);
         told.setName("going-out");
         told.setEditable(false);
         told.setLineWrap(true);
@@ -311,13 +311,13 @@ final class PagesActions {
     }
 
     /** Leaves things out of the report, or takes them in again if all of them are out already. */
-    void leaveOut(List<LeftOut> things) {
-        List<Recorded<LeftOut>> out = visit.visit().leftOut();
+    void leaveOut(List<ReportExclusion> things) {
+        List<Recorded<ReportExclusion>> out = visit.visit().leftOut();
         List<RecordId> there = out.stream()
                 .filter(row -> things.contains(row.value()))
                 .map(Recorded::id)
                 .toList();
-        List<LeftOut> fresh = new ArrayList<>(things);
+        List<ReportExclusion> fresh = new ArrayList<>(things);
         out.forEach(row -> fresh.remove(row.value()));
         if (fresh.isEmpty()) {
             visit.edit(
@@ -333,7 +333,7 @@ final class PagesActions {
 
     private void leaveOutPhotos() {
         List<PhotoId> photos = visit.selection().photos();
-        leaveOut(photos.stream().map(LeftOut::of).toList());
+        leaveOut(photos.stream().map(ReportExclusion::of).toList());
     }
 
     /** Sets one fact that the pages print. */

@@ -14,9 +14,9 @@ import javax.swing.JScrollPane;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.page.print.Paper;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Hairline;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
@@ -39,7 +39,7 @@ public final class PagesScreen implements StationScreen {
     private boolean showing;
     private boolean inFront;
 
-    public PagesScreen(DeskParts parts, OpenVisit visit) {
+    public PagesScreen(UiContext parts, OpenVisit visit) {
         this.visit = visit;
         this.texts = parts.texts();
         this.actions = new PagesActions(parts, visit, model, side);

@@ -11,7 +11,7 @@ import javax.swing.Scrollable;
 import javax.swing.SwingUtilities;
 import quarterlight.page.print.PagePreview;
 import quarterlight.task.LatestWork;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 
 /** One page as it will be on paper, as wide as the room. Drawn in the background. Event thread only. */
@@ -26,7 +26,7 @@ final class PreviewPane extends JPanel implements Scrollable {
 
     private record Drawn(Asked asked, int pages, BufferedImage picture) {}
 
-    PreviewPane(DeskParts parts, PagesModel model) {
+    PreviewPane(UiContext parts, PagesModel model) {
         this.model = model;
         this.work = new LatestWork<>(
                 "quarterlight-preview",

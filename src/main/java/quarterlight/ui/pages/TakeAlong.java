@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Set;
 import quarterlight.page.print.Paper;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.visit.OpenVisit;
 
 /** Makes the sheet to take along to the car and opens it in the program that the computer has for it. Event thread only. */
@@ -14,10 +14,10 @@ public final class TakeAlong {
     /** Countries whose usual paper is Letter; common practice. */
     private static final Set<String> LETTER = Set.of("US", "CA", "MX", "PH", "CL", "CO");
 
-    private final DeskParts parts;
+    private final UiContext parts;
     private final OpenVisit visit;
 
-    public TakeAlong(DeskParts parts, OpenVisit visit) {
+    public TakeAlong(UiContext parts, OpenVisit visit) {
         this.parts = parts;
         this.visit = visit;
     }

@@ -21,11 +21,12 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.ZoneId;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Prose;
 import quarterlight.ui.kit.look.ShareSplit;
+import quarterlight.ui.kit.view.PhotoCanvas;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
 import quarterlight.ui.kit.visit.StationScreen;
@@ -55,7 +56,7 @@ public final class PhotosScreen implements StationScreen {
     private static final int FIRST_ASK_MS = 400;
     private static final int USUAL_SHARE = 420;
 
-    private final DeskParts parts;
+    private final UiContext parts;
     private final Texts texts;
     private final OpenVisit visit;
     private final PhotosModel model;
@@ -89,7 +90,7 @@ public final class PhotosScreen implements StationScreen {
             PhotoHints hints) {}
 
     /** @param whenEmpty what is offered while there are no photos */
-    public PhotosScreen(DeskParts parts, OpenVisit visit, Command... whenEmpty) {
+    public PhotosScreen(UiContext parts, OpenVisit visit, Command... whenEmpty) {
         this.parts = parts;
         this.texts = parts.texts();
         this.visit = visit;
@@ -271,6 +272,11 @@ public final class PhotosScreen implements StationScreen {
     @Override
     public JComponent first() {
         return sheet;
+    }
+
+    @Override
+    public Optional<PhotoCanvas> picture() {
+        return Optional.of(large.canvas());
     }
 
     @Override

@@ -9,10 +9,10 @@ import quarterlight.capture.NearDuplicates;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.diagram.Neighbors;
-import quarterlight.edit.list.Habits;
+import quarterlight.edit.list.WalkHabitStore;
 import quarterlight.task.LatestWork;
 import quarterlight.task.Threads;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.photos.list.PhotoHints;
 import quarterlight.visit.VisitRecord;
@@ -49,15 +49,15 @@ final class SuggestionWork {
         }
     }
 
-    private final Habits habits;
+    private final WalkHabitStore habits;
     private final ZoneCatalog catalog;
     private final LatestWork<Question, Map<PhotoId, List<Suggestion>>> work;
     private Optional<Ground> ground = Optional.empty();
     private Optional<WalkLine> line = Optional.empty();
 
     /** @param arrived told on the event thread */
-    SuggestionWork(DeskParts parts, Consumer<Map<PhotoId, List<Suggestion>>> arrived) {
-        this.habits = new Habits(parts.settings().folder());
+    SuggestionWork(UiContext parts, Consumer<Map<PhotoId, List<Suggestion>>> arrived) {
+        this.habits = new WalkHabitStore(parts.settings().folder());
         this.catalog = parts.catalog();
         this.work = new LatestWork<>(
                 "quarterlight-suggestions",
@@ -81,7 +81,7 @@ final class SuggestionWork {
         if (ground.equals(Optional.of(now))) {
             line.orElseThrow().pins(WalkShots.pins(q.visit()));
         } else {
-            Habits.Known known = habits.of(q.visit());
+            WalkHabitStore.Known known = habits.of(q.visit());
             known.remarks().forEach(remark -> LOG.log(System.Logger.Level.INFO, remark));
             ZoneSuggestions suggestions = new ZoneSuggestions(
                     q.zones().stream().map(Zone::id).toList(),

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import quarterlight.car.ZoneId;
 import quarterlight.edit.row.RowEdits;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.visit.row.RecordKind;
 import quarterlight.visit.statement.Basis;
@@ -18,7 +18,7 @@ final class CleanZones {
     private CleanZones() {}
 
     /** States of every selected zone that it was looked at and bears no rust. */
-    static void state(DeskParts parts, OpenVisit visit) {
+    static void state(UiContext parts, OpenVisit visit) {
         List<Statement> fresh = new ArrayList<>();
         for (ZoneId zone : visit.selection().zones()) {
             boolean stated = visit.visit().statements().stream()

@@ -12,9 +12,9 @@ import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
-import quarterlight.ui.kit.field.Typing;
+import quarterlight.ui.kit.UiContext;
+import quarterlight.ui.kit.field.TypedText;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Prose;
 import quarterlight.ui.kit.look.TallPanel;
@@ -39,7 +39,7 @@ final class DraftPane extends TallPanel {
     private final JTextArea words = Prose.area();
     private boolean rendering;
 
-    DraftPane(DeskParts parts, OpenVisit visit, RustModel model, RustActions actions) {
+    DraftPane(UiContext parts, OpenVisit visit, RustModel model, RustActions actions) {
         super(new MigLayout(
                 "insets 12 16 12 16, gapx 12, gapy 6, fillx", "[][grow 50,fill,sg f][16!][][grow 50,fill,sg f]", ""));
         this.texts = parts.texts();
@@ -61,7 +61,7 @@ final class DraftPane extends TallPanel {
         zone.onChange(() -> write(draft -> draft.on(zone.zones().stream().findFirst())));
         patch.addActionListener(e -> whenTyped(this::said));
         note.addActionListener(e -> said());
-        Typing.keeping(note, this::said);
+        TypedText.keeping(note, this::said);
         add(label("trace.kind"));
         add(kind);
         add(label("trace.scale"), "skip 1, ay top, gaptop 5");

@@ -7,13 +7,14 @@ import java.util.Map;
 import java.util.Optional;
 import quarterlight.edit.row.RowEdits;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.view.PhotoCanvas;
 import quarterlight.ui.kit.view.PhotoShapes;
 import quarterlight.ui.kit.visit.OpenVisit;
+import quarterlight.ui.kit.visit.PhotoSteps;
 import quarterlight.ui.rust.draw.RustModel;
 import quarterlight.ui.rust.draw.RustTool;
-import quarterlight.ui.rust.draw.ScaleWish;
+import quarterlight.ui.rust.draw.ScaleKind;
 import quarterlight.ui.rust.draw.ShareModel;
 import quarterlight.ui.rust.draw.TraceDraft;
 import quarterlight.visit.annotation.PhotoScale;
@@ -28,7 +29,7 @@ import quarterlight.visit.row.RecordKind;
 
 /** What can be done in the Rust station: draw, keep, change and remove outlines, state that a zone is clean. Event thread only. */
 final class RustActions {
-    private final DeskParts parts;
+    private final UiContext parts;
     private final OpenVisit visit;
     private final RustModel model;
     private final ShareModel share;
@@ -46,7 +47,7 @@ final class RustActions {
     private Runnable zoneLacking = () -> {};
     private Runnable chosenChanged = () -> {};
 
-    RustActions(DeskParts parts, OpenVisit visit, RustModel model, ShareModel share, PhotoCanvas canvas) {
+    RustActions(UiContext parts, OpenVisit visit, RustModel model, ShareModel share, PhotoCanvas canvas) {
         this.parts = parts;
         this.visit = visit;
         this.model = model;
@@ -207,7 +208,7 @@ final class RustActions {
             return;
         }
         Optional<PhotoScale> scale = PhotoShapes.scale(visit.visit(), photo.id());
-        scale.ifPresent(known -> model.wish(ScaleWish.of(known)));
+        scale.ifPresent(known -> model.wish(ScaleKind.of(known)));
         model.begin(TraceDraft.empty(photo.id(), model.state().kind(), TraceWords.zoneOf(visit, photo), scale), tool);
     }
 
@@ -272,7 +273,7 @@ final class RustActions {
     void change() {
         chosen().filter(row -> visit.isEditable()).ifPresent(row -> {
             show(row);
-            model.wish(ScaleWish.of(row.value().scale()));
+            model.wish(ScaleKind.of(row.value().scale()));
             model.begin(TraceDraft.of(row), RustTool.EDIT);
             canvas.requestFocusInWindow();
         });

@@ -13,8 +13,8 @@ import javax.swing.JTabbedPane;
 import javax.swing.KeyStroke;
 import quarterlight.car.ZoneId;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.place.ChangedRows;
 import quarterlight.ui.kit.view.PhotoCanvas;
@@ -43,7 +43,7 @@ public final class RustScreen implements StationScreen {
     private static final int ZONES_TAB = 1;
     private static final int SHARE_TAB = 3;
 
-    private final DeskParts parts;
+    private final UiContext parts;
     private final OpenVisit visit;
     private final Texts texts;
     private final RustModel model = new RustModel();
@@ -60,7 +60,7 @@ public final class RustScreen implements StationScreen {
     private boolean drawn;
     private int before = ZONES_TAB;
 
-    public RustScreen(DeskParts parts, OpenVisit visit) {
+    public RustScreen(UiContext parts, OpenVisit visit) {
         this.parts = parts;
         this.visit = visit;
         this.texts = parts.texts();
@@ -244,6 +244,11 @@ public final class RustScreen implements StationScreen {
     @Override
     public JComponent first() {
         return canvas;
+    }
+
+    @Override
+    public Optional<PhotoCanvas> picture() {
+        return Optional.of(canvas);
     }
 
     @Override

@@ -12,10 +12,10 @@ import quarterlight.rust.plane.KnownThing;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Texts;
-import quarterlight.ui.kit.field.Typing;
+import quarterlight.ui.kit.field.TypedText;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.rust.draw.RustModel;
-import quarterlight.ui.rust.draw.ScaleWish;
+import quarterlight.ui.rust.draw.ScaleKind;
 import quarterlight.visit.annotation.PhotoScale;
 
 /** Chooses the thing of known size that lies on the photo: a length, a rectangle, or one of the list with its source. Event thread only. */
@@ -53,8 +53,8 @@ final class ScalePane extends JPanel {
         thing.addActionListener(e -> chosen());
         width.addActionListener(e -> typed());
         height.addActionListener(e -> typed());
-        Typing.keeping(width, this::typed);
-        Typing.keeping(height, this::typed);
+        TypedText.keeping(width, this::typed);
+        TypedText.keeping(height, this::typed);
         JPanel size = new JPanel(new MigLayout("insets 0, gap 6", "[][][][][grow,right]", "[26!]"));
         size.add(width);
         size.add(times, "hidemode 3");
@@ -72,12 +72,12 @@ final class ScalePane extends JPanel {
             return;
         }
         int at = thing.getSelectedIndex();
-        ScaleWish old = model.state().wish();
+        ScaleKind old = model.state().wish();
         if (at >= FIRST_THING) {
-            model.wish(ScaleWish.of(things.get(at - FIRST_THING)));
+            model.wish(ScaleKind.of(things.get(at - FIRST_THING)));
         } else {
-            model.wish(new ScaleWish(
-                    at == LENGTH ? ScaleWish.Shape.LENGTH : ScaleWish.Shape.RECTANGLE, old.widthMm(), old.heightMm()));
+            model.wish(new ScaleKind(
+                    at == LENGTH ? ScaleKind.Shape.LENGTH : ScaleKind.Shape.RECTANGLE, old.widthMm(), old.heightMm()));
         }
         render();
     }
@@ -87,20 +87,20 @@ final class ScalePane extends JPanel {
         if (rendering) {
             return;
         }
-        ScaleWish old = model.state().wish();
+        ScaleKind old = model.state().wish();
         double w = millimeters(width).orElse(old.widthMm());
         double h =
-                old.shape() == ScaleWish.Shape.RECTANGLE ? millimeters(height).orElse(old.heightMm()) : w;
-        ScaleWish fresh = new ScaleWish(old.shape(), w, h);
+                old.shape() == ScaleKind.Shape.RECTANGLE ? millimeters(height).orElse(old.heightMm()) : w;
+        ScaleKind fresh = new ScaleKind(old.shape(), w, h);
         model.wish(fresh);
         resize(fresh);
         render();
     }
 
     /** A scale that is marked already takes the other size. */
-    private void resize(ScaleWish fresh) {
+    private void resize(ScaleKind fresh) {
         model.draft().ifPresent(draft -> draft.scale()
-                .filter(scale -> ScaleWish.of(scale).shape() == fresh.shape())
+                .filter(scale -> ScaleKind.of(scale).shape() == fresh.shape())
                 .flatMap(scale -> fresh.at(scale.marks()))
                 .ifPresent(scale -> model.write(draft.with(Optional.of(scale), draft.marks()))));
     }
@@ -117,23 +117,23 @@ final class ScalePane extends JPanel {
 
     /** The thing that a scale is, so that it can be marked anew. */
     void take(PhotoScale scale) {
-        model.wish(ScaleWish.of(scale));
+        model.wish(ScaleKind.of(scale));
         render();
     }
 
     void render() {
         rendering = true;
-        ScaleWish wish = model.state().wish();
+        ScaleKind wish = model.state().wish();
         int listed = listed(wish);
         boolean own = thing.getSelectedIndex() < FIRST_THING
-                && wish.shape() != ScaleWish.Shape.COIN
-                && (thing.getSelectedIndex() == LENGTH) == (wish.shape() == ScaleWish.Shape.LENGTH);
+                && wish.shape() != ScaleKind.Shape.COIN
+                && (thing.getSelectedIndex() == LENGTH) == (wish.shape() == ScaleKind.Shape.LENGTH);
         if (!own) {
             thing.setSelectedIndex(
-                    listed >= 0 ? FIRST_THING + listed : wish.shape() == ScaleWish.Shape.LENGTH ? LENGTH : RECTANGLE);
+                    listed >= 0 ? FIRST_THING + listed : wish.shape() == ScaleKind.Shape.LENGTH ? LENGTH : RECTANGLE);
         }
         boolean isThing = thing.getSelectedIndex() >= FIRST_THING;
-        boolean two = wish.shape() == ScaleWish.Shape.RECTANGLE;
+        boolean two = wish.shape() == ScaleKind.Shape.RECTANGLE;
         if (!width.isFocusOwner() && !height.isFocusOwner()) {
             width.setText(size(wish.widthMm()));
             height.setText(size(wish.heightMm()));
@@ -153,9 +153,9 @@ final class ScalePane extends JPanel {
         rendering = false;
     }
 
-    private int listed(ScaleWish wish) {
+    private int listed(ScaleKind wish) {
         for (int i = 0; i < things.size(); i++) {
-            if (ScaleWish.of(things.get(i)).equals(wish)) {
+            if (ScaleKind.of(things.get(i)).equals(wish)) {
                 return i;
             }
         }

@@ -7,7 +7,7 @@ import javax.swing.SwingUtilities;
 import quarterlight.rust.plane.MaskOutlines;
 import quarterlight.rust.plane.TraceCheck;
 import quarterlight.task.LatestWork;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.rust.draw.RustModel;
 import quarterlight.ui.rust.draw.ShareWork;
@@ -24,12 +24,12 @@ final class ShareEdits {
     private static final double TOLERANCE_PX = 0.8;
     private static final int PERCENT = 100;
 
-    private final DeskParts parts;
+    private final UiContext parts;
     private final OpenVisit visit;
     private final RustModel model;
     private final RustActions actions;
 
-    ShareEdits(DeskParts parts, OpenVisit visit, RustModel model, RustActions actions) {
+    ShareEdits(UiContext parts, OpenVisit visit, RustModel model, RustActions actions) {
         this.parts = parts;
         this.visit = visit;
         this.model = model;

@@ -9,7 +9,7 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.table.foreign.ForeignTable;
 import quarterlight.table.foreign.ReadingProfile;
-import quarterlight.table.text.LooseMoment;
+import quarterlight.table.text.LenientDateTime;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.units.ThicknessUnit;
@@ -44,7 +44,7 @@ final class ColumnChoice extends JPanel {
         columns(time, "tables.none");
         columns(date, "tables.none");
         columns(spot, "tables.none");
-        for (LooseMoment.Order one : LooseMoment.Order.values()) {
+        for (LenientDateTime.Order one : LenientDateTime.Order.values()) {
             order.addItem(texts.get("tables.order." + one.word()));
         }
         put(value, "tables.value", "");
@@ -122,7 +122,7 @@ final class ColumnChoice extends JPanel {
                 picked(time, 1),
                 picked(date, 1),
                 picked(spot, 1),
-                List.of(LooseMoment.Order.values()).get(order.getSelectedIndex()),
+                List.of(LenientDateTime.Order.values()).get(order.getSelectedIndex()),
                 begun.zones());
     }
 }

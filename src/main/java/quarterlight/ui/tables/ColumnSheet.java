@@ -21,8 +21,8 @@ import quarterlight.edit.gauge.ProfileReading;
 import quarterlight.settings.ColumnProfiles;
 import quarterlight.table.foreign.ForeignTable;
 import quarterlight.table.foreign.ReadingProfile;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.widget.FactTable;
@@ -32,7 +32,7 @@ final class ColumnSheet {
     private static final int ROWS_SHOWN = 8;
     private static final int COLUMN_PX = 130;
 
-    private final DeskParts parts;
+    private final UiContext parts;
     private final Texts texts;
     private final OpenVisit visit;
     private final ForeignTables.Begun begun;
@@ -48,7 +48,7 @@ final class ColumnSheet {
     /** What the user said, and what the table then gives. */
     record Answer(ProfileReading.Named named, ForeignReadings readings) {}
 
-    ColumnSheet(DeskParts parts, OpenVisit visit, ForeignTables.Begun begun) {
+    ColumnSheet(UiContext parts, OpenVisit visit, ForeignTables.Begun begun) {
         this.parts = parts;
         this.texts = parts.texts();
         this.visit = visit;

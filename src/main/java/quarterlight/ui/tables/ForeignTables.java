@@ -10,18 +10,18 @@ import quarterlight.edit.gauge.ProfileReading;
 import quarterlight.edit.row.RowEdits;
 import quarterlight.table.foreign.ColumnGuess;
 import quarterlight.table.foreign.ForeignTable;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.visit.reading.Reading;
 import quarterlight.visit.row.RecordKind;
 
 /** Takes readings from tables of other programs: asks for their columns, keeps the profile, adds the rows, places the rest. Event thread only. */
 public final class ForeignTables {
-    private final DeskParts parts;
+    private final UiContext parts;
     private final OpenVisit visit;
     private final Window owner;
 
-    public ForeignTables(DeskParts parts, OpenVisit visit, Window owner) {
+    public ForeignTables(UiContext parts, OpenVisit visit, Window owner) {
         this.parts = Objects.requireNonNull(parts, "parts");
         this.visit = Objects.requireNonNull(visit, "visit");
         this.owner = owner;

@@ -21,9 +21,9 @@ import quarterlight.car.ZoneGroup;
 import quarterlight.car.ZoneId;
 import quarterlight.edit.gauge.ForeignReadings.WithoutZone;
 import quarterlight.edit.row.RowEdits;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.ZoneField;
@@ -38,7 +38,7 @@ import quarterlight.walk.ReadingPlaces;
  * thread only.
  */
 final class PlaceSheet {
-    private final DeskParts parts;
+    private final UiContext parts;
     private final Texts texts;
     private final OpenVisit visit;
     private final FactTable<WithoutZone> table;
@@ -50,7 +50,7 @@ final class PlaceSheet {
     private List<WithoutZone> left;
     private Map<WithoutZone, ReadingPlaces.Place> places = Map.of();
 
-    PlaceSheet(DeskParts parts, OpenVisit visit, List<WithoutZone> rows) {
+    PlaceSheet(UiContext parts, OpenVisit visit, List<WithoutZone> rows) {
         this.parts = parts;
         this.texts = parts.texts();
         this.visit = visit;

@@ -6,10 +6,10 @@ import static quarterlight.visit.row.Field.required;
 import java.util.List;
 import java.util.Optional;
 import quarterlight.car.ZoneId;
-import quarterlight.visit.CoverageWish;
-import quarterlight.visit.LeftOut;
+import quarterlight.visit.BuyerRelease;
+import quarterlight.visit.CoverageOverride;
 import quarterlight.visit.MatterDecision;
-import quarterlight.visit.Released;
+import quarterlight.visit.ReportExclusion;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.statement.Severity;
@@ -18,25 +18,26 @@ import quarterlight.visit.statement.Severity;
 final class ChoiceKinds {
     private ChoiceKinds() {}
 
-    static RecordKind<CoverageWish> coverage() {
-        Field<CoverageWish, String> evidence = required("evidence", Shape.TEXT, CoverageWish::evidence);
-        Field<CoverageWish, Integer> want = required("want", Shape.count(CoverageWish.MAX_WANT), CoverageWish::want);
-        Field<CoverageWish, ZoneId> zone = optional("zone", Shape.ZONE, CoverageWish::zone);
+    static RecordKind<CoverageOverride> coverage() {
+        Field<CoverageOverride, String> evidence = required("evidence", Shape.TEXT, CoverageOverride::evidence);
+        Field<CoverageOverride, Integer> want =
+                required("want", Shape.count(CoverageOverride.MAX_WANT), CoverageOverride::want);
+        Field<CoverageOverride, ZoneId> zone = optional("zone", Shape.ZONE, CoverageOverride::zone);
         return RecordKind.of(
                         "coverage",
                         "coverage_wish",
                         VisitRecord::coverage,
                         List.of(evidence, want, zone),
-                        in -> new CoverageWish(in.get(zone), in.need(evidence), in.need(want)))
-                .called("coverage wish", "coverage wishes")
+                        in -> new CoverageOverride(in.get(zone), in.need(evidence), in.need(want)))
+                .called("coverage override", "coverage overrides")
                 .named((wish, photos) -> "wish for " + wish.want() + " " + wish.evidence()
                         + wish.zone().map(on -> " on " + on).orElse(""));
     }
 
-    static RecordKind<LeftOut> leftOut() {
-        Field<LeftOut, ZoneId> zone = optional("zone", Shape.ZONE, LeftOut::zone);
-        Field<LeftOut, PhotoId> photo =
-                optional("photo", Shape.PHOTO, LeftOut::photo).storedAs("photo_id");
+    static RecordKind<ReportExclusion> leftOut() {
+        Field<ReportExclusion, ZoneId> zone = optional("zone", Shape.ZONE, ReportExclusion::zone);
+        Field<ReportExclusion, PhotoId> photo =
+                optional("photo", Shape.PHOTO, ReportExclusion::photo).storedAs("photo_id");
         return RecordKind.of(
                         "left-out",
                         "left_out",
@@ -53,15 +54,15 @@ final class ChoiceKinds {
                         "take %s back into the report"));
     }
 
-    static RecordKind<Released> released() {
-        Field<Released, PhotoId> photo =
-                required("photo", Shape.PHOTO, Released::photo).storedAs("photo_id");
+    static RecordKind<BuyerRelease> released() {
+        Field<BuyerRelease, PhotoId> photo =
+                required("photo", Shape.PHOTO, BuyerRelease::photo).storedAs("photo_id");
         return RecordKind.of(
                         "released",
                         "released",
                         VisitRecord::released,
                         List.of(photo),
-                        in -> new Released(in.need(photo)))
+                        in -> new BuyerRelease(in.need(photo)))
                 .called("paper or memo released", "papers and memos released")
                 .named(new UndoNames<>(
                         (row, photos) -> photos.apply(row.photo()),
@@ -90,13 +91,13 @@ final class ChoiceKinds {
                         "take back the severity of %s"));
     }
 
-    private static LeftOut leftOut(Optional<ZoneId> zone, Optional<PhotoId> photo) throws CellRefused {
+    private static ReportExclusion leftOut(Optional<ZoneId> zone, Optional<PhotoId> photo) throws CellRefused {
         if (zone.isPresent() == photo.isPresent()) {
             throw new CellRefused(
                     zone.isPresent() ? "photo" : "zone",
                     (zone.isPresent() ? "both a zone and a photo are given" : "neither a zone nor a photo is given")
                             + "; give one of the two in a row");
         }
-        return new LeftOut(zone, photo);
+        return new ReportExclusion(zone, photo);
     }
 }

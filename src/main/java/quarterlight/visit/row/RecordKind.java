@@ -6,10 +6,10 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import quarterlight.visit.CoverageWish;
-import quarterlight.visit.LeftOut;
+import quarterlight.visit.BuyerRelease;
+import quarterlight.visit.CoverageOverride;
 import quarterlight.visit.MatterDecision;
-import quarterlight.visit.Released;
+import quarterlight.visit.ReportExclusion;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.annotation.HiddenRegion;
 import quarterlight.visit.annotation.PhotoNote;
@@ -44,12 +44,12 @@ public final class RecordKind<T> {
     public static final RecordKind<Feature> FEATURES = CarKinds.features();
     public static final RecordKind<PhotoNote> PHOTO_NOTES = PhotoKinds.notes();
     public static final RecordKind<HiddenRegion> HIDDEN = PhotoKinds.hidden();
-    public static final RecordKind<CoverageWish> COVERAGE = ChoiceKinds.coverage();
-    public static final RecordKind<LeftOut> LEFT_OUT = ChoiceKinds.leftOut();
+    public static final RecordKind<CoverageOverride> COVERAGE = ChoiceKinds.coverage();
+    public static final RecordKind<ReportExclusion> LEFT_OUT = ChoiceKinds.leftOut();
 
     public static final RecordKind<Claim> CLAIMS = SayKinds.claims();
     public static final RecordKind<OdometerFigure> ODOMETER = SayKinds.odometer();
-    public static final RecordKind<Released> RELEASED = ChoiceKinds.released();
+    public static final RecordKind<BuyerRelease> RELEASED = ChoiceKinds.released();
     public static final RecordKind<MatterDecision> DECISIONS = ChoiceKinds.decisions();
 
     private final String word;

@@ -32,7 +32,7 @@ public final class Circumstances {
     private Circumstances() {}
 
     /** @param all what was found in the same clause */
-    public static void add(Moment moment, List<Finding> all, Finding finding, CarZones car) {
+    public static void add(Moment moment, List<DraftBuilder> all, DraftBuilder finding, CarZones car) {
         Clause clause = moment.clause();
         finding.feature("zone-finished", finding.zones.stream().anyMatch(car::finished));
         finding.feature("place-" + finding.place.how().word());

@@ -8,7 +8,7 @@ import java.util.Set;
 import quarterlight.words.DraftKind;
 import quarterlight.words.Facet;
 import quarterlight.words.lexicon.TermKind;
-import quarterlight.words.place.How;
+import quarterlight.words.place.PlaceSource;
 import quarterlight.words.text.SpokenNumber;
 
 /** What the speaker takes back: a code read anew, a reading that was of another panel, a side mixed up, also across the parts of a walk. */
@@ -17,7 +17,7 @@ public final class Corrections {
 
     private Corrections() {}
 
-    public static void apply(List<Moment> moments, List<Finding> found) {
+    public static void apply(List<Moment> moments, List<DraftBuilder> found) {
         codesReadAgain(moments, found);
         for (Moment moment : moments) {
             if (moment.has(TermKind.WITHDRAW)) {
@@ -27,12 +27,12 @@ public final class Corrections {
     }
 
     /** "7 G, no, let me wipe it, 7 C 2 1". */
-    private static void codesReadAgain(List<Moment> moments, List<Finding> found) {
-        List<Finding> marks =
+    private static void codesReadAgain(List<Moment> moments, List<DraftBuilder> found) {
+        List<DraftBuilder> marks =
                 found.stream().filter(f -> f.what == DraftKind.MARK).toList();
         for (int i = 1; i < marks.size(); i++) {
-            Finding a = marks.get(i - 1);
-            Finding b = marks.get(i);
+            DraftBuilder a = marks.get(i - 1);
+            DraftBuilder b = marks.get(i);
             boolean close = a.clause.source().equals(b.clause.source())
                     && b.clause.at() - a.clause.at() < BACK_S
                     && b.index > a.index;
@@ -47,7 +47,7 @@ public final class Corrections {
         }
     }
 
-    private static void correct(Moment moment, List<Finding> found) {
+    private static void correct(Moment moment, List<DraftBuilder> found) {
         List<Moment> saying = new ArrayList<>();
         saying.add(moment);
         for (int i = moment.index() + 1; i < moment.all().size() && saying.size() < 5; i++) {
@@ -65,9 +65,9 @@ public final class Corrections {
     }
 
     /** "the 185 was the B-pillar": a reading named by its figure belongs elsewhere. */
-    private static boolean renumbered(List<Moment> saying, List<Finding> found) {
+    private static boolean renumbered(List<Moment> saying, List<DraftBuilder> found) {
         for (Moment one : saying) {
-            if (one.place().how() != How.NAMED
+            if (one.place().how() != PlaceSource.NAMED
                     || !one.clause().tokens().stream().anyMatch(t -> t.is("was", "is", "belongs", "goes", "were"))) {
                 continue;
             }
@@ -75,11 +75,12 @@ public final class Corrections {
                 Optional<SpokenNumber> number = SpokenNumber.at(one.clause().tokens(), i);
                 boolean named = one.clause().word(i - 1).equals("the")
                         || one.clause().word(i - 1).equals("that");
-                Optional<Finding> old = number.filter(n -> named).flatMap(n -> reading(n.value(), one.index(), found));
+                Optional<DraftBuilder> old =
+                        number.filter(n -> named).flatMap(n -> reading(n.value(), one.index(), found));
                 if (old.isPresent()) {
                     old.get().withdrawn = true;
                     found.removeIf(f -> f.index == one.index() && f.what == DraftKind.THICKNESS);
-                    Finding again = new Finding(DraftKind.THICKNESS, one)
+                    DraftBuilder again = new DraftBuilder(DraftKind.THICKNESS, one)
                             .because("corrects what was said at "
                                     + Math.round(old.get().clause.at()) + " s");
                     old.get().facets().forEach(again::with);
@@ -94,9 +95,9 @@ public final class Corrections {
         return false;
     }
 
-    private static Optional<Finding> reading(double value, int before, List<Finding> found) {
-        Finding last = null;
-        for (Finding f : found) {
+    private static Optional<DraftBuilder> reading(double value, int before, List<DraftBuilder> found) {
+        DraftBuilder last = null;
+        for (DraftBuilder f : found) {
             if (f.what == DraftKind.THICKNESS
                     && f.index < before
                     && !f.withdrawn
@@ -112,19 +113,19 @@ public final class Corrections {
     }
 
     /** "Correction to memo two: the plastic mirror is on the right": an earlier draft of the same part on the other side falls. */
-    private static boolean takenBackFarAway(Moment moment, List<Moment> saying, List<Finding> found) {
+    private static boolean takenBackFarAway(Moment moment, List<Moment> saying, List<DraftBuilder> found) {
         boolean far = moment.clause().tokens().stream()
                 .anyMatch(t -> t.is("correction", "memo", "earlier", "before", "said", "wrong", "mistake", "mixed"));
         if (!far) {
             return false;
         }
         boolean any = false;
-        for (Finding now : List.copyOf(found)) {
+        for (DraftBuilder now : List.copyOf(found)) {
             if (now.index < moment.index()
                     || now.index > saying.get(saying.size() - 1).index()) {
                 continue;
             }
-            for (Finding old : found) {
+            for (DraftBuilder old : found) {
                 boolean samePart = old.index < moment.index()
                         && old.what == now.what
                         && old.place.part().name().equals(now.place.part().name())
@@ -155,9 +156,9 @@ public final class Corrections {
     }
 
     /** "... no, I'm sorry, the rear one": what was said last gets a new place, or a new value if one follows. */
-    private static void replaced(Moment moment, List<Moment> saying, List<Finding> found) {
-        Finding last = null;
-        for (Finding f : found) {
+    private static void replaced(Moment moment, List<Moment> saying, List<DraftBuilder> found) {
+        DraftBuilder last = null;
+        for (DraftBuilder f : found) {
             boolean before = f.clause.source().equals(moment.clause().source())
                     && f.index < moment.index()
                     && moment.clause().at() - f.clause.until() < 4;
@@ -167,11 +168,12 @@ public final class Corrections {
             return;
         }
         for (Moment one : saying) {
-            Finding old = last;
-            Optional<Finding> value = found.stream()
+            DraftBuilder old = last;
+            Optional<DraftBuilder> value = found.stream()
                     .filter(f -> f.index == one.index() && f.what == old.what)
                     .findFirst();
-            boolean placed = one.place().how() == How.NAMED || one.place().how() == How.POINTED;
+            boolean placed =
+                    one.place().how() == PlaceSource.NAMED || one.place().how() == PlaceSource.POINTED;
             if (value.isPresent()) {
                 if (!placed || value.get().zones.equals(old.zones)) {
                     old.withdrawn = true;

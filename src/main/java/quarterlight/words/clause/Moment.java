@@ -5,11 +5,11 @@ import java.util.Set;
 import java.util.stream.Stream;
 import quarterlight.words.lexicon.Mention;
 import quarterlight.words.lexicon.TermKind;
-import quarterlight.words.place.Place;
+import quarterlight.words.place.SpokenPlace;
 import quarterlight.words.text.Clause;
 
 /** A clause with the place it speaks of, among its neighbors. */
-public record Moment(Clause clause, Place place, int index, List<Moment> all) {
+public record Moment(Clause clause, SpokenPlace place, int index, List<Moment> all) {
     private static final Set<TermKind> TOPICS = Set.of(TermKind.PART, TermKind.ITEM);
 
     public boolean has(TermKind kind) {

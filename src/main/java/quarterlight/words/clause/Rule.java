@@ -4,5 +4,5 @@ import java.util.List;
 
 /** Finds evidence of one kind in a clause. */
 public interface Rule {
-    void read(Moment moment, List<Finding> found);
+    void read(Moment moment, List<DraftBuilder> found);
 }

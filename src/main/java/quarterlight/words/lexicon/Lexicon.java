@@ -14,13 +14,13 @@ import quarterlight.words.text.Token;
 /** The phrases that the reading of words knows. Immutable. */
 public final class Lexicon {
     private final Map<String, List<Phrase>> byFirst = new HashMap<>();
-    private final Heard heard;
+    private final MisheardTerms heard;
 
     /**
      * @param rows phrases and what they stand for; of two equal phrases of one kind the later stands
      * @param heard what captions write for words of the trade
      */
-    public Lexicon(List<LexiconRow> rows, Heard heard) {
+    public Lexicon(List<LexiconRow> rows, MisheardTerms heard) {
         this.heard = heard;
         for (LexiconRow row : rows) {
             for (String text : row.phrases().split("\\|")) {

@@ -33,7 +33,7 @@ public final class Scene {
     private End areaEnd = End.FRONT;
     private End floorEnd = End.FRONT;
     private boolean sideKnown;
-    private Place focus = Place.NOWHERE;
+    private SpokenPlace focus = SpokenPlace.NOWHERE;
     private int age;
 
     public Scene(CarZones car) {
@@ -48,33 +48,36 @@ public final class Scene {
         return car;
     }
 
-    public Place focus() {
+    public SpokenPlace focus() {
         return focus;
     }
 
     /** A new memo begins: the place is not carried over, the side is. */
     public void part() {
-        focus = Place.NOWHERE;
+        focus = SpokenPlace.NOWHERE;
         doorEnd = End.FRONT;
         areaEnd = End.FRONT;
     }
 
     /** Sets the place at hand by hand, as a correction does. */
-    public void focus(Place place) {
+    public void focus(SpokenPlace place) {
         focus = place;
     }
 
     /** Takes a clause in and returns the place that it speaks of; the second and further parts of a list stand in the zones. */
-    public Place enter(Clause clause) {
+    public SpokenPlace enter(Clause clause) {
         setRegion(clause);
         List<Mention> parts = parts(clause);
         List<Sides.Said> sides = Sides.in(
-                clause, car.driver(), side, focus.known() && focus.sideHow() != How.CENTRAL ? focus.side() : side);
+                clause,
+                car.driver(),
+                side,
+                focus.known() && focus.sideHow() != PlaceSource.CENTRAL ? focus.side() : side);
         List<Mention> ends = ends(clause, parts);
-        Place place = named(clause, parts, sides, ends)
+        SpokenPlace place = named(clause, parts, sides, ends)
                 .or(() -> pointed(clause, sides, ends))
                 .orElseGet(() -> focus.known() ? focus.carried() : focus);
-        if (parts.isEmpty() && (place.how() == How.CARRIED || place.how() == How.UNKNOWN)) {
+        if (parts.isEmpty() && (place.how() == PlaceSource.CARRIED || place.how() == PlaceSource.UNKNOWN)) {
             headed(clause, sides, ends);
         }
         remember(place, clause, sides);
@@ -92,22 +95,23 @@ public final class Scene {
                 .findFirst();
     }
 
-    private void remember(Place place, Clause clause, List<Sides.Said> sides) {
-        age = place.how() == How.CARRIED ? age + 1 : 0;
-        if (place.how() == How.UNKNOWN) {
+    private void remember(SpokenPlace place, Clause clause, List<Sides.Said> sides) {
+        age = place.how() == PlaceSource.CARRIED ? age + 1 : 0;
+        if (place.how() == PlaceSource.UNKNOWN) {
             return;
         }
         focus = place;
-        if ((place.sideHow() == How.NAMED || place.sideHow() == How.POINTED) && place.side() != SpokenSide.BOTH) {
+        if ((place.sideHow() == PlaceSource.NAMED || place.sideHow() == PlaceSource.POINTED)
+                && place.side() != SpokenSide.BOTH) {
             side = place.side();
             sideKnown = true;
-        } else if (place.sideHow() == How.CENTRAL && place.how() == How.NAMED) {
+        } else if (place.sideHow() == PlaceSource.CENTRAL && place.how() == PlaceSource.NAMED) {
             sideOf(clause, sides).ifPresent(now -> {
                 side = now;
                 sideKnown = true;
             });
         }
-        if (place.how() == How.CARRIED) {
+        if (place.how() == PlaceSource.CARRIED) {
             return;
         }
         String zone = place.zones().isEmpty() ? "" : place.zones().get(0).value();
@@ -167,7 +171,7 @@ public final class Scene {
         if (said.isPresent()) {
             String now = said.get().value();
             if (!now.equals(region) && clause.size() <= 10) {
-                focus = Place.NOWHERE;
+                focus = SpokenPlace.NOWHERE;
             }
             region = now;
         }
@@ -223,7 +227,8 @@ public final class Scene {
         return m.value().equals("rear") ? End.REAR : End.FRONT;
     }
 
-    private Optional<Place> named(Clause clause, List<Mention> parts, List<Sides.Said> sides, List<Mention> ends) {
+    private Optional<SpokenPlace> named(
+            Clause clause, List<Mention> parts, List<Sides.Said> sides, List<Mention> ends) {
         Mention subject = null;
         Mention on = null;
         Mention locator = null;
@@ -238,14 +243,20 @@ public final class Scene {
             }
         }
         if (subject == null && on == null && wholeCar(clause)) {
-            return Optional.of(new Place(
-                    PartName.NONE, SpokenSide.BOTH, End.BOTH, List.of(), How.NAMED, How.CENTRAL, "the whole car"));
+            return Optional.of(new SpokenPlace(
+                    PartName.NONE,
+                    SpokenSide.BOTH,
+                    End.BOTH,
+                    List.of(),
+                    PlaceSource.NAMED,
+                    PlaceSource.CENTRAL,
+                    "the whole car"));
         }
         Mention chosen = subject != null ? subject : on != null ? on : focus.known() && age < 6 ? null : locator;
         if (chosen == null) {
             return Optional.empty();
         }
-        Place place = place(clause, chosen, sides, ends);
+        SpokenPlace place = place(clause, chosen, sides, ends);
         Set<ZoneId> zones = new LinkedHashSet<>(place.zones());
         for (Mention next : parts) {
             if (next.from() >= chosen.to()
@@ -257,12 +268,12 @@ public final class Scene {
         if (zones.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new Place(
+        return Optional.of(new SpokenPlace(
                 place.part(),
                 place.side(),
                 place.end(),
                 List.copyOf(zones),
-                How.NAMED,
+                PlaceSource.NAMED,
                 place.sideHow(),
                 clause.shown(chosen.from(), chosen.to())));
     }
@@ -280,11 +291,12 @@ public final class Scene {
     public void focus(String name, String zone) {
         PartName part = new PartName(name, List.of(List.of(zone)), region, "");
         if (car.has(part)) {
-            focus = new Place(part, side, areaEnd, car.of(part, side, areaEnd), How.CARRIED, How.CENTRAL, name);
+            focus = new SpokenPlace(
+                    part, side, areaEnd, car.of(part, side, areaEnd), PlaceSource.CARRIED, PlaceSource.CENTRAL, name);
         }
     }
 
-    private Place place(Clause clause, Mention part, List<Sides.Said> sides, List<Mention> ends) {
+    private SpokenPlace place(Clause clause, Mention part, List<Sides.Said> sides, List<Mention> ends) {
         PartName name = part.phrase().part();
         Optional<Sides.Said> near = Phrasing.near(clause, part, sides);
         Optional<End> nearEnd = ends.stream()
@@ -296,25 +308,39 @@ public final class Scene {
                 .or(() -> name.ended() && ends.size() == 1 ? Optional.of(end(ends.get(0))) : Optional.empty());
         End end = nearEnd.orElseGet(() -> usualEnd(name));
         if (!name.sided()) {
-            return new Place(name, side, end, car.of(name, SpokenSide.BOTH, end), How.NAMED, How.CENTRAL, "");
+            return new SpokenPlace(
+                    name, side, end, car.of(name, SpokenSide.BOTH, end), PlaceSource.NAMED, PlaceSource.CENTRAL, "");
         }
         if (near.isPresent()) {
             Sides.Said said = near.get();
-            return new Place(
+            return new SpokenPlace(
                     name,
                     said.side(),
                     end,
                     car.of(name, said.side(), end),
-                    How.NAMED,
-                    said.pointed() ? How.POINTED : How.NAMED,
+                    PlaceSource.NAMED,
+                    said.pointed() ? PlaceSource.POINTED : PlaceSource.NAMED,
                     "");
         }
         if (Phrasing.plural(clause, part)
                 || name.zones().get(0).get(0).startsWith("seat-front") && !car.hasRearSeat()) {
-            return new Place(name, SpokenSide.BOTH, end, car.of(name, SpokenSide.BOTH, end), How.NAMED, How.PLURAL, "");
+            return new SpokenPlace(
+                    name,
+                    SpokenSide.BOTH,
+                    end,
+                    car.of(name, SpokenSide.BOTH, end),
+                    PlaceSource.NAMED,
+                    PlaceSource.PLURAL,
+                    "");
         }
-        return new Place(
-                name, side, end, car.of(name, side, end), How.NAMED, sideKnown ? How.CARRIED : How.UNKNOWN, "");
+        return new SpokenPlace(
+                name,
+                side,
+                end,
+                car.of(name, side, end),
+                PlaceSource.NAMED,
+                sideKnown ? PlaceSource.CARRIED : PlaceSource.UNKNOWN,
+                "");
     }
 
     private End usualEnd(PartName name) {
@@ -328,51 +354,15 @@ public final class Scene {
         return areaEnd;
     }
 
-    /** "the front bumper ... the rear one": what has a twin at the other end of the car. */
-    private Optional<Place> otherEnd(End end) {
-        String from = end == End.REAR ? "front" : "rear";
-        String to = end == End.REAR ? "rear" : "front";
-        List<List<String>> zones = focus.zones().stream()
-                .map(zone -> zone.value().replace(from, to))
-                .map(List::of)
-                .toList();
-        PartName part = new PartName(
-                focus.part().name().replace(from, to), zones, focus.part().region(), "");
-        boolean moved =
-                focus.zones().size() == 1 && focus.zones().get(0).value().contains(from) && car.has(part);
-        return moved
-                ? Optional.of(new Place(
-                        part,
-                        focus.side(),
-                        end,
-                        car.of(part, focus.side(), end),
-                        How.POINTED,
-                        focus.sideHow(),
-                        focus.said()))
-                : Optional.empty();
-    }
-
-    /** Of a name that means the parts of both sides, that of one: "upholstery, the driver's chair ...". */
-    private static PartName oneOfEach(PartName part) {
-        if (part.zones().stream().allMatch(together -> together.stream().noneMatch(z -> z.contains("{b}")))) {
-            return part;
-        }
-        List<List<String>> zones = part.zones().stream()
-                .map(together ->
-                        together.stream().map(z -> z.replace("{b}", "{s}")).toList())
-                .toList();
-        return new PartName(part.name(), zones, part.region(), part.when());
-    }
-
     /** "the right one", "driver's": the part spoken of before, on another side or at another end. */
-    private Optional<Place> pointed(Clause clause, List<Sides.Said> sides, List<Mention> ends) {
+    private Optional<SpokenPlace> pointed(Clause clause, List<Sides.Said> sides, List<Mention> ends) {
         if (!focus.known() || clause.has(TermKind.REGION) && clause.size() <= 8) {
             return Optional.empty();
         }
-        PartName part = oneOfEach(focus.part());
+        PartName part = Twins.oneOfEach(focus.part());
         Optional<End> end = ends.isEmpty() ? Optional.empty() : Optional.of(end(ends.get(0)));
         if (end.isPresent() && !part.ended()) {
-            Optional<Place> swapped = sides.isEmpty() ? otherEnd(end.get()) : Optional.empty();
+            Optional<SpokenPlace> swapped = sides.isEmpty() ? Twins.otherEnd(focus, end.get(), car) : Optional.empty();
             if (swapped.isPresent()) {
                 return swapped;
             }
@@ -392,7 +382,8 @@ public final class Scene {
         if (zones.isEmpty()) {
             return Optional.empty();
         }
-        How how = sideMeant ? sides.get(0).pointed() ? How.POINTED : How.NAMED : focus.sideHow();
-        return Optional.of(new Place(part, now, last, zones, How.POINTED, how, focus.said()));
+        PlaceSource how =
+                sideMeant ? sides.get(0).pointed() ? PlaceSource.POINTED : PlaceSource.NAMED : focus.sideHow();
+        return Optional.of(new SpokenPlace(part, now, last, zones, PlaceSource.POINTED, how, focus.said()));
     }
 }

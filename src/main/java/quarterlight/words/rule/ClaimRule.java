@@ -6,22 +6,23 @@ import java.util.Set;
 import quarterlight.car.ZoneId;
 import quarterlight.words.DraftKind;
 import quarterlight.words.Facet;
-import quarterlight.words.clause.Finding;
+import quarterlight.words.clause.DraftBuilder;
 import quarterlight.words.clause.Moment;
 import quarterlight.words.clause.Rule;
 import quarterlight.words.lexicon.Mention;
 import quarterlight.words.lexicon.TermKind;
-import quarterlight.words.place.How;
+import quarterlight.words.place.PlaceSource;
 import quarterlight.words.text.Clause;
 import quarterlight.words.text.WordSet;
 
 /** What a seller, an owner or a paper says. */
 final class ClaimRule implements Rule {
     private static final Set<String> EVENTS = WordSet.of(
-            "backed hit fixed repaired painted replaced changed swapped welded rebuilt clipped scraped recovered redone resprayed into since figure");
+            "backed hit fixed repaired painted replaced changed swapped welded rebuilt clipped scraped recovered"
+                    + " redone resprayed into since figure");
 
     @Override
-    public void read(Moment moment, List<Finding> found) {
+    public void read(Moment moment, List<DraftBuilder> found) {
         Clause clause = moment.clause();
         Optional<Mention> said = clause.first(TermKind.CLAIM);
         if (said.isPresent()) {
@@ -46,9 +47,9 @@ final class ClaimRule implements Rule {
         }
     }
 
-    private static Finding claim(Moment moment, String by) {
+    private static DraftBuilder claim(Moment moment, String by) {
         Clause clause = moment.clause();
-        Finding finding = new Finding(DraftKind.CLAIM, moment)
+        DraftBuilder finding = new DraftBuilder(DraftKind.CLAIM, moment)
                 .with(Facet.SAID_BY, by)
                 .with(Facet.TEXT, clause.shown())
                 .feature("claim-by-" + by)
@@ -58,8 +59,8 @@ final class ClaimRule implements Rule {
             return finding.zones(List.of(new ZoneId("identity-papers"))).feature("claim-papers");
         }
         boolean it = clause.told() || clause.tokens().stream().anyMatch(t -> EVENTS.contains(t.word()));
-        boolean named =
-                moment.place().how() == How.NAMED || it && moment.place().known();
+        boolean named = moment.place().how() == PlaceSource.NAMED
+                || it && moment.place().known();
         return named ? finding.feature("claim-place") : finding.zones(List.of()).feature("claim-car");
     }
 }

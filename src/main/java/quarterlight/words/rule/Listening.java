@@ -12,14 +12,14 @@ import quarterlight.words.Draft;
 import quarterlight.words.TimedWords;
 import quarterlight.words.clause.Circumstances;
 import quarterlight.words.clause.Corrections;
-import quarterlight.words.clause.Ear;
-import quarterlight.words.clause.Finding;
+import quarterlight.words.clause.DraftBuilder;
 import quarterlight.words.clause.Moment;
 import quarterlight.words.clause.Rule;
+import quarterlight.words.clause.SpokenContext;
 import quarterlight.words.lexicon.Lexicon;
 import quarterlight.words.lexicon.TermKind;
 import quarterlight.words.place.CarZones;
-import quarterlight.words.place.How;
+import quarterlight.words.place.PlaceSource;
 import quarterlight.words.place.Scene;
 import quarterlight.words.text.Clause;
 import quarterlight.words.text.Clauses;
@@ -44,13 +44,13 @@ public final class Listening {
             for (Clause clause : clauses(part, lexicon)) {
                 moments.add(new Moment(clause, scene.enter(clause), moments.size(), moments));
                 clause.all(TermKind.ITEM)
-                        .filter(m -> ENGINE.contains(m.value()) && scene.focus().how() != How.NAMED)
+                        .filter(m -> ENGINE.contains(m.value()) && scene.focus().how() != PlaceSource.NAMED)
                         .findFirst()
                         .ifPresent(m -> scene.focus("engine", "engine"));
             }
         }
-        List<Finding> found = new ArrayList<>();
-        Ear ear = new Ear(car);
+        List<DraftBuilder> found = new ArrayList<>();
+        SpokenContext ear = new SpokenContext(car);
         List<Rule> rules = List.of(
                 new ThicknessRule(ear),
                 new MarkRule(),
@@ -66,7 +66,8 @@ public final class Listening {
             rules.forEach(rule -> rule.read(moment, found));
         }
         Corrections.apply(moments, found);
-        Map<Integer, List<Finding>> byClause = found.stream().collect(Collectors.groupingBy(finding -> finding.index));
+        Map<Integer, List<DraftBuilder>> byClause =
+                found.stream().collect(Collectors.groupingBy(finding -> finding.index));
         found.forEach(
                 finding -> Circumstances.add(moments.get(finding.index), byClause.get(finding.index), finding, car));
         return drafts(found, weights);
@@ -77,12 +78,12 @@ public final class Listening {
         return tokens.isEmpty() ? List.of() : Clauses.of(part.source(), tokens, lexicon.mentions(tokens));
     }
 
-    private static List<Draft> drafts(List<Finding> found, Weights weights) {
+    private static List<Draft> drafts(List<DraftBuilder> found, Weights weights) {
         Map<String, Draft> last = new HashMap<>();
         List<Draft> drafts = new ArrayList<>();
         Set<String> ids = new HashSet<>();
         found.sort((a, b) -> a.index - b.index);
-        for (Finding finding : found) {
+        for (DraftBuilder finding : found) {
             Draft draft = draft(finding, weights, ids);
             String content = draft.source() + draft.what() + draft.zones() + draft.facets();
             Draft before = last.get(content);
@@ -102,7 +103,7 @@ public final class Listening {
         return List.copyOf(drafts);
     }
 
-    private static Draft draft(Finding finding, Weights weights, Set<String> ids) {
+    private static Draft draft(DraftBuilder finding, Weights weights, Set<String> ids) {
         Clause clause = finding.clause;
         List<String> features = List.copyOf(finding.features());
         String content = clause.source()

@@ -9,12 +9,12 @@ import java.util.stream.Stream;
 import quarterlight.car.ZoneId;
 import quarterlight.words.DraftKind;
 import quarterlight.words.Facet;
-import quarterlight.words.clause.Finding;
+import quarterlight.words.clause.DraftBuilder;
 import quarterlight.words.clause.Moment;
 import quarterlight.words.clause.Rule;
 import quarterlight.words.lexicon.Mention;
 import quarterlight.words.lexicon.TermKind;
-import quarterlight.words.place.How;
+import quarterlight.words.place.PlaceSource;
 import quarterlight.words.text.Clause;
 import quarterlight.words.text.SpokenCode;
 import quarterlight.words.text.Token;
@@ -25,7 +25,7 @@ final class MarkRule implements Rule {
             Set.of("can't", "couldn't", "goes", "unreadable", "gone", "illegible", "rest");
 
     @Override
-    public void read(Moment moment, List<Finding> found) {
+    public void read(Moment moment, List<DraftBuilder> found) {
         Clause clause = moment.clause();
         Optional<Mention> here = kind(clause);
         Optional<Mention> near = here.or(() -> Stream.concat(moment.earlier().stream(), moment.lately(5, 12))
@@ -43,7 +43,7 @@ final class MarkRule implements Rule {
         boolean digitsOnly = code.letters() == 0;
         String text = once(unread(clause, code));
         String kind = near.map(Mention::value).orElse("stamp");
-        Finding finding = new Finding(DraftKind.MARK, moment)
+        DraftBuilder finding = new DraftBuilder(DraftKind.MARK, moment)
                 .with(Facet.TEXT, text)
                 .with(Facet.KIND, kind)
                 .with(Facet.PART, moment.place().known() ? moment.place().part().name() : "")
@@ -71,9 +71,9 @@ final class MarkRule implements Rule {
         return twice && !text.chars().allMatch(c -> c == text.charAt(0)) ? text.substring(half) : text;
     }
 
-    private static void place(Finding finding, String kind, Moment moment) {
+    private static void place(DraftBuilder finding, String kind, Moment moment) {
         String zone = finding.zones.isEmpty() ? "" : finding.zones.get(0).value();
-        boolean named = moment.place().how() == How.NAMED;
+        boolean named = moment.place().how() == PlaceSource.NAMED;
         boolean onThePlate = Set.of("dash", "windshield", "cowl").contains(zone)
                 || zone.startsWith("a-pillar")
                 || zone.startsWith("b-pillar")

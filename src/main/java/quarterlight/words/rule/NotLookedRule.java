@@ -2,7 +2,7 @@ package quarterlight.words.rule;
 
 import java.util.List;
 import quarterlight.words.DraftKind;
-import quarterlight.words.clause.Finding;
+import quarterlight.words.clause.DraftBuilder;
 import quarterlight.words.clause.Moment;
 import quarterlight.words.clause.Rule;
 import quarterlight.words.lexicon.TermKind;
@@ -10,11 +10,11 @@ import quarterlight.words.lexicon.TermKind;
 /** What the inspector says was not looked at. */
 final class NotLookedRule implements Rule {
     @Override
-    public void read(Moment moment, List<Finding> found) {
+    public void read(Moment moment, List<DraftBuilder> found) {
         moment.clause()
                 .first(TermKind.NOTLOOKED)
                 .or(() -> moment.clause().first(TermKind.NOTTRIED).filter(m -> !moment.has(TermKind.ITEM)))
-                .ifPresent(m -> found.add(new Finding(DraftKind.NOT_LOOKED_AT, moment)
+                .ifPresent(m -> found.add(new DraftBuilder(DraftKind.NOT_LOOKED_AT, moment)
                         .from(m, "not looked at")
                         .feature("not-looked-with-item", moment.has(TermKind.ITEM))
                         .feature("not-looked-as-not-tried", m.kind() == TermKind.NOTTRIED)

@@ -6,7 +6,7 @@ import java.util.stream.Stream;
 import quarterlight.car.ZoneId;
 import quarterlight.words.DraftKind;
 import quarterlight.words.Facet;
-import quarterlight.words.clause.Finding;
+import quarterlight.words.clause.DraftBuilder;
 import quarterlight.words.clause.Moment;
 import quarterlight.words.clause.Rule;
 import quarterlight.words.lexicon.TermKind;
@@ -21,7 +21,7 @@ final class OdometerRule implements Rule {
     private static final int MIN_LENGTH = 4;
 
     @Override
-    public void read(Moment moment, List<Finding> found) {
+    public void read(Moment moment, List<DraftBuilder> found) {
         Clause clause = moment.clause();
         boolean here = moment.has(TermKind.ODOMETER);
         boolean near = here
@@ -35,7 +35,7 @@ final class OdometerRule implements Rule {
             return;
         }
         figure(clause, here)
-                .ifPresent(figure -> found.add(new Finding(DraftKind.ODOMETER, moment)
+                .ifPresent(figure -> found.add(new DraftBuilder(DraftKind.ODOMETER, moment)
                         .zones(List.of(new ZoneId("dash")))
                         .with(Facet.TEXT, figure)
                         .with(Facet.VALUE, figure)

@@ -7,12 +7,12 @@ import java.util.Set;
 import quarterlight.car.ZoneId;
 import quarterlight.words.DraftKind;
 import quarterlight.words.Facet;
-import quarterlight.words.clause.Finding;
+import quarterlight.words.clause.DraftBuilder;
 import quarterlight.words.clause.Moment;
 import quarterlight.words.clause.Rule;
 import quarterlight.words.lexicon.Mention;
 import quarterlight.words.lexicon.TermKind;
-import quarterlight.words.place.How;
+import quarterlight.words.place.PlaceSource;
 import quarterlight.words.text.Clause;
 
 /** "The other side's the same": what was just said of one place holds of another. */
@@ -22,7 +22,7 @@ final class SameRule implements Rule {
     private static final double LONG_BACK_S = 120;
 
     @Override
-    public void read(Moment moment, List<Finding> found) {
+    public void read(Moment moment, List<DraftBuilder> found) {
         Clause clause = moment.clause();
         Optional<Mention> same = clause.first(TermKind.SAME);
         if (same.isEmpty() || clause.size() > 14) {
@@ -33,13 +33,14 @@ final class SameRule implements Rule {
             trial(moment, same.get(), item.get(), found);
             return;
         }
-        boolean placed = moment.place().how() == How.NAMED || moment.place().how() == How.POINTED;
+        boolean placed =
+                moment.place().how() == PlaceSource.NAMED || moment.place().how() == PlaceSource.POINTED;
         boolean own = found.stream().anyMatch(f -> f.index == moment.index() && REPEATED.contains(f.what));
         if (!placed || own) {
             return;
         }
-        for (Finding earlier : model(moment, found)) {
-            Finding copy = new Finding(earlier.what, moment)
+        for (DraftBuilder earlier : model(moment, found)) {
+            DraftBuilder copy = new DraftBuilder(earlier.what, moment)
                     .from(same.get(), "as said of " + earlier.place.part().name());
             earlier.facets().forEach(copy::with);
             found.add(copy.feature("same").feature("same-" + earlier.what.word()));
@@ -47,13 +48,13 @@ final class SameRule implements Rule {
     }
 
     /** What was said of the mirrored place not long ago, else what was said of the place before. */
-    private static List<Finding> model(Moment moment, List<Finding> found) {
+    private static List<DraftBuilder> model(Moment moment, List<DraftBuilder> found) {
         Set<ZoneId> here = Set.copyOf(moment.place().zones());
-        List<Finding> mirrored = new ArrayList<>();
-        List<Finding> before = new ArrayList<>();
+        List<DraftBuilder> mirrored = new ArrayList<>();
+        List<DraftBuilder> before = new ArrayList<>();
         int last = -1;
         for (int i = found.size() - 1; i >= 0; i--) {
-            Finding f = found.get(i);
+            DraftBuilder f = found.get(i);
             double back = moment.clause().at() - f.clause.at();
             if (back > LONG_BACK_S || !f.clause.source().equals(moment.clause().source())) {
                 break;
@@ -79,7 +80,7 @@ final class SameRule implements Rule {
         return mirrored.isEmpty() ? before : mirrored;
     }
 
-    private static void trial(Moment moment, Mention same, Mention item, List<Finding> found) {
+    private static void trial(Moment moment, Mention same, Mention item, List<DraftBuilder> found) {
         boolean known = found.stream()
                 .anyMatch(f -> f.index == moment.index()
                         && f.what == DraftKind.TRIAL
@@ -88,12 +89,12 @@ final class SameRule implements Rule {
             return;
         }
         for (int i = found.size() - 1; i >= 0; i--) {
-            Finding f = found.get(i);
+            DraftBuilder f = found.get(i);
             if (f.what == DraftKind.TRIAL
                     && f.index != moment.index()
                     && moment.clause().at() - f.clause.at() < BACK_S) {
                 found.removeIf(g -> g.index == moment.index() && g.what == DraftKind.TRIAL);
-                found.add(new Finding(DraftKind.TRIAL, moment)
+                found.add(new DraftBuilder(DraftKind.TRIAL, moment)
                         .from(same, "as " + f.facet(Facet.ITEM))
                         .with(Facet.ITEM, item.value())
                         .with(Facet.RESULT, f.facet(Facet.RESULT))

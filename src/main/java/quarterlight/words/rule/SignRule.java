@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import quarterlight.words.DraftKind;
 import quarterlight.words.Facet;
-import quarterlight.words.clause.Finding;
+import quarterlight.words.clause.DraftBuilder;
 import quarterlight.words.clause.Moment;
 import quarterlight.words.clause.Negation;
 import quarterlight.words.clause.Rule;
@@ -22,7 +22,7 @@ final class SignRule implements Rule {
             Set.of("weak-magnet", "fastener-disturbed", "gap-out-of-line", "color-differs", "texture-differs");
 
     @Override
-    public void read(Moment moment, List<Finding> found) {
+    public void read(Moment moment, List<DraftBuilder> found) {
         Clause clause = moment.clause();
         Set<String> named = new HashSet<>();
         clause.all(TermKind.SIGNNO).filter(m -> !outspoken(clause, m)).forEach(m -> {
@@ -53,8 +53,8 @@ final class SignRule implements Rule {
         return clause.all(TermKind.NEG).anyMatch(m::overlaps);
     }
 
-    private static Finding sign(Moment moment, Mention m, boolean seen) {
-        Finding finding = new Finding(DraftKind.SIGN, moment)
+    private static DraftBuilder sign(Moment moment, Mention m, boolean seen) {
+        DraftBuilder finding = new DraftBuilder(DraftKind.SIGN, moment)
                 .with(Facet.SIGN, m.value())
                 .with(Facet.SEEN, seen ? "yes" : "no")
                 .from(m, m.value() + (seen ? " seen" : " not seen"));
@@ -69,7 +69,7 @@ final class SignRule implements Rule {
     }
 
     /** "the gap ... tight on top, wide at the bottom": what is judged, then how it is, in this clause or the next. */
-    private static void subject(Moment moment, Mention m, List<Finding> found) {
+    private static void subject(Moment moment, Mention m, List<DraftBuilder> found) {
         List<Moment> rest = moment.rest();
         List<Moment> together = new ArrayList<>();
         together.add(moment);
@@ -96,7 +96,7 @@ final class SignRule implements Rule {
             return;
         }
         boolean seen = bad.get();
-        found.add(new Finding(DraftKind.SIGN, moment)
+        found.add(new DraftBuilder(DraftKind.SIGN, moment)
                 .with(Facet.SIGN, m.value())
                 .with(Facet.SEEN, seen ? "yes" : "no")
                 .from(m, m.value() + (seen ? ", spoken of as a fault" : ", spoken of as good"))
@@ -144,7 +144,7 @@ final class SignRule implements Rule {
     }
 
     /** "none on the front", "same on the other side": the sign spoken of just before, at another place. */
-    private static void same(Moment moment, Set<String> named, List<Finding> found) {
+    private static void same(Moment moment, Set<String> named, List<DraftBuilder> found) {
         Clause clause = moment.clause();
         if (!named.isEmpty() || clause.size() > 7) {
             return;
@@ -158,7 +158,7 @@ final class SignRule implements Rule {
         moment.earlier().stream()
                 .flatMap(e -> e.all(TermKind.SIGN))
                 .findFirst()
-                .ifPresent(m -> found.add(new Finding(DraftKind.SIGN, moment)
+                .ifPresent(m -> found.add(new DraftBuilder(DraftKind.SIGN, moment)
                         .with(Facet.SIGN, m.value())
                         .with(Facet.SEEN, "no")
                         .because("\u201cnone\u201d: " + m.value() + " not seen here")

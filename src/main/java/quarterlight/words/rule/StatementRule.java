@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import quarterlight.words.DraftKind;
 import quarterlight.words.Facet;
-import quarterlight.words.clause.Finding;
+import quarterlight.words.clause.DraftBuilder;
 import quarterlight.words.clause.Moment;
 import quarterlight.words.clause.Negation;
 import quarterlight.words.clause.Rule;
@@ -47,7 +47,7 @@ final class StatementRule implements Rule {
                     + " valance weatherstrips wheel ");
 
     @Override
-    public void read(Moment moment, List<Finding> found) {
+    public void read(Moment moment, List<DraftBuilder> found) {
         Clause clause = moment.clause();
         Set<String> families = new HashSet<>();
         clause.all(TermKind.CONDITION)
@@ -64,7 +64,7 @@ final class StatementRule implements Rule {
                 + (m.value().equals("filler") ? 1 : 0);
     }
 
-    private static void condition(Moment moment, Mention m, Set<String> families, List<Finding> found) {
+    private static void condition(Moment moment, Mention m, Set<String> families, List<DraftBuilder> found) {
         Clause clause = moment.clause();
         if (partOfName(clause, m)) {
             return;
@@ -75,7 +75,8 @@ final class StatementRule implements Rule {
         if (!families.add(family)) {
             return;
         }
-        Finding finding = new Finding(DraftKind.STATEMENT, moment).from(m, denied ? "denied, so " + said : said);
+        DraftBuilder finding =
+                new DraftBuilder(DraftKind.STATEMENT, moment).from(m, denied ? "denied, so " + said : said);
         if (said.equals("as built")) {
             finding.with(Facet.ORIGIN, "original");
         } else {
@@ -86,14 +87,14 @@ final class StatementRule implements Rule {
         found.add(finding);
     }
 
-    private static void origin(Moment moment, Mention m, Set<String> families, List<Finding> found) {
+    private static void origin(Moment moment, Mention m, Set<String> families, List<DraftBuilder> found) {
         Clause clause = moment.clause();
         if (partOfName(clause, m) || !families.add("origin")) {
             return;
         }
         boolean denied = Negation.of(clause, m) && !clause.word(m.from()).equals("no");
         String said = !denied ? m.value() : m.value().equals("original") ? "replaced" : "original";
-        Finding finding = new Finding(DraftKind.STATEMENT, moment)
+        DraftBuilder finding = new DraftBuilder(DraftKind.STATEMENT, moment)
                 .from(m, denied ? "denied, so " + said : said)
                 .with(Facet.ORIGIN, said);
         features(finding, moment, m, "origin-" + said.replace(' ', '-'));
@@ -102,7 +103,7 @@ final class StatementRule implements Rule {
     }
 
     /** "no radiator", "no spare": a part that is denied is missing. */
-    private static void absent(Moment moment, List<Finding> found) {
+    private static void absent(Moment moment, List<DraftBuilder> found) {
         Clause clause = moment.clause();
         clause.all(TermKind.PART)
                 .filter(part -> clause.word(part.from() - 1).equals("no"))
@@ -111,7 +112,7 @@ final class StatementRule implements Rule {
                         .anyMatch(zone -> MISSING_PARTS.stream().anyMatch(zone.value()::startsWith)))
                 .limit(1)
                 .forEach(part -> {
-                    Finding finding = new Finding(DraftKind.STATEMENT, moment)
+                    DraftBuilder finding = new DraftBuilder(DraftKind.STATEMENT, moment)
                             .from(part, "denied, so missing")
                             .with(Facet.CONDITION, "missing");
                     features(finding, moment, part, "condition-missing");
@@ -119,7 +120,7 @@ final class StatementRule implements Rule {
                 });
     }
 
-    private static void features(Finding finding, Moment moment, Mention m, String value) {
+    private static void features(DraftBuilder finding, Moment moment, Mention m, String value) {
         Clause clause = moment.clause();
         finding.feature(value);
         finding.feature("cue-adjacent", near(clause, m));

@@ -9,10 +9,10 @@ import java.util.stream.Collectors;
 import quarterlight.units.Thickness;
 import quarterlight.words.DraftKind;
 import quarterlight.words.Facet;
-import quarterlight.words.clause.Ear;
-import quarterlight.words.clause.Finding;
+import quarterlight.words.clause.DraftBuilder;
 import quarterlight.words.clause.Moment;
 import quarterlight.words.clause.Rule;
+import quarterlight.words.clause.SpokenContext;
 import quarterlight.words.lexicon.TermKind;
 import quarterlight.words.text.Clause;
 import quarterlight.words.text.SpokenNumber;
@@ -25,18 +25,18 @@ final class ThicknessRule implements Rule {
             "a about again and another around between call dash even it just maybe or over roughly say through to "
                     + "up ");
     private static final Set<String> AFTER = WordSet.of(
-            "above across after again ahead all along and around as at average because behind below between both "
-                    + "bottom but by down even everyplace everywhere flat for front here high i i'm if in inside is it it's just "
-                    + "left like low max most near nearer no not now off on once or out over right round same so solid steady "
-                    + "still straight that the then there there's thick this throughout till to too top tops toward towards "
-                    + "under until up when where which with worst ");
+            "above across after again ahead all along and around as at average because behind below between both"
+                + " bottom but by down even everyplace everywhere flat for front here high i i'm if in inside is it"
+                + " it's just left like low max most near nearer no not now off on once or out over right round same"
+                + " so solid steady still straight that the then there there's thick this throughout till to too top"
+                + " tops toward towards under until up when where which with worst ");
     private static final Set<String> NOT_BEFORE = WordSet.of(
             "april august chapter cylinder every from fuse in july june march may memo model number of page part sheet "
                     + "since step than the these those took year ");
     private static final Set<String> UNMEASURED = WordSet.of(
-            "battery bumper carpet dash door-glass driveshaft emblems engine exhaust fuel grille headlamp headliner "
-                    + "identity ignition intake jack mirror package pedals quarter-glass radiator rear-glass seat soft spare "
-                    + "steering tail-lamp transmission vinyl weatherstrips wheel-front wheel-rear windshield ");
+            "battery bumper carpet dash door-glass driveshaft emblems engine exhaust fuel grille headlamp headliner"
+                    + " identity ignition intake jack mirror package pedals quarter-glass radiator rear-glass seat soft"
+                    + " spare steering tail-lamp transmission vinyl weatherstrips wheel-front wheel-rear windshield ");
     private static final double MIN_MIL = 0.8;
     private static final double MAX_MIL = 90;
     private static final double MIN_UM = 25;
@@ -44,16 +44,16 @@ final class ThicknessRule implements Rule {
     /** Without a unit, a number above this is in micrometers. */
     private static final double MIL_AT_MOST = 45;
 
-    private final Ear ear;
+    private final SpokenContext ear;
 
-    ThicknessRule(Ear ear) {
+    ThicknessRule(SpokenContext ear) {
         this.ear = ear;
     }
 
     private record Group(List<Double> values, int from, int to) {}
 
     @Override
-    public void read(Moment moment, List<Finding> found) {
+    public void read(Moment moment, List<DraftBuilder> found) {
         Clause clause = moment.clause();
         clause.first(TermKind.UNIT).ifPresent(u -> ear.unit(u.value()));
         over(moment, found);
@@ -63,10 +63,10 @@ final class ThicknessRule implements Rule {
         }
     }
 
-    private static void over(Moment moment, List<Finding> found) {
+    private static void over(Moment moment, List<DraftBuilder> found) {
         moment.clause()
                 .first(TermKind.OVERRANGE)
-                .ifPresent(m -> found.add(new Finding(DraftKind.THICKNESS, moment)
+                .ifPresent(m -> found.add(new DraftBuilder(DraftKind.THICKNESS, moment)
                         .from(m, "the gauge finds no metal or is over its range")
                         .feature("thickness-none")));
     }
@@ -139,7 +139,7 @@ final class ThicknessRule implements Rule {
                 .anyMatch(m -> (m.kind() == TermKind.PART || m.kind() == TermKind.ITEM) && m.covers(at));
     }
 
-    private void reading(Moment moment, Group group, int groups, List<Finding> found) {
+    private void reading(Moment moment, Group group, int groups, List<DraftBuilder> found) {
         Clause clause = moment.clause();
         String after = clause.word(group.to());
         boolean unit = clause.all(TermKind.UNIT).anyMatch(m -> m.from() >= group.from() && m.from() <= group.to() + 1);
@@ -176,7 +176,7 @@ final class ThicknessRule implements Rule {
         }
         double lowUm = um ? low : new Thickness(low * 25.4).um();
         double highUm = um ? high : high * 25.4;
-        Finding finding = new Finding(DraftKind.THICKNESS, moment)
+        DraftBuilder finding = new DraftBuilder(DraftKind.THICKNESS, moment)
                 .with(Facet.LOW_UM, number(lowUm))
                 .with(Facet.HIGH_UM, number(highUm))
                 .with(Facet.VALUE, low == high ? number(low) : number(low) + "-" + number(high))

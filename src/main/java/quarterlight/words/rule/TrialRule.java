@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import quarterlight.words.DraftKind;
 import quarterlight.words.Facet;
-import quarterlight.words.clause.Finding;
+import quarterlight.words.clause.DraftBuilder;
 import quarterlight.words.clause.Moment;
 import quarterlight.words.clause.Negation;
 import quarterlight.words.clause.Rule;
@@ -35,7 +35,7 @@ final class TrialRule implements Rule {
             WordSet.of("above around behind below by for in near off on over through under ");
 
     @Override
-    public void read(Moment moment, List<Finding> found) {
+    public void read(Moment moment, List<DraftBuilder> found) {
         Clause clause = moment.clause();
         List<Mention> items =
                 clause.all(TermKind.ITEM).filter(m -> !named(clause, m)).toList();
@@ -60,7 +60,7 @@ final class TrialRule implements Rule {
                 || clause.all(TermKind.ITEM).anyMatch(p -> p.overlaps(m) && p.length() > m.length());
     }
 
-    private static void trial(Moment moment, Mention item, int items, List<Finding> found) {
+    private static void trial(Moment moment, Mention item, int items, List<DraftBuilder> found) {
         List<Moment> rest = moment.rest();
         List<Moment> used = new ArrayList<>();
         Outcome outcome = new Outcome();
@@ -89,7 +89,7 @@ final class TrialRule implements Rule {
         }
         Optional<String> said = outcome.result(item.value());
         String result = said.orElse("works");
-        Finding finding = new Finding(DraftKind.TRIAL, moment)
+        DraftBuilder finding = new DraftBuilder(DraftKind.TRIAL, moment)
                 .with(Facet.ITEM, item.value())
                 .with(Facet.RESULT, result)
                 .from(item, "function " + item.value() + ": " + result)

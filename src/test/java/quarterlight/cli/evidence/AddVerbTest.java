@@ -34,7 +34,8 @@ class AddVerbTest {
         add("signs", "zone,sign,seen\nroof,overspray,yes\n", "Added 1 sign.");
         add(
                 "traces",
-                "photo;kind;outline;scale\ntwo.jpg;surface;POLYGON ((10 10, 90 10, 90 90, 10 10));length:0 0 100 0:50\n",
+                "photo;kind;outline;scale\n"
+                        + "two.jpg;surface;POLYGON ((10 10, 90 10, 90 90, 10 10));length:0 0 100 0:50\n",
                 "Added 1 trace.");
         add("marks", "part,kind,text\nblock,casting,A247\n", "Added 1 mark.");
         add("trials", "item,result\nheater,not tried\n", "Added 1 trial.");
@@ -47,7 +48,7 @@ class AddVerbTest {
                 "Added 1 trace.");
         add("notes", "photo;shape;points\ntwo.jpg;arrow;10 10, 90 90\n", "Added 1 note.");
         add("hidden", "photo;outline\ntwo.jpg;POLYGON ((10 10, 90 10, 90 90, 10 10))\n", "Added 1 hidden region.");
-        add("coverage", "evidence,want\nspots,4\n", "Added 1 coverage wish.");
+        add("coverage", "evidence,want\nspots,4\n", "Added 1 coverage override.");
         add("left-out", "zone\nroof\n", "Added 1 thing left out.");
     }
 

@@ -131,9 +131,9 @@ class DiagramSceneTest {
         for (double width : new double[] {842, 1100, 1920}) {
             DiagramScene scene = scene(SheetLayout.ofWidth(diagram, width, 0), words);
             for (ViewScene view : scene.views()) {
-                List<Drawn.Words> labels = view.drawn().stream()
-                        .filter(Drawn.Words.class::isInstance)
-                        .map(Drawn.Words.class::cast)
+                List<DrawnItem.Words> labels = view.drawn().stream()
+                        .filter(DrawnItem.Words.class::isInstance)
+                        .map(DrawnItem.Words.class::cast)
                         .toList();
                 for (int i = 0; i < labels.size(); i++) {
                     for (int j = i + 1; j < labels.size(); j++) {
@@ -153,7 +153,7 @@ class DiagramSceneTest {
                 .isEmpty();
     }
 
-    private static Rectangle2D box(Drawn.Words words) {
+    private static Rectangle2D box(DrawnItem.Words words) {
         return new Rectangle2D.Double(
                 words.left(), words.baseline() - 0.7 * words.size(), words.width(), 0.7 * words.size());
     }

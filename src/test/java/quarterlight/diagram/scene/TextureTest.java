@@ -67,7 +67,7 @@ class TextureTest {
     void texturesStayInsideTheShape() {
         Shape disc = new Ellipse2D.Double(20.3, 30.7, 140, 90);
         for (int density = 1; density <= 5; density++) {
-            Area outside = new Area(Texture.path(new Drawn.Dots(Texture.stipple(disc, density), Color.BLACK)));
+            Area outside = new Area(Texture.path(new DrawnItem.Dots(Texture.stipple(disc, density), Color.BLACK)));
             outside.subtract(new Area(new Ellipse2D.Double(19.3, 29.7, 142, 92)));
             assertThat(outside.isEmpty()).as("stipple %d", density).isTrue();
         }
@@ -92,7 +92,7 @@ class TextureTest {
         before = 0;
         for (int density = 0; density <= ZoneLook.MAX_STIPPLE; density++) {
             Shape dots = Texture.path(
-                    new Drawn.Dots(Texture.stipple(new Rectangle2D.Double(0, 0, 200, 200), density), Color.BLACK));
+                    new DrawnItem.Dots(Texture.stipple(new Rectangle2D.Double(0, 0, 200, 200), density), Color.BLACK));
             double dark = darkness(g -> g.fill(dots));
             assertThat(dark).as("stipple %d", density).isGreaterThanOrEqualTo(density == 0 ? 0 : 1.3 * before);
             before = dark + (density == 0 ? 1e-9 : 0);

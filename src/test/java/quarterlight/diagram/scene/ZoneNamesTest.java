@@ -45,13 +45,13 @@ class ZoneNamesTest {
             String where = style.word() + " at " + room[0];
             assertThat(scene.unlabeled()).as(where).isEmpty();
             Set<String> explained = words(scene.key()).stream()
-                    .map(Drawn.Words::text)
+                    .map(DrawnItem.Words::text)
                     .filter(text -> text.matches("\\d+"))
                     .collect(Collectors.toSet());
             Set<String> known = new HashSet<>(names.values());
             for (ViewScene view : scene.views()) {
-                List<Drawn.Words> words = words(view.drawn());
-                for (Drawn.Words word : words.subList(1, words.size())) {
+                List<DrawnItem.Words> words = words(view.drawn());
+                for (DrawnItem.Words word : words.subList(1, words.size())) {
                     assertThat(known.contains(word.text()) || explained.contains(word.text()))
                             .as("%s, %s: %s", where, view.view(), word.text())
                             .isTrue();
@@ -65,14 +65,14 @@ class ZoneNamesTest {
         }
     }
 
-    private static List<Drawn.Words> words(List<Drawn> drawn) {
+    private static List<DrawnItem.Words> words(List<DrawnItem> drawn) {
         return drawn.stream()
-                .filter(Drawn.Words.class::isInstance)
-                .map(Drawn.Words.class::cast)
+                .filter(DrawnItem.Words.class::isInstance)
+                .map(DrawnItem.Words.class::cast)
                 .collect(Collectors.toCollection(ArrayList::new));
     }
 
-    private static void assertApart(List<Drawn.Words> words, String where) {
+    private static void assertApart(List<DrawnItem.Words> words, String where) {
         for (int i = 0; i < words.size(); i++) {
             for (int j = i + 1; j < words.size(); j++) {
                 assertThat(box(words.get(i)).intersects(box(words.get(j))))
@@ -84,7 +84,7 @@ class ZoneNamesTest {
         }
     }
 
-    private static Rectangle2D box(Drawn.Words words) {
+    private static Rectangle2D box(DrawnItem.Words words) {
         return new Rectangle2D.Double(
                 words.left(), words.baseline() - 0.7 * words.size(), words.width(), 0.7 * words.size());
     }

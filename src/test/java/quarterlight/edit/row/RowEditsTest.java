@@ -16,8 +16,8 @@ import quarterlight.car.ZoneId;
 import quarterlight.edit.EditRefused;
 import quarterlight.store.SampleVisit;
 import quarterlight.store.VisitStore;
-import quarterlight.visit.CoverageWish;
-import quarterlight.visit.LeftOut;
+import quarterlight.visit.CoverageOverride;
+import quarterlight.visit.ReportExclusion;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.annotation.HiddenRegion;
 import quarterlight.visit.annotation.NoteShape;
@@ -130,12 +130,13 @@ class RowEditsTest {
     @Test
     void wishesAndWhatIsLeftOutAreNamedInWords() throws Exception {
         PhotoId photo = store.edit("take in", tx -> tx.addPhoto(SampleVisit.fullPhoto(231)));
-        edits.add(RecordKind.COVERAGE, List.of(new CoverageWish(Optional.of(HOOD), "spots", 5)));
+        edits.add(RecordKind.COVERAGE, List.of(new CoverageOverride(Optional.of(HOOD), "spots", 5)));
         assertThat(store.undoLabel()).contains("add wish for 5 spots on hood");
-        RecordId id =
-                edits.add(RecordKind.LEFT_OUT, List.of(LeftOut.of(HOOD))).ids().get(0);
+        RecordId id = edits.add(RecordKind.LEFT_OUT, List.of(ReportExclusion.of(HOOD)))
+                .ids()
+                .get(0);
         assertThat(store.undoLabel()).contains("leave out hood");
-        edits.update(RecordKind.LEFT_OUT, id, LeftOut.of(photo));
+        edits.update(RecordKind.LEFT_OUT, id, ReportExclusion.of(photo));
         assertThat(store.undoLabel()).contains("leave out DSC_231.JPG");
         edits.remove(RecordKind.LEFT_OUT, List.of(id));
         assertThat(store.undoLabel()).contains("take DSC_231.JPG back into the report");

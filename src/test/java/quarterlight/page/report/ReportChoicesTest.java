@@ -17,7 +17,7 @@ import quarterlight.car.ZoneId;
 import quarterlight.page.PdfValidator;
 import quarterlight.page.print.Paper;
 import quarterlight.task.Progress;
-import quarterlight.visit.LeftOut;
+import quarterlight.visit.ReportExclusion;
 import quarterlight.visit.ReportLength;
 import quarterlight.visit.VisitChoices;
 import quarterlight.visit.VisitParts;
@@ -58,7 +58,8 @@ class ReportChoicesTest {
     @Test
     void zonesAndPhotosLeftOutAreGoneAndItIsSaid(@TempDir Path folder) throws Exception {
         VisitRecord visit = TypedVisit.parts()
-                .leftOut(VisitParts.rows(List.of(LeftOut.of(new ZoneId("hood")), LeftOut.of(new PhotoId(1)))))
+                .leftOut(VisitParts.rows(
+                        List.of(ReportExclusion.of(new ZoneId("hood")), ReportExclusion.of(new PhotoId(1)))))
                 .record();
         TypedVisit.pages(visit, TypedVisit.colors()).write(folder, Paper.LETTER, Progress.NONE);
         assertThat(text(folder))

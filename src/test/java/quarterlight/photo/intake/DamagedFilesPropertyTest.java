@@ -68,8 +68,8 @@ class DamagedFilesPropertyTest {
 
     private void survives(byte[] bytes, MediaType type, String what) throws IOException {
         Path file = Files.write(folder.resolve("damaged"), bytes);
-        Taking taking = new Taking(folder, workers, Clock.systemUTC());
-        Taking.Taken taken = Assertions.assertTimeoutPreemptively(
+        FileIntake taking = new FileIntake(folder, workers, Clock.systemUTC());
+        FileIntake.Taken taken = Assertions.assertTimeoutPreemptively(
                 HANG,
                 () -> {
                     FolderScan.Found found = new FolderScan.Found(file, type);

@@ -62,7 +62,7 @@ class DecodingWorkersTest {
     }
 
     private void isLookedAt(Path file) throws Exception {
-        Looked looked = workers.look(file, MediaType.JPEG, NOW);
+        MediaProbe looked = workers.look(file, MediaType.JPEG, NOW);
         assertThat(looked.thumbnail()).isPresent();
         assertThat(looked.facts().width()).hasValue(640);
         assertThat(looked.sharpness()).isPresent();
@@ -194,7 +194,7 @@ class DecodingWorkersTest {
     void previewsAreUnderTheSameBoundsAsPictures() throws Exception {
         for (String name : List.of("jpg-preview-26000.jpg", "jpg-preview-65500.jpg")) {
             Path file = hostile(name);
-            Looked looked = workers.look(file, MediaType.JPEG, NOW);
+            MediaProbe looked = workers.look(file, MediaType.JPEG, NOW);
             assertThat(looked.thumbnail()).as(name).isEmpty();
             Preview bomb = looked.facts().preview().orElseThrow();
             assertThatThrownBy(() -> workers.upright(bomb, 1))
@@ -207,7 +207,7 @@ class DecodingWorkersTest {
 
     @Test
     void aChainOfDirectoriesIsANote() throws Exception {
-        Looked looked = workers.look(hostile("tif-chained-directories.tif"), MediaType.TIFF, NOW);
+        MediaProbe looked = workers.look(hostile("tif-chained-directories.tif"), MediaType.TIFF, NOW);
         assertThat(looked.facts().notes()).anyMatch(note -> note.contains("The TIFF data is damaged"));
     }
 

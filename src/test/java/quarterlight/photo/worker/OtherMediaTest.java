@@ -53,14 +53,14 @@ class OtherMediaTest {
                 .orElseThrow();
     }
 
-    private static Looked look(Path file) throws Exception {
+    private static MediaProbe look(Path file) throws Exception {
         return WORKERS.look(file, type(file), NOW);
     }
 
     @Test
     void aPaperIsShownPageByPage() throws Exception {
         Path paper = MediaSamples.paper(folder.resolve("a.pdf"), "first page", "second page", "third page");
-        Looked looked = look(paper);
+        MediaProbe looked = look(paper);
         assertThat(looked.facts().type()).isEqualTo(MediaType.PDF);
         assertThat(looked.facts().more().pages()).hasValue(3);
         assertThat(looked.facts().height()).hasValue(PaperFile.LONG_SIDE);
@@ -90,7 +90,7 @@ class OtherMediaTest {
 
     @Test
     void aLockedPaperIsKeptWithASentence() throws Exception {
-        Looked looked = look(MediaSamples.lockedPaper(folder.resolve("locked.pdf")));
+        MediaProbe looked = look(MediaSamples.lockedPaper(folder.resolve("locked.pdf")));
         assertThat(looked.thumbnail()).isEmpty();
         assertThat(looked.facts().more().pages()).isEmpty();
         assertThat(looked.facts().notes()).singleElement().asString().contains("locked by a password", "kept");
@@ -129,7 +129,7 @@ class OtherMediaTest {
     @Test
     void whatIsNoPaperAtAllIsKeptWithANote() throws Exception {
         Path paper = Files.writeString(folder.resolve("cut.pdf"), "%PDF-1.7\n1 0 obj<</Type/Cat");
-        Looked looked = look(paper);
+        MediaProbe looked = look(paper);
         assertThat(looked.thumbnail()).isEmpty();
         assertThat(looked.facts().notes()).singleElement().asString().contains("kept", "PDF data is damaged");
     }
@@ -211,7 +211,7 @@ class OtherMediaTest {
             case RAF -> MediaSamples.raf(file, withExif);
             default -> MediaSamples.x3f(file, withExif);
         }
-        Looked looked = look(file);
+        MediaProbe looked = look(file);
         assertThat(looked.facts().type()).isEqualTo(type);
         assertThat(looked.facts().width()).hasValue(480);
         assertThat(looked.facts().height()).hasValue(640);
@@ -236,7 +236,7 @@ class OtherMediaTest {
         byte[] bytes = Files.readAllBytes(whole);
         for (int length : List.of(16, 90, bytes.length / 2, bytes.length - 70)) {
             Path cut = Files.write(folder.resolve("cut-" + length), java.util.Arrays.copyOf(bytes, length));
-            Looked looked = WORKERS.look(cut, type, NOW);
+            MediaProbe looked = WORKERS.look(cut, type, NOW);
             assertThat(looked.facts().type()).isEqualTo(type);
         }
     }
@@ -245,18 +245,19 @@ class OtherMediaTest {
         return image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
     }
 
-    private Looked sidecar(String xml) throws Exception {
+    private MediaProbe sidecar(String xml) throws Exception {
         return WORKERS.look(Files.writeString(folder.resolve("a.xmp"), xml), MediaType.XMP, NOW);
     }
 
     private static final String XMP =
-            "<?xpacket begin='' id='W5M0MpCehiHzreSzNTczkc9d'?><x:xmpmeta xmlns:x='adobe:ns:meta/'>"
-                    + "<rdf:RDF xmlns:rdf='http://www.w3.org/1999/02/22-rdf-syntax-ns#'><rdf:Description rdf:about=''"
-                    + " xmlns:xmp='http://ns.adobe.com/xap/1.0/' xmlns:tiff='http://ns.adobe.com/tiff/1.0/'"
-                    + " xmlns:dc='http://purl.org/dc/elements/1.1/' xmp:Rating='%s' tiff:Orientation='6'>"
-                    + "<dc:description><rdf:Alt><rdf:li xml:lang='x-default'>Dent at the &amp; edge</rdf:li></rdf:Alt></dc:description>"
-                    + "<dc:subject><rdf:Bag><rdf:li>hood</rdf:li><rdf:li>dent</rdf:li></rdf:Bag></dc:subject>"
-                    + "</rdf:Description></rdf:RDF></x:xmpmeta><?xpacket end='w'?>";
+            "<?xpacket begin='' id='W5M0MpCehiHzreSzNTczkc9d'?><x:xmpmeta xmlns:x='adobe:ns:meta/'><rdf:RDF"
+                + " xmlns:rdf='http://www.w3.org/1999/02/22-rdf-syntax-ns#'><rdf:Description rdf:about=''"
+                + " xmlns:xmp='http://ns.adobe.com/xap/1.0/' xmlns:tiff='http://ns.adobe.com/tiff/1.0/'"
+                + " xmlns:dc='http://purl.org/dc/elements/1.1/' xmp:Rating='%s'"
+                + " tiff:Orientation='6'><dc:description><rdf:Alt><rdf:li xml:lang='x-default'>Dent at the &amp;"
+                + " edge</rdf:li></rdf:Alt></dc:description>"
+                + "<dc:subject><rdf:Bag><rdf:li>hood</rdf:li><rdf:li>dent</rdf:li></rdf:Bag></dc:subject></rdf:Description></rdf:RDF></x:xmpmeta><?xpacket"
+                + " end='w'?>";
 
     @Test
     void aSidecarSaysCaptionKeywordsRatingAndRotation() throws Exception {

@@ -77,7 +77,7 @@ class WorkerMemoryTest {
 
     private String end(Path bomb) {
         try {
-            Looked looked = workers.look(bomb, MediaType.AVIF, NOW);
+            MediaProbe looked = workers.look(bomb, MediaType.AVIF, NOW);
             return looked.thumbnail().isPresent() ? "shown" : "kept with " + looked.notes();
         } catch (WorkerLost e) {
             return e.reason();

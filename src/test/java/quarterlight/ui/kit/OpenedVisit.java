@@ -26,11 +26,11 @@ import quarterlight.ui.kit.visit.VisitOpener;
 /** A visit opened as the window opens it, without a window; for tests of models. What users would be told is kept. */
 public final class OpenedVisit implements AutoCloseable {
     private final List<String> told = new CopyOnWriteArrayList<>();
-    private final DeskParts parts;
+    private final UiContext parts;
     private final OpenVisit visit;
 
     private OpenedVisit(Path folder, Path settings) throws Exception {
-        parts = new DeskParts(
+        parts = new UiContext(
                 Texts.load(),
                 SampleVisit.CLOCK,
                 ZoneTable.load(),
@@ -68,7 +68,7 @@ public final class OpenedVisit implements AutoCloseable {
         return visit;
     }
 
-    public DeskParts parts() {
+    public UiContext parts() {
         return parts;
     }
 

@@ -10,9 +10,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.ZoneId;
+import quarterlight.page.CaptureTimeText;
 import quarterlight.page.PinKey;
 import quarterlight.page.ReportSelection;
-import quarterlight.page.Taken;
 import quarterlight.page.report.picture.Frame;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.annotation.Trace;
@@ -77,7 +77,7 @@ public final class Shots {
                         Optional.of(pin.zone()),
                         pin.shows().orElse(""),
                         pin.caption().orElse(""),
-                        Taken.words(times, pin.photo(), day),
+                        CaptureTimeText.words(times, pin.photo(), day),
                         entry.file()));
             }
         }
@@ -96,7 +96,7 @@ public final class Shots {
                         named.getValue(),
                         "",
                         "",
-                        Taken.words(times, id, day),
+                        CaptureTimeText.words(times, id, day),
                         photo.get().file().name()));
             }
         }

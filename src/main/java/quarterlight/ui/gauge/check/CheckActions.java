@@ -14,8 +14,8 @@ import quarterlight.edit.fact.FactEdits;
 import quarterlight.edit.gauge.GaugeCheckEdits;
 import quarterlight.edit.gauge.TypedReading;
 import quarterlight.edit.row.RowEdits;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Settings;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.reading.GaugeCheck;
@@ -29,10 +29,10 @@ final class CheckActions {
     private static final String PERCENT = "gauge.accuracy.percent";
     private static final String UM = "gauge.accuracy.um";
 
-    private final DeskParts parts;
+    private final UiContext parts;
     private final OpenVisit visit;
 
-    CheckActions(DeskParts parts, OpenVisit visit) {
+    CheckActions(UiContext parts, OpenVisit visit) {
         this.parts = parts;
         this.visit = visit;
     }

@@ -17,10 +17,10 @@ import quarterlight.edit.EditRefused;
 import quarterlight.thickness.gauge.GaugeCorrection;
 import quarterlight.thickness.gauge.GaugeQuality;
 import quarterlight.ui.gauge.entry.GaugeEntry;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Texts;
-import quarterlight.ui.kit.field.Typing;
+import quarterlight.ui.kit.UiContext;
+import quarterlight.ui.kit.field.TypedText;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Prose;
 import quarterlight.ui.kit.look.TallPanel;
@@ -34,7 +34,7 @@ import quarterlight.visit.reading.GaugeValue;
 
 /** The gauge check: what it showed on bare metal and shims, how far that can be trusted, the correction, and what it can read. Event thread only. */
 public final class CheckPane extends JPanel {
-    private final transient DeskParts parts;
+    private final transient UiContext parts;
     private final transient OpenVisit visit;
     private final transient Texts texts;
     private final transient CheckActions actions;
@@ -50,7 +50,7 @@ public final class CheckPane extends JPanel {
     private final JCheckBox correct;
     private final ModesPane modes;
 
-    public CheckPane(DeskParts parts, OpenVisit visit, GaugeEntry entry) {
+    public CheckPane(UiContext parts, OpenVisit visit, GaugeEntry entry) {
         super(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill]"));
         this.parts = parts;
         this.visit = visit;
@@ -81,7 +81,7 @@ public final class CheckPane extends JPanel {
     private void wire() {
         List.of(percent, um).forEach(field -> {
             field.addActionListener(e -> accuracy());
-            Typing.keeping(field, this::accuracy);
+            TypedText.keeping(field, this::accuracy);
         });
         nominal.addActionListener(e -> plan());
         tolerance.addActionListener(e -> plan());

@@ -18,9 +18,9 @@ import javax.swing.table.TableCellRenderer;
 import quarterlight.edit.EditRefused;
 import quarterlight.thickness.gauge.GaugeQuality;
 import quarterlight.thickness.gauge.GaugeVerdict;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.units.Thickness;
@@ -40,7 +40,7 @@ final class CheckTable extends JTable {
     private static final int BEFORE = 2;
     private static final int AFTER = 4;
 
-    private final transient DeskParts parts;
+    private final transient UiContext parts;
     private final transient OpenVisit visit;
     private final transient Texts texts;
     private final transient CheckActions actions;
@@ -109,7 +109,7 @@ final class CheckTable extends JTable {
     }
 
     /** @param refused shows what is kept again after something was refused */
-    CheckTable(DeskParts parts, OpenVisit visit, CheckActions actions, Runnable refused) {
+    CheckTable(UiContext parts, OpenVisit visit, CheckActions actions, Runnable refused) {
         this.parts = parts;
         this.visit = visit;
         this.texts = parts.texts();

@@ -20,8 +20,8 @@ import quarterlight.car.ZoneId;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.thickness.gauge.GaugeReach;
 import quarterlight.ui.gauge.entry.GaugeEntry;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.widget.FactTable;
 import quarterlight.ui.kit.widget.WordChoice;
@@ -53,7 +53,7 @@ final class ModesPane extends JPanel {
         }
     }
 
-    ModesPane(DeskParts parts, OpenVisit visit, CheckActions actions, GaugeEntry entry) {
+    ModesPane(UiContext parts, OpenVisit visit, CheckActions actions, GaugeEntry entry) {
         super(new MigLayout("insets 0, gapy 8, wrap 1, fillx", "[grow,fill,0::]"));
         this.visit = visit;
         this.texts = parts.texts();

@@ -11,7 +11,7 @@ import quarterlight.edit.gauge.TypedReading;
 import quarterlight.finish.FinishEngine;
 import quarterlight.finish.FinishEvidence;
 import quarterlight.task.LatestWork;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.visit.reading.GaugeMode;
 import quarterlight.visit.trial.SignKind;
@@ -19,7 +19,7 @@ import quarterlight.visit.trial.SignKind;
 /** What can be done with the finish history: suppose, keep, drop, go where the next reading tells most. Event thread only. */
 final class HistoryActions {
 
-    private final DeskParts parts;
+    private final UiContext parts;
     private final OpenVisit visit;
     private final HistoryModel model;
     private final LatestWork<FinishEvidence, HistoryModel.Supposed> supposing;
@@ -27,7 +27,7 @@ final class HistoryActions {
     private Optional<FinishEvidence> asked = Optional.empty();
     private Optional<FinishEvidence> lookedFor = Optional.empty();
 
-    HistoryActions(DeskParts parts, OpenVisit visit, HistoryModel model) {
+    HistoryActions(UiContext parts, OpenVisit visit, HistoryModel model) {
         this.parts = parts;
         this.visit = visit;
         this.model = model;

@@ -22,9 +22,9 @@ import quarterlight.page.report.text.LikelihoodTexts;
 import quarterlight.ui.gauge.bars.ChanceBars;
 import quarterlight.ui.gauge.bars.ReasonBars;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Prose;
 import quarterlight.ui.kit.look.TallPanel;
@@ -39,7 +39,7 @@ import quarterlight.visit.trial.SignKind;
 public final class HistoryPane extends JPanel {
     private static final int NEXT_ROWS = 4;
 
-    private final transient DeskParts parts;
+    private final transient UiContext parts;
     private final transient OpenVisit visit;
     private final transient Texts texts;
     private final transient HistoryModel model = new HistoryModel();
@@ -62,7 +62,7 @@ public final class HistoryPane extends JPanel {
     private final Command drop;
 
     /** @param mode the mode that readings kept from here bear */
-    public HistoryPane(DeskParts parts, OpenVisit visit, Supplier<Optional<GaugeMode>> mode) {
+    public HistoryPane(UiContext parts, OpenVisit visit, Supplier<Optional<GaugeMode>> mode) {
         super(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill]"));
         this.parts = parts;
         this.visit = visit;

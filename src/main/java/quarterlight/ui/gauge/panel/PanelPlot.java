@@ -8,7 +8,7 @@ import javax.swing.JPanel;
 import quarterlight.diagram.ink.InkPalette;
 import quarterlight.page.panel.PanelProfile;
 import quarterlight.page.panel.PanelProfileDrawing;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 
 /** The zone in hand seen from its edge, as wide as there is room. Event thread only. */
@@ -17,10 +17,10 @@ final class PanelPlot extends JPanel {
     private static final int MIN_WIDTH = 320;
     private static final int MAX_WIDTH = 900;
 
-    private final transient DeskParts parts;
+    private final transient UiContext parts;
     private transient Optional<PanelProfile> profile = Optional.empty();
 
-    PanelPlot(DeskParts parts) {
+    PanelPlot(UiContext parts) {
         this.parts = parts;
         setName("panel-plot");
         Look.named(this, parts.texts().get("panels.plot"));

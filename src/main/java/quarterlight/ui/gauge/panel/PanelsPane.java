@@ -22,9 +22,9 @@ import quarterlight.thickness.MeanUncertainty;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.thickness.statistics.VarianceComponents;
 import quarterlight.ui.gauge.bars.DifferenceBars;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Prose;
 import quarterlight.ui.kit.look.TallPanel;
@@ -35,7 +35,7 @@ import quarterlight.visit.pin.Recorded;
 
 /** The zone in hand seen from its edge, and the panels set against one another. Event thread only. */
 public final class PanelsPane extends JPanel {
-    private final transient DeskParts parts;
+    private final transient UiContext parts;
     private final transient OpenVisit visit;
     private final transient Texts texts;
     private final JScrollPane scroll = new JScrollPane();
@@ -52,7 +52,7 @@ public final class PanelsPane extends JPanel {
     private transient Optional<Findings> compared = Optional.empty();
     private transient Optional<CarThickness> car = Optional.empty();
 
-    public PanelsPane(DeskParts parts, OpenVisit visit) {
+    public PanelsPane(UiContext parts, OpenVisit visit) {
         super(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill]"));
         this.parts = parts;
         this.visit = visit;

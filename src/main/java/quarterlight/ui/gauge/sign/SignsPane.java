@@ -18,8 +18,8 @@ import quarterlight.car.Zone;
 import quarterlight.car.ZoneId;
 import quarterlight.edit.gauge.FinishEdits;
 import quarterlight.ui.kit.Command;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.visit.photo.PhotoId;
@@ -27,7 +27,7 @@ import quarterlight.visit.trial.SignKind;
 
 /** Signs taken down in one pass: zones by signs, many at once, with a photo. Event thread only. */
 public final class SignsPane extends JPanel {
-    private final transient DeskParts parts;
+    private final transient UiContext parts;
     private final transient OpenVisit visit;
     private final transient Texts texts;
     private final SignGrid grid;
@@ -41,7 +41,7 @@ public final class SignsPane extends JPanel {
     private final transient List<Command> commands = new ArrayList<>();
     private boolean filling;
 
-    public SignsPane(DeskParts parts, OpenVisit visit) {
+    public SignsPane(UiContext parts, OpenVisit visit) {
         super(new MigLayout("insets 12 16 12 16, gapy 8, wrap 1, fill", "[grow,fill,0::]", "[][grow,fill][][]"));
         this.parts = parts;
         this.visit = visit;

@@ -24,7 +24,7 @@ public final class Drafts {
 
     /** Keeps a changed row when the keyboard leaves one of the fields; rows to come wait for the command to keep them. */
     public Drafts keeping(Runnable keepRow) {
-        fields.forEach(field -> Typing.keeping(field, () -> row.ifPresent(known -> keepRow.run())));
+        fields.forEach(field -> TypedText.keeping(field, () -> row.ifPresent(known -> keepRow.run())));
         return this;
     }
 

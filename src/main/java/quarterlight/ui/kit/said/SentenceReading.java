@@ -3,8 +3,8 @@ package quarterlight.ui.kit.said;
 import java.nio.file.Path;
 import java.util.function.Function;
 import quarterlight.table.TableUnreadable;
-import quarterlight.table.list.WordsTable;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.table.list.LexiconTable;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.words.lexicon.Lexicon;
 import quarterlight.words.place.CarZones;
@@ -19,7 +19,7 @@ public final class SentenceReading {
     private final CarZones places;
     private final Path settings;
 
-    public SentenceReading(DeskParts parts, OpenVisit visit) {
+    public SentenceReading(UiContext parts, OpenVisit visit) {
         places = new CarZones(
                 parts.catalog(),
                 visit.visit().facts().car().body(),
@@ -28,16 +28,16 @@ public final class SentenceReading {
     }
 
     public Function<String, SaidFacets> load() {
-        Weights weights = WordsTable.weights();
+        Weights weights = LexiconTable.weights();
         Lexicon lexicon = lexicon();
         return sentence -> SaidFacets.of(sentence, places, lexicon, weights);
     }
 
     private Lexicon lexicon() {
         try {
-            return WordsTable.load(settings);
+            return LexiconTable.load(settings);
         } catch (TableUnreadable unusable) {
-            return WordsTable.load();
+            return LexiconTable.load();
         }
     }
 }

@@ -35,7 +35,13 @@ final class CanvasMouse extends MouseAdapter {
     }
 
     @Override
+    public void mouseMoved(MouseEvent e) {
+        canvas.pointer(e.getPoint());
+    }
+
+    @Override
     public void mouseDragged(MouseEvent e) {
+        canvas.pointer(e.getPoint());
         if (isTaken() && !SwingUtilities.isMiddleMouseButton(e)) {
             return;
         }

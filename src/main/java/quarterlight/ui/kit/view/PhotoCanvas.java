@@ -5,13 +5,13 @@ import java.awt.Cursor;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.RenderingHints;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.event.FocusEvent;
 import java.awt.event.FocusListener;
-import java.awt.geom.AffineTransform;
 import java.awt.geom.Point2D;
 import java.awt.image.BufferedImage;
 import java.util.Optional;
@@ -28,6 +28,7 @@ import quarterlight.visit.photo.PhotoFile;
 /** One photo in its frame, with what is drawn on it; zoomed, moved and turned for viewing only. Event thread only. */
 public final class PhotoCanvas extends DrawnComponent {
     private static final double EDGE_PX = 40;
+    private static final double NUDGE_PX = 40;
 
     /** What is painted above the photo and may take the mouse. */
     public interface Overlay {
@@ -44,11 +45,10 @@ public final class PhotoCanvas extends DrawnComponent {
     private transient Optional<ViewTransform> transform = Optional.empty();
     private transient Optional<Overlay> overlay = Optional.empty();
     private transient Optional<String> problem = Optional.empty();
-    private transient Optional<Fitted> fitted = Optional.empty();
+    private final transient SeenPart seen = new SeenPart();
+    private final transient Loupe loupe = new Loupe();
+    private transient Tone tone = Tone.RECORDED;
     private final transient DeferredTask picture = new DeferredTask(this::repaint);
-
-    /** The part of a picture that is seen, drawn once at the size of the screen, and where it lies in the frame. */
-    private record Fitted(BufferedImage source, AffineTransform transform, Rectangle place, BufferedImage picture) {}
 
     public PhotoCanvas(Texts texts, OpenVisit visit) {
         this.texts = texts;
@@ -84,7 +84,7 @@ public final class PhotoCanvas extends DrawnComponent {
 
     /** Thumbnails of other photos come by the hundred while the sheet is scrolled. */
     private void pictureCame() {
-        if (!pictures.best().equals(fitted.map(Fitted::source))) {
+        if (!pictures.best().equals(seen.source())) {
             repaint();
         }
     }
@@ -109,7 +109,8 @@ public final class PhotoCanvas extends DrawnComponent {
         if (other) {
             problem = Optional.empty();
             transform = Optional.empty();
-            fitted = Optional.empty();
+            seen.forget();
+            loupe.toMiddle();
         }
         Look.named(
                 this,
@@ -190,6 +191,45 @@ public final class PhotoCanvas extends DrawnComponent {
         transform().ifPresent(t -> transform(t.turned(quarters)));
     }
 
+    /** Lays a loupe on the photo, or takes it off. */
+    public void loupe(boolean laid) {
+        loupe.lay(laid);
+        repaint();
+    }
+
+    public boolean isLoupe() {
+        return loupe.isOn();
+    }
+
+    /** The pointer is here; px of the component. */
+    void pointer(Point at) {
+        if (loupe.isOn()) {
+            loupe.at(at);
+            repaint();
+        }
+    }
+
+    /** Shows the photo in another tone; what is stored stays. */
+    public void tone(Tone wanted) {
+        tone = wanted;
+        repaint();
+    }
+
+    public Tone tone() {
+        return tone;
+    }
+
+    /** Moves the loupe, or the zoomed photo, by a step of the arrow keys. */
+    public void nudge(int dx, int dy) {
+        if (loupe.isOn()) {
+            loupe.move(dx, dy, getWidth(), getHeight());
+            repaint();
+        } else {
+            transform()
+                    .ifPresent(t -> transform(t.moved(-dx * NUDGE_PX * deviceScale(), -dy * NUDGE_PX * deviceScale())));
+        }
+    }
+
     /** Moves a zoomed photo so far that a pixel of it is seen. */
     public void bringIntoView(Point2D pixel) {
         transform().filter(t -> !t.isFit()).ifPresent(t -> {
@@ -248,11 +288,14 @@ public final class PhotoCanvas extends DrawnComponent {
             Graphics2D device = (Graphics2D) g.create();
             double scale = deviceScale();
             device.scale(1 / scale, 1 / scale);
-            draw(device, picture.get(), t);
+            seen.draw(device, picture.get(), t, tone);
             device.transform(t.toView());
             device.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
             overlay.ifPresent(above -> above.paint(device, photo.get(), t.scale()));
             device.dispose();
+            if (loupe.isOn()) {
+                paintLoupe(g, picture.get(), t);
+            }
             if (pictures.isFetchingWhole()) {
                 line(g, p, texts.get("photos.large.fetching"));
             }
@@ -265,42 +308,12 @@ public final class PhotoCanvas extends DrawnComponent {
         }
     }
 
-    private void draw(Graphics2D g, BufferedImage picture, ViewTransform t) {
-        AffineTransform whole = new AffineTransform(t.toView());
-        whole.scale(t.photoWidth() / picture.getWidth(), t.photoHeight() / picture.getHeight());
-        Rectangle place = whole.createTransformedShape(new Rectangle(picture.getWidth(), picture.getHeight()))
-                .getBounds()
-                .intersection(new Rectangle((int) t.viewWidth(), (int) t.viewHeight()));
-        if (place.isEmpty()) {
-            return;
-        }
-        if (fitted.isEmpty()
-                || fitted.get().source() != picture
-                || !fitted.get().transform().equals(whole)
-                || !fitted.get().place().equals(place)) {
-            fitted = Optional.of(new Fitted(picture, whole, place, drawn(picture, place, whole)));
-        }
-        g.drawImage(fitted.get().picture(), place.x, place.y, null);
-    }
-
-    private static BufferedImage drawn(BufferedImage picture, Rectangle place, AffineTransform whole) {
-        BufferedImage part = new BufferedImage(place.width, place.height, BufferedImage.TYPE_INT_RGB);
-        Graphics2D g = part.createGraphics();
-        try {
-            g.setColor(Look.palette().sheet());
-            g.fillRect(0, 0, place.width, place.height);
-            g.translate(-place.x, -place.y);
-            boolean enlarged = whole.getScaleX() * whole.getScaleX() + whole.getShearX() * whole.getShearX() >= 4;
-            g.setRenderingHint(
-                    RenderingHints.KEY_INTERPOLATION,
-                    enlarged
-                            ? RenderingHints.VALUE_INTERPOLATION_NEAREST_NEIGHBOR
-                            : RenderingHints.VALUE_INTERPOLATION_BILINEAR);
-            g.drawImage(picture, whole, null);
-        } finally {
-            g.dispose();
-        }
-        return part;
+    private void paintLoupe(Graphics2D g, BufferedImage picture, ViewTransform t) {
+        pictures.need(Loupe.zoom(t.scale()));
+        Graphics2D device = (Graphics2D) g.create();
+        device.scale(1 / deviceScale(), 1 / deviceScale());
+        loupe.paint(device, picture, t, tone, deviceScale());
+        device.dispose();
     }
 
     private void line(Graphics2D g, Palette p, String sentence) {
@@ -315,7 +328,7 @@ public final class PhotoCanvas extends DrawnComponent {
 
     @Override
     public void updateUI() {
-        fitted = Optional.empty();
+        seen.forget();
         repaint();
     }
 

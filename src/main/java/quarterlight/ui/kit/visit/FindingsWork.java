@@ -10,7 +10,7 @@ import quarterlight.coverage.ZoneCoverage;
 import quarterlight.findings.Findings;
 import quarterlight.table.TableUnreadable;
 import quarterlight.task.LatestWork;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.visit.VisitRecord;
 
 /** Works out the findings and the coverage of the last state of the visit in the background; states that were overtaken are left out. */
@@ -19,7 +19,7 @@ final class FindingsWork {
     private record Answer(Findings findings, List<ZoneCoverage> coverage) {}
 
     private final LatestWork<VisitRecord, Optional<Answer>> work;
-    private final DeskParts parts;
+    private final UiContext parts;
     private final Path folder;
     private final AtomicBoolean stale = new AtomicBoolean();
     private Optional<List<Object>> last = Optional.empty();
@@ -27,7 +27,7 @@ final class FindingsWork {
     private List<ZoneCoverage> coverage = List.of();
 
     /** @param arrived told on the event thread; the same findings again if only the coverage changed */
-    FindingsWork(DeskParts parts, Path folder, BiConsumer<Findings, List<ZoneCoverage>> arrived) {
+    FindingsWork(UiContext parts, Path folder, BiConsumer<Findings, List<ZoneCoverage>> arrived) {
         this.parts = parts;
         this.folder = folder;
         this.work = new LatestWork<>(

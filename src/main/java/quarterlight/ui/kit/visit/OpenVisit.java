@@ -14,10 +14,10 @@ import quarterlight.coverage.ZoneCoverage;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.ZonePlaces;
 import quarterlight.findings.Findings;
-import quarterlight.photo.intake.Glance;
+import quarterlight.photo.intake.FilePreview;
 import quarterlight.store.VisitStore;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Listeners;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.place.ChangedRows;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.photo.PhotoId;
@@ -34,7 +34,7 @@ public final class OpenVisit {
         T run(VisitStore store) throws Exception;
     }
 
-    private final DeskParts parts;
+    private final UiContext parts;
     private final StoreThread thread;
     private final PhotoImages images;
     private final Selection selection = new Selection();
@@ -47,14 +47,14 @@ public final class OpenVisit {
     private StoreThread.State state;
     private Drawing drawing;
     private Optional<Findings> findings = Optional.empty();
-    private List<Glance> coming = List.of();
+    private List<FilePreview> coming = List.of();
     private List<ZoneCoverage> coverage = List.of();
     private Optional<List<Runnable>> waiting = Optional.of(new ArrayList<>());
 
     /** The diagram of the car and the middles of its zones. */
     public record Drawing(BodyDiagram diagram, ZonePlaces places) {}
 
-    OpenVisit(DeskParts parts, StoreThread thread, PhotoImages images, StoreThread.State state, Drawing drawing) {
+    OpenVisit(UiContext parts, StoreThread thread, PhotoImages images, StoreThread.State state, Drawing drawing) {
         this.parts = Objects.requireNonNull(parts, "parts");
         this.thread = thread;
         this.images = images;
@@ -108,12 +108,12 @@ public final class OpenVisit {
     }
 
     /** Photos that are being taken in and are not held yet, in the order of time. */
-    public List<Glance> coming() {
+    public List<FilePreview> coming() {
         return coming;
     }
 
     /** Shows photos that are being taken in; none when that has ended. */
-    public void coming(List<Glance> seen) {
+    public void coming(List<FilePreview> seen) {
         coming = PendingImport.bounded(seen);
         images.coming(coming);
         visitListeners.tell();

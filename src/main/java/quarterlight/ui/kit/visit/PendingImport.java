@@ -6,7 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import quarterlight.photo.intake.Glance;
+import quarterlight.photo.intake.FilePreview;
 import quarterlight.visit.photo.CaptureTime;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.photo.PhotoFile;
@@ -34,7 +34,7 @@ public final class PendingImport {
     }
 
     /** Those of the glances that no photo of the visit is like, by name and time; each photo stands for one. */
-    public static List<Photo> photos(List<Glance> glances, List<Photo> held) {
+    public static List<Photo> photos(List<FilePreview> glances, List<Photo> held) {
         if (glances.isEmpty()) {
             return List.of();
         }
@@ -51,12 +51,15 @@ public final class PendingImport {
     }
 
     /** The same glances with small pictures only as far as memory allows. */
-    static List<Glance> bounded(List<Glance> glances) {
-        List<Glance> kept = new ArrayList<>();
+    static List<FilePreview> bounded(List<FilePreview> glances) {
+        List<FilePreview> kept = new ArrayList<>();
         long bytes = 0;
-        for (Glance glance : glances) {
+        for (FilePreview glance : glances) {
             bytes += glance.preview().map(preview -> preview.jpeg().length).orElse(0);
-            kept.add(bytes <= MAX_BYTES ? glance : new Glance(glance.found(), glance.provisional(), Optional.empty()));
+            kept.add(
+                    bytes <= MAX_BYTES
+                            ? glance
+                            : new FilePreview(glance.found(), glance.provisional(), Optional.empty()));
         }
         return List.copyOf(kept);
     }

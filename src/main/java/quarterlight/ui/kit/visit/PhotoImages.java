@@ -17,7 +17,7 @@ import quarterlight.edit.intake.ThumbnailShelf;
 import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.decode.Pictures;
 import quarterlight.photo.film.FilmFrame;
-import quarterlight.photo.intake.Glance;
+import quarterlight.photo.intake.FilePreview;
 import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.photo.worker.OriginalPictures;
 import quarterlight.store.folder.ThumbnailStore;
@@ -59,7 +59,7 @@ public final class PhotoImages {
             return size() > MAX_IN_MEMORY;
         }
     };
-    private volatile Map<Sha256, Glance> coming = Map.of();
+    private volatile Map<Sha256, FilePreview> coming = Map.of();
     private Optional<ThumbnailStore> cache = Optional.empty();
     private boolean closed;
 
@@ -85,7 +85,7 @@ public final class PhotoImages {
     }
 
     /** Shows the small pictures of files that are being taken in, in place of those before. */
-    void coming(List<Glance> glances) {
+    void coming(List<FilePreview> glances) {
         Set<Sha256> before = coming.keySet();
         memory.keySet().removeAll(before);
         cannot.removeAll(before);
@@ -179,7 +179,7 @@ public final class PhotoImages {
     }
 
     private Optional<BufferedImage> load(PhotoFile photo) {
-        Optional<Glance> glance = Optional.ofNullable(coming.get(photo.sha256()));
+        Optional<FilePreview> glance = Optional.ofNullable(coming.get(photo.sha256()));
         if (glance.isPresent()) {
             return glance.get().picture(decoding);
         }

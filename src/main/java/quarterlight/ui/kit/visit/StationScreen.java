@@ -6,6 +6,7 @@ import javax.swing.JComponent;
 import quarterlight.car.ZoneId;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.place.ChangedRows;
+import quarterlight.ui.kit.view.PhotoCanvas;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.ViewPoint;
@@ -46,6 +47,11 @@ public interface StationScreen {
 
     /** Thickness is shown in the other unit from now on. */
     default void unitChanged() {}
+
+    /** The picture that the station shows itself; empty if what is in hand is seen beside the drawing. */
+    default Optional<PhotoCanvas> picture() {
+        return Optional.empty();
+    }
 
     /** One line to show at the foot of the diagram while the station is in front: what a click does. */
     default Optional<String> hint() {

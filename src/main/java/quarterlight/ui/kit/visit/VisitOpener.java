@@ -6,7 +6,7 @@ import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.photo.worker.WorkerLimits;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.visit.VisitFacts;
 
 /** Opens and makes visits for the window, in the background. Event thread only. */
@@ -14,9 +14,9 @@ public final class VisitOpener {
     /** What can wait waits no longer than this for the small pictures. */
     private static final int MAX_WAIT_MS = 400;
 
-    private final DeskParts parts;
+    private final UiContext parts;
 
-    public VisitOpener(DeskParts parts) {
+    public VisitOpener(UiContext parts) {
         this.parts = parts;
     }
 
@@ -45,7 +45,7 @@ public final class VisitOpener {
 
     /** What {@code opened} puts into the window is painted, with its small pictures if they come soon, before what can wait begins. */
     private void show(VisitReading.Ready ready, Consumer<OpenVisit> opened) {
-        ready.slip().ifPresent(slip -> parts.problems().tell(slip.text()));
+        ready.report().ifPresent(report -> parts.problems().tell(report.text()));
         OpenVisit visit = new OpenVisit(
                 parts,
                 ready.thread(),

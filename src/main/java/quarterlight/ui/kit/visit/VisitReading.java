@@ -8,7 +8,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicReference;
 import javax.swing.SwingUtilities;
-import quarterlight.store.CustomsSlip;
+import quarterlight.store.TakeoverReport;
 import quarterlight.store.VisitOpening;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitLocked;
@@ -24,7 +24,8 @@ public final class VisitReading {
     private static final System.Logger LOG = System.getLogger(VisitReading.class.getName());
 
     /** What was read. */
-    record Ready(StoreThread thread, StoreThread.State state, OpenVisit.Drawing drawing, Optional<CustomsSlip> slip) {}
+    record Ready(
+            StoreThread thread, StoreThread.State state, OpenVisit.Drawing drawing, Optional<TakeoverReport> report) {}
 
     private interface Opening {
         VisitStore open(VisitOpening opening) throws VisitProblem;
@@ -93,10 +94,10 @@ public final class VisitReading {
     }
 
     private static Ready ready(Clock clock, Path settings, Opening way) throws Exception {
-        AtomicReference<CustomsSlip> slip = new AtomicReference<>();
+        AtomicReference<TakeoverReport> report = new AtomicReference<>();
         VisitStore store = way.open(VisitOpening.by(clock)
                 .onThisComputer(settings)
-                .telling(slip::set)
+                .telling(report::set)
                 .guardedBy(VisitReading::refuseEventThread));
         try {
             AtomicReference<FutureTask<OpenVisit.Drawing>> drawing = new AtomicReference<>();
@@ -106,7 +107,7 @@ public final class VisitReading {
                         () -> DrawingOf.visitSoon(store.folder().root(), facts)));
                 Threads.start("quarterlight-drawing", drawing.get());
             });
-            return new Ready(thread, state, result(drawing.get()), Optional.ofNullable(slip.get()));
+            return new Ready(thread, state, result(drawing.get()), Optional.ofNullable(report.get()));
         } catch (Exception e) {
             store.close();
             throw e;

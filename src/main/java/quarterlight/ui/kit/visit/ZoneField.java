@@ -20,9 +20,9 @@ import quarterlight.car.Car;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneFinder;
 import quarterlight.car.ZoneId;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Listeners;
-import quarterlight.ui.kit.field.Typing;
+import quarterlight.ui.kit.UiContext;
+import quarterlight.ui.kit.field.TypedText;
 import quarterlight.ui.kit.look.Look;
 
 /**
@@ -32,7 +32,7 @@ import quarterlight.ui.kit.look.Look;
 public final class ZoneField extends JPanel {
     private static final int NAMED = 3;
 
-    private final transient DeskParts parts;
+    private final transient UiContext parts;
     private final transient OpenVisit visit;
     private final JTextField field = new JTextField();
     private final JLabel said = new JLabel(" ");
@@ -42,12 +42,12 @@ public final class ZoneField extends JPanel {
     private transient int at;
     private transient Optional<Component> next = Optional.empty();
 
-    public ZoneField(DeskParts parts, OpenVisit visit) {
+    public ZoneField(UiContext parts, OpenVisit visit) {
         super(new MigLayout("insets 0, gap 0, wrap 1, fillx", "[grow,fill]", "[26!][18!]"));
         this.parts = parts;
         this.visit = visit;
         Look.named(field, parts.texts().get("zonefield.name"));
-        Typing.ownEscape(field).setName("zone-field");
+        TypedText.ownEscape(field).setName("zone-field");
         field.putClientProperty("JTextField.placeholderText", parts.texts().get("zonefield.hint"));
         field.getDocument().addDocumentListener(new DocumentListener() {
             @Override
@@ -65,7 +65,7 @@ public final class ZoneField extends JPanel {
                 typed();
             }
         });
-        Typing.keeping(field, this::takeOnLeaving);
+        TypedText.keeping(field, this::takeOnLeaving);
         key("ENTER", () -> take(false));
         key("shift ENTER", () -> take(true));
         key("DOWN", () -> step(1));

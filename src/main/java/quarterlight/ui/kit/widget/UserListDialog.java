@@ -24,13 +24,13 @@ import javax.swing.SwingUtilities;
 import javax.swing.event.TableModelEvent;
 import javax.swing.table.DefaultTableModel;
 import net.miginfocom.swing.MigLayout;
+import quarterlight.coverage.EvidenceKind;
 import quarterlight.coverage.TrialGroup;
-import quarterlight.coverage.Want;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.list.UserLists;
 import quarterlight.table.list.UserList;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.units.Worded;
 
@@ -46,7 +46,7 @@ public final class UserListDialog {
     private static final int WORDS_PX = 136;
     private static final int WORD_PX = 92;
 
-    private final DeskParts parts;
+    private final UiContext parts;
     private final Texts texts;
     private final UserList list;
     private final Runnable changed;
@@ -57,7 +57,7 @@ public final class UserListDialog {
     private final List<JButton> buttons = new ArrayList<>();
 
     private UserListDialog(
-            Component parent, DeskParts parts, UserList list, List<List<String>> cells, boolean own, Runnable changed) {
+            Component parent, UiContext parts, UserList list, List<List<String>> cells, boolean own, Runnable changed) {
         this.parts = parts;
         this.texts = parts.texts();
         this.list = list;
@@ -109,7 +109,7 @@ public final class UserListDialog {
      *
      * @param changed told when another list holds from now on
      */
-    public static void open(Component parent, DeskParts parts, UserList list, Runnable changed) {
+    public static void open(Component parent, UiContext parts, UserList list, Runnable changed) {
         UserLists lists = new UserLists(parts.settings().folder());
         parts.jobs()
                 .start(
@@ -153,7 +153,7 @@ public final class UserListDialog {
     /** The words to choose from, where a column takes only those. */
     private static Optional<JComboBox<String>> choices(String column) {
         Stream<String> words = column.equals("wants")
-                ? Worded.list(Want.class).stream()
+                ? Worded.list(EvidenceKind.class).stream()
                 : column.equals("group")
                         ? Worded.list(TrialGroup.class).stream()
                         : YES_OR_NO.contains(column) ? Stream.of("", "yes", "no") : Stream.empty();

@@ -20,11 +20,11 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.capture.CameraClock;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.fact.ClockEdits;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Dialogs;
 import quarterlight.ui.kit.Listeners;
 import quarterlight.ui.kit.Texts;
-import quarterlight.ui.kit.field.Typing;
+import quarterlight.ui.kit.UiContext;
+import quarterlight.ui.kit.field.TypedText;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.photos.list.PhotoItem;
@@ -36,7 +36,7 @@ import quarterlight.visit.photo.CameraId;
  * moment. Recorded times stay as they are. Event thread only.
  */
 public final class ClockPanel {
-    private final DeskParts parts;
+    private final UiContext parts;
     private final Texts texts;
     private final PhotosModel model;
     private final OpenVisit visit;
@@ -50,7 +50,7 @@ public final class ClockPanel {
     private final JButton byPair;
     private Optional<JDialog> open = Optional.empty();
 
-    public ClockPanel(DeskParts parts, PhotosModel model) {
+    public ClockPanel(UiContext parts, PhotosModel model) {
         this.parts = parts;
         this.texts = parts.texts();
         this.model = model;
@@ -61,7 +61,7 @@ public final class ClockPanel {
         camera.addActionListener(e -> fillShift());
         shift.setName("clock-shift");
         shift.addActionListener(e -> byShift());
-        Typing.keeping(shift, this::byShift);
+        TypedText.keeping(shift, this::byShift);
         shown.setName("clock-shown");
     }
 

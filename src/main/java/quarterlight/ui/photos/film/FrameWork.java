@@ -5,16 +5,16 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import quarterlight.edit.intake.FrameKeeping;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.photos.list.PhotoItem;
 
 /** Keeps the frame that is shown as a photo of its own and takes it in hand. Event thread only. */
 public final class FrameWork {
-    private final DeskParts parts;
+    private final UiContext parts;
     private final OpenVisit visit;
 
-    public FrameWork(DeskParts parts, OpenVisit visit) {
+    public FrameWork(UiContext parts, OpenVisit visit) {
         this.parts = Objects.requireNonNull(parts, "parts");
         this.visit = Objects.requireNonNull(visit, "visit");
     }

@@ -20,8 +20,8 @@ import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
 import quarterlight.edit.row.RowEdits;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.said.DetailsLine;
 import quarterlight.ui.kit.said.FacetBoard;
@@ -29,7 +29,7 @@ import quarterlight.ui.kit.said.SentenceReading;
 import quarterlight.ui.kit.said.SlashLetter;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.ZoneField;
-import quarterlight.ui.kit.widget.Typing;
+import quarterlight.ui.kit.widget.TextChange;
 import quarterlight.ui.kit.widget.WordChoice;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.PhotoId;
@@ -42,7 +42,7 @@ import quarterlight.words.rule.SaidFacets;
 
 /** Says something of the photo in hand, or of the moment of the film that is shown, without leaving it. Event thread only. */
 public final class StatementSheet {
-    private final DeskParts parts;
+    private final UiContext parts;
     private final Texts texts;
     private final OpenVisit visit;
     private final ZoneField zone;
@@ -54,7 +54,7 @@ public final class StatementSheet {
     private final JLabel trouble = new JLabel(" ");
     private Function<String, SaidFacets> reading = sentence -> SaidFacets.NONE;
 
-    public StatementSheet(DeskParts parts, OpenVisit visit) {
+    public StatementSheet(UiContext parts, OpenVisit visit) {
         this.parts = Objects.requireNonNull(parts, "parts");
         this.visit = Objects.requireNonNull(visit, "visit");
         this.texts = parts.texts();
@@ -153,7 +153,7 @@ public final class StatementSheet {
                             what.suggest(reading.apply(words.getText()));
                         },
                         parts.problems()::failed);
-        words.getDocument().addDocumentListener(new Typing(() -> what.suggest(reading.apply(words.getText()))));
+        words.getDocument().addDocumentListener(new TextChange(() -> what.suggest(reading.apply(words.getText()))));
     }
 
     /** Leaves the sheet; from the field of zones only when there is no zone to let go of first. */

@@ -17,10 +17,10 @@ import quarterlight.visit.photo.CameraId;
  * @param name part of the file's name, in any case; empty for all
  */
 public record PhotoFilter(
-        Showing showing, boolean zonesOnly, Optional<CameraId> camera, OptionalInt group, String name) {
+        PhotoScope showing, boolean zonesOnly, Optional<CameraId> camera, OptionalInt group, String name) {
     /** Everything is shown. */
     public static final PhotoFilter ALL =
-            new PhotoFilter(Showing.ALL, false, Optional.empty(), OptionalInt.empty(), "");
+            new PhotoFilter(PhotoScope.ALL, false, Optional.empty(), OptionalInt.empty(), "");
 
     public PhotoFilter {
         Objects.requireNonNull(showing, "showing");
@@ -31,10 +31,10 @@ public record PhotoFilter(
 
     /** Whether nothing is left out. */
     public boolean takesAll() {
-        return showing == Showing.ALL && !zonesOnly && camera.isEmpty() && group.isEmpty() && name.isEmpty();
+        return showing == PhotoScope.ALL && !zonesOnly && camera.isEmpty() && group.isEmpty() && name.isEmpty();
     }
 
-    public PhotoFilter with(Showing other) {
+    public PhotoFilter with(PhotoScope other) {
         return new PhotoFilter(other, zonesOnly, camera, group, name);
     }
 

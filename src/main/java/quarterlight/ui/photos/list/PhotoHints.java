@@ -56,7 +56,7 @@ public record PhotoHints(
     @SuppressWarnings(
             "ReferenceEquality") // NONE stands for "not worked out yet"; hints that were worked out and are empty are
     // known
-    public boolean isKnown(Showing choice) {
+    public boolean isKnown(PhotoScope choice) {
         return this != NONE || !choice.restsOnPictures();
     }
 

@@ -147,9 +147,9 @@ public final class PhotosModel {
     }
 
     /** How many photos each choice would show, whatever else the filter says; in the order of the choices. */
-    public Map<Showing, Integer> counts() {
-        Map<Showing, Integer> counts = new EnumMap<>(Showing.class);
-        for (Showing choice : Showing.values()) {
+    public Map<PhotoScope, Integer> counts() {
+        Map<PhotoScope, Integer> counts = new EnumMap<>(PhotoScope.class);
+        for (PhotoScope choice : PhotoScope.values()) {
             int count = 0;
             for (PhotoItem item : all.items()) {
                 count += choice.takes(item, hints) ? 1 : 0;

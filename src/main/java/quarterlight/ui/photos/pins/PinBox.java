@@ -24,9 +24,9 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneFinder;
 import quarterlight.car.ZoneId;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Texts;
-import quarterlight.ui.kit.field.Typing;
+import quarterlight.ui.kit.UiContext;
+import quarterlight.ui.kit.field.TypedText;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.photos.list.PhotoItem;
 import quarterlight.ui.photos.list.PhotosModel;
@@ -40,7 +40,7 @@ import quarterlight.walk.Suggestion;
 public final class PinBox extends JPanel {
     static final int ROWS = 5;
 
-    private final transient DeskParts parts;
+    private final transient UiContext parts;
     private final transient Texts texts;
     private final transient PhotosModel model;
     private final transient PinWork work;
@@ -55,7 +55,7 @@ public final class PinBox extends JPanel {
      * @param leave gives the keyboard back to where it was
      * @param words brings it to what the pin to a zone shows, once that is there
      */
-    public PinBox(DeskParts parts, PhotosModel model, PinWork work, Runnable leave, Consumer<ZoneId> words) {
+    public PinBox(UiContext parts, PhotosModel model, PinWork work, Runnable leave, Consumer<ZoneId> words) {
         super(new MigLayout("insets 6 10 6 10, gapy 0, fillx, wrap 1, hidemode 3", "[grow,fill]"));
         this.parts = parts;
         this.texts = parts.texts();
@@ -63,7 +63,7 @@ public final class PinBox extends JPanel {
         this.work = work;
         this.leave = leave;
         this.words = words;
-        Typing.ownEscape(finder).setName("photos-finder");
+        TypedText.ownEscape(finder).setName("photos-finder");
         finder.putClientProperty("JTextField.placeholderText", texts.get("photos.pin.find"));
         finder.putClientProperty("JTextField.showClearButton", true);
         add(Look.named(finder, texts.get("photos.pin.find")), "h 28!, gapbottom 4");

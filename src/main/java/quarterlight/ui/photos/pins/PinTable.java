@@ -26,16 +26,16 @@ import javax.swing.SwingUtilities;
 import javax.swing.table.AbstractTableModel;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
-import quarterlight.table.ShownTable;
+import quarterlight.table.PinSubjectTable;
 import quarterlight.task.LatestWork;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Texts;
-import quarterlight.ui.kit.field.Typing;
+import quarterlight.ui.kit.UiContext;
+import quarterlight.ui.kit.field.TypedText;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.photos.list.PhotoItem;
 import quarterlight.ui.photos.list.PhotosModel;
-import quarterlight.visit.ShownWords;
+import quarterlight.visit.PinSubjects;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.Pin;
 import quarterlight.visit.pin.RecordId;
@@ -49,7 +49,7 @@ public final class PinTable extends JPanel {
     private final transient Texts texts;
     private final transient PhotosModel model;
     private final transient PinWork work;
-    private transient ShownWords words = new ShownWords(List.of());
+    private transient PinSubjects words = new PinSubjects(List.of());
     private final Rows rows;
     private final JTable table;
     private final JLabel heading = new JLabel(" ");
@@ -61,7 +61,7 @@ public final class PinTable extends JPanel {
     private boolean onTheWay;
 
     /** @param leave gives the keyboard back to where it was */
-    public PinTable(DeskParts parts, PhotosModel model, PinWork work, Runnable leave) {
+    public PinTable(UiContext parts, PhotosModel model, PinWork work, Runnable leave) {
         super(new BorderLayout());
         this.texts = parts.texts();
         this.model = model;
@@ -85,7 +85,7 @@ public final class PinTable extends JPanel {
         LatestWork.once(
                 "quarterlight-words",
                 SwingUtilities::invokeLater,
-                progress -> ShownTable.load(),
+                progress -> PinSubjectTable.load(),
                 loaded -> words = loaded,
                 parts.problems()::failed);
         model.onList(this::refresh);
@@ -141,7 +141,7 @@ public final class PinTable extends JPanel {
 
     /** Tab goes on to the next field, Enter is done with the photo if it was on the way, Shift+Enter stays, Escape takes back what was typed. */
     private void writing(JTextField field) {
-        Typing.ownEscape(field);
+        TypedText.ownEscape(field);
         field.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, Set.of());
         field.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, Set.of());
         bind(field, "TAB", () -> writeNext(1));

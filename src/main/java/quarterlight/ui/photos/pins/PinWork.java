@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import quarterlight.car.ZoneId;
 import quarterlight.edit.row.RowEdits;
-import quarterlight.ui.kit.DeskParts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.photos.list.PhotoItem;
 import quarterlight.ui.photos.list.PhotosModel;
@@ -23,11 +23,11 @@ import quarterlight.visit.row.RecordKind;
  * comes up at once, before the visit has answered. Event thread only.
  */
 public final class PinWork {
-    private final DeskParts parts;
+    private final UiContext parts;
     private final PhotosModel model;
     private final OpenVisit visit;
 
-    public PinWork(DeskParts parts, PhotosModel model) {
+    public PinWork(UiContext parts, PhotosModel model) {
         this.parts = Objects.requireNonNull(parts, "parts");
         this.model = Objects.requireNonNull(model, "model");
         this.visit = model.visit();

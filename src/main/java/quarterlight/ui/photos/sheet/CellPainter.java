@@ -21,7 +21,7 @@ import quarterlight.ui.kit.view.MediaIcon;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.photos.list.PhotoHints;
 import quarterlight.ui.photos.list.PhotoItem;
-import quarterlight.visit.HeldBack;
+import quarterlight.visit.WithheldFiles;
 
 /** Paints one photo of the contact sheet: picture, time, where it is pinned, and what to look at twice. Event thread only. */
 final class CellPainter {
@@ -156,7 +156,7 @@ final class CellPainter {
                     "photos.mark.paper", item.photo().file().more().pages().orElse(0)));
         }
         if (item.isHeldBack()) {
-            boolean held = HeldBack.of(visit.visit()).holds(item.id());
+            boolean held = WithheldFiles.of(visit.visit()).holds(item.id());
             marks.add(texts.get(held ? "photos.mark.held" : "photos.mark.released"));
         }
         if (item.noted()) {

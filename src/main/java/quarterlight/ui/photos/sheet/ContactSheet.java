@@ -28,7 +28,7 @@ import quarterlight.ui.kit.visit.Selection;
 import quarterlight.ui.photos.list.PhotoItem;
 import quarterlight.ui.photos.list.PhotoList;
 import quarterlight.ui.photos.list.PhotosModel;
-import quarterlight.visit.Released;
+import quarterlight.visit.BuyerRelease;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.Recorded;
 
@@ -43,7 +43,7 @@ public final class ContactSheet extends DrawnComponent implements Scrollable {
     private transient PhotoList list;
     private transient SheetGeometry geometry;
     private transient Optional<Rectangle> band = Optional.empty();
-    private transient List<Recorded<Released>> released = List.of();
+    private transient List<Recorded<BuyerRelease>> released = List.of();
     private transient Set<PhotoId> selectedBefore = Set.of();
     private transient Optional<PhotoId> hoveredBefore = Optional.empty();
     private int cell = USUAL_CELL;
@@ -138,7 +138,7 @@ public final class ContactSheet extends DrawnComponent implements Scrollable {
 
     /** What is released is told in the cells, and is no part of the items. */
     private void visitChanged() {
-        List<Recorded<Released>> now = model.visit().visit().released();
+        List<Recorded<BuyerRelease>> now = model.visit().visit().released();
         if (!now.equals(released)) {
             released = now;
             repaint();

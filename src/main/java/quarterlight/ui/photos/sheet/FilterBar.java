@@ -18,18 +18,18 @@ import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.ui.kit.DeferredTask;
-import quarterlight.ui.kit.DeskParts;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.photos.list.PhotoItem;
+import quarterlight.ui.photos.list.PhotoScope;
 import quarterlight.ui.photos.list.PhotosModel;
-import quarterlight.ui.photos.list.Showing;
 import quarterlight.visit.photo.CameraId;
 
 /** The bar above the contact sheet: which photos are shown, and how large. Event thread only. */
 public final class FilterBar extends JPanel {
-    private static final List<Showing> CHOICES = List.of(Showing.values());
+    private static final List<PhotoScope> CHOICES = List.of(PhotoScope.values());
     private static final String CELL = "photos.cell";
 
     private final transient PhotosModel model;
@@ -48,7 +48,7 @@ public final class FilterBar extends JPanel {
     private final transient DeferredTask later = new DeferredTask(this::fill);
     private boolean filling;
 
-    public FilterBar(DeskParts parts, PhotosModel model, ContactSheet sheet) {
+    public FilterBar(UiContext parts, PhotosModel model, ContactSheet sheet) {
         super(new MigLayout("insets 4 8 4 8, gap 6, fillx", "[][][][][grow,fill][][]", "[28!]"));
         this.model = model;
         this.texts = parts.texts();
@@ -78,7 +78,7 @@ public final class FilterBar extends JPanel {
         box.addItem(all);
     }
 
-    private JSlider slider(DeskParts parts, ContactSheet sheet) {
+    private JSlider slider(UiContext parts, ContactSheet sheet) {
         int kept = parts.settings().settings().number(CELL, sheet.cell());
         JSlider slider = new JSlider(72, 288, Math.max(72, Math.min(288, kept)));
         sheet.cell(slider.getValue());
@@ -132,8 +132,8 @@ public final class FilterBar extends JPanel {
 
     /** Shows only photos that still want a pin, or all again. */
     public void toggleUnpinned() {
-        model.filter(
-                model.filter().with(model.filter().showing() == Showing.UNPINNED ? Showing.ALL : Showing.UNPINNED));
+        model.filter(model.filter()
+                .with(model.filter().showing() == PhotoScope.UNPINNED ? PhotoScope.ALL : PhotoScope.UNPINNED));
     }
 
     public void toggleZones() {
@@ -147,7 +147,7 @@ public final class FilterBar extends JPanel {
     private void fill() {
         filling = true;
         try {
-            Map<Showing, Integer> counts = model.counts();
+            Map<PhotoScope, Integer> counts = model.counts();
             List<String> choices = CHOICES.stream()
                     .map(one -> texts.get(
                             one.textKey(), model.hints().isKnown(one) ? Integer.toString(counts.get(one)) : "\u2026"))

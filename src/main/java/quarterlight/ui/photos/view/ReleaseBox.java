@@ -9,7 +9,7 @@ import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.photos.list.PhotoItem;
 import quarterlight.ui.photos.list.PhotosModel;
-import quarterlight.visit.Released;
+import quarterlight.visit.BuyerRelease;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
@@ -59,7 +59,7 @@ public final class ReleaseBox extends JCheckBox {
                     store -> {
                         RowEdits edits = new RowEdits(store);
                         if (there.isEmpty()) {
-                            edits.add(RecordKind.RELEASED, List.of(new Released(item.id())));
+                            edits.add(RecordKind.RELEASED, List.of(new BuyerRelease(item.id())));
                         } else {
                             edits.remove(RecordKind.RELEASED, there);
                         }

@@ -27,7 +27,7 @@ public final class RustModel {
             RustTool tool,
             Optional<PixelPoint> cross,
             Optional<Handle> held,
-            ScaleWish wish,
+            ScaleKind wish,
             TraceKind kind) {}
 
     private static final int MAX_STEPS = 500;
@@ -37,7 +37,7 @@ public final class RustModel {
     private final Deque<Optional<TraceDraft>> future = new ArrayDeque<>();
     private final Map<PhotoId, TraceDraft> parked = new HashMap<>();
     private State state = new State(
-            Optional.empty(), RustTool.LOOK, Optional.empty(), Optional.empty(), ScaleWish.USUAL, TraceKind.SURFACE);
+            Optional.empty(), RustTool.LOOK, Optional.empty(), Optional.empty(), ScaleKind.USUAL, TraceKind.SURFACE);
 
     public State state() {
         return state;
@@ -160,7 +160,7 @@ public final class RustModel {
         set(new State(state.draft(), state.tool(), state.cross(), handle, state.wish(), state.kind()));
     }
 
-    public void wish(ScaleWish wish) {
+    public void wish(ScaleKind wish) {
         set(new State(state.draft(), state.tool(), state.cross(), state.held(), wish, state.kind()));
     }
 

@@ -151,7 +151,7 @@ final class TraceInk {
     }
 
     private static String size(PhotoScale scale) {
-        ScaleWish wish = ScaleWish.of(scale);
+        ScaleKind wish = ScaleKind.of(scale);
         return switch (wish.shape()) {
             case LENGTH -> Format.withUnit(wish.widthMm(), 1, "mm");
             case RECTANGLE -> Format.number(wish.widthMm(), 1) + " \u00d7 " + Format.withUnit(wish.heightMm(), 1, "mm");

@@ -69,7 +69,7 @@ final class TracePen {
     }
 
     private void mark(TraceDraft draft, PixelPoint p) {
-        ScaleWish wish = model.state().wish();
+        ScaleKind wish = model.state().wish();
         List<PixelPoint> marks = new ArrayList<>(draft.marks());
         boolean back = marks.size() >= wish.shape().marks() && Snap.distance(p, marks.get(0)) <= near.getAsDouble();
         if (back) {

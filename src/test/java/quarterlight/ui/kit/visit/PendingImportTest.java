@@ -14,7 +14,7 @@ import quarterlight.cli.TestPhotos;
 import quarterlight.edit.fact.FactEdits;
 import quarterlight.edit.intake.ImportPreview;
 import quarterlight.edit.intake.Intake;
-import quarterlight.photo.intake.Glance;
+import quarterlight.photo.intake.FilePreview;
 import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
@@ -39,7 +39,7 @@ class PendingImportTest {
                         new FactEdits(ZoneTable.load())
                                 .start(Map.of("car", "Tamarisk", "style", "coupe"), ZoneOffset.UTC),
                         Clock.systemUTC())) {
-            List<Glance> glances = ImportPreview.of(
+            List<FilePreview> glances = ImportPreview.of(
                             store.read(), List.of(folder.resolve("card")), workers, Clock.systemUTC(), Progress.NONE)
                     .glances();
             assertThat(names(glances, store)).containsExactlyInAnyOrder("IMG_1.JPG", "IMG_1.JPG", "IMG_2.JPG");
@@ -55,7 +55,7 @@ class PendingImportTest {
         }
     }
 
-    private static List<String> names(List<Glance> glances, VisitStore store) throws Exception {
+    private static List<String> names(List<FilePreview> glances, VisitStore store) throws Exception {
         return PendingImport.photos(glances, store.read().photos()).stream()
                 .map((Photo photo) -> photo.file().name())
                 .toList();

@@ -105,7 +105,7 @@ class InHandWithinFilterTest {
     @Test
     void settingAsideGoesOnAmongTheDarkOnesAndEndsWithNothingInHand() throws Exception {
         dark(2, 5, 8);
-        does(() -> model.filter(PhotoFilter.ALL.with(Showing.DARK)));
+        does(() -> model.filter(PhotoFilter.ALL.with(PhotoScope.DARK)));
         assertThat(inHand()).as("the first of the dark ones").containsExactly(new PhotoId(2));
         does(() -> work.setAside("too dark"));
         assertThat(inHand()).containsExactly(new PhotoId(5));
@@ -126,7 +126,7 @@ class InHandWithinFilterTest {
     @Test
     void aPhotoPinnedAmongTheUnpinnedStaysSeenWhileItIsInHand() throws Exception {
         does(() -> {
-            model.filter(PhotoFilter.ALL.with(Showing.UNPINNED));
+            model.filter(PhotoFilter.ALL.with(PhotoScope.UNPINNED));
             model.select(new PhotoId(3));
             work.pinAndStay(HOOD);
         });
@@ -172,7 +172,7 @@ class InHandWithinFilterTest {
     void aPhotoChosenElsewhereIsShownBesideWhatTheFilterTakes() throws Exception {
         dark(2, 5);
         does(() -> {
-            model.filter(PhotoFilter.ALL.with(Showing.DARK));
+            model.filter(PhotoFilter.ALL.with(PhotoScope.DARK));
             model.select(new PhotoId(7));
         });
         assertThat(shown()).containsExactly(new PhotoId(2), new PhotoId(5), new PhotoId(7));

@@ -102,7 +102,7 @@ class PinsUnderWayTest {
         assertThat(asked(() -> visit.visit().pins())).as("what the visit holds").isEmpty();
         assertThat(asked(() -> item(1).storing())).containsExactly(pin(1, HOOD));
         assertThat(asked(() -> item(1).isOpen())).isFalse();
-        assertThat(asked(() -> model.counts().get(Showing.UNPINNED))).isEqualTo(PHOTOS - 2);
+        assertThat(asked(() -> model.counts().get(PhotoScope.UNPINNED))).isEqualTo(PHOTOS - 2);
         assertThat(asked(() -> visit.selection().photo())).contains(new PhotoId(3));
 
         free.countDown();

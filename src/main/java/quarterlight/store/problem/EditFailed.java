@@ -1,0 +1,73 @@
+package quarterlight.store.problem;
+
+import java.sql.SQLException;
+import java.util.Objects;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
+import quarterlight.store.VisitStore;
+
+/**
+ * The database failed inside an edit. Carries the cause out of the edit's body to {@link VisitStore}, which makes a
+ * {@link VisitProblem} of it; never leaves the package otherwise.
+ */
+public final class EditFailed extends RuntimeException {
+    private final SQLException cause;
+
+    public EditFailed(SQLException cause) {
+        super(cause.getMessage(), cause);
+        this.cause = Objects.requireNonNull(cause, "cause");
+    }
+
+    public SQLException sqlCause() {
+        return cause;
+    }
+
+    /** True if the rows themselves were refused: a caller's mistake, not the disk's. */
+    public static boolean isConstraint(SQLException e) {
+        return primary(e) == SQLiteErrorCode.SQLITE_CONSTRAINT.code;
+    }
+
+    public static boolean isBusy(SQLException e) {
+        int code = primary(e);
+        return code == SQLiteErrorCode.SQLITE_BUSY.code || code == SQLiteErrorCode.SQLITE_LOCKED.code;
+    }
+
+    public static boolean isDamaged(SQLException e) {
+        int code = primary(e);
+        return code == SQLiteErrorCode.SQLITE_CORRUPT.code || code == SQLiteErrorCode.SQLITE_NOTADB.code;
+    }
+
+    /** True if the folder or the file may not be written, or the place does not exist. */
+    public static boolean isNoAccess(SQLException e) {
+        int code = primary(e);
+        return code == SQLiteErrorCode.SQLITE_CANTOPEN.code
+                || code == SQLiteErrorCode.SQLITE_READONLY.code
+                || code == SQLiteErrorCode.SQLITE_PERM.code;
+    }
+
+    /** What happened, in words that go into a sentence after a colon. */
+    public static String reason(SQLException e) {
+        int code = primary(e);
+        if (code == SQLiteErrorCode.SQLITE_FULL.code) {
+            return "the disk is full";
+        }
+        if (code == SQLiteErrorCode.SQLITE_IOERR.code) {
+            return "the disk did not answer as it should (" + e.getMessage() + ")";
+        }
+        if (isBusy(e)) {
+            return "another process held it too long";
+        }
+        if (isDamaged(e)) {
+            return "visit.db is damaged or is not a visit";
+        }
+        if (isNoAccess(e)) {
+            return "the folder or its files may not be opened or written";
+        }
+        return String.valueOf(e.getMessage());
+    }
+
+    /** The result code without its extension. */
+    private static int primary(SQLException e) {
+        return e instanceof SQLiteException sqlite ? sqlite.getResultCode().code & 0xff : e.getErrorCode() & 0xff;
+    }
+}

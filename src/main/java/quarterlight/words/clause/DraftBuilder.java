@@ -1,0 +1,109 @@
+package quarterlight.words.clause;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import quarterlight.car.ZoneId;
+import quarterlight.words.DraftKind;
+import quarterlight.words.Facet;
+import quarterlight.words.lexicon.Mention;
+import quarterlight.words.place.SpokenPlace;
+import quarterlight.words.text.Clause;
+
+/** A draft in the making. Changed by the rules until it is weighed; not shared between walks. */
+public final class DraftBuilder {
+    public final DraftKind what;
+    public final Clause clause;
+    public final int index;
+    public SpokenPlace place;
+    public List<ZoneId> zones;
+    public String words;
+    public double until;
+    public boolean withdrawn;
+    private final Map<Facet, String> facets = new EnumMap<>(Facet.class);
+    private final List<String> because = new ArrayList<>();
+    private final Set<String> features = new LinkedHashSet<>();
+
+    public DraftBuilder(DraftKind what, Moment moment) {
+        this.what = what;
+        this.clause = moment.clause();
+        this.index = moment.index();
+        this.place = moment.place();
+        this.zones = place.zones();
+        this.words = clause.shown();
+        this.until = clause.until();
+    }
+
+    public DraftBuilder with(Facet facet, String value) {
+        facets.put(facet, value);
+        return this;
+    }
+
+    public DraftBuilder because(String reason) {
+        because.add(reason);
+        return this;
+    }
+
+    /** Names the words of the lexicon from which it follows. */
+    public DraftBuilder from(Mention mention, String meaning) {
+        because.add("\u201c" + clause.shown(mention.from(), mention.to()) + "\u201d: " + meaning);
+        double weight = mention.phrase().weight();
+        features.add(weight >= 0.95 ? "cue-strong" : weight >= 0.8 ? "cue-fair" : "cue-weak");
+        if (mention.length() > 1) {
+            features.add("cue-long");
+        }
+        return this;
+    }
+
+    public DraftBuilder feature(String feature) {
+        features.add(feature);
+        return this;
+    }
+
+    public DraftBuilder feature(String feature, boolean holds) {
+        if (holds) {
+            features.add(feature);
+        }
+        return this;
+    }
+
+    /** The place lies elsewhere than the clause has it. */
+    DraftBuilder at(SpokenPlace other) {
+        place = other;
+        zones = other.zones();
+        return this;
+    }
+
+    public DraftBuilder zones(List<ZoneId> other) {
+        zones = other;
+        return this;
+    }
+
+    /** The draft also rests on the clauses that follow. */
+    public DraftBuilder through(List<Moment> rest) {
+        for (Moment one : rest) {
+            words = words + ", " + one.clause().shown();
+            until = Math.max(until, one.clause().until());
+        }
+        return this;
+    }
+
+    public String facet(Facet facet) {
+        return facets.getOrDefault(facet, "");
+    }
+
+    public Map<Facet, String> facets() {
+        return facets;
+    }
+
+    public List<String> reasons() {
+        return because;
+    }
+
+    public Set<String> features() {
+        return features;
+    }
+}
