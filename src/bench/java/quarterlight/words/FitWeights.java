@@ -27,7 +27,7 @@ final class FitWeights {
     /** Where a weight is drawn to when few examples speak for it: talk of another car, of plans and of cars in general is no evidence. */
     private static final Map<String, Double> PRIOR = Map.of(
             "other-car-here",
-            -2.4,
+            -4.0,
             "other-car-before",
             -0.5,
             "general-here",
