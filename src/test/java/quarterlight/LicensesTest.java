@@ -69,6 +69,27 @@ class LicensesTest {
     }
 
     @Test
+    void holdsTheTextOfEveryScriptThatGoesOutInAPage() throws IOException {
+        Path scripts = TOP.resolve("src/main/resources/quarterlight/archive/signature");
+        List<Map<String, String>> listed = rows("scripts.csv");
+        try (Stream<Path> files = Files.list(scripts)) {
+            assertThat(listed)
+                    .extracting(row -> row.get("script"))
+                    .containsExactlyInAnyOrderElementsOf(
+                            files.map(file -> file.getFileName().toString())
+                                    .filter(name -> name.endsWith(".min.js"))
+                                    .toList());
+        }
+        for (Map<String, String> row : listed) {
+            assertThat(row.get("license")).as(row.get("script")).isNotBlank();
+            assertThat(LICENSES.resolve("texts").resolve(row.get("text"))).isNotEmptyFile();
+        }
+        assertThat(scripts.resolve("js-sha256-MIT.txt"))
+                .as("the page bears the text, as the license asks")
+                .hasSameTextualContentAs(LICENSES.resolve("texts/js-sha256-MIT.txt"));
+    }
+
+    @Test
     void isItselfUnderTheApacheLicense() throws IOException {
         assertThat(Files.readString(TOP.resolve("LICENSE")))
                 .contains("Apache License")

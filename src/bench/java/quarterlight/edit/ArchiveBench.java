@@ -52,7 +52,7 @@ public final class ArchiveBench {
         }
         Path zip = folder.resolve("visit.zip");
         try (VisitStore store = VisitStore.openForReading(visit)) {
-            Archiving archiving = new Archiving(ZoneTable.load(), clock, (pages, progress) -> {});
+            Archiving archiving = new Archiving(ZoneTable.load(), clock, (pages, pictures, progress) -> {});
             Instant start = clock.instant();
             Archived made = archiving.make(store, zip, false, Progress.NONE);
             tell("archive", start, clock, made.bytes() + " bytes, all well: " + made.ok());

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import quarterlight.archive.signature.SignatureCheck;
 import quarterlight.task.Progress;
 import quarterlight.visit.photo.Sha256;
 
@@ -96,12 +97,48 @@ public final class BagFile implements AutoCloseable {
     }
 
     private String text(String path) throws BagRefused {
+        return new String(bytes(path), StandardCharsets.UTF_8).replaceFirst("^\uFEFF", "");
+    }
+
+    private byte[] bytes(String path) throws BagRefused {
         try (InputStream in = zip.open(path)) {
-            byte[] bytes = in.readNBytes(MAX_TAG_BYTES);
-            return new String(bytes, StandardCharsets.UTF_8).replaceFirst("^\uFEFF", "");
+            return in.readNBytes(MAX_TAG_BYTES);
         } catch (IOException e) {
             throw refused("is damaged at " + path + " (" + e.getMessage() + "); use another copy of the archive");
         }
+    }
+
+    private boolean isSigned() {
+        return zip.holds(BagWriter.SIGNATURE)
+                || zip.holds(BagWriter.KEY)
+                || info(BagWriter.KEY_LABEL).isPresent();
+    }
+
+    /** Whether somebody signed the lists of files; whether the files agree with the lists, {@link #check} tells. */
+    public SignatureCheck signature() throws BagRefused {
+        if (!isSigned()) {
+            return SignatureCheck.NONE;
+        }
+        for (String part : List.of(BagWriter.SIGNATURE, BagWriter.KEY, BagWriter.TAG_MANIFEST)) {
+            if (!zip.holds(part)) {
+                return SignatureCheck.bad(part + " is missing");
+            }
+        }
+        return SignatureCheck.of(
+                text(BagWriter.KEY),
+                info(BagWriter.KEY_LABEL),
+                bytes(BagWriter.TAG_MANIFEST),
+                bytes(BagWriter.SIGNATURE),
+                info("Quarterlight-Signed-By"),
+                info("Quarterlight-Signed-At"));
+    }
+
+    /** Whether a file beside the payload lies outside of what was signed. */
+    private boolean isUnsigned(String path, Manifest tags) {
+        return isSigned()
+                && !tags.hashes().containsKey(path)
+                && !path.equals(BagWriter.TAG_MANIFEST)
+                && !path.equals(BagWriter.SIGNATURE);
     }
 
     /** Where the files of the payload go while they are checked. */
@@ -161,7 +198,7 @@ public final class BagFile implements AutoCloseable {
                     out.get().close();
                 }
             }
-            if (isPayload && !listed.containsKey(path)) {
+            if (isPayload && !listed.containsKey(path) || !isPayload && isUnsigned(path, tags)) {
                 unlisted.add(path);
             } else if (listed.containsKey(path) && !found.map(Digested::sha256).equals(Optional.of(listed.get(path)))) {
                 changed.add(path);

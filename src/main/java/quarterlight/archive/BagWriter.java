@@ -7,10 +7,13 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
+import quarterlight.archive.signature.SigningKey;
 import quarterlight.task.Progress;
 
 /**
@@ -24,6 +27,12 @@ public final class BagWriter implements AutoCloseable {
     static final String INFO = "bag-info.txt";
     static final String MANIFEST = "manifest-sha256.txt";
     static final String TAG_MANIFEST = "tagmanifest-sha256.txt";
+    /** The public key of who signed; listed in the manifest of the tag files. */
+    static final String KEY = "signature/inspector-key.pem";
+    /** The signature of the manifest of the tag files: 64 bytes. */
+    static final String SIGNATURE = "signature/tagmanifest-sha256.txt.sig";
+    /** Under this label {@link #INFO} names the key by its fingerprint. */
+    static final String KEY_LABEL = "Quarterlight-Key";
 
     private static final int BUFFER = 1 << 16;
 
@@ -84,14 +93,28 @@ public final class BagWriter implements AutoCloseable {
                 path, Packing.SMALLER, new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)), Progress.NONE);
     }
 
+    /** Writes a file beside the payload, for who opens the bag. */
+    public void beside(String path, String text) throws IOException {
+        if (BagPath.isPayload(path)) {
+            throw new IllegalArgumentException(path + " lies in the payload");
+        }
+        tag(path, text);
+    }
+
     /**
      * Writes the tag files and ends the zip.
      *
-     * @param info labels and values of {@code bag-info.txt}; the size of the payload is added
+     * @param info labels and values of {@code bag-info.txt}; the size of the payload and the fingerprint of the key are added
+     * @param key signs the manifest of the tag files, which holds the hash of every other list; empty if nobody signs
      */
-    public void finish(Map<String, String> info) throws IOException {
+    public void finish(Map<String, String> info, Optional<SigningKey> key) throws IOException {
+        Map<String, String> labels = new LinkedHashMap<>(info);
+        if (key.isPresent()) {
+            labels.put(KEY_LABEL, key.get().open().fingerprint());
+            tag(KEY, key.get().open().pem());
+        }
         StringBuilder text = new StringBuilder();
-        info.forEach((label, value) ->
+        labels.forEach((label, value) ->
                 text.append(label).append(": ").append(oneLine(value)).append('\n'));
         text.append("Payload-Oxum: ")
                 .append(payloadBytes)
@@ -100,7 +123,12 @@ public final class BagWriter implements AutoCloseable {
                 .append('\n');
         tag(INFO, text.toString());
         tag(MANIFEST, manifest.toString());
-        write(TAG_MANIFEST, Packing.SMALLER, bytes(tagManifest.toString()), Progress.NONE);
+        String listed = tagManifest.toString();
+        write(TAG_MANIFEST, Packing.SMALLER, bytes(listed), Progress.NONE);
+        if (key.isPresent()) {
+            byte[] signature = key.get().sign(listed.getBytes(StandardCharsets.UTF_8));
+            write(SIGNATURE, Packing.CARRIED, new ByteArrayInputStream(signature), Progress.NONE);
+        }
         zip.finish();
     }
 

@@ -10,7 +10,7 @@ import java.util.Optional;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
-import quarterlight.page.print.XmlText;
+import quarterlight.units.XmlText;
 import quarterlight.visit.photo.Position;
 
 /**

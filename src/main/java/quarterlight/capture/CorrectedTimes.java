@@ -120,6 +120,7 @@ public final class CorrectedTimes {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 List.of());
     }
 

@@ -15,6 +15,7 @@ import quarterlight.cli.call.Verb;
 import quarterlight.cli.delivery.ArchiveVerb;
 import quarterlight.cli.delivery.AuditVerb;
 import quarterlight.cli.delivery.ExportVerb;
+import quarterlight.cli.delivery.KeyVerb;
 import quarterlight.cli.delivery.PagesVerb;
 import quarterlight.cli.delivery.RestoreVerb;
 import quarterlight.cli.delivery.SheetVerb;
@@ -57,6 +58,7 @@ final class Verbs {
             "pages",
             "compare",
             "archive",
+            "key",
             "restore",
             "export",
             "diagram",
@@ -97,6 +99,7 @@ final class Verbs {
             case "pages" -> new PagesVerb(around);
             case "compare" -> new CompareVerb(around);
             case "archive" -> new ArchiveVerb(around);
+            case "key" -> new KeyVerb(around);
             case "restore" -> new RestoreVerb(around);
             case "export" -> new ExportVerb(around);
             case "diagram" -> new DiagramVerb(around);

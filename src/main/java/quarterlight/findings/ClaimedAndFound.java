@@ -12,6 +12,7 @@ import quarterlight.car.ZoneId;
 import quarterlight.finish.history.ZoneHistory;
 import quarterlight.rust.ZoneRust;
 import quarterlight.rust.need.RepairNeed;
+import quarterlight.units.Numerals;
 import quarterlight.visit.mark.OdometerFigure;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.statement.Claim;
@@ -114,8 +115,8 @@ public record ClaimedAndFound(Claim claim, Judgment proposed, List<String> found
                         .mapToInt(ZoneHistory::refinishScore)
                         .max()
                         .orElse(0);
-                found.add("Refinish likelihood of " + known.size() + (known.size() == 1 ? " zone" : " zones")
-                        + " with evidence: " + highest + " of 100 at most.");
+                found.add("Refinish likelihood of " + Numerals.count(known.size(), "zone", "zones") + " with evidence: "
+                        + highest + " of 100 at most.");
             }
         }
 

@@ -5,7 +5,7 @@ import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.ink.DiagramInk;
 import quarterlight.diagram.scene.DiagramSvg;
 import quarterlight.findings.Findings;
-import quarterlight.page.print.XmlText;
+import quarterlight.units.XmlText;
 
 /** The annotated diagram of a visit alone, without photos and tables, for programs that show or change drawings. */
 public final class DiagramDrawing {

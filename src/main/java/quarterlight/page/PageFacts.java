@@ -11,13 +11,14 @@ import java.util.stream.Collectors;
 import quarterlight.car.Zone;
 import quarterlight.findings.Findings;
 import quarterlight.finish.history.ZoneHistory;
-import quarterlight.page.print.XmlText;
 import quarterlight.rust.ZoneRust;
 import quarterlight.rust.need.RepairNeed;
 import quarterlight.thickness.ThicknessSurvey;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.thickness.gauge.GaugeQuality;
 import quarterlight.units.Days;
+import quarterlight.units.Numerals;
+import quarterlight.units.XmlText;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.reading.GaugeCheck;
@@ -164,7 +165,7 @@ public final class PageFacts {
         String grade = zone.gradeInWords().map(g -> ", grade " + g).orElse("");
         String ri = zone.ri().isPresent() ? ", Ri " + zone.ri().getAsInt() : "";
         int count = zone.holes().orElse(0);
-        String holes = count == 0 ? "" : count == 1 ? ", 1 hole" : ", " + count + " holes";
+        String holes = count == 0 ? "" : ", " + Numerals.count(count, "hole", "holes");
         double mm2 = zone.rust().map(area -> area.mm2()).orElse(0.0);
         return mm2 == 0 ? "none seen" : area(mm2) + grade + ri + holes;
     }

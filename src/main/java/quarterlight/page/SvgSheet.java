@@ -6,17 +6,21 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import quarterlight.diagram.ink.InkPalette;
 import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.diagram.scene.DiagramScene;
 import quarterlight.diagram.scene.DiagramSvg;
 import quarterlight.diagram.scene.SheetLayout;
 import quarterlight.findings.Findings;
 import quarterlight.page.print.FontFaces;
-import quarterlight.page.print.XmlText;
+import quarterlight.units.XmlText;
 import quarterlight.visit.photo.PhotoId;
 
 /** The diagram page as one SVG: heading, diagram, facts, and the key of pins with their pictures below. One unit is one px. */
 final class SvgSheet {
+    private static final String INK = InkPalette.hex(InkPalette.LIGHT.ink());
+    private static final String SECOND = InkPalette.hex(InkPalette.LIGHT.secondInk());
+    private static final String CAUTION = "#8F4A00";
     private static final double MARGIN = 32;
     private static final double HEAD = 60;
     private static final double CARD = 180;
@@ -50,18 +54,18 @@ final class SvgSheet {
         SheetLayout layout = scene.layout();
         double width = layout.width() + 2 * MARGIN;
         double y = MARGIN + HEAD + layout.height() + GAP;
-        text(MARGIN, MARGIN + 24, 24, true, "#20262B", car.visit().facts().car().name());
-        text(MARGIN, MARGIN + 44, 12, false, "#8F4A00", caution);
+        text(MARGIN, MARGIN + 24, 24, true, INK, car.visit().facts().car().name());
+        text(MARGIN, MARGIN + 44, 12, false, CAUTION, caution);
         out.append(DiagramSvg.sheet(scene, MARGIN, MARGIN + HEAD, 1));
         for (Map.Entry<String, String> fact : PageFacts.visit(car).entrySet()) {
             y += LINE;
-            text(MARGIN, y, 12, true, "#20262B", fact.getKey());
-            text(MARGIN + 150, y, 12, false, "#20262B", fact.getValue());
+            text(MARGIN, y, 12, true, INK, fact.getKey());
+            text(MARGIN + 150, y, 12, false, INK, fact.getValue());
         }
         for (String sentence : PageFacts.gauge(car)) {
             y += LINE;
-            text(MARGIN, y, 12, true, "#20262B", "Gauge");
-            text(MARGIN + 150, y, 12, false, "#20262B", sentence);
+            text(MARGIN, y, 12, true, INK, "Gauge");
+            text(MARGIN + 150, y, 12, false, INK, sentence);
         }
         y = cards(y + 2 * GAP, width);
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" viewBox=\"0 0 "
@@ -100,9 +104,9 @@ final class SvgSheet {
                 "<circle cx=\"%s\" cy=\"%s\" r=\"9\" fill=\"#0B6472\"/>\n".formatted(number(x + 9), number(line - 4)));
         String number = entry.number();
         text(x + 9 - measure.width(number, 11, true) / 2, line, 11, true, "#FFFFFF", number);
-        text(x + 24, line, 12, true, "#20262B", cut(entry.zone(), CARD - 24, 12, true));
-        text(x, line + LINE, 11, false, "#20262B", cut(entry.text(), CARD, 11, false));
-        text(x, line + 2 * LINE, 11, false, "#59636B", cut(entry.time() + " " + entry.file(), CARD, 11, false));
+        text(x + 24, line, 12, true, INK, cut(entry.zone(), CARD - 24, 12, true));
+        text(x, line + LINE, 11, false, INK, cut(entry.text(), CARD, 11, false));
+        text(x, line + 2 * LINE, 11, false, SECOND, cut(entry.time() + " " + entry.file(), CARD, 11, false));
     }
 
     /** A text shortened with an ellipsis so that it fits a width. */

@@ -32,9 +32,9 @@ import quarterlight.page.print.PageWorkers;
 import quarterlight.page.print.Paper;
 import quarterlight.page.print.PdfDocument;
 import quarterlight.page.print.Template;
-import quarterlight.page.print.XmlText;
 import quarterlight.task.Progress;
 import quarterlight.units.Days;
+import quarterlight.units.XmlText;
 import quarterlight.visit.photo.PhotoId;
 
 /**

@@ -54,7 +54,8 @@ public final class VisitReader {
                 rows(connection, kept, RecordKind.CLAIMS),
                 rows(connection, kept, RecordKind.ODOMETER),
                 rows(connection, kept, RecordKind.RELEASED),
-                rows(connection, kept, RecordKind.DECISIONS));
+                rows(connection, kept, RecordKind.DECISIONS),
+                rows(connection, kept, RecordKind.DROPPED));
     }
 
     private static List<Photo> photos(Connection connection, KeptRows kept) throws SQLException {

@@ -9,6 +9,7 @@ import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.car.body.DriveSide;
 import quarterlight.thickness.statistics.MeanDifference;
+import quarterlight.thickness.statistics.MeanInterval;
 import quarterlight.thickness.statistics.VarianceComponents;
 
 /**
@@ -20,7 +21,6 @@ import quarterlight.thickness.statistics.VarianceComponents;
  * @param components scatter between and within panels; empty with fewer than two panels or no panel of two spots
  */
 public record CarThickness(List<Pair> sides, List<Against> against, Optional<VarianceComponents> components) {
-    private static final double LEVEL = 0.95;
 
     /** Left less right. */
     public record Pair(ZoneId left, ZoneId right, MeanDifference difference) {}
@@ -64,6 +64,6 @@ public record CarThickness(List<Pair> sides, List<Against> against, Optional<Var
     }
 
     private static MeanDifference difference(ZoneThickness zone, double[] other) {
-        return MeanDifference.of(zone.spotsUm(), other, LEVEL);
+        return MeanDifference.of(zone.spotsUm(), other, MeanInterval.LEVEL);
     }
 }

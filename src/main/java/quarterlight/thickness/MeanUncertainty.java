@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.apache.commons.statistics.descriptive.Mean;
 import org.apache.commons.statistics.descriptive.StandardDeviation;
 import quarterlight.thickness.gauge.GaugeCorrection;
+import quarterlight.thickness.statistics.MeanInterval;
 import quarterlight.thickness.statistics.UncertaintyBudget;
 import quarterlight.visit.reading.GaugeCheck;
 import quarterlight.visit.reading.GaugeSurface;
@@ -46,7 +47,7 @@ public record MeanUncertainty(double meanUm, UncertaintyBudget budget) {
 
     /** Half-width of the 95 % interval, um. */
     public double expandedUm() {
-        return budget.expanded(0.95);
+        return budget.expanded(MeanInterval.LEVEL);
     }
 
     /** The widest accuracy stated of the gauge, at this thickness. */

@@ -12,6 +12,7 @@ import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.thickness.spot.Spot;
 import quarterlight.thickness.statistics.MeanDifference;
+import quarterlight.thickness.statistics.MeanInterval;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
@@ -28,7 +29,6 @@ import quarterlight.visit.reading.Reading;
  */
 public record PanelAnalyses(
         List<CarThickness.Against> neighbors, Optional<MeanDifference> horizontal, List<Step> steps) {
-    private static final double LEVEL = 0.95;
     private static final List<String> LEVEL_PANELS =
             List.of("hood", "roof", "decklid", "front-lid", "engine-lid", "cowl");
     /** Which outer panels meet; SIDE stands for left or right. */
@@ -71,14 +71,14 @@ public record PanelAnalyses(
             List<String> meeting = meeting(panel.zone().value());
             double[] beside = spots(panels, zone -> meeting.contains(zone.value()));
             if (panel.valueSpots() > 1 && beside.length > 1) {
-                neighbors.add(
-                        new CarThickness.Against(panel.zone(), MeanDifference.of(panel.spotsUm(), beside, LEVEL)));
+                neighbors.add(new CarThickness.Against(
+                        panel.zone(), MeanDifference.of(panel.spotsUm(), beside, MeanInterval.LEVEL)));
             }
         }
         double[] level = spots(panels, zone -> LEVEL_PANELS.contains(zone.value()));
         double[] upright = spots(panels, zone -> !LEVEL_PANELS.contains(zone.value()));
         Optional<MeanDifference> horizontal = level.length > 1 && upright.length > 1
-                ? Optional.of(MeanDifference.of(level, upright, LEVEL))
+                ? Optional.of(MeanDifference.of(level, upright, MeanInterval.LEVEL))
                 : Optional.empty();
         return new PanelAnalyses(neighbors, horizontal, steps(visit, panels));
     }

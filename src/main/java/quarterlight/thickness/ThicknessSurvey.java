@@ -36,7 +36,6 @@ import quarterlight.visit.reading.Reading;
  * @param correction applied to every number before anything was computed
  */
 public record ThicknessSurvey(List<ZoneThickness> zones, Set<GaugeMode> modes, GaugeCorrection correction) {
-    private static final double LEVEL = 0.95;
 
     public ThicknessSurvey {
         zones = List.copyOf(zones);
@@ -132,7 +131,7 @@ public record ThicknessSurvey(List<ZoneThickness> zones, Set<GaugeMode> modes, G
         double[] ofSpots =
                 spots.stream().flatMapToDouble(spot -> spot.um().stream()).toArray();
         Optional<MeanInterval> interval =
-                ofSpots.length > 1 ? Optional.of(MeanInterval.of(ofSpots, LEVEL)) : Optional.empty();
+                ofSpots.length > 1 ? Optional.of(MeanInterval.of(ofSpots, MeanInterval.LEVEL)) : Optional.empty();
         boolean some = readings.length > 0;
         return new ZoneThickness(
                 zone,

@@ -1,6 +1,5 @@
 package quarterlight.ui;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -9,20 +8,21 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
 import javax.swing.KeyStroke;
-import quarterlight.about.ProgramVersion;
-import quarterlight.store.folder.VisitFile;
+import quarterlight.ui.dialog.AboutWindow;
 import quarterlight.ui.dialog.ChooseDrawing;
 import quarterlight.ui.dialog.HelpWindow;
 import quarterlight.ui.dialog.ManualWindow;
 import quarterlight.ui.dialog.VisitForm;
 import quarterlight.ui.kit.Command;
+import quarterlight.ui.kit.Settings;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
-import quarterlight.ui.kit.look.Palette;
+import quarterlight.ui.kit.look.Sight;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
 import quarterlight.ui.pages.TakeAlong;
@@ -47,6 +47,8 @@ final class DeskActions {
     private final Command redo;
     private final Command unit;
     private final Command brightness;
+    private final Command larger;
+    private final Command smaller;
     private final Command help;
     private final Command manual;
     private final Command about;
@@ -54,6 +56,7 @@ final class DeskActions {
     private final Command photoBeside;
     private final Command nextDoubt;
     private final Command keys;
+    private List<Path> waiting = List.of();
     private final Map<Station, Command> stations = new EnumMap<>(Station.class);
 
     DeskActions(UiContext parts, MainWindow window) {
@@ -77,10 +80,11 @@ final class DeskActions {
         redo = always("do.redo", () -> visit().ifPresent(OpenVisit::redo)).menuKey("shift Z");
         unit = always("do.unit", this::otherUnit).menuKey("U");
         brightness = always("do.brightness", this::otherBrightness).menuKey("shift D");
+        larger = always("do.text.larger", () -> text(1)).menuKey("EQUALS");
+        smaller = always("do.text.smaller", () -> text(-1)).menuKey("MINUS");
         help = always("do.help", this::openHelp).key("F1");
         manual = always("do.manual", this::openManual);
-        about = always("do.about", () -> parts.problems()
-                .remark(texts.get("about.text", ProgramVersion.ours().text())));
+        about = always("do.about", () -> new AboutWindow(parts, window.frame()).show());
         hideDiagram = always("do.diagram", () -> say(VisitPanel::nextExtent)).key("F11");
         photoBeside =
                 always("do.photo-beside", () -> say(VisitPanel::togglePhoto)).key("F12");
@@ -117,7 +121,8 @@ final class DeskActions {
         List<Command> all = new ArrayList<>(List.of(
                 newVisit, openVisit, facts, drawing, takeIn, addTable, sheet, twoCars, closeVisit, quit, undo, redo));
         all.addAll(stations.values());
-        all.addAll(List.of(nextDoubt, hideDiagram, photoBeside, unit, brightness, help, manual, keys, about));
+        all.addAll(List.of(
+                nextDoubt, hideDiagram, photoBeside, unit, brightness, larger, smaller, help, manual, keys, about));
         return all;
     }
 
@@ -132,6 +137,9 @@ final class DeskActions {
         photoBeside.setEnabled(visit.isPresent());
         nextDoubt.setEnabled(visit.isPresent());
         stations.values().forEach(command -> command.setEnabled(visit.isPresent()));
+        int percent = settings().sight().textPercent();
+        larger.setEnabled(percent < Sight.MOST_PERCENT);
+        smaller.setEnabled(percent > Sight.USUAL_PERCENT);
         name(undo, "do.undo", visit.flatMap(OpenVisit::undoLabel));
         name(redo, "do.redo", visit.flatMap(OpenVisit::redoLabel));
         unit.rename(texts.get(parts.settings().settings().unit() == ThicknessUnit.MIL ? "do.unit.um" : "do.unit.mil"));
@@ -163,6 +171,22 @@ final class DeskActions {
         window.bench().ifPresent(bench -> window.say(work.apply(bench)));
     }
 
+    /** Photos without a visit ask for one first; then they are taken in. */
+    private void makeVisitFor(List<Path> paths) {
+        waiting = List.of();
+        new VisitForm(parts, window.frame()).make().ifPresent(made -> {
+            waiting = paths;
+            window.create(made.folder(), made.facts());
+        });
+    }
+
+    /** A visit is open: what waited for one is taken in. */
+    void takeWaiting() {
+        List<Path> paths = waiting;
+        waiting = List.of();
+        take(paths);
+    }
+
     private void makeVisit() {
         new VisitForm(parts, window.frame()).make().ifPresent(made -> window.create(made.folder(), made.facts()));
     }
@@ -181,7 +205,7 @@ final class DeskActions {
                 .ifPresent(window::open);
     }
 
-    private void choosePhotos() {
+    void choosePhotos() {
         take(choose("do.take-in", JFileChooser.FILES_AND_DIRECTORIES, true));
     }
 
@@ -225,32 +249,10 @@ final class DeskActions {
                             } else {
                                 visit().ifPresentOrElse(
                                                 visit -> new FileImporter(parts, visit, window.frame()).take(dropped),
-                                                () -> parts.problems().tell(texts.get("take.no-visit")));
+                                                () -> makeVisitFor(paths));
                             }
                         },
                         parts.problems()::failed);
-    }
-
-    /** What was dropped, by what is done with it. */
-    record Dropped(Optional<Path> visit, Optional<Path> drawing, List<Path> tables, List<Path> photos) {
-        static Dropped sorted(List<Path> paths) {
-            List<Path> tables = new ArrayList<>();
-            List<Path> photos = new ArrayList<>();
-            for (Path named : paths) {
-                Path path = VisitFile.folderOf(named);
-                if (paths.size() == 1 && Files.isRegularFile(path.resolve("visit.db"))) {
-                    return new Dropped(Optional.of(path), Optional.empty(), List.of(), List.of());
-                }
-                if (paths.size() == 1
-                        && path.toString().toLowerCase(java.util.Locale.ROOT).endsWith(".svg")) {
-                    return new Dropped(Optional.empty(), Optional.of(path), List.of(), List.of());
-                }
-                boolean table =
-                        path.toString().toLowerCase(java.util.Locale.ROOT).matches(".*\\.(csv|tsv|txt|xlsx)");
-                (table ? tables : photos).add(path);
-            }
-            return new Dropped(Optional.empty(), Optional.empty(), tables, photos);
-        }
     }
 
     private void otherUnit() {
@@ -259,10 +261,23 @@ final class DeskActions {
         window.bench().ifPresent(VisitPanel::unitChanged);
     }
 
-    private void otherBrightness() {
-        parts.settings().change(s -> s.with("dark", !s.dark()));
-        Look.install(parts.settings().settings().dark() ? Palette.DARK : Palette.LIGHT);
+    /** Changes how the window is seen, at once and from now on. */
+    void see(UnaryOperator<Settings> change) {
+        parts.settings().change(change);
+        Look.install(parts.settings().settings().sight());
         visitChanged();
+    }
+
+    private void text(int steps) {
+        see(s -> s.withTextPercent(s.sight().textPercent() + steps * Sight.STEP_PERCENT));
+    }
+
+    Settings settings() {
+        return parts.settings().settings();
+    }
+
+    private void otherBrightness() {
+        see(s -> s.with("dark", !s.dark()));
     }
 
     List<Path> recent() {
@@ -343,6 +358,14 @@ final class DeskActions {
 
     Command brightness() {
         return brightness;
+    }
+
+    Command larger() {
+        return larger;
+    }
+
+    Command smaller() {
+        return smaller;
     }
 
     Command manual() {

@@ -11,7 +11,7 @@ import quarterlight.store.VisitOpening;
 import quarterlight.task.Threads;
 import quarterlight.ui.kit.SettingsFile;
 import quarterlight.ui.kit.look.Look;
-import quarterlight.ui.kit.look.Palette;
+import quarterlight.ui.kit.look.Sight;
 import quarterlight.ui.kit.look.Typeface;
 
 /**
@@ -62,8 +62,8 @@ public final class DesktopPreloader {
         Typeface.register(measure);
         ExecutorService writer = Threads.inOrder("quarterlight-settings");
         SettingsFile settings = SettingsFile.read(settingsFolder.resolve("settings.properties"), writer);
-        Palette palette = settings.settings().dark() ? Palette.DARK : Palette.LIGHT;
-        SwingUtilities.invokeLater(() -> Look.install(palette));
+        Sight sight = settings.settings().sight();
+        SwingUtilities.invokeLater(() -> Look.install(sight));
         return new Ready(settings, writer, measure);
     }
 }

@@ -36,10 +36,13 @@ final class FileImporter {
         this.owner = owner;
     }
 
-    void take(DeskActions.Dropped dropped) {
+    void take(Dropped dropped) {
         if (!visit.isEditable()) {
             parts.problems().tell(parts.texts().get("visit.reading.only"));
             return;
+        }
+        if (!dropped.words().isEmpty()) {
+            new WordsImporter(parts, visit).take(dropped.words());
         }
         if (!dropped.photos().isEmpty()) {
             photos(dropped.photos());

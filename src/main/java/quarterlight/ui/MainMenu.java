@@ -1,16 +1,21 @@
 package quarterlight.ui;
 
 import java.nio.file.Path;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import javax.swing.JCheckBoxMenuItem;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
+import javax.swing.JRadioButtonMenuItem;
 import javax.swing.SwingUtilities;
 import javax.swing.event.MenuEvent;
 import javax.swing.event.MenuListener;
 import quarterlight.ui.diagram.Layer;
 import quarterlight.ui.kit.Command;
+import quarterlight.ui.kit.Settings;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.look.Sight;
 import quarterlight.ui.kit.visit.Station;
 import quarterlight.ui.kit.visit.StationScreen;
 
@@ -137,12 +142,41 @@ final class MainMenu extends JMenuBar {
             menu.add(picture);
         });
         menu.add(actions.unit());
+        menu.addSeparator();
+        menu.add(textSizes());
         menu.add(actions.brightness());
+        menu.add(choice("do.contrast", actions.settings().sight().contrast(), on -> s -> s.withContrast(on)));
+        menu.add(choice("do.still", actions.settings().sight().still(), on -> s -> s.withStill(on)));
+    }
+
+    private JMenu textSizes() {
+        JMenu sizes = new JMenu(texts.get("menu.text"));
+        int now = actions.settings().sight().textPercent();
+        for (int percent = Sight.USUAL_PERCENT; percent <= Sight.MOST_PERCENT; percent += Sight.STEP_PERCENT) {
+            int wanted = percent;
+            JRadioButtonMenuItem item =
+                    new JRadioButtonMenuItem(texts.get("menu.text.percent", percent), percent == now);
+            item.addActionListener(e -> actions.see(s -> s.withTextPercent(wanted)));
+            sizes.add(item);
+        }
+        sizes.addSeparator();
+        sizes.add(actions.larger());
+        sizes.add(actions.smaller());
+        return sizes;
+    }
+
+    private JCheckBoxMenuItem choice(String key, boolean now, Function<Boolean, UnaryOperator<Settings>> change) {
+        JCheckBoxMenuItem item = new JCheckBoxMenuItem(texts.get(key), now);
+        item.addActionListener(e -> actions.see(change.apply(item.isSelected())));
+        return item;
     }
 
     private void fillStation(JMenu menu) {
         window.bench().flatMap(VisitPanel::front).map(StationScreen::commands).ifPresent(commands -> {
             for (Command command : commands) {
+                if (command.isFirstOfSection() && menu.getItemCount() > 0) {
+                    menu.addSeparator();
+                }
                 menu.add(command);
             }
         });

@@ -103,6 +103,7 @@ final class MainWindow {
 
     private void startPage() {
         frame.titled("");
+        progress.hint(parts.texts().get("start.hint"));
         put(new StartPage(parts, actions, this::open));
         actions.visitChanged();
     }
@@ -133,7 +134,7 @@ final class MainWindow {
                 .with(
                         StartPage.carKey(visit.folder()),
                         visit.visit().facts().car().name()));
-        VisitPanel fresh = new VisitPanel(parts, visit, actions);
+        VisitPanel fresh = new VisitPanel(parts, visit, actions, progress::hint);
         bench = Optional.of(fresh);
         frame.titled(visit.visit().facts().car().name());
         visit.onVisit(() -> {
@@ -147,6 +148,7 @@ final class MainWindow {
         if (!visit.isEditable()) {
             progress.say(parts.texts().get("visit.reading.only"));
         }
+        actions.takeWaiting();
     }
 
     /** Closes the visit at hand, if there is one, then goes on. */

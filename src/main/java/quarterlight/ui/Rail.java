@@ -1,5 +1,7 @@
 package quarterlight.ui;
 
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.Graphics;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -15,6 +17,8 @@ import quarterlight.ui.kit.visit.Station;
 
 /** The narrow rail at the left with the stations of the job. Event thread only. */
 final class Rail extends JPanel {
+    private static final int BAR_PX = 4;
+
     private final Map<Station, JToggleButton> buttons = new EnumMap<>(Station.class);
 
     Rail(Texts texts, Consumer<Station> chosen) {
@@ -37,7 +41,18 @@ final class Rail extends JPanel {
         }
     }
 
+    /** A bar of the accent stands beside the station in front. */
+    @Override
+    protected void paintChildren(Graphics g) {
+        super.paintChildren(g);
+        buttons.values().stream().filter(JToggleButton::isSelected).forEach(button -> {
+            g.setColor(Look.palette().accent());
+            g.fillRect(0, button.getY(), UIScale.scale(BAR_PX), button.getHeight());
+        });
+    }
+
     void show(Station station) {
         buttons.get(station).setSelected(true);
+        repaint();
     }
 }

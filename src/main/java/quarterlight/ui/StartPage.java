@@ -1,6 +1,5 @@
 package quarterlight.ui;
 
-import java.awt.Font;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
@@ -13,6 +12,7 @@ import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Prose;
+import quarterlight.units.XmlText;
 
 /** What the window shows while no visit is open: how to begin, and the visits opened of late. Event thread only. */
 final class StartPage extends JPanel {
@@ -21,7 +21,7 @@ final class StartPage extends JPanel {
         Texts texts = parts.texts();
         JPanel column = new JPanel(new MigLayout("insets 0, wrap 1, gapy 8", "[480!,fill]"));
         JLabel name = new JLabel(texts.get("app.name"));
-        name.setFont(name.getFont().deriveFont(Font.PLAIN, 22f));
+        name.putClientProperty("FlatLaf.style", "font: +9");
         column.add(name);
         List<Path> recent = parts.settings().settings().recent();
         column.add(Look.secondary(new JLabel(texts.get("start.lead"))), "gapbottom 16");
@@ -36,6 +36,10 @@ final class StartPage extends JPanel {
         fresh.putClientProperty("JButton.buttonType", "default");
         buttons.add(fresh, "h 32!");
         buttons.add(new JButton(actions.openVisit()), "h 32!");
+        JButton photos = new JButton(texts.get("start.photos"));
+        photos.setName("start-photos");
+        photos.addActionListener(e -> actions.choosePhotos());
+        buttons.add(photos, "h 32!");
         buttons.add(new JButton(actions.help()), "h 32!");
         column.add(buttons, "gapbottom 16");
         if (!recent.isEmpty()) {
@@ -53,8 +57,8 @@ final class StartPage extends JPanel {
     private static JButton entry(UiContext parts, Path visit, Consumer<Path> open) {
         String folder = String.valueOf(visit.getFileName());
         String name = parts.settings().settings().text(carKey(visit)).orElse(folder);
-        JButton button = new JButton("<html><b>" + name.replace("&", "&amp;").replace("<", "&lt;") + "</b><br>"
-                + visit.toString().replace("&", "&amp;").replace("<", "&lt;"));
+        JButton button =
+                new JButton("<html><b>" + XmlText.escaped(name) + "</b><br>" + XmlText.escaped(visit.toString()));
         button.setHorizontalAlignment(JButton.LEADING);
         button.putClientProperty("JButton.buttonType", "borderless");
         Look.named(button, name);

@@ -11,6 +11,7 @@ import quarterlight.ui.notes.NotesScreen;
 import quarterlight.ui.pages.PagesScreen;
 import quarterlight.ui.photos.PhotosScreen;
 import quarterlight.ui.rust.RustScreen;
+import quarterlight.ui.words.WordsScreen;
 
 /** The screens of a visit, one per station. */
 final class Stations {
@@ -19,6 +20,7 @@ final class Stations {
     static StationScreen screen(Station station, UiContext parts, OpenVisit visit, Command... beforePhotos) {
         return switch (station) {
             case PHOTOS -> new PhotosScreen(parts, visit, beforePhotos);
+            case WORDS -> new WordsScreen(parts, visit);
             case PAGES -> new PagesScreen(parts, visit);
             case GAUGE -> new GaugeScreen(parts, visit);
             case MARKS -> new MarksScreen(parts, visit);

@@ -2,6 +2,7 @@ package quarterlight.ui;
 
 import static quarterlight.visit.row.RecordKind.CLAIMS;
 import static quarterlight.visit.row.RecordKind.COVERAGE;
+import static quarterlight.visit.row.RecordKind.DROPPED;
 import static quarterlight.visit.row.RecordKind.FEATURES;
 import static quarterlight.visit.row.RecordKind.GAUGE;
 import static quarterlight.visit.row.RecordKind.LEFT_OUT;
@@ -20,8 +21,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
 import quarterlight.ui.diagram.CarAndPhoto;
 import quarterlight.ui.diagram.DiagramSide;
 import quarterlight.ui.diagram.Layer;
@@ -31,6 +34,8 @@ import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.beside.PhotoBeside;
 import quarterlight.ui.kit.beside.PictureKeys;
+import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.look.Roomy;
 import quarterlight.ui.kit.look.ShareSplit;
 import quarterlight.ui.kit.place.ChangedRows;
 import quarterlight.ui.kit.view.PhotoCanvas;
@@ -41,6 +46,10 @@ import quarterlight.ui.kit.visit.StationScreen;
 /** One visit in the window: the rail, the diagram, and what the station in front puts beside it. Event thread only. */
 final class VisitPanel extends JPanel {
     private static final String DIVIDER = "window.divider";
+    /** What a station is laid out for, px: the home size of the window less the drawing. */
+    private static final int SIDE_WIDTH = 690;
+
+    private static final int SIDE_HEIGHT = 700;
     private static final int USUAL_SHARE = 420;
     private static final int DIVIDER_PX = 5;
 
@@ -59,21 +68,21 @@ final class VisitPanel extends JPanel {
     private Station station;
     private transient Optional<Doubt> doubt = Optional.empty();
 
-    VisitPanel(UiContext parts, OpenVisit visit, DeskActions actions) {
+    VisitPanel(UiContext parts, OpenVisit visit, DeskActions actions, Consumer<String> foot) {
         super(new BorderLayout());
         this.parts = parts;
         this.actions = actions;
         this.visit = visit;
         this.station = Station.PHOTOS;
         rail = new Rail(parts.texts(), this::show);
-        diagram = new DiagramSide(parts, visit, this::front);
+        diagram = new DiagramSide(parts, visit, this::front, foot);
         int permille = parts.settings().settings().number(DIVIDER, USUAL_SHARE);
         photo = new PhotoBeside(parts.texts(), visit);
         left = new CarAndPhoto(parts.settings(), photo, diagram, this::layOut);
         pictureKeys = new PictureKeys(parts.texts(), this::picture, photo, left::isPhotoShown);
         split = new ShareSplit(left, sides, Math.min(900, Math.max(100, permille)) / 1000.0);
         visit.onStep(this::reveal);
-        add(rail, BorderLayout.WEST);
+        add(railWithRoom(), BorderLayout.WEST);
         add(split, BorderLayout.CENTER);
         layOut();
     }
@@ -93,6 +102,12 @@ final class VisitPanel extends JPanel {
             split.setDividerSize(left.isAnything() ? DIVIDER_PX : 0);
             split.again();
         }
+    }
+
+    private JScrollPane railWithRoom() {
+        JScrollPane scroll = Look.bare(new JScrollPane(rail));
+        scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        return scroll;
     }
 
     OpenVisit visit() {
@@ -123,7 +138,7 @@ final class VisitPanel extends JPanel {
         if (known == null) {
             known = Stations.screen(wanted, parts, visit, actions.takeIn(), actions.sheet());
             screens.put(wanted, known);
-            sides.add(known.side(), wanted.name());
+            sides.add(Roomy.around(known.side(), SIDE_WIDTH, SIDE_HEIGHT), wanted.name());
             visit.tellAll();
         }
         return known;
@@ -195,7 +210,10 @@ final class VisitPanel extends JPanel {
 
     /** The station that shows rows of a kind; the one in front if it shows them too. */
     private Station home(ChangedRows changed) {
-        if (changed.isOf(READINGS, GAUGE, SIGNS)) {
+        boolean spoken = changed.isOf(READINGS, SIGNS, MARKS, TRIALS, STATEMENTS, CLAIMS, ODOMETER);
+        if (changed.isOf(DROPPED) || station == Station.WORDS && spoken) {
+            return Station.WORDS;
+        } else if (changed.isOf(READINGS, GAUGE, SIGNS)) {
             return Station.GAUGE;
         } else if (changed.isOf(MARKS, FEATURES)) {
             return Station.MARKS;

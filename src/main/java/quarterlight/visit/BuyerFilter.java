@@ -99,7 +99,8 @@ final class BuyerFilter {
                 open(maybeOn(visit.claims(), Claim::zone), Claim::confidential),
                 visit.odometer(),
                 visit.released(),
-                decisions());
+                decisions(),
+                List.of());
     }
 
     private <T> List<Recorded<T>> on(List<Recorded<T>> rows, Function<T, ZoneId> zone) {

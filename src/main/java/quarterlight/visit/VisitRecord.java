@@ -48,7 +48,8 @@ public record VisitRecord(
         List<Recorded<Claim>> claims,
         List<Recorded<OdometerFigure>> odometer,
         List<Recorded<BuyerRelease>> released,
-        List<Recorded<MatterDecision>> decisions) {
+        List<Recorded<MatterDecision>> decisions,
+        List<Recorded<DroppedDraft>> dropped) {
     public VisitRecord {
         Objects.requireNonNull(facts, "facts");
         photos = List.copyOf(photos);
@@ -70,6 +71,7 @@ public record VisitRecord(
         odometer = List.copyOf(odometer);
         released = List.copyOf(released);
         decisions = List.copyOf(decisions);
+        dropped = List.copyOf(dropped);
     }
 
     /** A visit of which nothing but the facts is known. */
@@ -77,7 +79,7 @@ public record VisitRecord(
         return new VisitRecord(
                 facts, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
                 List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-                List.of(), List.of());
+                List.of(), List.of(), List.of());
     }
 
     /** The facts and the clocks of this visit with other photos and nothing else. */
@@ -85,7 +87,7 @@ public record VisitRecord(
         return new VisitRecord(
                 facts, others, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
                 List.of(), clocks, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-                List.of());
+                List.of(), List.of());
     }
 
     /** The same visit with other marks. */
@@ -110,7 +112,8 @@ public record VisitRecord(
                 claims,
                 odometer,
                 released,
-                decisions);
+                decisions,
+                dropped);
     }
 
     /**
@@ -143,7 +146,8 @@ public record VisitRecord(
                 claims,
                 odometer,
                 released,
-                decisions);
+                decisions,
+                dropped);
     }
 
     /** Zones that the inspector leaves out of what the buyer gets. */

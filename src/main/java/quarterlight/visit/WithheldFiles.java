@@ -102,7 +102,8 @@ public final class WithheldFiles {
                 mapped(visit.claims(), this::claim),
                 visit.odometer(),
                 rows(visit.released(), BuyerRelease::photo),
-                visit.decisions());
+                visit.decisions(),
+                rows(visit.dropped(), DroppedDraft::words));
     }
 
     /** Rows that are nothing without their photo. */

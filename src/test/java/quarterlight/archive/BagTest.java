@@ -56,7 +56,9 @@ class BagTest {
                         .isEqualTo(bytes.length);
             }
             bag.put("tables/empty.csv", "");
-            bag.finish(Map.of("Bagging-Date", "2026-05-02", "External-Description", "a car\nof two\r\nlines"));
+            bag.finish(
+                    Map.of("Bagging-Date", "2026-05-02", "External-Description", "a car\nof two\r\nlines"),
+                    Optional.empty());
         }
         return file;
     }

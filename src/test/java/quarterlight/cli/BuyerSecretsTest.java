@@ -86,7 +86,9 @@ class BuyerSecretsTest {
                         visit,
                         bench.file(
                                 "pins.csv",
-                                "photo,zone,view,x,y,shows\nIMG_0.JPG,hood,top,0.2,0.5,plate\nIMG_1.JPG,decklid,top,0.8,0.5,plate\n"))
+                                "photo,zone,view,x,y,shows\n"
+                                        + "IMG_0.JPG,hood,top,0.2,0.5,plate\n"
+                                        + "IMG_1.JPG,decklid,top,0.8,0.5,plate\n"))
                 .done();
         bench.run(
                         "add",
@@ -148,6 +150,9 @@ class BuyerSecretsTest {
                         "bag/data/tables/photos.json",
                         "bag/data/pages/report.pdf");
         assertThat(hidden.pictures).hasSizeGreaterThan(20);
+        assertThat(hidden.pictures.keySet())
+                .filteredOn(name -> name.startsWith("bag/data/pictures/"))
+                .hasSize(4);
         assertThat(hidden.texts.get("report.pdf text")).contains("Dented.");
         assertThat(exported.texts.keySet()).anyMatch(name -> name.endsWith(".xmp"));
     }

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -69,5 +70,72 @@ class JsonContractTest {
         assertThat(promised).isNotEmpty().doesNotHaveDuplicates();
         assertThat(printed(bench.run(verb, visit, "--json").done().json(), promised))
                 .containsExactlyInAnyOrderElementsOf(promised);
+    }
+
+    @Test
+    void isWhatAComparisonPrints() throws Exception {
+        Bench bench = new Bench(folder);
+        List<String> visits = new ArrayList<>();
+        for (String name : List.of("first", "second")) {
+            String visit = bench.folder(name);
+            bench.run("new", visit, "--car", name, "--style", "coupe", "--year", "1971", "--timezone", "UTC")
+                    .done();
+            bench.run(
+                            "add",
+                            "readings",
+                            visit,
+                            bench.file("r.csv", "zone,value,unit\nhood,5.1,mil\nroof,5.0,mil\nroof,5.4,mil\n"))
+                    .done();
+            bench.run(
+                            "add",
+                            "statements",
+                            visit,
+                            bench.file("s.csv", "zone,condition,severity,text\nhood,damaged,major,A dent.\n"))
+                    .done();
+            bench.run("add", "trials", visit, bench.file("t.csv", "item,result\nheater,works\n"))
+                    .done();
+            visits.add(visit);
+        }
+        List<String> promised = promised("compare");
+        JsonNode document = bench.run("compare", visits.get(0), visits.get(1), "--json")
+                .done()
+                .json();
+        assertThat(promised).isNotEmpty().doesNotHaveDuplicates();
+        assertThat(printed(document, promised)).containsExactlyInAnyOrderElementsOf(promised);
+        for (String row : List.of("matters[].cars", "heads", "one_hour", "claims", "zones[].a", "zones[].contrasts")) {
+            assertThat(told(row)).as(row).containsAll(inner(document, row));
+        }
+    }
+
+    /** The words in code marks on the line of a key. */
+    private static List<String> told(String key) throws IOException {
+        String line = Files.readAllLines(
+                        Path.of(System.getProperty("quarterlight.basedir", ".")).resolve("docs/formats.md"))
+                .stream()
+                .filter(one -> one.startsWith("| `" + key + "` |"))
+                .findFirst()
+                .orElseThrow();
+        return Pattern.compile("`(\\w+)`")
+                .matcher(line)
+                .results()
+                .map(found -> found.group(1))
+                .toList();
+    }
+
+    /** The keys of the objects that lie at a place, whatever letter they belong to. */
+    private static Set<String> inner(JsonNode document, String key) {
+        TreeSet<String> keys = new TreeSet<>();
+        boolean rows = key.contains("[].");
+        String last = key.substring(key.lastIndexOf('.') + 1);
+        for (JsonNode row : rows ? document.get(key.substring(0, key.indexOf('['))) : List.of(document)) {
+            JsonNode found = row.get(last);
+            if (last.equals("a")) {
+                found.fieldNames().forEachRemaining(keys::add);
+            } else {
+                found.forEach(one -> (one.isArray() ? one : List.of(one))
+                        .forEach(each -> each.fieldNames().forEachRemaining(keys::add)));
+            }
+        }
+        return keys;
     }
 }

@@ -12,6 +12,7 @@ import quarterlight.finish.number.FixedNumber;
 import quarterlight.finish.number.JudgedNumber;
 import quarterlight.finish.number.ProcessModel;
 import quarterlight.finish.number.SignRates;
+import quarterlight.finish.number.StoryNumber;
 
 /** The method page prints the numbers that the program uses, each with its source or its mark as judgement. */
 class NumbersPageTest {
@@ -49,6 +50,9 @@ class NumbersPageTest {
         }
         for (FixedNumber fixed : FixedNumber.values()) {
             assertThat(rows).contains(List.of(fixed.word(), number(fixed.value()), fixed.meaning()));
+        }
+        for (StoryNumber story : StoryNumber.values()) {
+            assertThat(rows).contains(List.of(story.word(), number(story.value()), story.meaning()));
         }
         for (SignRates.Row sign : SignRates.rows()) {
             List<String> cells = new ArrayList<>(List.of(sign.sign().word()));

@@ -15,6 +15,7 @@ import quarterlight.units.ThicknessUnit;
 import quarterlight.units.Worded;
 import quarterlight.visit.BuyerRelease;
 import quarterlight.visit.CoverageOverride;
+import quarterlight.visit.DroppedDraft;
 import quarterlight.visit.MatterDecision;
 import quarterlight.visit.ReportExclusion;
 import quarterlight.visit.VisitRecord;
@@ -186,6 +187,9 @@ public final class RandomEdits {
                                 Severity.values()[random.nextInt(4)],
                                 text().filter(reason -> !reason.isBlank()).orElse("seen again"),
                                 Severity.values()[random.nextInt(4)]));
+                    case "dropped" ->
+                        photo.map(id -> new DroppedDraft(
+                                id, random.nextInt(900), "statement", "hood: pitted", any(TEXTS), text()));
                     default -> throw new IllegalStateException(kind.word());
                 };
         return (Optional<T>) value;

@@ -23,6 +23,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
@@ -90,7 +91,9 @@ class OneStepPerActionPropertyTest {
             Station.NOTES,
             12,
             Station.PAGES,
-            20);
+            20,
+            Station.WORDS,
+            2);
 
     @TempDir
     Path folder;
@@ -134,6 +137,7 @@ class OneStepPerActionPropertyTest {
         });
         StationScreen screen = made.get();
         settle();
+        waitForWords(screen);
         Random random = new Random(18);
         Set<String> changed = new TreeSet<>();
         for (int round = 0; round < ROUNDS; round++) {
@@ -148,6 +152,16 @@ class OneStepPerActionPropertyTest {
         workers.shutdownNow();
         assertThat(failures).isEmpty();
         assertThat(changed).as("actions that changed the visit").hasSizeGreaterThanOrEqualTo(CHANGES.get(station));
+    }
+
+    /** Drafts are worked out in the background. */
+    private static void waitForWords(StationScreen screen) throws Exception {
+        AtomicBoolean there = new AtomicBoolean(screen.station() != Station.WORDS);
+        while (!there.get()) {
+            Thread.sleep(10);
+            SwingUtilities.invokeAndWait(() ->
+                    there.set(all(screen.side(), JTable.class).stream().anyMatch(table -> table.getRowCount() > 0)));
+        }
     }
 
     /** Does it with something selected; true if the visit was changed, and then one undo brought back what stood before. */
@@ -295,6 +309,7 @@ class OneStepPerActionPropertyTest {
             rows(store, "statements", "zone,kind,text", "hood,damaged,a dent", "roof,as built,untouched");
             rows(store, "features", "feature,from,to", "side lamp,1968,1970", "round mirror,1971,1972");
             rows(store, "trials", "item,result", "engine starts,works");
+            SpokenSample.add(store, PHOTOS + 1, "walk.txt", SpokenSample.WALK);
         }
         return path;
     }

@@ -47,6 +47,7 @@ public final class VisitParts {
     private List<Recorded<OdometerFigure>> odometer = List.of();
     private List<Recorded<BuyerRelease>> released = List.of();
     private List<Recorded<MatterDecision>> decisions = List.of();
+    private List<Recorded<DroppedDraft>> dropped = List.of();
 
     public VisitParts(VisitFacts facts) {
         this.facts = facts;
@@ -175,6 +176,11 @@ public final class VisitParts {
         return this;
     }
 
+    public VisitParts dropped(List<Recorded<DroppedDraft>> given) {
+        dropped = given;
+        return this;
+    }
+
     public VisitParts odometer(List<Recorded<OdometerFigure>> given) {
         odometer = given;
         return this;
@@ -206,6 +212,7 @@ public final class VisitParts {
                 claims,
                 odometer,
                 released,
-                decisions);
+                decisions,
+                dropped);
     }
 }

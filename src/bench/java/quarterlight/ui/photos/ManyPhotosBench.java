@@ -151,7 +151,7 @@ public final class ManyPhotosBench {
                     PhotosScreen screen =
                             new PhotosScreen(parts, visit, Command.of(parts.texts(), "do.take-in", () -> {}));
                     JFrame frame = new JFrame();
-                    DiagramSide diagram = new DiagramSide(parts, visit, () -> Optional.of(screen));
+                    DiagramSide diagram = new DiagramSide(parts, visit, () -> Optional.of(screen), words -> {});
                     diagram.show(quarterlight.ui.diagram.Layer.PINS, true);
                     JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, true, diagram, screen.side());
                     split.setDividerLocation(760);

@@ -15,7 +15,6 @@ import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
 import quarterlight.cli.call.OwnLists;
 import quarterlight.cli.call.Verb;
-import quarterlight.cli.call.Visits;
 import quarterlight.cli.compare.ComparisonJson;
 import quarterlight.cli.compare.ComparisonText;
 import quarterlight.cli.delivery.PagesVerb;
@@ -26,8 +25,10 @@ import quarterlight.edit.compare.Candidate;
 import quarterlight.edit.compare.ComparisonChoice;
 import quarterlight.edit.compare.ComparisonWork;
 import quarterlight.page.print.Paper;
+import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.TableUnreadable;
+import quarterlight.units.Numerals;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.units.Worded;
 
@@ -68,7 +69,7 @@ public final class CompareVerb implements Verb {
     public int run(ParseResult call) throws CallRefused, VisitProblem, IOException {
         List<Path> visits = call.matchedPositionalValue(0, List.of());
         if (visits.size() < ComparisonWork.MIN_CARS || visits.size() > ComparisonWork.MAX_CARS) {
-            throw new CallRefused("compare: " + visits.size() + (visits.size() == 1 ? " visit is" : " visits are")
+            throw new CallRefused("compare: " + Numerals.count(visits.size(), "visit is", "visits are")
                     + " named; name " + ComparisonWork.MIN_CARS + " to " + ComparisonWork.MAX_CARS);
         }
         ComparisonChoice choice = choice(call, visits.size());
@@ -122,9 +123,10 @@ public final class CompareVerb implements Verb {
     private List<Candidate> candidates(List<Path> visits) throws VisitProblem, CallRefused {
         List<Candidate> cars = new ArrayList<>();
         for (Path visit : visits) {
-            cars.add(new Candidate(
-                    visit,
-                    OwnLists.findings(around, visit, Visits.read(around, visit).forBuyer())));
+            try (VisitStore store = around.visits().forReading(visit)) {
+                cars.add(new Candidate(
+                        visit, OwnLists.findings(around, visit, store.read().forBuyer()), store.logHead()));
+            }
         }
         return cars;
     }

@@ -12,8 +12,11 @@ import quarterlight.cli.call.CliContext;
 import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
 import quarterlight.cli.call.Interruption;
+import quarterlight.cli.call.OwnLists;
+import quarterlight.cli.call.Passphrase;
 import quarterlight.cli.call.Verb;
 import quarterlight.cli.text.CliText;
+import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.archive.Archived;
 import quarterlight.edit.archive.Archiving;
@@ -21,6 +24,7 @@ import quarterlight.edit.export.DisclosurePreview;
 import quarterlight.page.print.Paper;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
+import quarterlight.table.TableUnreadable;
 import quarterlight.table.json.JsonObject;
 import quarterlight.task.Progress;
 import quarterlight.units.Worded;
@@ -29,6 +33,7 @@ import quarterlight.units.Worded;
 public final class ArchiveVerb implements Verb {
     private static final String FOR_BUYER = "--for-buyer";
     private static final String PAPER = "--paper";
+    private static final String UNSIGNED = "--unsigned";
 
     private final CliContext around;
 
@@ -53,6 +58,11 @@ public final class ArchiveVerb implements Verb {
                         "PAPER",
                         "of the pages for the buyer: "
                                 + Worded.words(Paper.class).replace(", ", " or ") + " (default: a4)"))
+                .addOption(OptionSpec.builder(UNSIGNED)
+                        .type(boolean.class)
+                        .description("do not sign it")
+                        .build())
+                .addOption(Passphrase.option())
                 .addOption(CliOptions.json());
     }
 
@@ -68,8 +78,11 @@ public final class ArchiveVerb implements Verb {
             Archiving archiving = new Archiving(
                             around.zones().get(),
                             around.clock(),
-                            (folder, progress) -> makePages(store, folder, paper, progress))
+                            (folder, pictures, progress) -> makePages(store, folder, pictures, paper, progress))
                     .withListsOf(around.settings());
+            if (!call.hasMatchedOption(UNSIGNED)) {
+                archiving = archiving.signedBy(Passphrase.key(call, around));
+            }
             if (call.hasMatchedOption(FOR_BUYER)) {
                 going = Optional.of(
                         DisclosurePreview.of(store.read(), around.zones().get()));
@@ -88,11 +101,12 @@ public final class ArchiveVerb implements Verb {
         return archived.ok() ? Exit.DONE : Exit.NOT_ALL;
     }
 
-    private void makePages(VisitStore store, Path folder, Paper paper, Progress progress)
+    private void makePages(VisitStore store, Path folder, Path pictures, Paper paper, Progress progress)
             throws EditRefused, VisitProblem, IOException {
         try {
-            new PagesVerb(around).make(store, folder, paper, progress);
-        } catch (CallRefused e) {
+            OwnLists.work(around).pagesWithin(store, folder, paper, progress);
+            OwnLists.work(around).pictures(store, pictures, progress);
+        } catch (DiagramRefused | TableUnreadable e) {
             throw new EditRefused("pages", e.getMessage());
         }
     }
@@ -109,7 +123,8 @@ public final class ArchiveVerb implements Verb {
                 .put("missing", archived.missing())
                 .put("unreadable", archived.unreadable())
                 .put("left_out", archived.unnamed())
-                .put("log_head", archived.head());
+                .put("log_head", archived.head())
+                .put("key", archived.key());
     }
 
     private static String report(Archived archived) {
@@ -134,6 +149,10 @@ public final class ArchiveVerb implements Verb {
                         .map(head -> "The edit log ends with entry " + head
                                 + ". Who has noted that can tell later whether anything before it was changed.\n")
                         .orElse(""))
+                .append(archived.key()
+                        .map(key -> "Signed with the key " + key
+                                + ". Who checks it compares that with the printed brief.\n")
+                        .orElse("It is not signed.\n"))
                 .toString();
     }
 

@@ -9,6 +9,9 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.archive.ArchiveAudit;
 import quarterlight.archive.BagRefused;
+import quarterlight.archive.signature.PublicHalf;
+import quarterlight.archive.signature.SignatureVerdict;
+import quarterlight.archive.signature.SigningKeyFile;
 import quarterlight.cli.call.CallRefused;
 import quarterlight.cli.call.CliContext;
 import quarterlight.cli.call.CliOptions;
@@ -28,6 +31,8 @@ import quarterlight.visit.photo.Photo;
 
 /** {@code audit}: every original against its hash, and the database or the archive against itself. */
 public final class AuditVerb implements Verb {
+    private static final String KEY = "--key";
+
     private final CliContext around;
 
     public AuditVerb(CliContext around) {
@@ -38,6 +43,10 @@ public final class AuditVerb implements Verb {
     public CommandSpec spec() {
         return CliOptions.verb("audit", "check every original against its hash, and the database for consistency")
                 .addPositional(CliOptions.path(0, "VISIT|FILE.zip", "folder of the visit, or an archive"))
+                .addOption(CliOptions.text(
+                        KEY,
+                        "FINGERPRINT",
+                        "of an archive: the key that it must be signed with, as you know it from the inspector"))
                 .addOption(CliOptions.json());
     }
 
@@ -74,8 +83,20 @@ public final class AuditVerb implements Verb {
             throw new CallRefused(e.getMessage());
         }
         ArchiveAudit audit = proof.bag();
-        around.console().print(CliOptions.isJson(call) ? json(proof).text() : report(proof));
-        if (!proof.ok()) {
+        SignatureVerdict signature = new SignatureVerdict(
+                proof.signature(),
+                new SigningKeyFile(around.settings()).open(),
+                Optional.ofNullable(call.matchedOptionValue(KEY, null)));
+        boolean ok = proof.ok() && signature.ok();
+        around.console()
+                .print(
+                        CliOptions.isJson(call)
+                                ? json(ok, proof, signature).text()
+                                : report(proof) + signature.text() + "\n");
+        if (!signature.ok()) {
+            around.console().complain(file + ": " + signature.text());
+        }
+        if (!proof.bag().ok() || !proof.database().isEmpty()) {
             around.console()
                     .complain(file + ": " + CliText.count(audit.changed().size(), "file", "files") + " changed, "
                             + audit.missing().size() + " missing, "
@@ -84,19 +105,24 @@ public final class AuditVerb implements Verb {
                                     audit.faults().size() + proof.database().size(), "other fault", "other faults")
                             + "; use another copy of the archive");
         }
-        return proof.ok() ? Exit.DONE : Exit.NOT_ALL;
+        return ok ? Exit.DONE : Exit.NOT_ALL;
     }
 
-    private static JsonObject json(ArchiveProof proof) {
+    private static JsonObject json(boolean ok, ArchiveProof proof, SignatureVerdict signature) {
         ArchiveAudit audit = proof.bag();
         return new JsonObject()
-                .put("ok", proof.ok())
+                .put("ok", ok)
                 .put("changed", audit.changed())
                 .put("missing", audit.missing())
                 .put("unreferenced", audit.unlisted())
                 .put("archive", audit.faults())
                 .put("database", proof.database())
                 .put("log_head", proof.head())
+                .put("signature", signature.check().state().word())
+                .put("key", signature.check().key().map(PublicHalf::fingerprint))
+                .put("key_is", signature.whose().map(SignatureVerdict.Whose::word))
+                .put("signed_by", signature.check().signer())
+                .put("signed_at", signature.check().time())
                 .put("files", audit.files())
                 .put("originals", audit.originals());
     }
@@ -109,7 +135,7 @@ public final class AuditVerb implements Verb {
         audit.unlisted().forEach(file -> out.append("added: ").append(file).append('\n'));
         audit.faults().forEach(fault -> out.append("archive: ").append(fault).append('\n'));
         proof.database().forEach(fault -> out.append("database: ").append(fault).append('\n'));
-        if (proof.ok()) {
+        if (audit.ok() && proof.database().isEmpty()) {
             out.append("All ").append(CliText.count(audit.files(), "file is", "files are"));
             out.append(" as archived");
             out.append(

@@ -1,9 +1,13 @@
 package quarterlight.cli.delivery;
 
 import java.io.IOException;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
+import quarterlight.archive.signature.PublicHalf;
+import quarterlight.archive.signature.SignatureVerdict;
+import quarterlight.archive.signature.SigningKeyFile;
 import quarterlight.cli.call.CallRefused;
 import quarterlight.cli.call.CliContext;
 import quarterlight.cli.call.CliOptions;
@@ -41,7 +45,13 @@ public final class RestoreVerb implements Verb {
         } catch (CancellationException e) {
             throw new CallRefused("stopped before the end; no visit was made");
         }
-        around.console().print(CliOptions.isJson(call) ? json(restored).text() : report(restored));
+        SignatureVerdict signature = new SignatureVerdict(
+                restored.signature(), new SigningKeyFile(around.settings()).open(), Optional.empty());
+        around.console()
+                .print(
+                        CliOptions.isJson(call)
+                                ? json(restored, signature).text()
+                                : report(restored) + signature.text() + "\n");
         if (!restored.ok()) {
             around.console().complain(complaint(restored));
         }
@@ -60,7 +70,7 @@ public final class RestoreVerb implements Verb {
                 + " not hold together; the visit was restored as far as it could be trusted";
     }
 
-    private static JsonObject json(Restoring.Restored restored) {
+    private static JsonObject json(Restoring.Restored restored, SignatureVerdict signature) {
         return new JsonObject()
                 .put("visit", restored.visit())
                 .put("photos", restored.photos())
@@ -69,7 +79,10 @@ public final class RestoreVerb implements Verb {
                 .put("left_out", restored.leftOut())
                 .put("database", restored.faults())
                 .put("lists", restored.lists())
-                .put("log_head", restored.head());
+                .put("log_head", restored.head())
+                .put("signature", signature.check().state().word())
+                .put("key", signature.check().key().map(PublicHalf::fingerprint))
+                .put("key_is", signature.whose().map(SignatureVerdict.Whose::word));
     }
 
     private static String report(Restoring.Restored restored) {

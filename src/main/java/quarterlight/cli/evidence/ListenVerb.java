@@ -2,12 +2,11 @@ package quarterlight.cli.evidence;
 
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
@@ -23,7 +22,9 @@ import quarterlight.cli.call.Visits;
 import quarterlight.cli.text.CliText;
 import quarterlight.cli.text.TextTable;
 import quarterlight.edit.EditRefused;
+import quarterlight.edit.spoken.DraftDropping;
 import quarterlight.edit.spoken.DraftKeeping;
+import quarterlight.edit.spoken.DraftLine;
 import quarterlight.edit.spoken.DraftTeaching;
 import quarterlight.edit.spoken.SpokenQuote;
 import quarterlight.edit.spoken.VisitWalk;
@@ -35,7 +36,6 @@ import quarterlight.table.json.DraftsJson;
 import quarterlight.table.json.JsonObject;
 import quarterlight.visit.VisitRecord;
 import quarterlight.words.Draft;
-import quarterlight.words.Facet;
 
 /** {@code listen}: drafts of evidence worked out from the words of a visit; {@code --keep} makes rows of some. */
 public final class ListenVerb implements Verb {
@@ -47,8 +47,6 @@ public final class ListenVerb implements Verb {
     private static final double MIN_SHOWN_P = 0.2;
 
     private static final int MAX_NAMED_ZONES = 2;
-    private static final List<Facet> VALUES = List.of(
-            Facet.ITEM, Facet.RESULT, Facet.ORIGIN, Facet.CONDITION, Facet.KIND, Facet.TEXT, Facet.SIGN, Facet.VALUE);
 
     private final CliContext around;
 
@@ -63,7 +61,7 @@ public final class ListenVerb implements Verb {
                         "work out drafts of evidence from the words of the visit; nothing enters it without " + KEEP)
                 .addPositional(CliOptions.visit())
                 .addOption(CliOptions.text(KEEP, "ID,...", "make rows of these drafts, as one undo step"))
-                .addOption(CliOptions.text(DROP, "ID,...", "learn that these drafts are not right; nothing enters"))
+                .addOption(CliOptions.text(DROP, "ID,...", "do not offer these drafts again, as one undo step"))
                 .addOption(OptionSpec.builder(FORGET)
                         .type(boolean.class)
                         .description("forget what kept and dropped drafts have taught")
@@ -73,53 +71,31 @@ public final class ListenVerb implements Verb {
 
     @Override
     public int run(ParseResult call) throws CallRefused, EditRefused, VisitProblem {
+        boolean keeps = call.hasMatchedOption(KEEP);
+        if (keeps && call.hasMatchedOption(DROP)) {
+            throw new CallRefused(KEEP + " and " + DROP + " do not go together; give one of them");
+        }
         if (call.hasMatchedOption(FORGET)) {
             new DraftTeaching(around.settings()).forget();
         }
-        if (call.hasMatchedOption(DROP)) {
-            drop(call);
-        }
-        return call.hasMatchedOption(KEEP) ? keep(call) : list(call);
-    }
-
-    /** Drafts that are not right teach, and are listed again with what they now are worth. */
-    private void drop(ParseResult call) throws CallRefused, EditRefused, VisitProblem {
-        Path folder = CliOptions.pathAt(call, 0);
-        VisitWalk walk =
-                walk(Visits.read(around, folder), folder, around.zones().get());
-        Set<String> dropped = new TreeSet<>(ids(call, DROP));
-        List<Draft> wrong = walk.drafts().stream()
-                .filter(draft -> dropped.remove(draft.id()))
-                .toList();
-        if (!dropped.isEmpty()) {
-            throw new CallRefused("There is no draft " + String.join(", ", dropped)
-                    + " in the words of this visit; listen lists them. Nothing was learned.");
-        }
-        new DraftTeaching(around.settings()).teach(List.of(), wrong);
-    }
-
-    private static List<String> ids(ParseResult call, String option) throws CallRefused {
-        List<String> ids = Arrays.stream(call.matchedOptionValue(option, "").split("[,\\s]+"))
-                .filter(id -> !id.isEmpty())
-                .toList();
-        if (ids.isEmpty()) {
-            throw new CallRefused(option + " names no draft; listen without it lists them with their ids");
-        }
-        return ids;
+        return keeps ? keep(call) : call.hasMatchedOption(DROP) ? drop(call) : list(call);
     }
 
     private int list(ParseResult call) throws CallRefused, VisitProblem {
         Path folder = CliOptions.pathAt(call, 0);
         VisitRecord visit = Visits.read(around, folder);
         VisitWalk walk = walk(visit, folder, around.zones().get());
+        Map<String, String> states = new HashMap<>();
+        DraftDropping.dropped(visit, walk).forEach(id -> states.put(id, "dropped"));
         Set<String> kept = DraftKeeping.kept(visit, walk);
+        kept.forEach(id -> states.put(id, "kept"));
         if (CliOptions.isJson(call)) {
             around.console()
-                    .print(DraftsJson.of(walk.drafts(), kept)
+                    .print(DraftsJson.of(walk.drafts(), states)
                             .put("remarks", walk.remarks())
                             .text());
         } else {
-            around.console().print(table(walk, kept));
+            around.console().print(table(walk, states));
         }
         return Exit.DONE;
     }
@@ -146,6 +122,38 @@ public final class ListenVerb implements Verb {
         }
     }
 
+    private int drop(ParseResult call) throws CallRefused, EditRefused, VisitProblem {
+        List<String> ids = ids(call, DROP);
+        Path folder = CliOptions.pathAt(call, 0);
+        try (VisitStore store = around.visits().forEditing(folder)) {
+            VisitWalk walk = walk(store.read(), folder, around.zones().get());
+            Set<String> before = DraftDropping.dropped(store.read(), walk);
+            int dropped = new DraftDropping(store).drop(walk, ids);
+            new DraftTeaching(around.settings())
+                    .teach(
+                            List.of(),
+                            walk.drafts().stream()
+                                    .filter(draft -> ids.contains(draft.id()) && !before.contains(draft.id()))
+                                    .toList());
+            around.console()
+                    .print(
+                            CliOptions.isJson(call)
+                                    ? new JsonObject().put("dropped", dropped).text()
+                                    : CliText.count(dropped, "draft", "drafts") + " dropped.\n");
+            return Exit.DONE;
+        }
+    }
+
+    private static List<String> ids(ParseResult call, String option) throws CallRefused {
+        List<String> ids = Arrays.stream(call.matchedOptionValue(option, "").split("[,\\s]+"))
+                .filter(id -> !id.isEmpty())
+                .toList();
+        if (ids.isEmpty()) {
+            throw new CallRefused(option + " names no draft; listen without it lists them with their ids");
+        }
+        return ids;
+    }
+
     private static JsonObject json(DraftKeeping.Outcome outcome) {
         return new JsonObject()
                 .put("kept", outcome.kept().stream().map(Draft::id).toList())
@@ -161,7 +169,7 @@ public final class ListenVerb implements Verb {
                 + CliText.count(outcome.rows(), "row", "rows") + before + ".\n";
     }
 
-    private static String table(VisitWalk walk, Set<String> kept) {
+    private static String table(VisitWalk walk, Map<String, String> states) {
         StringBuilder out = new StringBuilder();
         if (walk.parts().isEmpty() && walk.remarks().isEmpty()) {
             return "No words yet. Add them with: words VISIT FILE\n";
@@ -169,16 +177,16 @@ public final class ListenVerb implements Verb {
         for (String source : walk.parts().keySet()) {
             List<Draft> drafts = walk.drafts().stream()
                     .filter(draft -> draft.source().equals(source))
-                    .filter(draft -> isShown(draft, kept))
+                    .filter(draft -> isShown(draft, states))
                     .toList();
             out.append(heading(source, walk.parts().get(source), drafts.size()));
             if (!drafts.isEmpty()) {
-                out.append(table(drafts, kept)).append('\n');
+                out.append(table(drafts, states)).append('\n');
             }
         }
         walk.remarks().forEach(remark -> out.append(remark).append('\n'));
         long unlikely =
-                walk.drafts().stream().filter(draft -> !isShown(draft, kept)).count();
+                walk.drafts().stream().filter(draft -> !isShown(draft, states)).count();
         if (unlikely > 0) {
             out.append(CliText.count(unlikely, "draft", "drafts"))
                     .append(" under ")
@@ -191,8 +199,8 @@ public final class ListenVerb implements Verb {
         return out.toString();
     }
 
-    private static boolean isShown(Draft draft, Set<String> kept) {
-        return draft.p() >= MIN_SHOWN_P || kept.contains(draft.id());
+    private static boolean isShown(Draft draft, Map<String, String> states) {
+        return draft.p() >= MIN_SHOWN_P || states.containsKey(draft.id());
     }
 
     private static String heading(String source, VisitWalk.Part part, int drafts) {
@@ -203,7 +211,7 @@ public final class ListenVerb implements Verb {
                 + "\n";
     }
 
-    private static String table(List<Draft> drafts, Set<String> kept) {
+    private static String table(List<Draft> drafts, Map<String, String> states) {
         TextTable table = new TextTable()
                 .left("id")
                 .right("time")
@@ -216,9 +224,9 @@ public final class ListenVerb implements Verb {
                     SpokenQuote.clock(draft.atSeconds()),
                     draft.what().word(),
                     zones(draft.zones()),
-                    value(draft),
+                    DraftLine.value(draft),
                     Long.toString(Math.round(draft.p() * PERCENT)) + "%",
-                    draft.withdrawn() ? "taken back" : kept.contains(draft.id()) ? "kept" : "",
+                    draft.withdrawn() ? "taken back" : states.getOrDefault(draft.id(), ""),
                     draft.words());
         }
         return table.text();
@@ -231,26 +239,5 @@ public final class ListenVerb implements Verb {
                 : zones.size() <= MAX_NAMED_ZONES
                         ? named
                         : named + " and " + (zones.size() - MAX_NAMED_ZONES) + " more";
-    }
-
-    private static String value(Draft draft) {
-        return switch (draft.what()) {
-            case CLAIM -> "by " + draft.facet(Facet.SAID_BY).orElse("other");
-            case NOT_LOOKED_AT, GAUGE -> "";
-            case THICKNESS ->
-                draft.facet(Facet.VALUE)
-                        .map(value -> value + " " + draft.facet(Facet.UNIT).orElse(""))
-                        .orElse("no metal or over range");
-            case SIGN ->
-                draft.facet(Facet.SIGN).orElse("")
-                        + (draft.facet(Facet.SEEN).filter("no"::equals).isPresent() ? ": not seen" : "");
-            case ODOMETER -> draft.facet(Facet.VALUE).orElse("");
-            default ->
-                Stream.concat(VALUES.stream(), Stream.of(Facet.CERTAINTY))
-                        .map(draft::facet)
-                        .flatMap(Optional::stream)
-                        .filter(said -> !said.isBlank())
-                        .collect(Collectors.joining(", "));
-        };
     }
 }

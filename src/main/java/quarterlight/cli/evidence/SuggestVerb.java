@@ -27,6 +27,7 @@ import quarterlight.edit.list.WalkHabitStore;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.json.JsonObject;
+import quarterlight.units.Numerals;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.photo.Photo;
@@ -124,8 +125,7 @@ public final class SuggestVerb implements Verb {
     private static String told(WalkHabitStore.Known known) {
         String visits = known.visits() == 0
                 ? ""
-                : "Learnt from " + (known.visits() == 1 ? "1 earlier visit" : known.visits() + " earlier visits")
-                        + ".\n";
+                : "Learnt from " + Numerals.count(known.visits(), "earlier visit", "earlier visits") + ".\n";
         return visits + known.remarks().stream().map(remark -> remark + "\n").collect(Collectors.joining());
     }
 

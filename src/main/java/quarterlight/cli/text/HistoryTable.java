@@ -9,6 +9,7 @@ import quarterlight.finish.NextMeasurement;
 import quarterlight.finish.history.Chances;
 import quarterlight.finish.history.FinishReason;
 import quarterlight.finish.history.ZoneHistory;
+import quarterlight.units.Numerals;
 import quarterlight.units.ThicknessUnit;
 
 /** What {@code history} prints for people. */
@@ -90,8 +91,8 @@ public final class HistoryTable {
         next.stream().limit(SHOWN_NEXT).forEach(one -> out.append("  ")
                 .append(one.zone())
                 .append(", ")
-                .append(one.spots())
-                .append(one.spots() == 1 ? " spot: " : " spots: ")
+                .append(Numerals.count(one.spots(), "spot", "spots"))
+                .append(": ")
                 .append(one.about())
                 .append('\n'));
     }

@@ -71,6 +71,16 @@ public record InkPalette(Color ground, Color ink, Color secondInk, Color line, C
                 channel(over.getBlue(), under.getBlue(), share));
     }
 
+    /** A color that lets what lies under it through; alpha 0 to 255. */
+    public static Color faint(Color color, int alpha) {
+        return new Color(color.getRed(), color.getGreen(), color.getBlue(), alpha);
+    }
+
+    /** A color as pages and styles write it: {@code #20262b}. */
+    public static String hex(Color color) {
+        return "#%06x".formatted(color.getRGB() & 0xFFFFFF);
+    }
+
     private static int channel(int over, int under, double share) {
         return (int) Math.round(over * share + under * (1 - share));
     }

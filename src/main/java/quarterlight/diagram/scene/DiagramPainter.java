@@ -19,6 +19,7 @@ import java.util.stream.IntStream;
 import quarterlight.car.ZoneId;
 import quarterlight.diagram.ink.ColorContrast;
 import quarterlight.diagram.ink.Highlight;
+import quarterlight.diagram.ink.InkPalette;
 
 /**
  * Paints a scene by Java2D, only what the clip touches; the window's renderer. The scene itself does not change, so it is drawn once
@@ -208,8 +209,7 @@ public final class DiagramPainter {
     }
 
     private void hover(Graphics2D g, ZoneId zone) {
-        Color accent = scene.palette().accent();
-        g.setColor(new Color(accent.getRed(), accent.getGreen(), accent.getBlue(), HOVER_ALPHA));
+        g.setColor(InkPalette.faint(scene.palette().accent(), HOVER_ALPHA));
         scene.outlinesOf(zone).forEach(g::fill);
     }
 

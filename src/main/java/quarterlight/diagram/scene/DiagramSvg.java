@@ -1,6 +1,5 @@
 package quarterlight.diagram.scene;
 
-import java.awt.Color;
 import java.awt.geom.Rectangle2D;
 import java.util.HashSet;
 import java.util.List;
@@ -11,8 +10,10 @@ import java.util.function.Function;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
 import quarterlight.diagram.file.SvgPath;
+import quarterlight.diagram.ink.InkPalette;
 import quarterlight.diagram.ink.Legend;
 import quarterlight.diagram.ink.TextMeasure;
+import quarterlight.units.XmlText;
 
 /** Writes a scene as SVG text for pages: plain paths and words, no scripts, patterns, clips or references, so that every reader shows it alike. */
 public final class DiagramSvg {
@@ -53,9 +54,9 @@ public final class DiagramSvg {
                 .append("\" height=\"")
                 .append(SvgPath.number(layout.height()))
                 .append("\" role=\"img\">\n<title>")
-                .append(escape(title))
+                .append(XmlText.escaped(title))
                 .append("</title>\n<rect width=\"100%\" height=\"100%\" fill=\"")
-                .append(hex(scene.palette().ground()))
+                .append(InkPalette.hex(scene.palette().ground()))
                 .append("\"/>\n");
         return out.append(new DiagramSvg(scene, links).sheet(0, 0, 1))
                 .append("</svg>\n")
@@ -91,9 +92,9 @@ public final class DiagramSvg {
         links.spots().apply(spot).ifPresent(target -> {
             String name = (spot.kind() == DiagramScene.Spot.Kind.PHOTO ? "Photo " : "Matter ") + spot.text();
             out.append("<a href=\"#")
-                    .append(escape(target))
+                    .append(XmlText.escaped(target))
                     .append("\" aria-label=\"")
-                    .append(escape(name))
+                    .append(XmlText.escaped(name))
                     .append("\"><rect x=\"");
             out.append(SvgPath.number(spot.box().getX()))
                     .append("\" y=\"")
@@ -147,7 +148,7 @@ public final class DiagramSvg {
         out.append("<g data-view=\"")
                 .append(view.view().word())
                 .append("\"><title>")
-                .append(escape(view.title()))
+                .append(XmlText.escaped(view.title()))
                 .append("</title>\n");
         write(out, view.drawn());
         out.append("</g>\n");
@@ -159,7 +160,7 @@ public final class DiagramSvg {
                 fill(out, filled);
             } else if (thing instanceof DrawnItem.Stroked stroked) {
                 out.append("<path stroke=\"")
-                        .append(hex(stroked.color()))
+                        .append(InkPalette.hex(stroked.color()))
                         .append("\" stroke-width=\"")
                         .append(SvgPath.number(stroked.width()))
                         .append(stroked.plain() ? "\" stroke-linecap=\"butt\" d=\"" : "\" d=\"")
@@ -177,19 +178,19 @@ public final class DiagramSvg {
         Optional<String> target = filled.zone().flatMap(links.zones());
         String name = filled.zone().map(this::named).orElse("");
         target.ifPresent(place -> out.append("<a href=\"#")
-                .append(escape(place))
+                .append(XmlText.escaped(place))
                 .append(reached.add(filled.zone().orElseThrow()) ? "" : "\" tabindex=\"-1")
                 .append("\" aria-label=\"")
-                .append(escape(name))
+                .append(XmlText.escaped(name))
                 .append("\">"));
-        out.append("<path fill=\"").append(hex(filled.color())).append("\" fill-rule=\"evenodd\" d=\"");
+        out.append("<path fill=\"").append(InkPalette.hex(filled.color())).append("\" fill-rule=\"evenodd\" d=\"");
         out.append(SvgPath.write(filled.shape())).append('"');
         if (filled.zone().isEmpty()) {
             out.append("/>\n");
             return;
         }
         out.append(" data-zone=\"").append(filled.zone().get().value()).append("\"><title>");
-        out.append(escape(name)).append("</title></path>").append(target.isPresent() ? "</a>\n" : "\n");
+        out.append(XmlText.escaped(name)).append("</title></path>").append(target.isPresent() ? "</a>\n" : "\n");
     }
 
     /** The name of a zone with its value. */
@@ -212,32 +213,9 @@ public final class DiagramSvg {
                 .append("\" font-size=\"")
                 .append(SvgPath.number(words.size()))
                 .append(words.bold() ? "\" font-weight=\"600\" fill=\"" : "\" fill=\"")
-                .append(hex(words.color()))
+                .append(InkPalette.hex(words.color()))
                 .append("\">")
-                .append(escape(words.text()))
+                .append(XmlText.escaped(words.text()))
                 .append("</text>\n");
-    }
-
-    private static String hex(Color color) {
-        return String.format("#%06x", color.getRGB() & 0xFFFFFF);
-    }
-
-    private static String escape(String text) {
-        StringBuilder out = new StringBuilder();
-        text.codePoints().forEach(c -> {
-            switch (c) {
-                case '&' -> out.append("&amp;");
-                case '<' -> out.append("&lt;");
-                case '>' -> out.append("&gt;");
-                case '"' -> out.append("&quot;");
-                default -> {
-                    boolean allowed = c >= 0x20 && c != 0xFFFE && c != 0xFFFF && !(c >= 0xD800 && c <= 0xDFFF);
-                    if (allowed || c == '\t' || c == '\n') {
-                        out.appendCodePoint(c);
-                    }
-                }
-            }
-        });
-        return out.toString();
     }
 }

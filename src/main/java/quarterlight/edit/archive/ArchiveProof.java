@@ -20,6 +20,7 @@ import quarterlight.archive.BagCheck;
 import quarterlight.archive.BagFile;
 import quarterlight.archive.BagRefused;
 import quarterlight.archive.TableDifference;
+import quarterlight.archive.signature.SignatureCheck;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.edit.export.Disclosure;
 import quarterlight.edit.export.VisitTables;
@@ -41,8 +42,9 @@ import quarterlight.visit.photo.Sha256;
  * @param bag the files and the manifests
  * @param database what does not hold of the database and the tables, one sentence each
  * @param head number and hash of the last entry of the edit log; empty if there is no database, or no chain
+ * @param signature whether somebody signed it
  */
-public record ArchiveProof(ArchiveAudit bag, List<String> database, Optional<String> head) {
+public record ArchiveProof(ArchiveAudit bag, List<String> database, Optional<String> head, SignatureCheck signature) {
     /** Under this label {@code bag-info.txt} bears the end of the edit log. */
     static final String HEAD = "Quarterlight-Log-Head";
 
@@ -56,7 +58,18 @@ public record ArchiveProof(ArchiveAudit bag, List<String> database, Optional<Str
     }
 
     public boolean ok() {
-        return bag.ok() && database.isEmpty();
+        return bag.ok() && database.isEmpty() && signature.state() != SignatureCheck.State.BAD;
+    }
+
+    /** What does not hold of files and database, each in a few words. */
+    public List<String> faults() {
+        List<String> found = new ArrayList<>();
+        bag.changed().forEach(path -> found.add(path + " is not what was archived"));
+        bag.missing().forEach(path -> found.add(path + " is missing"));
+        bag.unlisted().forEach(path -> found.add(path + " was added later"));
+        found.addAll(bag.faults());
+        found.addAll(database);
+        return found;
     }
 
     /**
@@ -74,13 +87,18 @@ public record ArchiveProof(ArchiveAudit bag, List<String> database, Optional<Str
             BagCheck check = bag.check(path -> kept(path, visit, tables), progress);
             ArchiveAudit audit = ArchiveAudit.of(check, photos(tables));
             if (!bag.holds(DATABASE)) {
-                return new ArchiveProof(audit, List.of(), Optional.empty());
+                return new ArchiveProof(audit, List.of(), Optional.empty(), bag.signature());
             }
             try (VisitStore store = opening.trustingNothing().forReading(visit)) {
-                return new ArchiveProof(audit, faults(store, tables, bag.info(HEAD), check, catalog), store.logHead());
+                return new ArchiveProof(
+                        audit, faults(store, tables, bag.info(HEAD), check, catalog), store.logHead(), bag.signature());
             } catch (VisitProblem e) {
                 String said = e.getMessage().replace(visit.toString(), "in " + file);
-                return new ArchiveProof(audit, List.of("The database cannot be taken over: " + said), Optional.empty());
+                return new ArchiveProof(
+                        audit,
+                        List.of("The database cannot be taken over: " + said),
+                        Optional.empty(),
+                        bag.signature());
             }
         }
     }

@@ -15,6 +15,7 @@ import quarterlight.visit.photo.Sha256;
  * @param unreadable originals that are there and cannot be read, so that nobody knows whether they are what was taken in; they did not go in
  * @param unnamed files among the originals that no photo names, and links among the pages; they did not go in
  * @param head number and hash of the last entry of the edit log, which stands for all of it
+ * @param key fingerprint of the key that signed it; empty if nobody did
  */
 public record Archived(
         Path file,
@@ -25,7 +26,8 @@ public record Archived(
         List<String> missing,
         List<String> unreadable,
         List<String> unnamed,
-        Optional<String> head) {
+        Optional<String> head,
+        Optional<String> key) {
     public Archived {
         changed = List.copyOf(changed);
         missing = List.copyOf(missing);

@@ -8,14 +8,19 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import quarterlight.about.ProgramVersion;
 import quarterlight.archive.BagWriter;
 import quarterlight.archive.Digested;
 import quarterlight.archive.DigestedOutput;
 import quarterlight.archive.Packing;
+import quarterlight.archive.signature.ReaderFiles;
+import quarterlight.archive.signature.SigningKey;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.export.Disclosure;
@@ -24,39 +29,50 @@ import quarterlight.edit.export.Targets;
 import quarterlight.edit.export.VisitTables;
 import quarterlight.edit.list.VisitLists;
 import quarterlight.file.StagingFolder;
+import quarterlight.finish.FinishHistory;
+import quarterlight.matters.rule.MatterRule;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.TableUnreadable;
 import quarterlight.task.Progress;
+import quarterlight.visit.VisitFacts;
 
 /**
  * Packs a visit into one file that proves itself: a bag with the database, the originals, every table and the pages; or, for the
- * buyer, with the tables and pages that a buyer gets. Nothing of the visit is changed.
+ * buyer, with the tables and pages that a buyer gets. Nothing of the visit is changed; that an archive was made is noted beside it.
  */
 public final class Archiving {
     static final String CONTENTS = "Quarterlight-Contents";
     static final String DATABASE = "visit.db";
     static final String FOR_BUYER = "for the buyer";
+    static final String PICTURES = "pictures";
     private static final String WHOLE = "whole visit";
 
     private final ZoneCatalog catalog;
     private final Clock clock;
     private final PageMaker pages;
     private final Optional<Path> settings;
+    private final Optional<SigningKey> key;
 
-    /** Makes the pages for the buyer. */
+    /** Makes the pages for the buyer, and the full-size pictures beside them. */
     @FunctionalInterface
     public interface PageMaker {
-        void write(Path folder, Progress progress) throws VisitProblem, EditRefused, IOException;
+        /**
+         * @param folder for the pages; need not exist
+         * @param pictures for the pictures, as a buyer may see them
+         */
+        void write(Path folder, Path pictures, Progress progress) throws VisitProblem, EditRefused, IOException;
     }
 
     /** @param pages asked only for an archive for the buyer; a whole one holds the pages as they lie in the visit */
     public Archiving(ZoneCatalog catalog, Clock clock, PageMaker pages) {
-        this(catalog, clock, pages, Optional.empty());
+        this(catalog, clock, pages, Optional.empty(), Optional.empty());
     }
 
-    private Archiving(ZoneCatalog catalog, Clock clock, PageMaker pages, Optional<Path> settings) {
+    private Archiving(
+            ZoneCatalog catalog, Clock clock, PageMaker pages, Optional<Path> settings, Optional<SigningKey> key) {
         this.settings = settings;
+        this.key = key;
         this.catalog = Objects.requireNonNull(catalog, "catalog");
         this.clock = Objects.requireNonNull(clock, "clock");
         this.pages = Objects.requireNonNull(pages, "pages");
@@ -64,7 +80,12 @@ public final class Archiving {
 
     /** @param folder of settings, whose lists go into a whole archive if the visit has none that came with it */
     public Archiving withListsOf(Path folder) {
-        return new Archiving(catalog, clock, pages, Optional.of(folder));
+        return new Archiving(catalog, clock, pages, Optional.of(folder), key);
+    }
+
+    /** @param by signs the archive */
+    public Archiving signedBy(SigningKey by) {
+        return new Archiving(catalog, clock, pages, settings, Optional.of(by));
     }
 
     /**
@@ -83,7 +104,7 @@ public final class Archiving {
             try (DigestedOutput out = new DigestedOutput(new BufferedOutputStream(Files.newOutputStream(made)));
                     BagWriter bag = new BagWriter(out, baseName(target), LocalDateTime.now(clock))) {
                 BaggedFiles files = forBuyer
-                        ? buyersShare(bag, unfinished.folder().resolve("pages"), progress)
+                        ? buyersShare(bag, unfinished.folder(), progress)
                         : everything(bag, visit, snapshot, progress);
                 VisitTables tables =
                         VisitTables.of(snapshot.store(), catalog, forBuyer ? Disclosure.FOR_BUYER : Disclosure.WHOLE);
@@ -92,7 +113,13 @@ public final class Archiving {
                 }
                 progress.checkCancelled();
                 Optional<String> head = snapshot.store().logHead();
-                bag.finish(info(tables.visit().facts().car().name(), forBuyer, head));
+                VisitFacts facts = tables.visit().facts();
+                for (Map.Entry<String, String> file : ReaderFiles.of(
+                                facts.car().name(), forBuyer, key.map(SigningKey::open))
+                        .entrySet()) {
+                    bag.beside(file.getKey(), file.getValue());
+                }
+                bag.finish(info(facts, forBuyer, head), key);
                 out.flush();
                 Digested digested = out.finish();
                 archived = new Archived(
@@ -104,10 +131,12 @@ public final class Archiving {
                         files.missing,
                         files.unreadable,
                         files.unnamed,
-                        head);
+                        head,
+                        key.map(by -> by.open().fingerprint()));
             }
             progress.checkCancelled();
             Targets.deliver(unfinished, made, target);
+            MadeArchives.note(visit.folder().root(), OffsetDateTime.now(clock), forBuyer ? FOR_BUYER : WHOLE, archived);
             return archived;
         }
     }
@@ -141,18 +170,31 @@ public final class Archiving {
     private BaggedFiles buyersShare(BagWriter bag, Path folder, Progress progress)
             throws EditRefused, VisitProblem, IOException {
         BaggedFiles files = new BaggedFiles(bag, progress);
-        pages.write(folder, progress);
-        files.pages(folder);
+        Path made = folder.resolve("pages");
+        Path pictures = folder.resolve(PICTURES);
+        pages.write(made, pictures, progress);
+        files.pages(made);
+        files.pictures(pictures);
         return files;
     }
 
-    private Map<String, String> info(String car, boolean forBuyer, Optional<String> head) {
+    private Map<String, String> info(VisitFacts facts, boolean forBuyer, Optional<String> head) {
         Map<String, String> info = new LinkedHashMap<>();
         info.put("Bag-Software-Agent", "Quarterlight");
         info.put("Bagging-Date", LocalDate.now(clock).toString());
-        info.put("External-Description", "Visit to one car: " + car);
+        info.put("External-Description", "Visit to one car: " + facts.car().name());
         info.put(CONTENTS, forBuyer ? FOR_BUYER : WHOLE);
+        info.put("Quarterlight-Version", ProgramVersion.ours().text());
+        info.put(
+                "Quarterlight-Models",
+                "finish history " + FinishHistory.VERSION + ", what matters " + MatterRule.VERSION);
         head.ifPresent(end -> info.put(ArchiveProof.HEAD, end));
+        if (key.isPresent()) {
+            facts.inspector().ifPresent(name -> info.put("Quarterlight-Signed-By", name));
+            info.put(
+                    "Quarterlight-Signed-At",
+                    OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS).toString());
+        }
         return info;
     }
 

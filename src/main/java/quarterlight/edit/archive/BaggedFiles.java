@@ -87,11 +87,23 @@ final class BaggedFiles {
         }
     }
 
-    /** A plain file; anything else stays out and is named. */
+    /** Pictures as a buyer may see them, below {@code pictures/}. */
+    void pictures(Path folder) throws IOException {
+        for (Path file : files(folder)) {
+            progress.checkCancelled();
+            put(Archiving.PICTURES + "/" + relative(folder, file), file, Packing.CARRIED);
+        }
+    }
+
     private void put(String path, Path file) throws IOException {
+        put(path, file, Packing.SMALLER);
+    }
+
+    /** A plain file; anything else stays out and is named. */
+    private void put(String path, Path file, Packing packing) throws IOException {
         if (Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) && BagWriter.accepts(path)) {
             try (InputStream in = Files.newInputStream(file, LinkOption.NOFOLLOW_LINKS)) {
-                bag.put(path, Packing.SMALLER, in, progress);
+                bag.put(path, packing, in, progress);
             }
         } else {
             unnamed.add(path);

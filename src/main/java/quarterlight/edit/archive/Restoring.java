@@ -14,6 +14,7 @@ import java.util.Optional;
 import quarterlight.archive.BagCheck;
 import quarterlight.archive.BagFile;
 import quarterlight.archive.BagRefused;
+import quarterlight.archive.signature.SignatureCheck;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.diagram.file.VisitDiagram;
 import quarterlight.edit.EditRefused;
@@ -57,6 +58,7 @@ public final class Restoring {
      * @param faults what does not hold of the database, its edit log and the tables of the archive, one sentence each
      * @param lists whether the inspector's lists came along
      * @param head number and hash of the last entry of the edit log
+     * @param signature whether somebody signed the archive; a bad signature was refused
      */
     public record Restored(
             Path visit,
@@ -66,7 +68,8 @@ public final class Restoring {
             List<String> leftOut,
             List<String> faults,
             boolean lists,
-            Optional<String> head) {
+            Optional<String> head,
+            SignatureCheck signature) {
         public Restored {
             changed = List.copyOf(changed);
             missing = List.copyOf(missing);
@@ -135,11 +138,18 @@ public final class Restoring {
             throw refused(
                     file, "is damaged: " + problem.get() + "; nothing was restored, take another copy of the archive");
         }
+        SignatureCheck signature = bag.signature();
+        if (signature.state() == SignatureCheck.State.BAD) {
+            throw refused(
+                    file,
+                    "has a bad signature: " + signature.why()
+                            + "; nothing was restored, take another copy of the archive");
+        }
         try {
             TakeoverReport report = opening.receive(making);
             try (VisitStore store = opening.forReading(making)) {
                 List<String> faults = ArchiveProof.faults(store, tables, bag.info(ArchiveProof.HEAD), check, catalog);
-                return compared(visit, store, check, named(report, making, visit), faults);
+                return compared(visit, store, check, named(report, making, visit), faults, signature);
             }
         } catch (VisitProblem e) {
             throw refused(
@@ -184,7 +194,12 @@ public final class Restoring {
     }
 
     private static Restored compared(
-            Path visit, VisitStore store, BagCheck check, List<String> leftOut, List<String> faults)
+            Path visit,
+            VisitStore store,
+            BagCheck check,
+            List<String> leftOut,
+            List<String> faults,
+            SignatureCheck signature)
             throws VisitProblem {
         List<String> changed = new ArrayList<>();
         List<String> missing = new ArrayList<>();
@@ -209,6 +224,7 @@ public final class Restoring {
                 leftOut,
                 others,
                 VisitLists.cameWith(store.folder().root()),
-                store.logHead());
+                store.logHead(),
+                signature);
     }
 }

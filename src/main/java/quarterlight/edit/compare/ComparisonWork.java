@@ -45,7 +45,7 @@ public final class ComparisonWork {
     public List<Candidate> open(List<Candidate> cars) throws TableUnreadable {
         List<Candidate> open = new ArrayList<>();
         for (Candidate car : cars) {
-            open.add(new Candidate(car.folder(), work.open(car.folder(), car.findings())));
+            open.add(new Candidate(car.folder(), work.open(car.folder(), car.findings()), car.logHead()));
         }
         return List.copyOf(open);
     }
@@ -82,18 +82,18 @@ public final class ComparisonWork {
                 DecodingWorkers decoding = new DecodingWorkers()) {
             List<CarPage> pages = new ArrayList<>();
             for (Candidate car : open) {
-                pages.add(page(car, decoding));
+                pages.add(page(car, out, decoding));
             }
             new ComparisonPages(sheet, pages, choice.first(), choice.second()).write(folder.making(), paper);
             return folder.take();
         }
     }
 
-    private static CarPage page(Candidate car, DecodingWorkers decoding) throws DiagramRefused {
+    private static CarPage page(Candidate car, Path out, DecodingWorkers decoding) throws DiagramRefused {
         VisitRecord visit = car.findings().visit();
         BodyDiagram diagram = VisitDiagram.of(car.folder(), visit.facts());
         BuyerPictures pictures =
                 new BuyerPictures(visit, new VisitPixels(car.folder(), visit, decoding), JpegWriter::jpeg);
-        return new CarPage(car.findings(), diagram, pictures::jpeg, PhotoReferences.of(car, diagram));
+        return new CarPage(car.findings(), diagram, pictures::jpeg, PhotoReferences.of(car, diagram, out));
     }
 }

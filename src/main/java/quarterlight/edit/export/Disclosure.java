@@ -56,7 +56,7 @@ public enum Disclosure {
             .flatMap(fact -> fact.field().storedColumns().stream())
             .collect(Collectors.toUnmodifiableSet());
 
-    private static final Set<String> KINDS_AT_HOME = Set.of("hidden", "left-out", "released", "decisions");
+    private static final Set<String> KINDS_AT_HOME = Set.of("hidden", "left-out", "released", "decisions", "dropped");
 
     /** Whether rows of a kind never go to a buyer as a table. */
     static boolean isAtHome(RecordKind<?> kind) {

@@ -33,6 +33,9 @@ public record DisclosurePreview(List<String> goes, List<String> stays) {
         goes.add("Names, hashes, sizes and times of "
                 + Numerals.count(open.photos().size(), "photo or file", "photos and files")
                 + "; their pictures reduced, on the pages.");
+        goes.add("In full size, without hidden regions and without the data of the camera: every photo that the report"
+                + " shows.");
+        goes.add("The public half of your signing key, and your name if the visit names you as its inspector.");
         List<String> rows = new ArrayList<>();
         List<String> kept = new ArrayList<>();
         for (RecordKind<?> kind : RecordKind.all()) {

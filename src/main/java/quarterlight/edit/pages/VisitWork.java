@@ -14,6 +14,9 @@ import java.util.Optional;
 import java.util.concurrent.Future;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
+import quarterlight.archive.signature.PublicHalf;
+import quarterlight.archive.signature.SigningKeyFile;
+import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.coverage.Coverage;
@@ -25,11 +28,15 @@ import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.ZonePlaces;
 import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.diagram.file.VisitDiagram;
+import quarterlight.edit.archive.MadeArchives;
 import quarterlight.edit.intake.VisitThumbnails;
 import quarterlight.edit.list.VisitLists;
 import quarterlight.findings.Findings;
 import quarterlight.marks.code.DatePatterns;
 import quarterlight.matters.Matters;
+import quarterlight.page.Anchor;
+import quarterlight.page.PinKey;
+import quarterlight.page.ReportSelection;
 import quarterlight.page.VisitPages;
 import quarterlight.page.brief.BriefPage;
 import quarterlight.page.brief.BriefPictures;
@@ -40,6 +47,7 @@ import quarterlight.page.print.Paper;
 import quarterlight.page.report.ReportPages;
 import quarterlight.page.report.ReportPhotos;
 import quarterlight.page.report.picture.BuyerPictures;
+import quarterlight.page.report.text.Shots;
 import quarterlight.page.sheet.TakeAlongSheet;
 import quarterlight.photo.pixels.JpegWriter;
 import quarterlight.photo.worker.DecodingWorkers;
@@ -121,10 +129,42 @@ public final class VisitWork {
     /** Makes the diagram page and the report of a visit in a folder, all of them or none; what was made. */
     public List<Path> pages(VisitStore store, Path out, Paper paper, Progress progress)
             throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
+        return pages(store, out, paper, MadeArchives.last(store.folder().root()), progress);
+    }
+
+    /** The same, for pages that go into an archive: they cannot bear its hash, and another's would mislead. */
+    public List<Path> pagesWithin(VisitStore store, Path out, Paper paper, Progress progress)
+            throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
+        return pages(store, out, paper, Optional.empty(), progress);
+    }
+
+    private List<Path> pages(VisitStore store, Path out, Paper paper, Optional<String> archive, Progress progress)
+            throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
         requireOwn(store.folder(), out);
+        Anchor anchor =
+                new Anchor(store.logHead(), new SigningKeyFile(settings).open().map(PublicHalf::fingerprint), archive);
         try (PagesFolder folder = PagesFolder.in(out)) {
-            makePages(store, folder.making(), paper, progress);
+            makePages(store, folder.making(), paper, anchor, progress);
             return folder.take();
+        }
+    }
+
+    /** Writes the photos that the report shows in full size, as a buyer may see them: pixels only, and nothing that is hidden. */
+    public void pictures(VisitStore store, Path out, Progress progress)
+            throws DiagramRefused, VisitProblem, IOException {
+        VisitRecord visit = store.read().forBuyer();
+        Path folder = store.folder().root();
+        try (DecodingWorkers decoding = new DecodingWorkers()) {
+            BodyDiagram diagram = VisitDiagram.of(folder, visit.facts());
+            CorrectedTimes times = CorrectedTimes.of(visit);
+            PinKey key = PinKey.shown(visit, times, catalog, diagram, ZonePlaces.of(diagram));
+            Shots shots = Shots.of(visit, times, key, ReportSelection.of(visit));
+            FullSize.write(
+                    visit,
+                    shots,
+                    new BuyerPictures(visit, new VisitPixels(folder, visit, decoding), JpegWriter::jpeg),
+                    out,
+                    progress);
         }
     }
 
@@ -144,7 +184,7 @@ public final class VisitWork {
         }
     }
 
-    private void makePages(VisitStore store, Path out, Paper paper, Progress progress)
+    private void makePages(VisitStore store, Path out, Paper paper, Anchor anchor, Progress progress)
             throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
         VisitRecord whole = store.read();
         VisitRecord visit = whole.forBuyer();
@@ -170,13 +210,12 @@ public final class VisitWork {
                     new VisitPages(findings, diagram, places, pictures.thumbnails(thumbnails.by(visit)), matters)
                             .start(out, paper, workers));
             LocalDate today = LocalDate.now(Clock.system(visit.facts().timezone()));
-            Optional<String> anchor = store.logHead();
             Future<BriefPage> brief = workers.start(
                     "Writing the brief", () -> BriefPage.of(findings, matters, crops.finished(), today, anchor, paper));
             drawn.add(workers.start(
                     "Writing the brief", () -> PageWorkers.result(brief).write(out)));
             new ReportPages(findings, diagram, places, gaps, matters, pictures)
-                    .anchoredBy(store.logHead())
+                    .anchoredBy(anchor)
                     .holdingBack(WithheldFiles.of(whole).sentence(whole))
                     .startingWith(brief)
                     .write(out, paper, photos, workers);

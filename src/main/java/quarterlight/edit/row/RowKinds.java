@@ -7,9 +7,11 @@ import quarterlight.rust.plane.TraceCheck;
 import quarterlight.table.RowKind;
 import quarterlight.table.RowRule;
 import quarterlight.visit.BuyerRelease;
+import quarterlight.visit.DroppedDraft;
 import quarterlight.visit.annotation.HiddenRegion;
 import quarterlight.visit.annotation.PhotoNote;
 import quarterlight.visit.annotation.Trace;
+import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.row.CellRefused;
 import quarterlight.visit.row.RecordKind;
 
@@ -40,11 +42,18 @@ public final class RowKinds {
                             photo.name() + " is a " + photo.kind().word()
                                     + ", and goes to the buyer as it is; name a paper, sound, words or a sidecar"));
 
+    /** A draft is one of a file of words. */
+    static final RowRule.OnPhoto<DroppedDraft> SPOKEN = (row, photo) -> photo.kind() == MediaKind.WORDS
+            ? Optional.empty()
+            : Optional.of(new CellRefused(
+                    "photo", photo.name() + " is a " + photo.kind().word() + "; name the file of words of the draft"));
+
     private static final List<RowKind<?>> RULED = List.of(
             new RowKind<>(RecordKind.TRACES, RowRule.onPhoto(Trace::photo, MEASURABLE)),
             new RowKind<>(RecordKind.PHOTO_NOTES, RowRule.onPhoto(PhotoNote::photo, DRAWABLE)),
             new RowKind<>(RecordKind.HIDDEN, RowRule.onPhoto(HiddenRegion::photo, OUTLINED)),
             new RowKind<>(RecordKind.RELEASED, RowRule.onPhoto(BuyerRelease::photo, RELEASABLE)),
+            new RowKind<>(RecordKind.DROPPED, RowRule.onPhoto(DroppedDraft::words, SPOKEN)),
             new RowKind<>(RecordKind.COVERAGE, RowRule.KNOWN_EVIDENCE));
 
     private RowKinds() {}

@@ -1,10 +1,12 @@
 package quarterlight.edit.spoken;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -14,8 +16,10 @@ import quarterlight.store.VisitTx;
 import quarterlight.store.problem.SchemaRefused;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.cell.RowContext;
+import quarterlight.visit.DroppedDraft;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.row.CellRefused;
+import quarterlight.visit.row.RecordKind;
 import quarterlight.words.Draft;
 
 /** Keeps drafts of a spoken walk: each becomes rows, all of them as one undo step. */
@@ -46,54 +50,99 @@ public final class DraftKeeping {
     }
 
     /**
-     * Keeps drafts.
+     * A draft as it was read and as it is kept; the same, or with other zones or values.
+     *
+     * @param read one of the drafts of the walk
+     */
+    public record Choice(Draft read, Draft kept) {
+        boolean isChanged() {
+            return !DraftLine.of(read).equals(DraftLine.of(kept));
+        }
+    }
+
+    /**
+     * Keeps drafts as they were read.
      *
      * @param context what rows are read against
      * @throws EditRefused if an id is unknown or withdrawn, or its draft lacks what a row needs; nothing was changed
      */
     public Outcome keep(VisitWalk walk, List<String> ids, RowContext context) throws EditRefused, VisitProblem {
         Map<String, Draft> byId = walk.drafts().stream().collect(Collectors.toMap(Draft::id, Function.identity()));
-        Set<String> keptBefore = kept(store.read(), walk);
-        DraftRows making = new DraftRows(context);
-        List<Draft> kept = new ArrayList<>();
-        List<String> before = new ArrayList<>();
-        List<DraftRows.Row<?>> rows = new ArrayList<>();
+        List<Choice> choices = new ArrayList<>();
         for (String id : new LinkedHashSet<>(ids)) {
             Draft draft = byId.get(id);
             if (draft == null) {
                 throw refused(id, "There is no draft " + id + " in the words of this visit; listen lists them.");
             }
-            if (draft.withdrawn()) {
+            choices.add(new Choice(draft, draft));
+        }
+        return keep(walk, choices, context);
+    }
+
+    /**
+     * Keeps drafts, some of them changed by the inspector; how those were read is not offered again.
+     *
+     * @throws EditRefused if one is withdrawn or lacks what a row needs; nothing was changed
+     */
+    public Outcome keep(VisitWalk walk, Collection<Choice> choices, RowContext context)
+            throws EditRefused, VisitProblem {
+        Set<String> keptBefore = kept(store.read(), walk);
+        DraftRows making = new DraftRows(context);
+        List<Draft> kept = new ArrayList<>();
+        List<String> before = new ArrayList<>();
+        List<DraftRows.Row<?>> rows = new ArrayList<>();
+        List<DroppedDraft> otherwise = new ArrayList<>();
+        for (Choice choice : choices) {
+            Draft draft = choice.kept();
+            if (choice.read().withdrawn()) {
                 throw refused(
-                        id, named(draft) + " was taken back by later words; what holds instead is a draft of its own.");
+                        draft.id(),
+                        named(draft) + " was taken back by later words; what holds instead is a draft of its own.");
             }
-            if (keptBefore.contains(id)) {
-                before.add(id);
+            if (keptBefore.contains(draft.id())) {
+                before.add(draft.id());
                 continue;
             }
             try {
                 rows.addAll(making.of(draft, walk.parts().get(draft.source())));
                 kept.add(draft);
+                if (choice.isChanged()) {
+                    otherwise.add(DraftDropping.row(choice.read(), walk, Optional.of(draft)));
+                }
             } catch (CellRefused e) {
-                throw refused(
-                        id,
-                        named(draft) + " cannot be kept as it is"
-                                + e.column().map(column -> " (" + column + ")").orElse("") + ": " + e.reason()
-                                + ". Nothing was kept.");
+                throw refused(draft.id(), named(draft) + " cannot be kept as it is" + why(e) + ". Nothing was kept.");
             }
         }
         if (!rows.isEmpty()) {
-            add(kept, rows);
+            add(kept, rows, otherwise);
         }
         return new Outcome(kept, rows.size(), before);
     }
 
-    private void add(List<Draft> kept, List<DraftRows.Row<?>> rows) throws EditRefused, VisitProblem {
+    /** What a draft lacks to be kept, in words; empty if nothing. */
+    public static Optional<String> lacks(Draft draft, VisitWalk walk, RowContext context) {
+        try {
+            new DraftRows(context).of(draft, walk.parts().get(draft.source()));
+            return Optional.empty();
+        } catch (CellRefused e) {
+            return Optional.of(e.reason());
+        }
+    }
+
+    private static String why(CellRefused refused) {
+        return refused.column().map(column -> " (" + column + ")").orElse("") + ": " + refused.reason();
+    }
+
+    private void add(List<Draft> kept, List<DraftRows.Row<?>> rows, List<DroppedDraft> otherwise)
+            throws EditRefused, VisitProblem {
         String label = kept.size() == 1
                 ? "keep what was said at " + SpokenQuote.clock(kept.get(0).atSeconds())
                 : "keep " + kept.size() + " drafts of what was said";
         try {
-            store.change(label, tx -> rows.forEach(row -> add(tx, row)));
+            store.change(label, tx -> {
+                rows.forEach(row -> add(tx, row));
+                tx.addAll(RecordKind.DROPPED, otherwise);
+            });
         } catch (SchemaRefused e) {
             throw refused(
                     "drafts",

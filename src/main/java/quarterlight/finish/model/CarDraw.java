@@ -7,6 +7,7 @@ import quarterlight.finish.number.FixedNumber;
 import quarterlight.finish.number.JudgedNumber;
 import quarterlight.finish.number.Lattice;
 import quarterlight.finish.number.LifeStory;
+import quarterlight.finish.number.StoryNumber;
 
 /**
  * All states of the car under one draw of the judged numbers: level of the factory finish, scenario, how many panels were
@@ -20,6 +21,8 @@ final class CarDraw {
     private static final double[] FIVE_WEIGHTS = {.125, .225, .3, .225, .125};
     private static final double LEVEL_STEP = .05;
     private static final double WHOLE_STEP = .16;
+    private static final double STRIPPED_STEP = .24;
+    private static final double MANY = Math.log(StoryNumber.MANY_COATS_MIL.value());
     /** Coats of a job on the whole car: finer where they are thick against the finish below, .4 to 36 mil. */
     private static final int COATS = 20;
 
@@ -38,9 +41,9 @@ final class CarDraw {
     private static final double LOWEST_LEVEL = Math.log(1.6);
     private static final double NEGLIGIBLE = 1e-6;
     private static final double GOLDEN = .6180339887498949;
-    private static final int USUAL = Lattice.width(.3);
-    private static final int BROAD = Lattice.width(.34);
-    private static final int REWORKED = Lattice.width(.17);
+    private static final int USUAL = Lattice.width(StoryNumber.USUAL_JOB.value());
+    private static final int BROAD = Lattice.width(StoryNumber.BROAD_JOB.value());
+    private static final int REWORKED = Lattice.width(StoryNumber.REWORKED.value());
 
     private final List<Panel> panels;
     private final PanelTable[] tables;
@@ -77,8 +80,10 @@ final class CarDraw {
         sums = new CarSums(count);
         within = PanelTable.within(value(JudgedNumber.WITHIN_SPREAD));
         panelWidth = Lattice.width(value(JudgedNumber.PANEL_SPREAD));
-        over = Lattice.width(Math.hypot(.6 * value(JudgedNumber.PANEL_SPREAD), .5 * value(JudgedNumber.JOB_SPREAD)));
-        loose = Lattice.width(Math.hypot(value(JudgedNumber.PANEL_SPREAD), .22));
+        over = Lattice.width(Math.hypot(
+                StoryNumber.PANEL_IN_COAT.value() * value(JudgedNumber.PANEL_SPREAD),
+                StoryNumber.JOB_IN_COAT.value() * value(JudgedNumber.JOB_SPREAD)));
+        loose = Lattice.width(Math.hypot(value(JudgedNumber.PANEL_SPREAD), StoryNumber.LOOSE_JOB.value()));
         coat = value(JudgedNumber.COAT);
         for (int k = 0; k < FIVE.length; k++) {
             coats[k] = coat * Math.exp(value(JudgedNumber.COAT_SPREAD) * FIVE[k]);
@@ -143,7 +148,7 @@ final class CarDraw {
     /** The factory level of a panel: horizontal ones are a little thicker. */
     private double levelOf(int panel, double level) {
         double more = value(JudgedNumber.HORIZONTAL);
-        return level + (panels.get(panel).isHorizontal() ? more : -.3 * more);
+        return level + (panels.get(panel).isHorizontal() ? more : -StoryNumber.UPRIGHT_LESS.value() * more);
     }
 
     // ---------------------------------------------------------------- as built, some panels
@@ -196,15 +201,18 @@ final class CarDraw {
             plainOver += FIVE_WEIGHTS[k] * t.plain(within, over, sum);
             patchOver += FIVE_WEIGHTS[k] * t.patch(within, over, sum);
         }
-        double equal = Math.log(.35 * mil + .9 * coat);
-        double blended = Math.log(mil + 1.8);
+        double equal = Math.log(StoryNumber.LEVELLED_LEFT.value() * mil + StoryNumber.LEVELLED_COAT.value() * coat);
+        double blended = Math.log(mil + StoryNumber.BLEND_MIL.value());
         out[LifeStory.OVER.ordinal()] = plainOver;
         out[LifeStory.LEVELLED.ordinal()] = t.plain(within, loose, equal);
-        out[LifeStory.PARTLY.ordinal()] =
-                .6 * part + .25 * t.plain(within, loose, blended) + .15 * t.part(within, loose, blended);
+        out[LifeStory.PARTLY.ordinal()] = StoryNumber.PARTLY_SPOTS.value() * part
+                + StoryNumber.PARTLY_BLENDED.value() * t.plain(within, loose, blended)
+                + StoryNumber.PARTLY_BOTH.value() * t.part(within, loose, blended);
         out[LifeStory.STRIPPED.ordinal()] = bareOf[p];
         out[LifeStory.REPLACED.ordinal()] = replacedOf[p];
-        out[LifeStory.PATCH.ordinal()] = .6 * patchOver + .2 * patch + .2 * t.patch(within, loose, equal);
+        out[LifeStory.PATCH.ordinal()] = StoryNumber.PATCH_OVER.value() * patchOver
+                + StoryNumber.PATCH_AS_WAS.value() * patch
+                + StoryNumber.PATCH_LEVELLED.value() * t.patch(within, loose, equal);
         out[LifeStory.SKIM.ordinal()] = skimOf[p];
     }
 
@@ -216,14 +224,16 @@ final class CarDraw {
         double more = t.plain(within, REWORKED, Math.log(Math.exp(own) + FixedNumber.REWORK_MIL.value()));
         return (1 - thick - thinned - guard - solder) * t.plain(within, panelWidth, own)
                 + thick * (more + part) / 2
-                + thinned * t.plain(within, BROAD, own - .5)
-                + guard * (panels.get(p).isLow() ? .6 * more + .4 * part : part)
+                + thinned * t.plain(within, BROAD, own - StoryNumber.THINNED_BY.value())
+                + guard * (panels.get(p).isLow() ? mixed(StoryNumber.GUARD_ALL_OVER, more, part) : part)
                 + solder * patch;
     }
 
     /** A new panel in primer three times in four, else one off another car, refinished over. */
     private double replaced(PanelTable t) {
-        return .75 * t.plain(within, USUAL, Math.log(coat + 1)) + .25 * t.plain(within, BROAD, Math.log(coat + 5));
+        double fresh = t.plain(within, USUAL, Math.log(coat + StoryNumber.PRIMER_MIL.value()));
+        double used = t.plain(within, BROAD, Math.log(coat + StoryNumber.USED_MIL.value()));
+        return mixed(StoryNumber.NEW_PANELS, fresh, used);
     }
 
     // ---------------------------------------------------------------- jobs on the whole car
@@ -242,7 +252,7 @@ final class CarDraw {
                 if (ofCoat > NEGLIGIBLE) {
                     for (int p = 0; p < count; p++) {
                         double mil = Math.exp(levelOf(p, level)) + COAT_MIL[k];
-                        ofWhole(p, level, Math.log(mil), LifeStory.OVER, .9);
+                        ofWhole(p, level, Math.log(mil), LifeStory.OVER, StoryNumber.OVER_EVEN.value());
                     }
                     wholeState(ofLevel * ofCoat * chance, 2, shares, Math.exp(level));
                 }
@@ -252,25 +262,34 @@ final class CarDraw {
 
     /** Density of the logarithm of what jobs on the whole car added: one coat, sanded first, two jobs, several. */
     double overCoat(double log) {
-        return .66 * Lattice.normal(log, Math.log(coat), .42)
-                + .12 * Lattice.normal(log, 0, .7)
-                + .18 * Lattice.normal(log, Math.log(2 * coat), .45)
-                + .04 * Lattice.normal(log, Math.log(20), .6);
+        return jobs(StoryNumber.ONE_COAT, log, Math.log(coat), StoryNumber.ONE_COAT_SPREAD)
+                + jobs(StoryNumber.SANDED_FIRST, log, 0, StoryNumber.SANDED_FIRST_SPREAD)
+                + jobs(StoryNumber.TWO_COATS, log, Math.log(2 * coat), StoryNumber.TWO_COATS_SPREAD)
+                + jobs(StoryNumber.MANY_COATS, log, MANY, StoryNumber.MANY_COATS_SPREAD);
+    }
+
+    private static double jobs(StoryNumber share, double log, double center, StoryNumber spread) {
+        return share.value() * Lattice.normal(log, center, spread.value());
+    }
+
+    /** A share of the one likelihood and the rest of the other. */
+    private static double mixed(StoryNumber share, double one, double other) {
+        return share.value() * one + (1 - share.value()) * other;
     }
 
     private void wholeCarStripped(double chance) {
         double[] shares = StoryShares.stripped();
-        for (double level = firstLevel; level < Math.log(10); level += .24) {
-            double ofLevel = levelPrior(level, .24);
+        for (double level = firstLevel; level < Math.log(10); level += STRIPPED_STEP) {
+            double ofLevel = levelPrior(level, STRIPPED_STEP);
             if (ofLevel < NEGLIGIBLE) {
                 continue;
             }
             leftOut(level);
             for (int k = -4; k <= 4; k++) {
-                double job = Math.log(bare) + .16 * k;
-                double ofJob = .16 * Lattice.normal(job, Math.log(bare), .30);
+                double job = Math.log(bare) + WHOLE_STEP * k;
+                double ofJob = WHOLE_STEP * Lattice.normal(job, Math.log(bare), StoryNumber.STRIPPED_JOB.value());
                 for (int p = 0; p < count; p++) {
-                    ofWhole(p, level, job, LifeStory.STRIPPED, .92);
+                    ofWhole(p, level, job, LifeStory.STRIPPED, StoryNumber.STRIPPED_EVEN.value());
                 }
                 wholeState(ofLevel * ofJob * chance, 3, shares, Math.exp(level));
             }
@@ -300,7 +319,8 @@ final class CarDraw {
         out[LifeStory.LEVELLED.ordinal()] = 0;
         out[LifeStory.PARTLY.ordinal()] = 0;
         out[LifeStory.STRIPPED.ordinal()] = onTop ? bareOf[p] : finished;
-        out[LifeStory.REPLACED.ordinal()] = .5 * replacedOf[p] + .5 * t.plain(within, USUAL, job);
+        out[LifeStory.REPLACED.ordinal()] =
+                mixed(StoryNumber.REPLACED_APART, replacedOf[p], t.plain(within, USUAL, job));
         out[LifeStory.PATCH.ordinal()] = t.patch(within, panelWidth, job);
         out[LifeStory.SKIM.ordinal()] = skimOf[p];
     }

@@ -4,6 +4,7 @@ import java.util.SplittableRandom;
 import quarterlight.finish.number.FixedNumber;
 import quarterlight.finish.number.Lattice;
 import quarterlight.finish.number.LifeStory;
+import quarterlight.finish.number.StoryNumber;
 
 /**
  * What more spots of one panel can be expected to tell of "factory finish or not": the expected fall of the entropy of
@@ -17,7 +18,10 @@ public final class NextSpots {
     private static final int ROUNDS = 64;
     private static final double ENOUGH = .9;
     private static final double UNCERTAIN = 1e-3;
-    private static final double WITHIN = .12;
+    private static final double ON_PATCH = StoryNumber.NEXT_ON_PATCH.value();
+    private static final double ON_PART = StoryNumber.NEXT_ON_PART.value();
+    private static final double STEP = StoryNumber.NEXT_STEP.value();
+    private static final double WITHIN = StoryNumber.NEXT_WITHIN.value();
 
     private NextSpots() {}
 
@@ -65,18 +69,20 @@ public final class NextSpots {
         double mean =
                 switch (story) {
                     case FACTORY, PARTLY -> factory;
-                    case OVER -> Math.log(mil + 4);
-                    case LEVELLED -> Math.log(.35 * mil + 3.6);
-                    case STRIPPED -> Math.log(5.8);
-                    case REPLACED -> Math.log(5);
-                    case PATCH -> Math.log(mil + 4);
-                    case SKIM -> Math.log(20);
+                    case OVER -> Math.log(mil + StoryNumber.NEXT_COAT.value());
+                    case LEVELLED ->
+                        Math.log(StoryNumber.LEVELLED_LEFT.value() * mil
+                                + StoryNumber.LEVELLED_COAT.value() * StoryNumber.NEXT_COAT.value());
+                    case STRIPPED -> Math.log(StoryNumber.NEXT_BARE.value());
+                    case REPLACED -> Math.log(StoryNumber.NEXT_REPLACED.value());
+                    case PATCH -> Math.log(mil + StoryNumber.NEXT_COAT.value());
+                    case SKIM -> Math.log(StoryNumber.NEXT_SKIM.value());
                 };
         double sd =
                 switch (story) {
-                    case FACTORY, PARTLY -> .13;
-                    case OVER, LEVELLED, STRIPPED, REPLACED, PATCH -> .33;
-                    case SKIM -> .5;
+                    case FACTORY, PARTLY -> StoryNumber.NEXT_FACTORY_SPREAD.value();
+                    case OVER, LEVELLED, STRIPPED, REPLACED, PATCH -> StoryNumber.NEXT_JOB_SPREAD.value();
+                    case SKIM -> StoryNumber.NEXT_SKIM_SPREAD.value();
                 };
         double precision = 1 / (sd * sd);
         double weighted = mean * precision;
@@ -99,10 +105,10 @@ public final class NextSpots {
         after[0] += entropy(1 - now[0]) / ROUNDS;
         for (int k = 1; k <= MAX_SPOTS; k++) {
             double y = level + WITHIN * random.nextGaussian();
-            if (story == LifeStory.PATCH.ordinal() && random.nextDouble() < .3) {
-                y = Math.log(Math.exp(level) + 15 * Math.exp(random.nextGaussian()));
-            } else if (story == LifeStory.PARTLY.ordinal() && random.nextDouble() < .25) {
-                y += .45;
+            if (story == LifeStory.PATCH.ordinal() && random.nextDouble() < ON_PATCH) {
+                y = Math.log(Math.exp(level) + FixedNumber.DEPTH_MIL.value() * Math.exp(random.nextGaussian()));
+            } else if (story == LifeStory.PARTLY.ordinal() && random.nextDouble() < ON_PART) {
+                y += STEP;
             }
             double sum = 0;
             for (int s = 0; s < now.length; s++) {
@@ -122,9 +128,9 @@ public final class NextSpots {
         double base = Lattice.normal(y, belief[0], spread);
         double density = base;
         if (story == LifeStory.PATCH) {
-            density = .7 * base + .3 * PanelTable.onFiller(y, belief[0]);
+            density = (1 - ON_PATCH) * base + ON_PATCH * PanelTable.onFiller(y, belief[0]);
         } else if (story == LifeStory.PARTLY) {
-            density = .75 * base + .25 * Lattice.normal(y, belief[0] + .45, spread);
+            density = (1 - ON_PART) * base + ON_PART * Lattice.normal(y, belief[0] + STEP, spread);
         }
         double precision = 1 / belief[1] + 1 / (WITHIN * WITHIN);
         if (Math.abs(y - belief[0]) < 3 * spread) {

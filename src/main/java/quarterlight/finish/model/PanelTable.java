@@ -2,6 +2,7 @@ package quarterlight.finish.model;
 
 import quarterlight.finish.number.FixedNumber;
 import quarterlight.finish.number.Lattice;
+import quarterlight.finish.number.StoryNumber;
 import quarterlight.finish.place.SpotNeighbors;
 
 /**
@@ -123,7 +124,8 @@ final class PanelTable {
     /** Density of a spot's logarithm about a level. */
     static double spot(double y, double level, double within) {
         double wide = FixedNumber.WIDE_TAIL.value();
-        return (1 - wide) * Lattice.normal(y, level, within) + wide * Lattice.normal(y, level, 2.5 * within);
+        return (1 - wide) * Lattice.normal(y, level, within)
+                + wide * Lattice.normal(y, level, StoryNumber.WIDE_TIMES.value() * within);
     }
 
     static double stray(double y, double level) {
@@ -150,12 +152,18 @@ final class PanelTable {
         double uneven = 1;
         double even = 1;
         for (double value : y) {
-            double beside = (1 - touched) * Lattice.normal(value, Math.log(6), .6);
-            double far = stray * Lattice.normal(value, level, 1.2);
-            uneven *= (1 - stray) * (touched * spot(value, level, .3) + beside) + far;
+            double beside = (1 - touched)
+                    * Lattice.normal(
+                            value,
+                            Math.log(StoryNumber.SKIM_BESIDE_MIL.value()),
+                            StoryNumber.SKIM_BESIDE_SPREAD.value());
+            double far = stray * Lattice.normal(value, level, StoryNumber.SKIM_STRAY_SPREAD.value());
+            uneven *=
+                    (1 - stray) * (touched * spot(value, level, StoryNumber.SKIM_UNEVEN_SPREAD.value()) + beside) + far;
             even *= (1 - stray) * spot(value, level, within) + far;
         }
-        return .75 * uneven + .25 * even;
+        double share = StoryNumber.SKIM_UNEVEN.value();
+        return share * uneven + (1 - share) * even;
     }
 
     private static double[][] skim(double[] y, double best) {

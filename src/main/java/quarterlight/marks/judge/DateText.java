@@ -2,6 +2,7 @@ package quarterlight.marks.judge;
 
 import quarterlight.marks.code.DateCandidate;
 import quarterlight.units.Days;
+import quarterlight.units.Numerals;
 
 /** Days and spans of days as sentences say them: {@code Mar 4, 1971}, {@code Mar 1971}, {@code 26 months}. */
 public final class DateText {
@@ -23,7 +24,7 @@ public final class DateText {
     /** A number of days in the unit that reads best: days up to 90, months up to three years, then years. */
     public static String span(long days) {
         if (days <= MAX_SAID_IN_DAYS) {
-            return days + (days == 1 ? " day" : " days");
+            return Numerals.count(days, "day", "days");
         }
         return days <= MAX_SAID_IN_MONTHS
                 ? Math.round(days / DAYS_OF_MONTH) + " months"

@@ -16,11 +16,12 @@ import quarterlight.matters.Matter;
 import quarterlight.matters.Matters;
 import quarterlight.matters.NextLook;
 import quarterlight.matters.rule.Safety;
+import quarterlight.page.Anchor;
 import quarterlight.page.PageFacts;
 import quarterlight.page.ReportSelection;
-import quarterlight.page.print.XmlText;
 import quarterlight.units.Days;
 import quarterlight.units.Numerals;
+import quarterlight.units.XmlText;
 import quarterlight.visit.BriefWords;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.mark.Mark;
@@ -35,16 +36,15 @@ final class BriefBuilder {
     private static final int MAX_NUMBERS = 5;
     private static final int LEAST_NUMBER = 6;
     /** A hash is broken into groups, so that it never widens its column. */
-    private static final int GROUP = 16;
-
     private static final int MAX_SAFETY = 6;
+
     private static final int MAX_PLACES = 4;
 
     private final Findings car;
     private final Matters matters;
     private final BriefPictures pictures;
     private final LocalDate issued;
-    private final Optional<String> anchor;
+    private final Anchor anchor;
     private final BriefLimits limits;
 
     BriefBuilder(
@@ -52,7 +52,7 @@ final class BriefBuilder {
             Matters matters,
             BriefPictures pictures,
             LocalDate issued,
-            Optional<String> anchor,
+            Anchor anchor,
             BriefLimits limits) {
         this.car = car;
         this.matters = matters;
@@ -93,10 +93,7 @@ final class BriefBuilder {
                 matters.next().size() > limits.looks()
                         ? Numerals.count(matters.next().size() - limits.looks(), "more", "more") + " in the report."
                         : "",
-                anchor.map(head -> "Edit log: "
-                                + head.replaceAll("([0-9a-f]{" + GROUP + "})", "$1 ")
-                                        .strip())
-                        .orElse(""),
+                anchor.text(),
                 FinishCautions.texts().get(0));
     }
 

@@ -8,12 +8,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import quarterlight.file.DurableFiles;
 import quarterlight.findings.Findings;
 import quarterlight.matters.Matters;
+import quarterlight.page.Anchor;
 import quarterlight.page.print.Paper;
 import quarterlight.page.print.PdfDocument;
 import quarterlight.page.print.Template;
@@ -40,15 +40,10 @@ public final class BriefPage {
      * Composes it within one page.
      *
      * @param issued day of issue
-     * @param anchor number and hash of the last entry of the edit log
+     * @param anchor what ties it to the evidence
      */
     public static BriefPage of(
-            Findings car,
-            Matters matters,
-            BriefPictures pictures,
-            LocalDate issued,
-            Optional<String> anchor,
-            Paper paper)
+            Findings car, Matters matters, BriefPictures pictures, LocalDate issued, Anchor anchor, Paper paper)
             throws IOException {
         Objects.requireNonNull(issued, "issued");
         BriefPage last = null;

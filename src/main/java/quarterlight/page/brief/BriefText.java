@@ -146,10 +146,10 @@ public final class BriefText {
         }
         List<String> parts = new ArrayList<>();
         if (over > 0) {
-            parts.add(over + (over == 1 ? " was" : " were") + " likely refinished");
+            parts.add(Numerals.count(over, "was", "were") + " likely refinished");
         }
         if (filled > 0) {
-            parts.add(filled + (filled == 1 ? " was" : " were") + " likely repaired with filler");
+            parts.add(Numerals.count(filled, "was", "were") + " likely repaired with filler");
         }
         return Optional.of(of + String.join(" and ", parts) + "; likelihoods are aids, not proof.");
     }

@@ -13,7 +13,20 @@ import quarterlight.visit.photo.PhotoId;
  * @param picture photos as the buyer may see them
  * @param references where photos stand in the car's own report, by photo
  */
-public record CarPage(Findings findings, BodyDiagram diagram, Picture picture, Map<PhotoId, String> references) {
+public record CarPage(Findings findings, BodyDiagram diagram, Picture picture, Map<PhotoId, Reference> references) {
+    /**
+     * Where a photo stands.
+     *
+     * @param words such as {@code photo 12, page 31}
+     * @param address of the place on the screen, from where the comparison lies; empty if there is none
+     */
+    public record Reference(String words, Optional<String> address) {
+        public Reference {
+            Objects.requireNonNull(words, "words");
+            Objects.requireNonNull(address, "address");
+        }
+    }
+
     public CarPage {
         Objects.requireNonNull(findings, "findings");
         Objects.requireNonNull(diagram, "diagram");

@@ -3,7 +3,6 @@ package quarterlight.page.compare;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import quarterlight.visit.photo.PhotoId;
@@ -32,13 +31,22 @@ public final class CarPictures {
                 .map(jpeg -> "data:image/jpeg;base64," + Base64.getEncoder().encodeToString(jpeg));
     }
 
-    /** Where a photo stands in the car's own report: {@code photo 12, page 31}. */
+    /** Where a photo stands in the car's own report: {@code photo 12, page 31}; blank if it stands nowhere. */
     public String reference(int car, PhotoId photo) {
-        return cars.get(car).references().getOrDefault(photo, "");
+        return found(car, photo).map(CarPage.Reference::words).orElse("");
+    }
+
+    /** The address of that place; blank if there is none. */
+    public String address(int car, PhotoId photo) {
+        return found(car, photo).flatMap(CarPage.Reference::address).orElse("");
+    }
+
+    private Optional<CarPage.Reference> found(int car, PhotoId photo) {
+        return Optional.ofNullable(cars.get(car).references().get(photo));
     }
 
     /** Whether a reference can be given. */
     public boolean isReferred(int car, PhotoId photo) {
-        return !Objects.requireNonNull(reference(car, photo)).isEmpty();
+        return found(car, photo).isPresent();
     }
 }

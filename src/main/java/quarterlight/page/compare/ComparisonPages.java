@@ -21,7 +21,6 @@ import quarterlight.page.print.FontFaces;
 import quarterlight.page.print.Paper;
 import quarterlight.page.print.PdfDocument;
 import quarterlight.page.print.Template;
-import quarterlight.page.print.XmlText;
 import quarterlight.page.report.text.ClaimTexts;
 
 /**
@@ -71,7 +70,7 @@ public final class ComparisonPages {
         String html = new Template().fill("compare.ftlh", model);
         return List.of(
                 DurableFiles.fill(folder.resolve("compare.pdf"), out -> PdfDocument.write(pdf, Map.of(), out)),
-                DurableFiles.fillText(folder.resolve("compare.html"), XmlText.html(html)));
+                DurableFiles.fillText(folder.resolve("compare.html"), Template.html(html)));
     }
 
     private Map<String, Object> model(Paper paper) {

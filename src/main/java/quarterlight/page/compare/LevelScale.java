@@ -4,8 +4,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import quarterlight.compare.said.PlaceText;
-import quarterlight.page.print.XmlText;
+import quarterlight.diagram.ink.InkPalette;
 import quarterlight.units.Numerals;
+import quarterlight.units.XmlText;
 
 /**
  * How far a panel of each of two cars lies from the level of its own car, on one scale of ratios: the first car a filled disc over the line, the
@@ -19,6 +20,10 @@ public final class LevelScale {
     private static final double MOST = 10;
     /** The limits of the steps by which the diagram is tinted. */
     private static final List<Double> LIMITS = List.of(0.6, 0.8, 1.25, 1.6, 2.5, 5.0);
+
+    private static final String INK = InkPalette.hex(InkPalette.LIGHT.ink());
+    private static final String SECOND = InkPalette.hex(InkPalette.LIGHT.secondInk());
+    private static final String LINE = InkPalette.hex(InkPalette.LIGHT.line());
 
     private final String first;
     private final String second;
@@ -44,12 +49,13 @@ public final class LevelScale {
         double middle = HEIGHT / 2;
         svg.append(String.format(
                 Locale.ROOT,
-                "<rect x=\"%.1f\" y=\"0\" width=\"%.1f\" height=\"%.0f\" fill=\"#20262B\" fill-opacity=\"0.05\"/>",
+                "<rect x=\"%.1f\" y=\"0\" width=\"%.1f\" height=\"%.0f\" fill=\"%s\" fill-opacity=\"0.05\"/>",
                 x(0.8),
                 x(1.25) - x(0.8),
-                HEIGHT));
-        LIMITS.forEach(at -> line(svg, x(at), 2, x(at), HEIGHT - 2, "#CFC9BD", 0.7));
-        line(svg, MARGIN, middle, WIDTH - MARGIN, middle, "#59636B", 0.7);
+                HEIGHT,
+                INK));
+        LIMITS.forEach(at -> line(svg, x(at), 2, x(at), HEIGHT - 2, LINE, 0.7));
+        line(svg, MARGIN, middle, WIDTH - MARGIN, middle, SECOND, 0.7);
         place.a().level().ifPresent(share -> disc(svg, x(share), middle - 6, true));
         place.b().level().ifPresent(share -> disc(svg, x(share), middle + 6, false));
         return svg.append("</svg>").toString();
@@ -67,7 +73,8 @@ public final class LevelScale {
     private static StringBuilder open(String words, double height) {
         return new StringBuilder(String.format(
                 Locale.ROOT,
-                "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" alt=\"%s\" viewBox=\"0 0 %.0f %.0f\" width=\"%.0f\" height=\"%.0f\">",
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" alt=\"%s\" viewBox=\"0 0 %.0f %.0f\""
+                        + " width=\"%.0f\" height=\"%.0f\">",
                 XmlText.escaped(words),
                 WIDTH,
                 height,
@@ -95,18 +102,21 @@ public final class LevelScale {
     private static void disc(StringBuilder svg, double x, double y, boolean filled) {
         svg.append(String.format(
                 Locale.ROOT,
-                "<circle cx=\"%.1f\" cy=\"%.1f\" r=\"4\" fill=\"%s\" stroke=\"#20262B\" stroke-width=\"1.4\"/>",
+                "<circle cx=\"%.1f\" cy=\"%.1f\" r=\"4\" fill=\"%s\" stroke=\"%s\" stroke-width=\"1.4\"/>",
                 x,
                 y,
-                filled ? "#20262B" : "#FFFFFF"));
+                filled ? INK : "#FFFFFF",
+                INK));
     }
 
     private static void text(StringBuilder svg, double x, double y, String words) {
         svg.append(String.format(
                 Locale.ROOT,
-                "<text x=\"%.1f\" y=\"%.1f\" font-family=\"Source Sans 3\" font-size=\"9\" fill=\"#59636B\" text-anchor=\"middle\">%s</text>",
+                "<text x=\"%.1f\" y=\"%.1f\" font-family=\"Source Sans 3\" font-size=\"9\" fill=\"%s\""
+                        + " text-anchor=\"middle\">%s</text>",
                 x,
                 y,
+                SECOND,
                 words));
     }
 }

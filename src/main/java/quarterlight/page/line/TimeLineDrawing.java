@@ -87,7 +87,7 @@ public final class TimeLineDrawing {
             double from = Math.max(left, x(window.first()));
             double to = Math.min(width, Math.max(from + MIN_BAR, x(window.last().plusDays(1))));
             double bottom = HEAD + ROW * line.rows().size();
-            g.setColor(mix(palette.accent(), palette.ground(), BAND_SHARE));
+            g.setColor(InkPalette.mix(palette.accent(), palette.ground(), BAND_SHARE));
             g.fill(new Rectangle2D.Double(from, HEAD - 4, to - from, bottom - HEAD + 4));
             g.setColor(palette.accent());
             g.setStroke(new BasicStroke(1));
@@ -238,12 +238,5 @@ public final class TimeLineDrawing {
 
     private static String ended(String words, int length) {
         return length == words.length() ? words : words.substring(0, length).stripTrailing() + "\u2026";
-    }
-
-    private static Color mix(Color over, Color under, double share) {
-        return new Color(
-                (int) Math.round(over.getRed() * share + under.getRed() * (1 - share)),
-                (int) Math.round(over.getGreen() * share + under.getGreen() * (1 - share)),
-                (int) Math.round(over.getBlue() * share + under.getBlue() * (1 - share)));
     }
 }

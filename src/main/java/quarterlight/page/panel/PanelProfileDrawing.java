@@ -157,7 +157,7 @@ public final class PanelProfileDrawing {
     private void band(Graphics2D g) {
         double high = y(profile.levelUm() + profile.levelSdUm());
         double low = y(Math.max(0, profile.levelUm() - profile.levelSdUm()));
-        g.setColor(mix(palette.accent(), palette.ground()));
+        g.setColor(InkPalette.mix(palette.accent(), palette.ground(), BAND_SHARE));
         g.fill(new Rectangle2D.Double(AXIS, high, width - AXIS, Math.max(2, low - high)));
         g.setColor(palette.accent());
         g.setStroke(new BasicStroke(1));
@@ -300,12 +300,5 @@ public final class PanelProfileDrawing {
         g.setFont(font);
         g.setColor(color);
         g.drawString(words, (float) x, (float) y);
-    }
-
-    private static Color mix(Color over, Color under) {
-        return new Color(
-                (int) Math.round(over.getRed() * BAND_SHARE + under.getRed() * (1 - BAND_SHARE)),
-                (int) Math.round(over.getGreen() * BAND_SHARE + under.getGreen() * (1 - BAND_SHARE)),
-                (int) Math.round(over.getBlue() * BAND_SHARE + under.getBlue() * (1 - BAND_SHARE)));
     }
 }

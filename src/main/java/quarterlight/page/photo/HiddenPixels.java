@@ -10,6 +10,7 @@ import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferByte;
 import java.util.Arrays;
 import java.util.List;
+import quarterlight.diagram.ink.InkPalette;
 import quarterlight.visit.annotation.HiddenRegion;
 import quarterlight.visit.annotation.PixelPoint;
 
@@ -23,7 +24,7 @@ import quarterlight.visit.annotation.PixelPoint;
  */
 public final class HiddenPixels {
     /** The flat color, opaque; the same for every photo, so it tells nothing of what it covers. */
-    public static final Color FILL = new Color(0x59636B);
+    public static final Color FILL = InkPalette.LIGHT.secondInk();
 
     private static final double LOBES = 3;
     private static final double CUT = 0.5;

@@ -3,6 +3,7 @@ package quarterlight.page.photo;
 import java.awt.Color;
 import java.awt.Font;
 import java.util.Objects;
+import quarterlight.diagram.ink.InkPalette;
 
 /**
  * The colors and the typeface of notes on photos.
@@ -24,6 +25,7 @@ public record NoteInk(Color line, Color halo, Color plate, Color text, Font font
 
     /** As on the pages: the accent on white, words in ink on a white sheet. */
     public static NoteInk ofPages() {
-        return new NoteInk(new Color(0x0B6472), Color.WHITE, Color.WHITE, new Color(0x20262B), BundledFont.semibold());
+        return new NoteInk(
+                InkPalette.LIGHT.accent(), Color.WHITE, Color.WHITE, InkPalette.LIGHT.ink(), BundledFont.semibold());
     }
 }

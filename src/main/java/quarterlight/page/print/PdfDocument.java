@@ -30,6 +30,7 @@ import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.page.script.ArabicForms;
 import quarterlight.page.script.Direction;
 import quarterlight.page.script.ScriptFont;
+import quarterlight.units.XmlText;
 
 /**
  * Turns a page in XHTML into a tagged PDF: PDF/A-2a (ISO 19005-2) and PDF/UA-1 (ISO 14289-1) at once, with the bundled typeface

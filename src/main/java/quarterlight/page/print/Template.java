@@ -9,6 +9,7 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.Locale;
 import java.util.Map;
+import quarterlight.units.XmlText;
 
 /** Fills a page template; everything typed by people is escaped by the template engine. */
 public final class Template {
@@ -37,5 +38,13 @@ public final class Template {
         } catch (TemplateException e) {
             throw new IllegalStateException("the template " + name + " is wrong", e);
         }
+    }
+
+    /**
+     * A page as a document of HTML. A drawing is named there by an attribute of its own; the PDF library asks for the one of pictures. Typed text
+     * has its quotes escaped, so it never looks like one.
+     */
+    public static String html(String page) {
+        return "<!DOCTYPE html>\n" + XmlText.clean(page).replace("role=\"img\" alt=", "role=\"img\" aria-label=");
     }
 }

@@ -20,6 +20,7 @@ import quarterlight.findings.Findings;
 import quarterlight.findings.NotLookedAt;
 import quarterlight.matters.Matter;
 import quarterlight.matters.Matters;
+import quarterlight.page.Anchor;
 import quarterlight.page.FindingsInk;
 import quarterlight.page.PageFacts;
 import quarterlight.page.ReportSelection;
@@ -39,6 +40,7 @@ import quarterlight.page.report.text.Shots;
 import quarterlight.page.report.text.StripPlot;
 import quarterlight.page.report.text.ZoneTexts;
 import quarterlight.units.Days;
+import quarterlight.units.Numerals;
 import quarterlight.visit.VisitChoices;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.statement.Severity;
@@ -86,16 +88,16 @@ final class ReportBuilder {
 
     /** @param drawing the body diagram as an element of the page */
     ReportContent content(String drawing) {
-        return content(drawing, Optional.empty(), Optional.empty());
+        return content(drawing, Anchor.NONE, Optional.empty());
     }
 
     /**
      * The same.
      *
-     * @param logHead number and hash of the last entry of the visit's edit log, which anchors it
+     * @param anchor what ties it to the evidence
      * @param heldBack how many papers and memos are not released
      */
-    ReportContent content(String drawing, Optional<String> logHead, Optional<String> heldBack) {
+    ReportContent content(String drawing, Anchor anchor, Optional<String> heldBack) {
         ThicknessRamp spots = ramp.holdingSpots(car);
         ReadingTexts readings = new ReadingTexts(car, ramp, spots, selection.full(), diagram);
         ZoneTexts chapters = new ZoneTexts(car, shots, pictures, readings, words);
@@ -139,7 +141,7 @@ final class ReportBuilder {
                         .toList(),
                 missing(),
                 new GaugeTexts(car, ramp).text(),
-                MethodTexts.method(car, ramp, logHead),
+                MethodTexts.method(car, ramp, anchor),
                 cautions,
                 IntStream.range(0, cautions.size())
                         .filter(i -> i != 0 && i != 2 && !rustCautions.contains(cautions.get(i)))
@@ -294,7 +296,7 @@ final class ReportBuilder {
                 .filter(photo -> photo.setAside().isPresent())
                 .count();
         if (aside > 0) {
-            sentences.add(aside + (aside == 1 ? " photo" : " photos")
+            sentences.add(Numerals.count(aside, "photo", "photos")
                     + " set aside by the inspector, for example as duplicates or blurry, and not used.");
         }
         return sentences;

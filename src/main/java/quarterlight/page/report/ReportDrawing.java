@@ -18,9 +18,9 @@ import quarterlight.page.PinKey;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.page.VisitPages;
 import quarterlight.page.print.Paper;
-import quarterlight.page.print.XmlText;
 import quarterlight.page.report.text.Shots;
 import quarterlight.page.report.text.ZoneTexts;
+import quarterlight.units.XmlText;
 
 /** The body diagram of a report: on paper with links laid over its discs and letters, on the screen as the way in. */
 final class ReportDrawing {
@@ -75,7 +75,8 @@ final class ReportDrawing {
             target(spot)
                     .ifPresent(target -> links.append(String.format(
                             Locale.ROOT,
-                            "<a class=\"spot\" href=\"#%s\" title=\"go to %s\" style=\"left: %.2fmm; top: %.2fmm; width: %.2fmm; height: %.2fmm\">%s</a>",
+                            "<a class=\"spot\" href=\"#%s\" title=\"go to %s\" style=\"left: %.2fmm; top: %.2fmm;"
+                                    + " width: %.2fmm; height: %.2fmm\">%s</a>",
                             target,
                             (spot.kind() == DiagramScene.Spot.Kind.PHOTO ? "photo " : "matter ") + spot.text(),
                             spot.box().getX() * mmPerPx,

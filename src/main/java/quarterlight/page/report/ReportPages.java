@@ -20,6 +20,7 @@ import quarterlight.diagram.ink.LetterMark;
 import quarterlight.file.DurableFiles;
 import quarterlight.findings.Findings;
 import quarterlight.matters.Matters;
+import quarterlight.page.Anchor;
 import quarterlight.page.ReportSelection;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.page.brief.BriefPage;
@@ -28,7 +29,6 @@ import quarterlight.page.print.PageWorkers;
 import quarterlight.page.print.Paper;
 import quarterlight.page.print.PdfDocument;
 import quarterlight.page.print.Template;
-import quarterlight.page.print.XmlText;
 import quarterlight.page.report.picture.BuyerPictures;
 import quarterlight.page.report.picture.ReportPictures;
 import quarterlight.page.report.text.ReportContent;
@@ -48,7 +48,7 @@ public final class ReportPages {
     private final List<Gap> gaps;
     private final Matters matters;
     private final BuyerPictures pictures;
-    private final Optional<String> logHead;
+    private final Anchor anchor;
     private final Optional<String> heldBack;
     private final Optional<Future<BriefPage>> brief;
 
@@ -64,7 +64,7 @@ public final class ReportPages {
             List<Gap> gaps,
             Matters matters,
             BuyerPictures pictures) {
-        this(car, diagram, places, gaps, matters, pictures, Optional.empty(), Optional.empty(), Optional.empty());
+        this(car, diagram, places, gaps, matters, pictures, Anchor.NONE, Optional.empty(), Optional.empty());
     }
 
     private ReportPages(
@@ -74,10 +74,10 @@ public final class ReportPages {
             List<Gap> gaps,
             Matters matters,
             BuyerPictures pictures,
-            Optional<String> logHead,
+            Anchor anchor,
             Optional<String> heldBack,
             Optional<Future<BriefPage>> brief) {
-        this.logHead = logHead;
+        this.anchor = anchor;
         this.heldBack = heldBack;
         this.brief = brief;
         this.car = Objects.requireNonNull(car, "car");
@@ -88,19 +88,19 @@ public final class ReportPages {
         this.pictures = Objects.requireNonNull(pictures, "pictures");
     }
 
-    /** @param head number and hash of the last entry of the edit log, printed small among the methods */
-    public ReportPages anchoredBy(Optional<String> head) {
-        return new ReportPages(car, diagram, places, gaps, matters, pictures, head, heldBack, brief);
+    /** @param to what ties the pages to the evidence, printed small among the methods */
+    public ReportPages anchoredBy(Anchor to) {
+        return new ReportPages(car, diagram, places, gaps, matters, pictures, to, heldBack, brief);
     }
 
     /** @param sentence how many papers and memos the pages leave out since they are not released */
     public ReportPages holdingBack(Optional<String> sentence) {
-        return new ReportPages(car, diagram, places, gaps, matters, pictures, logHead, sentence, brief);
+        return new ReportPages(car, diagram, places, gaps, matters, pictures, anchor, sentence, brief);
     }
 
     /** @param first the brief, with which the report then begins; started on threads that go on while the report is written */
     public ReportPages startingWith(Future<BriefPage> first) {
-        return new ReportPages(car, diagram, places, gaps, matters, pictures, logHead, heldBack, Optional.of(first));
+        return new ReportPages(car, diagram, places, gaps, matters, pictures, anchor, heldBack, Optional.of(first));
     }
 
     /**
@@ -139,7 +139,7 @@ public final class ReportPages {
                         ramp,
                         pictures::words,
                         diagram)
-                .content("", logHead, heldBack);
+                .content("", anchor, heldBack);
         Map<String, byte[]> files = new HashMap<>(printed.byAddress());
         Optional<BriefPage> first = brief.isPresent() ? Optional.of(PageWorkers.result(brief.get())) : Optional.empty();
         first.ifPresent(page -> files.putAll(page.pictures()));
@@ -181,7 +181,7 @@ public final class ReportPages {
         model.put("screen", screen);
         model.put("fonts", "");
         String page = new Template().fill("report.ftlh", model);
-        return screen ? XmlText.html(FontFaces.within(page)) : page;
+        return screen ? Template.html(FontFaces.within(page)) : page;
     }
 
     /** Writes the page with every picture in place of its address. Typed text has its quotes escaped, so it never looks like one. */

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import quarterlight.car.ZoneId;
-import quarterlight.page.print.XmlText;
+import quarterlight.units.XmlText;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.mark.Mark;
 import quarterlight.visit.mark.MarkKind;

@@ -17,7 +17,7 @@ import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.diagram.scene.DiagramScene;
 import quarterlight.diagram.scene.DiagramSvg;
 import quarterlight.diagram.scene.SheetLayout;
-import quarterlight.page.print.XmlText;
+import quarterlight.units.XmlText;
 
 /** Draws the views of a sheet to write on, each as an SVG element of its size on paper: lines light enough for a pencil to stand out. */
 final class SheetViews {

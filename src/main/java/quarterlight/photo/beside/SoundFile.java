@@ -28,8 +28,8 @@ import quarterlight.visit.photo.MediaFacts;
  */
 public final class SoundFile {
     /** Years, months and days with a time behind them; a fraction and an offset may follow. */
-    private static final Pattern MOMENT = Pattern.compile(
-            "(\\d{4})[-:/](\\d{2})[-:/](\\d{2})[T ](\\d{2}):(\\d{2})(?::(\\d{2})(?:[.,](\\d{1,9}))?)?\\s*(Z|[+-]\\d{2}:?\\d{2})?");
+    private static final Pattern MOMENT = Pattern.compile("(\\d{4})[-:/](\\d{2})[-:/](\\d{2})[T"
+            + " ](\\d{2}):(\\d{2})(?::(\\d{2})(?:[.,](\\d{1,9}))?)?\\s*(Z|[+-]\\d{2}:?\\d{2})?");
 
     private SoundFile() {}
 
@@ -41,7 +41,7 @@ public final class SoundFile {
         if (!MediaFile.available()) {
             notes.add("The length of the sound cannot be read here, since the native part for it is not installed.");
         } else {
-            try (MediaFile media = MediaFile.openSound(file, format(type))) {
+            try (MediaFile media = MediaFile.openSound(file, type)) {
                 seconds = media.seconds();
                 captured = recorded(media.tags()).map(time -> ExifFacts.believed(time, notes, now));
             } catch (IOException e) {
@@ -62,16 +62,6 @@ public final class SoundFile {
                 Optional.empty(),
                 Optional.empty(),
                 MediaFacts.NONE);
-    }
-
-    private static String format(MediaType type) {
-        return switch (type) {
-            case MP3 -> "mp3";
-            case WAV -> "wav";
-            case OGG -> "ogg";
-            case AMR -> "amr";
-            default -> throw new IllegalArgumentException(type + " is read by others");
-        };
     }
 
     /** The time in the tags of a sound, by their names in lower case; the chunk of broadcast waves (EBU Tech 3285) tells day and time apart. */

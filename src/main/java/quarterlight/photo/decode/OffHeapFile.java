@@ -5,18 +5,25 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Path;
+import java.util.concurrent.atomic.AtomicReference;
 import org.bytedeco.javacpp.BytePointer;
 
-/** A whole file in memory outside the heap, for native code to read. Not safe for several threads. */
+/**
+ * A whole file in memory outside the heap, for native code to read. Not safe for several threads. The memory of a file of usual size is kept for the next
+ * one: memory that is new to a process costs about as much as reading a file into it.
+ */
 final class OffHeapFile implements AutoCloseable {
     private static final long MAX_BYTES = 64L << 20;
+    private static final long KEPT_BYTES = 8L << 20;
+    private static final AtomicReference<BytePointer> KEPT = new AtomicReference<>();
 
     private final BytePointer memory;
     private final ByteBuffer bytes;
 
     private OffHeapFile(long size) {
-        memory = new BytePointer(size);
-        bytes = memory.asByteBuffer();
+        BytePointer kept = size <= KEPT_BYTES ? KEPT.getAndSet(null) : null;
+        memory = kept == null ? new BytePointer(Math.max(size, KEPT_BYTES)) : kept;
+        bytes = memory.asByteBuffer().limit((int) size);
     }
 
     /** Whether a file of this size can be held here. */
@@ -49,11 +56,13 @@ final class OffHeapFile implements AutoCloseable {
     }
 
     public long size() {
-        return memory.capacity();
+        return bytes.limit();
     }
 
     @Override
     public void close() {
-        memory.close();
+        if (memory.capacity() > KEPT_BYTES || !KEPT.compareAndSet(null, memory)) {
+            memory.close();
+        }
     }
 }

@@ -4,6 +4,8 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.ByteOrder;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.bytedeco.ffmpeg.avcodec.AVPacketSideData;
 import org.bytedeco.ffmpeg.avformat.AVStream;
@@ -52,6 +54,27 @@ public final class FilmFrames {
         try (MediaFile media = MediaFile.open(film);
                 Search search = new Search(media, PictureBounds.USUAL)) {
             return search.at(Math.max(0, seconds));
+        } catch (IOException | RuntimeException e) {
+            throw new PictureUnreadable(film, "the film is damaged, or of a kind that cannot be shown", e);
+        }
+    }
+
+    /**
+     * Frames of a stretch of a film, to show it in motion: the one at its beginning, then at most so many a second.
+     *
+     * @param longSide of the pictures, px; smaller ones keep their size
+     * @return in the order of time; none beyond the end of the film
+     * @throws PictureUnreadable if there is no such film, it is damaged there, or films cannot be shown here
+     */
+    public static List<FilmFrame> stretch(Path film, double from, double seconds, double perSecond, int longSide)
+            throws PictureUnreadable {
+        if (!available()) {
+            throw new PictureUnreadable(
+                    film, "films cannot be shown here, since the native part for them is not installed");
+        }
+        try (MediaFile media = MediaFile.open(film);
+                Search search = new Search(media, PictureBounds.USUAL)) {
+            return search.stretch(from, from + seconds, 1 / perSecond, longSide);
         } catch (IOException | RuntimeException e) {
             throw new PictureUnreadable(film, "the film is damaged, or of a kind that cannot be shown", e);
         }
@@ -130,6 +153,38 @@ public final class FilmFrames {
                 holding = true;
             }
             return holding ? Optional.of(shown(0, true)) : Optional.empty();
+        }
+
+        List<FilmFrame> stretch(double from, double until, double gap, int longSide) throws IOException {
+            long target = zero + (long) Math.floor(from / tick);
+            avformat.av_seek_frame(media.context(), stream.index(), target, avformat.AVSEEK_FLAG_BACKWARD);
+            List<FilmFrame> shown = new ArrayList<>();
+            double due = from;
+            boolean holding = false;
+            while (System.nanoTime() < deadline && next()) {
+                double begins = begins(decoding.frame());
+                if (begins > due + TOLERANCE_S && holding) {
+                    shown.add(small(gap, longSide));
+                    due = Math.max(due + gap, begins);
+                }
+                if (begins >= until) {
+                    return shown;
+                }
+                hold();
+                holding = true;
+            }
+            if (holding && begins(held) > due - gap) {
+                shown.add(small(gap, longSide));
+            }
+            return shown;
+        }
+
+        private FilmFrame small(double duration, int longSide) throws IOException {
+            double scale = Math.min(1, (double) longSide / Math.max(held.width(), shownHeight()));
+            BufferedImage stored =
+                    FramePixels.of(held, Math.max(1, (int) Math.round(held.width() * scale)), Math.max(1, (int)
+                            Math.round(shownHeight() * scale)));
+            return new FilmFrame(turned(Pictures.plain(stored)), begins(held), duration, false);
         }
 
         private void hold() {

@@ -16,6 +16,7 @@ import org.bytedeco.ffmpeg.global.avcodec;
 import org.bytedeco.ffmpeg.global.avformat;
 import org.bytedeco.ffmpeg.global.avutil;
 import org.bytedeco.javacpp.BytePointer;
+import quarterlight.photo.MediaType;
 import quarterlight.photo.pixels.NativeLibraries;
 
 /**
@@ -57,17 +58,28 @@ public final class MediaFile implements AutoCloseable {
     }
 
     /**
-     * A sound of a format of its own, with its streams looked into.
+     * A film or sound for what is heard in it, with its streams looked into.
      *
      * @throws IOException if it cannot be read
      */
-    public static MediaFile openSound(Path file, String format) throws IOException {
-        MediaFile media = open(file, format);
+    public static MediaFile openSound(Path file, MediaType type) throws IOException {
+        MediaFile media = open(file, format(type));
         if (avformat.avformat_find_stream_info(media.context, (AVDictionary) null) < 0 || media.streams() == 0) {
             media.close();
             throw new IOException("the sound cannot be read");
         }
         return media;
+    }
+
+    private static String format(MediaType type) {
+        return switch (type) {
+            case MP3 -> "mp3";
+            case WAV -> "wav";
+            case OGG -> "ogg";
+            case AMR -> "amr";
+            case MP4, MOV, THREE_GP, M4A, THREE_GP_SOUND -> "mov";
+            default -> throw new IllegalArgumentException(type + " has no sound");
+        };
     }
 
     private static MediaFile open(Path file, String format) throws IOException {

@@ -13,5 +13,11 @@ public enum RequestKind {
     /** The pixels of one frame of a film. */
     FRAME,
     /** The pixels of one page of a paper. */
-    PAGE
+    PAGE,
+    /** The pixels of a stretch of film, some frames a second, below one another. */
+    STRETCH,
+    /** The samples of a stretch of film or memo. */
+    SOUND,
+    /** How loud a stretch of film or memo is. */
+    LOUDNESS
 }

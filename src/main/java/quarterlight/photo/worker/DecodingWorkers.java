@@ -7,7 +7,10 @@ import java.io.DataOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import quarterlight.photo.MediaType;
 import quarterlight.photo.PictureUnreadable;
@@ -27,6 +30,8 @@ import quarterlight.photo.worker.WorkerPool.Part;
  * a worker that is brought down is replaced. Safe for several threads; as many files are in the works at once as there are workers.
  */
 public final class DecodingWorkers implements AutoCloseable {
+    private static final int MAX_FRAMES = 200;
+
     private final WorkerPool pool;
 
     public DecodingWorkers() {
@@ -146,6 +151,78 @@ public final class DecodingWorkers implements AutoCloseable {
                     out.writeInt(longSide);
                 },
                 (in, pixels) -> PixelFile.read(pixels, in.readInt(), in.readInt()));
+    }
+
+    /** See {@link quarterlight.photo.film.FilmFrames#stretch}. */
+    public List<FilmFrame> stretch(Path film, double from, double seconds, double perSecond, int longSide)
+            throws PictureUnreadable {
+        return shown(
+                film,
+                out -> {
+                    Wire.kind(out, RequestKind.STRETCH);
+                    Wire.text(out, film.toAbsolutePath().toString());
+                    out.writeDouble(from);
+                    out.writeDouble(seconds);
+                    out.writeDouble(perSecond);
+                    out.writeInt(longSide);
+                },
+                DecodingWorkers::frames);
+    }
+
+    /** See {@link quarterlight.photo.film.SoundSpan#of}. */
+    public Optional<byte[]> sound(Path file, MediaType type, double from, double seconds, double speed, int rate)
+            throws WorkerLost, IOException {
+        return answer(
+                file,
+                out -> {
+                    Wire.kind(out, RequestKind.SOUND);
+                    out.writeInt(rate);
+                    heard(out, file, type, from, seconds, speed);
+                },
+                (in, pixels) -> Wire.optional(in, Wire::bytes));
+    }
+
+    /** How loud a stretch is, {@link quarterlight.photo.film.Loudness#PER_SECOND} bytes a second; empty for a film without sound. */
+    public Optional<byte[]> loudness(Path file, MediaType type, double from, double seconds)
+            throws WorkerLost, IOException {
+        return answer(
+                file,
+                out -> {
+                    Wire.kind(out, RequestKind.LOUDNESS);
+                    heard(out, file, type, from, seconds, 1);
+                },
+                (in, pixels) -> Wire.optional(in, Wire::bytes));
+    }
+
+    private static void heard(
+            DataOutputStream out, Path file, MediaType type, double from, double seconds, double speed)
+            throws IOException {
+        Wire.text(out, file.toAbsolutePath().toString());
+        Wire.kind(out, type);
+        out.writeDouble(from);
+        out.writeDouble(seconds);
+        out.writeDouble(speed);
+    }
+
+    private static List<FilmFrame> frames(DataInputStream in, Path pixels) throws IOException {
+        int count = in.readInt();
+        if (count < 0 || count > MAX_FRAMES) {
+            throw new IOException(count + " frames");
+        }
+        double[] times = new double[2 * count];
+        for (int i = 0; i < times.length; i++) {
+            times[i] = in.readDouble();
+        }
+        List<FilmFrame> frames = new ArrayList<>();
+        if (count > 0) {
+            BufferedImage all = PixelFile.read(pixels, in.readInt(), in.readInt());
+            int height = all.getHeight() / count;
+            for (int i = 0; i < count; i++) {
+                BufferedImage one = all.getSubimage(0, i * height, all.getWidth(), height);
+                frames.add(new FilmFrame(one, times[2 * i], times[2 * i + 1], false));
+            }
+        }
+        return frames;
     }
 
     private static FilmFrame frame(DataInputStream in, Path pixels) throws IOException {

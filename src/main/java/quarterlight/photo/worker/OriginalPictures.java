@@ -1,11 +1,15 @@
 package quarterlight.photo.worker;
 
 import java.awt.image.BufferedImage;
+import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import quarterlight.photo.MediaType;
 import quarterlight.photo.PictureUnreadable;
+import quarterlight.photo.SoundUnreadable;
 import quarterlight.photo.decode.Pictures;
 import quarterlight.photo.film.FilmFrame;
 import quarterlight.photo.originals.Original;
@@ -33,6 +37,45 @@ public final class OriginalPictures {
     /** The frame of a film that is shown at a moment, upright, in sRGB. */
     public FilmFrame frame(PhotoFile film, double seconds) throws PictureUnreadable {
         return workers.frame(file(film), seconds);
+    }
+
+    /** Frames of a stretch of a film, small, to show it in motion. */
+    public List<FilmFrame> stretch(PhotoFile film, double from, double seconds, double perSecond, int longSide)
+            throws PictureUnreadable {
+        return workers.stretch(file(film), from, seconds, perSecond, longSide);
+    }
+
+    /**
+     * What is heard in a stretch of a film or memo, as {@link quarterlight.photo.film.SoundSpan} gives it.
+     *
+     * @throws SoundUnreadable if it cannot be decoded, in words that can follow its name and a colon
+     */
+    public Optional<byte[]> sound(PhotoFile film, double from, double seconds, double speed, int rate)
+            throws SoundUnreadable {
+        return heard(film, (file, type) -> workers.sound(file, type, from, seconds, speed, rate));
+    }
+
+    /** How loud a stretch is, as {@link quarterlight.photo.film.Loudness} gives it. */
+    public Optional<byte[]> loudness(PhotoFile film, double from, double seconds) throws SoundUnreadable {
+        return heard(film, (file, type) -> workers.loudness(file, type, from, seconds));
+    }
+
+    private interface Hearing {
+        Optional<byte[]> of(Path file, MediaType type) throws WorkerLost, IOException;
+    }
+
+    private Optional<byte[]> heard(PhotoFile film, Hearing hearing) throws SoundUnreadable {
+        try {
+            MediaType type = MediaType.ofWord(film.type())
+                    .orElseThrow(() -> new SoundUnreadable(film.name(), film.type() + " cannot be played here"));
+            return hearing.of(file(film), type);
+        } catch (WorkerLost e) {
+            throw new SoundUnreadable(film.name(), e.reason());
+        } catch (PictureUnreadable e) {
+            throw new SoundUnreadable(film.name(), e.reason());
+        } catch (IOException e) {
+            throw new SoundUnreadable(film.name(), String.valueOf(e.getMessage()));
+        }
     }
 
     /** A page of a paper by its number from 1, in sRGB, its long side at most {@code longSide} pixels. */

@@ -1,5 +1,6 @@
 package quarterlight.photo.worker;
 
+import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -23,6 +24,8 @@ import quarterlight.photo.decode.Pictures;
 import quarterlight.photo.exif.Preview;
 import quarterlight.photo.film.FilmFrame;
 import quarterlight.photo.film.FilmFrames;
+import quarterlight.photo.film.Loudness;
+import quarterlight.photo.film.SoundSpan;
 import quarterlight.photo.header.FileFacts;
 import quarterlight.photo.header.MetadataReader;
 import quarterlight.photo.paper.PaperFile;
@@ -38,6 +41,9 @@ import quarterlight.visit.photo.MediaKind;
 
 /** What a worker does for each kind of request. One thread. */
 final class WorkerTasks {
+    /** Enough for what is drawn of speech. */
+    private static final int LOUDNESS_RATE = 8000;
+
     private final Pictures pictures;
     private final Path pixels;
 
@@ -90,6 +96,13 @@ final class WorkerTasks {
                 case PICTURE -> pixels(out, pictures.upright(file(in), type(in), in.readInt(), in.readInt()));
                 case PREVIEW -> pixels(out, pictures.upright(new Preview(Wire.bytes(in)), in.readInt()));
                 case FRAME -> frame(in, out);
+                case STRETCH -> stretch(in, out);
+                case SOUND -> Wire.optional(out, sound(in, in.readInt()), Wire::bytes);
+                case LOUDNESS ->
+                    Wire.optional(
+                            out,
+                            sound(in, LOUDNESS_RATE).map(samples -> Loudness.of(samples, LOUDNESS_RATE)),
+                            Wire::bytes);
                 case PAGE -> pixels(out, Pictures.page(file(in), in.readInt(), in.readInt()));
             }
         }
@@ -161,6 +174,31 @@ final class WorkerTasks {
         out.writeDouble(frame.durationSeconds());
         out.writeBoolean(frame.last());
         pixels(out, frame.picture());
+    }
+
+    private static Optional<byte[]> sound(DataInputStream in, int rate) throws IOException {
+        return SoundSpan.of(file(in), type(in), in.readDouble(), in.readDouble(), in.readDouble(), rate);
+    }
+
+    /** All frames have the size of the first. */
+    private void stretch(DataInputStream in, DataOutputStream out) throws IOException, PictureUnreadable {
+        List<FilmFrame> frames =
+                FilmFrames.stretch(file(in), in.readDouble(), in.readDouble(), in.readDouble(), in.readInt());
+        out.writeInt(frames.size());
+        if (frames.isEmpty()) {
+            return;
+        }
+        int width = frames.get(0).picture().getWidth();
+        int height = frames.get(0).picture().getHeight();
+        BufferedImage all = new BufferedImage(width, height * frames.size(), BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = all.createGraphics();
+        for (int i = 0; i < frames.size(); i++) {
+            out.writeDouble(frames.get(i).seconds());
+            out.writeDouble(frames.get(i).durationSeconds());
+            g.drawImage(frames.get(i).picture(), 0, i * height, width, height, null);
+        }
+        g.dispose();
+        pixels(out, all);
     }
 
     private void pixels(DataOutputStream out, BufferedImage picture) throws IOException {

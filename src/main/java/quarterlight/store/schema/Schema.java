@@ -29,7 +29,8 @@ public record Schema(List<String> steps) {
             "0007-origin-of-marks.sql",
             "0008-media.sql",
             "0009-matters.sql",
-            "0010-lens.sql");
+            "0010-lens.sql",
+            "0011-dropped-drafts.sql");
 
     public Schema {
         steps = List.copyOf(steps);

@@ -2,6 +2,7 @@ package quarterlight.store.takeover;
 
 import java.sql.Connection;
 import java.sql.PreparedStatement;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -81,7 +82,7 @@ public final class DatabaseTakeover {
         found.differences(wanted).forEach(slip::add);
         run(into, "PRAGMA foreign_keys = OFF");
         run(into, "BEGIN IMMEDIATE");
-        RowCopy copy = new RowCopy(from, into, slip, leftOut);
+        RowCopy copy = new RowCopy(from, into, slip, leftOut, room(from));
         for (String table : tables) {
             if (found.hasPlainTable(table)) {
                 copy.copy(table);
@@ -123,6 +124,18 @@ public final class DatabaseTakeover {
             }
             lost.ifPresent(end -> parts.add("the log was cut before entry " + end.entry()));
             chain.add(head, new LogChain.Saying(now, LABEL, String.join(", ", parts)), states);
+        }
+    }
+
+    /** Twice what the file holds: no sound file holds more. */
+    private static long room(Connection from) throws SQLException {
+        return 2 * number(from, "page_count") * number(from, "page_size");
+    }
+
+    private static long number(Connection connection, String pragma) throws SQLException {
+        try (PreparedStatement select = connection.prepareStatement("PRAGMA main." + pragma);
+                ResultSet result = select.executeQuery()) {
+            return result.next() ? result.getLong(1) : 0;
         }
     }
 

@@ -22,12 +22,15 @@ final class RowCopy {
     private final Connection into;
     private final TakeoverNotes slip;
     private final LeftOutRows leftOut;
+    private long roomBytes;
 
-    RowCopy(Connection from, Connection into, TakeoverNotes slip, LeftOutRows leftOut) {
+    /** @param roomBytes what all cells together may hold: rows of a damaged file can each claim the same pages, and so hold more than the file does */
+    RowCopy(Connection from, Connection into, TakeoverNotes slip, LeftOutRows leftOut, long roomBytes) {
         this.from = from;
         this.into = into;
         this.slip = slip;
         this.leftOut = leftOut;
+        this.roomBytes = roomBytes;
     }
 
     /** Only columns that both have, that are stored, and that are named one by one: an unknown name in double quotes would be read as a text. */
@@ -90,7 +93,11 @@ final class RowCopy {
                         return;
                     }
                     last = result.getLong("id");
-                    row(table, columns, result, insert);
+                    if (!row(table, columns, result, insert)) {
+                        slip.add(
+                                "Table " + table + " holds more than its file can: left out from row " + last + " on.");
+                        return;
+                    }
                 }
             } catch (SQLException e) {
                 unreadable(table, count == 0 ? "it cannot be read" : "it cannot be read beyond row " + last, e);
@@ -98,11 +105,16 @@ final class RowCopy {
         }
     }
 
-    private void row(String table, List<String> columns, ResultSet result, PreparedStatement insert)
+    /** False if there is no room for the row. */
+    private boolean row(String table, List<String> columns, ResultSet result, PreparedStatement insert)
             throws SQLException {
         Object[] cells = new Object[columns.size()];
         for (int i = 0; i < cells.length; i++) {
             cells[i] = result.getObject(i + 1);
+            roomBytes -= bytes(cells[i]);
+        }
+        if (roomBytes < 0) {
+            return false;
         }
         try {
             for (int i = 0; i < cells.length; i++) {
@@ -113,6 +125,14 @@ final class RowCopy {
             Object id = cells[columns.indexOf("id")];
             leftOut.add(table, id instanceof Number number ? number.longValue() : 0, reason(e));
         }
+        return true;
+    }
+
+    private static long bytes(Object cell) {
+        if (cell instanceof byte[] bytes) {
+            return bytes.length;
+        }
+        return cell instanceof String text ? text.length() : 0;
     }
 
     private void unreadable(String table, String what, SQLException e) {

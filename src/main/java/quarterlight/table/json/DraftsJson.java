@@ -2,6 +2,7 @@ package quarterlight.table.json;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import quarterlight.words.Draft;
@@ -14,16 +15,18 @@ public final class DraftsJson {
     private DraftsJson() {}
 
     public static JsonObject of(List<Draft> drafts) {
-        return of(drafts, Set.of());
+        return of(drafts, Map.of());
     }
 
-    /** @param kept ids of the drafts that are rows of the visit already */
-    public static JsonObject of(List<Draft> drafts, Set<String> kept) {
+    /** @param states {@code kept} or {@code dropped} by the id of a draft of which that is so */
+    public static JsonObject of(List<Draft> drafts, Map<String, String> states) {
         return new JsonObject()
                 .put(
                         "drafts",
                         drafts.stream()
-                                .map(draft -> draft(draft).put("kept", kept.contains(draft.id())))
+                                .map(draft -> draft(draft)
+                                        .put("kept", "kept".equals(states.get(draft.id())))
+                                        .put("dropped", "dropped".equals(states.get(draft.id()))))
                                 .toList());
     }
 

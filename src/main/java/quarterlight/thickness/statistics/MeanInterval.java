@@ -11,6 +11,9 @@ import org.apache.commons.statistics.distribution.TDistribution;
  * @param n number of values, at least 2
  */
 public record MeanInterval(int n, double mean, double sd, double low, double high) {
+    /** The coverage of every interval that people read: about 95 %, the usual one for reports (JCGM 100:2008, 6.2.3 and G.1.2). */
+    public static final double LEVEL = 0.95;
+
     /**
      * @param sample finite values, at least 2; not changed
      * @param level coverage, 0.95 for a 95 % interval

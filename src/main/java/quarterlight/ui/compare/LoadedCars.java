@@ -47,7 +47,7 @@ record LoadedCars(List<Car> cars, ComparisonSheet sheet, List<TakeoverReport> re
             progress.report(read.size(), folders.size(), String.valueOf(folder.getFileName()));
             try (VisitStore store = parts.work().visits(reports::add).forReading(folder)) {
                 read.add(new Candidate(
-                        folder, parts.work().findings(folder, store.read().forBuyer())));
+                        folder, parts.work().findings(folder, store.read().forBuyer()), store.logHead()));
             }
         }
         ComparisonWork work = work(parts);

@@ -46,6 +46,7 @@ public final class DiagramGestures {
         panel.addMouseListener(mouse);
         panel.addMouseMotionListener(mouse);
         gestures.bindKeys();
+        panel.onChosen((zone, point) -> gestures.choose(zone, new DiagramScene.Hit(point, Optional.of(zone))));
         panel.setTransferHandler(gestures.new Drop());
     }
 
@@ -188,6 +189,7 @@ public final class DiagramGestures {
             next.ifPresent(place -> {
                 at = next;
                 selection().hover(Optional.of(place.zone()), Optional.empty());
+                panel.tell(place);
             });
         });
     }

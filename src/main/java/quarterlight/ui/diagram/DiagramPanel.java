@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import javax.accessibility.AccessibleRole;
 import javax.swing.SwingUtilities;
 import quarterlight.capture.CorrectedTimes;
@@ -35,11 +36,13 @@ import quarterlight.task.LatestWork;
 import quarterlight.ui.kit.Listeners;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.DrawnComponent;
+import quarterlight.ui.kit.look.DrawnPart;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Palette;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.ViewPoint;
 
 /**
  * The body diagram in the middle of the window: values, pins, selection. The scene is laid out and painted in the background; the event
@@ -50,7 +53,9 @@ public final class DiagramPanel extends DrawnComponent {
 
     private final transient UiContext parts;
     private final transient OpenVisit visit;
+    private final transient ZoneWords words;
     private final transient SceneWork work;
+    private transient BiConsumer<ZoneId, ViewPoint> chosen = (zone, point) -> {};
     private final transient List<Listeners.Registration> registrations = new ArrayList<>();
     private final transient LatestWork<PinWish, FreshPins> pinWork;
     private transient Set<PhotoId> ringed = Set.of();
@@ -67,6 +72,7 @@ public final class DiagramPanel extends DrawnComponent {
     public DiagramPanel(UiContext parts, OpenVisit visit) {
         this.parts = parts;
         this.visit = visit;
+        this.words = new ZoneWords(parts, visit);
         this.work = new SceneWork(parts, this::arrived);
         this.pinWork = new LatestWork<>(
                 "quarterlight-pins",
@@ -348,6 +354,42 @@ public final class DiagramPanel extends DrawnComponent {
                 .flatMap(DiagramScene.Hit::zone)
                 .map(visit::label)
                 .orElse(null);
+    }
+
+    /** What a zone does that is chosen by those who hear the window. */
+    void onChosen(BiConsumer<ZoneId, ViewPoint> does) {
+        chosen = does;
+    }
+
+    /** Zones in the views in which they stand. */
+    List<ZoneSteps.Place> places() {
+        return scene().map(scene -> ZoneSteps.places(scene, visit.drawing().places()))
+                .orElse(List.of());
+    }
+
+    /** Tells those who hear the window which zone the arrow keys have come to. */
+    void tell(ZoneSteps.Place place) {
+        tellInHand(places().indexOf(place));
+    }
+
+    @Override
+    protected int parts() {
+        return places().size();
+    }
+
+    @Override
+    protected DrawnPart part(int at) {
+        ZoneSteps.Place place = places().get(at);
+        return new DrawnPart(
+                parts.texts()
+                        .get(
+                                "diagram.part",
+                                words.of(place.zone()),
+                                parts.texts().get("view." + place.view().word())),
+                place.around(),
+                visit.selection().zones().contains(place.zone()),
+                parts.texts().get("diagram.part.choose"),
+                () -> chosen.accept(place.zone(), place.point()));
     }
 
     @Override

@@ -6,28 +6,21 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import javax.swing.JComboBox;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
-import quarterlight.findings.Findings;
-import quarterlight.finish.history.ZoneHistory;
-import quarterlight.thickness.ZoneThickness;
-import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.look.WrapBar;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.StationScreen;
-import quarterlight.units.Thickness;
-import quarterlight.units.ThicknessUnit;
 
-/** The middle of the window: the layers above, the diagram, and one line below that says what lies under the pointer. */
+/** The middle of the window: the layers above and the diagram; it tells the foot of the window what lies under the pointer. */
 public final class DiagramSide extends JPanel {
     private static final int IN_HAND = 1;
     /** Judgment: below it the words in eight views crowd out the drawing. */
@@ -36,7 +29,8 @@ public final class DiagramSide extends JPanel {
     private final transient UiContext parts;
     private final transient OpenVisit visit;
     private final DiagramPanel diagram;
-    private final JLabel line = new JLabel(" ");
+    private final transient ZoneWords words;
+    private final transient Consumer<String> foot;
     private final transient Supplier<Optional<StationScreen>> front;
     private final Map<Layer, JToggleButton> layers = new EnumMap<>(Layer.class);
     private final JComboBox<String> views = new JComboBox<>();
@@ -44,18 +38,23 @@ public final class DiagramSide extends JPanel {
     private boolean following;
     private boolean followed;
 
-    /** @param front the station in front */
-    public DiagramSide(UiContext parts, OpenVisit visit, Supplier<Optional<StationScreen>> front) {
-        super(new MigLayout("insets 0, gap 0, wrap 1", "[grow,fill]", "[][grow,fill][]"));
+    /**
+     * @param front the station in front
+     * @param foot shows one sentence at the foot of the window
+     */
+    public DiagramSide(
+            UiContext parts, OpenVisit visit, Supplier<Optional<StationScreen>> front, Consumer<String> foot) {
+        super(new MigLayout("insets 0, gap 0, wrap 1", "[grow,fill]", "[][grow,fill]"));
+        this.foot = foot;
         this.parts = parts;
         this.visit = visit;
         this.front = front;
+        this.words = new ZoneWords(parts, visit);
         this.diagram = new DiagramPanel(parts, visit);
         this.inHand = new ViewInHand(visit);
         DiagramGestures.install(diagram, front);
         add(tools());
         add(diagram);
-        add(Look.secondary(line), "h 26!, gapx 10 10");
         visit.selection().onHovered(this::say);
         visit.selection().onSelected(this::say);
         visit.selection().onSelected(this::look);
@@ -108,12 +107,11 @@ public final class DiagramSide extends JPanel {
     }
 
     private JPanel tools() {
-        JPanel bar = new JPanel(new MigLayout("insets 4 8 4 8, gap 4", "[][][][][][grow][]", "[28!]"));
+        JPanel bar = new WrapBar();
         for (Layer layer : Layer.values()) {
             String name = parts.texts().get(layer.textKey());
             JToggleButton button = new JToggleButton(name, diagram.layers().contains(layer));
-            button.putClientProperty("JButton.buttonType", "toolBarButton");
-            Look.named(button, parts.texts().get("layer.name", name));
+            Look.named(Look.toggle(button), parts.texts().get("layer.name", name));
             button.addActionListener(e -> diagram.show(layer, button.isSelected()));
             layers.put(layer, button);
             bar.add(button);
@@ -126,7 +124,7 @@ public final class DiagramSide extends JPanel {
         Look.named(views, parts.texts().get("view.name"));
         views.setName("diagram-view");
         views.addActionListener(e -> chosen());
-        bar.add(views, "cell 6 0, wmin 90");
+        bar.add(views);
         return bar;
     }
 
@@ -136,55 +134,11 @@ public final class DiagramSide extends JPanel {
         diagram.show(layer, on);
     }
 
-    /** Says again what the line below has to say, for another station. */
+    /** Says again what the foot has to say, for another station. */
     public void say() {
         Optional<ZoneId> zone = visit.selection().hoveredZone();
-        line.setText(zone.map(this::sentence)
+        foot.accept(zone.map(words::of)
                 .or(() -> front.get().flatMap(StationScreen::hint))
-                .orElse(" "));
-    }
-
-    private String sentence(ZoneId zone) {
-        return Stream.of(Optional.of(visit.label(zone)), thickness(zone), likelihood(zone), rust(zone), photos(zone))
-                .flatMap(Optional::stream)
-                .collect(Collectors.joining("  \u00b7  "));
-    }
-
-    private Optional<String> thickness(ZoneId zone) {
-        ThicknessUnit unit = parts.settings().settings().unit();
-        return visit.findings()
-                .map(Findings::thickness)
-                .flatMap(t -> t.zone(zone))
-                .flatMap(t -> mean(t, unit));
-    }
-
-    private static Optional<String> mean(ZoneThickness zone, ThicknessUnit unit) {
-        return zone.readable() && zone.meanUm().isPresent()
-                ? Optional.of(
-                        Format.thicknessWithUnit(new Thickness(zone.meanUm().getAsDouble()), unit))
-                : Optional.empty();
-    }
-
-    private Optional<String> likelihood(ZoneId zone) {
-        return visit.findings()
-                .flatMap(f -> f.history().zone(zone))
-                .filter(z -> !z.reasons().isEmpty())
-                .map(z -> parts.texts().get("diagram.refinish", ZoneHistory.shown(z.refinishScore())));
-    }
-
-    private Optional<String> rust(ZoneId zone) {
-        return visit.findings()
-                .flatMap(f -> f.rust().zone(zone))
-                .flatMap(z -> z.gradeInWords())
-                .map(words -> parts.texts().get("diagram.rust", words));
-    }
-
-    private Optional<String> photos(ZoneId zone) {
-        long count = visit.visit().pins().stream()
-                .filter(pin -> pin.value().zone().equals(zone))
-                .map(pin -> pin.value().photo())
-                .distinct()
-                .count();
-        return count == 0 ? Optional.empty() : Optional.of(parts.texts().get("diagram.photos", count));
+                .orElse(""));
     }
 }

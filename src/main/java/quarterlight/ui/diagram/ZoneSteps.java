@@ -1,5 +1,6 @@
 package quarterlight.ui.diagram;
 
+import java.awt.Rectangle;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -15,7 +16,14 @@ import quarterlight.visit.pin.ViewPoint;
 /** Where an arrow key leads on the diagram: the nearest zone that lies more in that direction than across it. Pure functions. */
 final class ZoneSteps {
     /** A zone as it stands in one view. */
-    record Place(View view, ZoneId zone, ViewPoint point, Point2D px) {}
+    record Place(View view, ZoneId zone, ViewPoint point, Point2D px) {
+        /** Half the side of the square that stands for a zone among those that are heard, px. */
+        private static final int HEARD_PX = 12;
+
+        Rectangle around() {
+            return new Rectangle((int) px.getX() - HEARD_PX, (int) px.getY() - HEARD_PX, 2 * HEARD_PX, 2 * HEARD_PX);
+        }
+    }
 
     private ZoneSteps() {}
 

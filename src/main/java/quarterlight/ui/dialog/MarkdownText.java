@@ -1,6 +1,5 @@
 package quarterlight.ui.dialog;
 
-import java.awt.Color;
 import java.awt.Rectangle;
 import java.util.List;
 import java.util.function.Consumer;
@@ -14,6 +13,7 @@ import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.ext.heading.anchor.HeadingAnchorExtension;
 import org.commonmark.parser.Parser;
 import org.commonmark.renderer.html.HtmlRenderer;
+import quarterlight.diagram.ink.InkPalette;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Palette;
 import quarterlight.ui.kit.look.Typeface;
@@ -46,7 +46,7 @@ final class MarkdownText {
         Palette palette = Look.palette();
         kit.getStyleSheet()
                 .addRule("body { font-family: '" + Typeface.FAMILY + "'; font-size: 11px; margin: 16px; color: "
-                        + hex(palette.ink()) + " } a { color: " + hex(palette.accent())
+                        + InkPalette.hex(palette.ink()) + " } a { color: " + InkPalette.hex(palette.accent())
                         + " } code { font-family: monospace } td, th { padding: 3px 8px 3px 0; text-align: left }");
         pane.setEditorKit(kit);
         pane.setText(html);
@@ -78,9 +78,5 @@ final class MarkdownText {
         } catch (BadLocationException e) {
             throw new IllegalStateException(e);
         }
-    }
-
-    private static String hex(Color color) {
-        return "#%06x".formatted(color.getRGB() & 0xFFFFFF);
     }
 }

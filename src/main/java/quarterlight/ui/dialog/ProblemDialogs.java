@@ -11,6 +11,8 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
+import quarterlight.archive.BagRefused;
+import quarterlight.archive.signature.SigningKeyProblem;
 import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.intake.IntakeRefused;
@@ -84,6 +86,8 @@ public final class ProblemDialogs implements Problems {
     private static boolean hasSentence(Throwable failure) {
         return failure instanceof VisitProblem
                 || failure instanceof EditRefused
+                || failure instanceof BagRefused
+                || failure instanceof SigningKeyProblem
                 || failure instanceof IntakeRefused
                 || failure instanceof OriginalsUnwritable
                 || failure instanceof PictureUnreadable

@@ -24,6 +24,7 @@ import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
+import quarterlight.units.XmlText;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.fact.Fact;
 import quarterlight.visit.fact.Fact.Section;
@@ -199,23 +200,20 @@ public final class VisitForm {
         while (true) {
             try {
                 T value = reading.read(left);
-                trouble.setText("<html>" + escaped(String.join("\n", sentences)).replace("\n", "<br>"));
+                trouble.setText(
+                        "<html>" + XmlText.escaped(String.join("\n", sentences)).replace("\n", "<br>"));
                 return sentences.isEmpty() ? Optional.of(value) : Optional.empty();
             } catch (EditRefused refused) {
                 sentences.add(refused.getMessage());
                 JComponent field = fields.get(refused.subject());
                 if (field == null || left.remove(refused.subject()) == null) {
-                    trouble.setText(
-                            "<html>" + escaped(String.join("\n", sentences)).replace("\n", "<br>"));
+                    trouble.setText("<html>"
+                            + XmlText.escaped(String.join("\n", sentences)).replace("\n", "<br>"));
                     return Optional.empty();
                 }
                 field.putClientProperty("JComponent.outline", "error");
             }
         }
-    }
-
-    private static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
     }
 
     private static final class Holder<T> {

@@ -1,6 +1,5 @@
 package quarterlight.ui.gauge;
 
-import java.awt.Font;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -83,9 +82,9 @@ public final class GaugeScreen implements StationScreen {
         table.setSelectionMode(ListSelectionModel.MULTIPLE_INTERVAL_SELECTION);
         chart = new StripChart(parts, visit);
         next = add("gauge.next", this::nextZone).menuKey("ENTER");
-        exclude = add("gauge.exclude", this::exclude).menuKey("X");
+        exclude = add("gauge.exclude", this::exclude).menuKey("X").begins();
         remove = add("gauge.remove", this::remove).menuKey("BACK_SPACE");
-        route = add("gauge.route", this::keepRoute);
+        route = add("gauge.route", this::keepRoute).begins();
         lay();
         tabs = new GaugeTabs(parts, visit, side, field, entry);
         commands.addAll(tabs.commands());
@@ -105,7 +104,7 @@ public final class GaugeScreen implements StationScreen {
     private void lay() {
         zone.putClientProperty("FlatLaf.styleClass", "h3");
         field.setName("gauge-entry");
-        field.setFont(field.getFont().deriveFont(Font.PLAIN, 22f));
+        field.putClientProperty("FlatLaf.style", "font: +9");
         field.setHorizontalAlignment(JTextField.TRAILING);
         field.addActionListener(e -> typed());
         TypedText.keeping(field, this::takeTyped);

@@ -56,6 +56,9 @@ final class GaugeTabs {
                     first.requestFocusInWindow();
                 })
                 .key("alt " + firsts.size()));
+        if (firsts.size() == 1) {
+            commands.get(0).begins();
+        }
     }
 
     JTabbedPane component() {

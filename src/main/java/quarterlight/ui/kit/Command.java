@@ -13,6 +13,7 @@ public final class Command extends AbstractAction {
     private static final int OTHER_COMMAND = ActionEvent.ALT_MASK | ActionEvent.CTRL_MASK | ActionEvent.META_MASK;
 
     private final transient Runnable work;
+    private boolean begins;
 
     private Command(String name, Runnable work) {
         super(name);
@@ -38,6 +39,16 @@ public final class Command extends AbstractAction {
     public Command key(String key) {
         putValue(ACCELERATOR_KEY, KeyStroke.getKeyStroke(key));
         return this;
+    }
+
+    /** The first of a section: a line stands above it in menus. */
+    public Command begins() {
+        begins = true;
+        return this;
+    }
+
+    public boolean isFirstOfSection() {
+        return begins;
     }
 
     public Command tip(String tip) {

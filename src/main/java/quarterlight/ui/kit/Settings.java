@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import quarterlight.ui.kit.look.Sight;
 import quarterlight.units.ThicknessUnit;
 
 /**
@@ -19,6 +20,9 @@ public record Settings(Map<String, String> values) {
     public static final Settings NONE = new Settings(Map.of());
 
     private static final String RECENT = "recent.";
+    private static final String TEXT = "text.percent";
+    private static final String CONTRAST = "contrast";
+    private static final String STILL = "still";
     private static final int MAX_RECENT = 12;
 
     public Settings {
@@ -67,6 +71,24 @@ public record Settings(Map<String, String> values) {
 
     public boolean dark() {
         return yes("dark", false);
+    }
+
+    /** How the window is to be seen; what the user left open follows the system. */
+    public Sight sight() {
+        return new Sight(
+                dark(), yes(CONTRAST, Sight.systemContrast()), number(TEXT, Sight.systemPercent()), yes(STILL, false));
+    }
+
+    public Settings withTextPercent(int percent) {
+        return with(TEXT, percent);
+    }
+
+    public Settings withContrast(boolean strong) {
+        return with(CONTRAST, strong);
+    }
+
+    public Settings withStill(boolean still) {
+        return with(STILL, still);
     }
 
     /** Visits opened of late, the last one first. */

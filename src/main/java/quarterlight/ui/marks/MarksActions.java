@@ -36,8 +36,8 @@ final class MarksActions {
         begin = add("marks.begin", this::begin).menuKey("M");
         keep = add("marks.keep", this::keep).menuKey("ENTER");
         again = add("marks.again", this::again).menuKey("shift M");
-        photo = add("marks.photo", this::tiePhoto).menuKey("shift H");
-        remove = add("marks.remove", this::remove).menuKey("DELETE");
+        photo = add("marks.photo", this::tiePhoto).menuKey("shift H").begins();
+        remove = add("marks.remove", this::remove).menuKey("DELETE").begins();
     }
 
     private Command add(String key, Runnable work) {

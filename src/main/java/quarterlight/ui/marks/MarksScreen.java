@@ -1,6 +1,7 @@
 package quarterlight.ui.marks;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -31,7 +32,9 @@ import quarterlight.ui.kit.visit.Station;
 import quarterlight.ui.kit.visit.StationScreen;
 import quarterlight.ui.kit.widget.FactTable;
 import quarterlight.ui.kit.widget.UserListDialog;
+import quarterlight.ui.kit.widget.Weight;
 import quarterlight.visit.mark.Mark;
+import quarterlight.visit.mark.MarkKind;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
@@ -73,14 +76,18 @@ public final class MarksScreen implements StationScreen {
                         column("kind", 64, row -> row.mark().value().kind().word()),
                         column("text", 130, row -> row.mark().value().text()),
                         column("date", 130, MarksScreen::date),
-                        column("verdict", 124, row -> row.judged()
-                                .map(j -> j.verdict().word())
-                                .orElse("")),
-                        column("why", 240, row -> row.judged()
+                        column("verdict", 150, row -> row.judged()
+                                        .map(j -> j.verdict().word())
+                                        .orElse(""))
+                                .weighed(row ->
+                                        row.judged().map(MarksScreen::weight).orElse(Weight.QUIET)),
+                        column("why", 214, row -> row.judged()
                                 .map(JudgedMark::why)
                                 .orElse(""))),
                 row -> row.mark().id());
         table.setName("marks");
+        table.order(Comparator.comparing(
+                (Row row) -> row.judged().map(MarksScreen::weight).orElse(Weight.QUIET), Comparator.reverseOrder()));
         this.editor = new MarkEditor(parts, visit, model, actions);
         this.reading = new ReadingPane(texts);
         this.line = new TimeLinePane(parts);
@@ -111,6 +118,17 @@ public final class MarksScreen implements StationScreen {
 
     private FactTable.Column<Row> column(String name, int width, Function<Row, String> text) {
         return new FactTable.Column<>(texts.get("marks.column." + name), width, text);
+    }
+
+    /** A number of the whole car that does not hold is grave; a part that does not fit may have been renewed, and asks for a second look. */
+    private static Weight weight(JudgedMark judged) {
+        MarkKind kind = judged.mark().kind();
+        return switch (judged.verdict()) {
+            case TOO_LATE, MALFORMED, UNUSUALLY_EARLY ->
+                kind == MarkKind.VIN || kind == MarkKind.PLATE ? Weight.GRAVE : Weight.CAUTION;
+            case FITS -> Weight.PLAIN;
+            case CANNOT_TELL, NOT_APPLICABLE -> Weight.QUIET;
+        };
     }
 
     private static String date(Row row) {

@@ -30,6 +30,7 @@ import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.ZoneField;
 import quarterlight.ui.kit.widget.FactTable;
+import quarterlight.ui.kit.widget.Weight;
 import quarterlight.ui.kit.widget.WordChoice;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;
@@ -94,8 +95,18 @@ final class ClaimsPane extends JPanel {
                         90,
                         one -> one.by().word()
                                 + one.date().map(day -> ", " + day.said()).orElse("")),
-                column("stands", 130, this::stands),
+                column("stands", 130, this::stands)
+                        .weighed(row ->
+                                row.value().judged().map(ClaimsPane::weight).orElse(Weight.PLAIN)),
                 column("found", 220, one -> String.join(" ", found(one))));
+    }
+
+    private static Weight weight(Judgment judged) {
+        return switch (judged) {
+            case CONTRADICTED -> Weight.GRAVE;
+            case OPEN -> Weight.CAUTION;
+            case SUPPORTED -> Weight.PLAIN;
+        };
     }
 
     private FactTable.Column<Recorded<Claim>> column(String name, int width, Function<Claim, String> words) {

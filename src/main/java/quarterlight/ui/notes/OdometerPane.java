@@ -14,6 +14,7 @@ import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.field.TypedText;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
+import quarterlight.units.XmlText;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.statement.Basis;
 import quarterlight.visit.statement.Condition;
@@ -126,13 +127,9 @@ final class OdometerPane extends JPanel {
                 .map(Statement::text)
                 .filter(text -> text.startsWith(texts.get("notes.odometer.begin")))
                 .toList();
-        said.setText(held.isEmpty() ? texts.get("notes.odometer.none") : "<html>" + escaped(held) + "</html>");
-    }
-
-    private static String escaped(List<String> lines) {
-        return String.join("\n", lines)
-                .replace("&", "&amp;")
-                .replace("<", "&lt;")
-                .replace("\n", "<br>");
+        said.setText(
+                held.isEmpty()
+                        ? texts.get("notes.odometer.none")
+                        : "<html>" + XmlText.escaped(String.join("\n", held)).replace("\n", "<br>") + "</html>");
     }
 }

@@ -1,6 +1,7 @@
 package quarterlight.ui.notes;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
@@ -9,10 +10,12 @@ import java.util.stream.Stream;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.widget.FactTable;
+import quarterlight.ui.kit.widget.Weight;
 import quarterlight.units.Worded;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.statement.SaidBy;
 import quarterlight.visit.statement.SaidSize;
+import quarterlight.visit.statement.Severity;
 import quarterlight.visit.statement.Statement;
 import quarterlight.visit.statement.StatementDetails;
 
@@ -40,15 +43,35 @@ final class StatementColumns {
             columns.add(column("what", 120, row -> isWithdrawn(row) ? withdrawn(what(row)) : what(row)));
             columns.add(column("text", 240, row -> row.value().text()));
             columns.add(column(
-                    "severity",
-                    60,
-                    row -> row.value().severity().map(Worded::word).orElse("")));
+                            "severity",
+                            60,
+                            row -> row.value().severity().map(Worded::word).orElse(""))
+                    .weighed(row ->
+                            row.value().severity().map(StatementColumns::weight).orElse(Weight.PLAIN)));
             columns.add(column(
                     "basis", 70, row -> row.value().basis().map(Worded::word).orElse("")));
         }
-        columns.add(column("also", 110, row -> also(row.value().details())));
+        columns.add(column("also", 86, row -> also(row.value().details())));
         columns.add(column("photo", 80, this::photos));
         return columns;
+    }
+
+    /** The gravest first; what is withdrawn or says no severity comes last. */
+    Comparator<Recorded<Statement>> graveFirst() {
+        return Comparator.comparing(
+                row -> isWithdrawn(row)
+                        ? -1
+                        : row.value().severity().map(Severity::ordinal).orElse(-1),
+                Comparator.reverseOrder());
+    }
+
+    private static Weight weight(Severity severity) {
+        return switch (severity) {
+            case GRAVE -> Weight.GRAVE;
+            case MAJOR -> Weight.CAUTION;
+            case MINOR -> Weight.PLAIN;
+            case NOTE -> Weight.QUIET;
+        };
     }
 
     private FactTable.Column<Recorded<Statement>> column(

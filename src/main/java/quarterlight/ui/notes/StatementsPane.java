@@ -94,6 +94,7 @@ final class StatementsPane extends JPanel {
                 columns.of(notLookedAt),
                 Recorded::id);
         table.strike(columns::isWithdrawn);
+        table.order(columns.graveFirst());
         table.setName(notLookedAt ? "not-looked-at" : "statements");
         table.onChosen(this::fill);
         table.onKey("DELETE", this::remove);

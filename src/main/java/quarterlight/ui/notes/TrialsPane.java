@@ -33,6 +33,7 @@ import quarterlight.ui.kit.visit.PhotoSteps;
 import quarterlight.ui.kit.widget.FactTable;
 import quarterlight.ui.kit.widget.TextChange;
 import quarterlight.ui.kit.widget.UserListDialog;
+import quarterlight.ui.kit.widget.Weight;
 import quarterlight.ui.kit.widget.WordChoice;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;
@@ -79,15 +80,17 @@ final class TrialsPane extends JPanel {
                                 .orElse("")),
                         column("item", 200, NotesModel.TrialLine::item),
                         column(
-                                "result",
-                                120,
-                                line -> of(line, one -> one.result().word())),
+                                        "result",
+                                        120,
+                                        line -> of(line, one -> one.result().word()))
+                                .weighed(TrialsPane::weight),
                         column(
-                                "value",
-                                60,
-                                line -> of(line, one -> one.value()
-                                        .map(BigDecimal::toPlainString)
-                                        .orElse(""))),
+                                        "value",
+                                        60,
+                                        line -> of(line, one -> one.value()
+                                                .map(BigDecimal::toPlainString)
+                                                .orElse("")))
+                                .numbers(),
                         column("unit", 44, line -> of(line, one -> one.unit().orElse(""))),
                         column("note", 200, line -> of(line, one -> one.note().orElse("")))),
                 line -> line.item()
@@ -116,6 +119,17 @@ final class TrialsPane extends JPanel {
     private FactTable.Column<NotesModel.TrialLine> column(
             String name, int width, Function<NotesModel.TrialLine, String> words) {
         return new FactTable.Column<>(texts.get("notes.column." + name), width, words);
+    }
+
+    /** What does not do its work, or was worked round, is seen first; what was not tried steps back. */
+    private static Weight weight(NotesModel.TrialLine line) {
+        return line.kept()
+                .map(row -> switch (row.value().result()) {
+                    case DOES_NOT, BYPASSED, HEAVY -> Weight.CAUTION;
+                    case NOT_TRIED, NOT_FITTED -> Weight.QUIET;
+                    default -> Weight.PLAIN;
+                })
+                .orElse(Weight.QUIET);
     }
 
     private static String of(NotesModel.TrialLine line, Function<Trial, String> words) {

@@ -86,9 +86,9 @@ public final class PagesScreen implements StationScreen {
         JPanel second = row();
         second.add(new JButton(actions.openIt()));
         second.add(new JButton(actions.printIt()));
-        second.add(new JButton(actions.archive()));
-        second.add(named("pages-archive-buyer", new JButton(actions.archiveForBuyer())));
-        second.add(named("pages-export", new JButton(actions.exportIt())));
+        second.add(new JButton(actions.archives().archive()));
+        second.add(named("pages-archive-buyer", new JButton(actions.archives().archiveForBuyer())));
+        second.add(named("pages-export", new JButton(actions.archives().exportIt())));
         bar.add(first);
         bar.add(second);
         bar.add(Look.secondary(note), "wmin 0");

@@ -10,23 +10,31 @@ import quarterlight.ui.kit.Texts;
 final class PhotosActions {
     private final List<Command> commands = new ArrayList<>();
     private final Texts texts;
+    private boolean begins;
 
     PhotosActions(Texts texts) {
         this.texts = texts;
     }
 
     PhotosActions with(String key, String stroke, Runnable work) {
-        commands.add(Command.of(texts, key, work).key(stroke));
+        return with(Command.of(texts, key, work).key(stroke));
+    }
+
+    /** What follows is another section of the menu. */
+    PhotosActions section() {
+        begins = true;
         return this;
     }
 
     PhotosActions withMenuKey(String key, String stroke, Runnable work) {
-        commands.add(Command.of(texts, key, work).menuKey(stroke));
-        return this;
+        return with(Command.of(texts, key, work).menuKey(stroke));
     }
 
     PhotosActions with(Command... made) {
-        commands.addAll(List.of(made));
+        for (Command command : made) {
+            commands.add(begins ? command.begins() : command);
+            begins = false;
+        }
         return this;
     }
 
@@ -41,7 +49,7 @@ final class PhotosActions {
             int at = digit;
             Command command = Command.of(texts, key, () -> work.accept(at - 1));
             command.rename(texts.get(key, digit));
-            commands.add(command.key(with + " " + digit));
+            with(command.key(with + " " + digit));
         }
         return this;
     }

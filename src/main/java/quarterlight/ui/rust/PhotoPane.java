@@ -28,7 +28,7 @@ final class PhotoPane extends JPanel {
                 new JPanel(new MigLayout("insets 6 10 6 10, gap 2", "[][][][][][]push[grow 1,right,0::]", "[26!]"));
         for (RustTool tool : RustTool.values()) {
             JToggleButton button = new JToggleButton(actions.tool(tool));
-            button.putClientProperty("JButton.buttonType", "toolBarButton");
+            Look.toggle(button);
             button.setName("rust-tool-" + tool.key());
             button.addActionListener(e -> SwingUtilities.invokeLater(this::select));
             tools.put(tool, button);

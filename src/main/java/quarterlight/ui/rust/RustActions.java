@@ -59,7 +59,7 @@ final class RustActions {
             command.tip(parts.texts().get(tool.textKey() + ".tip", String.valueOf(Character.toUpperCase(tool.key()))));
             tools.put(tool, command);
         }
-        keep = add("trace.keep", this::keep).menuKey("ENTER");
+        keep = add("trace.keep", this::keep).menuKey("ENTER").begins();
         drop = add("trace.drop", this::drop);
         change = add("trace.change", this::change).key("F2");
         remove = add("trace.remove", this::remove).menuKey("DELETE");
@@ -70,8 +70,11 @@ final class RustActions {
             digit++;
             Command command = add("trace.kind.is", () -> model.kind(kind)).key("typed " + digit);
             command.rename(parts.texts().get("trace.kind.is", kind.word()));
+            if (digit == 1) {
+                command.begins();
+            }
         }
-        add("trace.photo.next", () -> photos.step(1)).key("alt RIGHT");
+        add("trace.photo.next", () -> photos.step(1)).key("alt RIGHT").begins();
         add("trace.photo.previous", () -> photos.step(-1)).key("alt LEFT");
         add("trace.zoom-in", () -> canvas.zoom(1.25)).key("typed +");
         add("trace.zoom-out", () -> canvas.zoom(0.8)).key("typed -");
@@ -83,6 +86,9 @@ final class RustActions {
     void tab(int digit, String name, Runnable bring) {
         Command command = add("trace.tab.show", bring).key("alt " + digit);
         command.rename(parts.texts().get("trace.tab.show", name));
+        if (digit == 1) {
+            command.begins();
+        }
     }
 
     private Command add(String key, Runnable work) {

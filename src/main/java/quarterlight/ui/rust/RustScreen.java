@@ -71,7 +71,7 @@ public final class RustScreen implements StationScreen {
                         .large(photo.file(), ShareModel.LONG_SIDE_PX, done, problem -> parts.problems()
                                 .tell(problem.getMessage())),
                 parts.problems()::failed);
-        this.desk = new TraceDesk(visit, canvas, model, share, this::choose);
+        this.desk = new TraceDesk(texts, visit, canvas, model, share, this::choose);
         this.actions = new RustActions(parts, visit, model, share, canvas);
         new TraceKeys(canvas, model, share, desk, actions::remove);
         this.draft = new DraftPane(parts, visit, model, actions);

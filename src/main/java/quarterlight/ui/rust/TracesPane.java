@@ -16,6 +16,7 @@ import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.widget.FactTable;
+import quarterlight.ui.kit.widget.Weight;
 import quarterlight.visit.annotation.Trace;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
@@ -43,12 +44,17 @@ final class TracesPane extends JPanel {
                                 150,
                                 row -> visit.label(row.trace().value().zone())),
                         column(
-                                "trace.kind",
-                                70,
-                                row -> row.trace().value().kind().word()),
+                                        "trace.kind",
+                                        70,
+                                        row -> row.trace().value().kind().word())
+                                .weighed(row -> switch (row.trace().value().kind()) {
+                                    case HOLE, ROT, CRACK -> Weight.CAUTION;
+                                    case SURFACE, SCALE, PITTING, DAMAGE -> Weight.PLAIN;
+                                }),
                         column("trace.area", 110, row -> row.area()
-                                .map(TraceWords::measure)
-                                .orElse("")),
+                                        .map(TraceWords::measure)
+                                        .orElse(""))
+                                .numbers(),
                         column("trace.photo", 110, this::photo),
                         column(
                                 "trace.patch",

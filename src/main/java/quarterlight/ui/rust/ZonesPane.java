@@ -47,6 +47,7 @@ final class ZonesPane extends JPanel {
         this.visit = visit;
         table = new FactTable<>(texts.get("rust.table"), RustColumns.of(texts), ZoneRust::zone);
         table.setName("rust-zones");
+        table.order(RustColumns.graveFirst());
         table.setPreferredScrollableViewportSize(new Dimension(USUAL_WIDTH, USUAL_WIDTH));
         which.addItem(texts.get("rust.which.looked"));
         which.addItem(texts.get("rust.which.never"));
@@ -102,7 +103,7 @@ final class ZonesPane extends JPanel {
         showing = true;
         List<ZoneRust> all = visit.findings().map(found -> found.rust().zones()).orElse(List.of());
         List<ZoneRust> zones = all.stream().filter(this::shown).toList();
-        if (!zones.equals(table.rows())) {
+        if (!zones.stream().sorted(RustColumns.graveFirst()).toList().equals(table.rows())) {
             table.show(zones);
         }
         Optional<ZoneId> selected = visit.selection().zone();

@@ -8,6 +8,7 @@ import java.util.Optional;
 import quarterlight.car.ZoneId;
 import quarterlight.visit.BuyerRelease;
 import quarterlight.visit.CoverageOverride;
+import quarterlight.visit.DroppedDraft;
 import quarterlight.visit.MatterDecision;
 import quarterlight.visit.ReportExclusion;
 import quarterlight.visit.VisitRecord;
@@ -89,6 +90,32 @@ final class ChoiceKinds {
                         "set %s",
                         "set %s",
                         "take back the severity of %s"));
+    }
+
+    static RecordKind<DroppedDraft> dropped() {
+        Field<DroppedDraft, PhotoId> photo =
+                required("photo", Shape.PHOTO, DroppedDraft::words).storedAs("photo_id");
+        Field<DroppedDraft, Double> at =
+                required("at", Shape.FILM_MOMENT, DroppedDraft::atSeconds).storedAs("at_s");
+        Field<DroppedDraft, String> what = required("what", Shape.TEXT, DroppedDraft::what);
+        Field<DroppedDraft, String> said = required("said", Shape.TEXT, DroppedDraft::said);
+        Field<DroppedDraft, String> text = required("text", Shape.TEXT, DroppedDraft::text);
+        Field<DroppedDraft, String> instead = optional("instead", Shape.TEXT, DroppedDraft::instead);
+        return RecordKind.of(
+                        "dropped",
+                        "dropped_draft",
+                        VisitRecord::dropped,
+                        List.of(photo, at, what, said, text, instead),
+                        in -> new DroppedDraft(
+                                in.need(photo),
+                                in.need(at),
+                                in.need(what),
+                                in.need(said),
+                                in.need(text),
+                                in.get(instead)))
+                .called("draft dropped", "drafts dropped")
+                .named(new UndoNames<>(
+                        (row, photos) -> "\"" + row.text() + "\"", "drop %s", "drop %s", "offer %s again"));
     }
 
     private static ReportExclusion leftOut(Optional<ZoneId> zone, Optional<PhotoId> photo) throws CellRefused {

@@ -6,6 +6,7 @@ import static quarterlight.visit.row.Field.required;
 import java.util.List;
 import java.util.Optional;
 import quarterlight.car.ZoneId;
+import quarterlight.units.Numerals;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.annotation.HiddenRegion;
 import quarterlight.visit.annotation.NoteShape;
@@ -111,8 +112,8 @@ final class PhotoKinds {
         if (points.size() != shape.points()) {
             throw new CellRefused(
                     "points",
-                    "a note of the shape " + shape.word() + " has " + shape.points()
-                            + (shape.points() == 1 ? " point" : " points") + ", not " + points.size()
+                    "a note of the shape " + shape.word() + " has " + Numerals.count(shape.points(), "point", "points")
+                            + ", not " + points.size()
                             + "; write x y, x y (of a text one pair) in pixels of the upright photo");
         }
         return points;

@@ -6,8 +6,10 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import quarterlight.units.Numerals;
 import quarterlight.visit.BuyerRelease;
 import quarterlight.visit.CoverageOverride;
+import quarterlight.visit.DroppedDraft;
 import quarterlight.visit.MatterDecision;
 import quarterlight.visit.ReportExclusion;
 import quarterlight.visit.VisitRecord;
@@ -51,6 +53,7 @@ public final class RecordKind<T> {
     public static final RecordKind<OdometerFigure> ODOMETER = SayKinds.odometer();
     public static final RecordKind<BuyerRelease> RELEASED = ChoiceKinds.released();
     public static final RecordKind<MatterDecision> DECISIONS = ChoiceKinds.decisions();
+    public static final RecordKind<DroppedDraft> DROPPED = ChoiceKinds.dropped();
 
     private final String word;
     private final String one;
@@ -149,7 +152,8 @@ public final class RecordKind<T> {
                 CLAIMS,
                 ODOMETER,
                 RELEASED,
-                DECISIONS);
+                DECISIONS,
+                DROPPED);
     }
 
     /** The kind that a command calls by this word. */
@@ -174,7 +178,7 @@ public final class RecordKind<T> {
 
     /** A count in words: {@code 1 gauge check}, {@code 42 readings}. */
     public String count(int n) {
-        return n + " " + (n == 1 ? one : many);
+        return Numerals.count(n, one, many);
     }
 
     /** Its table in the database. */

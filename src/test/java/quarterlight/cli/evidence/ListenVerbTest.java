@@ -20,7 +20,11 @@ import quarterlight.cli.Bench;
 import quarterlight.cli.BuyerFiles;
 import quarterlight.cli.call.Exit;
 import quarterlight.edit.row.RowEdits;
+import quarterlight.edit.spoken.DraftDropping;
+import quarterlight.edit.spoken.VisitWalk;
+import quarterlight.store.SampleVisit;
 import quarterlight.store.VisitStore;
+import quarterlight.table.ZoneTable;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.reading.GaugeValue;
@@ -28,6 +32,7 @@ import quarterlight.visit.row.RecordKind;
 import quarterlight.visit.statement.Condition;
 import quarterlight.visit.statement.Facets;
 import quarterlight.visit.statement.Statement;
+import quarterlight.words.Draft;
 
 /** Words of a walk go in, are listened to, and only what is kept becomes evidence. */
 class ListenVerbTest {
@@ -116,6 +121,42 @@ class ListenVerbTest {
         assertThat(drafts(bench, bench.folder("back"))).isEqualTo(kept);
         assertThat(bench.run("audit", visit, "--json").done().json().get("ok").asBoolean())
                 .isTrue();
+    }
+
+    @Test
+    void droppedDraftsAreNotOfferedAgainUntilThatIsUndone() throws Exception {
+        Bench bench = bench();
+        String visit = visit(bench);
+        bench.run("words", visit, bench.file("walk.vtt", WALK)).done();
+        Map<String, String> ids = likeliest(bench, visit);
+        int before = edits(visit);
+        bench.run("listen", visit, "--drop", ids.get("sign") + "," + ids.get("trial"), "--json")
+                .done();
+        assertThat(edits(visit)).isEqualTo(before + 1);
+        assertThat(drafts(bench, visit))
+                .filteredOn(draft -> draft.get("dropped").asBoolean())
+                .extracting(draft -> draft.get("id").asText())
+                .containsExactlyInAnyOrder(ids.get("sign"), ids.get("trial"));
+        assertThat(bench.run("listen", visit, "--drop", ids.get("sign"), "--json")
+                        .done()
+                        .json()
+                        .get("dropped")
+                        .asInt())
+                .isZero();
+        try (VisitStore store = VisitStore.openForEditing(Path.of(visit), SampleVisit.CLOCK)) {
+            VisitWalk walk = VisitWalk.of(store.read(), Path.of(visit), ZoneTable.load(), Path.of("none"));
+            Draft trial = walk.drafts().stream()
+                    .filter(draft -> draft.id().equals(ids.get("trial")))
+                    .findFirst()
+                    .orElseThrow();
+            new DraftDropping(store).drop(walk, List.of(ids.get("claim")));
+            assertThat(DraftDropping.dropped(store.read(), walk)).hasSize(3).contains(trial.id());
+            store.undo();
+            assertThat(DraftDropping.dropped(store.read(), walk)).hasSize(2).doesNotContain(ids.get("claim"));
+        }
+        bench.run("listen", visit, "--drop", "nosuch").complains(Exit.UNUSABLE, "nosuch", "listen lists them");
+        bench.run("listen", visit, "--drop", ids.get("mark"), "--keep", ids.get("mark"))
+                .complains(Exit.UNUSABLE, "--keep", "--drop");
     }
 
     @Test

@@ -50,7 +50,7 @@ class FormatsTest {
     void everyColumnIsDocumentedAndEveryDocumentedColumnIsWritten() throws Exception {
         Map<String, List<String>> csv = new LinkedHashMap<>();
         Map<String, List<String>> json = new LinkedHashMap<>();
-        try (InputStream in = SampleVisit.class.getResourceAsStream("schema-0010.db")) {
+        try (InputStream in = SampleVisit.class.getResourceAsStream("schema-0011.db")) {
             Files.copy(in, folder.resolve("visit.db"));
         }
         try (VisitStore store = VisitStore.openForReading(folder)) {

@@ -184,6 +184,7 @@ class RowEditsTest {
                         "claims",
                         "coverage",
                         "decisions",
+                        "dropped",
                         "features",
                         "gauge",
                         "hidden",

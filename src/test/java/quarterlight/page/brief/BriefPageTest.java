@@ -22,6 +22,7 @@ import quarterlight.car.ZoneId;
 import quarterlight.car.body.BodyStyle;
 import quarterlight.findings.Findings;
 import quarterlight.matters.Matters;
+import quarterlight.page.Anchor;
 import quarterlight.page.print.PageWorkers;
 import quarterlight.page.print.Paper;
 import quarterlight.page.report.picture.BuyerPictures;
@@ -49,6 +50,7 @@ import quarterlight.visit.trial.TrialResult;
 
 /** The first page is measured as it comes out: its words and where they stand. */
 class BriefPageTest {
+    private static final String HASH = "0123456789abcdef".repeat(4);
     private static final double LEAST_PT = 6.5;
     private static final double POINTS_PER_MM = 72 / 25.4;
     private static final LocalDate ISSUED = LocalDate.of(2026, 5, 2);
@@ -66,7 +68,15 @@ class BriefPageTest {
             BriefPictures pictures =
                     BriefPictures.start(car, matters, source, workers).finished();
             return BriefPage.of(
-                    car, matters, pictures, ISSUED, Optional.of("16 " + "0123456789abcdef".repeat(4)), paper);
+                    car,
+                    matters,
+                    pictures,
+                    ISSUED,
+                    new Anchor(
+                            Optional.of("16 " + HASH),
+                            Optional.of(HASH),
+                            Optional.of("May 2, 2026, for the buyer, SHA-256 " + HASH)),
+                    paper);
         }
     }
 

@@ -46,7 +46,8 @@ class ReportChoicesTest {
                 visit.claims(),
                 visit.odometer(),
                 visit.released(),
-                visit.decisions());
+                visit.decisions(),
+                visit.dropped());
     }
 
     private static String text(Path folder) throws IOException {

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import quarterlight.diagram.ink.InkPalette;
 import quarterlight.page.photo.HiddenPixels;
 import quarterlight.page.photo.NoteInk;
 import quarterlight.page.photo.PhotoNotePainter;
@@ -37,7 +38,7 @@ public final class BuyerPictures {
 
     private static final int MAX_PART_PX = 720;
     private static final double SAME_MOMENT_S = 0.05;
-    private static final Color LINE = new Color(0x0B6472);
+    private static final Color LINE = InkPalette.LIGHT.accent();
 
     private final VisitRecord visit;
     private final PhotoPixels pixels;
@@ -65,7 +66,12 @@ public final class BuyerPictures {
         return shown(photo, frame.at(), longSidePx).map(picture -> annotated(frame, picture));
     }
 
-    /** The same as a JPEG file. */
+    /** A photo without what is drawn on it, and without what is hidden; empty for one that cannot be shown. */
+    public Optional<BufferedImage> bare(PhotoId photo, int longSidePx) {
+        return shown(photo, OptionalDouble.empty(), longSidePx);
+    }
+
+    /** The same as {@link #picture}, as a JPEG file. */
     public Optional<byte[]> jpeg(PhotoId photo, int longSidePx) {
         return picture(photo, longSidePx).map(this::printed).map(PrintedPicture::jpeg);
     }

@@ -5,14 +5,15 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import quarterlight.diagram.ink.InkPalette;
 import quarterlight.findings.Findings;
 import quarterlight.page.ThicknessRamp;
-import quarterlight.page.print.XmlText;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.thickness.spot.Spot;
 import quarterlight.thickness.spot.SpotKind;
 import quarterlight.thickness.statistics.Outlier;
 import quarterlight.units.Thickness;
+import quarterlight.units.XmlText;
 
 /**
  * Spots of zones as circles along one scale, on which even steps are doublings: the same scale for every zone of the report. A
@@ -29,10 +30,10 @@ public final class StripPlot {
     private static final double ROW = 18;
     private static final double AXIS = 22;
     private static final double RADIUS = 4.2;
-    private static final String INK = "#20262B";
-    private static final String SECOND = "#59636B";
-    private static final String LINE = "#CFC9BD";
-    private static final String ACCENT = "#0B6472";
+    private static final String INK = InkPalette.hex(InkPalette.LIGHT.ink());
+    private static final String SECOND = InkPalette.hex(InkPalette.LIGHT.secondInk());
+    private static final String LINE = InkPalette.hex(InkPalette.LIGHT.line());
+    private static final String ACCENT = InkPalette.hex(InkPalette.LIGHT.accent());
     private static final String BAND = "#DCE8E6";
 
     private final ThicknessRamp ramp;

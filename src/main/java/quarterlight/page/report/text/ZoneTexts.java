@@ -15,6 +15,7 @@ import quarterlight.page.report.picture.PrintedPicture;
 import quarterlight.page.report.picture.ReportPictures;
 import quarterlight.units.Worded;
 import quarterlight.visit.photo.MediaKind;
+import quarterlight.visit.photo.Photo;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.statement.Certainty;
 import quarterlight.visit.statement.SaidBy;
@@ -30,6 +31,8 @@ public final class ZoneTexts {
 
     private static final double MAX_WIDTH_MM = 86;
     private static final double MIN_ROOM_MM = 30;
+
+    private static final int HASH_DIGITS = 8;
 
     private final Findings car;
     private final Shots shots;
@@ -174,11 +177,20 @@ public final class ZoneTexts {
                 shot.shows(),
                 shot.caption(),
                 (shot.time() + place(shot.frame())).strip(),
-                shot.file(),
+                shot.file()
+                        + car.visit()
+                                .photo(shot.frame().photo())
+                                .map(ZoneTexts::hash)
+                                .orElse(""),
                 first.equals(shot) ? words.of(shot.frame()) : List.of(),
                 first.equals(shot)
                         ? Optional.empty()
                         : Optional.of(new ReportContent.Link(first.id(), "photo " + first.number())));
+    }
+
+    /** The beginning of its hash, by which the original can be told. */
+    private static String hash(Photo photo) {
+        return " \u00b7 " + photo.file().sha256().hex().substring(0, HASH_DIGITS);
     }
 
     /** The moment of a film or sound, or the page of a paper. */

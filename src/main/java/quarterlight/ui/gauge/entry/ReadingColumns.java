@@ -14,17 +14,18 @@ public final class ReadingColumns {
 
     public static List<FactTable.Column<Recorded<Reading>>> of(Texts texts) {
         return List.of(
-                new FactTable.Column<>(
-                        texts.get("gauge.value"),
-                        80,
-                        row -> value(texts, row.value().value())),
-                new FactTable.Column<>(
+                new FactTable.Column<Recorded<Reading>>(
+                                texts.get("gauge.value"),
+                                80,
+                                row -> value(texts, row.value().value()))
+                        .numbers(),
+                new FactTable.Column<Recorded<Reading>>(
                         texts.get("gauge.spot"), 40, row -> row.value().spot().orElse("")),
-                new FactTable.Column<>(
+                new FactTable.Column<Recorded<Reading>>(
                         texts.get("gauge.time"),
                         64,
                         row -> row.value().time().map(Format::clock).orElse("")),
-                new FactTable.Column<>(texts.get("gauge.excluded"), 90, row -> row.value()
+                new FactTable.Column<Recorded<Reading>>(texts.get("gauge.excluded"), 90, row -> row.value()
                         .exclude()
                         .orElse("")));
     }

@@ -90,12 +90,17 @@ public final class HistoryPane extends JPanel {
 
     private List<FactTable.Column<NextMeasurement>> columns() {
         return List.of(
-                new FactTable.Column<>(texts.get("history.next.zone"), 150, one -> visit.label(one.zone())),
-                new FactTable.Column<>(
-                        texts.get("history.next.spots"), 60, one -> texts.get("history.next.count", one.spots())),
-                new FactTable.Column<>(texts.get("history.next.why"), 240, NextMeasurement::about),
-                new FactTable.Column<>(
-                        texts.get("history.next.bits"), 90, one -> Format.number(100 * one.expectedBits(), 0)));
+                new FactTable.Column<NextMeasurement>(
+                        texts.get("history.next.zone"), 150, one -> visit.label(one.zone())),
+                new FactTable.Column<NextMeasurement>(
+                                texts.get("history.next.spots"),
+                                60,
+                                one -> texts.get("history.next.count", one.spots()))
+                        .numbers(),
+                new FactTable.Column<NextMeasurement>(texts.get("history.next.why"), 240, NextMeasurement::about),
+                new FactTable.Column<NextMeasurement>(
+                                texts.get("history.next.bits"), 90, one -> Format.number(100 * one.expectedBits(), 0))
+                        .numbers());
     }
 
     private JTextArea words(String key) {

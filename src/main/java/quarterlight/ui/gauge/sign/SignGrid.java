@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import javax.accessibility.AccessibleRole;
 import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.JTable;
@@ -29,6 +30,7 @@ import javax.swing.table.TableColumn;
 import quarterlight.car.ZoneId;
 import quarterlight.edit.gauge.FinishEdits;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.look.DrawnComponent;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Palette;
 import quarterlight.visit.trial.SignKind;
@@ -208,7 +210,7 @@ final class SignGrid extends JTable {
     }
 
     /** Names of signs, written upward. */
-    private final class Head extends JComponent implements TableCellRenderer {
+    private final class Head extends DrawnComponent implements TableCellRenderer {
         private String name = "";
         private boolean upward;
 
@@ -217,7 +219,12 @@ final class SignGrid extends JTable {
                 JTable table, Object value, boolean selected, boolean focus, int row, int column) {
             name = String.valueOf(value);
             upward = column > 0;
-            return this;
+            return Look.named(this, name);
+        }
+
+        @Override
+        protected AccessibleRole role() {
+            return AccessibleRole.LABEL;
         }
 
         @Override
@@ -244,7 +251,7 @@ final class SignGrid extends JTable {
     }
 
     /** One cell. */
-    private final class Cells extends JComponent implements TableCellRenderer {
+    private final class Cells extends DrawnComponent implements TableCellRenderer {
         private SignSheet.Cell cell =
                 new SignSheet.Cell(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
         private boolean chosen;
@@ -258,7 +265,12 @@ final class SignGrid extends JTable {
             lead = focus;
             setToolTipText(label.apply(sheet.rows().get(row).zone()) + ", " + words(KINDS.get(column - 1)) + ": "
                     + value + cell.note().map(note -> ". " + note).orElse(""));
-            return this;
+            return Look.named(this, getToolTipText());
+        }
+
+        @Override
+        protected AccessibleRole role() {
+            return AccessibleRole.LABEL;
         }
 
         @Override

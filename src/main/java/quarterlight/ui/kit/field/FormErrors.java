@@ -8,6 +8,7 @@ import java.util.Objects;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import quarterlight.ui.kit.look.Look;
+import quarterlight.units.XmlText;
 
 /**
  * What keeps a form from being kept: all of it at once, marked at the fields, said in words below them, and the keyboard at the first. Event
@@ -45,7 +46,7 @@ public final class FormErrors {
         found.forEach(FormErrors::mark);
         marked = List.copyOf(found.keySet());
         said.setForeground(Look.palette().caution());
-        said.setText("<html>" + escaped(String.join(" ", new LinkedHashSet<>(found.values()))));
+        said.setText("<html>" + XmlText.escaped(String.join(" ", new LinkedHashSet<>(found.values()))));
         said.setVisible(!found.isEmpty());
         found.clear();
         return marked.isEmpty();
@@ -60,9 +61,5 @@ public final class FormErrors {
         field.putClientProperty(OUTLINE, sentence == null ? null : "error");
         field.getAccessibleContext().setAccessibleDescription(sentence);
         field.repaint();
-    }
-
-    private static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
     }
 }

@@ -1,6 +1,7 @@
 package quarterlight.ui.kit.look;
 
 import java.awt.Color;
+import quarterlight.diagram.ink.InkPalette;
 
 /**
  * The colors of the window in one brightness. Contrast of text on paper and sheet is 4.5:1 or better.
@@ -24,27 +25,45 @@ public record Palette(
         Color accent,
         Color caution,
         Color grave) {
-    public static final Palette LIGHT = new Palette(
-            false,
-            new Color(0xF6F4EF),
-            new Color(0xFFFFFF),
-            new Color(0x20262B),
-            new Color(0x59636B),
-            new Color(0xCFC9BD),
-            new Color(0x0B6472),
-            new Color(0x8F4A00),
-            new Color(0x9B1C31));
+    public static final Palette LIGHT = of(false, InkPalette.LIGHT, new Color(0xF6F4EF), new Color(0x8F4A00));
+    public static final Palette DARK = of(true, InkPalette.DARK, new Color(0x1C2023), new Color(0xE6A650));
 
-    public static final Palette DARK = new Palette(
+    /** The window beside its diagram: sheet, ink, lines and accent are those of the drawing. */
+    private static Palette of(boolean dark, InkPalette drawing, Color paper, Color caution) {
+        return new Palette(
+                dark,
+                paper,
+                drawing.ground(),
+                drawing.ink(),
+                drawing.secondInk(),
+                drawing.line(),
+                drawing.accent(),
+                caution,
+                drawing.grave());
+    }
+
+    /** For eyes that need strong contrast: black on white, no gray words, lines as dark as words. */
+    public static final Palette LIGHT_CONTRAST = new Palette(
+            false,
+            new Color(0xFFFFFF),
+            new Color(0xFFFFFF),
+            new Color(0x000000),
+            new Color(0x20262B),
+            new Color(0x20262B),
+            new Color(0x003F4A),
+            new Color(0x5C2F00),
+            new Color(0x7A0019));
+
+    public static final Palette DARK_CONTRAST = new Palette(
             true,
-            new Color(0x1C2023),
-            new Color(0x24292D),
-            new Color(0xECE8DF),
-            new Color(0xA9B1B6),
-            new Color(0x444C52),
-            new Color(0x5CC3D1),
-            new Color(0xE6A650),
-            new Color(0xF08A98));
+            new Color(0x000000),
+            new Color(0x000000),
+            new Color(0xFFFFFF),
+            new Color(0xE4E1DA),
+            new Color(0xE4E1DA),
+            new Color(0x8FE9F5),
+            new Color(0xFFC880),
+            new Color(0xFFB3BF));
 
     /** The text color that stands on the accent. */
     public Color onAccent() {
@@ -53,13 +72,6 @@ public record Palette(
 
     /** A color mixed into another: {@code share} 0 gives the ground, 1 the color. */
     public static Color mix(Color ground, Color color, double share) {
-        return new Color(
-                blend(ground.getRed(), color.getRed(), share),
-                blend(ground.getGreen(), color.getGreen(), share),
-                blend(ground.getBlue(), color.getBlue(), share));
-    }
-
-    private static int blend(int from, int to, double share) {
-        return (int) Math.round(from + (to - from) * share);
+        return InkPalette.mix(color, ground, share);
     }
 }

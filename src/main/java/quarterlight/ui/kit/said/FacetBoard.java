@@ -109,6 +109,7 @@ public final class FacetBoard extends JPanel {
         chip.setName("facet-" + word.word().replace(' ', '-'));
         chip.setFocusable(false);
         chip.putClientProperty("JButton.buttonType", "toolBarButton");
+        chip.putClientProperty("FlatLaf.style", "toolbar.selectedBackground: $quarterlight.ink");
         Look.named(chip, texts.get("notes.letter.name", word.word(), String.valueOf(letter)));
         chip.addActionListener(e -> turn(word));
         chips.put(word, chip);
@@ -209,6 +210,8 @@ public final class FacetBoard extends JPanel {
         List<Worded> ready = suggestions();
         chips.forEach((word, chip) -> {
             chip.setSelected(isChosen(word));
+            chip.setForeground(
+                    isChosen(word) ? Look.palette().paper() : Look.palette().ink());
             boolean framed = ready.contains(word) && !isChosen(word);
             chip.setBorder(
                     framed
@@ -225,6 +228,14 @@ public final class FacetBoard extends JPanel {
                 isFocusOwner() && chosen().isEmpty()
                         ? Look.palette().caution()
                         : Look.palette().secondInk());
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        if (chips != null) {
+            render();
+        }
     }
 
     private String line(List<Worded> ready) {

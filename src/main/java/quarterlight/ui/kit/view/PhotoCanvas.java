@@ -14,11 +14,13 @@ import java.awt.event.FocusEvent;
 import java.awt.event.FocusListener;
 import java.awt.geom.Point2D;
 import java.awt.image.BufferedImage;
+import java.util.List;
 import java.util.Optional;
 import javax.accessibility.AccessibleRole;
 import quarterlight.ui.kit.DeferredTask;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.look.DrawnComponent;
+import quarterlight.ui.kit.look.DrawnPart;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Palette;
 import quarterlight.ui.kit.visit.OpenVisit;
@@ -34,6 +36,11 @@ public final class PhotoCanvas extends DrawnComponent {
     public interface Overlay {
         /** @param g one unit is one pixel of the photo; {@code scale} is device pixels per pixel of the photo */
         void paint(Graphics2D g, Photo photo, double scale);
+
+        /** What is drawn on the photo and has a name, with its place in pixels of the photo. */
+        default List<DrawnPart> parts(Photo photo) {
+            return List.of();
+        }
 
         /** True if the pointer belongs to the overlay now and the photo is not moved by it. */
         boolean takesMouse();
@@ -330,6 +337,31 @@ public final class PhotoCanvas extends DrawnComponent {
     public void updateUI() {
         seen.forget();
         repaint();
+    }
+
+    private List<DrawnPart> drawn() {
+        return photo.flatMap(one -> overlay.map(above -> above.parts(one))).orElse(List.of());
+    }
+
+    @Override
+    protected int parts() {
+        return drawn().size();
+    }
+
+    @Override
+    protected DrawnPart part(int place) {
+        DrawnPart part = drawn().get(place);
+        Rectangle seenAt = transform()
+                .map(t -> t.toView().createTransformedShape(part.bounds()).getBounds())
+                .orElse(new Rectangle());
+        double scale = deviceScale();
+        return new DrawnPart(
+                part.name(),
+                new Rectangle((int) (seenAt.x / scale), (int) (seenAt.y / scale), (int) (seenAt.width / scale), (int)
+                        (seenAt.height / scale)),
+                part.selected(),
+                part.action(),
+                part.choose());
     }
 
     @Override

@@ -132,6 +132,11 @@ public final class PhotoImages {
         return decoding;
     }
 
+    /** The originals of the visit as their decoded pictures and sounds; waits for them, so it is never asked on the event thread. */
+    public OriginalPictures originals() {
+        return originals;
+    }
+
     /** A frame of a film, or the page of a paper whose number is given in place of seconds; waits for it, so it is never asked for on the event thread. */
     public FilmFrame frame(PhotoFile film, double seconds) throws PictureUnreadable {
         return film.kind() == MediaKind.PAPER ? page(film, seconds) : originals.frame(film, seconds);

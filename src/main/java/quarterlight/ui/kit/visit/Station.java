@@ -11,6 +11,7 @@ import quarterlight.ui.kit.look.LineIcon;
 /** The stations of the job in the order of the work; each has a name, a drawn sign and a key. */
 public enum Station {
     PHOTOS(1),
+    WORDS(7),
     GAUGE(2),
     RUST(3),
     MARKS(4),
@@ -47,6 +48,14 @@ public enum Station {
                         line(8, 3.5, 21, 3.5, 21, 15),
                         circle(7.5, 10, 1.6),
                         line(4, 17, 9.5, 12.5, 12, 14.5, 14.5, 11.5, 17, 14.5));
+            case WORDS ->
+                joined(
+                        line(3, 10, 3, 14),
+                        line(6.5, 7, 6.5, 17),
+                        line(10, 4, 10, 20),
+                        line(13.5, 8, 13.5, 16),
+                        line(17, 5.5, 17, 18.5),
+                        line(20.5, 10, 20.5, 14));
             case GAUGE ->
                 joined(
                         box(7, 3, 10, 12),

@@ -53,7 +53,7 @@ public interface StationScreen {
         return Optional.empty();
     }
 
-    /** One line to show at the foot of the diagram while the station is in front: what a click does. */
+    /** One line to show at the foot of the window while the station is in front: what a click does. */
     default Optional<String> hint() {
         return Optional.empty();
     }

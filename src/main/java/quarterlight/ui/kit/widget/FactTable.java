@@ -1,8 +1,10 @@
 package quarterlight.ui.kit.widget;
 
 import java.awt.Component;
+import java.awt.Font;
 import java.awt.event.ActionEvent;
 import java.awt.font.TextAttribute;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -18,6 +20,7 @@ import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
+import javax.swing.table.TableCellRenderer;
 import quarterlight.ui.kit.look.Look;
 
 /** A table of rows of one kind for reading and choosing: a row chosen stays chosen when the rows change. Event thread only. */
@@ -27,14 +30,33 @@ public final class FactTable<T> extends JTable {
      *
      * @param width preferred, px
      * @param text what a row says in it
+     * @param number whether it holds figures, which stand at the right
+     * @param weight how heavily a row weighs in it
      */
-    public record Column<T>(String title, int width, Function<T, String> text) {}
+    public record Column<T>(
+            String title, int width, Function<T, String> text, boolean number, Function<T, Weight> weight) {
+        /** A column of plain words. */
+        public Column(String title, int width, Function<T, String> text) {
+            this(title, width, text, false, row -> Weight.PLAIN);
+        }
+
+        /** The same, of figures. */
+        public Column<T> numbers() {
+            return new Column<>(title, width, text, true, weight);
+        }
+
+        /** The same, each row with its weight. */
+        public Column<T> weighed(Function<T, Weight> by) {
+            return new Column<>(title, width, text, number, by);
+        }
+    }
 
     private final transient List<Column<T>> columns;
     private final transient Function<T, Object> key;
     private final transient Rows rows = new Rows();
     private transient List<T> values = List.of();
     private transient Predicate<T> struck = row -> false;
+    private transient Optional<Comparator<T>> order = Optional.empty();
     private boolean filling;
 
     private final class Rows extends AbstractTableModel {
@@ -73,15 +95,29 @@ public final class FactTable<T> extends JTable {
         setFillsViewportHeight(true);
         setAutoCreateRowSorter(true);
         getTableHeader().setReorderingAllowed(false);
-        if (getTableHeader().getDefaultRenderer() instanceof JLabel label) {
-            label.setHorizontalAlignment(JLabel.LEADING);
-        }
+        alignHeads();
         for (int i = 0; i < columns.size(); i++) {
             getColumnModel().getColumn(i).setPreferredWidth(columns.get(i).width());
         }
         setDefaultRenderer(Object.class, new Renderer());
         setFocusTraversalKeys(java.awt.KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
         Look.named(this, name);
+    }
+
+    /** Heads stand as their columns do. */
+    private void alignHeads() {
+        TableCellRenderer usual = getTableHeader().getDefaultRenderer();
+        getTableHeader().setDefaultRenderer((table, value, selected, focus, row, column) -> {
+            Component head = usual.getTableCellRendererComponent(table, value, selected, focus, row, column);
+            if (head instanceof JLabel label) {
+                label.setHorizontalAlignment(side(column));
+            }
+            return head;
+        });
+    }
+
+    private int side(int column) {
+        return columns.get(convertColumnIndexToModel(column)).number() ? JLabel.TRAILING : JLabel.LEADING;
     }
 
     /** Words that find no room are cut, and said whole by the tool tip. */
@@ -91,7 +127,16 @@ public final class FactTable<T> extends JTable {
                 JTable table, Object value, boolean selected, boolean focus, int row, int column) {
             super.getTableCellRendererComponent(table, value, selected, focus, row, column);
             setToolTipText(String.valueOf(value).isEmpty() ? null : String.valueOf(value));
-            if (struck.test(values.get(convertRowIndexToModel(row)))) {
+            T shown = values.get(convertRowIndexToModel(row));
+            Weight weight =
+                    columns.get(convertColumnIndexToModel(column)).weight().apply(shown);
+            setHorizontalAlignment(side(column));
+            setForeground(weight.ink());
+            setIcon(weight.isHeavy() ? weight.sign() : null);
+            if (weight.isHeavy()) {
+                setFont(getFont().deriveFont(Font.BOLD));
+            }
+            if (struck.test(shown)) {
                 setFont(getFont().deriveFont(Map.of(TextAttribute.STRIKETHROUGH, TextAttribute.STRIKETHROUGH_ON)));
             }
             return this;
@@ -102,7 +147,7 @@ public final class FactTable<T> extends JTable {
     public void show(List<T> fresh) {
         Optional<Object> kept = chosen().map(key);
         filling = true;
-        values = List.copyOf(fresh);
+        values = order.map(by -> fresh.stream().sorted(by).toList()).orElse(List.copyOf(fresh));
         rows.fireTableDataChanged();
         kept.ifPresent(old -> choose(row -> key.apply(row).equals(old)));
         filling = false;
@@ -111,6 +156,11 @@ public final class FactTable<T> extends JTable {
     /** Rows that no longer hold are drawn struck through; what they say in words is the column's affair. */
     public void strike(Predicate<T> gone) {
         struck = Objects.requireNonNull(gone, "gone");
+    }
+
+    /** In which order rows stand until the user asks for another; equals as they come. */
+    public void order(Comparator<T> first) {
+        order = Optional.of(first);
     }
 
     public List<T> rows() {

@@ -10,10 +10,12 @@ import net.miginfocom.swing.MigLayout;
 import quarterlight.task.JobRunner;
 import quarterlight.ui.kit.SwingJobRunner;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.look.Hairline;
 import quarterlight.ui.kit.look.Look;
 
-/** The line at the foot of the window where long work shows how far it is and can be cancelled. Event thread only. */
+/** The line at the foot of the window: what lies under the pointer or what a click does, what was done last, and how far long work is. Event thread only. */
 public final class ProgressLine extends JPanel implements SwingJobRunner.Display {
+    private final JLabel hint = new JLabel(" ");
     private final JLabel what = new JLabel(" ");
     private final JProgressBar bar = new JProgressBar();
     private final JButton cancel;
@@ -21,7 +23,10 @@ public final class ProgressLine extends JPanel implements SwingJobRunner.Display
     private final transient List<JobRunner.Cancel> running = new ArrayList<>();
 
     public ProgressLine(Texts texts) {
-        super(new MigLayout("insets 4 12 4 12, fillx, hidemode 2", "[grow][180!][]", "[26!]"));
+        super(new MigLayout("insets 2 12 2 12, gapx 16, fillx, hidemode 3", "[grow,fill,0::][0::][180!][]", "[26!]"));
+        setBorder(new Hairline(Hairline.Side.TOP));
+        hint.setName("foot-hint");
+        what.setName("foot-said");
         cancel = new JButton(texts.get("progress.cancel"));
         cancel.setName("progress-cancel");
         Look.named(bar, texts.get("progress.name"));
@@ -29,10 +34,17 @@ public final class ProgressLine extends JPanel implements SwingJobRunner.Display
             running.forEach(JobRunner.Cancel::cancel);
             cancel.setEnabled(false);
         });
-        add(what, "growx, wmin 0");
+        add(Look.secondary(hint), "growx, wmin 0");
+        add(what, "wmin 0");
         add(bar, "growx");
         add(cancel);
         reveal(false);
+    }
+
+    /** What lies under the pointer, or what a click does now; stands at the left. */
+    public void hint(String sentence) {
+        hint.setText(sentence.isEmpty() ? " " : sentence);
+        hint.setToolTipText(sentence.isEmpty() ? null : sentence);
     }
 
     /** A short word on what was done last; stays until the next, and comes back after work that told of itself. */
@@ -50,14 +62,14 @@ public final class ProgressLine extends JPanel implements SwingJobRunner.Display
     public void started(String title, JobRunner.Cancel stop) {
         running.add(stop);
         cancel.setEnabled(true);
-        bar.setIndeterminate(true);
+        bar.setIndeterminate(!Look.still());
         show(title);
         reveal(true);
     }
 
     @Override
     public void report(int done, int total, String detail) {
-        bar.setIndeterminate(total <= 0);
+        bar.setIndeterminate(total <= 0 && !Look.still());
         bar.setMaximum(Math.max(1, total));
         bar.setValue(done);
         show(detail);

@@ -25,6 +25,7 @@ final class ZoneRow extends JButton {
         putClientProperty("JButton.buttonType", "toolBarButton");
         setName("photos-row-" + key);
         setEnabled(false);
+        Look.named(this, "\u2013");
     }
 
     Optional<ZoneId> zone() {

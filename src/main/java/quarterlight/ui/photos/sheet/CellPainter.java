@@ -1,7 +1,6 @@
 package quarterlight.ui.photos.sheet;
 
 import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
@@ -13,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import quarterlight.diagram.ink.InkPalette;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.look.Look;
@@ -93,7 +93,7 @@ final class CellPainter {
     }
 
     private static void aside(Graphics2D g, Rectangle box, Palette p) {
-        g.setColor(new Color(p.paper().getRed(), p.paper().getGreen(), p.paper().getBlue(), 170));
+        g.setColor(InkPalette.faint(p.paper(), 170));
         g.fill(box);
         g.setColor(p.secondInk());
         g.setStroke(THIN);
@@ -103,7 +103,7 @@ final class CellPainter {
     private void words(Graphics2D g, PhotoItem item, PhotoHints hints, Rectangle cell, int pictureHeight, Palette p) {
         g.setFont(small(g));
         FontMetrics metrics = g.getFontMetrics();
-        int first = cell.y + pictureHeight + 14;
+        int first = cell.y + pictureHeight + Look.px(14);
         String time = item.local().map(Format::clock).orElse(texts.get("photos.cell.no-time"));
         g.setColor(p.secondInk());
         g.drawString(shortened(time, metrics, cell.width), cell.x, first);
@@ -121,14 +121,14 @@ final class CellPainter {
                 .orElseGet(
                         () -> open ? texts.get(item.isComing() ? "coming.cell" : "photos.cell.unpinned") : zones(item));
         if (!open && !item.isAside() && !item.isPinned()) {
-            g.drawString(shortened(item.name(), metrics, cell.width), cell.x, first + 15);
+            g.drawString(shortened(item.name(), metrics, cell.width), cell.x, first + Look.px(15));
         } else if (!open && !item.isAside()) {
             g.setColor(p.accent());
-            dot(g, cell.x, first + 8, item.isStoring());
+            dot(g, cell.x, first + Look.px(8), item.isStoring());
             g.setColor(p.ink());
-            g.drawString(shortened(where, metrics, cell.width - 10), cell.x + 10, first + 15);
+            g.drawString(shortened(where, metrics, cell.width - 10), cell.x + 10, first + Look.px(15));
         } else {
-            g.drawString(shortened(where, metrics, cell.width), cell.x, first + 15);
+            g.drawString(shortened(where, metrics, cell.width), cell.x, first + Look.px(15));
         }
     }
 

@@ -22,6 +22,7 @@ import javax.swing.ToolTipManager;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.look.DrawnComponent;
+import quarterlight.ui.kit.look.DrawnPart;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Palette;
 import quarterlight.ui.kit.visit.Selection;
@@ -162,7 +163,10 @@ public final class ContactSheet extends DrawnComponent implements Scrollable {
         changed.addAll(selectedBefore);
         changed.forEach(this::repaintCell);
         selectedBefore = now;
-        inHand().ifPresent(this::reveal);
+        inHand().ifPresent(place -> {
+            reveal(place);
+            tellInHand(place);
+        });
     }
 
     private void hoverChanged() {
@@ -185,7 +189,7 @@ public final class ContactSheet extends DrawnComponent implements Scrollable {
     void reveal(int place) {
         if (place < geometry.size()) {
             Rectangle r = geometry.cell(place);
-            scrollRectToVisible(new Rectangle(0, r.y - SheetGeometry.BREAK, 1, r.height + SheetGeometry.BREAK + 8));
+            scrollRectToVisible(new Rectangle(0, r.y - SheetGeometry.pause(), 1, r.height + SheetGeometry.pause() + 8));
         }
     }
 
@@ -264,7 +268,7 @@ public final class ContactSheet extends DrawnComponent implements Scrollable {
                 .map(gap -> texts.get("photos.pause.after", words(gap)))
                 .orElse(first.local().map(Format::day).orElse(""));
         g.setFont(getFont());
-        int base = pause.top() + 19;
+        int base = pause.top() + Look.px(19);
         g.setColor(p.ink());
         g.drawString(time, SheetGeometry.GAP, base);
         int x = SheetGeometry.GAP + g.getFontMetrics().stringWidth(time) + 8;
@@ -283,6 +287,16 @@ public final class ContactSheet extends DrawnComponent implements Scrollable {
         return s < 86_400
                 ? texts.get("photos.pause.hours", s / 3600, String.format("%02d", s / 60 % 60))
                 : texts.get("photos.pause.days", s / 86_400);
+    }
+
+    /** Another size of text makes another layout. */
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        setFont(javax.swing.UIManager.getFont("defaultFont"));
+        if (model != null) {
+            layOut();
+        }
     }
 
     @Override
@@ -321,6 +335,22 @@ public final class ContactSheet extends DrawnComponent implements Scrollable {
     @Override
     public boolean getScrollableTracksViewportHeight() {
         return getParent() != null && getParent().getHeight() > geometry.height();
+    }
+
+    @Override
+    protected int parts() {
+        return Math.min(list.size(), geometry.size());
+    }
+
+    @Override
+    protected DrawnPart part(int place) {
+        PhotoItem item = list.items().get(place);
+        return new DrawnPart(
+                HintWords.heard(texts, model.visit()::label, model.hints(), item),
+                geometry.cell(place),
+                selection().photos().contains(item.id()),
+                texts.get("photos.part.take"),
+                () -> selection().photos(List.of(item.id())));
     }
 
     @Override

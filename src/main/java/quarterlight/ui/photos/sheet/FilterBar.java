@@ -55,7 +55,7 @@ public final class FilterBar extends JPanel {
         add(Look.named(showing, texts.get("photos.filter.showing")), "wmin 90");
         zones.setText(texts.get("photos.filter.zone"));
         zones.setToolTipText(texts.get("photos.filter.zone.tip"));
-        zones.putClientProperty("JButton.buttonType", "toolBarButton");
+        Look.toggle(zones);
         add(Look.named(zones, texts.get("photos.filter.zone.tip")));
         add(Look.named(cameras, texts.get("photos.filter.camera")), "w 60:128:180");
         add(Look.named(groups, texts.get("photos.filter.group")), "w 60:112:150");

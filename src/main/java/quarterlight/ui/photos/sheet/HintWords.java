@@ -2,6 +2,9 @@ package quarterlight.ui.photos.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import quarterlight.car.ZoneId;
 import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.photos.list.PhotoHints;
@@ -17,6 +20,22 @@ public final class HintWords {
         parts.add(item.name());
         parts.addAll(hints(texts, hints, item));
         item.photo().file().notes().forEach(parts::add);
+        return String.join("  \u00b7  ", parts);
+    }
+
+    /** What a cell says, for those who hear it: the file, when, where it is pinned, every hint. */
+    static String heard(Texts texts, Function<ZoneId, String> label, PhotoHints hints, PhotoItem item) {
+        List<String> parts = new ArrayList<>();
+        parts.add(item.name());
+        item.local().map(Format::clock).ifPresent(parts::add);
+        parts.add(
+                item.isPinned()
+                        ? item.allPins()
+                                .map(pin -> label.apply(pin.zone()))
+                                .distinct()
+                                .collect(Collectors.joining(", "))
+                        : texts.get("photos.part.unpinned"));
+        parts.addAll(hints(texts, hints, item));
         return String.join("  \u00b7  ", parts);
     }
 

@@ -8,16 +8,16 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.photos.list.PhotoItem;
 
 /** Where each photo lies on the contact sheet: rows of cells, begun anew after every pause. Immutable; px before scaling. */
 final class SheetGeometry {
     /** Free space round the cells. */
     static final int GAP = 8;
-    /** Height of the line that tells a pause. */
-    static final int BREAK = 28;
-    /** Height of the words below a picture. */
-    static final int FOOT = 36;
+
+    private static final int BREAK = 28;
+    private static final int FOOT = 36;
 
     /**
      * A row of cells.
@@ -47,6 +47,16 @@ final class SheetGeometry {
         this.height = height;
     }
 
+    /** Height of the line that tells a pause. */
+    static int pause() {
+        return Look.px(BREAK);
+    }
+
+    /** Height of the words below a picture. */
+    private static int foot() {
+        return Look.px(FOOT);
+    }
+
     /**
      * Lays out a list.
      *
@@ -66,7 +76,7 @@ final class SheetGeometry {
             Optional<Pause> pause = Optional.empty();
             if (begins) {
                 pause = Optional.of(new Pause(length(items, at), top));
-                top += BREAK;
+                top += pause();
             }
             int count = 1;
             while (count < columns
@@ -75,7 +85,7 @@ final class SheetGeometry {
                 count++;
             }
             rows.add(new Row(top, at, count, pause));
-            top += pictureHeight + FOOT + GAP;
+            top += pictureHeight + foot() + GAP;
             at += count;
         }
         return new SheetGeometry(rows, columns, cellWidth, pictureHeight, items.size(), top + GAP);
@@ -102,21 +112,21 @@ final class SheetGeometry {
     }
 
     int rowHeight() {
-        return pictureHeight + FOOT + GAP;
+        return pictureHeight + foot() + GAP;
     }
 
     /** The whole cell of a photo, picture and words. */
     Rectangle cell(int place) {
         Row row = rows.get(rowOf(place));
         return new Rectangle(
-                GAP + (place - row.first()) * (cellWidth + GAP), row.top(), cellWidth, pictureHeight + FOOT);
+                GAP + (place - row.first()) * (cellWidth + GAP), row.top(), cellWidth, pictureHeight + foot());
     }
 
     /** The rows that meet a band of the sheet, with their pauses. */
     List<Row> rows(int top, int bottom) {
         int from = firstBelow(top);
         int to = from;
-        while (to < rows.size() && rows.get(to).top() - BREAK < bottom) {
+        while (to < rows.size() && rows.get(to).top() - pause() < bottom) {
             to++;
         }
         return rows.subList(from, to);
@@ -149,7 +159,7 @@ final class SheetGeometry {
         for (Row row : rows(p.y, p.y + 1)) {
             int column = (p.x - GAP) / (cellWidth + GAP);
             boolean inside = p.x >= GAP && (p.x - GAP) % (cellWidth + GAP) < cellWidth;
-            if (inside && column < row.count() && p.y >= row.top() && p.y < row.top() + pictureHeight + FOOT) {
+            if (inside && column < row.count() && p.y >= row.top() && p.y < row.top() + pictureHeight + foot()) {
                 return OptionalInt.of(row.first() + column);
             }
         }

@@ -41,7 +41,7 @@ final class NoteBar extends JPanel {
 
     private static JToggleButton button(String name, String tip) {
         JToggleButton button = new JToggleButton(name);
-        button.putClientProperty("JButton.buttonType", "toolBarButton");
+        Look.toggle(button);
         button.setToolTipText(tip);
         button.setFocusable(true);
         return Look.named(button, name);

@@ -1,7 +1,6 @@
 package quarterlight.ui.photos.view;
 
 import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
@@ -12,12 +11,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import javax.swing.SwingUtilities;
+import quarterlight.diagram.ink.InkPalette;
 import quarterlight.edit.row.RowEdits;
 import quarterlight.page.photo.NoteInk;
 import quarterlight.page.photo.PhotoNotePainter;
 import quarterlight.task.LatestWork;
 import quarterlight.ui.kit.Listeners;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.look.DrawnPart;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Palette;
 import quarterlight.ui.kit.view.PhotoCanvas;
@@ -144,6 +145,19 @@ public final class NoteOverlay implements PhotoCanvas.Overlay {
     }
 
     @Override
+    public List<DrawnPart> parts(Photo photo) {
+        return NoteShapes.notes(visit.visit(), photo.id()).stream()
+                .map(row -> NoteShapes.part(texts, row.value(), note.equals(Optional.of(row)), () -> choose(row)))
+                .toList();
+    }
+
+    private void choose(Recorded<PhotoNote> row) {
+        begin(Optional.empty());
+        note = Optional.of(row);
+        canvas.repaint();
+    }
+
+    @Override
     public boolean takesMouse() {
         return drawing;
     }
@@ -167,8 +181,7 @@ public final class NoteOverlay implements PhotoCanvas.Overlay {
     private void cover(Graphics2D g, HiddenRegion hidden, double unit) {
         Path2D path = PhotoShapes.path(hidden.outline());
         Palette p = Look.palette();
-        Color ink = p.secondInk();
-        g.setColor(new Color(ink.getRed(), ink.getGreen(), ink.getBlue(), 150));
+        g.setColor(InkPalette.faint(p.secondInk(), 150));
         g.fill(path);
         g.setColor(p.sheet());
         g.setStroke(new BasicStroke((float) (1.5 * unit)));

@@ -1,10 +1,13 @@
 package quarterlight.ui.photos.view;
 
+import java.awt.Rectangle;
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
+import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.look.DrawnPart;
 import quarterlight.ui.kit.view.PhotoShapes;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.annotation.HiddenRegion;
@@ -30,6 +33,21 @@ final class NoteShapes {
         return visit.hidden().stream()
                 .filter(row -> row.value().photo().equals(photo))
                 .toList();
+    }
+
+    /** A note as those hear it who cannot see it. */
+    static DrawnPart part(Texts texts, PhotoNote note, boolean chosen, Runnable choose) {
+        Rectangle box = new Rectangle();
+        PixelPoint a = note.points().get(0);
+        PixelPoint b = note.points().get(note.points().size() - 1);
+        box.setFrameFromDiagonal(a.x(), a.y(), b.x(), b.y());
+        return new DrawnPart(
+                texts.get("photos.note.part", note.shape().word(), note.text().orElse(""))
+                        .strip(),
+                box,
+                chosen,
+                texts.get("photos.note.part.choose"),
+                choose);
     }
 
     static PhotoNote note(

@@ -13,6 +13,8 @@ import javax.swing.SwingUtilities;
 import quarterlight.rust.OutlineSizes;
 import quarterlight.rust.TraceArea;
 import quarterlight.rust.plane.Freehand;
+import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.look.DrawnPart;
 import quarterlight.ui.kit.view.PhotoCanvas;
 import quarterlight.ui.kit.view.PhotoShapes;
 import quarterlight.ui.kit.visit.OpenVisit;
@@ -29,6 +31,7 @@ public final class TraceDesk implements PhotoCanvas.Overlay {
     private static final double NEAR_PX = 9;
     private static final double USUAL_BRUSH_PX = 14;
 
+    private final Texts texts;
     private final OpenVisit visit;
     private final PhotoCanvas canvas;
     private final RustModel model;
@@ -39,13 +42,18 @@ public final class TraceDesk implements PhotoCanvas.Overlay {
     private Optional<PixelPoint> pointer = Optional.empty();
     private List<PixelPoint> stroke = new ArrayList<>();
 
-    /** @param choose told when a kept outline is clicked, or none */
+    /**
+     * @param texts words for those who hear the window
+     * @param choose told when a kept outline is clicked, or none
+     */
     public TraceDesk(
+            Texts texts,
             OpenVisit visit,
             PhotoCanvas canvas,
             RustModel model,
             ShareModel share,
             Consumer<Optional<RecordId>> choose) {
+        this.texts = texts;
         this.visit = visit;
         this.canvas = canvas;
         this.model = model;
@@ -102,6 +110,22 @@ public final class TraceDesk implements PhotoCanvas.Overlay {
                     rings.addAll(outline.holes());
                 });
         return rings;
+    }
+
+    /** Every kept outline: where it lies and what it shows. */
+    @Override
+    public List<DrawnPart> parts(Photo photo) {
+        return kept(photo.id()).stream()
+                .map(row -> new DrawnPart(
+                        texts.get(
+                                "trace.part",
+                                row.value().kind().word(),
+                                visit.label(row.value().zone())),
+                        PhotoShapes.path(row.value().outline()).getBounds(),
+                        chosen.equals(Optional.of(row.id())),
+                        texts.get("trace.part.choose"),
+                        () -> choose.accept(Optional.of(row.id()))))
+                .toList();
     }
 
     @Override

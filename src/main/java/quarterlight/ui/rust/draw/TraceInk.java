@@ -13,6 +13,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.UIManager;
+import quarterlight.diagram.ink.InkPalette;
 import quarterlight.rust.OutlineSizes;
 import quarterlight.rust.plane.CoinScale;
 import quarterlight.ui.kit.Format;
@@ -65,7 +66,7 @@ final class TraceInk {
 
     /** A faint ground for what is drawn or chosen; left out where the colors of the photo are looked at. */
     void ground(Outline outline) {
-        g.setColor(faint(palette.accent(), 40));
+        g.setColor(InkPalette.faint(palette.accent(), 40));
         g.fill(PhotoShapes.path(outline));
     }
 
@@ -188,7 +189,7 @@ final class TraceInk {
     }
 
     private void line(Shape shape, Color color, double px, boolean dashed) {
-        g.setColor(faint(palette.sheet(), 210));
+        g.setColor(InkPalette.faint(palette.sheet(), 210));
         g.setStroke(stroke(px + 2, false));
         g.draw(shape);
         g.setColor(color);
@@ -208,14 +209,10 @@ final class TraceInk {
     private void label(String words, double x, double y) {
         Font font = UIManager.getFont("defaultFont").deriveFont(Font.PLAIN, (float) (11 * unit));
         Shape text = font.createGlyphVector(g.getFontRenderContext(), words).getOutline((float) x, (float) y);
-        g.setColor(faint(palette.sheet(), 230));
+        g.setColor(InkPalette.faint(palette.sheet(), 230));
         g.setStroke(stroke(3, false));
         g.draw(text);
         g.setColor(palette.ink());
         g.fill(text);
-    }
-
-    static Color faint(Color color, int alpha) {
-        return new Color(color.getRed(), color.getGreen(), color.getBlue(), alpha);
     }
 }

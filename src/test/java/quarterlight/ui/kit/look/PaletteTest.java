@@ -22,6 +22,22 @@ class PaletteTest {
         }
     }
 
+    /** Enhanced contrast of WCAG 2.2 (1.4.6) for text, and 3:1 (1.4.11) for lines that tell parts of the window apart. */
+    @Test
+    void strongContrastIsEnhancedContrast() {
+        for (Palette p : List.of(Palette.LIGHT_CONTRAST, Palette.DARK_CONTRAST)) {
+            for (Color text : List.of(p.ink(), p.secondInk(), p.accent(), p.caution(), p.grave())) {
+                assertThat(contrast(text, p.paper())).as("%s", text).isGreaterThanOrEqualTo(7);
+                assertThat(contrast(text, p.sheet())).as("%s", text).isGreaterThanOrEqualTo(7);
+            }
+            assertThat(contrast(p.onAccent(), p.accent())).isGreaterThanOrEqualTo(7);
+            assertThat(contrast(p.line(), p.paper())).isGreaterThanOrEqualTo(3);
+        }
+        assertThat(contrast(Palette.LIGHT.line(), Palette.LIGHT.paper()))
+                .as("the usual hairline is fainter")
+                .isLessThan(3);
+    }
+
     @Test
     void contrastAgreesWithPublishedPairs() {
         assertThat(contrast(new Color(0x767676), Color.WHITE)).isBetween(4.542, 4.543);

@@ -1,4 +1,4 @@
-package quarterlight.page.print;
+package quarterlight.units;
 
 import java.util.function.IntPredicate;
 
@@ -12,7 +12,7 @@ public final class XmlText {
     }
 
     /** The text with every character that is not wanted written as its code. */
-    static String coded(String text, IntPredicate wanted) {
+    public static String coded(String text, IntPredicate wanted) {
         StringBuilder out = new StringBuilder();
         int kept = 0;
         int at = 0;
@@ -40,14 +40,6 @@ public final class XmlText {
         boolean noncharacter = (c >= 0xFDD0 && c <= 0xFDEF) || (c & 0xFFFE) == 0xFFFE;
         boolean surrogate = c >= 0xD800 && c <= 0xDFFF;
         return !control && !noncharacter && !surrogate;
-    }
-
-    /**
-     * A page as a document of HTML. A drawing is named there by an attribute of its own; the PDF library asks for the one of pictures. Typed text
-     * has its quotes escaped, so it never looks like one.
-     */
-    public static String html(String page) {
-        return "<!DOCTYPE html>\n" + clean(page).replace("role=\"img\" alt=", "role=\"img\" aria-label=");
     }
 
     /** The text with its markup characters escaped. */

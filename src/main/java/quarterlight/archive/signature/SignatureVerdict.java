@@ -1,0 +1,98 @@
+package quarterlight.archive.signature;
+
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * What a signature says to who looks at an archive here: whose key it is, as far as that can be known on this computer.
+ *
+ * @param check the signature itself
+ * @param own the key of this computer, if it has one
+ * @param wanted the fingerprint that it shall have, as someone typed it
+ */
+public record SignatureVerdict(SignatureCheck check, Optional<PublicHalf> own, Optional<String> wanted) {
+    public SignatureVerdict {
+        Objects.requireNonNull(check, "check");
+        Objects.requireNonNull(own, "own");
+        Objects.requireNonNull(wanted, "wanted");
+    }
+
+    /** Whose key it is. */
+    public enum Whose {
+        /** The one that was asked for. */
+        WANTED("wanted"),
+        /** Another than was asked for. */
+        ANOTHER("another"),
+        /** The one in the settings of this computer. */
+        OWN("own"),
+        /** One that this computer cannot tell anything of. */
+        UNKNOWN("unknown");
+
+        private final String word;
+
+        Whose(String word) {
+            this.word = word;
+        }
+
+        public String word() {
+            return word;
+        }
+    }
+
+    /** Empty where there is no key that can be read. */
+    public Optional<Whose> whose() {
+        return check.key().map(key -> {
+            if (wanted.isPresent()) {
+                return plain(wanted.get()).equals(key.fingerprint()) ? Whose.WANTED : Whose.ANOTHER;
+            }
+            return own.equals(Optional.of(key)) ? Whose.OWN : Whose.UNKNOWN;
+        });
+    }
+
+    /** Digits as they are compared: people group them, and write capitals. */
+    private static String plain(String typed) {
+        return typed.replaceAll("[\\s:.-]", "").toLowerCase(Locale.ROOT);
+    }
+
+    /** Whether nothing speaks against the archive: a good signature by no other key than was asked for, or none where none was asked for. */
+    public boolean ok() {
+        return wanted.isPresent()
+                ? check.isGood() && whose().equals(Optional.of(Whose.WANTED))
+                : check.state() != SignatureCheck.State.BAD;
+    }
+
+    /** One or two sentences. */
+    public String text() {
+        return switch (check.state()) {
+            case NONE ->
+                "The archive is not signed: its hashes show damage, and not who made it"
+                        + (wanted.isPresent() ? ", though a key was named." : ".");
+            case BAD ->
+                "The signature is bad: " + check.why()
+                        + ". Do not rely on this archive; ask the inspector for another copy.";
+            case GOOD -> good();
+        };
+    }
+
+    private String good() {
+        String said = "The signature is good"
+                + check.signer().map(name -> ", by " + name).orElse("")
+                + check.time()
+                        .map(at -> ", on " + at + " by the signer's clock")
+                        .orElse("");
+        String print = check.key().map(PublicHalf::fingerprint).orElse("");
+        return said
+                + switch (whose().orElse(Whose.UNKNOWN)) {
+                    case WANTED -> ", with the key that you named.";
+                    case ANOTHER ->
+                        ", but with another key than you named: its fingerprint is " + print
+                                + ". Whoever has that key made it; ask the inspector.";
+                    case OWN -> ", with the key of this computer.";
+                    case UNKNOWN ->
+                        ". Its key is not the one of this computer: fingerprint " + print
+                                + ". Compare it with what the inspector gave you by another way, such as on the"
+                                + " printed brief.";
+                };
+    }
+}

@@ -1,0 +1,21 @@
+package quarterlight.photo;
+
+/** The sound of a film or memo cannot be decoded. */
+public final class SoundUnreadable extends Exception {
+    private static final long serialVersionUID = 1L;
+
+    private final String reason;
+
+    /**
+     * @param name of the film or memo
+     * @param reason in words that can follow its name and a colon
+     */
+    public SoundUnreadable(String name, String reason) {
+        super(name + ": " + reason);
+        this.reason = reason;
+    }
+
+    public String reason() {
+        return reason;
+    }
+}

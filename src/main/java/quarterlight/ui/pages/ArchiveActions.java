@@ -1,0 +1,206 @@
+package quarterlight.ui.pages;
+
+import java.awt.Component;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JFileChooser;
+import javax.swing.JOptionPane;
+import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
+import quarterlight.archive.signature.SignatureVerdict;
+import quarterlight.diagram.file.DiagramRefused;
+import quarterlight.diagram.file.VisitDiagram;
+import quarterlight.edit.EditRefused;
+import quarterlight.edit.archive.ArchiveProof;
+import quarterlight.edit.archive.Archived;
+import quarterlight.edit.archive.Archiving;
+import quarterlight.edit.export.DisclosurePreview;
+import quarterlight.edit.export.Exporting;
+import quarterlight.page.DiagramDrawing;
+import quarterlight.page.print.Paper;
+import quarterlight.table.TableUnreadable;
+import quarterlight.task.Job;
+import quarterlight.ui.kit.Command;
+import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.UiContext;
+import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.visit.OpenVisit;
+
+/** What leaves the visit as one file or folder: an archive, one for the buyer, tables; and an archive checked. Event thread only. */
+final class ArchiveActions {
+    private static final int GOING_ROWS = 16;
+    private static final int GOING_COLUMNS = 64;
+
+    private final UiContext parts;
+    private final OpenVisit visit;
+    private final PagesModel model;
+    private final Texts texts;
+    private final Component owner;
+    private final SigningKeyDialog keys;
+    private final Command archive;
+    private final Command forBuyer;
+    private final Command export;
+    private final Command check;
+    private final Command key;
+
+    ArchiveActions(UiContext parts, OpenVisit visit, PagesModel model, Component owner) {
+        this.parts = parts;
+        this.visit = visit;
+        this.model = model;
+        this.texts = parts.texts();
+        this.owner = owner;
+        this.keys = new SigningKeyDialog(parts, owner);
+        archive = Command.of(texts, "pages.archive", () -> archive(false))
+                .menuKey("E")
+                .begins();
+        forBuyer = Command.of(texts, "pages.archive-buyer", () -> archive(true)).menuKey("shift E");
+        export = Command.of(texts, "pages.export", this::export);
+        check = Command.of(texts, "pages.check", this::check).begins();
+        key = Command.of(texts, "pages.key", keys::show);
+    }
+
+    List<Command> commands() {
+        return List.of(archive, forBuyer, export, check, key);
+    }
+
+    Command archive() {
+        return archive;
+    }
+
+    Command archiveForBuyer() {
+        return forBuyer;
+    }
+
+    Command exportIt() {
+        return export;
+    }
+
+    /** Reads an archive again and tells what became of it, its signature too. */
+    private void check() {
+        JFileChooser chooser = new JFileChooser(
+                parts.settings().settings().text("folder.archive").orElse(null));
+        chooser.setDialogTitle(texts.get("pages.check"));
+        if (chooser.showOpenDialog(owner) == JFileChooser.APPROVE_OPTION) {
+            check(chooser.getSelectedFile().toPath());
+        }
+    }
+
+    void check(Path file) {
+        parts.jobs()
+                .start(
+                        texts.get("pages.checking"),
+                        progress -> ArchiveProof.of(file, parts.work().visits(slip -> {}), parts.catalog(), progress),
+                        proof -> checked(file, proof),
+                        parts.problems()::failed);
+    }
+
+    private void checked(Path file, ArchiveProof proof) {
+        SignatureVerdict signature =
+                new SignatureVerdict(proof.signature(), keys.file().open(), Optional.empty());
+        String files = proof.bag().ok() && proof.database().isEmpty()
+                ? texts.get("pages.checked", file, proof.bag().files())
+                : texts.get("pages.checked.faults", file, String.join("; ", proof.faults()));
+        if (proof.ok()) {
+            parts.problems().remark(files + "\n" + signature.text());
+        } else {
+            parts.problems().tell(files + "\n" + signature.text());
+        }
+    }
+
+    private Optional<Path> target(String key, String name) {
+        JFileChooser chooser = new JFileChooser(
+                parts.settings().settings().text("folder.archive").orElse(null));
+        chooser.setDialogTitle(texts.get(key));
+        chooser.setSelectedFile(new java.io.File(chooser.getCurrentDirectory(), name));
+        if (chooser.showSaveDialog(owner) != JFileChooser.APPROVE_OPTION) {
+            return Optional.empty();
+        }
+        String folder = chooser.getCurrentDirectory().getPath();
+        parts.settings().change(settings -> settings.with("folder.archive", folder));
+        return Optional.of(chooser.getSelectedFile().toPath());
+    }
+
+    /** Whether the user agrees to what goes out, and what stays, once it is told. */
+    private boolean isAgreed() {
+        JTextArea told = new JTextArea(
+                DisclosurePreview.of(visit.visit(), parts.catalog()).text(), GOING_ROWS, GOING_COLUMNS);
+        told.setName("going-out");
+        told.setEditable(false);
+        told.setLineWrap(true);
+        told.setWrapStyleWord(true);
+        told.setCaretPosition(0);
+        Look.named(told, texts.get("pages.going-out"));
+        return JOptionPane.showConfirmDialog(
+                        owner, new JScrollPane(told), texts.get("pages.going-out"), JOptionPane.OK_CANCEL_OPTION)
+                == JOptionPane.OK_OPTION;
+    }
+
+    private void archive(boolean buyer) {
+        if (buyer && !isAgreed()) {
+            return;
+        }
+        Optional<Optional<char[]>> passphrase = keys.passphrase();
+        if (passphrase.isEmpty()) {
+            return;
+        }
+        String base = String.valueOf(visit.folder().getFileName());
+        target(buyer ? "pages.archive-buyer" : "pages.archive", base + (buyer ? "-buyer.zip" : ".zip"))
+                .ifPresent(file -> parts.jobs()
+                        .start(
+                                texts.get("pages.archiving"),
+                                archiving(file, buyer, passphrase.get()),
+                                made -> archived(made, buyer),
+                                parts.problems()::failed));
+    }
+
+    private Job<Archived> archiving(Path file, boolean buyer, Optional<char[]> passphrase) {
+        Paper paper = model.state().paper();
+        return progress -> new Archiving(parts.catalog(), parts.clock(), (pages, pictures, reports) -> {
+                    try {
+                        parts.work().pagesWithin(visit.store(), pages, paper, reports);
+                        parts.work().pictures(visit.store(), pictures, reports);
+                    } catch (DiagramRefused | TableUnreadable e) {
+                        throw new EditRefused("pages", e.getMessage());
+                    }
+                })
+                .withListsOf(parts.settings().folder())
+                .signedBy(keys.file().key(passphrase))
+                .make(visit.store(), file, buyer, progress);
+    }
+
+    private void archived(Archived made, boolean buyer) {
+        String sentence = buyer
+                ? texts.get("pages.archived.buyer", made.file(), made.sha256())
+                : texts.get("pages.archived", made.file(), made.originals(), made.sha256());
+        String told =
+                sentence + "\n" + texts.get("pages.archived.key", made.key().orElse(""));
+        if (made.ok()) {
+            parts.problems().remark(told);
+        } else {
+            parts.problems()
+                    .tell(told + "\n"
+                            + texts.get(
+                                    "pages.archived.changed",
+                                    made.changed().size(),
+                                    made.missing().size()));
+        }
+    }
+
+    private void export() {
+        String base = String.valueOf(visit.folder().getFileName());
+        target("pages.export", base + "-export").ifPresent(folder -> parts.jobs()
+                .start(
+                        texts.get("pages.exporting"),
+                        progress -> {
+                            var record = visit.store().read();
+                            String drawing = DiagramDrawing.svg(
+                                    parts.work().findings(visit.folder(), record),
+                                    VisitDiagram.of(visit.folder(), record.facts()));
+                            return new Exporting(parts.catalog(), held -> drawing)
+                                    .write(visit.store(), folder, false, progress);
+                        },
+                        made -> parts.problems().remark(texts.get("pages.exported", made.size(), folder)),
+                        parts.problems()::failed));
+    }
+}
