@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import quarterlight.car.Zone;
 import quarterlight.rust.need.RepairAdvice;
 import quarterlight.rust.need.RepairNeed;
@@ -63,6 +64,26 @@ public record ZoneRust(
     /** The need, if one can be told. */
     public Optional<RepairNeed> need() {
         return advice.need();
+    }
+
+    /** Why the zone needs what it needs, the gravest first; what was only seen says so, and stands alone where nothing was outlined. */
+    public List<String> reasons() {
+        Stream<String> measured = byEye.isEmpty() || need().isPresent() ? advice.reasons().stream() : Stream.of();
+        Stream<String> seen = byEye.stream()
+                .sorted(Comparator.comparing(
+                                (RustByEye one) -> one.advice().need().orElse(RepairNeed.NONE))
+                        .reversed())
+                .flatMap(one -> one.advice().reasons().stream())
+                .map(reason -> "by eye: " + reason);
+        return Stream.concat(measured, seen).distinct().toList();
+    }
+
+    /** What to take care of, measured or seen. */
+    public List<String> cautions() {
+        return Stream.concat(Stream.of(advice), byEye.stream().map(RustByEye::advice))
+                .flatMap(one -> one.cautions().stream())
+                .distinct()
+                .toList();
     }
 
     /** The grade as the standard writes it, {@code 6-G}; the type is a suggestion. */

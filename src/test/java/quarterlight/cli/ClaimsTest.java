@@ -88,6 +88,9 @@ class ClaimsTest {
                 assertThat(zone.get("need").isNull()).isTrue();
                 assertThat(zone.get("rust_mm2").isNull()).isTrue();
                 assertThat(zone.get("percent").isNull()).isTrue();
+                assertThat(zone.get("reasons")).isNotEmpty().allSatisfy(reason -> assertThat(reason.asText())
+                        .startsWith("by eye: "));
+                assertThat(zone.get("cautions")).isNotEmpty();
             }
         }
     }

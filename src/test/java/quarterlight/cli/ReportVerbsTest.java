@@ -113,6 +113,14 @@ class ReportVerbsTest {
         assertThat(bench.run("history", visit).done().out())
                 .contains("nothing is said of the finish")
                 .doesNotContain("as-built", "Factory level");
+        JsonNode unknown = bench.run("history", visit, "--json").done().json();
+        assertThat(unknown.get("car_level_um").isNull()).isTrue();
+        assertThat(unknown.get("car_level_sd_um").isNull()).isTrue();
+        assertThat(unknown.get("scenarios").isNull()).isTrue();
+        assertThat(keys(unknown.get("prior"))).containsExactly("car_level_um", "car_level_sd_um", "scenarios");
+        assertThat(unknown.at("/measure_next/0/zone").asText())
+                .as("large panels first, in the order of the walk")
+                .isEqualTo("hood");
         add("readings", "zone,value,unit", "roof,4.5,mil");
         assertThat(bench.run("history", visit).done().out()).contains("as-built", "Factory level");
     }
@@ -122,6 +130,7 @@ class ReportVerbsTest {
         add("readings", "zone,value,unit", "roof,4.5,mil", "roof,4.7,mil", "hood,25,mil", "hood,28,mil");
         JsonNode json = bench.run("history", visit, "--json").done().json();
         assertThat(keys(json)).contains("profile", "car_level_um", "car_level_sd_um", "scenarios", "zones");
+        assertThat(json.get("prior").isNull()).isTrue();
         assertThat(keys(json.get("scenarios")))
                 .containsExactly("as-built", "some-panels", "whole-car-over", "whole-car-stripped");
         JsonNode hood = zone(json, "hood");

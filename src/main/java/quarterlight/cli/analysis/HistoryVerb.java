@@ -76,16 +76,14 @@ public final class HistoryVerb implements Verb {
 
     static JsonObject json(JointHistory joint, List<NextMeasurement> next) {
         FinishHistory history = joint.history();
-        JsonObject scenarios = new JsonObject();
-        for (Scenario scenario : Scenario.values()) {
-            scenarios.put(scenario.word(), history.scenarios().get(scenario));
-        }
-        return new JsonObject()
-                .put("profile", history.profile().word())
-                .put("model", FinishHistory.VERSION)
-                .put("car_level_um", history.carLevel().um())
-                .put("car_level_sd_um", history.carLevelSd().um())
-                .put("scenarios", scenarios)
+        boolean known = !history.zones().isEmpty();
+        return car(
+                        new JsonObject()
+                                .put("profile", history.profile().word())
+                                .put("model", FinishHistory.VERSION),
+                        history,
+                        known)
+                .put("prior", known ? Optional.empty() : Optional.of(car(new JsonObject(), history, true)))
                 .put(
                         "zones",
                         joint.evidence().zones().stream()
@@ -94,6 +92,21 @@ public final class HistoryVerb implements Verb {
                 .put("measure_next", next.stream().map(HistoryVerb::next).toList())
                 .put("remarks", history.remarks())
                 .put("cautions", FinishCautions.texts());
+    }
+
+    /** What is said of the car as a whole; of a car of which nothing is known that is its prior, and no finding. */
+    private static JsonObject car(JsonObject json, FinishHistory history, boolean told) {
+        JsonObject scenarios = new JsonObject();
+        for (Scenario scenario : Scenario.values()) {
+            scenarios.put(scenario.word(), history.scenarios().get(scenario));
+        }
+        return json.put("car_level_um", known(told, history.carLevel().um()))
+                .put("car_level_sd_um", known(told, history.carLevelSd().um()))
+                .put("scenarios", known(told, scenarios));
+    }
+
+    private static <T> Optional<T> known(boolean told, T value) {
+        return told ? Optional.of(value) : Optional.empty();
     }
 
     private static JsonObject next(NextMeasurement next) {

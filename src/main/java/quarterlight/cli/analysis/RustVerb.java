@@ -75,8 +75,8 @@ public final class RustVerb implements Verb {
                 .put("largest_hole_mm2", zone.largestHole().map(Area::mm2))
                 .put("need", zone.need().map(RepairNeed::word))
                 .put("need_by_eye", zone.needByEye().map(RepairNeed::word))
-                .put("reasons", zone.advice().reasons())
-                .put("cautions", zone.advice().cautions())
+                .put("reasons", zone.reasons())
+                .put("cautions", zone.cautions())
                 .put("remarks", zone.remarks());
     }
 
@@ -121,8 +121,8 @@ public final class RustVerb implements Verb {
                             .map(OptionalDouble::of)
                             .orElse(OptionalDouble.empty())),
                     need(zone),
-                    zone.advice().reasons().stream().findFirst().orElse(""));
-            cautions.addAll(zone.advice().cautions());
+                    zone.reasons().stream().findFirst().orElse(""));
+            cautions.addAll(zone.cautions());
         }
         StringBuilder out = new StringBuilder(table.text());
         int unseen = report.zones().size() - told.size();

@@ -52,7 +52,7 @@ public final class PhotosVerb implements Verb {
 
     @Override
     public CommandSpec spec() {
-        return CliOptions.verb("photos", "list list list the photos and films of the visit")
+        return CliOptions.verb("photos", "list the photos and films of the visit")
                 .addPositional(CliOptions.visit())
                 .addOption(CliOptions.json());
     }

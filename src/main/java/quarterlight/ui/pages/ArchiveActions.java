@@ -18,7 +18,7 @@ import quarterlight.edit.archive.Archiving;
 import quarterlight.edit.export.DisclosurePreview;
 import quarterlight.edit.export.Exporting;
 import quarterlight.page.DiagramDrawing;
-import quarterlight.page.print.Paper;
+import quarterlight.page.PagesChoice;
 import quarterlight.table.TableUnreadable;
 import quarterlight.task.Job;
 import quarterlight.ui.kit.Command;
@@ -155,10 +155,10 @@ final class ArchiveActions {
     }
 
     private Job<Archived> archiving(Path file, boolean buyer, Optional<char[]> passphrase) {
-        Paper paper = model.state().paper();
+        PagesChoice choice = model.state().choice();
         return progress -> new Archiving(parts.catalog(), parts.clock(), (pages, pictures, reports) -> {
                     try {
-                        parts.work().pagesWithin(visit.store(), pages, paper, reports);
+                        parts.work().pagesWithin(visit.store(), pages, choice, reports);
                         parts.work().pictures(visit.store(), pictures, reports);
                     } catch (DiagramRefused | TableUnreadable e) {
                         throw new EditRefused("pages", e.getMessage());

@@ -12,6 +12,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import net.miginfocom.swing.MigLayout;
+import quarterlight.page.check.PageCheck;
 import quarterlight.page.print.Paper;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.Format;
@@ -19,9 +20,11 @@ import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Hairline;
 import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.look.TallPanel;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
 import quarterlight.ui.kit.visit.StationScreen;
+import quarterlight.units.ThicknessUnit;
 
 /** The Pages station: what the buyer gets is chosen, made, looked at page by page, opened, printed and archived. Event thread only. */
 public final class PagesScreen implements StationScreen {
@@ -29,13 +32,14 @@ public final class PagesScreen implements StationScreen {
     private final Texts texts;
     private final PagesModel model = new PagesModel();
     private final JPanel side =
-            new JPanel(new MigLayout("insets 0, gap 0, wrap 2", "[grow,fill,0::][248!,fill]", "[][grow,fill]"));
+            new JPanel(new MigLayout("insets 0, gap 0, wrap 2", "[grow,fill,0::][300!,fill]", "[][grow,fill]"));
     private final PagesActions actions;
     private final PreviewPane preview;
     private final JButton make;
     private final JComboBox<String> file = new JComboBox<>();
     private final JLabel number = new JLabel(" ");
     private final JLabel note = new JLabel(" ");
+    private final JLabel check = new JLabel(" ");
     private boolean showing;
     private boolean inFront;
 
@@ -49,7 +53,10 @@ public final class PagesScreen implements StationScreen {
         JScrollPane pages = new JScrollPane(preview);
         Look.bare(pages);
         side.add(pages);
-        JScrollPane choices = new JScrollPane(new ChoicePane(parts, visit, actions));
+        TallPanel right = new TallPanel(new MigLayout("insets 0, wrap 1, gap 0, fillx", "[grow,fill,0::]"));
+        right.add(new RankingPane(parts, visit, actions));
+        right.add(new ChoicePane(parts, visit, actions));
+        JScrollPane choices = new JScrollPane(right);
         choices.setBorder(new Hairline(Hairline.Side.LEFT));
         choices.getVerticalScrollBar().setUnitIncrement(16);
         choices.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
@@ -72,6 +79,17 @@ public final class PagesScreen implements StationScreen {
         }
         Look.named(paper, texts.get("pages.paper"));
         paper.addActionListener(e -> model.paper(List.of(Paper.values()).get(paper.getSelectedIndex())));
+        JComboBox<String> unit = new JComboBox<>();
+        unit.addItem(texts.get("pages.unit.usual"));
+        for (ThicknessUnit one : ThicknessUnit.values()) {
+            unit.addItem(texts.get("pages.unit." + one.word()));
+        }
+        unit.setName("pages-unit");
+        Look.named(unit, texts.get("pages.unit"));
+        unit.addActionListener(e -> model.unit(List.of(ThicknessUnit.values()).stream()
+                .skip(Math.max(0, unit.getSelectedIndex() - 1))
+                .findFirst()
+                .filter(one -> unit.getSelectedIndex() > 0)));
         make.setName("pages-make");
         make.putClientProperty("JButton.buttonType", "default");
         Look.named(file, texts.get("pages.file"));
@@ -79,6 +97,7 @@ public final class PagesScreen implements StationScreen {
         JPanel first = row();
         first.add(make);
         first.add(paper);
+        first.add(unit);
         first.add(file, "growx, pushx, wmin 90");
         first.add(new JButton(actions.back()));
         first.add(number, "w 56!, align center");
@@ -92,6 +111,8 @@ public final class PagesScreen implements StationScreen {
         bar.add(first);
         bar.add(second);
         bar.add(Look.secondary(note), "wmin 0");
+        check.setName("pages-check");
+        bar.add(check, "wmin 0");
         return bar;
     }
 
@@ -128,9 +149,20 @@ public final class PagesScreen implements StationScreen {
                         ? Look.palette().caution()
                         : Look.palette().secondInk());
         note.setToolTipText(note.getText());
+        check.setVisible(state.check().isPresent());
+        state.check().ifPresent(this::renderCheck);
         showing = false;
         actions.enable();
         preview.refresh();
+    }
+
+    private void renderCheck(PageCheck found) {
+        check.setText(found.sentence());
+        check.setToolTipText(found.sentence());
+        check.setForeground(
+                found.faults().isEmpty()
+                        ? Look.palette().secondInk()
+                        : Look.palette().caution());
     }
 
     private String note(PagesModel.State state) {

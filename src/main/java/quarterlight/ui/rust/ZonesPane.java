@@ -140,7 +140,7 @@ final class ZonesPane extends JPanel {
         need.putClientProperty(
                 "FlatLaf.style", grave ? "foreground: $quarterlight.grave" : "foreground: $Label.foreground");
         List<String> why = new ArrayList<>(List.of(rust.zone().label()));
-        why.addAll(rust.advice().reasons().stream().map(ZonesPane::sentence).toList());
+        why.addAll(rust.reasons().stream().map(ZonesPane::sentence).toList());
         rust.byEye()
                 .forEach(seen ->
                         why.add(texts.get("rust.by-eye", seen.statement().text())));
@@ -149,10 +149,10 @@ final class ZonesPane extends JPanel {
             why.add(texts.get("rust.not-looked.why"));
         }
         reasons.setText(String.join("\n", why));
-        cautions.setText(String.join("\n", rust.advice().cautions()));
+        cautions.setText(String.join("\n", rust.cautions()));
         cautions.putClientProperty(
                 "FlatLaf.style", "foreground: " + (grave ? "$quarterlight.grave" : "$quarterlight.caution"));
-        cautions.setVisible(!rust.advice().cautions().isEmpty());
+        cautions.setVisible(!rust.cautions().isEmpty());
         details.setText(String.join("\n", details(rust)));
         details.setVisible(!details.getText().isEmpty());
     }

@@ -11,6 +11,7 @@ import java.security.MessageDigest;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.Statement;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HexFormat;
 import java.util.List;
@@ -100,8 +101,8 @@ class ReceivedVisitTest {
             delimiter = '|',
             quoteCharacter = '~',
             value = {
-                "UPDATE reading SET typed = '25', thickness_um = 25 WHERE id = 1|Row 1 of table reading is not as the edit log"
-                        + " has it",
+                "UPDATE reading SET typed = '25', thickness_um = 25 WHERE id = 1|Row 1 of table reading is not as the"
+                        + " edit log has it",
                 "DELETE FROM statement|Row 1 of table statement is gone, and the edit log does not tell of it",
                 "DELETE FROM edit_log|The edit log has no hash chain",
                 "UPDATE photo SET sha256 = '" + ZEROS
@@ -200,6 +201,29 @@ class ReceivedVisitTest {
         assertThat(second.run("restore", zip.toString(), back).status()).isLessThan(2);
         assertThat(second.run("gaps", back, "--all", "--json").json()).hasToString(said);
         assertThat(Files.readString(Path.of(back, "lists/README.txt"))).contains("coverage", "walk");
+    }
+
+    /** An item of the inspector's own is a trial elsewhere too, with the answers that its nature has. */
+    @Test
+    void theListOfTrialsTravelsToo() throws Exception {
+        Bench first = new Bench(Files.createDirectory(folder.resolve("first")));
+        String visit = first.visit();
+        List<String> rows = new ArrayList<>(
+                first.run("lists", "trials").done().out().lines().toList());
+        rows.add("running,Winch pulls,,,no,,,,");
+        first.run("lists", "trials", "--take", first.file("trials-own.csv", String.join("\n", rows) + "\n"))
+                .done();
+        first.run("add", "trials", visit, first.file("t.csv", "item,result\nWinch pulls,does not\n"))
+                .done();
+        String said = first.run("findings", visit, "--json").json().toString();
+        assertThat(said).contains("inch pulls");
+        Path zip = folder.resolve("a.zip");
+        assertThat(first.run("archive", visit, zip.toString()).status()).isLessThan(2);
+        Bench second = new Bench(Files.createDirectory(folder.resolve("second")));
+        String back = folder.resolve("back").toString();
+        assertThat(second.run("restore", zip.toString(), back).status()).isLessThan(2);
+        assertThat(second.run("findings", back, "--json").json()).hasToString(said);
+        assertThat(Files.readString(Path.of(back, "lists/README.txt"))).contains("trials");
     }
 
     private interface Change {

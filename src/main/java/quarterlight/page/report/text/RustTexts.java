@@ -44,7 +44,7 @@ final class RustTexts {
                         need(rust),
                         Stream.concat(rust.remarks().stream(), shared(zone).stream())
                                 .toList(),
-                        rust.advice().cautions()));
+                        rust.cautions()));
     }
 
     private static String figures(ZoneRust zone) {
