@@ -93,7 +93,7 @@ public final class PageFacts {
     }
 
     /** What is known of the gauge, in sentences. */
-    public static List<String> gauge(Findings car) {
+    public static List<String> gauge(Findings car, ThicknessRamp ramp) {
         List<String> sentences = new ArrayList<>();
         int readings = car.visit().readings().size();
         sentences.add(
@@ -104,13 +104,11 @@ public final class PageFacts {
             GaugeCheck check = row.value();
             sentences.add(String.format(
                     Locale.US,
-                    "%s the readings, on %s: nominal %s %s, shown %s %s.",
+                    "%s the readings, on %s: nominal %s, shown %s.",
                     capital(check.when().word()),
                     check.on().word().equals("bare") ? "bare metal" : "a shim",
-                    check.nominal().typed().toPlainString(),
-                    check.nominal().unit().word(),
-                    check.shown().typed().toPlainString(),
-                    check.shown().unit().word()));
+                    ramp.typed(check.nominal()),
+                    ramp.typed(check.shown())));
         }
         ThicknessSurvey.correctionRefused(car.visit()).ifPresent(sentences::add);
         if (readings > 0 && car.visit().gaugeChecks().isEmpty()) {

@@ -17,7 +17,7 @@ import quarterlight.visit.pin.Recorded;
 /**
  * What the inspector chose to show on the pages. What is left out is said on them. Immutable.
  *
- * @param full false for a short report: chapters of what matters most only, and no single readings
+ * @param full false for a short report: the first page, the diagram and what matters
  */
 public record ReportSelection(boolean full, Set<ZoneId> zonesLeftOut, Set<PhotoId> photosLeftOut) {
     public ReportSelection {
@@ -46,9 +46,8 @@ public record ReportSelection(boolean full, Set<ZoneId> zonesLeftOut, Set<PhotoI
     public List<String> sentences(ZoneCatalog catalog) {
         List<String> sentences = new ArrayList<>(leftOut(catalog));
         if (!full) {
-            sentences.add(
-                    "A short report, as chosen by the inspector: only the zones of the most important findings are"
-                            + " shown in detail, without single readings.");
+            sentences.add("A short report, as chosen by the inspector: the first page, the diagram and what matters."
+                    + " Readings, photos, marks, trials and methods stand in the whole report.");
         }
         return sentences;
     }

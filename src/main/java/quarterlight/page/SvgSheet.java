@@ -6,15 +6,19 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import quarterlight.about.ProgramVersion;
 import quarterlight.diagram.ink.InkPalette;
 import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.diagram.scene.DiagramScene;
 import quarterlight.diagram.scene.DiagramSvg;
 import quarterlight.diagram.scene.SheetLayout;
 import quarterlight.findings.Findings;
+import quarterlight.matters.Matter;
+import quarterlight.matters.Matters;
 import quarterlight.page.print.FontFaces;
 import quarterlight.units.XmlText;
 import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.statement.Severity;
 
 /** The diagram page as one SVG: heading, diagram, facts, and the key of pins with their pictures below. One unit is one px. */
 final class SvgSheet {
@@ -30,6 +34,8 @@ final class SvgSheet {
     private static final double LINE = 15;
 
     private final Findings car;
+    private final Matters matters;
+    private final ThicknessRamp ramp;
     private final DiagramScene scene;
     private final PinKey key;
     private final Function<PhotoId, Optional<byte[]>> thumbnails;
@@ -39,11 +45,15 @@ final class SvgSheet {
 
     SvgSheet(
             Findings car,
+            Matters matters,
             DiagramScene scene,
             PinKey key,
+            ThicknessRamp ramp,
             Function<PhotoId, Optional<byte[]>> thumbnails,
             String caution) {
         this.car = car;
+        this.matters = matters;
+        this.ramp = ramp;
         this.scene = scene;
         this.key = key;
         this.thumbnails = thumbnails;
@@ -57,16 +67,37 @@ final class SvgSheet {
         text(MARGIN, MARGIN + 24, 24, true, INK, car.visit().facts().car().name());
         text(MARGIN, MARGIN + 44, 12, false, CAUTION, caution);
         out.append(DiagramSvg.sheet(scene, MARGIN, MARGIN + HEAD, 1));
+        for (Matter matter : matters.lettered()) {
+            y += LINE;
+            String letter = String.valueOf(matter.letter().orElseThrow());
+            text(
+                    MARGIN,
+                    y,
+                    12,
+                    true,
+                    matter.severity() == Severity.GRAVE ? "#9B1C31" : "#20262B",
+                    letter + "  " + matter.severity().word());
+            text(
+                    MARGIN + 150,
+                    y,
+                    12,
+                    false,
+                    "#20262B",
+                    cut(matter.place() + ": " + matter.sentence(), layout.width() - 150, 12, false));
+        }
+        y += GAP;
         for (Map.Entry<String, String> fact : PageFacts.visit(car).entrySet()) {
             y += LINE;
             text(MARGIN, y, 12, true, INK, fact.getKey());
             text(MARGIN + 150, y, 12, false, INK, fact.getValue());
         }
-        for (String sentence : PageFacts.gauge(car)) {
+        for (String sentence : PageFacts.gauge(car, ramp)) {
             y += LINE;
             text(MARGIN, y, 12, true, INK, "Gauge");
             text(MARGIN + 150, y, 12, false, INK, sentence);
         }
+        y += LINE;
+        text(MARGIN, y, 12, false, "#59636B", ProgramVersion.ours().text());
         y = cards(y + 2 * GAP, width);
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" viewBox=\"0 0 "
                 + number(width) + " " + number(y + MARGIN) + "\" width=\"" + number(width) + "\" height=\""

@@ -85,6 +85,14 @@ public record ThicknessRamp(ThicknessUnit unit, double low, int doublings) {
         return Numerals.fixed(unit.fromUm(um), unit == ThicknessUnit.MIL ? 1 : 0);
     }
 
+    /** A value with its unit: as typed where it was typed in the unit of the page, else converted. */
+    public String typed(GaugeValue.Measured value) {
+        String figure = value.unit() == unit
+                ? Numerals.trueMinus(value.typed().toPlainString())
+                : number(value.thickness().um());
+        return figure + "\u2009" + unitName();
+    }
+
     public String unitName() {
         return unit == ThicknessUnit.MIL ? "mil" : "\u00b5m";
     }

@@ -13,6 +13,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Future;
 import java.util.function.Function;
+import quarterlight.about.ProgramVersion;
 import quarterlight.coverage.TrialList;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.ZonePlaces;
@@ -51,6 +52,8 @@ public final class VisitPages {
     private static final double BESIDE_MM = 76;
 
     private static final double HEAD_MM = 52;
+    /** Letters of a caption in the key of pins; the report has it whole. */
+    private static final int CAPTION = 220;
 
     private final Findings car;
     private final BodyDiagram diagram;
@@ -89,7 +92,7 @@ public final class VisitPages {
     public List<Path> write(Path folder, Paper paper, Progress progress) throws IOException {
         try (PageWorkers workers = new PageWorkers(progress)) {
             List<Path> made = new ArrayList<>();
-            for (Future<Path> file : start(folder, paper, workers)) {
+            for (Future<Path> file : start(folder, PagesChoice.on(paper), workers)) {
                 made.add(PageWorkers.result(file));
             }
             return made;
@@ -97,23 +100,25 @@ public final class VisitPages {
     }
 
     /** Starts writing both. */
-    public List<Future<Path>> start(Path folder, Paper paper, PageWorkers workers) throws IOException {
+    public List<Future<Path>> start(Path folder, PagesChoice choice, PageWorkers workers) throws IOException {
         DurableFiles.createFolders(folder);
         workers.expect(2);
         PinKey key = PinKey.of(car, diagram, places);
-        ThicknessRamp ramp = ThicknessRamp.of(List.of(car), ThicknessRamp.usualUnit(car));
-        DiagramInk ink = FindingsInk.of(car, ramp, key.marks());
+        ThicknessRamp ramp = choice.ramp(car);
+        Paper paper = choice.paper();
+        DiagramInk ink = FindingsInk.of(car, ramp, key.marks(), MatterLetters.of(matters));
         Future<Path> pdf = workers.start("Writing the diagram page", () -> pdf(folder, paper, key, ramp, ink));
-        Future<Path> svg = workers.start("Drawing the diagram", () -> svg(folder, paper, key, ink));
+        Future<Path> svg = workers.start("Drawing the diagram", () -> svg(folder, paper, key, ramp, ink));
         return List.of(svg, pdf);
     }
 
-    private Path svg(Path folder, Paper paper, PinKey key, DiagramInk ink) throws IOException {
+    private Path svg(Path folder, Paper paper, PinKey key, ThicknessRamp ramp, DiagramInk ink) throws IOException {
         double fullMm = paper.heightMm() - SIDES_MM;
         double high = (paper.widthMm() - WORDS_MM) * SHEET_PX / fullMm;
         DiagramScene scene = scene(diagram, places, ink, layout(diagram, SHEET_PX, high, ink));
         return DurableFiles.fillText(
-                folder.resolve("diagram.svg"), new SvgSheet(car, scene, key, thumbnails, caution()).document());
+                folder.resolve("diagram.svg"),
+                new SvgSheet(car, matters, scene, key, ramp, thumbnails, caution()).document());
     }
 
     private Path pdf(Path folder, Paper paper, PinKey key, ThicknessRamp ramp, DiagramInk ink) throws IOException {
@@ -151,7 +156,9 @@ public final class VisitPages {
         model.put(
                 "lead",
                 "Numbers in the zones: mean coating thickness in " + ramp.unitName()
-                        + ". Hatching: refinish likelihood. Dots: rust. Discs: photos, see the key of pins.");
+                        + ". Hatching: refinish likelihood. Dots: rust. Discs: photos, see the key of pins. Letters:"
+                        + " what matters."
+                        + MatterLetters.notDrawn(matters));
         model.put("line", PageFacts.line(car));
         model.put("paper", paper);
         model.put("svg", inline(scene, title, paper.heightMm() - SIDES_MM - BESIDE_MM));
@@ -161,11 +168,12 @@ public final class VisitPages {
         model.put("leftOut", Brief.sentences(ReportSelection.of(car.visit()).sentences(car.catalog())));
         model.put("check", PageFacts.check(car));
         model.put("facts", PageFacts.visit(car));
-        model.put("gauge", PageFacts.gauge(car));
+        model.put("gauge", PageFacts.gauge(car, ramp));
         model.put("cautions", cautions());
         model.put("unit", ramp.unitName());
         model.put("zones", PageFacts.zones(car, ramp));
         model.put("pins", pins(key, pictures));
+        model.put("version", ProgramVersion.ours().text());
         return new Template().fill("diagram.ftlh", model);
     }
 
@@ -208,7 +216,7 @@ public final class VisitPages {
         Map<String, Object> pin = new LinkedHashMap<>();
         pin.put("number", entry.number());
         pin.put("zone", entry.zone());
-        pin.put("text", XmlText.clean(entry.text()));
+        pin.put("text", Shortened.to(XmlText.clean(entry.text()), CAPTION));
         pin.put("time", entry.time());
         pin.put("file", XmlText.clean(entry.file()));
         pin.put("alt", "Photo " + entry.number() + ": " + entry.zone() + " " + XmlText.clean(entry.text()));

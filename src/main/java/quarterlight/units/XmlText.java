@@ -4,7 +4,6 @@ import java.util.function.IntPredicate;
 
 /** Text as typed, made safe to stand in XML and HTML: a character that neither may hold is written as its code, {@code [U+0001]}. */
 public final class XmlText {
-
     private XmlText() {}
 
     public static String clean(String typed) {

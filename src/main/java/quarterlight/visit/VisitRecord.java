@@ -124,6 +124,40 @@ public record VisitRecord(
         return BuyerFilter.of(this);
     }
 
+    /** The same visit with the report of another length. */
+    public VisitRecord reported(ReportLength length) {
+        VisitChoices choices = facts.choices();
+        VisitChoices other = new VisitChoices(
+                choices.gaugeCorrection(),
+                choices.diagram(),
+                choices.terms(),
+                choices.limits(),
+                length,
+                choices.brief());
+        return new VisitRecord(
+                facts.with(other),
+                photos,
+                pins,
+                readings,
+                gaugeChecks,
+                signs,
+                traces,
+                marks,
+                trials,
+                statements,
+                features,
+                clocks,
+                photoNotes,
+                hidden,
+                coverage,
+                leftOut,
+                claims,
+                odometer,
+                released,
+                decisions,
+                dropped);
+    }
+
     /** The same visit with other hidden regions. */
     VisitRecord withHidden(List<Recorded<HiddenRegion>> others) {
         return new VisitRecord(

@@ -21,6 +21,7 @@ import quarterlight.edit.EditRefused;
 import quarterlight.edit.archive.Archived;
 import quarterlight.edit.archive.Archiving;
 import quarterlight.edit.export.DisclosurePreview;
+import quarterlight.page.PagesChoice;
 import quarterlight.page.print.Paper;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
@@ -74,7 +75,7 @@ public final class ArchiveVerb implements Verb {
         Archived archived;
         Optional<DisclosurePreview> going = Optional.empty();
         try (VisitStore store = around.visits().forReading(visit);
-                Interruption interruption = Interruption.watched()) {
+                Interruption interruption = Interruption.watched(around.console())) {
             Archiving archiving = new Archiving(
                             around.zones().get(),
                             around.clock(),
@@ -104,7 +105,7 @@ public final class ArchiveVerb implements Verb {
     private void makePages(VisitStore store, Path folder, Path pictures, Paper paper, Progress progress)
             throws EditRefused, VisitProblem, IOException {
         try {
-            OwnLists.work(around).pagesWithin(store, folder, paper, progress);
+            OwnLists.work(around).pagesWithin(store, folder, PagesChoice.on(paper), progress);
             OwnLists.work(around).pictures(store, pictures, progress);
         } catch (DiagramRefused | TableUnreadable e) {
             throw new EditRefused("pages", e.getMessage());

@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.cli.call.CallRefused;
 import quarterlight.cli.call.CliContext;
@@ -14,6 +16,7 @@ import quarterlight.cli.call.Interruption;
 import quarterlight.cli.call.OwnLists;
 import quarterlight.cli.call.Verb;
 import quarterlight.diagram.file.DiagramRefused;
+import quarterlight.page.PagesChoice;
 import quarterlight.page.check.PageCheck;
 import quarterlight.page.check.PageFault;
 import quarterlight.page.print.Paper;
@@ -23,10 +26,14 @@ import quarterlight.table.TableUnreadable;
 import quarterlight.table.json.JsonObject;
 import quarterlight.table.text.Quoted;
 import quarterlight.task.Progress;
+import quarterlight.units.ThicknessUnit;
 import quarterlight.units.Worded;
 
 /** {@code pages}: makes the pages for the buyer. */
 public final class PagesVerb implements Verb {
+    private static final String UNIT = "--unit";
+    private static final String SHORT = "--short";
+
     private final CliContext around;
 
     public PagesVerb(CliContext around) {
@@ -42,13 +49,17 @@ public final class PagesVerb implements Verb {
                 .addPositional(CliOptions.visit())
                 .addOption(CliOptions.text(
                         "--paper", "PAPER", Worded.words(Paper.class).replace(", ", " or ") + " (default: a4)"))
+                .addOption(CliOptions.text(UNIT, "UNIT", "mil or um (default: the one in which most was measured)"))
+                .addOption(OptionSpec.builder(SHORT)
+                        .description("the short report: first page, diagram, what matters")
+                        .build())
                 .addOption(CliOptions.pathOption("--out", "FOLDER", "folder to write them to instead"))
                 .addOption(CliOptions.json());
     }
 
     @Override
     public int run(ParseResult call) throws CallRefused, VisitProblem, IOException {
-        Paper paper = paper("pages", call.matchedOptionValue("--paper", Paper.A4.word()));
+        PagesChoice choice = choice(call);
         Path visit = CliOptions.pathAt(call, 0);
         List<Path> made;
         PageCheck check;
@@ -57,15 +68,15 @@ public final class PagesVerb implements Verb {
             if (Files.exists(out) && !Files.isDirectory(out)) {
                 throw new CallRefused(out + " is a file; name a folder for the pages");
             }
-            try (Interruption interruption = Interruption.watched()) {
-                made = make(store, out, paper, interruption);
+            try (Interruption interruption = Interruption.watched(around.console())) {
+                made = make(store, out, choice, interruption);
                 check = OwnLists.work(around).check(store, made);
             }
         }
         if (CliOptions.isJson(call)) {
             around.console()
                     .print(new JsonObject()
-                            .put("paper", paper.word())
+                            .put("paper", choice.paper().word())
                             .put("made", made)
                             .put("pages", check.pages())
                             .put(
@@ -81,6 +92,17 @@ public final class PagesVerb implements Verb {
         return check.faults().isEmpty() ? Exit.DONE : Exit.NOT_ALL;
     }
 
+    private static PagesChoice choice(ParseResult call) throws CallRefused {
+        Paper paper = paper("pages", call.matchedOptionValue("--paper", Paper.A4.word()));
+        Optional<ThicknessUnit> unit = Optional.empty();
+        if (call.hasMatchedOption(UNIT)) {
+            String typed = call.matchedOptionValue(UNIT, "");
+            unit = Optional.of(ThicknessUnit.said(typed)
+                    .orElseThrow(() -> new CallRefused("pages: " + Quoted.of(typed) + " is no unit; take mil or um")));
+        }
+        return new PagesChoice(paper, unit, call.hasMatchedOption(SHORT));
+    }
+
     public static Paper paper(String verb, String word) throws CallRefused {
         return Worded.find(Paper.class, word)
                 .orElseThrow(() -> new CallRefused(verb + ": there is no paper " + Quoted.of(word) + "; take one of "
@@ -89,8 +111,13 @@ public final class PagesVerb implements Verb {
 
     public List<Path> make(VisitStore store, Path out, Paper paper, Progress progress)
             throws CallRefused, VisitProblem, IOException {
+        return make(store, out, PagesChoice.on(paper), progress);
+    }
+
+    private List<Path> make(VisitStore store, Path out, PagesChoice choice, Progress progress)
+            throws CallRefused, VisitProblem, IOException {
         try {
-            return OwnLists.work(around).pages(store, out, paper, progress);
+            return OwnLists.work(around).pages(store, out, choice, progress);
         } catch (DiagramRefused | TableUnreadable e) {
             throw new CallRefused(e.getMessage());
         }

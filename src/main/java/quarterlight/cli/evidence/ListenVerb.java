@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
@@ -24,6 +25,7 @@ import quarterlight.edit.EditRefused;
 import quarterlight.edit.spoken.DraftDropping;
 import quarterlight.edit.spoken.DraftKeeping;
 import quarterlight.edit.spoken.DraftLine;
+import quarterlight.edit.spoken.DraftTeaching;
 import quarterlight.edit.spoken.SpokenQuote;
 import quarterlight.edit.spoken.VisitWalk;
 import quarterlight.store.VisitStore;
@@ -39,6 +41,7 @@ import quarterlight.words.Draft;
 public final class ListenVerb implements Verb {
     private static final String KEEP = "--keep";
     private static final String DROP = "--drop";
+    private static final String FORGET = "--forget";
     private static final int PERCENT = 100;
     /** Of drafts that are hardly ever right people are told how many there are. */
     private static final double MIN_SHOWN_P = 0.2;
@@ -59,6 +62,10 @@ public final class ListenVerb implements Verb {
                 .addPositional(CliOptions.visit())
                 .addOption(CliOptions.text(KEEP, "ID,...", "make rows of these drafts, as one undo step"))
                 .addOption(CliOptions.text(DROP, "ID,...", "do not offer these drafts again, as one undo step"))
+                .addOption(OptionSpec.builder(FORGET)
+                        .type(boolean.class)
+                        .description("forget what kept and dropped drafts have taught")
+                        .build())
                 .addOption(CliOptions.json());
     }
 
@@ -67,6 +74,9 @@ public final class ListenVerb implements Verb {
         boolean keeps = call.hasMatchedOption(KEEP);
         if (keeps && call.hasMatchedOption(DROP)) {
             throw new CallRefused(KEEP + " and " + DROP + " do not go together; give one of them");
+        }
+        if (call.hasMatchedOption(FORGET)) {
+            new DraftTeaching(around.settings()).forget();
         }
         return keeps ? keep(call) : call.hasMatchedOption(DROP) ? drop(call) : list(call);
     }
@@ -106,6 +116,7 @@ public final class ListenVerb implements Verb {
             ZoneCatalog zones = around.zones().get();
             RowContext context = RowContext.of(visit, zones, OwnLists.patterns(around, folder));
             DraftKeeping.Outcome outcome = new DraftKeeping(store).keep(walk(visit, folder, zones), ids, context);
+            new DraftTeaching(around.settings()).teach(outcome.kept(), List.of());
             around.console().print(CliOptions.isJson(call) ? json(outcome).text() : report(outcome));
             return Exit.DONE;
         }
@@ -115,8 +126,15 @@ public final class ListenVerb implements Verb {
         List<String> ids = ids(call, DROP);
         Path folder = CliOptions.pathAt(call, 0);
         try (VisitStore store = around.visits().forEditing(folder)) {
-            int dropped = new DraftDropping(store)
-                    .drop(walk(store.read(), folder, around.zones().get()), ids);
+            VisitWalk walk = walk(store.read(), folder, around.zones().get());
+            Set<String> before = DraftDropping.dropped(store.read(), walk);
+            int dropped = new DraftDropping(store).drop(walk, ids);
+            new DraftTeaching(around.settings())
+                    .teach(
+                            List.of(),
+                            walk.drafts().stream()
+                                    .filter(draft -> ids.contains(draft.id()) && !before.contains(draft.id()))
+                                    .toList());
             around.console()
                     .print(
                             CliOptions.isJson(call)

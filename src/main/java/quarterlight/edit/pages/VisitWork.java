@@ -35,6 +35,7 @@ import quarterlight.findings.Findings;
 import quarterlight.marks.code.DatePatterns;
 import quarterlight.matters.Matters;
 import quarterlight.page.Anchor;
+import quarterlight.page.PagesChoice;
 import quarterlight.page.PinKey;
 import quarterlight.page.ReportSelection;
 import quarterlight.page.VisitPages;
@@ -62,6 +63,7 @@ import quarterlight.table.list.DatePatternTable;
 import quarterlight.table.list.TrialTable;
 import quarterlight.task.Progress;
 import quarterlight.units.Area;
+import quarterlight.visit.ReportLength;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.WithheldFiles;
@@ -126,25 +128,32 @@ public final class VisitWork {
         return TrialTable.load(VisitLists.folder(folder, settings));
     }
 
-    /** Makes the diagram page and the report of a visit in a folder, all of them or none; what was made. */
+    /** Makes the pages of a visit in a folder, all of them or none; what was made. */
     public List<Path> pages(VisitStore store, Path out, Paper paper, Progress progress)
             throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
-        return pages(store, out, paper, MadeArchives.last(store.folder().root()), progress);
+        return pages(store, out, PagesChoice.on(paper), progress);
+    }
+
+    /** The same in the unit and length asked for. */
+    public List<Path> pages(VisitStore store, Path out, PagesChoice choice, Progress progress)
+            throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
+        return pages(store, out, choice, MadeArchives.last(store.folder().root()), progress);
     }
 
     /** The same, for pages that go into an archive: they cannot bear its hash, and another's would mislead. */
-    public List<Path> pagesWithin(VisitStore store, Path out, Paper paper, Progress progress)
+    public List<Path> pagesWithin(VisitStore store, Path out, PagesChoice choice, Progress progress)
             throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
-        return pages(store, out, paper, Optional.empty(), progress);
+        return pages(store, out, choice, Optional.empty(), progress);
     }
 
-    private List<Path> pages(VisitStore store, Path out, Paper paper, Optional<String> archive, Progress progress)
+    private List<Path> pages(
+            VisitStore store, Path out, PagesChoice choice, Optional<String> archive, Progress progress)
             throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
         requireOwn(store.folder(), out);
         Anchor anchor =
                 new Anchor(store.logHead(), new SigningKeyFile(settings).open().map(PublicHalf::fingerprint), archive);
         try (PagesFolder folder = PagesFolder.in(out)) {
-            makePages(store, folder.making(), paper, anchor, progress);
+            makePages(store, folder.making(), choice, anchor, progress);
             return folder.take();
         }
     }
@@ -184,10 +193,11 @@ public final class VisitWork {
         }
     }
 
-    private void makePages(VisitStore store, Path out, Paper paper, Anchor anchor, Progress progress)
+    private void makePages(VisitStore store, Path out, PagesChoice choice, Anchor anchor, Progress progress)
             throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
         VisitRecord whole = store.read();
-        VisitRecord visit = whole.forBuyer();
+        VisitRecord visit = choice.brief() ? whole.forBuyer().reported(ReportLength.SHORT) : whole.forBuyer();
+        Paper paper = choice.paper();
         Path folder = store.folder().root();
         try (VisitThumbnails thumbnails = VisitThumbnails.of(store.folder());
                 DecodingWorkers decoding = new DecodingWorkers();
@@ -208,7 +218,7 @@ public final class VisitWork {
             ZonePlaces places = photos.places();
             List<Future<Path>> drawn = new ArrayList<>(
                     new VisitPages(findings, diagram, places, pictures.thumbnails(thumbnails.by(visit)), matters)
-                            .start(out, paper, workers));
+                            .start(out, choice, workers));
             LocalDate today = LocalDate.now(Clock.system(visit.facts().timezone()));
             Future<BriefPage> brief = workers.start(
                     "Writing the brief", () -> BriefPage.of(findings, matters, crops.finished(), today, anchor, paper));
@@ -218,7 +228,7 @@ public final class VisitWork {
                     .anchoredBy(anchor)
                     .holdingBack(WithheldFiles.of(whole).sentence(whole))
                     .startingWith(brief)
-                    .write(out, paper, photos, workers);
+                    .write(out, choice, photos, workers);
             for (Future<Path> page : drawn) {
                 PageWorkers.result(page);
             }

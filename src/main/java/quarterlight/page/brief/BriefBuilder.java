@@ -19,6 +19,7 @@ import quarterlight.matters.rule.Safety;
 import quarterlight.page.Anchor;
 import quarterlight.page.PageFacts;
 import quarterlight.page.ReportSelection;
+import quarterlight.page.Shortened;
 import quarterlight.units.Days;
 import quarterlight.units.Numerals;
 import quarterlight.units.XmlText;

@@ -20,7 +20,8 @@ record BriefLimits(
     /** From the usual to the shortest; the first that fits on one page is taken. */
     static final List<BriefLimits> STEPS = List.of(
             new BriefLimits(7, 220, true, 5, 5, 1100, 420, 160),
-            new BriefLimits(7, 150, true, 4, 4, 800, 300, 120),
+            new BriefLimits(7, 190, true, 4, 4, 900, 360, 140),
+            new BriefLimits(7, 150, true, 4, 3, 800, 300, 120),
             new BriefLimits(7, 120, true, 3, 3, 600, 200, 90),
             new BriefLimits(7, 90, true, 2, 3, 450, 120, 70),
             new BriefLimits(7, 80, false, 2, 2, 360, 80, 60),

@@ -29,6 +29,7 @@ import java.util.stream.IntStream;
 import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.page.script.ArabicForms;
 import quarterlight.page.script.Direction;
+import quarterlight.page.script.LineBreaks;
 import quarterlight.page.script.ScriptFont;
 import quarterlight.units.XmlText;
 
@@ -86,6 +87,7 @@ public final class PdfDocument {
                 builder.useUnicodeBidiSplitter(Direction::new);
                 builder.useUnicodeBidiReorderer(new Direction());
             }
+            builder.useUnicodeLineBreaker(new LineBreaks());
             builder.withHtmlContent(page, null);
             builder.toStream(out);
             builder.run();

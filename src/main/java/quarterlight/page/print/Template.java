@@ -13,6 +13,11 @@ import quarterlight.units.XmlText;
 
 /** Fills a page template; everything typed by people is escaped by the template engine. */
 public final class Template {
+    /** A thin space is a place to break a line, its narrow sister is not (Unicode Standard Annex 14, classes BA and GL). */
+    private static final char THIN = '\u2009';
+
+    private static final char THIN_UNBROKEN = '\u202f';
+
     /** One for all pages, so that each template is read once. */
     private static final Configuration CONFIGURATION = configuration();
 
@@ -45,6 +50,9 @@ public final class Template {
      * has its quotes escaped, so it never looks like one.
      */
     public static String html(String page) {
-        return "<!DOCTYPE html>\n" + XmlText.clean(page).replace("role=\"img\" alt=", "role=\"img\" aria-label=");
+        return "<!DOCTYPE html>\n"
+                + XmlText.clean(page)
+                        .replace("role=\"img\" alt=", "role=\"img\" aria-label=")
+                        .replace(THIN, THIN_UNBROKEN);
     }
 }

@@ -20,8 +20,10 @@ import quarterlight.findings.Findings;
 import quarterlight.findings.NotLookedAt;
 import quarterlight.matters.Matter;
 import quarterlight.matters.Matters;
+import quarterlight.matters.rule.MatterRule;
 import quarterlight.page.Anchor;
 import quarterlight.page.FindingsInk;
+import quarterlight.page.MatterLetters;
 import quarterlight.page.PageFacts;
 import quarterlight.page.ReportSelection;
 import quarterlight.page.ThicknessRamp;
@@ -124,15 +126,15 @@ final class ReportBuilder {
                 ClaimTexts.of(car),
                 drawing,
                 "Numbers in the zones: mean coating thickness in " + ramp.unitName()
-                        + ". The legend below says what else is drawn." + widespread(),
+                        + ". The legend below says what else is drawn." + MatterLetters.notDrawn(matters),
                 ramp.unitName(),
                 parts.panels().isEmpty() ? "" : StripPlot.axis(car, spots),
                 parts.speaking(),
                 parts.panels(),
                 parts.panelPhotos(),
                 parts.quiet(),
-                selection.full() ? parts.experts() : List.of(),
-                chapters.photos(shots.withoutZone()),
+                parts.experts(),
+                selection.full() ? chapters.photos(shots.withoutZone()) : List.of(),
                 leftOut(heldBack),
                 new MarkTexts(car, shots).text(),
                 car.visit().trials().stream()
@@ -141,7 +143,7 @@ final class ReportBuilder {
                         .toList(),
                 missing(),
                 new GaugeTexts(car, ramp).text(),
-                MethodTexts.method(car, ramp, anchor),
+                selection.full() ? MethodTexts.method(car, ramp, anchor) : MethodTexts.record(anchor),
                 cautions,
                 IntStream.range(0, cautions.size())
                         .filter(i -> i != 0 && i != 2 && !rustCautions.contains(cautions.get(i)))
@@ -149,7 +151,7 @@ final class ReportBuilder {
                         .toList(),
                 rustCautions,
                 own(),
-                PhotoIndex.of(car, shots),
+                selection.full() ? PhotoIndex.of(car, shots) : List.of(),
                 List.of(),
                 MethodTexts.sources());
         return content.withGlossary(Glossary.of(content.toString()));
@@ -174,11 +176,12 @@ final class ReportBuilder {
     private Parts parts(ZoneTexts chapters, PanelRows rows) {
         Parts parts = new Parts(
                 new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+        if (!selection.full()) {
+            return parts;
+        }
         Map<ZoneId, ZoneLook> looks = FindingsInk.of(car, ramp, List.of()).looks();
         for (Zone zone : zones()) {
-            Optional<ReportContent.ZoneText> chapter = Optional.of(zone)
-                    .filter(shown -> selection.full() || matter(shown.id()))
-                    .flatMap(chapters::of);
+            Optional<ReportContent.ZoneText> chapter = chapters.of(zone);
             if (chapter.isEmpty()) {
                 continue;
             }
@@ -228,17 +231,6 @@ final class ReportBuilder {
         return String.format(Locale.ROOT, "%.1f", value);
     }
 
-    /** Which letters of page 1 the drawing does not bear. */
-    private String widespread() {
-        String letters = matters.lettered().stream()
-                .filter(Matter::isWidespread)
-                .map(matter -> String.valueOf(matter.letter().orElseThrow()))
-                .collect(Collectors.joining(" and "));
-        return letters.isEmpty()
-                ? ""
-                : " Not drawn: " + letters + ", of too many zones; their list is with what matters.";
-    }
-
     private boolean matter(ZoneId zone) {
         return matters.lettered().stream().anyMatch(matter -> matter.zones().contains(zone));
     }
@@ -275,8 +267,9 @@ final class ReportBuilder {
                 matter.letter().map(String::valueOf).orElse(""),
                 grave,
                 matter.severity().word(),
-                matter.why(),
-                shot.map(one -> new ReportContent.Link(one.id(), "photo " + one.number())),
+                reason(matter),
+                shot.filter(one -> selection.full())
+                        .map(one -> new ReportContent.Link(one.id(), "photo " + one.number())),
                 picture.isPresent() ? shot.orElseThrow().frame().address() : "",
                 "Photo " + shot.map(Shots.Shot::number).orElse("") + " of " + matter.place(),
                 picture.map(p -> mm(p.width() * scale)).orElse(""),
@@ -284,9 +277,29 @@ final class ReportBuilder {
                 mm(wide + BESIDE_MM),
                 matter.place(),
                 matter.sentence(),
-                matter.further(),
+                further(matter),
                 matter.safety().isPresent(),
                 links);
+    }
+
+    /** Why it is as severe as it is; empty where it is only as the inspector gave it. */
+    private static String reason(Matter matter) {
+        boolean given = matter.rule() == MatterRule.STATED && matter.decision().isEmpty();
+        return given
+                ? ""
+                : matter.letter().isPresent() || matter.decision().isPresent()
+                        ? matter.why()
+                        : matter.rule().why();
+    }
+
+    /** What the evidence says beyond the sentence and the zones named above it. */
+    private List<String> further(Matter matter) {
+        return matter.further().stream()
+                .filter(text -> !matter.isWidespread()
+                        || !matter.zones().stream()
+                                .allMatch(zone ->
+                                        text.contains(car.catalog().get(zone).label())))
+                .toList();
     }
 
     private List<String> leftOut(Optional<String> heldBack) {

@@ -16,11 +16,13 @@ import java.util.regex.Pattern;
 import quarterlight.coverage.Gap;
 import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.ZonePlaces;
-import quarterlight.diagram.ink.LetterMark;
 import quarterlight.file.DurableFiles;
 import quarterlight.findings.Findings;
 import quarterlight.matters.Matters;
 import quarterlight.page.Anchor;
+import quarterlight.page.MatterLetters;
+import quarterlight.page.PagesChoice;
+import quarterlight.page.PinKey;
 import quarterlight.page.ReportSelection;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.page.brief.BriefPage;
@@ -33,7 +35,6 @@ import quarterlight.page.report.picture.BuyerPictures;
 import quarterlight.page.report.picture.ReportPictures;
 import quarterlight.page.report.text.ReportContent;
 import quarterlight.task.Progress;
-import quarterlight.visit.statement.Severity;
 
 /**
  * Makes the report of one visit as {@code report.pdf} and as {@code report.html}, one file that needs no other, both from one
@@ -112,7 +113,7 @@ public final class ReportPages {
         try (PageWorkers workers = new PageWorkers(progress)) {
             return write(
                     folder,
-                    paper,
+                    PagesChoice.on(paper),
                     ReportPhotos.start(car.visit(), car.catalog(), diagram, places, pictures, workers),
                     workers);
         }
@@ -123,22 +124,19 @@ public final class ReportPages {
      *
      * @param photos of this visit, started on these threads
      */
-    public List<Path> write(Path folder, Paper paper, ReportPhotos photos, PageWorkers workers) throws IOException {
+    public List<Path> write(Path folder, PagesChoice choice, ReportPhotos photos, PageWorkers workers)
+            throws IOException {
         DurableFiles.createFolders(folder);
         workers.expect(2);
-        ThicknessRamp ramp = ThicknessRamp.of(List.of(car), ThicknessRamp.usualUnit(car));
-        ReportDrawing drawing = new ReportDrawing(car, diagram, places, photos.shots(), letters(), ramp);
+        ThicknessRamp ramp = choice.ramp(car);
+        Paper paper = choice.paper();
+        ReportSelection selection = ReportSelection.of(car.visit());
+        ReportDrawing drawing =
+                new ReportDrawing(car, diagram, places, photos.shots(), MatterLetters.of(matters), ramp);
+        PinKey pins = selection.full() ? photos.key() : PinKey.NONE;
         ReportPictures printed = photos.started().finished();
         ReportContent content = new ReportBuilder(
-                        car,
-                        matters,
-                        gaps,
-                        ReportSelection.of(car.visit()),
-                        photos.shots(),
-                        printed,
-                        ramp,
-                        pictures::words,
-                        diagram)
+                        car, matters, gaps, selection, photos.shots(), printed, ramp, pictures::words, diagram)
                 .content("", anchor, heldBack);
         Map<String, byte[]> files = new HashMap<>(printed.byAddress());
         Optional<BriefPage> first = brief.isPresent() ? Optional.of(PageWorkers.result(brief.get())) : Optional.empty();
@@ -148,31 +146,33 @@ public final class ReportPages {
                 () -> DurableFiles.fill(
                         folder.resolve("report.pdf"),
                         out -> PdfDocument.write(
-                                page(content, first, drawing.onPaper(photos.key(), paper), paper, false), files, out)));
+                                page(content, first, drawing.onPaper(pins, paper), paper, selection.full(), false),
+                                files,
+                                out)));
         Future<Path> html = workers.start(
                 "Writing the report as one HTML file",
                 () -> DurableFiles.fill(
                         folder.resolve("report.html"),
                         out -> within(
-                                page(content, first, drawing.onScreen(photos.key(), content.targets()), paper, true),
+                                page(
+                                        content,
+                                        first,
+                                        drawing.onScreen(pins, content.targets()),
+                                        paper,
+                                        selection.full(),
+                                        true),
                                 files,
                                 out)));
         return List.of(PageWorkers.result(pdf), PageWorkers.result(html));
     }
 
-    private List<LetterMark> letters() {
-        return matters.lettered().stream()
-                .filter(matter -> !matter.isWidespread())
-                .flatMap(matter -> matter.zones().stream()
-                        .map(zone -> new LetterMark(
-                                String.valueOf(matter.letter().orElseThrow()),
-                                zone,
-                                matter.severity() == Severity.GRAVE)))
-                .toList();
-    }
-
     private static String page(
-            ReportContent content, Optional<BriefPage> brief, String drawing, Paper paper, boolean screen) {
+            ReportContent content,
+            Optional<BriefPage> brief,
+            String drawing,
+            Paper paper,
+            boolean full,
+            boolean screen) {
         Map<String, Object> model = new HashMap<>();
         model.put("r", content);
         model.put("drawing", drawing);
@@ -180,6 +180,7 @@ public final class ReportPages {
         model.put("paper", paper);
         model.put("screen", screen);
         model.put("fonts", "");
+        model.put("full", full);
         String page = new Template().fill("report.ftlh", model);
         return screen ? Template.html(FontFaces.within(page)) : page;
     }

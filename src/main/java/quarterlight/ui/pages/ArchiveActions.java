@@ -1,8 +1,10 @@
 package quarterlight.ui.pages;
 
 import java.awt.Component;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javax.swing.JFileChooser;
 import javax.swing.JOptionPane;
@@ -16,9 +18,10 @@ import quarterlight.edit.archive.ArchiveProof;
 import quarterlight.edit.archive.Archived;
 import quarterlight.edit.archive.Archiving;
 import quarterlight.edit.export.DisclosurePreview;
+import quarterlight.edit.export.ExportChoice;
 import quarterlight.edit.export.Exporting;
 import quarterlight.page.DiagramDrawing;
-import quarterlight.page.print.Paper;
+import quarterlight.page.PagesChoice;
 import quarterlight.table.TableUnreadable;
 import quarterlight.task.Job;
 import quarterlight.ui.kit.Command;
@@ -51,7 +54,9 @@ final class ArchiveActions {
         this.texts = parts.texts();
         this.owner = owner;
         this.keys = new SigningKeyDialog(parts, owner);
-        archive = Command.of(texts, "pages.archive", () -> archive(false)).menuKey("E").begins();
+        archive = Command.of(texts, "pages.archive", () -> archive(false))
+                .menuKey("E")
+                .begins();
         forBuyer = Command.of(texts, "pages.archive-buyer", () -> archive(true)).menuKey("shift E");
         export = Command.of(texts, "pages.export", this::export);
         check = Command.of(texts, "pages.check", this::check).begins();
@@ -153,10 +158,10 @@ final class ArchiveActions {
     }
 
     private Job<Archived> archiving(Path file, boolean buyer, Optional<char[]> passphrase) {
-        Paper paper = model.state().paper();
+        PagesChoice choice = model.state().choice();
         return progress -> new Archiving(parts.catalog(), parts.clock(), (pages, pictures, reports) -> {
                     try {
-                        parts.work().pagesWithin(visit.store(), pages, paper, reports);
+                        parts.work().pagesWithin(visit.store(), pages, choice, reports);
                         parts.work().pictures(visit.store(), pictures, reports);
                     } catch (DiagramRefused | TableUnreadable e) {
                         throw new EditRefused("pages", e.getMessage());
@@ -195,8 +200,10 @@ final class ArchiveActions {
                             String drawing = DiagramDrawing.svg(
                                     parts.work().findings(visit.folder(), record),
                                     VisitDiagram.of(visit.folder(), record.facts()));
-                            return new Exporting(parts.catalog(), held -> drawing)
-                                    .write(visit.store(), folder, false, progress);
+                            return new Exporting(
+                                            parts.catalog(),
+                                            Map.of("diagram.svg", drawing.getBytes(StandardCharsets.UTF_8)))
+                                    .write(visit.store(), folder, ExportChoice.USUAL, progress);
                         },
                         made -> parts.problems().remark(texts.get("pages.exported", made.size(), folder)),
                         parts.problems()::failed));

@@ -11,9 +11,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import quarterlight.edit.fact.FactEdits;
+import quarterlight.edit.matter.MatterEdits;
 import quarterlight.edit.row.RowEdits;
+import quarterlight.matters.Matters;
+import quarterlight.page.PagesChoice;
+import quarterlight.page.check.PageCheck;
 import quarterlight.page.print.PagePreview;
-import quarterlight.page.print.Paper;
 import quarterlight.store.problem.VisitUnreadable;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.Texts;
@@ -24,6 +27,7 @@ import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;
+import quarterlight.visit.statement.Severity;
 
 /** What can be done in the Pages station: make, look, open, print, and choose what goes in. Event thread only. */
 final class PagesActions {
@@ -32,6 +36,7 @@ final class PagesActions {
     private final PagesModel model;
     private final Texts texts;
     private volatile Optional<ChangesSince> madeHere = Optional.empty();
+    private volatile Optional<PageCheck> check = Optional.empty();
     private final List<Command> commands = new ArrayList<>();
     private final Command make;
     private final Command open;
@@ -113,13 +118,14 @@ final class PagesActions {
     }
 
     private void make() {
-        Paper paper = model.state().paper();
+        PagesChoice choice = model.state().choice();
         parts.jobs()
                 .start(
                         texts.get("pages.making"),
                         progress -> {
                             int entries = visit.store().editLog().size();
-                            parts.work().pages(visit.store(), folder(), paper, progress);
+                            List<Path> made = parts.work().pages(visit.store(), folder(), choice, progress);
+                            check = Optional.of(parts.work().check(visit.store(), made));
                             List<MadeFile> files = MadeFile.in(folder());
                             madeHere = made(files).map(at -> new ChangesSince(at, Optional.of(entries)));
                             return looked(files);
@@ -129,17 +135,17 @@ final class PagesActions {
     }
 
     /** What lies on the disk, and what was changed since. */
-    private record Looked(List<MadeFile> files, List<String> since) {}
+    private record Looked(List<MadeFile> files, List<String> since, Optional<PageCheck> check) {}
 
     /** Off the event thread. */
     private Looked looked(List<MadeFile> files) throws VisitUnreadable {
         Optional<Instant> made = made(files);
         if (made.isEmpty()) {
-            return new Looked(files, List.of());
+            return new Looked(files, List.of(), Optional.empty());
         }
-        ChangesSince since = madeHere.filter(here -> made.equals(Optional.of(here.made())))
-                .orElseGet(() -> new ChangesSince(made.get(), Optional.empty()));
-        return new Looked(files, since.in(visit.store().editLog()));
+        Optional<ChangesSince> here = madeHere.filter(one -> made.equals(Optional.of(one.made())));
+        ChangesSince since = here.orElseGet(() -> new ChangesSince(made.get(), Optional.empty()));
+        return new Looked(files, since.in(visit.store().editLog()), here.flatMap(one -> check));
     }
 
     private static Optional<Instant> made(List<MadeFile> files) {
@@ -147,7 +153,7 @@ final class PagesActions {
     }
 
     private void show(Looked looked) {
-        model.files(looked.files(), looked.since());
+        model.files(looked.files(), looked.since(), looked.check());
     }
 
     /** Looks at what lies in the folder of pages. */
@@ -219,6 +225,26 @@ final class PagesActions {
     private void leaveOutPhotos() {
         List<PhotoId> photos = visit.selection().photos();
         leaveOut(photos.stream().map(ReportExclusion::of).toList());
+    }
+
+    /** Sets the inspector's own severity of something that matters, as the matters stood when it was chosen. */
+    void rank(Matters matters, String matter, Severity severity, String reason) {
+        visit.edit(
+                store -> {
+                    new MatterEdits(store).set(matters, matter, severity, reason);
+                    return matter;
+                },
+                done -> {});
+    }
+
+    /** Lets the rule's severity hold again. */
+    void rankByRule(String matter) {
+        visit.edit(
+                store -> {
+                    new MatterEdits(store).takeBack(matter);
+                    return matter;
+                },
+                done -> {});
     }
 
     /** Sets one fact that the pages print. */

@@ -162,7 +162,7 @@ final class TypedVisit {
         int height = upright ? longSide : longSide * 3 / 4;
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
-        g.setColor(new Color(40, 90, (int) (60 * photo.value())));
+        g.setColor(new Color(40, 90, (int) (60 * photo.value() % 256)));
         g.fillRect(0, 0, width, height);
         g.dispose();
         return image;

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import quarterlight.page.report.text.ReportContent;
 
 /** The terms of the trade and of this program that a report uses, explained for a buyer. */
@@ -19,10 +20,12 @@ public final class Glossary {
                 "a published standard that grades rusted area: 10 is none or next to none, 0 more than half");
         terms.put(
                 "band",
-                "the range from the 5th to the 95th percentile of a likelihood when the judged numbers of the model vary");
+                "the range from the 5th to the 95th percentile of a likelihood when the judged numbers of the model"
+                        + " vary");
         terms.put(
                 "basis",
-                "how a statement is known: seen, measured, tested, heard or smelled, from papers, told, not established");
+                "how a statement is known: seen, measured, tested, heard or smelled, from papers, told, not"
+                        + " established");
         terms.put(
                 "factory level",
                 "how thick the finish of this car was when new, as estimated from all panels together");
@@ -50,8 +53,15 @@ public final class Glossary {
     public static List<ReportContent.Fact> of(String text) {
         String words = text.replace('\u2009', '\u202f').toLowerCase(Locale.US);
         return TERMS.entrySet().stream()
-                .filter(term -> words.contains(term.getKey().toLowerCase(Locale.US)))
+                .filter(term -> stands(term.getKey().toLowerCase(Locale.US), words))
                 .map(term -> new ReportContent.Fact(term.getKey(), term.getValue()))
                 .toList();
+    }
+
+    /** Whether a term stands there as a word, be it several; mil does not stand in similar. */
+    private static boolean stands(String term, String words) {
+        return Pattern.compile("(?<!\\p{L})" + Pattern.quote(term) + "s?(?!\\p{L})")
+                .matcher(words)
+                .find();
     }
 }

@@ -13,7 +13,6 @@ import quarterlight.units.Numerals;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.reading.GaugeCheck;
 import quarterlight.visit.reading.GaugeSurface;
-import quarterlight.visit.reading.GaugeValue;
 
 /** The gauge check in full: every look with its verdict, the drift, what all of it comes to, and the correction. */
 public final class GaugeTexts {
@@ -37,7 +36,8 @@ public final class GaugeTexts {
                                 + " right.";
                     case PASSED -> "Every check is within the tolerances stated for gauge and shim.";
                     case FAILED ->
-                        "A check failed: the readings since the last good check are suspect, and the likelihoods with them.";
+                        "A check failed: the readings since the last good check are suspect, and the likelihoods with"
+                                + " them.";
                 });
         for (GaugeQuality.Drift drift : quality.drifts()) {
             sentences.add("From before to after, on " + surface(drift.on()) + on(drift) + ", the gauge moved by "
@@ -49,16 +49,15 @@ public final class GaugeTexts {
         }
         boolean corrected = !car.thickness().correction().equals(GaugeCorrection.NONE);
         quality.correction()
-                .ifPresent(
-                        line -> sentences.add(
-                                String.format(
-                                        Locale.US,
-                                        "Two-point correction from the checks: (shown value \u2212 %s) \u00d7 %.3f. %s",
-                                        number(line.zeroUm()),
-                                        line.factor(),
-                                        corrected
-                                                ? "Thickness in this report is computed with it; readings are printed as entered."
-                                                : "It was not applied: thickness in this report is computed from the readings as entered.")));
+                .ifPresent(line -> sentences.add(String.format(
+                        Locale.US,
+                        "Two-point correction from the checks: (shown value \u2212 %s) \u00d7 %.3f. %s",
+                        number(line.zeroUm()),
+                        line.factor(),
+                        corrected
+                                ? "Thickness in this report is computed with it; readings are printed" + " as entered."
+                                : "It was not applied: thickness in this report is computed from the"
+                                        + " readings as entered.")));
         GaugeCorrection.refusal(
                         car.visit().gaugeChecks().stream().map(Recorded::value).toList())
                 .ifPresent(sentences::add);
@@ -77,8 +76,8 @@ public final class GaugeTexts {
         return List.of(
                 check.when().word(),
                 check.on() == GaugeSurface.BARE ? "bare metal" : "shim",
-                typed(check.nominal()),
-                typed(check.shown()),
+                ramp.typed(check.nominal()),
+                ramp.typed(check.shown()),
                 signed(verdict.deviationUm()),
                 tolerance(verdict.toleranceUm()),
                 verdict.canTell() ? verdict.passes() ? "within" : "beyond" : "cannot tell",
@@ -91,11 +90,6 @@ public final class GaugeTexts {
 
     private static String surface(GaugeSurface on) {
         return on == GaugeSurface.BARE ? "bare metal" : "the shim";
-    }
-
-    private static String typed(GaugeValue.Measured value) {
-        return Numerals.trueMinus(value.typed().toPlainString()) + "\u2009"
-                + value.unit().word().replace("um", "\u00b5m");
     }
 
     /** Small differences: one digit more than a mean. */

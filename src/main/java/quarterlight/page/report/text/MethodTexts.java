@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import quarterlight.about.ProgramVersion;
 import quarterlight.capture.CameraClock;
 import quarterlight.car.ZoneId;
 import quarterlight.findings.Findings;
@@ -18,6 +19,7 @@ import quarterlight.page.Anchor;
 import quarterlight.page.PageFacts;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.rust.RiDegree;
+import quarterlight.units.ThicknessUnit;
 import quarterlight.visit.trial.TrialResult;
 
 /** How the figures came about, what they cannot tell, and the published sources behind them. */
@@ -28,14 +30,28 @@ public final class MethodTexts {
     public static List<ReportContent.Paragraph> method(Findings car, ThicknessRamp ramp, Anchor anchor) {
         List<ReportContent.Paragraph> method = new ArrayList<>(
                 List.of(thickness(car, ramp), finish(car, ramp), rust(), marks(), order(), photos(car)));
-        List<String> record = record(anchor);
-        if (!record.isEmpty()) {
-            method.add(new ReportContent.Paragraph("Record", record));
-        }
+        method.addAll(record(anchor));
         return method;
     }
 
-    private static List<String> record(Anchor anchor) {
+    /** What ties the pages to the visit and to the program. */
+    public static List<ReportContent.Paragraph> record(Anchor anchor) {
+        List<ReportContent.Paragraph> record = new ArrayList<>();
+        List<String> anchored = anchored(anchor);
+        if (!anchored.isEmpty()) {
+            record.add(new ReportContent.Paragraph("Record", anchored));
+        }
+        record.add(new ReportContent.Paragraph("Versions", List.of(versions())));
+        return record;
+    }
+
+    /** By which program and rules the pages were made. */
+    static String versions() {
+        return "Made by " + ProgramVersion.ours().text() + "; model of finish history version " + FinishHistory.VERSION
+                + "; rule of what matters version " + MatterRule.VERSION + ".";
+    }
+
+    private static List<String> anchored(Anchor anchor) {
         List<String> sentences = new ArrayList<>();
         anchor.logHead().ifPresent(head -> {
             String[] parts = head.split(" ");
@@ -86,10 +102,11 @@ public final class MethodTexts {
         }
         sentences.add(String.format(
                 Locale.US,
-                "Finish profile: %s, whose factory level is taken to be about %.1f\u2009mil before measuring. From the"
+                "Finish profile: %s, whose factory level is taken to be about %s\u2009%s before measuring. From the"
                         + " readings it is %s\u2009%s, standard deviation %s\u2009%s.",
                 history.profile().word(),
-                level.medianMil(),
+                ramp.number(ThicknessUnit.MIL.toUm(level.medianMil())),
+                ramp.unitName(),
                 ramp.number(history.carLevel().um()),
                 ramp.unitName(),
                 ramp.number(history.carLevelSd().um()),

@@ -221,24 +221,19 @@ public final class ReadingTexts {
         return reading.note().map(note -> value + " (" + note + ")").orElse(value);
     }
 
-    /** In the unit of the report; what was typed in the other stands beside it. */
+    /** In the unit of the report; the tables of the archive have each as typed. */
     private String value(GaugeValue value) {
-        if (value instanceof GaugeValue.Measured measured && measured.unit() != ramp.unit()) {
-            return length(OptionalDouble.of(measured.thickness().um())) + " (typed as " + typed(measured) + ")";
-        }
         if (value instanceof GaugeValue.Measured measured) {
-            return typed(measured);
+            return ramp.typed(measured);
         }
         if (value instanceof GaugeValue.Range range) {
-            return range.typed().replace('-', '\u2013') + "\u2009"
-                    + range.unit().word().replace("um", "\u00b5m");
+            return range.unit() == ramp.unit()
+                    ? range.typed().replace('-', '\u2013') + "\u2009" + ramp.unitName()
+                    : ramp.number(range.unit().toUm(range.low().doubleValue())) + "\u2013"
+                            + length(OptionalDouble.of(
+                                    range.unit().toUm(range.high().doubleValue())));
         }
         return value instanceof GaugeValue.NoMetal ? "no metal" : "beyond the range";
-    }
-
-    private static String typed(GaugeValue.Measured measured) {
-        return Numerals.trueMinus(measured.typed().toPlainString()) + "\u2009"
-                + measured.unit().word().replace("um", "\u00b5m");
     }
 
     private Optional<String> ranges(ZoneThickness zone) {

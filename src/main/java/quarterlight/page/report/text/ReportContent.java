@@ -60,8 +60,10 @@ public record ReportContent(
         List<Fact> glossary,
         List<String> sources) {
     private static final double BESIDE_MM = 2.5;
-    private static final double CARD_MM = 55;
-    private static final int MANY_LETTERS = 260;
+    private static final int FEW_LETTERS = 500;
+    private static final int FEW_OUTLINES = 2;
+    /** Photos in landscape that stand beside each other on A4 or Letter. */
+    private static final int ONE_ROW = 4;
 
     /** A row of what was claimed and what was found. */
     public record ClaimRow(String place, String claim, String by, String verdict, List<String> found) {}
@@ -106,8 +108,8 @@ public record ReportContent(
     /** A photo in the list at the end. */
     public record PhotoRow(Optional<Link> link, String file, String taken, String hash) {}
 
-    /** The parts of the report with their titles, in order; those that are empty are left out. */
-    public List<Link> parts() {
+    /** The parts of the report with their titles, in order; those that are empty, or of a report in full, are left out. */
+    public List<Link> parts(boolean full) {
         List<Link> parts = new ArrayList<>(List.of(
                 new Link("summary", "Summary"),
                 new Link("drawing", "Body diagram"),
@@ -115,15 +117,15 @@ public record ReportContent(
         part(!zones.isEmpty(), "evidence", "Zones with something to say", parts);
         part(!panels.isEmpty(), "panels", "Panels as expected", parts);
         part(!quiet.isEmpty(), "quiet", "Other zones", parts);
-        part(true, "marks", "Marks and dates", parts);
-        part(true, "trials", "Trials", parts);
-        part(true, "missing", "What is missing", parts);
-        part(true, "gauge", "Gauge check", parts);
+        part(full, "marks", "Marks and dates", parts);
+        part(full, "trials", "Trials", parts);
+        part(full, "missing", "What is missing", parts);
+        part(full, "gauge", "Gauge check", parts);
         part(true, "method", "Method and limits", parts);
         part(!experts.isEmpty(), "experts", "Appendix: figures for experts", parts);
         part(!photos.isEmpty(), "hashes", "Appendix: photos and their hashes", parts);
         part(!glossary.isEmpty(), "glossary", "Terms used", parts);
-        part(true, "sources", "Sources", parts);
+        part(full, "sources", "Sources", parts);
         return parts;
     }
 
@@ -167,46 +169,45 @@ public record ReportContent(
         return String.format(Locale.ROOT, "%.1f", wide);
     }
 
-    /** How wide the block of a zone is that stands beside others on paper, mm. */
-    public String cardOf(ZoneText zone, double widthMm) {
-        double pictures = zone.photos().stream()
-                .filter(photo -> !photo.again())
-                .mapToDouble(photo -> Double.parseDouble(photo.roomMm()) + BESIDE_MM)
-                .sum();
+    /** Whether a zone takes so little room that it is kept on one page. */
+    public boolean isShort(ZoneText zone) {
         int letters = zone.statements().stream()
                         .mapToInt(statement -> statement.text().length())
                         .sum()
                 + zone.signs().stream()
                         .mapToInt(sign -> sign.sign().length() + sign.more().length())
                         .sum();
-        boolean whole = letters > MANY_LETTERS
-                || zone.rust().map(rust -> !rust.traces().isEmpty()).orElse(false);
-        double wide = whole ? widthMm : Math.min(widthMm, Math.max(CARD_MM, pictures));
-        return String.format(Locale.ROOT, "%.1f", wide);
+        long shown = zone.photos().stream().filter(photo -> !photo.again()).count();
+        long outlines =
+                zone.rust().stream().mapToLong(rust -> rust.traces().size()).sum();
+        return letters <= FEW_LETTERS && shown <= ONE_ROW && outlines <= FEW_OUTLINES;
     }
 
-    /** The other zones in rows that fit a width on paper. */
-    public List<List<ZoneText>> cards(double widthMm) {
-        List<List<ZoneText>> rows = new ArrayList<>();
-        double used = widthMm;
-        for (ZoneText zone : quiet) {
-            double wide = Double.parseDouble(cardOf(zone, widthMm)) + BESIDE_MM;
-            if (used + wide > widthMm + BESIDE_MM) {
-                rows.add(new ArrayList<>());
-                used = 0;
-            }
-            rows.get(rows.size() - 1).add(zone);
-            used += wide;
-        }
-        return rows;
+    /** Whether a zone has photos and no word. */
+    public boolean isBare(ZoneText zone) {
+        return zone.statements().isEmpty()
+                && zone.readings().isEmpty()
+                && zone.likelihood().isEmpty()
+                && zone.signs().isEmpty()
+                && zone.rust().isEmpty()
+                && zone.photos().stream().noneMatch(PhotoText::again);
     }
 
-    /** How wide a row of such blocks is on paper, mm. */
-    public String widthOfCards(List<ZoneText> row, double widthMm) {
-        double wide = row.stream()
-                .mapToDouble(zone -> Double.parseDouble(cardOf(zone, widthMm)) + BESIDE_MM)
-                .sum();
-        return String.format(Locale.ROOT, "%.1f", wide);
+    /** Whether claims or what was found of them are too long for the columns of a table. */
+    public boolean isWordy() {
+        return claims.stream()
+                .anyMatch(row -> Math.max(
+                                row.claim().length(),
+                                String.join(" ", row.found()).length())
+                        > FEW_LETTERS);
+    }
+
+    /** The photos of the other zones. */
+    public List<PhotoText> quietPhotos() {
+        return quiet.stream()
+                .flatMap(zone -> zone.photos().stream())
+                .filter(photo -> !photo.again())
+                .toList();
     }
 
     /** The same with the terms that it uses. */

@@ -31,6 +31,10 @@ public final class ZoneTexts {
 
     private static final double MAX_WIDTH_MM = 86;
     private static final double MIN_ROOM_MM = 30;
+    /** A caption of more letters takes the width of the page, and its photo stands alone. */
+    private static final int LONG_CAPTION = 240;
+
+    private static final double WHOLE_MM = 180;
 
     private static final int HASH_DIGITS = 8;
 
@@ -169,7 +173,12 @@ public final class ZoneTexts {
                 picture.isPresent() ? shot.frame().address() : "",
                 picture.map(p -> mm(p.width() * scale)).orElse(""),
                 picture.map(p -> mm(p.height() * scale)).orElse(""),
-                mm(Math.max(MIN_ROOM_MM, picture.map(p -> p.width() * scale).orElse(0.0))),
+                mm(
+                        shot.caption().length() > LONG_CAPTION
+                                ? WHOLE_MM
+                                : Math.max(
+                                        MIN_ROOM_MM,
+                                        picture.map(p -> p.width() * scale).orElse(0.0))),
                 picture.isPresent() ? "" : instead(shot, first),
                 !first.equals(shot) && pictures.of(shot.frame()).isPresent(),
                 "Photo " + shot.number()

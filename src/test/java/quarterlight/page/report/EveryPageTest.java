@@ -1,0 +1,175 @@
+package quarterlight.page.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.PDFTextStripperByArea;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import quarterlight.page.PagesChoice;
+import quarterlight.page.check.PageCheck;
+import quarterlight.page.print.Paper;
+
+/** Measures every page of visits that press them: nothing cut or covered, no half-empty page, no number apart from its sign or unit. */
+class EveryPageTest {
+    private static final double HALF = 0.5;
+    private static final float DPI = 24;
+    private static final double TOP_MM = 11;
+    private static final double FOOT_MM = 14;
+    private static final int PAPER_WHITE = 250;
+    private static final double SEEN_PT = 5;
+
+    private static final Pattern APART = Pattern.compile("(?m)[\u2212\u00b1(][ \u2009\u202f]*$"
+            + "|\\d[\u2009\u202f ]?\\R(mil|\u00b5m|mm\u00b2?|cm\u00b2?|%|psi|rpm)(?![\\p{L}\\d])");
+
+    @TempDir
+    Path folder;
+
+    @ParameterizedTest
+    @CsvSource({
+        "EMPTY, A4",
+        "ONE_PHOTO, A4",
+        "PICKUP, LETTER",
+        "WAGON, A3",
+        "FOUR_HUNDRED_PINS, A4",
+        "FORTY_GRAVE, LETTER",
+        "LONG_TEXTS, A4",
+        "LONG_TEXTS, LETTER",
+        "SCRIPTS, A4"
+    })
+    void everyPageIsFullAndNothingOnItIsCut(OddVisits odd, Paper paper) throws Exception {
+        List<Path> made = MadePages.of(odd.visit(), folder, PagesChoice.on(paper));
+        keep(odd, paper, made);
+        assertThat(PageCheck.of(made, Set.of()).faults()).isEmpty();
+        for (Path file : made) {
+            if (file.toString().endsWith(".pdf")) {
+                try (PDDocument document = Loader.loadPDF(Files.readAllBytes(file))) {
+                    String name = file.getFileName().toString();
+                    assertThat(halfEmpty(document))
+                            .as("pages of %s less than half full", name)
+                            .isEmpty();
+                    Matcher apart = APART.matcher(new PDFTextStripper().getText(document));
+                    assertThat(apart.results()
+                                    .map(found -> around(found.start(), document))
+                                    .toList())
+                            .as("numbers of %s apart from sign or unit", name)
+                            .isEmpty();
+                    if (name.equals("report.pdf")) {
+                        assertThat(photosWithoutPage(document)).isEmpty();
+                        assertThat(text(document, 1))
+                                .as("the brief is one page")
+                                .doesNotContain("Body diagram");
+                        assertThat(text(document, 2)).contains("Body diagram");
+                    }
+                }
+            }
+        }
+    }
+
+    /** For whoever wants to look at them: {@code -Dquarterlight.pages=FOLDER}. */
+    private static void keep(OddVisits odd, Paper paper, List<Path> made) throws Exception {
+        String wanted = System.getProperty("quarterlight.pages");
+        if (wanted != null) {
+            Path to = Files.createDirectories(Path.of(wanted, odd + "-" + paper));
+            for (Path file : made) {
+                Files.write(to.resolve(file.getFileName()), Files.readAllBytes(file));
+            }
+        }
+    }
+
+    private static String around(int at, PDDocument document) {
+        try {
+            String text = new PDFTextStripper().getText(document);
+            return text.substring(Math.max(0, at - 40), Math.min(text.length(), at + 40));
+        } catch (java.io.IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    private static String text(PDDocument document, int page) throws Exception {
+        PDFTextStripper stripper = new PDFTextStripper();
+        stripper.setStartPage(page);
+        stripper.setEndPage(page);
+        return stripper.getText(document);
+    }
+
+    /** The first page stands for itself, as does the drawing of the diagram page; the last may end anywhere. */
+    private static List<Integer> halfEmpty(PDDocument document) throws Exception {
+        PDFRenderer renderer = new PDFRenderer(document);
+        List<Integer> empty = new ArrayList<>();
+        for (int page = 1; page < document.getNumberOfPages() - 1; page++) {
+            if (filled(renderer.renderImageWithDPI(page, DPI, ImageType.GRAY)) < HALF) {
+                empty.add(page + 1);
+            }
+        }
+        return empty;
+    }
+
+    /** How far down the room between the margins something is drawn. */
+    private static double filled(BufferedImage page) {
+        double perMm = DPI / 25.4;
+        int top = (int) (TOP_MM * perMm);
+        int foot = (int) (page.getHeight() - FOOT_MM * perMm);
+        int lowest = top;
+        for (int y = top; y < foot; y++) {
+            for (int x = 0; x < page.getWidth(); x++) {
+                if (page.getRaster().getSample(x, y, 0) < PAPER_WHITE) {
+                    lowest = y;
+                }
+            }
+        }
+        return (double) (lowest - top) / (foot - top);
+    }
+
+    /** References to photos that do not tell the page, of those that are set to be read; one may go on in the next line. */
+    private static List<String> photosWithoutPage(PDDocument document) throws Exception {
+        List<String> without = new ArrayList<>();
+        for (PDPage page : document.getPages()) {
+            String open = "";
+            for (var annotation : page.getAnnotations(one -> one instanceof PDAnnotationLink)) {
+                PDAnnotationLink link = (PDAnnotationLink) annotation;
+                String goes = String.valueOf(link.getContents());
+                String said = text(page, link.getRectangle());
+                boolean told = said.contains("page");
+                if (!open.isEmpty() && !(told && goes.equals(open))) {
+                    without.add(open);
+                }
+                boolean photo = goes.startsWith("go to photo");
+                boolean read = link.getRectangle().getHeight() > SEEN_PT && said.contains("photo");
+                open = photo && read && !told ? goes : "";
+            }
+            if (!open.isEmpty()) {
+                without.add(open);
+            }
+        }
+        return without;
+    }
+
+    private static String text(PDPage page, PDRectangle where) throws Exception {
+        PDFTextStripperByArea area = new PDFTextStripperByArea();
+        double top = page.getCropBox().getHeight() - where.getUpperRightY();
+        area.addRegion(
+                "link",
+                new Rectangle2D.Double(
+                        where.getLowerLeftX() - 1, top - 1, where.getWidth() + 2, where.getHeight() + 2));
+        area.extractRegions(page);
+        return area.getTextForRegion("link");
+    }
+}
