@@ -86,9 +86,11 @@ class WrittenRowsTest {
                                 "hood,\"Brushed on, thick\",,added coating,,major,guess,other,heard or smelled,,,,,")),
                 Arguments.of(
                         RowKind.of(RecordKind.FEATURES),
-                        "feature,from,to,fitted,zone,note\n"
-                                + "side lamps,1970-08,1971,yes,hood,bright\n"
-                                + "two-piece vent,1970,1970-12-31,,,\n"),
+                        """
+                        feature,from,to,fitted,zone,note
+                        side lamps,1970-08,1971,yes,hood,bright
+                        two-piece vent,1970,1970-12-31,,,
+                        """),
                 Arguments.of(
                         RowKind.of(RecordKind.PHOTO_NOTES),
                         lines(

@@ -3,13 +3,16 @@ package quarterlight.ui.words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import quarterlight.edit.EditRefused;
 import quarterlight.edit.spoken.DraftDropping;
 import quarterlight.edit.spoken.DraftKeeping;
+import quarterlight.edit.spoken.DraftTeaching;
 import quarterlight.table.cell.RowContext;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.play.Player;
 import quarterlight.ui.kit.visit.OpenVisit;
+import quarterlight.words.Draft;
 
 /** What can be done with drafts: keep, drop, change, go to what is in doubt, hear. Event thread only. */
 final class WordsActions {
@@ -34,8 +37,8 @@ final class WordsActions {
         add("words.previous", () -> table.turnToDoubt(-1)).key("shift F7");
         add("words.hear", hear).key("F8");
         add("play.toggle.do", player::toggle).key("F4");
-        add("words.slower", () -> speed(player, -1)).key("F2");
-        add("words.faster", () -> speed(player, 1)).key("F3");
+        add("words.slower", () -> speed(player, -1)).key("shift F8");
+        add("words.faster", () -> speed(player, 1)).key("alt F8");
         add("words.all", () -> model.showAll(!model.showsAll())).key("F9");
     }
 
@@ -105,19 +108,43 @@ final class WordsActions {
         if (whole.size() == open) {
             table.turnToNext();
         }
+        List<Draft> right = whole.stream()
+                .filter(row -> !row.isChanged())
+                .map(DraftRow::read)
+                .toList();
+        List<Draft> wrong =
+                whole.stream().filter(DraftRow::isChanged).map(DraftRow::read).toList();
         visit.edit(
-                store -> new DraftKeeping(store)
-                        .keep(
-                                walk.get().walk(),
-                                choices,
-                                RowContext.of(
-                                        store.read(),
-                                        parts.catalog(),
-                                        walk.get().patterns())),
-                kept -> said(kept, open - whole.size()));
+                store -> {
+                    DraftKeeping.Outcome kept = new DraftKeeping(store)
+                            .keep(
+                                    walk.get().walk(),
+                                    choices,
+                                    RowContext.of(
+                                            store.read(),
+                                            parts.catalog(),
+                                            walk.get().patterns()));
+                    return new Done(kept, notLearned(right, wrong));
+                },
+                done -> said(done, open - whole.size()));
     }
 
-    private void said(DraftKeeping.Outcome kept, long left) {
+    /** What was kept, and why nothing was learned from it, if so. */
+    private record Done(DraftKeeping.Outcome kept, Optional<String> notLearned) {}
+
+    /** Kept drafts count as right, changed and dropped ones as wrong; rows stay whether or not that can be written down. */
+    private Optional<String> notLearned(List<Draft> right, List<Draft> wrong) {
+        try {
+            new DraftTeaching(parts.settings().folder()).teach(right, wrong);
+            return Optional.empty();
+        } catch (EditRefused e) {
+            return Optional.of(e.getMessage());
+        }
+    }
+
+    private void said(Done done, long left) {
+        done.notLearned().ifPresent(parts.problems()::remark);
+        DraftKeeping.Outcome kept = done.kept();
         if (kept.kept().size() > 1 || left > 0) {
             parts.problems().remark(parts.texts().get("words.kept", kept.kept().size(), kept.rows(), left));
         }
@@ -125,12 +152,19 @@ final class WordsActions {
 
     /** Drops what is selected; undo offers it again. */
     void drop() {
-        List<String> ids = chosen().stream().map(DraftRow::id).toList();
+        List<DraftRow> chosen = chosen();
+        List<String> ids = chosen.stream().map(DraftRow::id).toList();
         Optional<WalkReading.Walk> walk = model.walk();
         if (!visit.isEditable() || walk.isEmpty() || ids.isEmpty()) {
             return;
         }
         table.turnToNext();
-        visit.edit(store -> new DraftDropping(store).drop(walk.get().walk(), ids), dropped -> {});
+        visit.edit(
+                store -> {
+                    new DraftDropping(store).drop(walk.get().walk(), ids);
+                    return notLearned(
+                            List.of(), chosen.stream().map(DraftRow::read).toList());
+                },
+                notLearned -> notLearned.ifPresent(parts.problems()::remark));
     }
 }
