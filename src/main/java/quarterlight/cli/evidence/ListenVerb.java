@@ -59,12 +59,28 @@ public final class ListenVerb implements Verb {
                 .addPositional(CliOptions.visit())
                 .addOption(CliOptions.text(KEEP, "ID,...", "make rows of these drafts, as one undo step"))
                 .addOption(CliOptions.text(DROP, "ID,...", "do not offer these drafts again, as one undo step"))
+                .addOption(CliOptions.text(
+                        RecognizeCall.MODEL,
+                        "MODEL",
+                        "first make the words of films and memos that have none, by this model file of a"
+                                + " speech recognizer"))
+                .addOption(CliOptions.text(RecognizeCall.OF, "FILM", "the one film or memo to make the words of"))
                 .addOption(CliOptions.json());
     }
 
     @Override
     public int run(ParseResult call) throws CallRefused, EditRefused, VisitProblem {
         boolean keeps = call.hasMatchedOption(KEEP);
+        if (call.hasMatchedOption(RecognizeCall.MODEL)) {
+            if (keeps || call.hasMatchedOption(DROP)) {
+                throw new CallRefused(RecognizeCall.MODEL + " goes without " + KEEP + " and " + DROP
+                        + "; make the words first, then look at their drafts");
+            }
+            return new RecognizeCall(around).run(call);
+        }
+        if (call.hasMatchedOption(RecognizeCall.OF)) {
+            throw new CallRefused(RecognizeCall.OF + " goes with " + RecognizeCall.MODEL + " MODEL; name a model file");
+        }
         if (keeps && call.hasMatchedOption(DROP)) {
             throw new CallRefused(KEEP + " and " + DROP + " do not go together; give one of them");
         }
