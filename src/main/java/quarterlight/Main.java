@@ -14,6 +14,8 @@ import quarterlight.cli.LogFile;
 import quarterlight.cli.Program;
 import quarterlight.cli.call.CliContext;
 import quarterlight.cli.text.Console;
+import quarterlight.cli.text.StandardInput;
+import quarterlight.cli.text.StatusLine;
 import quarterlight.diagram.NominalAreas;
 import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.diagram.file.VisitDiagram;
@@ -36,9 +38,12 @@ public final class Main {
             desk.begin();
         }
         LogFile log = LogFile.install(settings);
+        PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
         Console console = new Console(
                 new PrintStream(System.out, false, StandardCharsets.UTF_8),
-                new PrintStream(System.err, true, StandardCharsets.UTF_8));
+                err,
+                new StandardInput(System.in),
+                StatusLine.ofThisProcess(err));
         CliContext around = new CliContext(
                 console,
                 Clock.system(java.time.ZoneId.systemDefault()),

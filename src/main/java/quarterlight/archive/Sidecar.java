@@ -16,17 +16,43 @@ import quarterlight.visit.photo.Position;
 /**
  * What other programs may know of one photo, as an XMP packet in a file of its own beside the photo.
  * <p>Source: ISO 16684-1 (XMP data model and serialization): {@code dc:subject}, {@code dc:description} and {@code xmp:CreateDate};
- * the exif schema of "XMP Specification Part 2" for {@code exif:DateTimeOriginal} and the place.
+ * the exif schema of "XMP Specification Part 2" for {@code exif:DateTimeOriginal} and the place; {@code xmp:Rating} as there; hierarchical keywords and regions by {@link SidecarRegion}.
  *
  * @param subjects zones and what is shown, in words
  * @param description the caption
  * @param taken when it was taken, after the clock was set right
  * @param place left out unless the user asks for places
+ * @param paths what {@link #subjects} say as a hierarchy: group of zones, zone
+ * @param regions what is marked on the photo
+ * @param size of the upright photo, to which the regions apply; absent if it is not known, and then no region is told
+ * @param rejected whether the photo was put aside
  */
 public record Sidecar(
-        List<String> subjects, Optional<String> description, Optional<OffsetDateTime> taken, Optional<Position> place) {
+        List<String> subjects,
+        Optional<String> description,
+        Optional<OffsetDateTime> taken,
+        Optional<Position> place,
+        List<List<String>> paths,
+        List<SidecarRegion> regions,
+        Optional<Size> size,
+        boolean rejected) {
+    /** Without a hierarchy, regions and rating. */
+    Sidecar(
+            List<String> subjects,
+            Optional<String> description,
+            Optional<OffsetDateTime> taken,
+            Optional<Position> place) {
+        this(subjects, description, taken, place, List.of(), List.of(), Optional.empty(), false);
+    }
+
+    /** Width and height, pixels. */
+    public record Size(int width, int height) {}
+
+    /** The XMP specification, part 1, 8.4: -1 for a rejected file. */
+    private static final String REJECTED = "-1";
+
     private static final String META = "adobe:ns:meta/";
-    private static final String RDF = "http://www.w3.org/1999/02/22-rdf-syntax-ns#";
+    static final String RDF = "http://www.w3.org/1999/02/22-rdf-syntax-ns#";
     private static final String DC = "http://purl.org/dc/elements/1.1/";
     private static final String XMP = "http://ns.adobe.com/xap/1.0/";
     private static final String EXIF = "http://ns.adobe.com/exif/1.0/";
@@ -34,6 +60,9 @@ public record Sidecar(
 
     public Sidecar {
         subjects = List.copyOf(subjects);
+        paths = paths.stream().map(List::copyOf).toList();
+        regions = List.copyOf(regions);
+        Objects.requireNonNull(size, "size");
         Objects.requireNonNull(description, "description");
         Objects.requireNonNull(taken, "taken");
         Objects.requireNonNull(place, "place");
@@ -55,6 +84,7 @@ public record Sidecar(
             xml.writeNamespace("dc", DC);
             xml.writeNamespace("xmp", XMP);
             xml.writeNamespace("exif", EXIF);
+            SidecarRegion.namespaces(xml);
             xml.writeAttribute("rdf", RDF, "about", "");
             properties(xml);
             xml.writeEndElement();
@@ -89,6 +119,13 @@ public record Sidecar(
             xml.writeEndElement();
             xml.writeEndElement();
         }
+        SidecarRegion.keywords(xml, paths);
+        if (size.isPresent() && !regions.isEmpty()) {
+            SidecarRegion.write(xml, regions, size.get());
+        }
+        if (rejected) {
+            element(xml, "xmp", XMP, "Rating", REJECTED);
+        }
         if (taken.isPresent()) {
             element(xml, "xmp", XMP, "CreateDate", TIME.format(taken.get()));
             element(xml, "exif", EXIF, "DateTimeOriginal", TIME.format(taken.get()));
@@ -99,7 +136,7 @@ public record Sidecar(
         }
     }
 
-    private static void element(XMLStreamWriter xml, String prefix, String namespace, String name, String text)
+    static void element(XMLStreamWriter xml, String prefix, String namespace, String name, String text)
             throws XMLStreamException {
         xml.writeStartElement(prefix, name, namespace);
         xml.writeCharacters(clean(text));

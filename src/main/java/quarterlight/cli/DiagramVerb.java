@@ -1,5 +1,6 @@
 package quarterlight.cli;
 
+import java.io.IOException;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -35,12 +36,12 @@ final class DiagramVerb implements Verb {
                         .required(true)
                         .description("the word check")
                         .build())
-                .addPositional(CliOptions.path(1, "FILE.svg", "the diagram"))
+                .addPositional(CliOptions.path(1, "FILE.svg", "the diagram; - for standard input"))
                 .addOption(CliOptions.json());
     }
 
     @Override
-    public int run(ParseResult call) throws CallRefused {
+    public int run(ParseResult call) throws CallRefused, IOException {
         String word = call.matchedPositionalValue(0, "");
         if (!word.equals("check")) {
             throw new CallRefused(
@@ -49,7 +50,8 @@ final class DiagramVerb implements Verb {
         List<DiagramFinding> findings;
         try {
             findings = DiagramCheck.check(
-                    DiagramFile.read(CliOptions.pathAt(call, 1)), around.zones().get());
+                    DiagramFile.read(around.console().in().file(CliOptions.pathAt(call, 1))),
+                    around.zones().get());
         } catch (DiagramRefused e) {
             throw new CallRefused(e.getMessage());
         }

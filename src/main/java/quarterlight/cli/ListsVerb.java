@@ -14,9 +14,13 @@ import quarterlight.cli.call.CliContext;
 import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
 import quarterlight.cli.call.Verb;
+import quarterlight.cli.text.StandardInput;
 import quarterlight.cli.text.TextTable;
 import quarterlight.edit.EditRefused;
+import quarterlight.edit.export.Targets;
+import quarterlight.edit.list.ListBundle;
 import quarterlight.edit.list.UserLists;
+import quarterlight.file.DurableFiles;
 import quarterlight.table.TableUnreadable;
 import quarterlight.table.json.JsonObject;
 import quarterlight.table.list.UserList;
@@ -26,6 +30,8 @@ import quarterlight.units.Worded;
 final class ListsVerb implements Verb {
     private static final String TAKE = "--take";
     private static final String SHIPPED = "--shipped";
+    private static final String EXPORT = "--export";
+    private static final String IMPORT = "--import";
 
     private final CliContext around;
 
@@ -47,7 +53,13 @@ final class ListsVerb implements Verb {
                         .required(false)
                         .description("which list")
                         .build())
-                .addOption(CliOptions.pathOption(TAKE, "FILE.csv", "use this file as your list"))
+                .addOption(CliOptions.pathOption(TAKE, "FILE.csv", "use this file as your list; - for standard input"))
+                .addOption(CliOptions.pathOption(
+                        EXPORT, "FILE", "write all lists of your own into one file, for another computer; - prints it"))
+                .addOption(CliOptions.pathOption(
+                        IMPORT,
+                        "FILE",
+                        "use the lists of such a file; yours are kept next to them, sentences are joined"))
                 .addOption(OptionSpec.builder(SHIPPED)
                         .type(boolean.class)
                         .description("go back to the built-in list; your file is kept next to it")
@@ -57,6 +69,9 @@ final class ListsVerb implements Verb {
 
     @Override
     public int run(ParseResult call) throws CallRefused, EditRefused, IOException {
+        if (call.hasMatchedOption(EXPORT) || call.hasMatchedOption(IMPORT)) {
+            return bundle(call);
+        }
         UserLists lists = new UserLists(around.settings());
         Optional<String> name = Optional.ofNullable(call.matchedPositionalValue(0, null));
         boolean take = call.hasMatchedOption(TAKE);
@@ -74,7 +89,7 @@ final class ListsVerb implements Verb {
                         "there is no list \"" + name.get() + "\"; they are " + Worded.words(UserList.class)));
         try {
             if (take) {
-                lists.take(list, call.matchedOptionValue(TAKE, Path.of("")));
+                lists.take(list, around.console().in().file(call.matchedOptionValue(TAKE, Path.of(""))));
                 show(call, lists, List.of(list));
             } else if (shipped) {
                 lists.giveUp(list);
@@ -84,6 +99,40 @@ final class ListsVerb implements Verb {
             }
         } catch (TableUnreadable e) {
             throw new CallRefused(e.getMessage());
+        }
+        return Exit.DONE;
+    }
+
+    private int bundle(ParseResult call) throws CallRefused, EditRefused, IOException {
+        if (call.hasMatchedOption(EXPORT) == call.hasMatchedOption(IMPORT)
+                || call.hasMatchedOption(TAKE)
+                || call.hasMatchedOption(SHIPPED)
+                || call.hasMatchedPositional(0)) {
+            throw new CallRefused("lists: " + EXPORT + " and " + IMPORT + " stand alone, for all lists of your own");
+        }
+        ListBundle bundle = new ListBundle(around.settings());
+        List<String> names;
+        if (call.hasMatchedOption(IMPORT)) {
+            names = bundle.take(around.console().in().file(call.matchedOptionValue(IMPORT, Path.of(""))));
+        } else {
+            Path target = call.matchedOptionValue(EXPORT, Path.of(""));
+            if (StandardInput.isMeant(target)) {
+                around.console().print(bundle.text());
+                return Exit.DONE;
+            }
+            Targets.requireFree(target);
+            DurableFiles.text(target, bundle.text());
+            names = bundle.names();
+        }
+        if (CliOptions.isJson(call)) {
+            around.console().print(new JsonObject().put("files", names).text());
+        } else {
+            String what = call.hasMatchedOption(IMPORT) ? "Taken: " : "Written: ";
+            around.console()
+                    .print(
+                            names.isEmpty()
+                                    ? "There are no lists of your own.\n"
+                                    : what + String.join(", ", names) + ".\n");
         }
         return Exit.DONE;
     }

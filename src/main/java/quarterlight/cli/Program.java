@@ -10,8 +10,6 @@ import java.util.Objects;
 import java.util.concurrent.CancellationException;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import quarterlight.about.ProgramVersion;
@@ -37,26 +35,14 @@ public final class Program {
         this.around = Objects.requireNonNull(around, "around");
     }
 
-    private static CommandLine line(Map<String, Verb> verbs) {
-        CommandSpec root = CliOptions.verb("quarterlight", "The evidence bench of an independent car inspector.");
-        root.addOption(OptionSpec.builder("-V", "--version")
-                .versionHelp(true)
-                .description("print the version and build")
-                .build());
-        root.usageMessage().footer("", "For more, use VERB --help or help VERB.");
-        CommandLine line = new CommandLine(root);
-        verbs.forEach((name, verb) -> line.addSubcommand(name, verb.spec()));
-        line.setUsageHelpWidth(110);
-        line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
-        return line;
-    }
-
     /** Runs a call. Never throws for what a user can do wrong. */
     public int run(String... args) {
         String[] call = CliOptions.spelledOut(Verbs.NAMES, args);
+        CliContext here =
+                CliOptions.isQuiet(call) ? around.with(around.console().quiet()) : around;
         try {
-            Map<String, Verb> verbs = Verbs.of(around, call);
-            CommandLine line = line(verbs);
+            Map<String, Verb> verbs = Verbs.of(here, call);
+            CommandLine line = Verbs.line(verbs);
             return dispatch(verbs, line, line.parseArgs(call));
         } catch (ParameterException e) {
             return stop(call, Exit.UNUSABLE, UsageMessages.sentence(e));
@@ -91,6 +77,16 @@ public final class Program {
                     "an error in the program stopped this command ("
                             + e.getClass().getSimpleName() + "); details are in " + around.log()
                             + "; please report it");
+        } finally {
+            forgetInput();
+        }
+    }
+
+    private void forgetInput() {
+        try {
+            around.console().in().close();
+        } catch (IOException e) {
+            LOG.log(System.Logger.Level.WARNING, "what came by standard input could not be removed", e);
         }
     }
 
@@ -98,7 +94,9 @@ public final class Program {
     private int stop(String[] call, int status, String sentence) {
         around.console().complain(sentence);
         if (CliOptions.asksForJson(call)) {
-            JsonObject error = new JsonObject().put("exit", status).put("sentence", sentence);
+            JsonObject error = new JsonObject()
+                    .put("exit", status)
+                    .put("sentence", around.console().in().told(sentence));
             around.console().print(new JsonObject().put("error", error).text());
         }
         return status;

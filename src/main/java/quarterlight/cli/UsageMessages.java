@@ -6,7 +6,6 @@ import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
-import quarterlight.table.text.Nearest;
 
 /** A call that cannot be understood, as one sentence: what is wrong and where to read more. */
 final class UsageMessages {
@@ -46,7 +45,7 @@ final class UsageMessages {
             List<String> verbs = e.getCommandLine().getSubcommands().keySet().stream()
                     .sorted()
                     .toList();
-            return "there is no verb \"" + word + "\"" + Nearest.hint(word, verbs) + "; --help lists all";
+            return "there is no verb \"" + word + "\"" + OtherVerbs.hint(word, verbs) + "; --help lists all";
         }
         String kind = word.startsWith("-") ? "there is no option " : "unexpected argument ";
         return (root ? "" : verb + ": ") + kind + "\"" + word + "\"; see " + (root ? "--help" : verb + " --help");

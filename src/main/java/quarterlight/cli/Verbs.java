@@ -3,6 +3,10 @@ package quarterlight.cli;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import quarterlight.cli.analysis.CompareVerb;
 import quarterlight.cli.analysis.DatesVerb;
 import quarterlight.cli.analysis.FindingsVerb;
@@ -11,6 +15,7 @@ import quarterlight.cli.analysis.HistoryVerb;
 import quarterlight.cli.analysis.RustVerb;
 import quarterlight.cli.analysis.ZonesVerb;
 import quarterlight.cli.call.CliContext;
+import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Verb;
 import quarterlight.cli.delivery.ArchiveVerb;
 import quarterlight.cli.delivery.AuditVerb;
@@ -29,6 +34,10 @@ import quarterlight.cli.evidence.PhotosVerb;
 import quarterlight.cli.evidence.SetVerb;
 import quarterlight.cli.evidence.SuggestVerb;
 import quarterlight.cli.evidence.WordsVerb;
+import quarterlight.cli.library.BackupVerb;
+import quarterlight.cli.library.VisitsVerb;
+import quarterlight.cli.shell.CompletionVerb;
+import quarterlight.cli.shell.ManVerb;
 
 /** Every verb, in the order of the job. */
 final class Verbs {
@@ -62,7 +71,11 @@ final class Verbs {
             "restore",
             "export",
             "diagram",
-            "lists");
+            "lists",
+            "visits",
+            "backup",
+            "completion",
+            "man");
 
     private Verbs() {}
 
@@ -73,6 +86,27 @@ final class Verbs {
         List<String> wanted = NAMES.contains(first) ? List.of(first) : NAMES;
         wanted.forEach(name -> verbs.put(name, named(name, around)));
         return verbs;
+    }
+
+    private static Map<String, Verb> all(CliContext around) {
+        Map<String, Verb> verbs = new LinkedHashMap<>();
+        NAMES.forEach(name -> verbs.put(name, named(name, around)));
+        return verbs;
+    }
+
+    /** The command line of these verbs. */
+    static CommandLine line(Map<String, Verb> verbs) {
+        CommandSpec root = CliOptions.verb("quarterlight", "The evidence bench of an independent car inspector.");
+        root.addOption(OptionSpec.builder("-V", "--version")
+                .versionHelp(true)
+                .description("print the version and build")
+                .build());
+        root.usageMessage().footer("", "For more, use VERB --help or help VERB.");
+        CommandLine line = new CommandLine(root);
+        verbs.forEach((name, verb) -> line.addSubcommand(name, verb.spec()));
+        line.setUsageHelpWidth(110);
+        line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
+        return line;
     }
 
     private static Verb named(String name, CliContext around) {
@@ -104,6 +138,10 @@ final class Verbs {
             case "export" -> new ExportVerb(around);
             case "diagram" -> new DiagramVerb(around);
             case "lists" -> new ListsVerb(around);
+            case "visits" -> new VisitsVerb(around);
+            case "backup" -> new BackupVerb(around);
+            case "completion" -> new CompletionVerb(around, () -> line(all(around)));
+            case "man" -> new ManVerb(around, () -> line(all(around)));
             default -> throw new IllegalArgumentException(name + " is no verb");
         };
     }

@@ -56,6 +56,6 @@ public record SpokenWalk(List<Draft> drafts, List<String> remarks) {
                 .toList();
         CarZones places = new CarZones(zones, car.body(), car.drive());
         return new SpokenWalk(
-                Listening.drafts(words, places, LexiconTable.load(settings), LexiconTable.weights()), remarks);
+                Listening.drafts(words, places, LexiconTable.load(settings), LexiconTable.weights(settings)), remarks);
     }
 }

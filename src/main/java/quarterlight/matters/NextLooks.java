@@ -85,20 +85,29 @@ final class NextLooks {
         List<Zone> main =
                 unseen.stream().filter(zone -> load(zone) == Load.MAIN).toList();
         if (!main.isEmpty()) {
-            addUnseen(main, "A hole there would be grave.", Severity.GRAVE);
+            addUnseen(
+                    "what carries engine, axles, suspension or the body",
+                    main,
+                    "A hole there would be grave.",
+                    Severity.GRAVE);
         }
         List<Zone> shell =
                 unseen.stream().filter(zone -> load(zone) != Load.MAIN).toList();
         if (!shell.isEmpty()) {
-            addUnseen(shell, "A hole there weakens the body and needs new metal welded in.", Severity.MAJOR);
+            addUnseen(
+                    "the sheet metal that shares the load",
+                    shell,
+                    "A hole there weakens the body and needs new metal welded in.",
+                    Severity.MAJOR);
         }
     }
 
-    private void addUnseen(List<Zone> zones, String why, Severity turns) {
+    /** @param what what the zones do, said so that the main parts and the sheet metal around them do not read as one entry twice */
+    private void addUnseen(String what, List<Zone> zones, String why, Severity turns) {
         String names = zones.stream().limit(NAMED).map(Zone::label).collect(Collectors.joining("; "));
         String more = zones.size() > NAMED ? "; and " + (zones.size() - NAMED) + " more" : "";
         add(
-                "Look for rust in what carries load and was not checked: " + names + more + ".",
+                "Look for rust in " + what + ", not checked so far: " + names + more + ".",
                 why,
                 zones.stream().map(Zone::id).toList(),
                 turns,

@@ -35,7 +35,7 @@ public final class CsvFile {
 
     /** Reads a table that was fetched already. */
     public static <T> TableRead<T> read(TableSource source, RowKind<T> kind, RowContext context) {
-        return read(source.name(), source.bytes(), kind, context);
+        return read(source.name(), source.bytes(kind.word()), kind, context);
     }
 
     /** Reads a table from the bytes of a file. */

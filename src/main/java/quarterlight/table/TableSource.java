@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
 import quarterlight.file.PlainFile;
+import quarterlight.table.drawn.DrawnReader;
 import quarterlight.table.workbook.Workbook;
 import quarterlight.table.workbook.WorkbookRefused;
 
@@ -64,6 +65,20 @@ public final class TableSource {
 
     public byte[] bytes() {
         return bytes.clone();
+    }
+
+    /** The table of one kind: of a document of drawings its rows of that kind, else all there is. */
+    byte[] bytes(String kind) {
+        if (!DrawnReader.isOne(bytes)) {
+            return bytes.clone();
+        }
+        try {
+            return DrawnReader.csv(bytes, kind)
+                    .map(csv -> csv.getBytes(StandardCharsets.UTF_8))
+                    .orElseGet(bytes::clone);
+        } catch (IOException e) {
+            return bytes.clone();
+        }
     }
 
     private static byte[] bytes(Path file) throws TableUnreadable {

@@ -55,6 +55,8 @@ final class DeskActions {
     private final Command hideDiagram;
     private final Command photoBeside;
     private final Command nextDoubt;
+    private final Command grounds;
+    private final Command leaveDoubt;
     private final Command keys;
     private List<Path> waiting = List.of();
     private final Map<Station, Command> stations = new EnumMap<>(Station.class);
@@ -89,6 +91,8 @@ final class DeskActions {
         photoBeside =
                 always("do.photo-beside", () -> say(VisitPanel::togglePhoto)).key("F12");
         nextDoubt = always("do.next-doubt", () -> say(VisitPanel::nextDoubt)).key("F6");
+        leaveDoubt = always("do.leave-doubt", () -> say(VisitPanel::leaveDoubt)).key("shift F6");
+        grounds = always("do.grounds", () -> say(VisitPanel::askGrounds)).key("F3");
         keys = always("do.keys", () -> new ShortcutsDialog(parts, window).show())
                 .menuKey("K");
         for (Station station : Station.values()) {
@@ -122,7 +126,19 @@ final class DeskActions {
                 newVisit, openVisit, facts, drawing, takeIn, addTable, sheet, twoCars, closeVisit, quit, undo, redo));
         all.addAll(stations.values());
         all.addAll(List.of(
-                nextDoubt, hideDiagram, photoBeside, unit, brightness, larger, smaller, help, manual, keys, about));
+                nextDoubt,
+                leaveDoubt,
+                grounds,
+                hideDiagram,
+                photoBeside,
+                unit,
+                brightness,
+                larger,
+                smaller,
+                help,
+                manual,
+                keys,
+                about));
         return all;
     }
 
@@ -136,6 +152,8 @@ final class DeskActions {
         hideDiagram.setEnabled(visit.isPresent());
         photoBeside.setEnabled(visit.isPresent());
         nextDoubt.setEnabled(visit.isPresent());
+        grounds.setEnabled(visit.isPresent());
+        leaveDoubt.setEnabled(visit.isPresent());
         stations.values().forEach(command -> command.setEnabled(visit.isPresent()));
         int percent = settings().sight().textPercent();
         larger.setEnabled(percent < Sight.MOST_PERCENT);
@@ -342,6 +360,14 @@ final class DeskActions {
 
     Command hideDiagram() {
         return hideDiagram;
+    }
+
+    Command leaveDoubt() {
+        return leaveDoubt;
+    }
+
+    Command grounds() {
+        return grounds;
     }
 
     Command photoBeside() {

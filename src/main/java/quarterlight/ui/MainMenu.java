@@ -110,7 +110,9 @@ final class MainMenu extends JMenuBar {
         menu.add(actions.undo());
         menu.add(actions.redo());
         menu.addSeparator();
+        menu.add(actions.grounds());
         menu.add(actions.nextDoubt());
+        menu.add(actions.leaveDoubt());
         return menu;
     }
 

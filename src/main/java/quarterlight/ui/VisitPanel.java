@@ -16,19 +16,22 @@ import static quarterlight.visit.row.RecordKind.TRIALS;
 
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.SwingUtilities;
 import quarterlight.ui.diagram.CarAndPhoto;
 import quarterlight.ui.diagram.DiagramSide;
 import quarterlight.ui.diagram.Layer;
-import quarterlight.ui.doubt.Doubt;
 import quarterlight.ui.doubt.Doubts;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.UiContext;
@@ -38,10 +41,13 @@ import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Roomy;
 import quarterlight.ui.kit.look.ShareSplit;
 import quarterlight.ui.kit.place.ChangedRows;
+import quarterlight.ui.kit.place.Subject;
 import quarterlight.ui.kit.view.PhotoCanvas;
+import quarterlight.ui.kit.visit.Doubt;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
 import quarterlight.ui.kit.visit.StationScreen;
+import quarterlight.ui.lens.EvidenceLens;
 
 /** One visit in the window: the rail, the diagram, and what the station in front puts beside it. Event thread only. */
 final class VisitPanel extends JPanel {
@@ -67,6 +73,7 @@ final class VisitPanel extends JPanel {
     private final ShareSplit split;
     private Station station;
     private transient Optional<Doubt> doubt = Optional.empty();
+    private final transient Set<Doubt> leftAsIs = new HashSet<>();
 
     VisitPanel(UiContext parts, OpenVisit visit, DeskActions actions, Consumer<String> foot) {
         super(new BorderLayout());
@@ -82,6 +89,7 @@ final class VisitPanel extends JPanel {
         pictureKeys = new PictureKeys(parts.texts(), this::picture, photo, left::isPhotoShown);
         split = new ShareSplit(left, sides, Math.min(900, Math.max(100, permille)) / 1000.0);
         visit.onStep(this::reveal);
+        new EvidenceLens(parts, visit, () -> SwingUtilities.getWindowAncestor(this), this::reveal);
         add(railWithRoom(), BorderLayout.WEST);
         add(split, BorderLayout.CENTER);
         layOut();
@@ -175,10 +183,32 @@ final class VisitPanel extends JPanel {
         return parts.texts().get(left.togglePhoto() ? "beside.toggled" : "beside.own");
     }
 
+    private List<Doubt> doubts() {
+        List<Doubt> open = new ArrayList<>(screen(Station.PHOTOS).doubts());
+        open.addAll(Doubts.of(parts.texts(), visit::label, visit.visit(), visit.findings(), visit.coverage()));
+        open.addAll(screen(Station.PAGES).doubts());
+        open.removeAll(leftAsIs);
+        return open;
+    }
+
+    /** Leaves the doubt in hand as it is for this sitting, and goes to the next. */
+    String leaveDoubt() {
+        List<Doubt> open = doubts();
+        Optional<Doubt> done = doubt;
+        Optional<Doubt> next = Doubts.after(open, done);
+        done.ifPresent(leftAsIs::add);
+        doubt = next.filter(one -> !done.equals(next));
+        return showDoubt(doubts());
+    }
+
     /** Goes to the next thing that is open, and says what it is and how many there are. */
     String nextDoubt() {
-        List<Doubt> doubts = Doubts.of(parts.texts(), visit::label, visit.visit(), visit.findings(), visit.coverage());
+        List<Doubt> doubts = doubts();
         doubt = Doubts.after(doubts, doubt);
+        return showDoubt(doubts);
+    }
+
+    private String showDoubt(List<Doubt> doubts) {
         doubt.ifPresent(one -> {
             if (one.station() != station) {
                 show(one.station());
@@ -187,6 +217,19 @@ final class VisitPanel extends JPanel {
         });
         return doubt.map(one -> parts.texts().get("doubt.open", doubts.size(), one.sentence()))
                 .orElse(parts.texts().get(visit.findings().isEmpty() ? "working.out" : "doubt.none"));
+    }
+
+    /** Shows what the row or zone in hand rests on; says what to choose if nothing is. */
+    String askGrounds() {
+        Optional<Subject> subject = front().flatMap(StationScreen::subject)
+                .or(() -> visit.selection().zones().stream().findFirst().map(Subject.OfZone::new))
+                .or(() -> visit.selection().photo().flatMap(photo -> visit.zonesOf(photo).stream()
+                        .findFirst()
+                        .map(Subject.OfZone::new)));
+        subject.ifPresent(visit::ask);
+        return subject.isEmpty()
+                ? parts.texts().get("lens.choose")
+                : visit.findings().isEmpty() ? parts.texts().get("working.out") : " ";
     }
 
     /** Goes where undo or redo acted. */

@@ -47,6 +47,42 @@ class SidecarTest {
     }
 
     @Test
+    void hierarchyRegionsAndRatingAreWhereReadersLook() throws Exception {
+        String rs = "http://www.metadataworkinggroup.com/schemas/regions/";
+        String kw = "http://www.metadataworkinggroup.com/schemas/keywords/";
+        Sidecar sidecar = new Sidecar(
+                List.of("Left front door"),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(List.of("outer", "Left front door"), List.of("outer", "Hood"), List.of("bay", "Firewall")),
+                List.of(
+                        new SidecarRegion(0.5, 0.25, 0.1, 0.2, "Hood: scale", Optional.of("lip & seam")),
+                        new SidecarRegion(0.1, 0.1, 0.2, 0.2, "arrow", Optional.empty())),
+                Optional.of(new Sidecar.Size(4000, 3000)),
+                true);
+        XMPMeta meta = read(sidecar);
+        assertThat(meta.getPropertyString("http://ns.adobe.com/xap/1.0/", "Rating"))
+                .isEqualTo("-1");
+        String list = "Regions/mwg-rs:RegionList";
+        assertThat(meta.countArrayItems(rs, list)).isEqualTo(2);
+        assertThat(meta.getPropertyString(rs, list + "[1]/mwg-rs:Name")).isEqualTo("Hood: scale");
+        assertThat(meta.getPropertyString(rs, list + "[1]/mwg-rs:Description")).isEqualTo("lip & seam");
+        assertThat(meta.getPropertyDouble(rs, list + "[1]/mwg-rs:Area/stArea:y"))
+                .isEqualTo(0.25);
+        assertThat(meta.getPropertyInteger(rs, "Regions/mwg-rs:AppliedToDimensions/stDim:h"))
+                .isEqualTo(3000);
+        String top = "Keywords/mwg-kw:Hierarchy";
+        assertThat(meta.countArrayItems(kw, top)).isEqualTo(2);
+        assertThat(meta.getPropertyString(kw, top + "[1]/mwg-kw:Children[2]/mwg-kw:Keyword"))
+                .isEqualTo("Hood");
+        XMPMeta plain = read(new Sidecar(List.of(), Optional.empty(), Optional.empty(), Optional.empty()));
+        assertThat(plain.doesPropertyExist(rs, "Regions")).isFalse();
+        assertThat(plain.doesPropertyExist("http://ns.adobe.com/xap/1.0/", "Rating"))
+                .isFalse();
+    }
+
+    @Test
     void whatWasTypedStaysTextWhateverItHolds() throws Exception {
         String typed = "</rdf:li><x y='1'>&amp; \"größer\" 塗装 \ud83d\ude97 ]]> <!-- two\nlines";
         XMPMeta meta = read(new Sidecar(List.of(typed), Optional.of(typed), Optional.empty(), Optional.empty()));

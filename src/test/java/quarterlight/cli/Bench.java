@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -22,6 +23,8 @@ import java.util.stream.Stream;
 import quarterlight.cli.call.CliContext;
 import quarterlight.cli.call.Exit;
 import quarterlight.cli.text.Console;
+import quarterlight.cli.text.StandardInput;
+import quarterlight.cli.text.StatusLine;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.VisitFixture;
@@ -83,10 +86,18 @@ public final class Bench {
     }
 
     public Outcome run(String... args) {
+        return runWith(new byte[0], args);
+    }
+
+    /** The same, with something on standard input. */
+    public Outcome runWith(byte[] input, String... args) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         Console console = new Console(
-                new PrintStream(out, true, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8));
+                new PrintStream(out, true, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8),
+                new StandardInput(new ByteArrayInputStream(input)),
+                StatusLine.none());
         int status = new Program(around(console)).run(args);
         return new Outcome(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }

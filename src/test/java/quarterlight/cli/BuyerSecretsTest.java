@@ -86,9 +86,11 @@ class BuyerSecretsTest {
                         visit,
                         bench.file(
                                 "pins.csv",
-                                "photo,zone,view,x,y,shows\n"
-                                        + "IMG_0.JPG,hood,top,0.2,0.5,plate\n"
-                                        + "IMG_1.JPG,decklid,top,0.8,0.5,plate\n"))
+                                """
+                                photo,zone,view,x,y,shows
+                                IMG_0.JPG,hood,top,0.2,0.5,plate
+                                IMG_1.JPG,decklid,top,0.8,0.5,plate
+                                """))
                 .done();
         bench.run(
                         "add",

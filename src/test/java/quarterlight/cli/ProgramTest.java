@@ -1,5 +1,6 @@
 package quarterlight.cli;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
@@ -30,6 +31,33 @@ class ProgramTest {
     void nothingIsSuggestedWhereNothingIsNear() {
         assertThat(bench.run("xyzzy").complains(2, "no verb \"xyzzy\"").err()).doesNotContain("nearest");
         bench.run("hist").complains(2, "nearest is history");
+    }
+
+    @Test
+    void anotherWordForAVerbLeadsToIt() {
+        bench.run("open").complains(2, "no verb \"open\"", "you may mean desk");
+        bench.run("import", "x").complains(2, "you may mean intake or add");
+        bench.run("Report").complains(2, "you may mean pages");
+    }
+
+    @Test
+    void aTableComesByStandardInput() {
+        String visit = bench.visit();
+        bench.runWith("zone,value,unit\nhood,5.1,mil\n".getBytes(UTF_8), "add", "readings", visit, "-")
+                .done();
+        bench.runWith("zone,value,unit\nbonnet,5.1,mil\n".getBytes(UTF_8), "add", "readings", visit, "-")
+                .complains(2, "standard input", "no zone \"bonnet\"", "nearest is hood");
+        bench.runWith("zone\nhood\nroof\n".getBytes(UTF_8), "lists", "walk", "--take", "-")
+                .done();
+        assertThat(bench.run("lists", "walk").done().out()).contains("hood", "roof");
+        bench.runWith("<svg".getBytes(UTF_8), "diagram", "check", "-").complains(2, "standard input");
+        bench.run("add", "readings", visit, "-").complains(2, "standard input");
+    }
+
+    @Test
+    void aFolderThatIsThereIsRefusedBeforeAnythingElse() {
+        bench.run("export", folder.resolve("nowhere").toString(), folder.toString())
+                .complains(2, "exists already");
     }
 
     @Test

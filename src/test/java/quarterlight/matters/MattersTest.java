@@ -349,6 +349,20 @@ class MattersTest {
     }
 
     @Test
+    void mainPartsAndTheSheetMetalAroundThemAreToldApartInWhatToLookAtNext() {
+        List<NextLook> unseen = matters().next().stream()
+                .filter(look -> look.what().startsWith("Look for rust"))
+                .toList();
+        assertThat(unseen).hasSize(2);
+        assertThat(unseen.get(0).turns()).isEqualTo(Severity.GRAVE);
+        assertThat(unseen.get(0).what())
+                .contains("carries engine, axles, suspension")
+                .doesNotContain("shares");
+        assertThat(unseen.get(1).turns()).isEqualTo(Severity.MAJOR);
+        assertThat(unseen.get(1).what()).contains("shares the load").doesNotContain("carries");
+    }
+
+    @Test
     void whatConcernsMoreThanSixZonesIsWidespread() {
         Matter unseen = matters().all().stream()
                 .filter(matter -> matter.rule() == MatterRule.STRUCTURE_NOT_SEEN)

@@ -57,13 +57,16 @@ class WrittenRowsTest {
                         RowKind.of(RecordKind.TRACES),
                         lines(
                                 "photo,kind,outline,scale,zone,patch,note",
-                                "one.jpg,surface,\"POLYGON ((10 10, 60.5 10, 60 80, 10 10), (20 15, 30 15, 30 20, 20 15))\",length:0 0 100.25 0:50,hood,p1,",
-                                "two.jpg,hole,\"POLYGON((1 1,2 1,2 2,1 1))\",rectangle:0 0 10 0 10 5 0 5:85.60 x 53.98,,,seen from below")),
+                                "one.jpg,surface,\"POLYGON ((10 10, 60.5 10, 60 80, 10 10), (20 15, 30 15, 30 20, 20"
+                                        + " 15))\",length:0 0 100.25 0:50,hood,p1,",
+                                "two.jpg,hole,\"POLYGON((1 1,2 1,2 2,1 1))\",rectangle:0 0 10 0 10 5 0 5:85.60 x"
+                                        + " 53.98,,,seen from below")),
                 Arguments.of(
                         RowKind.of(RecordKind.MARKS),
                         lines(
                                 "part,kind,text,stage,pattern,expected,zone,view,x,y,photo,note,lead_days,origin",
-                                "block,casting,A ?4 7,cast,letter-day-year,A247,engine,bay,0.4,0.5,one.jpg,greasy,45,replaced")),
+                                "block,casting,A ?4"
+                                    + " 7,cast,letter-day-year,A247,engine,bay,0.4,0.5,one.jpg,greasy,45,replaced")),
                 Arguments.of(
                         RowKind.of(RecordKind.TRIALS),
                         lines(
@@ -77,12 +80,15 @@ class WrittenRowsTest {
                         lines(
                                 "zone,text,origin,condition,part,severity,certainty,said_by,basis,size,photo,at,private,withdraws",
                                 "roof,None seen.,,no rust,,note,,,seen,,one.jpg,,,",
-                                "roof,Drips.,replaced,leaking,drip rail,minor,likely,seller,seen,4 in,walk.mp4,1.5,yes,",
+                                "roof,Drips.,replaced,leaking,drip rail,minor,likely,seller,seen,4"
+                                        + " in,walk.mp4,1.5,yes,",
                                 "hood,Shown thrice.,,pitted,,,,,seen,palm,two.jpg|d4d4d4d40000|one.jpg,,no,2",
                                 "hood,\"Brushed on, thick\",,added coating,,major,guess,other,heard or smelled,,,,,")),
                 Arguments.of(
                         RowKind.of(RecordKind.FEATURES),
-                        "feature,from,to,fitted,zone,note\nside lamps,1970-08,1971,yes,hood,bright\ntwo-piece vent,1970,1970-12-31,,,\n"),
+                        "feature,from,to,fitted,zone,note\n"
+                                + "side lamps,1970-08,1971,yes,hood,bright\n"
+                                + "two-piece vent,1970,1970-12-31,,,\n"),
                 Arguments.of(
                         RowKind.of(RecordKind.PHOTO_NOTES),
                         lines(
@@ -95,7 +101,8 @@ class WrittenRowsTest {
                         RowKind.of(RecordKind.HIDDEN),
                         lines(
                                 "photo,outline,why",
-                                "one.jpg,\"POLYGON ((10 10, 60.5 10, 60 80, 10 10), (20 15, 30 15, 30 20, 20 15))\",plate",
+                                "one.jpg,\"POLYGON ((10 10, 60.5 10, 60 80, 10 10), (20 15, 30 15, 30 20, 20"
+                                        + " 15))\",plate",
                                 "walk.mp4,\"POLYGON ((0 0, 5 0, 5 5, 0 0))\",")),
                 Arguments.of(
                         RowKind.of(RecordKind.CLAIMS),

@@ -21,6 +21,7 @@ import quarterlight.car.body.Body;
 import quarterlight.car.body.BodyStyle;
 import quarterlight.car.body.Construction;
 import quarterlight.car.body.DriveSide;
+import quarterlight.car.body.EnginePlace;
 import quarterlight.table.ZoneTable;
 import quarterlight.units.Worded;
 import quarterlight.words.place.CarZones;
@@ -57,12 +58,11 @@ final class GoldWalk {
         BodyStyle style = Worded.find(BodyStyle.class, facts.get("style")).orElseThrow();
         Construction construction = Worded.find(Construction.class, facts.getOrDefault("construction", ""))
                 .orElse(Construction.usualFor(style));
+        EnginePlace engine = Worded.find(EnginePlace.class, facts.getOrDefault("engine", ""))
+                .orElse(Body.usual(style).engine());
         DriveSide drive = Worded.find(DriveSide.class, facts.getOrDefault("drive", "left"))
                 .orElse(DriveSide.LEFT);
-        return new CarZones(
-                ZoneTable.load(),
-                new Body(style, construction, Body.usual(style).engine()),
-                drive);
+        return new CarZones(ZoneTable.load(), new Body(style, construction, engine), drive);
     }
 
     static List<String> tokens(String text) {

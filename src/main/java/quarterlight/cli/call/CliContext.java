@@ -51,6 +51,11 @@ public record CliContext(
         Map<ZoneId, Area> of(Path folder, VisitFacts facts);
     }
 
+    /** The same with another console. */
+    public CliContext with(Console other) {
+        return new CliContext(other, clock, zones, areas, demoData, desk, log, diagrams);
+    }
+
     /** The user's settings folder, where the log stands too. */
     public Path settings() {
         return log.toAbsolutePath().getParent();

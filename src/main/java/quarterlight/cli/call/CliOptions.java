@@ -17,6 +17,7 @@ import quarterlight.store.folder.VisitFile;
 public final class CliOptions {
     private static final String JSON = "--json";
     private static final String HELP = "--help";
+    private static final String QUIET = "--quiet";
     /** What the virtual machine puts for bytes it cannot read. */
     private static final char UNREADABLE = '\uFFFD';
 
@@ -46,6 +47,10 @@ public final class CliOptions {
                 .usageHelp(true)
                 .description("show this help")
                 .build());
+        spec.addOption(OptionSpec.builder("-q", QUIET)
+                .type(boolean.class)
+                .description("say only what is wrong; the exit status tells the rest")
+                .build());
         spec.usageMessage().description(description).abbreviateSynopsis(false).sortOptions(false);
         return spec;
     }
@@ -60,6 +65,12 @@ public final class CliOptions {
     /** Whether a call that may not even be understood wants its answer as JSON. */
     public static boolean asksForJson(String... call) {
         return Arrays.asList(call).contains(JSON);
+    }
+
+    /** Whether a call wants no report: it says so and asks for no document. */
+    public static boolean isQuiet(String... call) {
+        List<String> words = Arrays.asList(call);
+        return (words.contains(QUIET) || words.contains("-q")) && !asksForJson(call) && !words.contains(HELP);
     }
 
     /**

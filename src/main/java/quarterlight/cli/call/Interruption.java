@@ -2,6 +2,7 @@ package quarterlight.cli.call;
 
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import quarterlight.cli.text.Console;
 import quarterlight.task.Progress;
 
 /**
@@ -15,10 +16,15 @@ public final class Interruption implements Progress, AutoCloseable {
     private final Thread hook = new Thread(this::stopAndWait, "break-off");
     private volatile boolean cancelled;
 
-    private Interruption() {}
+    private final Console console;
 
-    public static Interruption watched() {
-        Interruption interruption = new Interruption();
+    private Interruption(Console console) {
+        this.console = console;
+    }
+
+    /** @param console whose terminal, if there is one, shows how far the job is */
+    public static Interruption watched(Console console) {
+        Interruption interruption = new Interruption(console);
         Runtime.getRuntime().addShutdownHook(interruption.hook);
         return interruption;
     }
@@ -37,7 +43,7 @@ public final class Interruption implements Progress, AutoCloseable {
 
     @Override
     public void report(int done, int total, String what) {
-        // a command prints its result only
+        console.status().show(done, total, what);
     }
 
     @Override
@@ -47,6 +53,7 @@ public final class Interruption implements Progress, AutoCloseable {
 
     @Override
     public void close() {
+        console.status().clear();
         ended.countDown();
         if (!cancelled) {
             Runtime.getRuntime().removeShutdownHook(hook);

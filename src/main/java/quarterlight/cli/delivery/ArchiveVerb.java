@@ -75,7 +75,7 @@ public final class ArchiveVerb implements Verb {
         Archived archived;
         Optional<DisclosurePreview> going = Optional.empty();
         try (VisitStore store = around.visits().forReading(visit);
-                Interruption interruption = Interruption.watched()) {
+                Interruption interruption = Interruption.watched(around.console())) {
             Archiving archiving = new Archiving(
                             around.zones().get(),
                             around.clock(),

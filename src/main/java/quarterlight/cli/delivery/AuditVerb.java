@@ -77,7 +77,7 @@ public final class AuditVerb implements Verb {
 
     private int archive(Path file, ParseResult call) throws CallRefused, IOException {
         ArchiveProof proof;
-        try (Interruption interruption = Interruption.watched()) {
+        try (Interruption interruption = Interruption.watched(around.console())) {
             proof = ArchiveProof.of(file, around.visits(), around.zones().get(), interruption);
         } catch (BagRefused e) {
             throw new CallRefused(e.getMessage());

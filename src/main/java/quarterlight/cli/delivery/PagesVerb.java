@@ -68,7 +68,7 @@ public final class PagesVerb implements Verb {
             if (Files.exists(out) && !Files.isDirectory(out)) {
                 throw new CallRefused(out + " is a file; name a folder for the pages");
             }
-            try (Interruption interruption = Interruption.watched()) {
+            try (Interruption interruption = Interruption.watched(around.console())) {
                 made = make(store, out, choice, interruption);
                 check = OwnLists.work(around).check(store, made);
             }

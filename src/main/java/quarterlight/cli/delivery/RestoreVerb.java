@@ -39,7 +39,7 @@ public final class RestoreVerb implements Verb {
     @Override
     public int run(ParseResult call) throws CallRefused, EditRefused, IOException {
         Restoring.Restored restored;
-        try (Interruption interruption = Interruption.watched()) {
+        try (Interruption interruption = Interruption.watched(around.console())) {
             restored = new Restoring(around.visits(), around.zones().get())
                     .restore(CliOptions.pathAt(call, 0), CliOptions.pathAt(call, 1), interruption);
         } catch (CancellationException e) {

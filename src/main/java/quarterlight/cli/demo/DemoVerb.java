@@ -138,7 +138,7 @@ public final class DemoVerb implements Verb {
         }
         DurableFiles.createFolders(folder);
         Made made = new Made(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
-        try (Interruption interruption = Interruption.watched()) {
+        try (Interruption interruption = Interruption.watched(around.console())) {
             for (Map.Entry<String, Path> source : sources.entrySet()) {
                 Path visit = folder.resolve(source.getKey());
                 if (Files.exists(visit)) {

@@ -1,5 +1,6 @@
 package quarterlight.cli.evidence;
 
+import java.io.IOException;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -61,7 +62,8 @@ final class AddForeign {
     }
 
     /** Reads the table; a profile made or widened by the call is kept. */
-    TableRead<Reading> read(ParseResult call, String kind, VisitRecord visit) throws CallRefused, EditRefused {
+    TableRead<Reading> read(ParseResult call, String kind, VisitRecord visit)
+            throws CallRefused, EditRefused, IOException {
         if (!kind.equals("readings") || !call.hasMatchedOption(PROFILE)) {
             throw new CallRefused(
                     PROFILE + " NAME reads readings, and " + COLUMNS + " and " + ZONES + " are saved under it");
@@ -69,7 +71,8 @@ final class AddForeign {
         String name = call.matchedOptionValue(PROFILE, "");
         ProfileReading profiles = new ProfileReading(around.settings());
         try {
-            ForeignTable table = ForeignTable.read(CliOptions.pathAt(call, 2), AddVerb.sheet(call));
+            ForeignTable table =
+                    ForeignTable.read(around.console().in().file(CliOptions.pathAt(call, 2)), AddVerb.sheet(call));
             ReadingProfile profile = call.hasMatchedOption(COLUMNS)
                     ? ProfileReading.ofWords(call.matchedOptionValue(COLUMNS, ""), table)
                             .knowing(profiles.find(name)

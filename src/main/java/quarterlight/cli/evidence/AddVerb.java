@@ -1,5 +1,6 @@
 package quarterlight.cli.evidence;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -58,7 +59,7 @@ public final class AddVerb implements Verb {
                         .description("what the rows are")
                         .build())
                 .addPositional(CliOptions.visit(1))
-                .addPositional(CliOptions.path(2, "FILE", "the table"))
+                .addPositional(CliOptions.path(2, "FILE", "the table; - for standard input"))
                 .addOption(OptionSpec.builder(KEEP_GOOD)
                         .type(boolean.class)
                         .description("add the good rows even if others are refused")
@@ -68,7 +69,7 @@ public final class AddVerb implements Verb {
     }
 
     @Override
-    public int run(ParseResult call) throws CallRefused, EditRefused, VisitProblem {
+    public int run(ParseResult call) throws CallRefused, EditRefused, VisitProblem, IOException {
         String word = call.matchedPositionalValue(0, "");
         RowKind<?> kind = RowKinds.find(word)
                 .orElseThrow(() -> new CallRefused("there is no kind of table \"" + word + "\""
@@ -83,14 +84,15 @@ public final class AddVerb implements Verb {
 
     /** Where the rows come from. */
     private interface Rows<T> {
-        TableRead<T> of(VisitRecord visit) throws CallRefused, EditRefused;
+        TableRead<T> of(VisitRecord visit) throws CallRefused, EditRefused, IOException;
     }
 
-    private <T> int own(RowKind<T> kind, ParseResult call) throws CallRefused, EditRefused, VisitProblem {
+    private <T> int own(RowKind<T> kind, ParseResult call) throws CallRefused, EditRefused, VisitProblem, IOException {
         return add(kind, call, visit -> read(call, kind, visit));
     }
 
-    private <T> int add(RowKind<T> kind, ParseResult call, Rows<T> rows) throws CallRefused, EditRefused, VisitProblem {
+    private <T> int add(RowKind<T> kind, ParseResult call, Rows<T> rows)
+            throws CallRefused, EditRefused, VisitProblem, IOException {
         boolean json = CliOptions.isJson(call);
         try (VisitStore store = around.visits().forEditing(CliOptions.pathAt(call, 1))) {
             VisitRecord before = store.read();
@@ -117,8 +119,9 @@ public final class AddVerb implements Verb {
         }
     }
 
-    private <T> TableRead<T> read(ParseResult call, RowKind<T> kind, VisitRecord visit) throws CallRefused {
-        Path file = CliOptions.pathAt(call, 2);
+    private <T> TableRead<T> read(ParseResult call, RowKind<T> kind, VisitRecord visit)
+            throws CallRefused, IOException {
+        Path file = around.console().in().file(CliOptions.pathAt(call, 2));
         Path folder = CliOptions.pathAt(call, 1);
         try {
             return CsvFile.read(

@@ -72,7 +72,7 @@ public final class IntakeVerb implements Verb {
         IntakeResult result;
         String added;
         try (DecodingWorkers workers = started();
-                Interruption interruption = Interruption.watched();
+                Interruption interruption = Interruption.watched(around.console());
                 VisitStore store = around.visits().forEditing(CliOptions.pathAt(call, 0))) {
             result = run(store, folders, workers, interruption);
             added = AddedMedia.words(store.read().photos(), result.added());

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
@@ -24,6 +25,7 @@ import quarterlight.edit.EditRefused;
 import quarterlight.edit.spoken.DraftDropping;
 import quarterlight.edit.spoken.DraftKeeping;
 import quarterlight.edit.spoken.DraftLine;
+import quarterlight.edit.spoken.DraftTeaching;
 import quarterlight.edit.spoken.SpokenQuote;
 import quarterlight.edit.spoken.VisitWalk;
 import quarterlight.store.VisitStore;
@@ -39,6 +41,7 @@ import quarterlight.words.Draft;
 public final class ListenVerb implements Verb {
     private static final String KEEP = "--keep";
     private static final String DROP = "--drop";
+    private static final String FORGET = "--forget";
     private static final int PERCENT = 100;
     /** Of drafts that are hardly ever right people are told how many there are. */
     private static final double MIN_SHOWN_P = 0.2;
@@ -62,9 +65,13 @@ public final class ListenVerb implements Verb {
                 .addOption(CliOptions.text(
                         RecognizeCall.MODEL,
                         "MODEL",
-                        "first make the words of films and memos that have none, by this model file of a"
-                                + " speech recognizer"))
+                        "make the words of films and memos that have none, by the speech recognizer with this"
+                                + " model file"))
                 .addOption(CliOptions.text(RecognizeCall.OF, "FILM", "the one film or memo to make the words of"))
+                .addOption(OptionSpec.builder(FORGET)
+                        .type(boolean.class)
+                        .description("forget what kept and dropped drafts have taught")
+                        .build())
                 .addOption(CliOptions.json());
     }
 
@@ -72,8 +79,8 @@ public final class ListenVerb implements Verb {
     public int run(ParseResult call) throws CallRefused, EditRefused, VisitProblem {
         boolean keeps = call.hasMatchedOption(KEEP);
         if (call.hasMatchedOption(RecognizeCall.MODEL)) {
-            if (keeps || call.hasMatchedOption(DROP)) {
-                throw new CallRefused(RecognizeCall.MODEL + " goes without " + KEEP + " and " + DROP
+            if (keeps || call.hasMatchedOption(DROP) || call.hasMatchedOption(FORGET)) {
+                throw new CallRefused(RecognizeCall.MODEL + " goes without " + KEEP + ", " + DROP + " and " + FORGET
                         + "; make the words first, then look at their drafts");
             }
             return new RecognizeCall(around).run(call);
@@ -83,6 +90,9 @@ public final class ListenVerb implements Verb {
         }
         if (keeps && call.hasMatchedOption(DROP)) {
             throw new CallRefused(KEEP + " and " + DROP + " do not go together; give one of them");
+        }
+        if (call.hasMatchedOption(FORGET)) {
+            new DraftTeaching(around.settings()).forget();
         }
         return keeps ? keep(call) : call.hasMatchedOption(DROP) ? drop(call) : list(call);
     }
@@ -122,6 +132,7 @@ public final class ListenVerb implements Verb {
             ZoneCatalog zones = around.zones().get();
             RowContext context = RowContext.of(visit, zones, OwnLists.patterns(around, folder));
             DraftKeeping.Outcome outcome = new DraftKeeping(store).keep(walk(visit, folder, zones), ids, context);
+            new DraftTeaching(around.settings()).teach(outcome.kept(), List.of());
             around.console().print(CliOptions.isJson(call) ? json(outcome).text() : report(outcome));
             return Exit.DONE;
         }
@@ -131,8 +142,15 @@ public final class ListenVerb implements Verb {
         List<String> ids = ids(call, DROP);
         Path folder = CliOptions.pathAt(call, 0);
         try (VisitStore store = around.visits().forEditing(folder)) {
-            int dropped = new DraftDropping(store)
-                    .drop(walk(store.read(), folder, around.zones().get()), ids);
+            VisitWalk walk = walk(store.read(), folder, around.zones().get());
+            Set<String> before = DraftDropping.dropped(store.read(), walk);
+            int dropped = new DraftDropping(store).drop(walk, ids);
+            new DraftTeaching(around.settings())
+                    .teach(
+                            List.of(),
+                            walk.drafts().stream()
+                                    .filter(draft -> ids.contains(draft.id()) && !before.contains(draft.id()))
+                                    .toList());
             around.console()
                     .print(
                             CliOptions.isJson(call)

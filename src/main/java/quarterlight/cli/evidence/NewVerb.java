@@ -34,6 +34,7 @@ public final class NewVerb implements Verb {
                     .ifPresent(option ->
                             spec.addOption(CliOptions.text(name(fact), option.label(), option.help()).toBuilder()
                                     .required(option.required())
+                                    .completionCandidates(fact.form().words())
                                     .build()));
         }
         return spec.addOption(CliOptions.json());

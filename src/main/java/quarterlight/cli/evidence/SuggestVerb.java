@@ -144,6 +144,8 @@ public final class SuggestVerb implements Verb {
         return table.text()
                 + (none
                         ? "\nPin a few photos that have a time first; then zones can be suggested.\n"
-                        : "\nSuggestions are based on the order and pauses of your walk; look at the photo before you pin it.\n");
+                        : "\n"
+                                + "Suggestions are based on the order and pauses of your walk; look at the photo before"
+                                + " you pin it.\n");
     }
 }

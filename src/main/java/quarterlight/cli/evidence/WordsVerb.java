@@ -57,7 +57,7 @@ public final class WordsVerb implements Verb {
         List<Path> files = call.matchedPositional(1).getValue();
         TimedWordsImport.Outcome outcome;
         try (DecodingWorkers workers = new DecodingWorkers();
-                Interruption interruption = Interruption.watched();
+                Interruption interruption = Interruption.watched(around.console());
                 VisitStore store = around.visits().forEditing(CliOptions.pathAt(call, 0));
                 VisitThumbnails thumbnails = VisitThumbnails.of(store.folder())) {
             Optional<Photo> of = call.hasMatchedOption(OF)

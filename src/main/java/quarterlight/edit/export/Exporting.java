@@ -1,68 +1,120 @@
 package quarterlight.edit.export;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.function.Function;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.edit.EditRefused;
 import quarterlight.file.StagingFolder;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
+import quarterlight.table.drawn.AnnotationText;
+import quarterlight.table.drawn.CocoText;
+import quarterlight.table.drawn.GeoJsonText;
+import quarterlight.table.workbook.WorkbookOut;
 import quarterlight.task.Progress;
-import quarterlight.visit.VisitRecord;
 
-/** Writes a visit for other programs: tables as CSV, all of it as JSON, the diagram as SVG, and a sidecar per photo. */
+/** Writes a visit for other programs, in one of several forms. */
 public final class Exporting {
-    private final ZoneCatalog catalog;
-    private final Function<VisitRecord, String> diagram;
+    /** Spreadsheets take a CSV file for UTF-8 if it begins with it (The Unicode Standard, 23.8). */
+    private static final String BYTE_ORDER_MARK = "\uFEFF";
 
-    /** @param diagram makes the annotated diagram as SVG */
-    public Exporting(ZoneCatalog catalog, Function<VisitRecord, String> diagram) {
+    private final ZoneCatalog catalog;
+    private final Map<String, byte[]> drawings;
+
+    /** @param drawings of the body diagram by file name, where the form has some */
+    public Exporting(ZoneCatalog catalog, Map<String, byte[]> drawings) {
         this.catalog = Objects.requireNonNull(catalog, "catalog");
-        this.diagram = Objects.requireNonNull(diagram, "diagram");
+        this.drawings = Map.copyOf(drawings);
     }
 
     /**
-     * Makes the folder, whole or not at all.
+     * Makes the folder or file, whole or not at all.
      *
-     * @param withPlaces whether it says where photos were taken
-     * @return the files by their paths within the folder
+     * @return the files by their paths within the folder; of a file its name
      * @throws EditRefused if something is at the target
      * @throws java.util.concurrent.CancellationException if the progress is cancelled; nothing is left behind
      */
-    public List<String> write(VisitStore visit, Path target, boolean withPlaces, Progress progress)
+    public List<String> write(VisitStore visit, Path target, ExportChoice choice, Progress progress)
             throws EditRefused, VisitProblem, IOException {
-        try (StagingFolder unfinished = Targets.beside(target);
-                Snapshot snapshot = Snapshot.of(visit, unfinished.folder())) {
-            Path folder = Files.createDirectory(unfinished.folder().resolve("export"));
-            VisitTables tables = VisitTables.of(
-                    snapshot.store(), catalog, withPlaces ? Disclosure.WHOLE : Disclosure.WITHOUT_PLACES);
-            List<String> made = new ArrayList<>();
-            for (Map.Entry<String, String> table : tables.csv().entrySet()) {
-                write(folder, table.getKey(), table.getValue(), made);
+        try (StagingFolder unfinished = Targets.beside(target)) {
+            Map<String, byte[]> files = files(visit, unfinished.folder(), choice, progress);
+            Path made = unfinished.folder().resolve("export");
+            if (choice.form().isFolder()) {
+                Files.createDirectory(made);
+                for (Map.Entry<String, byte[]> file : files.entrySet()) {
+                    progress.checkCancelled();
+                    Path path = made.resolve(file.getKey());
+                    Files.createDirectories(path.getParent());
+                    Files.write(path, file.getValue());
+                }
+            } else {
+                Files.write(made, files.values().iterator().next());
             }
-            write(folder, "visit.json", tables.document(), made);
-            progress.checkCancelled();
-            write(folder, "diagram.svg", diagram.apply(tables.visit()), made);
-            Files.createDirectory(folder.resolve("sidecars"));
-            for (Map.Entry<String, String> sidecar :
-                    Sidecars.of(tables.visit(), catalog, withPlaces).entrySet()) {
-                progress.checkCancelled();
-                write(folder, "sidecars/" + sidecar.getKey(), sidecar.getValue(), made);
-            }
-            Targets.deliver(unfinished, folder, target);
-            return List.copyOf(made);
+            Targets.deliver(unfinished, made, target);
+            return choice.form().isFolder()
+                    ? List.copyOf(files.keySet())
+                    : List.of(String.valueOf(target.getFileName()));
         }
     }
 
-    private static void write(Path folder, String name, String text, List<String> made) throws IOException {
-        Files.writeString(folder.resolve(name), text, StandardCharsets.UTF_8);
-        made.add(name);
+    /**
+     * The one file of a form that is no folder.
+     *
+     * @param scratch an empty folder, for a copy of the database
+     */
+    public byte[] file(VisitStore visit, Path scratch, ExportChoice choice, Progress progress)
+            throws VisitProblem, IOException {
+        return files(visit, scratch, choice, progress).values().iterator().next();
+    }
+
+    private Map<String, byte[]> files(VisitStore visit, Path scratch, ExportChoice choice, Progress progress)
+            throws VisitProblem, IOException {
+        try (Snapshot snapshot = Snapshot.of(visit, scratch)) {
+            VisitTables tables = VisitTables.of(snapshot.store(), catalog, choice.disclosure());
+            progress.checkCancelled();
+            return switch (choice.form()) {
+                case TABLES -> tables(tables, choice);
+                case XMP -> sidecars(tables, choice, "");
+                case VIEWS -> new LinkedHashMap<>(drawings);
+                case XLSX -> Map.of("", workbook(tables));
+                case COCO -> Map.of("", bytes(CocoText.of(tables.drawings())));
+                case GEOJSON -> Map.of("", bytes(GeoJsonText.of(tables.drawings())));
+                case ANNOTATIONS -> Map.of("", bytes(AnnotationText.of(tables.drawings())));
+            };
+        }
+    }
+
+    private Map<String, byte[]> tables(VisitTables tables, ExportChoice choice) {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        String mark = choice.marked() ? BYTE_ORDER_MARK : "";
+        tables.csv().forEach((name, csv) -> files.put(name, bytes(mark + csv)));
+        files.put("visit.json", bytes(tables.document()));
+        files.putAll(drawings);
+        files.putAll(sidecars(tables, choice, "sidecars/"));
+        return files;
+    }
+
+    private Map<String, byte[]> sidecars(VisitTables tables, ExportChoice choice, String folder) {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        Sidecars.of(tables.visit(), catalog, choice.disclosure() == Disclosure.WHOLE)
+                .forEach((name, xmp) -> files.put(folder + name, bytes(xmp)));
+        return files;
+    }
+
+    private static byte[] workbook(VisitTables tables) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        WorkbookOut.write(tables.sheets(), out);
+        return out.toByteArray();
+    }
+
+    private static byte[] bytes(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
     }
 }

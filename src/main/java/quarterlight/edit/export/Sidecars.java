@@ -11,12 +11,16 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import quarterlight.archive.Sidecar;
+import quarterlight.archive.SidecarRegion;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.table.text.NumberText;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.annotation.PhotoNote;
+import quarterlight.visit.annotation.PixelPoint;
+import quarterlight.visit.annotation.Trace;
 import quarterlight.visit.photo.CaptureTime;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.pin.Pin;
@@ -26,6 +30,7 @@ import quarterlight.visit.pin.Recorded;
 final class Sidecars {
     private final VisitRecord visit;
     private final Map<ZoneId, String> labels;
+    private final Map<ZoneId, String> groups;
     private final CorrectedTimes times;
     private final boolean withPlaces;
 
@@ -33,6 +38,8 @@ final class Sidecars {
         this.visit = visit;
         this.labels =
                 catalog.zonesOf(visit.facts().car().body()).stream().collect(Collectors.toMap(Zone::id, Zone::label));
+        this.groups = catalog.zonesOf(visit.facts().car().body()).stream()
+                .collect(Collectors.toMap(Zone::id, zone -> zone.group().word()));
         this.times = CorrectedTimes.of(visit);
         this.withPlaces = withPlaces;
     }
@@ -73,11 +80,13 @@ final class Sidecars {
 
     private Sidecar of(Photo photo) {
         Set<String> subjects = new LinkedHashSet<>();
+        Set<List<String>> paths = new LinkedHashSet<>();
         List<String> captions = new ArrayList<>();
         for (Recorded<Pin> row : visit.pins()) {
             Pin pin = row.value();
             if (pin.photo().equals(photo.id())) {
-                subjects.add(labels.getOrDefault(pin.zone(), pin.zone().value()));
+                subjects.add(label(pin.zone()));
+                paths.add(List.of(groups.getOrDefault(pin.zone(), "car"), label(pin.zone())));
                 pin.shows().ifPresent(subjects::add);
                 pin.caption().map(text -> moment(pin) + text).ifPresent(captions::add);
             }
@@ -88,7 +97,49 @@ final class Sidecars {
                         ? Optional.empty()
                         : Optional.of(captions.stream().distinct().collect(Collectors.joining("; "))),
                 isTrusted(photo) ? times.of(photo.id()).map(time -> time.local()) : Optional.empty(),
-                withPlaces ? photo.file().position() : Optional.empty());
+                withPlaces ? photo.file().position() : Optional.empty(),
+                List.copyOf(paths),
+                size(photo).map(size -> regions(photo, size)).orElse(List.of()),
+                size(photo),
+                photo.setAside().isPresent());
+    }
+
+    private String label(ZoneId zone) {
+        return labels.getOrDefault(zone, zone.value());
+    }
+
+    private static Optional<Sidecar.Size> size(Photo photo) {
+        int width = photo.file().width().orElse(0);
+        int height = photo.file().height().orElse(0);
+        return width > 0 && height > 0 ? Optional.of(new Sidecar.Size(width, height)) : Optional.empty();
+    }
+
+    /** Outlines with zone and kind; notes, but for bare texts, by their shape. */
+    private List<SidecarRegion> regions(Photo photo, Sidecar.Size size) {
+        List<SidecarRegion> regions = new ArrayList<>();
+        for (Recorded<Trace> row : visit.traces()) {
+            Trace trace = row.value();
+            if (trace.photo().equals(photo.id())) {
+                String name = label(trace.zone()) + ": " + trace.kind().word();
+                regions.add(region(trace.outline().shell(), size, name, trace.note()));
+            }
+        }
+        for (Recorded<PhotoNote> row : visit.photoNotes()) {
+            PhotoNote note = row.value();
+            if (note.photo().equals(photo.id()) && note.points().size() > 1) {
+                regions.add(region(note.points(), size, note.shape().word(), note.text()));
+            }
+        }
+        return regions;
+    }
+
+    private static SidecarRegion region(
+            List<PixelPoint> points, Sidecar.Size size, String name, Optional<String> words) {
+        double left = points.stream().mapToDouble(PixelPoint::x).min().orElse(0) / size.width();
+        double right = points.stream().mapToDouble(PixelPoint::x).max().orElse(0) / size.width();
+        double top = points.stream().mapToDouble(PixelPoint::y).min().orElse(0) / size.height();
+        double bottom = points.stream().mapToDouble(PixelPoint::y).max().orElse(0) / size.height();
+        return new SidecarRegion((left + right) / 2, (top + bottom) / 2, right - left, bottom - top, name, words);
     }
 
     private static String moment(Pin pin) {

@@ -3,6 +3,7 @@ package quarterlight.edit.export;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import quarterlight.edit.EditRefused;
 import quarterlight.file.StagingFolder;
@@ -23,6 +24,13 @@ public final class Targets {
         try {
             return StagingFolder.beside(target);
         } catch (FileAlreadyExistsException e) {
+            throw taken(target);
+        }
+    }
+
+    /** Refuses before any work is done what {@link #deliver} would refuse after it. */
+    public static void requireFree(Path target) throws EditRefused {
+        if (Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
             throw taken(target);
         }
     }

@@ -4,11 +4,15 @@ import static java.time.format.DateTimeFormatter.ISO_OFFSET_DATE_TIME;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
 import quarterlight.capture.CorrectedTime;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.ZoneCatalog;
@@ -18,8 +22,11 @@ import quarterlight.store.problem.VisitUnreadable;
 import quarterlight.table.CsvOut;
 import quarterlight.table.RowKind;
 import quarterlight.table.cell.RowContext;
+import quarterlight.table.drawn.Drawings;
 import quarterlight.table.json.JsonObject;
 import quarterlight.table.json.StoredRowsText;
+import quarterlight.table.text.FormulaCell;
+import quarterlight.units.XmlText;
 import quarterlight.visit.StoredRows;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.fact.Facts;
@@ -32,6 +39,10 @@ import quarterlight.visit.pin.Recorded;
  */
 public final class VisitTables {
     private static final String FACTS = "facts";
+
+    /** A tenth of a millimeter on the globe, and without the traces of binary arithmetic. */
+    private static final MathContext DIGITS = new MathContext(10);
+
     private static final String PHOTOS = "photos";
 
     private final VisitRecord visit;
@@ -131,12 +142,35 @@ public final class VisitTables {
         return out.toString();
     }
 
-    /** All tables as one document. */
+    /** The rows of each table for a workbook, the header first, by its name; cells as they were typed. */
+    Map<String, List<List<String>>> sheets() throws IOException {
+        Map<String, List<List<String>>> sheets = new LinkedHashMap<>();
+        for (StoredRows table : tables) {
+            List<List<String>> rows = new ArrayList<>();
+            try (CSVParser parser = CSVParser.parse(csv(table), CSVFormat.RFC4180)) {
+                for (CSVRecord row : parser) {
+                    rows.add(row.stream()
+                            .map(FormulaCell::plain)
+                            .map(XmlText::clean)
+                            .toList());
+                }
+            }
+            sheets.put(table.table(), rows);
+        }
+        return sheets;
+    }
+
+    /** What was drawn on photos. */
+    Drawings drawings() {
+        return VisitDrawings.of(visit, context);
+    }
+
+    /** All tables as one document, for people and programs that go on with the numbers; an archive keeps every digit. */
     String document() {
         JsonObject document =
                 new JsonObject().put("format", "quarterlight visit").put("format_version", 1);
         for (StoredRows table : tables) {
-            List<JsonObject> rows = StoredRowsText.json(table);
+            List<JsonObject> rows = StoredRowsText.json(table, DIGITS);
             if (table.table().equals(FACTS)) {
                 document.put(FACTS, rows.get(0));
             } else {

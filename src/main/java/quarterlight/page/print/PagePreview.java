@@ -4,13 +4,18 @@ import java.awt.image.BufferedImage;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import javax.print.attribute.HashPrintRequestAttributeSet;
 import javax.print.attribute.PrintRequestAttributeSet;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.printing.PDFPageable;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 
 /** Pages that were made, as pictures to look at and on paper. One thread at a time. */
 public final class PagePreview implements AutoCloseable {
@@ -44,6 +49,44 @@ public final class PagePreview implements AutoCloseable {
     public BufferedImage page(int page, int widthPx) throws IOException {
         double points = document.getPage(page).getMediaBox().getWidth();
         return renderer.renderImageWithDPI(page, (float) (widthPx / points * POINTS_PER_INCH), ImageType.RGB);
+    }
+
+    /** The lines of words of a page, from 0, and where they stand. */
+    public List<PageLine> lines(int page) throws IOException {
+        PDRectangle box = document.getPage(page).getMediaBox();
+        List<PageLine> lines = new ArrayList<>();
+        PDFTextStripper reader = new PDFTextStripper() {
+            @Override
+            protected void writeString(String text, List<TextPosition> letters) {
+                double left = letters.stream()
+                        .mapToDouble(TextPosition::getXDirAdj)
+                        .min()
+                        .orElse(0);
+                double right = letters.stream()
+                        .mapToDouble(one -> one.getXDirAdj() + one.getWidthDirAdj())
+                        .max()
+                        .orElse(left);
+                double foot = letters.stream()
+                        .mapToDouble(TextPosition::getYDirAdj)
+                        .max()
+                        .orElse(0);
+                double high = letters.stream()
+                        .mapToDouble(TextPosition::getFontSizeInPt)
+                        .max()
+                        .orElse(0);
+                lines.add(new PageLine(
+                        text,
+                        left / box.getWidth(),
+                        (foot - high) / box.getHeight(),
+                        (right - left) / box.getWidth(),
+                        high / box.getHeight()));
+            }
+        };
+        reader.setSortByPosition(true);
+        reader.setStartPage(page + 1);
+        reader.setEndPage(page + 1);
+        reader.getText(document);
+        return List.copyOf(lines);
     }
 
     /**

@@ -28,8 +28,8 @@ import quarterlight.visit.photo.MediaFacts;
  */
 public final class SoundFile {
     /** Years, months and days with a time behind them; a fraction and an offset may follow. */
-    private static final Pattern MOMENT = Pattern.compile(
-            "(\\d{4})[-:/](\\d{2})[-:/](\\d{2})[T ](\\d{2}):(\\d{2})(?::(\\d{2})(?:[.,](\\d{1,9}))?)?\\s*(Z|[+-]\\d{2}:?\\d{2})?");
+    private static final Pattern MOMENT = Pattern.compile("(\\d{4})[-:/](\\d{2})[-:/](\\d{2})[T"
+            + " ](\\d{2}):(\\d{2})(?::(\\d{2})(?:[.,](\\d{1,9}))?)?\\s*(Z|[+-]\\d{2}:?\\d{2})?");
 
     private SoundFile() {}
 

@@ -31,7 +31,7 @@ public final class RowContext {
     private RowContext(VisitRecord visit, ZoneCatalog catalog, Optional<DatePatterns> patterns) {
         this.patterns = patterns;
         facts = visit.facts();
-        zones = new ZoneNames(catalog, facts.car().body());
+        zones = new ZoneNames(catalog, facts.car());
         photos = new PhotoNames(visit.photos());
         byId = visit.photos().stream().collect(Collectors.toUnmodifiableMap(Photo::id, photo -> photo));
         pinned = visit.pins().stream()

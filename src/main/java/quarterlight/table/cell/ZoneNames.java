@@ -3,22 +3,27 @@ package quarterlight.table.cell;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import quarterlight.car.Car;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
+import quarterlight.car.ZoneFinder;
 import quarterlight.car.ZoneId;
 import quarterlight.car.body.Body;
+import quarterlight.car.body.DriveSide;
 import quarterlight.table.text.Nearest;
 import quarterlight.table.text.Quoted;
 import quarterlight.visit.row.CellRefused;
 
-/** Finds a zone of one car by its id, or says what may have been meant. */
+/** Finds a zone of one car by its id, or says what may have been meant: by the other words that people have for it first, then by a slip of the keys. */
 public final class ZoneNames {
     private final ZoneCatalog catalog;
     private final Body body;
+    private final DriveSide drive;
 
-    public ZoneNames(ZoneCatalog catalog, Body body) {
+    public ZoneNames(ZoneCatalog catalog, Car car) {
         this.catalog = Objects.requireNonNull(catalog, "catalog");
-        this.body = Objects.requireNonNull(body, "body");
+        this.body = car.body();
+        this.drive = car.drive();
     }
 
     /** @throws CellRefused if there is no such zone, or this car does not have it; the reason names the nearest one it has */
@@ -34,9 +39,12 @@ public final class ZoneNames {
     }
 
     private String nearest(String text) {
-        List<String> own =
-                catalog.zonesOf(body).stream().map(zone -> zone.id().value()).toList();
-        return Nearest.hint(text, own);
+        List<Zone> own = catalog.zonesOf(body);
+        return ZoneFinder.matches(text, drive, own).stream()
+                .findFirst()
+                .map(zone -> "; the nearest is " + zone.id().value())
+                .orElseGet(() -> Nearest.hint(
+                        text, own.stream().map(zone -> zone.id().value()).toList()));
     }
 
     private static String named(Body body) {

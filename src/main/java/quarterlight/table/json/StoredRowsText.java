@@ -1,6 +1,7 @@
 package quarterlight.table.json;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
@@ -36,20 +37,30 @@ public final class StoredRowsText {
 
     /** One object per row, keys as the columns; what is unknown is null. */
     public static List<JsonObject> json(StoredRows table) {
-        return table.rows().stream().map(row -> object(table.columns(), row)).toList();
+        return json(table, MathContext.UNLIMITED);
     }
 
-    private static JsonObject object(List<String> columns, List<Optional<Object>> row) {
+    /** @param digits of numbers that are not whole */
+    public static List<JsonObject> json(StoredRows table, MathContext digits) {
+        return table.rows().stream()
+                .map(row -> object(table.columns(), row, digits))
+                .toList();
+    }
+
+    private static JsonObject object(List<String> columns, List<Optional<Object>> row, MathContext digits) {
         JsonObject object = new JsonObject();
         for (int i = 0; i < columns.size(); i++) {
-            object.put(columns.get(i), row.get(i).map(StoredRowsText::plain));
+            object.put(columns.get(i), row.get(i).map(value -> plain(value, digits)));
         }
         return object;
     }
 
     /** A number as short as it can be written: 12 instead of 12.0, no exponent. */
-    private static Object plain(Object value) {
-        return value instanceof Double number ? new BigDecimal(NumberText.of(number)) : value;
+    private static Object plain(Object value, MathContext digits) {
+        return value instanceof Double number
+                ? new BigDecimal(NumberText.of(
+                        new BigDecimal(NumberText.of(number)).round(digits).doubleValue()))
+                : value;
     }
 
     /** A document that holds one table, under its name with underscores. */

@@ -39,6 +39,9 @@ public final class LexiconTable {
     private static final int MAX_BYTES = 8 << 20;
     public static final String PARTS = "words-parts.csv";
     public static final String CUES = "words-cues.csv";
+    /** How far confirmed and dropped drafts have moved the weights. */
+    public static final String LEARNED = "words-learned.csv";
+
     public static final String HOMOPHONES = "words-homophones.csv";
     private static final List<String> PART_COLUMNS = List.of("part", "zones", "names", "region", "when");
     private static final List<String> CUE_COLUMNS = List.of("kind", "value", "phrases", "weight");
@@ -112,6 +115,36 @@ public final class LexiconTable {
         shipped("weights.csv", WEIGHT_COLUMNS)
                 .forEach(row -> weights.put(row.cell("feature"), Double.parseDouble(row.cell("weight"))));
         return new Weights(weights);
+    }
+
+    /**
+     * The program's weights with what was learned from confirmed and dropped drafts.
+     *
+     * @throws TableUnreadable if what was learned cannot be used; the message says the line and what to do
+     */
+    public static Weights weights(Path settings) throws TableUnreadable {
+        return weights().plus(learned(settings));
+    }
+
+    /**
+     * What was learned, by feature: how far each weight was moved. Empty if nothing was.
+     *
+     * @throws TableUnreadable if it cannot be used; the message says the line and what to do
+     */
+    public static Map<String, Double> learned(Path settings) throws TableUnreadable {
+        Map<String, Double> learned = new TreeMap<>();
+        own(settings.resolve(LEARNED), WEIGHT_COLUMNS, row -> learned.put(row.required("feature"), weight(row)));
+        return learned;
+    }
+
+    private static double weight(ListRow row) {
+        String weight = row.required("weight");
+        if (!weight.matches("-?\\d{1,2}(\\.\\d{1,6})?")) {
+            throw row.refused(
+                    "weight",
+                    Quoted.of(weight) + " is no weight from -99 to 99; delete the file to forget what was learned");
+        }
+        return Double.parseDouble(weight);
     }
 
     private static LexiconRow part(ListRow row) {

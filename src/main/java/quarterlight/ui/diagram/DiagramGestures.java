@@ -20,9 +20,12 @@ import quarterlight.car.View;
 import quarterlight.car.ZoneId;
 import quarterlight.diagram.scene.DiagramScene;
 import quarterlight.page.PinKey;
+import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.PhotoTransfer;
+import quarterlight.ui.kit.place.Subject;
 import quarterlight.ui.kit.visit.Selection;
 import quarterlight.ui.kit.visit.StationScreen;
+import quarterlight.ui.kit.widget.ContextMenu;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.RecordId;
 
@@ -33,6 +36,8 @@ public final class DiagramGestures {
     private final DiagramPanel panel;
     private final Supplier<Optional<StationScreen>> front;
     private Optional<ZoneSteps.Place> at = Optional.empty();
+    private Optional<ZoneId> pointed = Optional.empty();
+    private Optional<PhotoId> pointedPhoto = Optional.empty();
 
     private DiagramGestures(DiagramPanel panel, Supplier<Optional<StationScreen>> front) {
         this.panel = panel;
@@ -48,6 +53,50 @@ public final class DiagramGestures {
         gestures.bindKeys();
         panel.onChosen((zone, point) -> gestures.choose(zone, new DiagramScene.Hit(point, Optional.of(zone))));
         panel.setTransferHandler(gestures.new Drop());
+        gestures.menu();
+    }
+
+    /** What can be done with the zone or pin under the pointer, or chosen by the keys. */
+    private void menu() {
+        Command grounds = panel.visit().grounds(() -> zoneInHand().map(Subject.OfZone::new));
+        Command photos = Command.of(
+                panel.texts(), "diagram.do.photos", () -> zoneInHand().ifPresent(this::takePhotos));
+        Command photo = Command.of(
+                panel.texts(),
+                "diagram.do.photo",
+                () -> pointedPhoto.ifPresent(id -> selection().photos(List.of(id))));
+        Command large = Command.of(panel.texts(), "diagram.do.large", this::enlarge);
+        ContextMenu.on(panel, () -> {
+            pointed = selection().hoveredZone();
+            pointedPhoto = selection().hoveredPhoto();
+            grounds.setEnabled(zoneInHand().isPresent());
+            photos.setEnabled(zoneInHand().isPresent());
+            photo.setEnabled(pointedPhoto.isPresent());
+            return List.of(grounds, photos, photo, large);
+        });
+    }
+
+    private Optional<ZoneId> zoneInHand() {
+        return pointed.or(() -> selection().hoveredZone()).or(selection()::zone);
+    }
+
+    private void takePhotos(ZoneId zone) {
+        selection().zones(Set.of(zone));
+        selection()
+                .photos(panel.visit().visit().pins().stream()
+                        .map(row -> row.value())
+                        .filter(pin -> pin.zone().equals(zone))
+                        .map(pin -> pin.photo())
+                        .distinct()
+                        .toList());
+    }
+
+    private void enlarge() {
+        Optional<View> view = at.map(ZoneSteps.Place::view)
+                .or(() -> Optional.ofNullable(panel.getMousePosition())
+                        .flatMap(p -> panel.scene().flatMap(scene -> scene.viewAt(p.getX(), p.getY()))))
+                .or(() -> Optional.of(View.LEFT));
+        panel.show(panel.view().isPresent() ? Optional.empty() : view);
     }
 
     private Selection selection() {

@@ -34,6 +34,7 @@ import quarterlight.diagram.scene.DiagramScene;
 import quarterlight.page.PinKey;
 import quarterlight.task.LatestWork;
 import quarterlight.ui.kit.Listeners;
+import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.DrawnComponent;
 import quarterlight.ui.kit.look.DrawnPart;
@@ -50,6 +51,7 @@ import quarterlight.visit.pin.ViewPoint;
  */
 public final class DiagramPanel extends DrawnComponent {
     private static final double CARRIED_PX = 12;
+    private static final double SAME_SHAPE = 0.03;
 
     private final transient UiContext parts;
     private final transient OpenVisit visit;
@@ -169,6 +171,10 @@ public final class DiagramPanel extends DrawnComponent {
     /** The scene as shown last; empty before the first is painted. */
     public Optional<DiagramScene> scene() {
         return painted.map(SceneWork.Painted::scene);
+    }
+
+    Texts texts() {
+        return parts.texts();
     }
 
     OpenVisit visit() {
@@ -343,7 +349,17 @@ public final class DiagramPanel extends DrawnComponent {
         AffineTransform before = g.getTransform();
         double scale = before.getScaleX();
         g.scale(1 / scale, 1 / scale);
-        g.drawImage(p.picture(), 0, 0, null);
+        int width = (int) Math.ceil(getWidth() * scale);
+        int height = (int) Math.ceil(getHeight() * scale);
+        double wider = (double) width
+                * p.picture().getHeight()
+                / ((double) height * p.picture().getWidth());
+        if (Math.abs(wider - 1) < SAME_SHAPE) {
+            // zoomed: stretched until the drawing of this size has come
+            g.drawImage(p.picture(), 0, 0, width, height, null);
+        } else {
+            g.drawImage(p.picture(), 0, 0, null);
+        }
         g.setTransform(before);
         p.painter().paintHighlight(g, shown);
     }

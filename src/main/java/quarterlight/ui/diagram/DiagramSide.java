@@ -1,5 +1,6 @@
 package quarterlight.ui.diagram;
 
+import java.awt.event.ActionEvent;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.util.EnumMap;
@@ -8,21 +9,27 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javax.swing.AbstractAction;
 import javax.swing.JComboBox;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
+import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.WrapBar;
+import quarterlight.ui.kit.view.ZoomHolder;
+import quarterlight.ui.kit.view.ZoomScroll;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.StationScreen;
 
 /** The middle of the window: the layers above and the diagram; it tells the foot of the window what lies under the pointer. */
 public final class DiagramSide extends JPanel {
     private static final int IN_HAND = 1;
+    private static final double MOST_ZOOM = 4;
+    private static final double STEP = 1.3;
     /** Judgment: below it the words in eight views crowd out the drawing. */
     private static final int LOW_PX = 360;
 
@@ -35,6 +42,7 @@ public final class DiagramSide extends JPanel {
     private final Map<Layer, JToggleButton> layers = new EnumMap<>(Layer.class);
     private final JComboBox<String> views = new JComboBox<>();
     private final transient ViewInHand inHand;
+    private final ZoomScroll scroll;
     private boolean following;
     private boolean followed;
 
@@ -54,7 +62,15 @@ public final class DiagramSide extends JPanel {
         this.inHand = new ViewInHand(visit);
         DiagramGestures.install(diagram, front);
         add(tools());
-        add(diagram);
+        ZoomHolder holder = new ZoomHolder(diagram);
+        scroll = new ZoomScroll(holder, MOST_ZOOM, holder::factor);
+        scroll.setName("diagram-zoom");
+        key("PLUS", () -> scroll.zoom(STEP));
+        key("EQUALS", () -> scroll.zoom(STEP));
+        key("MINUS", () -> scroll.zoom(1 / STEP));
+        key("ADD", () -> scroll.zoom(STEP));
+        key("SUBTRACT", () -> scroll.zoom(1 / STEP));
+        add(scroll);
         visit.selection().onHovered(this::say);
         visit.selection().onSelected(this::say);
         visit.selection().onSelected(this::look);
@@ -75,7 +91,7 @@ public final class DiagramSide extends JPanel {
 
     /** All eight views in a low room would be too small to read: then it is the one in hand. */
     private boolean isFollowing() {
-        boolean low = diagram.getHeight() > 0 && diagram.getHeight() < LOW_PX;
+        boolean low = scroll.getHeight() > 0 && scroll.getHeight() < LOW_PX;
         return views.getSelectedIndex() == IN_HAND || (following || low) && views.getSelectedIndex() <= 0;
     }
 
@@ -100,6 +116,16 @@ public final class DiagramSide extends JPanel {
                             : Optional.of(List.of(View.values()).get(at - IN_HAND - 1)));
         }
         followed = isFollowing();
+    }
+
+    private void key(String stroke, Runnable work) {
+        diagram.getInputMap(WHEN_FOCUSED).put(KeyStroke.getKeyStroke(stroke), stroke);
+        diagram.getActionMap().put(stroke, new AbstractAction() {
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                work.run();
+            }
+        });
     }
 
     public DiagramPanel diagram() {

@@ -13,6 +13,7 @@ import quarterlight.marks.judge.JudgedMark;
 import quarterlight.marks.judge.Verdict;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.place.ChangedRows;
+import quarterlight.ui.kit.visit.Doubt;
 import quarterlight.ui.kit.visit.Station;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.photo.Photo;

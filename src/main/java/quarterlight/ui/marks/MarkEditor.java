@@ -4,6 +4,7 @@ import java.awt.event.ActionEvent;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.swing.AbstractAction;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
@@ -21,6 +22,7 @@ import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.field.FormErrors;
 import quarterlight.ui.kit.field.TypedText;
+import quarterlight.ui.kit.field.WordOffer;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.TallPanel;
 import quarterlight.ui.kit.visit.OpenVisit;
@@ -65,6 +67,7 @@ final class MarkEditor extends TallPanel {
         pattern.setEditable(true);
         pattern.setPrototypeDisplayValue("0000000000");
         text.putClientProperty("FlatLaf.style", "font: +5");
+        WordOffer.in(part, this::parts);
         row("part", part);
         row("kind", kind);
         row("text", text);
@@ -144,6 +147,15 @@ final class MarkEditor extends TallPanel {
         control.setToolTipText(texts.get("marks.tip." + name));
         add(label);
         add(control, "wmin 0");
+    }
+
+    /** Parts that bear marks: those of this visit first. */
+    private List<String> parts() {
+        return Stream.concat(
+                        visit.visit().marks().stream().map(row -> row.value().part()),
+                        Stream.of(texts.get("marks.parts").split(";")).map(String::strip))
+                .distinct()
+                .toList();
     }
 
     /** The patterns to choose from. */

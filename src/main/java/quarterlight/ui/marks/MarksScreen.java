@@ -27,6 +27,7 @@ import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Hairline;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.place.ChangedRows;
+import quarterlight.ui.kit.place.Subject;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
 import quarterlight.ui.kit.visit.StationScreen;
@@ -94,6 +95,9 @@ public final class MarksScreen implements StationScreen {
         this.features = new FeaturesPane(parts, visit);
         table.onChosen(this::chosen);
         table.onKey("DELETE", actions::remove);
+        Command grounds = visit.grounds(this::subject);
+        table.menu(() ->
+                Stream.concat(Stream.of(grounds), actions.commands().stream()).toList());
         table.onKey("ENTER", () -> editor.requestFocusInWindow());
         JPanel tools = new JPanel(new MigLayout("insets 8 16 8 16, gap 8, fillx", "[][][][grow,fill][]"));
         JButton begin = new JButton(actions.beginIt());
@@ -276,6 +280,11 @@ public final class MarksScreen implements StationScreen {
     @Override
     public List<Command> commands() {
         return actions.commands();
+    }
+
+    @Override
+    public Optional<Subject> subject() {
+        return model.state().row().map(row -> new Subject.OfRow(RecordKind.MARKS, row));
     }
 
     @Override

@@ -22,11 +22,13 @@ import quarterlight.car.PartialDate;
 import quarterlight.car.WrittenDate;
 import quarterlight.car.ZoneId;
 import quarterlight.findings.ClaimedAndFound;
+import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.field.Drafts;
 import quarterlight.ui.kit.field.FormErrors;
 import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.place.Subject;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.ZoneField;
 import quarterlight.ui.kit.widget.FactTable;
@@ -78,6 +80,9 @@ final class ClaimsPane extends JPanel {
         LETTERS.forEach((judgment, letter) -> table.onKey(letter, () -> decide(Optional.of(judgment))));
         table.onKey("BACK_SPACE", () -> decide(Optional.empty()));
         table.onKey("DELETE", this::remove);
+        Command grounds = visit.grounds(this::subject);
+        Command gone = Command.of(texts, "notes.remove", this::remove);
+        table.menu(() -> List.of(grounds, gone));
         table.onKey("ESCAPE", this::fresh);
         add(form());
         JScrollPane scroll = new JScrollPane(table);
@@ -297,6 +302,11 @@ final class ClaimsPane extends JPanel {
     private void remove() {
         table.chosen().ifPresent(row -> actions.remove(RecordKind.CLAIMS, List.of(row.id())));
         fresh();
+    }
+
+    /** The claim in hand. */
+    Optional<Subject> subject() {
+        return table.chosen().map(row -> new Subject.OfRow(RecordKind.CLAIMS, row.id()));
     }
 
     JComponent first() {

@@ -1,5 +1,6 @@
 package quarterlight.ui.notes;
 
+import java.awt.Component;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.place.ChangedRows;
+import quarterlight.ui.kit.place.Subject;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
 import quarterlight.ui.kit.visit.StationScreen;
@@ -111,6 +113,16 @@ public final class NotesScreen implements StationScreen {
     @Override
     public List<Command> commands() {
         return List.copyOf(commands);
+    }
+
+    @Override
+    public Optional<Subject> subject() {
+        Component tab = tabs.getSelectedComponent();
+        return tab == statements
+                ? statements.subject()
+                : tab == not
+                        ? not.subject()
+                        : tab == claims ? claims.subject() : tab == trials ? trials.subject() : Optional.empty();
     }
 
     @Override

@@ -17,11 +17,14 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
+import quarterlight.car.ZoneId;
+import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.field.Drafts;
 import quarterlight.ui.kit.field.FormErrors;
 import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.place.Subject;
 import quarterlight.ui.kit.said.DetailsLine;
 import quarterlight.ui.kit.said.FacetBoard;
 import quarterlight.ui.kit.said.SlashLetter;
@@ -65,6 +68,8 @@ final class StatementsPane extends JPanel {
     private final JButton keep;
     private final transient FormErrors faults = new FormErrors();
     private final transient Drafts drafts;
+    private transient Optional<PhotoId> seen = Optional.empty();
+    private boolean ofHand;
     private boolean filling;
 
     /** @param notLookedAt true for what was not looked at and why, false for all else */
@@ -100,6 +105,10 @@ final class StatementsPane extends JPanel {
         table.onKey("DELETE", this::remove);
         table.onKey("W", this::withdraw);
         table.onKey("ESCAPE", this::fresh);
+        Command grounds = visit.grounds(this::subject);
+        Command back = Command.of(texts, "notes.withdraw", this::withdraw);
+        Command gone = Command.of(texts, "notes.remove", this::remove);
+        table.menu(() -> List.of(grounds, back, gone));
         JScrollPane scroll = new JScrollPane(table);
         Look.bare(scroll);
         add(entry());
@@ -236,7 +245,7 @@ final class StatementsPane extends JPanel {
         }
         drafts.kept();
         fresh();
-        zone.field().requestFocusInWindow();
+        (ofHand ? text : zone.field()).requestFocusInWindow();
     }
 
     private Optional<Facets> facets() {
@@ -343,6 +352,11 @@ final class StatementsPane extends JPanel {
         return table.chosen().isPresent();
     }
 
+    /** The statement in hand. */
+    Optional<Subject> subject() {
+        return table.chosen().map(row -> new Subject.OfRow(RecordKind.STATEMENTS, row.id()));
+    }
+
     /** What takes the keyboard first. */
     JComponent first() {
         return zone.field();
@@ -355,11 +369,20 @@ final class StatementsPane extends JPanel {
 
     void selected() {
         if (table.chosen().isEmpty()) {
-            zone.zones(new LinkedHashSet<>(visit.selection().zones()));
+            followPhoto();
         }
         photo.setEnabled(visit.isEditable() && visit.selection().photo().isPresent());
         photo.setSelected(photo.isEnabled() && photo.isSelected());
         photo.setText(texts.get("notes.photo", visit.selection().photos().size()));
+    }
+
+    /** A photo that came into hand and is pinned to one zone says of which zone the next words are; else it is the selected zone. */
+    private void followPhoto() {
+        Optional<PhotoId> hand = visit.selection().photo();
+        Set<ZoneId> ofPhoto = hand.map(visit::zonesOf).orElse(Set.of());
+        ofHand = !hand.equals(seen) && ofPhoto.size() == 1;
+        seen = hand;
+        zone.zones(ofHand ? ofPhoto : new LinkedHashSet<>(visit.selection().zones()));
     }
 
     void render() {

@@ -23,11 +23,13 @@ import quarterlight.coverage.MeasureLimit;
 import quarterlight.coverage.TrialItem;
 import quarterlight.coverage.TrialList;
 import quarterlight.table.list.UserList;
+import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.field.Drafts;
 import quarterlight.ui.kit.field.FormErrors;
 import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.place.Subject;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.PhotoSteps;
 import quarterlight.ui.kit.widget.FactTable;
@@ -105,6 +107,9 @@ final class TrialsPane extends JPanel {
         }
         table.onKey("ENTER", value::requestFocusInWindow);
         table.onKey("DELETE", this::remove);
+        Command grounds = visit.grounds(this::subject);
+        Command gone = Command.of(texts, "notes.remove", this::remove);
+        table.menu(() -> List.of(grounds, gone));
         runs.addActionListener(e -> model.runs(runs.isSelected()));
         List.of(item, value, unit, note).forEach(field -> field.addActionListener(e -> keep()));
         keep.addActionListener(e -> keep());
@@ -338,6 +343,13 @@ final class TrialsPane extends JPanel {
         table.chosen()
                 .flatMap(NotesModel.TrialLine::kept)
                 .ifPresent(row -> actions.remove(RecordKind.TRIALS, List.of(row.id())));
+    }
+
+    /** The trial in hand, if it was tried. */
+    Optional<Subject> subject() {
+        return table.chosen()
+                .flatMap(NotesModel.TrialLine::kept)
+                .map(row -> new Subject.OfRow(RecordKind.TRIALS, row.id()));
     }
 
     JComponent first() {

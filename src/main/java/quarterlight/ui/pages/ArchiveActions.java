@@ -1,8 +1,10 @@
 package quarterlight.ui.pages;
 
 import java.awt.Component;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javax.swing.JFileChooser;
 import javax.swing.JOptionPane;
@@ -16,6 +18,7 @@ import quarterlight.edit.archive.ArchiveProof;
 import quarterlight.edit.archive.Archived;
 import quarterlight.edit.archive.Archiving;
 import quarterlight.edit.export.DisclosurePreview;
+import quarterlight.edit.export.ExportChoice;
 import quarterlight.edit.export.Exporting;
 import quarterlight.page.DiagramDrawing;
 import quarterlight.page.PagesChoice;
@@ -197,8 +200,10 @@ final class ArchiveActions {
                             String drawing = DiagramDrawing.svg(
                                     parts.work().findings(visit.folder(), record),
                                     VisitDiagram.of(visit.folder(), record.facts()));
-                            return new Exporting(parts.catalog(), held -> drawing)
-                                    .write(visit.store(), folder, false, progress);
+                            return new Exporting(
+                                            parts.catalog(),
+                                            Map.of("diagram.svg", drawing.getBytes(StandardCharsets.UTF_8)))
+                                    .write(visit.store(), folder, ExportChoice.USUAL, progress);
                         },
                         made -> parts.problems().remark(texts.get("pages.exported", made.size(), folder)),
                         parts.problems()::failed));

@@ -5,12 +5,15 @@ import java.awt.event.ComponentEvent;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.JToggleButton;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.page.check.PageCheck;
 import quarterlight.page.print.Paper;
@@ -21,6 +24,9 @@ import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Hairline;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.TallPanel;
+import quarterlight.ui.kit.place.ChangedRows;
+import quarterlight.ui.kit.view.ZoomScroll;
+import quarterlight.ui.kit.visit.Doubt;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
 import quarterlight.ui.kit.visit.StationScreen;
@@ -28,11 +34,14 @@ import quarterlight.units.ThicknessUnit;
 
 /** The Pages station: what the buyer gets is chosen, made, looked at page by page, opened, printed and archived. Event thread only. */
 public final class PagesScreen implements StationScreen {
+    private static final double MOST_ZOOM = 5;
+    private static final double STEP = 1.3;
+
     private final OpenVisit visit;
     private final Texts texts;
     private final PagesModel model = new PagesModel();
     private final JPanel side =
-            new JPanel(new MigLayout("insets 0, gap 0, wrap 2", "[grow,fill,0::][300!,fill]", "[][grow,fill]"));
+            new JPanel(new MigLayout("insets 0, gap 0, wrap 2", "[grow,fill,0::][300::300,fill]", "[][grow,fill]"));
     private final PagesActions actions;
     private final PreviewPane preview;
     private final JButton make;
@@ -40,6 +49,8 @@ public final class PagesScreen implements StationScreen {
     private final JLabel number = new JLabel(" ");
     private final JLabel note = new JLabel(" ");
     private final JLabel check = new JLabel(" ");
+    private final ZoomScroll pages;
+    private final JPanel look = row();
     private boolean showing;
     private boolean inFront;
 
@@ -47,11 +58,11 @@ public final class PagesScreen implements StationScreen {
         this.visit = visit;
         this.texts = parts.texts();
         this.actions = new PagesActions(parts, visit, model, side);
-        this.preview = new PreviewPane(parts, model);
+        this.preview = new PreviewPane(parts, visit, model);
         this.make = new JButton(actions.makeIt());
         side.add(tools(), "span 2");
-        JScrollPane pages = new JScrollPane(preview);
-        Look.bare(pages);
+        pages = new ZoomScroll(preview, MOST_ZOOM, preview::factor);
+        pages.setName("pages-zoom");
         side.add(pages);
         TallPanel right = new TallPanel(new MigLayout("insets 0, wrap 1, gap 0, fillx", "[grow,fill,0::]"));
         right.add(new RankingPane(parts, visit, actions));
@@ -60,7 +71,16 @@ public final class PagesScreen implements StationScreen {
         choices.setBorder(new Hairline(Hairline.Side.LEFT));
         choices.getVerticalScrollBar().setUnitIncrement(16);
         choices.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-        side.add(choices);
+        side.add(choices, "hidemode 3");
+        JToggleButton contents = tool(texts.get("pages.contents"));
+        contents.setName("pages-contents");
+        contents.setSelected(true);
+        contents.addActionListener(e -> {
+            choices.setVisible(contents.isSelected());
+            side.revalidate();
+            SwingUtilities.invokeLater(preview::refresh);
+        });
+        look.add(contents);
         side.addComponentListener(new ComponentAdapter() {
             @Override
             public void componentResized(ComponentEvent e) {
@@ -108,6 +128,15 @@ public final class PagesScreen implements StationScreen {
         second.add(new JButton(actions.archives().archive()));
         second.add(named("pages-archive-buyer", new JButton(actions.archives().archiveForBuyer())));
         second.add(named("pages-export", new JButton(actions.archives().exportIt())));
+        JButton closer = new JButton("+");
+        Look.named(closer, texts.get("pages.closer"));
+        closer.addActionListener(e -> pages.zoom(STEP));
+        JButton away = new JButton("\u2212");
+        Look.named(away, texts.get("pages.away"));
+        away.addActionListener(e -> pages.zoom(1 / STEP));
+        look.add(away);
+        look.add(closer);
+        second.add(look);
         bar.add(first);
         bar.add(second);
         bar.add(Look.secondary(note), "wmin 0");
@@ -118,6 +147,12 @@ public final class PagesScreen implements StationScreen {
 
     private static JButton named(String name, JButton button) {
         button.setName(name);
+        return button;
+    }
+
+    private static JToggleButton tool(String words) {
+        JToggleButton button = new JToggleButton(words);
+        button.putClientProperty("JButton.buttonType", "toolBarButton");
         return button;
     }
 
@@ -179,6 +214,23 @@ public final class PagesScreen implements StationScreen {
         return since.isEmpty()
                 ? when + " " + texts.get("pages.fresh")
                 : when + " " + texts.get("pages.older", since.size(), String.join("; ", since));
+    }
+
+    /** Pages that do not show what was changed since; looked up again each time, told from the second time on. */
+    @Override
+    public List<Doubt> doubts() {
+        PagesModel.State state = model.state();
+        actions.look();
+        boolean stale = state.since().filter(since -> !since.isEmpty()).isPresent();
+        if (state.since().isEmpty() || state.file().isPresent() && !stale) {
+            return List.of();
+        }
+        return List.of(new Doubt(
+                Station.PAGES,
+                new ChangedRows(Optional.empty(), List.of(), Set.of(), List.of()),
+                state.file().isEmpty()
+                        ? texts.get("doubt.pages.none")
+                        : texts.get("doubt.pages", state.since().get().size())));
     }
 
     private void visitChanged() {

@@ -54,6 +54,23 @@ final class PhotosActions {
         return this;
     }
 
+    /** What is done with the photo in hand, without the digits and the steps. */
+    List<Command> ofPhoto() {
+        List<String> wanted = List.of(
+                "photos.do.large",
+                "photos.do.caption",
+                "photos.do.aside",
+                "photos.do.back",
+                "photos.do.release",
+                "photos.do.turn",
+                "film.do.state",
+                "film.do.keep-frame");
+        List<Object> names = wanted.stream().map(key -> (Object) texts.get(key)).toList();
+        return commands.stream()
+                .filter(command -> names.contains(command.getValue(Command.NAME)))
+                .toList();
+    }
+
     List<Command> all() {
         return List.copyOf(commands);
     }

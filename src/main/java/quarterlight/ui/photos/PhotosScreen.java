@@ -26,10 +26,13 @@ import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Prose;
 import quarterlight.ui.kit.look.ShareSplit;
+import quarterlight.ui.kit.place.Subject;
 import quarterlight.ui.kit.view.PhotoCanvas;
+import quarterlight.ui.kit.visit.Doubt;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
 import quarterlight.ui.kit.visit.StationScreen;
+import quarterlight.ui.kit.widget.ContextMenu;
 import quarterlight.ui.photos.clock.ClockPanel;
 import quarterlight.ui.photos.film.FrameWork;
 import quarterlight.ui.photos.film.StatementSheet;
@@ -53,6 +56,7 @@ import quarterlight.visit.pin.ViewPoint;
 /** The Photos station: the contact sheet, the photo in hand from near, and where it is pinned. Event thread only. */
 public final class PhotosScreen implements StationScreen {
     private static final String DIVIDER = "photos.divider";
+    private static final int DIVIDER_PX = 5;
     private static final int FIRST_ASK_MS = 400;
     private static final int USUAL_SHARE = 420;
 
@@ -110,6 +114,14 @@ public final class PhotosScreen implements StationScreen {
         this.clocks = new ClockPanel(parts, model);
         this.actions = commandsOfStation();
         this.split = laidOut(whenEmpty);
+        Command grounds = visit.grounds(() -> visit.selection()
+                .photo()
+                .flatMap(photo -> visit.zonesOf(photo).stream().findFirst().map(Subject.OfZone::new)));
+        ContextMenu.on(sheet, () -> Stream.concat(Stream.of(grounds), actions.ofPhoto().stream())
+                .toList());
+        ContextMenu.on(large.canvas(), () -> Stream.concat(Stream.of(grounds), actions.ofPhoto().stream())
+                .toList());
+        sheet.onLarge(this::toggleSheet);
         model.onList(this::listChanged);
         model.onHints(this::ask);
         visit.selection().onSelected(hints::rest);
@@ -173,6 +185,7 @@ public final class PhotosScreen implements StationScreen {
                 .withMenuKey("photos.do.draw", "D", () -> large.notes().begin(Optional.empty()))
                 .with("photos.do.aside", "DELETE", this::setAsideOrRemoveNote)
                 .with("photos.do.leave", "ESCAPE", this::leaveDrawing)
+                .with("photos.do.large", "alt ENTER", this::toggleSheet)
                 .with("photos.do.back", "shift DELETE", work::takeBack)
                 .withMenuKey("photos.do.release", "B", () -> large.release().toggle())
                 .section()
@@ -234,7 +247,18 @@ public final class PhotosScreen implements StationScreen {
         new FrameWork(parts, visit).keep(model.inHand());
     }
 
+    /** The photo in hand takes the room of the sheet, or gives it back. */
+    private void toggleSheet() {
+        sheets.setVisible(!sheets.isVisible());
+        split.setDividerSize(sheets.isVisible() ? DIVIDER_PX : 0);
+        split.again();
+        (sheets.isVisible() ? sheet : large.canvas()).requestFocusInWindow();
+    }
+
     private void leaveDrawing() {
+        if (!sheets.isVisible() && !large.notes().isDrawing()) {
+            toggleSheet();
+        }
         large.notes().end();
         sheet.requestFocusInWindow();
     }
@@ -278,6 +302,11 @@ public final class PhotosScreen implements StationScreen {
     @Override
     public JComponent first() {
         return sheet;
+    }
+
+    @Override
+    public List<Doubt> doubts() {
+        return PhotoDoubts.of(texts, model);
     }
 
     @Override

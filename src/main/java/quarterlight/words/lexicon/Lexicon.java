@@ -49,7 +49,7 @@ public final class Lexicon {
         List<Phrase.Forms> forms = tokens.stream().map(Phrase.Forms::of).toList();
         Map<TermKind, List<Mention>> found = new EnumMap<>(TermKind.class);
         for (int i = 0; i < forms.size(); i++) {
-            if (hyphen(tokens, i)) {
+            if (hyphen(tokens, i) || hesitation(tokens, i)) {
                 continue;
             }
             Phrase.Forms form = forms.get(i);
@@ -68,6 +68,12 @@ public final class Lexicon {
         found.forEach((kind, list) -> kept.addAll(apart(list, kind == TermKind.PART)));
         kept.sort(Comparator.comparingInt(Mention::from).thenComparing(m -> -m.length()));
         return kept;
+    }
+
+    /** "um" is a unit behind a number, and a hesitation elsewhere. */
+    private static boolean hesitation(List<Token> tokens, int i) {
+        return tokens.get(i).is("um")
+                && (i == 0 || !SpokenNumber.isNumberWord(tokens.get(i - 1).word()));
     }
 
     /** "three dash six five": the dash of a code. */

@@ -12,8 +12,9 @@ import quarterlight.words.text.WordSet;
 /** How a part stands in its clause: behind which preposition, with which side, as one or several. Pure. */
 final class Phrasing {
     private static final Set<String> MODIFIERS = WordSet.of(
-            "'s a all an and any as chrome each every factory four hand her his inner its little lower main my new no "
-                    + "of old one original outer plastic same side that the their these this those two upper whole your ");
+            "'s a all an and any as chrome each every factory four hand her his inner its little lower main my new no"
+                + " of old one original outer plastic same side that the their these this those two upper whole your"
+                + " ");
     /** Several of these are on one part. */
     private static final Set<String> SUBPARTS =
             WordSet.of("hinges drains nuts studs bolts handles bushings screws clips springs pads bows straps");
@@ -99,6 +100,12 @@ final class Phrasing {
                 .reduce((a, b) -> b);
         if (before.isPresent()) {
             return before;
+        }
+        Optional<Sides.Said> across = sides.stream()
+                .filter(s -> s.from() < part.from() && s.to() > part.from() && s.to() < part.to())
+                .findFirst();
+        if (across.isPresent()) {
+            return across;
         }
         return sides.stream()
                 .filter(s -> s.from() >= part.to() || s.to() <= part.from())

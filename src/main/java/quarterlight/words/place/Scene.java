@@ -22,6 +22,8 @@ public final class Scene {
             "above against ahead around back behind below beneath beside between by for from front like near next off "
                     + "over past round than till toward towards under underneath until with without ");
     private static final Set<String> ON = WordSet.of("about across along at in inside into of on onto through to ");
+    private static final Set<String> CAR =
+            Set.of("car", "truck", "wagon", "thing", "vehicle", "body", "coupe", "sedan");
     private static final Set<String> PASSING = Set.of("from", "of", "to", "like", "for");
 
     private final CarZones car;
@@ -78,11 +80,22 @@ public final class Scene {
         if (parts.isEmpty() && (place.how() == PlaceSource.CARRIED || place.how() == PlaceSource.UNKNOWN)) {
             headed(clause, sides, ends);
         }
-        remember(place);
+        remember(place, clause, sides);
         return place;
     }
 
-    private void remember(SpokenPlace place) {
+    /** "the battery tray on the passenger's side", "over on the right side the gutter": the walk is on that side. */
+    private static Optional<SpokenSide> sideOf(Clause clause, List<Sides.Said> sides) {
+        return sides.stream()
+                .filter(s -> s.side() != SpokenSide.BOTH && !s.pointed())
+                .filter(s -> clause.word(s.to() - 1).startsWith("side")
+                        || clause.word(s.to()).startsWith("side")
+                        || clause.word(s.to() + 1).equals("side"))
+                .map(Sides.Said::side)
+                .findFirst();
+    }
+
+    private void remember(SpokenPlace place, Clause clause, List<Sides.Said> sides) {
         age = place.how() == PlaceSource.CARRIED ? age + 1 : 0;
         if (place.how() == PlaceSource.UNKNOWN) {
             return;
@@ -92,6 +105,11 @@ public final class Scene {
                 && place.side() != SpokenSide.BOTH) {
             side = place.side();
             sideKnown = true;
+        } else if (place.sideHow() == PlaceSource.CENTRAL && place.how() == PlaceSource.NAMED) {
+            sideOf(clause, sides).ifPresent(now -> {
+                side = now;
+                sideKnown = true;
+            });
         }
         if (place.how() == PlaceSource.CARRIED) {
             return;
@@ -128,6 +146,11 @@ public final class Scene {
             side = sides.get(0).side();
             sideKnown = true;
         }
+        boolean opens = sides.stream().anyMatch(s -> s.from() <= 2);
+        sideOf(clause, sides).filter(now -> opens).ifPresent(now -> {
+            side = now;
+            sideKnown = true;
+        });
         boolean moved = clause.size() <= 7
                 && !clause.has(TermKind.CONDITION)
                 && !clause.has(TermKind.SIGN)
@@ -141,6 +164,7 @@ public final class Scene {
         Optional<Mention> said = clause.all(TermKind.REGION)
                 .filter(m -> clause.all(TermKind.PART).noneMatch(p -> p.overlaps(m) && p.length() > m.length()))
                 .filter(m -> !clause.has(TermKind.HYPO) && !clause.has(TermKind.OTHER) || clause.size() <= 4)
+                .filter(m -> clause.all(TermKind.MARK).noneMatch(o -> o.overlaps(m) && o.length() > m.length()))
                 .filter(m -> !PASSING.contains(clause.word(m.from() - 1))
                         && !Set.of("it", "the", "of", "that", "this").contains(clause.word(m.to())))
                 .findFirst();
@@ -218,6 +242,16 @@ public final class Scene {
                 subject = part;
             }
         }
+        if (subject == null && on == null && wholeCar(clause)) {
+            return Optional.of(new SpokenPlace(
+                    PartName.NONE,
+                    SpokenSide.BOTH,
+                    End.BOTH,
+                    List.of(),
+                    PlaceSource.NAMED,
+                    PlaceSource.CENTRAL,
+                    "the whole car"));
+        }
         Mention chosen = subject != null ? subject : on != null ? on : focus.known() && age < 6 ? null : locator;
         if (chosen == null) {
             return Optional.empty();
@@ -242,6 +276,15 @@ public final class Scene {
                 PlaceSource.NAMED,
                 place.sideHow(),
                 clause.shown(chosen.from(), chosen.to())));
+    }
+
+    private static boolean wholeCar(Clause clause) {
+        for (int i = 0; i + 1 < clause.size(); i++) {
+            if (Set.of("whole", "entire").contains(clause.word(i)) && CAR.contains(clause.word(i + 1))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Lets the place be that of a zone, as a function tried has it. */
@@ -316,8 +359,15 @@ public final class Scene {
         if (!focus.known() || clause.has(TermKind.REGION) && clause.size() <= 8) {
             return Optional.empty();
         }
-        PartName part = focus.part();
-        Optional<End> end = ends.isEmpty() || !part.ended() ? Optional.empty() : Optional.of(end(ends.get(0)));
+        PartName part = Twins.oneOfEach(focus.part());
+        Optional<End> end = ends.isEmpty() ? Optional.empty() : Optional.of(end(ends.get(0)));
+        if (end.isPresent() && !part.ended()) {
+            Optional<SpokenPlace> swapped = sides.isEmpty() ? Twins.otherEnd(focus, end.get(), car) : Optional.empty();
+            if (swapped.isPresent()) {
+                return swapped;
+            }
+            end = Optional.empty();
+        }
         boolean sideMeant = part.sided() && !sides.isEmpty();
         if (!sideMeant && end.isEmpty()) {
             return Optional.empty();

@@ -6,6 +6,7 @@ import java.util.Set;
 import quarterlight.words.lexicon.Mention;
 import quarterlight.words.lexicon.TermKind;
 import quarterlight.words.text.Clause;
+import quarterlight.words.text.SpokenNumber;
 import quarterlight.words.text.WordSet;
 
 /** Which words of a clause mean a side of the car: "right front" does, "right there" and "left alone" do not. Pure. */
@@ -14,9 +15,9 @@ final class Sides {
     record Said(SpokenSide side, int from, int to, boolean pointed) {}
 
     private static final Set<String> NOT_AFTER_RIGHT = WordSet.of(
-            "about above across after age along angle around as at away back before behind below beside by color "
-                    + "colour down for here in inside into kind material next now off on out outside over part place shade size "
-                    + "sound stuff style then there thing through to type under up way where with year ");
+            "about above across after age along angle around as at away back before behind below beside by color"
+                    + " colour down for here in inside into kind material next now off on out outside over part place"
+                    + " shade size sound stuff style then there thing through to type under up way where with year ");
     private static final Set<String> NOT_BEFORE_RIGHT = WordSet.of(
             "'s about all are aren't be don't feels is isn't it's just look looks not quite reads seems sit sits "
                     + "sounds that's was were ");
@@ -51,6 +52,16 @@ final class Sides {
         };
     }
 
+    /** "the other three" are no side, and "other" by itself only before a part. */
+    private static boolean valid(Clause clause, Mention m, String after) {
+        boolean counted = !after.equals("one") && SpokenNumber.isNumberWord(after);
+        boolean bare = m.length() == 1 && clause.word(m.from()).equals("other");
+        return !counted
+                && (!bare
+                        || clause.all(TermKind.PART)
+                                .anyMatch(p -> p.from() == m.to() || p.from() == m.to() + 1 && m.from() <= 1));
+    }
+
     private static boolean valid(Clause clause, Mention m) {
         String before = clause.word(m.from() - 1);
         String after = clause.word(m.to());
@@ -69,6 +80,9 @@ final class Sides {
         }
         if (single && clause.word(m.from()).equals("left")) {
             return NOUNS.contains(after) || !NOT_AFTER_LEFT.contains(after) && !NOT_BEFORE_LEFT.contains(before);
+        }
+        if (m.value().equals("other")) {
+            return valid(clause, m, after);
         }
         if (m.value().equals("driver")) {
             return !before.equals("screw") && !after.equals("quality");

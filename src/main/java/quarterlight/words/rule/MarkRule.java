@@ -41,7 +41,7 @@ final class MarkRule implements Rule {
                 .max(Comparator.comparingInt(c -> c.text().length()))
                 .orElseThrow();
         boolean digitsOnly = code.letters() == 0;
-        String text = unread(clause, code);
+        String text = once(unread(clause, code));
         String kind = near.map(Mention::value).orElse("stamp");
         DraftBuilder finding = new DraftBuilder(DraftKind.MARK, moment)
                 .with(Facet.TEXT, text)
@@ -62,6 +62,13 @@ final class MarkRule implements Rule {
         near.ifPresent(m -> finding.because("kind: " + m.value()));
         place(finding, kind, moment);
         found.add(finding);
+    }
+
+    /** "3C14, three C one four": read out twice, it is one code. */
+    private static String once(String text) {
+        int half = text.length() / 2;
+        boolean twice = text.length() >= 4 && text.length() % 2 == 0 && text.startsWith(text.substring(half));
+        return twice && !text.chars().allMatch(c -> c == text.charAt(0)) ? text.substring(half) : text;
     }
 
     private static void place(DraftBuilder finding, String kind, Moment moment) {

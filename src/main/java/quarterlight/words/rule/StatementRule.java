@@ -152,6 +152,10 @@ final class StatementRule implements Rule {
                         || other.kind() == TermKind.NOTLOOKED
                         || other.kind() == TermKind.REGION
                         || other.kind() == TermKind.ITEM)
-                .anyMatch(other -> other.overlaps(m) && other.length() > m.length());
+                .anyMatch(other -> other.overlaps(m)
+                        && (other.length() > m.length()
+                                || other.kind() == TermKind.PART
+                                        && other.length() > 1
+                                        && other.length() == m.length()));
     }
 }

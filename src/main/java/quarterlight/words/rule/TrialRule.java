@@ -142,6 +142,9 @@ final class TrialRule implements Rule {
         private boolean bypassed;
         private boolean none;
         private boolean soft;
+        /** Said in several words that leave no doubt: "straight to the floor". */
+        private boolean surely;
+
         private final List<String> reasons = new ArrayList<>();
 
         boolean hear(Clause clause, Mention item) {
@@ -177,7 +180,11 @@ final class TrialRule implements Rule {
                             good |= said(clause, m, "works");
                         }
                     }
-                    case BAD -> bad |= (m.length() > 1 || !covered(clause, m)) && said(clause, m, "does not");
+                    case BAD -> {
+                        boolean now = (m.length() > 1 || !covered(clause, m)) && said(clause, m, "does not");
+                        bad |= now;
+                        surely |= now && m.length() >= 3;
+                    }
                     case PARTIAL -> {
                         if (denied) {
                             good |= said(clause, m, "fault denied");
@@ -198,7 +205,7 @@ final class TrialRule implements Rule {
                     }
                 }
             }
-            none |= clause.word(0).equals("no") && item != null && item.from() == 1;
+            none |= item != null && clause.word(item.from() - 1).equals("no");
             return reasons.size() > before;
         }
 
@@ -257,7 +264,7 @@ final class TrialRule implements Rule {
             if (none && !good && !bad && !partial) {
                 return Optional.of("not fitted");
             }
-            if (bad && !good && !partial) {
+            if (bad && !good && (!partial || surely)) {
                 return Optional.of("does not");
             }
             if (partial || soft || good && bad) {

@@ -21,7 +21,7 @@ public final class Clauses {
         boolean punctuated = Tokens.punctuated(tokens);
         Map<Integer, List<Mention>> byStart = new HashMap<>();
         Set<Integer> byEnd = new HashSet<>();
-        mentions.stream().filter(m -> Cutter.NAMING.contains(m.kind())).forEach(m -> byEnd.add(m.to()));
+        mentions.stream().filter(m -> CutWords.NAMING.contains(m.kind())).forEach(m -> byEnd.add(m.to()));
         BitSet inside = new BitSet(tokens.size() + 1);
         for (Mention m : mentions) {
             byStart.computeIfAbsent(m.from(), k -> new ArrayList<>()).add(m);

@@ -1,5 +1,19 @@
 package quarterlight.words.text;
 
+import static quarterlight.words.text.CutWords.ADJECTIVES;
+import static quarterlight.words.text.CutWords.BEFORE_PART;
+import static quarterlight.words.text.CutWords.DETERMINERS;
+import static quarterlight.words.text.CutWords.JOINERS;
+import static quarterlight.words.text.CutWords.NAMING;
+import static quarterlight.words.text.CutWords.OPENERS;
+import static quarterlight.words.text.CutWords.PARTICLES;
+import static quarterlight.words.text.CutWords.PREDICATES;
+import static quarterlight.words.text.CutWords.PREPOSITIONS;
+import static quarterlight.words.text.CutWords.SAYING;
+import static quarterlight.words.text.CutWords.SIDES;
+import static quarterlight.words.text.CutWords.SUBJECTS;
+import static quarterlight.words.text.CutWords.VERBS;
+
 import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
@@ -20,54 +34,6 @@ record Cutter(
         Set<Integer> byEnd,
         BitSet inside,
         boolean punctuated) {
-    static final Set<String> OPENERS =
-            WordSet.of("alright anyhow anyway moving next now ok okay right-o so then uh um well ");
-    private static final Set<String> JOINERS =
-            WordSet.of("although because but cause except otherwise plus though whereas which while ");
-    private static final Set<String> SUBJECTS = WordSet.of(
-            "everything he he's here's i i'd i'll i'm i've it it's looks nobody nothing she she's somebody someone "
-                    + "that that's there there's these they they're they've this those we we've what's whoever you you're you've ");
-    private static final Set<String> PREPOSITIONS = WordSet.of(
-            "about above across against ahead along around as at back behind below beneath beside between by down for "
-                    + "from in inside into like near of off on onto out outside over past round than through till to toward "
-                    + "towards under underneath until up with without ");
-    private static final Set<String> BEFORE_PART = WordSet.of(
-            "'s a all an any back both driver driver's drivers each every factory far front hand his inner its left "
-                    + "little lower main my near nearside no offside old original other outer passenger passengers rear "
-                    + "right same side that the these this those upper whole your ");
-    /** Prepositions that often end a thought by themselves: "7 above". */
-    private static final Set<String> PARTICLES =
-            WordSet.of("above below up down out back around off over through inside outside behind apart on in");
-
-    private static final Set<String> ADJECTIVES =
-            WordSet.of("original factory new old little same whole main big brand");
-    /** What stands behind these is their object, not a new subject. */
-    private static final Set<String> VERBS = WordSet.of(
-            "is was are were be been has have had got get see need needs want wants cut hit jumped pulled opened called call isn't wasn't aren't never just");
-
-    private static final Set<String> DETERMINERS =
-            WordSet.of("the a an this that my his your its no all every these those 's each any her their both");
-    private static final Set<String> SIDES = WordSet.of(
-            "left right front rear driver passenger driver's drivers passengers other outer inner lower upper far near main whole hand old "
-                    + "nearside offside");
-    private static final Set<TermKind> SAYING = Set.of(
-            TermKind.CONDITION,
-            TermKind.ORIGIN,
-            TermKind.SIGN,
-            TermKind.SIGNNO,
-            TermKind.GOOD,
-            TermKind.BAD,
-            TermKind.PARTIAL,
-            TermKind.NOTTRIED,
-            TermKind.NOTFITTED,
-            TermKind.BYPASSED,
-            TermKind.NOTLOOKED,
-            TermKind.UNIT,
-            TermKind.OVERRANGE,
-            TermKind.SAME);
-    /** What can be the subject of a clause. */
-    static final Set<TermKind> NAMING =
-            Set.of(TermKind.PART, TermKind.ITEM, TermKind.ODOMETER, TermKind.MARK, TermKind.CLAIM, TermKind.SUBJECT);
 
     private static final double PAUSE_S = 2.5;
 
@@ -110,7 +76,7 @@ record Cutter(
         if (JOINERS.contains(word)) {
             return true;
         }
-        boolean said = said(start, i);
+        boolean said = said(start, i) || predicated(start, i);
         if (word.equals("and") || word.equals("or")) {
             return said && !numberAt(i + 1) && !fractionAt(i + 1);
         }
@@ -139,7 +105,7 @@ record Cutter(
         if (SUBJECTS.contains(word) && !tied(i)) {
             return true;
         }
-        if (!named(start, i) && verbLike(tokens.get(i - 1).word())) {
+        if (!named(start, i) && !sided(start) && verbLike(tokens.get(i - 1).word())) {
             return false;
         }
         return startsPart(i) || startsSide(i);
@@ -156,6 +122,9 @@ record Cutter(
                         "under")) {
             return true;
         }
+        if (tokens.get(i).is("it", "them", "those", "these", "this") && objectAt(i)) {
+            return true;
+        }
         boolean weak =
                 tokens.get(i).is("that", "this", "it", "you", "there", "these", "those", "nothing", "everything");
         return object
@@ -164,6 +133,21 @@ record Cutter(
                         "and", "so", "if", "when", "where", "what", "how", "see", "say", "think", "till", "than",
                         "like")
                 || weak && !numberAt(i - 1) && (PARTICLES.contains(before.word()) || verbLike(before.word()));
+    }
+
+    /** "a brush would fix it, corner of the cab ...": a pronoun behind which no verb can follow is no subject. */
+    private boolean objectAt(int i) {
+        if (i + 1 >= tokens.size() || tokens.get(i).stop() != Punctuation.NONE) {
+            return true;
+        }
+        String next = tokens.get(i + 1).word();
+        return PREPOSITIONS.contains(next) && !next.equals("like")
+                || DETERMINERS.contains(next) && !next.equals("'s") && !next.equals("all") && !next.equals("both")
+                || WordSet.of("and but or so i he she they you we there now when where")
+                        .contains(next)
+                || byStart.getOrDefault(i + 1, List.of()).stream()
+                                .anyMatch(m -> m.kind() == TermKind.PART || m.kind() == TermKind.ITEM && m.length() > 1)
+                        && tokens.get(i).is("it", "them");
     }
 
     private static boolean verbLike(String word) {
@@ -236,6 +220,11 @@ record Cutter(
         return false;
     }
 
+    /** "the tail lamp's lens": a part that belongs to the part before. */
+    private boolean endsPart(int i) {
+        return byStart.getOrDefault(i, List.of()).stream().anyMatch(m -> m.kind() == TermKind.PART);
+    }
+
     /** The word before belongs to what begins here: an article, a side, a preposition, a subject with its verb. */
     private boolean attached(int i) {
         Token before = tokens.get(i - 1);
@@ -243,6 +232,9 @@ record Cutter(
         String ahead = i > 1 ? tokens.get(i - 2).word() : "";
         if (last.equals("and") || last.equals("or") || JOINERS.contains(last) || VERBS.contains(last)) {
             return true;
+        }
+        if (last.equals("'s") && byEnd.contains(i) && endsPart(i)) {
+            return !punctuated ? false : tokens.get(i - 1).stop() == Punctuation.NONE;
         }
         if (last.equals("side") || last.equals("sides")) {
             return !placedSide(i);
@@ -263,13 +255,16 @@ record Cutter(
         if (ADJECTIVES.contains(last)) {
             return DETERMINERS.contains(ahead) || SIDES.contains(ahead) || PREPOSITIONS.contains(ahead);
         }
-        boolean object = last.equals("there")
-                || last.equals("nothing")
-                || last.equals("everything")
-                || last.equals("nobody")
-                || last.equals("it") && !JOINERS.contains(ahead) && !ahead.equals("and") && !ahead.equals("if")
-                || last.equals("you") && PREPOSITIONS.contains(ahead)
-                || (last.equals("this") || last.equals("that")) && PREPOSITIONS.contains(ahead);
+        boolean object =
+                WordSet.of("it he she they we them you i somebody someone").contains(last)
+                                && byStart.getOrDefault(i, List.of()).stream().anyMatch(m -> m.kind() == TermKind.PART)
+                        || last.equals("there")
+                        || last.equals("nothing")
+                        || last.equals("everything")
+                        || last.equals("nobody")
+                        || last.equals("it") && !JOINERS.contains(ahead) && !ahead.equals("and") && !ahead.equals("if")
+                        || last.equals("you") && PREPOSITIONS.contains(ahead)
+                        || (last.equals("this") || last.equals("that")) && PREPOSITIONS.contains(ahead);
         return SUBJECTS.contains(last) && !object;
     }
 
@@ -317,6 +312,14 @@ record Cutter(
                         "isn't", "has", "looks", "was", "i", "can't", "good");
     }
 
+    /** The clause begins with "the right one", "left's": its subject is known without a part. */
+    private boolean sided(int start) {
+        return SIDES.contains(tokens.get(start).word())
+                || tokens.get(start).is("the")
+                        && start + 1 < tokens.size()
+                        && SIDES.contains(tokens.get(start + 1).word());
+    }
+
     private boolean fractionAt(int i) {
         String word = i < tokens.size() ? tokens.get(i).word() : "";
         String next = i + 1 < tokens.size() ? tokens.get(i + 1).word() : "";
@@ -340,6 +343,29 @@ record Cutter(
             if (numberAt(k)) {
                 return true;
             }
+        }
+        return false;
+    }
+
+    /** A part, a verb and something behind it have been said, although no list knows what: "wheel on this corner's a fifteen". */
+    private boolean predicated(int start, int i) {
+        int verb = -1;
+        boolean named = sided(start);
+        for (int k = start; k < i; k++) {
+            if (verb >= 0
+                    && k > verb
+                    && !DETERMINERS.contains(tokens.get(k).word())
+                    && !PREPOSITIONS.contains(tokens.get(k).word())
+                    && !VERBS.contains(tokens.get(k).word())
+                    && !SIDES.contains(tokens.get(k).word())
+                    && !byStart.getOrDefault(k, List.of()).stream().anyMatch(m -> m.kind() == TermKind.PART)
+                    && !inside.get(k)) {
+                return true;
+            }
+            if (named && PREDICATES.contains(tokens.get(k).word())) {
+                verb = k;
+            }
+            named |= byEnd.contains(k + 1);
         }
         return false;
     }

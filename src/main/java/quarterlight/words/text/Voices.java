@@ -14,7 +14,7 @@ record Voices(List<Token> tokens, Map<Integer, List<Mention>> byStart, boolean p
         if (tokens.get(start).speaker()) {
             return !before && (asked(start) || answer(start) <= MAX_ANSWER);
         }
-        boolean over = Cutter.OPENERS.contains(tokens.get(start).word())
+        boolean over = CutWords.OPENERS.contains(tokens.get(start).word())
                 || byStart.getOrDefault(start, List.of()).stream().anyMatch(m -> m.kind() == TermKind.PART);
         int since = start;
         while (since > 0 && !tokens.get(since).speaker() && start - since < MAX_ANSWER) {

@@ -39,6 +39,13 @@ public record Weights(Map<String, Double> byFeature) {
         return 1 / (1 + Math.exp(-sum));
     }
 
+    /** With what was learned on top of these. */
+    public Weights plus(Map<String, Double> learned) {
+        Map<String, Double> sum = new TreeMap<>(byFeature);
+        learned.forEach((name, weight) -> sum.merge(name, weight, Double::sum));
+        return new Weights(sum);
+    }
+
     /**
      * What a confirmed, changed or dropped draft teaches: one step of the logistic model toward it.
      *

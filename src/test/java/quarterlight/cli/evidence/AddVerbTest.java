@@ -34,7 +34,8 @@ class AddVerbTest {
         add("signs", "zone,sign,seen\nroof,overspray,yes\n", "Added 1 sign.");
         add(
                 "traces",
-                "photo;kind;outline;scale\ntwo.jpg;surface;POLYGON ((10 10, 90 10, 90 90, 10 10));length:0 0 100 0:50\n",
+                "photo;kind;outline;scale\n"
+                        + "two.jpg;surface;POLYGON ((10 10, 90 10, 90 90, 10 10));length:0 0 100 0:50\n",
                 "Added 1 trace.");
         add("marks", "part,kind,text\nblock,casting,A247\n", "Added 1 mark.");
         add("trials", "item,result\nheater,not tried\n", "Added 1 trial.");

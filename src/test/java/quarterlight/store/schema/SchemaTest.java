@@ -283,8 +283,8 @@ class SchemaTest {
         try (VisitStore store = VisitStore.create(folder.resolve("v"), bareFacts(), CLOCK)) {
             store.query(connection -> {
                 for (String bad : List.of(
-                        "INSERT INTO reading (zone, outcome, typed, unit, thickness_um) VALUES ('hood', 'measured', '1',"
-                                + " 'um', 9e999)",
+                        "INSERT INTO reading (zone, outcome, typed, unit, thickness_um) VALUES ('hood', 'measured',"
+                                + " '1', 'um', 9e999)",
                         "INSERT INTO reading (zone, outcome, typed) VALUES ('hood', 'none', '1')",
                         "INSERT INTO reading (zone, outcome, view, x, y) VALUES ('hood', 'none', 'top', 1.01, 0)",
                         "INSERT INTO reading (zone, outcome, view) VALUES ('hood', 'none', 'top')",

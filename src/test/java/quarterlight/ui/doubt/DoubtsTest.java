@@ -13,6 +13,7 @@ import quarterlight.edit.row.RowEdits;
 import quarterlight.store.SampleVisit;
 import quarterlight.ui.kit.OpenedVisit;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.visit.Doubt;
 import quarterlight.ui.kit.visit.Station;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;

@@ -112,7 +112,9 @@ class WordsScreenTest {
     @Test
     void aDraftWithoutAPlaceIsNotKeptAndSaysWhy() throws Exception {
         try (WordsKeys keys = keys("[0:03] That one is dented.\n")) {
-            assertThat(keys.table().getRowCount()).as("more likely wrong than right").isZero();
+            assertThat(keys.table().getRowCount())
+                    .as("more likely wrong than right")
+                    .isZero();
             SwingUtilities.invokeAndWait(() -> keys.screen.model().showAll(true));
             VisitRecord before = visit(keys);
             keys.press("ENTER");

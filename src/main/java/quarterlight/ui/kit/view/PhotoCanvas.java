@@ -13,6 +13,7 @@ import java.awt.event.ComponentEvent;
 import java.awt.event.FocusEvent;
 import java.awt.event.FocusListener;
 import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Optional;
@@ -31,6 +32,7 @@ import quarterlight.visit.photo.PhotoFile;
 public final class PhotoCanvas extends DrawnComponent {
     private static final double EDGE_PX = 40;
     private static final double NUDGE_PX = 40;
+    private static final double SHARE_OF_PART = 0.5;
 
     /** What is painted above the photo and may take the mouse. */
     public interface Overlay {
@@ -55,6 +57,7 @@ public final class PhotoCanvas extends DrawnComponent {
     private final transient SeenPart seen = new SeenPart();
     private final transient Loupe loupe = new Loupe();
     private transient Tone tone = Tone.RECORDED;
+    private transient Optional<Rectangle2D> near = Optional.empty();
     private final transient DeferredTask picture = new DeferredTask(this::repaint);
 
     public PhotoCanvas(Texts texts, OpenVisit visit) {
@@ -73,6 +76,7 @@ public final class PhotoCanvas extends DrawnComponent {
             @Override
             public void componentResized(ComponentEvent e) {
                 transform = transform.map(t -> t.inFrame(deviceWidth(), deviceHeight()));
+                near.ifPresent(PhotoCanvas.this::closeTo);
                 repaint();
             }
         });
@@ -118,6 +122,7 @@ public final class PhotoCanvas extends DrawnComponent {
             transform = Optional.empty();
             seen.forget();
             loupe.toMiddle();
+            near = Optional.empty();
         }
         Look.named(
                 this,
@@ -170,6 +175,7 @@ public final class PhotoCanvas extends DrawnComponent {
     }
 
     void transform(ViewTransform next) {
+        near = Optional.empty();
         transform = Optional.of(next);
         pictures.need(next.scale());
         pointer();
@@ -235,6 +241,22 @@ public final class PhotoCanvas extends DrawnComponent {
             transform()
                     .ifPresent(t -> transform(t.moved(-dx * NUDGE_PX * deviceScale(), -dy * NUDGE_PX * deviceScale())));
         }
+    }
+
+    /** Zooms to a part of the photo, with what lies around it, and stays there when the frame changes. */
+    public void closeTo(Rectangle2D part) {
+        closerTo(part);
+        near = Optional.of(part);
+    }
+
+    private void closerTo(Rectangle2D part) {
+        transform().ifPresent(t -> {
+            double wide = Math.max(1e-3, Math.max(part.getWidth() / t.viewWidth(), part.getHeight() / t.viewHeight()));
+            ViewTransform close =
+                    t.fitted().at(Math.min(2, SHARE_OF_PART / wide), t.viewWidth() / 2, t.viewHeight() / 2);
+            Point2D now = close.toView().transform(new Point2D.Double(part.getCenterX(), part.getCenterY()), null);
+            transform(close.moved(t.viewWidth() / 2 - now.getX(), t.viewHeight() / 2 - now.getY()));
+        });
     }
 
     /** Moves a zoomed photo so far that a pixel of it is seen. */

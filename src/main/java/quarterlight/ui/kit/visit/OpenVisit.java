@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.ZoneId;
@@ -16,9 +17,11 @@ import quarterlight.diagram.ZonePlaces;
 import quarterlight.findings.Findings;
 import quarterlight.photo.intake.FilePreview;
 import quarterlight.store.VisitStore;
+import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.Listeners;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.place.ChangedRows;
+import quarterlight.ui.kit.place.Subject;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.Pin;
@@ -44,6 +47,7 @@ public final class OpenVisit {
     private final List<List<Pin>> underWay = new ArrayList<>();
     private final FindingsWork findingsWork;
     private Consumer<ChangedRows> stepped = changed -> {};
+    private Consumer<Subject> asked = subject -> {};
     private StoreThread.State state;
     private Drawing drawing;
     private Optional<Findings> findings = Optional.empty();
@@ -147,6 +151,21 @@ public final class OpenVisit {
     private void stepBy(StoreWork<Optional<String>> step) {
         VisitRecord before = visit();
         edit(step, label -> ChangedRows.between(before, visit()).ifPresent(changed -> stepped.accept(changed)));
+    }
+
+    /** Asks what something rests on. */
+    public void ask(Subject subject) {
+        asked.accept(subject);
+    }
+
+    /** A command that asks what the thing in hand rests on; it can be done while there is one. */
+    public Command grounds(Supplier<Optional<Subject>> inHand) {
+        return Command.of(parts.texts(), "do.grounds", () -> inHand.get().ifPresent(this::ask));
+    }
+
+    /** Told what somebody wants the grounds of. */
+    public void onAsked(Consumer<Subject> answer) {
+        asked = Objects.requireNonNull(answer, "answer");
     }
 
     /** Told what undo or redo changed, once the visit holds it. */

@@ -6,6 +6,7 @@ import javax.swing.JComponent;
 import quarterlight.car.ZoneId;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.place.ChangedRows;
+import quarterlight.ui.kit.place.Subject;
 import quarterlight.ui.kit.view.PhotoCanvas;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.RecordId;
@@ -47,6 +48,16 @@ public interface StationScreen {
 
     /** Thickness is shown in the other unit from now on. */
     default void unitChanged() {}
+
+    /** What is in hand in the station, to ask the grounds of; empty if it is the selected zone. */
+    default Optional<Subject> subject() {
+        return Optional.empty();
+    }
+
+    /** What only the station knows to be open. */
+    default List<Doubt> doubts() {
+        return List.of();
+    }
 
     /** The picture that the station shows itself; empty if what is in hand is seen beside the drawing. */
     default Optional<PhotoCanvas> picture() {

@@ -2,7 +2,10 @@ package quarterlight.ui.kit.widget;
 
 import java.awt.Component;
 import java.awt.Font;
+import java.awt.Point;
 import java.awt.event.ActionEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.awt.font.TextAttribute;
 import java.util.Comparator;
 import java.util.List;
@@ -11,13 +14,16 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import javax.swing.AbstractAction;
+import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JTable;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
+import javax.swing.SwingUtilities;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.TableCellRenderer;
@@ -204,6 +210,29 @@ public final class FactTable<T> extends JTable {
                 listener.run();
             }
         });
+    }
+
+    /** Offers by a right click, the menu key or Shift+F10 what can be done with the row chosen; a right click chooses the row under it. */
+    public void menu(Supplier<List<? extends Action>> actions) {
+        ContextMenu.on(this, actions);
+        addMouseListener(new MouseAdapter() {
+            @Override
+            public void mousePressed(MouseEvent e) {
+                int row = rowAtPoint(e.getPoint());
+                if (SwingUtilities.isRightMouseButton(e) && row >= 0 && !isRowSelected(row)) {
+                    setRowSelectionInterval(row, row);
+                }
+            }
+        });
+    }
+
+    /** By the keyboard the menu opens at the row chosen. */
+    @Override
+    public Point getPopupLocation(MouseEvent e) {
+        int row = getSelectedRow();
+        return e == null && row >= 0
+                ? new Point(24, getCellRect(row, 0, true).y + getRowHeight())
+                : super.getPopupLocation(e);
     }
 
     /** Does something by a key while the table has the keyboard. */

@@ -37,6 +37,7 @@ import quarterlight.visit.pin.Recorded;
 public final class ContactSheet extends DrawnComponent implements Scrollable {
     private static final int USUAL_CELL = 136;
 
+    private transient Runnable large = () -> {};
     private final transient PhotosModel model;
     private final transient Texts texts;
     private final transient CellPictures pictures;
@@ -191,6 +192,15 @@ public final class ContactSheet extends DrawnComponent implements Scrollable {
             Rectangle r = geometry.cell(place);
             scrollRectToVisible(new Rectangle(0, r.y - SheetGeometry.pause(), 1, r.height + SheetGeometry.pause() + 8));
         }
+    }
+
+    /** What a double click on a photo does. */
+    public void onLarge(Runnable shown) {
+        large = shown;
+    }
+
+    void large() {
+        large.run();
     }
 
     /** Where a menu for the photo in hand stands. */

@@ -157,6 +157,8 @@ final class SheetGestures {
         public void mouseReleased(MouseEvent e) {
             if (banding) {
                 sheet.band(Optional.empty());
+            } else if (SwingUtilities.isLeftMouseButton(e) && e.getClickCount() == 2 && pressed.isPresent()) {
+                sheet.large();
             } else if (SwingUtilities.isLeftMouseButton(e) && !carried && !e.isShiftDown() && !isMenuKey(e)) {
                 pressed.ifPresentOrElse(
                         SheetGestures.this::only, () -> sheet.selection().photos(List.of()));

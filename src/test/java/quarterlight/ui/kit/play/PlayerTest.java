@@ -48,7 +48,9 @@ class PlayerTest {
         public Optional<byte[]> sound(double from, double seconds, double speed) {
             asked.add(from);
             double length = Math.max(0, Math.min(seconds, LENGTH - from));
-            return sound ? Optional.of(new byte[2 * (int) Math.round(length / speed * SoundDevice.RATE)]) : Optional.empty();
+            return sound
+                    ? Optional.of(new byte[2 * (int) Math.round(length / speed * SoundDevice.RATE)])
+                    : Optional.empty();
         }
 
         @Override

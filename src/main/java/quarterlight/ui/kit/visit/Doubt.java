@@ -1,8 +1,7 @@
-package quarterlight.ui.doubt;
+package quarterlight.ui.kit.visit;
 
 import java.util.Objects;
 import quarterlight.ui.kit.place.ChangedRows;
-import quarterlight.ui.kit.visit.Station;
 
 /**
  * One thing that is still open. Immutable.

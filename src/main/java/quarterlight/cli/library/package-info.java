@@ -1,0 +1,2 @@
+/** Verbs for many visits at once. */
+package quarterlight.cli.library;

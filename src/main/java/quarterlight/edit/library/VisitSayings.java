@@ -1,0 +1,126 @@
+package quarterlight.edit.library;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import quarterlight.car.Zone;
+import quarterlight.car.ZoneCatalog;
+import quarterlight.store.library.LibraryRow;
+import quarterlight.table.RowKind;
+import quarterlight.table.cell.RowContext;
+import quarterlight.visit.VisitFacts;
+import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.Photo;
+import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.row.RecordKind;
+
+/** What a visit says in words, row by row, as it is searched. */
+final class VisitSayings {
+    static final String MARKS = RecordKind.MARKS.word();
+
+    /** Numbers and geometry, by which nobody looks for a car. */
+    private static final Set<String> NO_WORDS = Set.of(
+            "photo",
+            "zone",
+            "view",
+            "x",
+            "y",
+            "at",
+            "outline",
+            "points",
+            "scale",
+            "private",
+            "for",
+            "lead_days",
+            "pattern",
+            "seen");
+
+    /** Who says what most rows say. */
+    private static final String OWN = "inspector";
+
+    private static final List<RecordKind<?>> KINDS = List.of(
+            RecordKind.STATEMENTS,
+            RecordKind.CLAIMS,
+            RecordKind.MARKS,
+            RecordKind.TRIALS,
+            RecordKind.SIGNS,
+            RecordKind.TRACES,
+            RecordKind.PHOTO_NOTES,
+            RecordKind.ODOMETER,
+            RecordKind.PINS);
+
+    private final VisitRecord visit;
+    private final RowContext context;
+    private final Map<String, String> labels;
+
+    private VisitSayings(VisitRecord visit, ZoneCatalog catalog) {
+        this.visit = visit;
+        this.context = RowContext.of(visit, catalog);
+        this.labels = catalog.all().stream()
+                .collect(Collectors.toMap(zone -> zone.id().value(), Zone::label));
+    }
+
+    static List<LibraryRow> of(VisitRecord visit, ZoneCatalog catalog) {
+        VisitSayings sayings = new VisitSayings(visit, catalog);
+        List<LibraryRow> rows = new ArrayList<>();
+        rows.add(sayings.car());
+        KINDS.forEach(kind -> sayings.add(kind, rows));
+        return rows;
+    }
+
+    private LibraryRow car() {
+        VisitFacts facts = visit.facts();
+        String text = Stream.of(
+                        Optional.of(facts.car().name()),
+                        facts.date().map(Object::toString),
+                        facts.client(),
+                        facts.place(),
+                        facts.inspector(),
+                        facts.claimed())
+                .flatMap(Optional::stream)
+                .collect(Collectors.joining("; "));
+        return new LibraryRow("visit", "", text, facts.car().body().style().word(), Optional.empty());
+    }
+
+    private <T> void add(RecordKind<T> kind, List<LibraryRow> rows) {
+        RowKind<T> columns = RowKind.of(kind);
+        for (Recorded<T> row : kind.of(visit)) {
+            Map<String, String> cells = columns.cells(row.value(), context);
+            String text = columns.columns().stream()
+                    .map(column -> column.name())
+                    .filter(Predicate.not(NO_WORDS::contains))
+                    .filter(name -> !name.equals("said_by") || !OWN.equals(cells.get(name)))
+                    .map(cells::get)
+                    .filter(cell -> cell != null && !cell.isBlank())
+                    .collect(Collectors.joining("; "));
+            boolean seen = !"no".equals(cells.get("seen"));
+            if (!text.isEmpty() && seen) {
+                String zone = cells.getOrDefault("zone", "");
+                rows.add(new LibraryRow(
+                        kind.word(),
+                        labels.getOrDefault(zone, zone),
+                        text,
+                        zone.replace('-', ' '),
+                        photo(cells.get("photo"))));
+            }
+        }
+    }
+
+    /** The file of the first photo that a row names. */
+    private Optional<String> photo(String named) {
+        if (named == null || named.isBlank()) {
+            return Optional.empty();
+        }
+        String first = named.split("\\|")[0];
+        return visit.photos().stream()
+                .filter(photo -> context.nameOf(photo.id()).equals(first))
+                .findFirst()
+                .map(Photo::file)
+                .map(file -> file.stored());
+    }
+}

@@ -1,0 +1,280 @@
+package quarterlight.store.library;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import quarterlight.store.schema.Database;
+
+/**
+ * The words of many visits in one file, found by SQLite's full-text search (FTS5). A cache: what cannot be read is made anew. Never more than one process
+ * writes; another waits. Not for the event thread.
+ */
+public final class LibraryIndex implements AutoCloseable {
+    private static final int VERSION = 1;
+    private static final List<String> SCHEMA = List.of(
+            "CREATE TABLE visit(id INTEGER PRIMARY KEY, folder TEXT NOT NULL UNIQUE, stamp TEXT NOT NULL, car TEXT NOT"
+                    + " NULL, date TEXT, client TEXT, place TEXT, photos INTEGER NOT NULL) STRICT",
+            "CREATE TABLE said(id INTEGER PRIMARY KEY, visit_id INTEGER NOT NULL REFERENCES visit ON DELETE CASCADE,"
+                    + " kind TEXT NOT NULL, zone TEXT NOT NULL, text TEXT NOT NULL, more TEXT NOT NULL, photo TEXT)"
+                    + " STRICT",
+            "CREATE INDEX said_of_visit ON said(visit_id)",
+            "CREATE INDEX said_kind ON said(kind)",
+            "CREATE VIRTUAL TABLE words USING fts5(zone, text, more, content='said', content_rowid='id',"
+                    + " tokenize='unicode61 remove_diacritics 2', prefix='2 3')",
+            "CREATE TRIGGER said_added AFTER INSERT ON said BEGIN INSERT INTO words(rowid, zone, text, more) VALUES"
+                    + " (new.id, new.zone, new.text, new.more); END",
+            "CREATE TRIGGER said_gone AFTER DELETE ON said BEGIN INSERT INTO words(words, rowid, zone, text, more)"
+                    + " VALUES ('delete', old.id, old.zone, old.text, old.more); END",
+            "PRAGMA user_version = " + VERSION);
+    private static final String COLUMNS =
+            "v.folder, v.stamp, v.car, v.date, v.client, v.place, v.photos, s.kind, s.zone, s.text, s.more, s.photo";
+
+    private final Path file;
+    private final Connection connection;
+
+    private LibraryIndex(Path file, Connection connection) {
+        this.file = file;
+        this.connection = connection;
+    }
+
+    /** Opens the index, or makes it. */
+    public static LibraryIndex open(Path file) throws LibraryUnusable {
+        try {
+            Files.createDirectories(file.toAbsolutePath().getParent());
+            try {
+                return opened(file);
+            } catch (SQLException e) {
+                discard(file);
+                return opened(file);
+            }
+        } catch (SQLException | IOException e) {
+            throw new LibraryUnusable(file, e);
+        }
+    }
+
+    /** Deletes an index with what lies beside it; the next is made anew. */
+    public static void discard(Path file) throws IOException {
+        Files.deleteIfExists(file);
+        Files.deleteIfExists(Path.of(file + "-wal"));
+        Files.deleteIfExists(Path.of(file + "-shm"));
+        Files.deleteIfExists(Path.of(file + "-journal"));
+    }
+
+    private static LibraryIndex opened(Path file) throws SQLException, IOException {
+        Connection connection = Database.open(file);
+        try {
+            String version = Database.ask(connection, "PRAGMA user_version");
+            if (!version.equals(Integer.toString(VERSION)) && !version.equals("0")) {
+                connection.close();
+                discard(file);
+                return opened(file);
+            }
+            Database.ask(connection, "PRAGMA journal_mode = WAL");
+            Database.run(connection, "PRAGMA synchronous = NORMAL");
+            if (version.equals("0")) {
+                for (String statement : SCHEMA) {
+                    Database.run(connection, statement);
+                }
+            }
+            return new LibraryIndex(file, connection);
+        } catch (SQLException | IOException e) {
+            connection.close();
+            throw e;
+        }
+    }
+
+    /** The stamps of all visits that the index knows, by their folders. */
+    public Map<Path, String> stamps() throws LibraryUnusable {
+        try (PreparedStatement ask = connection.prepareStatement("SELECT folder, stamp FROM visit");
+                ResultSet found = ask.executeQuery()) {
+            Map<Path, String> stamps = new LinkedHashMap<>();
+            while (found.next()) {
+                stamps.put(Path.of(found.getString(1)), found.getString(2));
+            }
+            return stamps;
+        } catch (SQLException e) {
+            throw new LibraryUnusable(file, e);
+        }
+    }
+
+    /** Takes visits in at once: all of them or none. */
+    public void put(Map<LibraryVisit, List<LibraryRow>> visits) throws LibraryUnusable {
+        try {
+            connection.setAutoCommit(false);
+            try {
+                for (Map.Entry<LibraryVisit, List<LibraryRow>> visit : visits.entrySet()) {
+                    delete(visit.getKey().folder());
+                    insert(visit.getKey(), visit.getValue());
+                }
+                connection.commit();
+            } catch (SQLException e) {
+                connection.rollback();
+                throw e;
+            } finally {
+                connection.setAutoCommit(true);
+            }
+        } catch (SQLException e) {
+            throw new LibraryUnusable(file, e);
+        }
+    }
+
+    /** Forgets a visit. */
+    public void forget(Path folder) throws LibraryUnusable {
+        try {
+            delete(folder);
+        } catch (SQLException e) {
+            throw new LibraryUnusable(file, e);
+        }
+    }
+
+    private void delete(Path folder) throws SQLException {
+        try (PreparedStatement said = connection.prepareStatement(
+                        "DELETE FROM said WHERE visit_id = (SELECT id FROM visit WHERE folder = ?)");
+                PreparedStatement visit = connection.prepareStatement("DELETE FROM visit WHERE folder = ?")) {
+            said.setString(1, folder.toString());
+            said.executeUpdate();
+            visit.setString(1, folder.toString());
+            visit.executeUpdate();
+        }
+    }
+
+    private void insert(LibraryVisit visit, List<LibraryRow> rows) throws SQLException {
+        try (PreparedStatement add = connection.prepareStatement(
+                        "INSERT INTO visit(folder, stamp, car, date, client, place, photos) VALUES (?, ?, ?, ?, ?, ?,"
+                                + " ?) RETURNING id");
+                PreparedStatement say = connection.prepareStatement(
+                        "INSERT INTO said(visit_id, kind, zone, text, more, photo) VALUES (?, ?, ?, ?, ?, ?)")) {
+            add.setString(1, visit.folder().toString());
+            add.setString(2, visit.stamp());
+            add.setString(3, visit.car());
+            add.setString(4, visit.date().orElse(null));
+            add.setString(5, visit.client().orElse(null));
+            add.setString(6, visit.place().orElse(null));
+            add.setInt(7, visit.photos());
+            long id;
+            try (ResultSet made = add.executeQuery()) {
+                made.next();
+                id = made.getLong(1);
+            }
+            for (LibraryRow row : rows) {
+                say.setLong(1, id);
+                say.setString(2, row.kind());
+                say.setString(3, row.zone());
+                say.setString(4, row.text());
+                say.setString(5, row.more());
+                say.setString(6, row.photo().orElse(null));
+                say.addBatch();
+            }
+            say.executeBatch();
+        }
+    }
+
+    /** All visits at or below some folders. */
+    public List<LibraryVisit> visits(List<Path> folders) throws LibraryUnusable {
+        try (PreparedStatement ask = connection.prepareStatement(
+                        "SELECT folder, stamp, car, date, client, place, photos FROM visit ORDER BY folder");
+                ResultSet found = ask.executeQuery()) {
+            List<LibraryVisit> visits = new ArrayList<>();
+            while (found.next()) {
+                LibraryVisit visit = visit(found);
+                if (isBelow(visit, folders)) {
+                    visits.add(visit);
+                }
+            }
+            return visits;
+        } catch (SQLException e) {
+            throw new LibraryUnusable(file, e);
+        }
+    }
+
+    /**
+     * Rows that hold every word of a text, or words that begin with it; those taken in last first.
+     *
+     * @param most rows to give
+     */
+    public List<LibraryHit> find(String text, List<Path> folders, int most) throws LibraryUnusable {
+        String query = Arrays.stream(text.split("[^\\p{L}\\p{M}\\p{N}]+"))
+                .filter(word -> !word.isEmpty())
+                .map(word -> "\"" + word + "\"*")
+                .collect(Collectors.joining(" "));
+        return query.isEmpty()
+                ? List.of()
+                : hits(
+                        "SELECT " + COLUMNS + " FROM words JOIN said s ON s.id = words.rowid JOIN visit v ON v.id ="
+                                + " s.visit_id WHERE words MATCH ? ORDER BY words.rowid DESC",
+                        query,
+                        folders,
+                        most);
+    }
+
+    /** All rows of one kind. */
+    public List<LibraryHit> ofKind(String kind, List<Path> folders) throws LibraryUnusable {
+        return hits(
+                "SELECT " + COLUMNS + " FROM said s JOIN visit v ON v.id = s.visit_id WHERE s.kind = ?",
+                kind,
+                folders,
+                Integer.MAX_VALUE);
+    }
+
+    private List<LibraryHit> hits(String sql, String asked, List<Path> folders, int most) throws LibraryUnusable {
+        try (PreparedStatement ask = connection.prepareStatement(sql)) {
+            ask.setString(1, asked);
+            List<LibraryHit> hits = new ArrayList<>();
+            try (ResultSet found = ask.executeQuery()) {
+                while (hits.size() < most && found.next()) {
+                    LibraryVisit visit = visit(found);
+                    if (isBelow(visit, folders)) {
+                        hits.add(new LibraryHit(visit, row(found)));
+                    }
+                }
+            }
+            return hits;
+        } catch (SQLException e) {
+            throw new LibraryUnusable(file, e);
+        }
+    }
+
+    private static boolean isBelow(LibraryVisit visit, List<Path> folders) {
+        return folders.stream().anyMatch(folder -> visit.folder().startsWith(folder));
+    }
+
+    private static LibraryVisit visit(ResultSet found) throws SQLException {
+        return new LibraryVisit(
+                Path.of(found.getString("folder")),
+                found.getString("stamp"),
+                found.getString("car"),
+                Optional.ofNullable(found.getString("date")),
+                Optional.ofNullable(found.getString("client")),
+                Optional.ofNullable(found.getString("place")),
+                found.getInt("photos"));
+    }
+
+    private static LibraryRow row(ResultSet found) throws SQLException {
+        return new LibraryRow(
+                found.getString("kind"),
+                found.getString("zone"),
+                found.getString("text"),
+                found.getString("more"),
+                Optional.ofNullable(found.getString("photo")));
+    }
+
+    @Override
+    public void close() throws LibraryUnusable {
+        try {
+            connection.close();
+        } catch (SQLException e) {
+            throw new LibraryUnusable(file, e);
+        }
+    }
+}

@@ -1,0 +1,46 @@
+package quarterlight.words.place;
+
+import java.util.List;
+import java.util.Optional;
+import quarterlight.words.lexicon.PartName;
+
+/** Parts that have a twin at the other end or on the other side of the car. Pure. */
+final class Twins {
+    private Twins() {}
+
+    /** "the front bumper ... the rear one": what has a twin at the other end of the car. */
+    static Optional<SpokenPlace> otherEnd(SpokenPlace focus, End end, CarZones car) {
+        String from = end == End.REAR ? "front" : "rear";
+        String to = end == End.REAR ? "rear" : "front";
+        List<List<String>> zones = focus.zones().stream()
+                .map(zone -> zone.value().replace(from, to))
+                .map(List::of)
+                .toList();
+        PartName part = new PartName(
+                focus.part().name().replace(from, to), zones, focus.part().region(), "");
+        boolean moved =
+                focus.zones().size() == 1 && focus.zones().get(0).value().contains(from) && car.has(part);
+        return moved
+                ? Optional.of(new SpokenPlace(
+                        part,
+                        focus.side(),
+                        end,
+                        car.of(part, focus.side(), end),
+                        PlaceSource.POINTED,
+                        focus.sideHow(),
+                        focus.said()))
+                : Optional.empty();
+    }
+
+    /** Of a name that means the parts of both sides, that of one: "upholstery, the driver's chair ...". */
+    static PartName oneOfEach(PartName part) {
+        if (part.zones().stream().allMatch(together -> together.stream().noneMatch(z -> z.contains("{b}")))) {
+            return part;
+        }
+        List<List<String>> zones = part.zones().stream()
+                .map(together ->
+                        together.stream().map(z -> z.replace("{b}", "{s}")).toList())
+                .toList();
+        return new PartName(part.name(), zones, part.region(), part.when());
+    }
+}
