@@ -1,5 +1,6 @@
 package quarterlight.ui.compare;
 
+import java.awt.Dimension;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -42,11 +43,14 @@ final class PaintPane extends JPanel {
                 List.of(a.findings(), b.findings()), sheet.unit().unit());
         sheets = List.of(new CarSheet(parts, a, ramp, this::mark), new CarSheet(parts, b, ramp, this::mark));
         JPanel drawings = new JPanel(new MigLayout(
-                "insets 0, gap 1, fill", "[grow,fill,sg,0:100:][grow,fill,sg,0:100:]", "[grow,fill,0:100:]"));
+                "insets 0, gap 1, fill", "[grow,fill,sg,0:100:][grow,fill,sg,0:100:]", "[grow,fill,0:420:]"));
         sheets.forEach(one -> drawings.add(one, "wmin 0"));
         FactTable<PlaceText> panels = table(sheet.pair());
         table = Optional.of(panels);
-        JSplitPane left = new JSplitPane(JSplitPane.VERTICAL_SPLIT, true, drawings, new JScrollPane(panels));
+        JScrollPane rows = new JScrollPane(panels);
+        // the drawings get what is left: they are read first, the table scrolls
+        rows.setPreferredSize(new Dimension(600, 190));
+        JSplitPane left = new JSplitPane(JSplitPane.VERTICAL_SPLIT, true, drawings, rows);
         left.setResizeWeight(0.6);
         Look.bare(left);
         JScrollPane said = new JScrollPane(counts(sheet.pair()));
