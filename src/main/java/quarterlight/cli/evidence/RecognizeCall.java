@@ -22,7 +22,6 @@ import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.json.JsonObject;
-import quarterlight.task.Progress;
 import quarterlight.visit.photo.Photo;
 
 /** {@code listen --recognize}: makes the words of films and memos that have none, by a model file on this computer. */
@@ -39,7 +38,7 @@ final class RecognizeCall {
     int run(ParseResult call) throws CallRefused, EditRefused, VisitProblem {
         Path model = Path.of(call.matchedOptionValue(MODEL, ""));
         try (DecodingWorkers workers = new DecodingWorkers();
-                Interruption interruption = Interruption.watched();
+                Interruption interruption = Interruption.watched(around.console());
                 VisitStore store = around.visits().forEditing(CliOptions.pathAt(call, 0));
                 VisitThumbnails thumbnails = VisitThumbnails.of(store.folder())) {
             List<Photo> recordings = call.hasMatchedOption(OF)
@@ -50,7 +49,7 @@ final class RecognizeCall {
                         "no film or memo of this visit lacks words; name one by " + OF + " to make its words again");
             }
             Recognizing.Outcome outcome = new Recognizing(store, new Intake(store, around.clock(), thumbnails, workers))
-                    .run(recordings, model, workers, told(interruption, call));
+                    .run(recordings, model, workers, interruption);
             around.console()
                     .print(
                             CliOptions.isJson(call)
@@ -72,23 +71,6 @@ final class RecognizeCall {
             Thread.currentThread().interrupt();
             throw new CallRefused("interrupted; recordings that were finished have their words");
         }
-    }
-
-    /** Says how far it is, where no document was asked for. */
-    private Progress told(Interruption interruption, ParseResult call) {
-        return new Progress() {
-            @Override
-            public void report(int done, int total, String what) {
-                if (!CliOptions.isJson(call)) {
-                    around.console().print(what + "\n");
-                }
-            }
-
-            @Override
-            public boolean cancelled() {
-                return interruption.cancelled();
-            }
-        };
     }
 
     private static String report(Recognizing.Outcome outcome) {
