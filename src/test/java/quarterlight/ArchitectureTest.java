@@ -218,6 +218,8 @@ class ArchitectureTest {
     static final ArchRule METADATA_ONLY_IN_PHOTO = only("com.drew..").inside("quarterlight.photo..");
 
     static final ArchRule NATIVE_CODE_ONLY_IN_PHOTO = only("org.bytedeco..").inside("quarterlight.photo..");
+    static final ArchRule RECOGNIZER_ONLY_IN_SPEECH =
+            only("io.github.givimad..").inside("quarterlight.photo.speech..");
 
     static final ArchRule CORE_TOUCHES_NO_OUTSIDE = noClasses()
             .that()

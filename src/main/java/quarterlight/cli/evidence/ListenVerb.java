@@ -62,6 +62,12 @@ public final class ListenVerb implements Verb {
                 .addPositional(CliOptions.visit())
                 .addOption(CliOptions.text(KEEP, "ID,...", "make rows of these drafts, as one undo step"))
                 .addOption(CliOptions.text(DROP, "ID,...", "do not offer these drafts again, as one undo step"))
+                .addOption(CliOptions.text(
+                        RecognizeCall.MODEL,
+                        "MODEL",
+                        "make the words of films and memos that have none, by the speech recognizer with this"
+                                + " model file"))
+                .addOption(CliOptions.text(RecognizeCall.OF, "FILM", "the one film or memo to make the words of"))
                 .addOption(OptionSpec.builder(FORGET)
                         .type(boolean.class)
                         .description("forget what kept and dropped drafts have taught")
@@ -72,6 +78,16 @@ public final class ListenVerb implements Verb {
     @Override
     public int run(ParseResult call) throws CallRefused, EditRefused, VisitProblem {
         boolean keeps = call.hasMatchedOption(KEEP);
+        if (call.hasMatchedOption(RecognizeCall.MODEL)) {
+            if (keeps || call.hasMatchedOption(DROP) || call.hasMatchedOption(FORGET)) {
+                throw new CallRefused(RecognizeCall.MODEL + " goes without " + KEEP + ", " + DROP + " and " + FORGET
+                        + "; make the words first, then look at their drafts");
+            }
+            return new RecognizeCall(around).run(call);
+        }
+        if (call.hasMatchedOption(RecognizeCall.OF)) {
+            throw new CallRefused(RecognizeCall.OF + " goes with " + RecognizeCall.MODEL + " MODEL; name a model file");
+        }
         if (keeps && call.hasMatchedOption(DROP)) {
             throw new CallRefused(KEEP + " and " + DROP + " do not go together; give one of them");
         }

@@ -48,7 +48,7 @@ final class WorkerCommand {
 
     private WorkerCommand() {}
 
-    static List<String> of(WorkerLimits limits, Path pixels) throws IOException {
+    static List<String> of(WorkerLimits limits, Path pixels, Class<?> main) throws IOException {
         List<String> command = new ArrayList<>(limited(limits));
         command.add(java().toString());
         command.addAll(TRANSLATING);
@@ -69,12 +69,8 @@ final class WorkerCommand {
         for (String key : PASSED_ON) {
             Optional.ofNullable(System.getProperty(key)).ifPresent(value -> command.add("-D" + key + "=" + value));
         }
-        command.addAll(List.of(
-                "-cp",
-                classPath(),
-                WorkerMain.class.getName(),
-                Integer.toString(limits.memoryMb()),
-                pixels.toString()));
+        command.addAll(
+                List.of("-cp", classPath(), main.getName(), Integer.toString(limits.memoryMb()), pixels.toString()));
         return command;
     }
 

@@ -7,7 +7,7 @@ public final class WorkerLost extends Exception {
     private static final long serialVersionUID = 1L;
 
     /** How a worker can be lost. */
-    enum Way {
+    public enum Way {
         TIME,
         MEMORY,
         CRASH,
@@ -35,7 +35,7 @@ public final class WorkerLost extends Exception {
         return reason;
     }
 
-    Way way() {
+    public Way way() {
         return way;
     }
 

@@ -65,7 +65,7 @@ final class WorkerPool {
             if (worker.isEmpty() || !worker.get().isAlive()) {
                 leave();
                 try {
-                    worker = Optional.of(WorkerProcess.start(limits, watch));
+                    worker = Optional.of(WorkerProcess.start(limits, watch, WorkerMain.class));
                 } catch (IOException e) {
                     throw new WorkerLost(
                             file,

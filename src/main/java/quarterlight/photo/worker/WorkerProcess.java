@@ -14,7 +14,7 @@ import java.util.concurrent.TimeUnit;
 import quarterlight.photo.worker.WorkerLost.Way;
 
 /** The program's side of one worker. One request at a time; {@link #stop} may come from any thread. */
-final class WorkerProcess {
+public final class WorkerProcess {
     private static final System.Logger LOG = System.getLogger(WorkerProcess.class.getName());
     private static final int MAX_ANSWER_BYTES = 32 << 20;
     private static final Duration LAST_WORDS = Duration.ofSeconds(5);
@@ -39,11 +39,17 @@ final class WorkerProcess {
         this.answers = new DataInputStream(process.getInputStream());
     }
 
-    /** @param watch ends what takes too long */
-    static WorkerProcess start(WorkerLimits limits, ScheduledExecutorService watch) throws IOException {
+    /**
+     * Starts a worker.
+     *
+     * @param watch ends what takes too long
+     * @param main serves requests by {@link RequestLoop}
+     */
+    public static WorkerProcess start(WorkerLimits limits, ScheduledExecutorService watch, Class<?> main)
+            throws IOException {
         Path pixels = Files.createTempFile("quarterlight-pixels", ".tmp");
         try {
-            Process process = new ProcessBuilder(WorkerCommand.of(limits, pixels))
+            Process process = new ProcessBuilder(WorkerCommand.of(limits, pixels, main))
                     .redirectError(ProcessBuilder.Redirect.DISCARD)
                     .start();
             return new WorkerProcess(limits, watch, pixels, process);
@@ -57,8 +63,8 @@ final class WorkerProcess {
         return process.isAlive();
     }
 
-    /** Where the pixels of the answer that came last lie. */
-    Path pixels() {
+    /** The worker's own file; in one that decodes, the pixels of the answer that came last lie there. */
+    public Path pixels() {
         return pixels;
     }
 
@@ -68,7 +74,7 @@ final class WorkerProcess {
      * @param file what the request is about
      * @throws WorkerLost if the worker ended or was ended over it; it is of no use any more
      */
-    byte[] ask(byte[] request, Path file) throws WorkerLost {
+    public byte[] ask(byte[] request, Path file) throws WorkerLost {
         ScheduledFuture<?> alarm = alarm(System.nanoTime(), busy());
         try {
             requests.writeInt(request.length);
@@ -145,7 +151,7 @@ final class WorkerProcess {
     }
 
     /** Ends it at once. */
-    void stop() {
+    public void stop() {
         stopped = true;
         try {
             process.destroyForcibly().waitFor(GONE.toMillis(), TimeUnit.MILLISECONDS);

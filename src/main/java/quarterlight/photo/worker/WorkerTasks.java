@@ -36,6 +36,7 @@ import quarterlight.photo.wire.FactsWire;
 import quarterlight.photo.wire.PixelFile;
 import quarterlight.photo.wire.RequestKind;
 import quarterlight.photo.wire.Wire;
+import quarterlight.photo.worker.RequestLoop.Answered;
 import quarterlight.visit.photo.MediaFacts;
 import quarterlight.visit.photo.MediaKind;
 
@@ -55,14 +56,6 @@ final class WorkerTasks {
         this.pixels = pixels;
         this.pictures = Pictures.within(roomBytes);
     }
-
-    /**
-     * An answer.
-     *
-     * @param last whether the worker must end after it
-     */
-    @SuppressWarnings("ArrayRecordComponent")
-    record Answered(byte[] bytes, boolean last) {}
 
     Answered answer(byte[] request) throws IOException {
         try (DataInputStream in = new DataInputStream(new ByteArrayInputStream(request))) {
