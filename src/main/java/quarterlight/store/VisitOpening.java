@@ -354,8 +354,8 @@ public final class VisitOpening {
             throw new VisitUnreadable(
                     folder.root(),
                     "an edit of it was cut off and must be taken back first (visit.db-journal lies beside visit.db),"
-                        + " and that cannot be done here; copy the whole folder to a disk that can be written and open"
-                        + " it there",
+                            + " and that cannot be done here; copy the whole folder to a disk that can be written and open"
+                            + " it there",
                     e);
         }
         return Database.openReadOnly(folder.database());

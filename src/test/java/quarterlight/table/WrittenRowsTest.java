@@ -66,7 +66,7 @@ class WrittenRowsTest {
                         lines(
                                 "part,kind,text,stage,pattern,expected,zone,view,x,y,photo,note,lead_days,origin",
                                 "block,casting,A ?4"
-                                    + " 7,cast,letter-day-year,A247,engine,bay,0.4,0.5,one.jpg,greasy,45,replaced")),
+                                        + " 7,cast,letter-day-year,A247,engine,bay,0.4,0.5,one.jpg,greasy,45,replaced")),
                 Arguments.of(
                         RowKind.of(RecordKind.TRIALS),
                         lines(

@@ -63,7 +63,7 @@ public final class ExportVerb implements Verb {
                                 AS,
                                 "FORM",
                                 "tables (default), xlsx (a workbook), coco, geojson or annotations (outlines and notes"
-                                    + " on photos), xmp (sidecars), views (each view of the diagram as SVG and PNG)")
+                                        + " on photos), xmp (sidecars), views (each view of the diagram as SVG and PNG)")
                         .toBuilder()
                         .completionCandidates(Worded.list(ExportForm.class))
                         .build())

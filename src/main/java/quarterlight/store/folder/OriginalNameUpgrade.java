@@ -57,8 +57,8 @@ public final class OriginalNameUpgrade {
         Map<String, String> names = new LinkedHashMap<>();
         try (Statement statement = connection.createStatement();
                 ResultSet rows = statement.executeQuery("SELECT substr(stored, 11), sha256 FROM photo WHERE"
-                    + " substr(stored, 1, 75) = 'originals/' || sha256 || '-' AND instr(substr(stored, 11), '/') = 0"
-                    + " AND instr(stored, '\\') = 0")) {
+                        + " substr(stored, 1, 75) = 'originals/' || sha256 || '-' AND instr(substr(stored, 11), '/') = 0"
+                        + " AND instr(stored, '\\') = 0")) {
             while (rows.next()) {
                 names.put(rows.getString(1), rows.getString(2));
             }

@@ -13,8 +13,8 @@ import quarterlight.words.text.WordSet;
 final class Phrasing {
     private static final Set<String> MODIFIERS = WordSet.of(
             "'s a all an and any as chrome each every factory four hand her his inner its little lower main my new no"
-                + " of old one original outer plastic same side that the their these this those two upper whole your"
-                + " ");
+                    + " of old one original outer plastic same side that the their these this those two upper whole your"
+                    + " ");
     /** Several of these are on one part. */
     private static final Set<String> SUBPARTS =
             WordSet.of("hinges drains nuts studs bolts handles bushings screws clips springs pads bows straps");

@@ -26,10 +26,10 @@ final class ThicknessRule implements Rule {
                     + "up ");
     private static final Set<String> AFTER = WordSet.of(
             "above across after again ahead all along and around as at average because behind below between both"
-                + " bottom but by down even everyplace everywhere flat for front here high i i'm if in inside is it"
-                + " it's just left like low max most near nearer no not now off on once or out over right round same"
-                + " so solid steady still straight that the then there there's thick this throughout till to too top"
-                + " tops toward towards under until up when where which with worst ");
+                    + " bottom but by down even everyplace everywhere flat for front here high i i'm if in inside is it"
+                    + " it's just left like low max most near nearer no not now off on once or out over right round same"
+                    + " so solid steady still straight that the then there there's thick this throughout till to too top"
+                    + " tops toward towards under until up when where which with worst ");
     private static final Set<String> NOT_BEFORE = WordSet.of(
             "april august chapter cylinder every from fuse in july june march may memo model number of page part sheet "
                     + "since step than the these those took year ");

@@ -13,8 +13,8 @@ final class CutWords {
 
     static final Set<String> SUBJECTS = WordSet.of(
             "everything he he's here's i i'd i'll i'm i've it it's looks nobody nothing she she's somebody someone"
-                + " that that's there there's these they they're they've this those we we've what's whoever you you're"
-                + " you've ");
+                    + " that that's there there's these they they're they've this those we we've what's whoever you you're"
+                    + " you've ");
 
     static final Set<String> PREPOSITIONS = WordSet.of(
             "about above across against ahead along around as at back behind below beneath beside between by down for"
@@ -23,8 +23,8 @@ final class CutWords {
 
     static final Set<String> BEFORE_PART = WordSet.of(
             "'s a all an any back both driver driver's drivers each every factory far front hand his inner its left"
-                + " little lower main my near nearside no offside old original other outer passenger passengers rear"
-                + " right same side that the these this those upper whole your ");
+                    + " little lower main my near nearside no offside old original other outer passenger passengers rear"
+                    + " right same side that the these this those upper whole your ");
 
     /** Prepositions that often end a thought by themselves: "7 above". */
     static final Set<String> PARTICLES =

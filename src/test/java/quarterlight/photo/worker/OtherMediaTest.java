@@ -251,13 +251,13 @@ class OtherMediaTest {
 
     private static final String XMP =
             "<?xpacket begin='' id='W5M0MpCehiHzreSzNTczkc9d'?><x:xmpmeta xmlns:x='adobe:ns:meta/'><rdf:RDF"
-                + " xmlns:rdf='http://www.w3.org/1999/02/22-rdf-syntax-ns#'><rdf:Description rdf:about=''"
-                + " xmlns:xmp='http://ns.adobe.com/xap/1.0/' xmlns:tiff='http://ns.adobe.com/tiff/1.0/'"
-                + " xmlns:dc='http://purl.org/dc/elements/1.1/' xmp:Rating='%s'"
-                + " tiff:Orientation='6'><dc:description><rdf:Alt><rdf:li xml:lang='x-default'>Dent at the &amp;"
-                + " edge</rdf:li></rdf:Alt></dc:description>"
-                + "<dc:subject><rdf:Bag><rdf:li>hood</rdf:li><rdf:li>dent</rdf:li></rdf:Bag></dc:subject></rdf:Description></rdf:RDF></x:xmpmeta><?xpacket"
-                + " end='w'?>";
+                    + " xmlns:rdf='http://www.w3.org/1999/02/22-rdf-syntax-ns#'><rdf:Description rdf:about=''"
+                    + " xmlns:xmp='http://ns.adobe.com/xap/1.0/' xmlns:tiff='http://ns.adobe.com/tiff/1.0/'"
+                    + " xmlns:dc='http://purl.org/dc/elements/1.1/' xmp:Rating='%s'"
+                    + " tiff:Orientation='6'><dc:description><rdf:Alt><rdf:li xml:lang='x-default'>Dent at the &amp;"
+                    + " edge</rdf:li></rdf:Alt></dc:description>"
+                    + "<dc:subject><rdf:Bag><rdf:li>hood</rdf:li><rdf:li>dent</rdf:li></rdf:Bag></dc:subject></rdf:Description></rdf:RDF></x:xmpmeta><?xpacket"
+                    + " end='w'?>";
 
     @Test
     void aSidecarSaysCaptionKeywordsRatingAndRotation() throws Exception {

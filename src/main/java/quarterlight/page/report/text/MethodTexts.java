@@ -142,8 +142,8 @@ public final class MethodTexts {
                 "Rust",
                 List.of(
                         "Rust is outlined on a photo and measured against something of known size on the same photo;"
-                            + " the figure after \u00b1 is one standard deviation from the marking alone. Outlines on"
-                            + " one photo are merged.",
+                                + " the figure after \u00b1 is one standard deviation from the marking alone. Outlines on"
+                                + " one photo are merged.",
                         "The share is of the zone's nominal area, an estimate (panels to 10 to 20\u2009%, edges and"
                                 + " bay to 40\u2009%, underbody to 50\u2009%). Grades: ASTM D610,"
                                 + " with a suggested letter; " + RiDegree.RULE + ".",

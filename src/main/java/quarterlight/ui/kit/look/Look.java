@@ -97,7 +97,7 @@ public final class Look {
         button.putClientProperty(
                 "FlatLaf.style",
                 "background: $Panel.background; hoverBackground: $quarterlight.shade; selectedBackground:"
-                    + " $quarterlight.ink; selectedForeground: $quarterlight.paper; margin: 2,7,2,7; minimumWidth: 0");
+                        + " $quarterlight.ink; selectedForeground: $quarterlight.paper; margin: 2,7,2,7; minimumWidth: 0");
         return button;
     }
 
