@@ -33,7 +33,8 @@ import quarterlight.visit.VisitRecord;
  */
 @Timeout(7200)
 class RandomKillsTest {
-    private static final int KILLS = Integer.getInteger("quarterlight.kills", 13);
+    /** One of each verb but the last, the slowest, which is made of the others. */
+    private static final int KILLS = Integer.getInteger("quarterlight.kills", 12);
     private static final long SEED = Long.getLong("quarterlight.seed", 17);
     private static final int PHOTOS = 6;
 
@@ -102,8 +103,8 @@ class RandomKillsTest {
                                 "--take",
                                 folder.resolve("walk.csv").toString()),
                         ""),
-                new Verb("demo", List.of("demo", other), "other"),
-                new Verb("window", List.of(), ""));
+                new Verb("window", List.of(), ""),
+                new Verb("demo", List.of("demo", other), "other"));
     }
 
     @Test
