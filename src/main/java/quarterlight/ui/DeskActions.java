@@ -9,9 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
-import javax.swing.JComponent;
 import javax.swing.JFileChooser;
-import javax.swing.KeyStroke;
 import quarterlight.ui.dialog.AboutWindow;
 import quarterlight.ui.dialog.ChooseDrawing;
 import quarterlight.ui.dialog.HelpWindow;
@@ -101,23 +99,11 @@ final class DeskActions {
                     always(station.textKey(), () -> window.bench().ifPresent(bench -> bench.show(station)))
                             .menuKey(Integer.toString(station.digit())));
         }
-        bindAll();
+        Command.bindEverywhere(window.frame().getRootPane(), all());
     }
 
     private Command always(String key, Runnable work) {
         return Command.of(texts, key, work);
-    }
-
-    /** The keys hold everywhere in the window, also where no menu is open. */
-    private void bindAll() {
-        JComponent root = window.frame().getRootPane();
-        for (Command command : all()) {
-            if (command.getValue(Command.ACCELERATOR_KEY) instanceof KeyStroke stroke) {
-                String name = "desk " + stroke;
-                root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(stroke, name);
-                root.getActionMap().put(name, command);
-            }
-        }
     }
 
     /** Every command, in the order of the menus. */

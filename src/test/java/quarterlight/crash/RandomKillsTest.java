@@ -35,6 +35,7 @@ import quarterlight.visit.VisitRecord;
 class RandomKillsTest {
     /** One of each verb but the last, the slowest, which is made of the others. */
     private static final int KILLS = Integer.getInteger("quarterlight.kills", 12);
+
     private static final long SEED = Long.getLong("quarterlight.seed", 17);
     private static final int PHOTOS = 6;
 

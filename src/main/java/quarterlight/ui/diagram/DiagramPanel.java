@@ -268,20 +268,15 @@ public final class DiagramPanel extends DrawnComponent {
         painted = Optional.of(fresh);
         pinLayer.scene(fresh.scene());
         openPile();
-        shown = highlight();
+        shown = Marked.zones(visit.selection());
         repaint();
     }
 
-    private Highlight highlight() {
-        Optional<ZoneId> hovered = visit.selection().hoveredZone();
-        return new Highlight(visit.selection().zones(), hovered);
-    }
-
     private void mark() {
-        Highlight next = highlight();
+        Highlight next = Marked.zones(visit.selection());
         painted.ifPresent(p -> p.painter().dirty(shown, next).forEach(this::repaint));
         shown = next;
-        Set<PhotoId> fresh = marked();
+        Set<PhotoId> fresh = Marked.photos(visit.selection());
         if (layers.contains(Layer.PINS) && !fresh.equals(ringed)) {
             pinLayer.around(ringed).forEach(this::repaint);
             pinLayer.around(fresh).forEach(this::repaint);
@@ -298,23 +293,11 @@ public final class DiagramPanel extends DrawnComponent {
         }
     }
 
-    private static Rectangle around(Point2D center) {
-        int r = (int) CARRIED_PX + 3;
-        return new Rectangle((int) center.getX() - r, (int) center.getY() - r, 2 * r, 2 * r);
-    }
-
-    /** Photos that are hovered or in hand. */
-    private Set<PhotoId> marked() {
-        Set<PhotoId> photos = new java.util.HashSet<>(visit.selection().photos());
-        visit.selection().hoveredPhoto().ifPresent(photos::add);
-        return photos;
-    }
-
     /** Where a pin that is dragged along is drawn; empty when none is. */
     void carry(Optional<Point2D> at) {
-        carried.ifPresent(point -> repaint(around(point)));
+        carried.ifPresent(point -> repaint(Marked.around(point, (int) CARRIED_PX + 3)));
         carried = at;
-        carried.ifPresent(point -> repaint(around(point)));
+        carried.ifPresent(point -> repaint(Marked.around(point, (int) CARRIED_PX + 3)));
     }
 
     @Override
@@ -328,7 +311,7 @@ public final class DiagramPanel extends DrawnComponent {
             g.setColor(Look.palette().accent());
             g.setStroke(new BasicStroke(2));
             if (layers.contains(Layer.PINS)) {
-                pinLayer.paint(g, marked());
+                pinLayer.paint(g, Marked.photos(visit.selection()));
                 g.setColor(Palette.mix(Look.palette().accent(), Look.palette().ink(), 0.3));
             }
             carried.ifPresent(center -> g.fill(disc(center, 9)));

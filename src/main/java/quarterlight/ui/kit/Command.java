@@ -3,6 +3,7 @@ package quarterlight.ui.kit;
 import java.awt.Toolkit;
 import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
+import java.util.List;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.JComponent;
@@ -77,6 +78,17 @@ public final class Command extends AbstractAction {
                 getValue(ACCELERATOR_KEY) instanceof KeyStroke stroke && stroke.getKeyEventType() == KeyEvent.KEY_TYPED;
         if (!typed || (e.getModifiers() & OTHER_COMMAND) == 0) {
             work.run();
+        }
+    }
+
+    /** The keys of the commands hold everywhere in the window of a pane, also where no menu is open. */
+    public static void bindEverywhere(JComponent root, List<Command> commands) {
+        for (Command command : commands) {
+            if (command.getValue(ACCELERATOR_KEY) instanceof KeyStroke stroke) {
+                String name = "desk " + stroke;
+                root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(stroke, name);
+                root.getActionMap().put(name, command);
+            }
         }
     }
 }

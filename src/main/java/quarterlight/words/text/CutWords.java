@@ -68,4 +68,28 @@ final class CutWords {
             Set.of(TermKind.PART, TermKind.ITEM, TermKind.ODOMETER, TermKind.MARK, TermKind.CLAIM, TermKind.SUBJECT);
 
     private CutWords() {}
+
+    /** Whether a word that can open a sentence does so after the word before it. */
+    static boolean opens(String word, String before) {
+        if (word.equals("now")) {
+            return !before.equals("right") && !before.equals("for") && !before.equals("by");
+        }
+        if (word.equals("so")) {
+            return !WordSet.of("are ever is just not or say think was ").contains(before);
+        }
+        if (word.equals("well")) {
+            return !WordSet.of("as pretty real spare tire very wheel works ").contains(before);
+        }
+        if (word.equals("next")) {
+            return !Set.of("the", "right").contains(before);
+        }
+        return true;
+    }
+
+    static boolean verbLike(String word) {
+        return word.endsWith("ed")
+                || word.endsWith("ing")
+                || WordSet.of("got put pull push get see hear let take give do did leave left have had make")
+                        .contains(word);
+    }
 }

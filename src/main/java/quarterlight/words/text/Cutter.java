@@ -43,25 +43,10 @@ record Cutter(
         if (next.speaker() || before.stop() == Punctuation.SENTENCE || next.at() - before.until() > PAUSE_S) {
             return true;
         }
-        return !punctuated && OPENERS.contains(next.word()) && !inside.get(i) && opens(i);
-    }
-
-    private boolean opens(int i) {
-        String word = tokens.get(i).word();
-        String before = tokens.get(i - 1).word();
-        if (word.equals("now")) {
-            return !before.equals("right") && !before.equals("for") && !before.equals("by");
-        }
-        if (word.equals("so")) {
-            return !WordSet.of("are ever is just not or say think was ").contains(before);
-        }
-        if (word.equals("well")) {
-            return !WordSet.of("as pretty real spare tire very wheel works ").contains(before);
-        }
-        if (word.equals("next")) {
-            return !Set.of("the", "right").contains(before);
-        }
-        return true;
+        return !punctuated
+                && OPENERS.contains(next.word())
+                && !inside.get(i)
+                && CutWords.opens(next.word(), before.word());
     }
 
     boolean cuts(int start, int i) {
@@ -105,7 +90,9 @@ record Cutter(
         if (SUBJECTS.contains(word) && !tied(i)) {
             return true;
         }
-        if (!named(start, i) && !sided(start) && verbLike(tokens.get(i - 1).word())) {
+        if (!named(start, i)
+                && !sided(start)
+                && CutWords.verbLike(tokens.get(i - 1).word())) {
             return false;
         }
         return startsPart(i) || startsSide(i);
@@ -132,7 +119,7 @@ record Cutter(
                 || before.is(
                         "and", "so", "if", "when", "where", "what", "how", "see", "say", "think", "till", "than",
                         "like")
-                || weak && !numberAt(i - 1) && (PARTICLES.contains(before.word()) || verbLike(before.word()));
+                || weak && !numberAt(i - 1) && (PARTICLES.contains(before.word()) || CutWords.verbLike(before.word()));
     }
 
     /** "a brush would fix it, corner of the cab ...": a pronoun behind which no verb can follow is no subject. */
@@ -148,13 +135,6 @@ record Cutter(
                 || byStart.getOrDefault(i + 1, List.of()).stream()
                                 .anyMatch(m -> m.kind() == TermKind.PART || m.kind() == TermKind.ITEM && m.length() > 1)
                         && tokens.get(i).is("it", "them");
-    }
-
-    private static boolean verbLike(String word) {
-        return word.endsWith("ed")
-                || word.endsWith("ing")
-                || WordSet.of("got put pull push get see hear let take give do did leave left have had make")
-                        .contains(word);
     }
 
     /** A part or a function is named here, as the subject of what follows. */
@@ -239,7 +219,7 @@ record Cutter(
         if (last.equals("side") || last.equals("sides")) {
             return !placedSide(i);
         }
-        if (PARTICLES.contains(last) && verbLike(ahead)) {
+        if (PARTICLES.contains(last) && CutWords.verbLike(ahead)) {
             return false;
         }
         if (PARTICLES.contains(last)) {
