@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -54,6 +55,7 @@ class TakeAlongSheetTest {
     private static final double PT_MM = 25.4 / 72;
     private static final double MIN_PT = 6.5;
     private static final ZoneCatalog CATALOG = ZoneTable.load();
+    private static final Map<Body, BodyDiagram> DIAGRAMS = new HashMap<>();
 
     @TempDir
     private Path folder;
@@ -85,7 +87,10 @@ class TakeAlongSheetTest {
     }
 
     private static BodyDiagram diagram(Body body) throws Exception {
-        return DiagramFile.shipped(body);
+        if (!DIAGRAMS.containsKey(body)) {
+            DIAGRAMS.put(body, DiagramFile.shipped(body));
+        }
+        return DIAGRAMS.get(body);
     }
 
     private static TakeAlongSheet sheet(Body body, Path settings) throws Exception {
