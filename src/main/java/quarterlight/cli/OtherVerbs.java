@@ -53,7 +53,7 @@ final class OtherVerbs {
             Map.entry("missing", List.of("gaps")),
             Map.entry("coverage", List.of("gaps")),
             Map.entry("csv", List.of("export", "add")),
-            Map.entry("excel", List.of("export")),
+            Map.entry("spreadsheet", List.of("export")),
             Map.entry("xlsx", List.of("export")),
             Map.entry("json", List.of("export")),
             Map.entry("manual", List.of("man")),
