@@ -91,14 +91,17 @@ public final class DiagramSide extends JPanel {
 
     /** All eight views in a low room would be too small to read: then it is the one in hand. */
     private boolean isFollowing() {
-        boolean low = scroll.getHeight() > 0 && scroll.getHeight() < LOW_PX;
-        return views.getSelectedIndex() == IN_HAND || (following || low) && views.getSelectedIndex() <= 0;
+        return views.getSelectedIndex() == IN_HAND || (following || isLow()) && views.getSelectedIndex() <= 0;
+    }
+
+    private boolean isLow() {
+        return scroll.getHeight() > 0 && scroll.getHeight() < LOW_PX;
     }
 
     private void look() {
         Optional<View> one = inHand.look();
         if (isFollowing()) {
-            diagram.show(one);
+            diagram.show(one.or(() -> isLow() ? Optional.of(View.LEFT) : Optional.empty()));
         } else if (views.getSelectedIndex() <= 0 && followed) {
             diagram.show(Optional.empty());
         }
