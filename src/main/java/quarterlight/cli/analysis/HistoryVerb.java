@@ -43,7 +43,11 @@ public final class HistoryVerb implements Verb {
             "strength",
             "refinish_score",
             "repair_score",
-            "hidden_10cm_patch");
+            "stories",
+            "jury",
+            "hangs_on",
+            "hidden_10cm_patch",
+            "reasons");
 
     private final CliContext around;
 
@@ -167,7 +171,8 @@ public final class HistoryVerb implements Verb {
                                 .put("refinish_if_high", zone.sway().high())
                                 .put("would_turn", zone.hangsOnAssumption()))
                 .put("hidden_10cm_patch", zone.hiddenPatch())
-                .put("reasons", zone.reasons().stream().map(HistoryVerb::reason).toList());
+                .put("reasons", zone.reasons().stream().map(HistoryVerb::reason).toList())
+                .put("prior", Optional.empty());
     }
 
     private static JsonObject story(ZoneHistory.Story story) {
