@@ -23,6 +23,7 @@ import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Sight;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
+import quarterlight.ui.library.LibraryDoor;
 import quarterlight.ui.pages.TakeAlong;
 import quarterlight.units.ThicknessUnit;
 
@@ -35,6 +36,7 @@ final class DeskActions {
     private final Command openVisit;
     private final Command closeVisit;
     private final Command twoCars;
+    private final Command library;
     private final Command quit;
     private final Command facts;
     private final Command drawing;
@@ -63,12 +65,14 @@ final class DeskActions {
         this.parts = parts;
         this.window = window;
         this.texts = parts.texts();
-        newVisit = always("do.new", this::makeVisit).menuKey("N");
+        newVisit = always("do.new", () -> makeVisitFor(List.of())).menuKey("N");
         openVisit = always("do.open", this::chooseVisit).menuKey("O");
         closeVisit = always("do.close", window::closeVisit).menuKey("W");
         twoCars = always("do.two-cars", () -> new CompareDialog(parts, window.frame())
                         .ask(visit().map(OpenVisit::folder)))
                 .menuKey("shift C");
+        library = always("do.library", new LibraryDoor(parts, window::openInFront)::open)
+                .menuKey("shift L");
         quit = always("do.quit", window::quit).menuKey("Q");
         facts = always("do.facts", this::editFacts).menuKey("I");
         drawing = always("do.drawing", () -> chooseDrawing(Optional.empty()));
@@ -109,7 +113,19 @@ final class DeskActions {
     /** Every command, in the order of the menus. */
     List<Command> all() {
         List<Command> all = new ArrayList<>(List.of(
-                newVisit, openVisit, facts, drawing, takeIn, addTable, sheet, twoCars, closeVisit, quit, undo, redo));
+                newVisit,
+                openVisit,
+                facts,
+                drawing,
+                takeIn,
+                addTable,
+                sheet,
+                twoCars,
+                library,
+                closeVisit,
+                quit,
+                undo,
+                redo));
         all.addAll(stations.values());
         all.addAll(List.of(
                 nextDoubt,
@@ -189,10 +205,6 @@ final class DeskActions {
         List<Path> paths = waiting;
         waiting = List.of();
         take(paths);
-    }
-
-    private void makeVisit() {
-        new VisitForm(parts, window.frame()).make().ifPresent(made -> window.create(made.folder(), made.facts()));
     }
 
     private void editFacts() {
@@ -302,6 +314,10 @@ final class DeskActions {
 
     Command twoCars() {
         return twoCars;
+    }
+
+    Command library() {
+        return library;
     }
 
     Command quit() {

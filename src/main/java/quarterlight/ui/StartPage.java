@@ -40,6 +40,7 @@ final class StartPage extends JPanel {
         photos.setName("start-photos");
         photos.addActionListener(e -> actions.choosePhotos());
         buttons.add(photos, "h 32!");
+        buttons.add(new JButton(actions.library()), "h 32!");
         buttons.add(new JButton(actions.help()), "h 32!");
         column.add(buttons, "gapbottom 16");
         if (!recent.isEmpty()) {
