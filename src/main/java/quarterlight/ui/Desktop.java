@@ -22,6 +22,7 @@ import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.visit.VisitReading;
 import quarterlight.ui.kit.widget.ProgressLine;
+import quarterlight.ui.start.SampleVisits;
 import quarterlight.visit.VisitFacts;
 
 /** Opens the window and waits until it is closed. The visit is read, the typeface and the tables are loaded and the window is built side by side. */
@@ -33,11 +34,13 @@ public final class Desktop {
     private final Supplier<ZoneCatalog> zones;
     private final BiFunction<Path, VisitFacts, ZoneSizes> areas;
     private final DesktopPreloader readiness;
+    private final SampleVisits samples;
     private final Path log;
 
     /**
      * @param areas nominal areas of the zones of a visit in a folder
      * @param readiness begun or not
+     * @param samples the sample visits that come with the program
      * @param log where faults of the program are written
      */
     public Desktop(
@@ -45,11 +48,13 @@ public final class Desktop {
             Supplier<ZoneCatalog> zones,
             BiFunction<Path, VisitFacts, ZoneSizes> areas,
             DesktopPreloader readiness,
+            SampleVisits samples,
             Path log) {
         this.clock = clock;
         this.zones = zones;
         this.areas = areas;
         this.readiness = readiness;
+        this.samples = samples;
         this.log = log;
     }
 
@@ -110,7 +115,7 @@ public final class Desktop {
                 problems,
                 ramp,
                 ready.measure());
-        MainWindow window = new MainWindow(parts, frame, progress);
+        MainWindow window = new MainWindow(parts, frame, progress, samples);
         window.show();
         openWhatTheFileManagerNames(window);
         visit.ifPresent(window::open);
