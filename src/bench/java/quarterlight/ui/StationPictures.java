@@ -11,7 +11,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
@@ -23,8 +22,11 @@ import javax.swing.SwingUtilities;
 import quarterlight.diagram.NominalAreas;
 import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.diagram.file.VisitDiagram;
+import quarterlight.finish.place.ZoneSizes;
 import quarterlight.table.ZoneTable;
+import quarterlight.task.Progress;
 import quarterlight.ui.kit.visit.Station;
+import quarterlight.ui.start.SampleVisits;
 
 /**
  * Takes a picture of every station with a visit open: for the manual, and for looking at them. Needs a display of at least the size asked for.
@@ -57,13 +59,24 @@ public final class StationPictures {
                 ZoneTable::load,
                 (path, facts) -> {
                     try {
-                        return NominalAreas.of(
+                        return NominalAreas.sizes(
                                 VisitDiagram.of(path, facts), facts.car().dimensions());
                     } catch (DiagramRefused e) {
-                        return Map.of();
+                        return ZoneSizes.NONE;
                     }
                 },
                 new DesktopPreloader(settings),
+                new SampleVisits() {
+                    @Override
+                    public Path folder() {
+                        return settings;
+                    }
+
+                    @Override
+                    public java.util.List<Path> make(Progress progress) {
+                        return java.util.List.of();
+                    }
+                },
                 settings.resolve("log"));
         Thread desk = new Thread(() -> desktop.open(visit), "desk");
         desk.start();

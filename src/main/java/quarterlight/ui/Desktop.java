@@ -3,7 +3,6 @@ package quarterlight.ui;
 import java.awt.GraphicsEnvironment;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
@@ -12,8 +11,8 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
 import quarterlight.car.ZoneCatalog;
-import quarterlight.car.ZoneId;
 import quarterlight.diagram.ink.Ramp;
+import quarterlight.finish.place.ZoneSizes;
 import quarterlight.store.folder.VisitFile;
 import quarterlight.task.Threads;
 import quarterlight.ui.dialog.MainFrame;
@@ -23,7 +22,7 @@ import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.visit.VisitReading;
 import quarterlight.ui.kit.widget.ProgressLine;
-import quarterlight.units.Area;
+import quarterlight.ui.start.SampleVisits;
 import quarterlight.visit.VisitFacts;
 
 /** Opens the window and waits until it is closed. The visit is read, the typeface and the tables are loaded and the window is built side by side. */
@@ -33,25 +32,29 @@ public final class Desktop {
 
     private final Clock clock;
     private final Supplier<ZoneCatalog> zones;
-    private final BiFunction<Path, VisitFacts, Map<ZoneId, Area>> areas;
+    private final BiFunction<Path, VisitFacts, ZoneSizes> areas;
     private final DesktopPreloader readiness;
+    private final SampleVisits samples;
     private final Path log;
 
     /**
      * @param areas nominal areas of the zones of a visit in a folder
      * @param readiness begun or not
+     * @param samples the sample visits that come with the program
      * @param log where faults of the program are written
      */
     public Desktop(
             Clock clock,
             Supplier<ZoneCatalog> zones,
-            BiFunction<Path, VisitFacts, Map<ZoneId, Area>> areas,
+            BiFunction<Path, VisitFacts, ZoneSizes> areas,
             DesktopPreloader readiness,
+            SampleVisits samples,
             Path log) {
         this.clock = clock;
         this.zones = zones;
         this.areas = areas;
         this.readiness = readiness;
+        this.samples = samples;
         this.log = log;
     }
 
@@ -112,7 +115,7 @@ public final class Desktop {
                 problems,
                 ramp,
                 ready.measure());
-        MainWindow window = new MainWindow(parts, frame, progress);
+        MainWindow window = new MainWindow(parts, frame, progress, samples);
         window.show();
         openWhatTheFileManagerNames(window);
         visit.ifPresent(window::open);

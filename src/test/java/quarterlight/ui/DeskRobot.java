@@ -23,7 +23,6 @@ import org.assertj.swing.timing.Timeout;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
-import quarterlight.car.ZoneId;
 import quarterlight.cli.TestPhotos;
 import quarterlight.diagram.NominalAreas;
 import quarterlight.diagram.file.DiagramRefused;
@@ -31,10 +30,11 @@ import quarterlight.diagram.file.VisitDiagram;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.fact.FactEdits;
 import quarterlight.edit.intake.Intake;
+import quarterlight.finish.place.ZoneSizes;
 import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
 import quarterlight.task.Progress;
-import quarterlight.units.Area;
+import quarterlight.ui.start.SampleVisits;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
 
@@ -64,17 +64,44 @@ public abstract class DeskRobot {
                 ZoneTable::load,
                 DeskRobot::areas,
                 new DesktopPreloader(folder.resolve("settings")),
+                samples(),
                 folder.resolve("log"));
-        desk = new Thread(() -> desktop.open(Optional.of(visit)), "desk");
+        Optional<Path> opened = opened();
+        desk = new Thread(() -> desktop.open(opened), "desk");
         desk.start();
         window =
                 WindowFinder.findFrame("main").withTimeout(60, TimeUnit.SECONDS).using(robot);
+        opened.ifPresent(path -> untilOpen());
+    }
+
+    /** Waits until a visit stands in the window. */
+    protected void untilOpen() {
         until(
                 "the visit is open",
                 () -> robot.finder()
                                 .findAll(c -> "diagram".equals(c.getName()) && c.isShowing())
                                 .size()
                         == 1);
+    }
+
+    /** The visit with which the window begins; the one that was made unless a test begins with none. */
+    protected Optional<Path> opened() {
+        return Optional.of(visit);
+    }
+
+    /** The sample visits: none, unless a test brings some. */
+    protected SampleVisits samples() {
+        return new SampleVisits() {
+            @Override
+            public Path folder() {
+                return folder.resolve("samples");
+            }
+
+            @Override
+            public List<Path> make(Progress progress) {
+                return List.of();
+            }
+        };
     }
 
     @AfterEach
@@ -109,9 +136,9 @@ public abstract class DeskRobot {
                 .start(Map.of("car", "Tamarisk", "style", "coupe", "timezone", "UTC"), ZoneOffset.UTC);
     }
 
-    private static Map<ZoneId, Area> areas(Path visit, VisitFacts facts) {
+    private static ZoneSizes areas(Path visit, VisitFacts facts) {
         try {
-            return NominalAreas.of(VisitDiagram.of(visit, facts), facts.car().dimensions());
+            return NominalAreas.sizes(VisitDiagram.of(visit, facts), facts.car().dimensions());
         } catch (DiagramRefused e) {
             throw new IllegalStateException(e);
         }
