@@ -10,8 +10,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
@@ -24,6 +25,7 @@ import javax.swing.SwingUtilities;
 import quarterlight.diagram.NominalAreas;
 import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.diagram.file.VisitDiagram;
+import quarterlight.finish.place.ZoneSizes;
 import quarterlight.table.ZoneTable;
 import quarterlight.task.Progress;
 import quarterlight.ui.kit.visit.Station;
@@ -42,8 +44,7 @@ public final class StationPictures {
 
     public static void main(String[] arguments) throws Exception {
         Path folder = Files.createDirectories(Path.of(arguments[1]));
-        Path settings = Files.createTempDirectory("station-pictures");
-        StringBuilder kept = new StringBuilder("schema=1\nwelcomed=yes\n");
+        List<String> kept = new ArrayList<>();
         Dimension size = new Dimension(1280, 800);
         String hand = "";
         for (int i = 2; i < arguments.length; i++) {
@@ -53,38 +54,11 @@ public final class StationPictures {
             } else if (arguments[i].startsWith("hand=")) {
                 hand = arguments[i].substring(5);
             } else {
-                kept.append(arguments[i]).append('\n');
+                kept.add(arguments[i]);
             }
         }
-        Files.writeString(settings.resolve("settings.properties"), kept);
         Optional<Path> visit = arguments[0].equals("-") ? Optional.empty() : Optional.of(Path.of(arguments[0]));
-        Desktop desktop = new Desktop(
-                Clock.system(java.time.ZoneId.systemDefault()),
-                ZoneTable::load,
-                (path, facts) -> {
-                    try {
-                        return NominalAreas.of(
-                                VisitDiagram.of(path, facts), facts.car().dimensions());
-                    } catch (DiagramRefused e) {
-                        return Map.of();
-                    }
-                },
-                new DesktopPreloader(settings),
-                new SampleVisits() {
-                    @Override
-                    public Path folder() {
-                        return settings;
-                    }
-
-                    @Override
-                    public java.util.List<Path> make(Progress progress) {
-                        return java.util.List.of();
-                    }
-                },
-                settings.resolve("log"));
-        Thread desk = new Thread(() -> desktop.open(visit), "desk");
-        desk.start();
-        JFrame frame = (JFrame) wait(c -> "main".equals(c.getName()));
+        JFrame frame = open(visit, kept);
         Dimension inner = size;
         SwingUtilities.invokeAndWait(() -> {
             frame.getRootPane().setPreferredSize(inner);
@@ -103,6 +77,39 @@ public final class StationPictures {
             show(frame, Station.PHOTOS, folder);
         }
         System.exit(0);
+    }
+
+    /** Opens the desktop with settings of its own. */
+    static JFrame open(Optional<Path> visit, List<String> kept) throws Exception {
+        Path settings = Files.createTempDirectory("station-pictures");
+        Files.writeString(
+                settings.resolve("settings.properties"), "schema=1\nwelcomed=yes\n" + String.join("\n", kept) + "\n");
+        Desktop desktop = new Desktop(
+                Clock.system(java.time.ZoneId.systemDefault()),
+                ZoneTable::load,
+                (path, facts) -> {
+                    try {
+                        return NominalAreas.sizes(
+                                VisitDiagram.of(path, facts), facts.car().dimensions());
+                    } catch (DiagramRefused e) {
+                        return ZoneSizes.NONE;
+                    }
+                },
+                new DesktopPreloader(settings),
+                new SampleVisits() {
+                    @Override
+                    public Path folder() {
+                        return settings;
+                    }
+
+                    @Override
+                    public java.util.List<Path> make(Progress progress) {
+                        return java.util.List.of();
+                    }
+                },
+                settings.resolve("log"));
+        new Thread(() -> desktop.open(visit), "desk").start();
+        return (JFrame) wait(c -> "main".equals(c.getName()));
     }
 
     private static void show(JFrame frame, Station station, Path folder) throws Exception {
@@ -131,7 +138,7 @@ public final class StationPictures {
     }
 
     /** Waits until the window has ceased to change, then writes what it shows. */
-    private static void picture(JFrame frame, Path file) throws Exception {
+    static void picture(JFrame frame, Path file) throws Exception {
         AtomicReference<BufferedImage> last = new AtomicReference<>();
         int still = 0;
         for (int round = 0; round < 60 && still < QUIET_ROUNDS; round++) {
@@ -165,7 +172,7 @@ public final class StationPictures {
                         b.getRGB(0, 0, b.getWidth(), b.getHeight(), null, 0, b.getWidth()));
     }
 
-    private static Component wait(Predicate<Component> wanted) throws Exception {
+    static Component wait(Predicate<Component> wanted) throws Exception {
         for (long waited = 0; waited < MAX_WAIT_MS; waited += 100) {
             AtomicReference<Component> found = new AtomicReference<>();
             SwingUtilities.invokeAndWait(() -> {
