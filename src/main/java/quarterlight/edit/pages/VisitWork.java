@@ -31,6 +31,7 @@ import quarterlight.diagram.file.VisitDiagram;
 import quarterlight.edit.archive.MadeArchives;
 import quarterlight.edit.intake.VisitThumbnails;
 import quarterlight.edit.list.VisitLists;
+import quarterlight.edit.spoken.SaidQuotes;
 import quarterlight.findings.Findings;
 import quarterlight.marks.code.DatePatterns;
 import quarterlight.matters.Matters;
@@ -227,6 +228,7 @@ public final class VisitWork {
             new ReportPages(findings, diagram, places, gaps, matters, pictures)
                     .anchoredBy(anchor)
                     .holdingBack(WithheldFiles.of(whole).sentence(whole))
+                    .quoting(SaidQuotes.of(whole, visit, folder, catalog, settings))
                     .startingWith(brief)
                     .write(out, choice, photos, workers);
             for (Future<Path> page : drawn) {
