@@ -1,29 +1,39 @@
 package quarterlight;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.PrintStream;
 import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import quarterlight.car.ZoneId;
 import quarterlight.cli.LogFile;
 import quarterlight.cli.Program;
+import quarterlight.cli.call.CallRefused;
 import quarterlight.cli.call.CliContext;
+import quarterlight.cli.demo.DemoVisits;
 import quarterlight.cli.text.Console;
 import quarterlight.cli.text.StandardInput;
 import quarterlight.cli.text.StatusLine;
 import quarterlight.diagram.NominalAreas;
 import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.diagram.file.VisitDiagram;
+import quarterlight.edit.EditRefused;
 import quarterlight.edit.fact.DiagramEdits;
 import quarterlight.store.folder.VisitFile;
+import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.ZoneTable;
+import quarterlight.task.Progress;
 import quarterlight.ui.Desktop;
 import quarterlight.ui.DesktopPreloader;
+import quarterlight.ui.start.SampleVisits;
 import quarterlight.units.Area;
 import quarterlight.visit.VisitFacts;
 
@@ -44,33 +54,69 @@ public final class Main {
                 err,
                 new StandardInput(System.in),
                 StatusLine.ofThisProcess(err));
-        CliContext around = new CliContext(
-                console,
-                Clock.system(java.time.ZoneId.systemDefault()),
-                ZoneTable::load,
-                Main::areas,
-                Main::demoData,
-                new CliContext.Desk() {
-                    @Override
-                    public boolean open(Optional<Path> visit) {
-                        return desktop(desk, log).open(visit);
-                    }
-
-                    @Override
-                    public boolean rehearse(Path visit) {
-                        return desktop(desk, log).rehearse(visit);
-                    }
-                },
-                log.path(),
-                settings.resolve(DiagramEdits.OWN));
+        CliContext around = around(console, new Window(desk, log), log, settings);
         int status = new Program(around).run(args);
         console.out().flush();
         System.exit(status);
     }
 
-    private static Desktop desktop(DesktopPreloader readiness, LogFile log) {
-        return new Desktop(
-                Clock.system(java.time.ZoneId.systemDefault()), ZoneTable::load, Main::areas, readiness, log.path());
+    private static CliContext around(Console console, CliContext.Desk desk, LogFile log, Path settings) {
+        return new CliContext(
+                console,
+                Clock.system(java.time.ZoneId.systemDefault()),
+                ZoneTable::load,
+                Main::areas,
+                Main::demoData,
+                desk,
+                log.path(),
+                settings.resolve(DiagramEdits.OWN));
+    }
+
+    /** The desktop, as the command line knows it. */
+    private record Window(DesktopPreloader readiness, LogFile log) implements CliContext.Desk {
+        @Override
+        public boolean open(Optional<Path> visit) {
+            return desktop().open(visit);
+        }
+
+        @Override
+        public boolean rehearse(Path visit) {
+            return desktop().rehearse(visit);
+        }
+
+        private Desktop desktop() {
+            return new Desktop(
+                    Clock.system(java.time.ZoneId.systemDefault()),
+                    ZoneTable::load,
+                    Main::areas,
+                    readiness,
+                    new Samples(log),
+                    log.path());
+        }
+    }
+
+    /** The demo visits, as the window knows them: built by the same code as {@code demo}, without a console. */
+    private record Samples(LogFile log) implements SampleVisits {
+        @Override
+        public Path folder() {
+            return Path.of(System.getProperty("user.home"), "Quarterlight samples");
+        }
+
+        @Override
+        public List<Path> make(Progress progress) throws EditRefused, VisitProblem, IOException {
+            PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
+            Console silent =
+                    new Console(nowhere, nowhere, new StandardInput(InputStream.nullInputStream()), StatusLine.none());
+            Path settings = log.path().toAbsolutePath().getParent();
+            try {
+                return new DemoVisits(around(silent, visit -> false, log, settings))
+                        .in(folder(), progress).stream()
+                                .map(DemoVisits.Made::visit)
+                                .toList();
+            } catch (CallRefused e) {
+                throw new IOException(e.getMessage(), e);
+            }
+        }
     }
 
     /** Nominal areas from the diagram of the visit; none if it cannot be used. */

@@ -24,7 +24,9 @@ import quarterlight.diagram.NominalAreas;
 import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.diagram.file.VisitDiagram;
 import quarterlight.table.ZoneTable;
+import quarterlight.task.Progress;
 import quarterlight.ui.kit.visit.Station;
+import quarterlight.ui.start.SampleVisits;
 
 /**
  * Takes a picture of every station with a visit open: for the manual, and for looking at them. Needs a display of at least the size asked for.
@@ -64,6 +66,17 @@ public final class StationPictures {
                     }
                 },
                 new DesktopPreloader(settings),
+                new SampleVisits() {
+                    @Override
+                    public Path folder() {
+                        return settings;
+                    }
+
+                    @Override
+                    public java.util.List<Path> make(Progress progress) {
+                        return java.util.List.of();
+                    }
+                },
                 settings.resolve("log"));
         Thread desk = new Thread(() -> desktop.open(visit), "desk");
         desk.start();

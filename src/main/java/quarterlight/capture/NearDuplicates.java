@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.BiPredicate;
+import java.util.function.Predicate;
 import quarterlight.visit.photo.CameraId;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.photo.PhotoId;
@@ -58,6 +59,23 @@ public record NearDuplicates(List<List<PhotoId>> sets, Map<PhotoId, Match> neare
             Duration apart = Duration.between(first.get(), second.get()).abs();
             return apart.compareTo(oneCamera ? ONE_DAY : ONE_MOMENT) <= 0;
         });
+    }
+
+    /** Those that are alike to another one that counts; the same if all count. */
+    public NearDuplicates among(Predicate<PhotoId> counts) {
+        if (nearest.keySet().stream().allMatch(counts)) {
+            return this;
+        }
+        List<List<PhotoId>> left = new ArrayList<>();
+        Map<PhotoId, Match> matches = new TreeMap<>();
+        for (List<PhotoId> set : sets) {
+            List<PhotoId> rest = set.stream().filter(counts).toList();
+            if (rest.size() > 1) {
+                left.add(rest);
+                rest.forEach(id -> matches.put(id, nearest.get(id)));
+            }
+        }
+        return new NearDuplicates(left, matches);
     }
 
     /** @param together whether two photos can be of one moment; of every pair, about 10 ms for 1,000 photos */

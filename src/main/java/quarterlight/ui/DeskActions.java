@@ -9,9 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
-import javax.swing.JFileChooser;
 import quarterlight.ui.dialog.AboutWindow;
-import quarterlight.ui.dialog.ChooseDrawing;
 import quarterlight.ui.dialog.HelpWindow;
 import quarterlight.ui.dialog.ManualWindow;
 import quarterlight.ui.dialog.VisitForm;
@@ -24,6 +22,9 @@ import quarterlight.ui.kit.look.Sight;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
 import quarterlight.ui.pages.TakeAlong;
+import quarterlight.ui.start.OpenSamples;
+import quarterlight.ui.start.SampleVisits;
+import quarterlight.ui.start.StartPage;
 import quarterlight.units.ThicknessUnit;
 
 /** The commands of the window, each made once and shared by menus, buttons and keys. Event thread only. */
@@ -56,24 +57,29 @@ final class DeskActions {
     private final Command grounds;
     private final Command leaveDoubt;
     private final Command keys;
-    private List<Path> waiting = List.of();
+    private final Command photos;
+    private final Command samples;
+    private final DeskTaking taking;
     private final Map<Station, Command> stations = new EnumMap<>(Station.class);
 
-    DeskActions(UiContext parts, MainWindow window) {
+    DeskActions(UiContext parts, MainWindow window, SampleVisits sampleVisits) {
         this.parts = parts;
         this.window = window;
         this.texts = parts.texts();
+        taking = new DeskTaking(parts, window);
+        photos = always("do.take-in", taking::choosePhotos);
+        samples = new OpenSamples(parts, sampleVisits, window::open).command();
         newVisit = always("do.new", this::makeVisit).menuKey("N");
-        openVisit = always("do.open", this::chooseVisit).menuKey("O");
+        openVisit = always("do.open", taking::chooseVisit).menuKey("O");
         closeVisit = always("do.close", window::closeVisit).menuKey("W");
         twoCars = always("do.two-cars", () -> new CompareDialog(parts, window.frame())
                         .ask(visit().map(OpenVisit::folder)))
                 .menuKey("shift C");
         quit = always("do.quit", window::quit).menuKey("Q");
         facts = always("do.facts", this::editFacts).menuKey("I");
-        drawing = always("do.drawing", () -> chooseDrawing(Optional.empty()));
-        takeIn = always("do.take-in", this::choosePhotos).menuKey("T");
-        addTable = always("do.add-table", this::chooseTable).menuKey("shift T");
+        drawing = always("do.drawing", () -> taking.chooseDrawing(Optional.empty()));
+        takeIn = always("do.take-in", taking::choosePhotos).menuKey("T");
+        addTable = always("do.add-table", taking::chooseTable).menuKey("shift T");
         sheet = always("do.sheet", () -> visit().ifPresent(visit -> new TakeAlong(parts, visit).make()))
                 .menuKey("shift S");
         undo = always("do.undo", () -> visit().ifPresent(OpenVisit::undo)).menuKey("Z");
@@ -109,7 +115,19 @@ final class DeskActions {
     /** Every command, in the order of the menus. */
     List<Command> all() {
         List<Command> all = new ArrayList<>(List.of(
-                newVisit, openVisit, facts, drawing, takeIn, addTable, sheet, twoCars, closeVisit, quit, undo, redo));
+                newVisit,
+                openVisit,
+                samples,
+                facts,
+                drawing,
+                takeIn,
+                addTable,
+                sheet,
+                twoCars,
+                closeVisit,
+                quit,
+                undo,
+                redo));
         all.addAll(stations.values());
         all.addAll(List.of(
                 nextDoubt,
@@ -175,22 +193,6 @@ final class DeskActions {
         window.bench().ifPresent(bench -> window.say(work.apply(bench)));
     }
 
-    /** Photos without a visit ask for one first; then they are taken in. */
-    private void makeVisitFor(List<Path> paths) {
-        waiting = List.of();
-        new VisitForm(parts, window.frame()).make().ifPresent(made -> {
-            waiting = paths;
-            window.create(made.folder(), made.facts());
-        });
-    }
-
-    /** A visit is open: what waited for one is taken in. */
-    void takeWaiting() {
-        List<Path> paths = waiting;
-        waiting = List.of();
-        take(paths);
-    }
-
     private void makeVisit() {
         new VisitForm(parts, window.frame()).make().ifPresent(made -> window.create(made.folder(), made.facts()));
     }
@@ -199,64 +201,14 @@ final class DeskActions {
         visit().ifPresent(visit -> new VisitForm(parts, window.frame()).change(visit));
     }
 
-    private void chooseDrawing(Optional<Path> dropped) {
-        visit().ifPresent(visit -> new ChooseDrawing(parts, window.frame(), visit).ask(dropped));
-    }
-
-    private void chooseVisit() {
-        choose("do.open", JFileChooser.DIRECTORIES_ONLY, false).stream()
-                .findFirst()
-                .ifPresent(window::open);
-    }
-
-    void choosePhotos() {
-        take(choose("do.take-in", JFileChooser.FILES_AND_DIRECTORIES, true));
-    }
-
-    private void chooseTable() {
-        take(choose("do.add-table", JFileChooser.FILES_ONLY, true));
-    }
-
-    private List<Path> choose(String title, int mode, boolean many) {
-        JFileChooser chooser = new JFileChooser(
-                parts.settings().settings().text("folder." + title).orElse(null));
-        chooser.setFileSelectionMode(mode);
-        chooser.setMultiSelectionEnabled(many);
-        chooser.setDialogTitle(texts.get(title));
-        if (chooser.showDialog(window.frame(), texts.get("choice.choose")) != JFileChooser.APPROVE_OPTION) {
-            return List.of();
-        }
-        String folder = chooser.getCurrentDirectory().getPath();
-        parts.settings().change(settings -> settings.with("folder." + title, folder));
-        List<Path> chosen = new ArrayList<>();
-        for (java.io.File file : many ? chooser.getSelectedFiles() : new java.io.File[] {chooser.getSelectedFile()}) {
-            chosen.add(file.toPath());
-        }
-        return chosen;
-    }
-
-    /** Takes what was chosen or dropped: a visit is opened, tables are added, all else is taken in as photos. */
+    /** Takes what was chosen or dropped. */
     void take(List<Path> paths) {
-        if (paths.isEmpty()) {
-            return;
-        }
-        parts.jobs()
-                .start(
-                        texts.get("take.looking"),
-                        progress -> Dropped.sorted(paths),
-                        dropped -> {
-                            if (dropped.drawing().isPresent()
-                                    && visit().filter(OpenVisit::isEditable).isPresent()) {
-                                chooseDrawing(dropped.drawing());
-                            } else if (dropped.visit().isPresent()) {
-                                window.open(dropped.visit().get());
-                            } else {
-                                visit().ifPresentOrElse(
-                                                visit -> new FileImporter(parts, visit, window.frame()).take(dropped),
-                                                () -> makeVisitFor(paths));
-                            }
-                        },
-                        parts.problems()::failed);
+        taking.take(paths);
+    }
+
+    /** A visit is open: what waited for one is taken in. */
+    void takeWaiting() {
+        taking.takeWaiting();
     }
 
     private void otherUnit() {
@@ -288,12 +240,21 @@ final class DeskActions {
         return parts.settings().settings().recent();
     }
 
+    /** What the first page begins with. */
+    StartPage.Beginnings beginnings() {
+        return new StartPage.Beginnings(newVisit, photos, samples, openVisit, help);
+    }
+
     Command newVisit() {
         return newVisit;
     }
 
     Command openVisit() {
         return openVisit;
+    }
+
+    Command samples() {
+        return samples;
     }
 
     Command closeVisit() {

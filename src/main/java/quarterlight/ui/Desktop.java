@@ -23,6 +23,7 @@ import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.visit.VisitReading;
 import quarterlight.ui.kit.widget.ProgressLine;
+import quarterlight.ui.start.SampleVisits;
 import quarterlight.units.Area;
 import quarterlight.visit.VisitFacts;
 
@@ -35,11 +36,13 @@ public final class Desktop {
     private final Supplier<ZoneCatalog> zones;
     private final BiFunction<Path, VisitFacts, Map<ZoneId, Area>> areas;
     private final DesktopPreloader readiness;
+    private final SampleVisits samples;
     private final Path log;
 
     /**
      * @param areas nominal areas of the zones of a visit in a folder
      * @param readiness begun or not
+     * @param samples the sample visits that come with the program
      * @param log where faults of the program are written
      */
     public Desktop(
@@ -47,11 +50,13 @@ public final class Desktop {
             Supplier<ZoneCatalog> zones,
             BiFunction<Path, VisitFacts, Map<ZoneId, Area>> areas,
             DesktopPreloader readiness,
+            SampleVisits samples,
             Path log) {
         this.clock = clock;
         this.zones = zones;
         this.areas = areas;
         this.readiness = readiness;
+        this.samples = samples;
         this.log = log;
     }
 
@@ -112,7 +117,7 @@ public final class Desktop {
                 problems,
                 ramp,
                 ready.measure());
-        MainWindow window = new MainWindow(parts, frame, progress);
+        MainWindow window = new MainWindow(parts, frame, progress, samples);
         window.show();
         openWhatTheFileManagerNames(window);
         visit.ifPresent(window::open);

@@ -19,6 +19,9 @@ import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.VisitOpener;
 import quarterlight.ui.kit.visit.VisitReading;
 import quarterlight.ui.kit.widget.ProgressLine;
+import quarterlight.ui.start.RecentVisit;
+import quarterlight.ui.start.SampleVisits;
+import quarterlight.ui.start.StartPage;
 import quarterlight.visit.VisitFacts;
 
 /** The window: the start page, or one visit with its stations. Event thread only. */
@@ -34,12 +37,12 @@ final class MainWindow {
     private final TypedText typing = TypedText.watch();
     private Optional<VisitPanel> bench = Optional.empty();
 
-    MainWindow(UiContext parts, MainFrame frame, ProgressLine progress) {
+    MainWindow(UiContext parts, MainFrame frame, ProgressLine progress, SampleVisits samples) {
         this.parts = parts;
         this.frame = frame;
         this.progress = progress;
         this.door = new VisitOpener(parts);
-        this.actions = new DeskActions(parts, this);
+        this.actions = new DeskActions(parts, this, samples);
         frame.getContentPane().add(middle, BorderLayout.CENTER);
         frame.getContentPane().add(progress, BorderLayout.SOUTH);
         frame.setJMenuBar(new MainMenu(parts.texts(), actions, this));
@@ -104,7 +107,7 @@ final class MainWindow {
     private void startPage() {
         frame.titled("");
         progress.hint(parts.texts().get("start.hint"));
-        put(new StartPage(parts, actions, this::open));
+        put(new StartPage(parts, actions.beginnings(), this::open));
         actions.visitChanged();
     }
 
@@ -130,10 +133,8 @@ final class MainWindow {
     }
 
     private void opened(OpenVisit visit) {
-        parts.settings().change(settings -> settings.withRecent(visit.folder())
-                .with(
-                        StartPage.carKey(visit.folder()),
-                        visit.visit().facts().car().name()));
+        parts.settings().change(settings -> settings.withRecent(visit.folder()));
+        visit.afterPainting(() -> remember(visit));
         VisitPanel fresh = new VisitPanel(parts, visit, actions, progress::hint);
         bench = Optional.of(fresh);
         frame.titled(visit.visit().facts().car().name());
@@ -151,6 +152,12 @@ final class MainWindow {
         actions.takeWaiting();
     }
 
+    /** The first page shows the car by its name and its picture. */
+    private void remember(OpenVisit visit) {
+        parts.settings()
+                .change(settings -> RecentVisit.remember(settings, visit.folder(), visit.visit(), parts.catalog()));
+    }
+
     /** Closes the visit at hand, if there is one, then goes on. */
     private void leaveThen(Runnable next) {
         if (bench.isEmpty()) {
@@ -160,6 +167,7 @@ final class MainWindow {
         typing.leave();
         VisitPanel old = bench.get();
         bench = Optional.empty();
+        remember(old.visit());
         old.leave();
         startPage();
         old.visit().close(next);

@@ -71,6 +71,7 @@ final class VisitPanel extends JPanel {
     private final CarAndPhoto left;
     private final transient PictureKeys pictureKeys;
     private final ShareSplit split;
+    private final transient EvidenceLens lens;
     private Station station;
     private transient Optional<Doubt> doubt = Optional.empty();
     private final transient Set<Doubt> leftAsIs = new HashSet<>();
@@ -89,7 +90,7 @@ final class VisitPanel extends JPanel {
         pictureKeys = new PictureKeys(parts.texts(), this::picture, photo, left::isPhotoShown);
         split = new ShareSplit(left, sides, Math.min(900, Math.max(100, permille)) / 1000.0);
         visit.onStep(this::reveal);
-        new EvidenceLens(parts, visit, () -> SwingUtilities.getWindowAncestor(this), this::reveal);
+        lens = new EvidenceLens(parts, visit, () -> SwingUtilities.getWindowAncestor(this), this::reveal);
         add(railWithRoom(), BorderLayout.WEST);
         add(split, BorderLayout.CENTER);
         layOut();
@@ -215,7 +216,8 @@ final class VisitPanel extends JPanel {
             }
             reveal(one.station(), one.where());
         });
-        return doubt.map(one -> parts.texts().get("doubt.open", doubts.size(), one.sentence()))
+        String key = visit.findings().isEmpty() ? "doubt.open.so-far" : "doubt.open";
+        return doubt.map(one -> parts.texts().get(key, doubts.size(), one.sentence()))
                 .orElse(parts.texts().get(visit.findings().isEmpty() ? "working.out" : "doubt.none"));
     }
 
@@ -289,6 +291,7 @@ final class VisitPanel extends JPanel {
         screens.values().forEach(StationScreen::closed);
         diagram.diagram().stop();
         left.close();
+        lens.stop();
         int permille = (int) Math.round(1000 * split.share());
         parts.settings().change(s -> s.with(DIVIDER, permille));
     }

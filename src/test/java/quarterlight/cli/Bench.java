@@ -8,6 +8,8 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -100,6 +102,13 @@ public final class Bench {
                 StatusLine.none());
         int status = new Program(around(console)).run(args);
         return new Outcome(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    /** What verbs need, with a console on which nothing is seen. */
+    public CliContext around() {
+        PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
+        return around(
+                new Console(nowhere, nowhere, new StandardInput(InputStream.nullInputStream()), StatusLine.none()));
     }
 
     private CliContext around(Console console) {

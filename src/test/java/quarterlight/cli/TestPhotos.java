@@ -28,6 +28,11 @@ public final class TestPhotos {
         g.setColor(new Color(seed * 7919 & 0xFFFFFF));
         g.fillRect(10, 10, 30 + seed % 40, 20);
         g.dispose();
+        return write(file, picture, taken);
+    }
+
+    /** A picture of one's own as a photo by the same camera. */
+    public static Path write(Path file, BufferedImage picture, String taken) {
         ByteArrayOutputStream plain = new ByteArrayOutputStream();
         try {
             ImageIO.write(picture, "jpg", plain);

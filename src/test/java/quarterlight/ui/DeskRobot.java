@@ -34,6 +34,7 @@ import quarterlight.edit.intake.Intake;
 import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
 import quarterlight.task.Progress;
+import quarterlight.ui.start.SampleVisits;
 import quarterlight.units.Area;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
@@ -64,17 +65,44 @@ public abstract class DeskRobot {
                 ZoneTable::load,
                 DeskRobot::areas,
                 new DesktopPreloader(folder.resolve("settings")),
+                samples(),
                 folder.resolve("log"));
-        desk = new Thread(() -> desktop.open(Optional.of(visit)), "desk");
+        Optional<Path> opened = opened();
+        desk = new Thread(() -> desktop.open(opened), "desk");
         desk.start();
         window =
                 WindowFinder.findFrame("main").withTimeout(60, TimeUnit.SECONDS).using(robot);
+        opened.ifPresent(path -> untilOpen());
+    }
+
+    /** Waits until a visit stands in the window. */
+    protected void untilOpen() {
         until(
                 "the visit is open",
                 () -> robot.finder()
                                 .findAll(c -> "diagram".equals(c.getName()) && c.isShowing())
                                 .size()
                         == 1);
+    }
+
+    /** The visit with which the window begins; the one that was made unless a test begins with none. */
+    protected Optional<Path> opened() {
+        return Optional.of(visit);
+    }
+
+    /** The sample visits: none, unless a test brings some. */
+    protected SampleVisits samples() {
+        return new SampleVisits() {
+            @Override
+            public Path folder() {
+                return folder.resolve("samples");
+            }
+
+            @Override
+            public List<Path> make(Progress progress) {
+                return List.of();
+            }
+        };
     }
 
     @AfterEach

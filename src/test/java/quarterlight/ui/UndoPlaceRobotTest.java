@@ -3,7 +3,10 @@ package quarterlight.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.event.KeyEvent;
+import javax.swing.JFrame;
+import javax.swing.JMenuBar;
 import javax.swing.JTabbedPane;
+import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.Test;
 
 /** Undo goes where it acts: the station, the tab and the photo come back into sight. */
@@ -18,6 +21,7 @@ class UndoPlaceRobotTest extends DeskRobot {
         robot.enterText("one owner");
         robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
         until("the claim is held", () -> held().claims().size() == 1);
+        until("undo names it", () -> undo().equals("Undo: add claim \"one owner\""));
 
         withControl(KeyEvent.VK_2);
         withControl(KeyEvent.VK_ENTER);
@@ -25,6 +29,7 @@ class UndoPlaceRobotTest extends DeskRobot {
         robot.enterText("4.2");
         robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
         until("the reading is held", () -> held().readings().size() == 1);
+        until("undo names it", () -> undo().startsWith("Undo: add reading 4.2 mil on "));
 
         withControl(KeyEvent.VK_1);
         robot.focusAndWaitForFocusGain(robot.finder().findByName("photos-sheet"));
@@ -32,6 +37,7 @@ class UndoPlaceRobotTest extends DeskRobot {
         robot.enterText("hood");
         robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
         until("the pin is held", () -> held().pins().size() == 1);
+        until("undo names it", () -> undo().equals("Undo: add pin IMG_100.JPG to hood"));
 
         withControl(KeyEvent.VK_4);
         until("Marks is in front", () -> isInFront("marks"));
@@ -45,6 +51,14 @@ class UndoPlaceRobotTest extends DeskRobot {
         until("the claim is gone and its tab is in front", () -> held().claims().isEmpty() && isInFront("claims"));
         JTabbedPane tabs = (JTabbedPane) robot.finder().findByName("notes-tabs");
         assertThat(tabs.getSelectedIndex()).isEqualTo(5);
+    }
+
+    /** What the first line of the Edit menu says. */
+    private String undo() {
+        return GuiActionRunner.execute(() -> {
+            JMenuBar bar = ((JFrame) window.target()).getJMenuBar();
+            return bar.getMenu(1).getItem(0).getText();
+        });
     }
 
     private boolean isInFront(String name) {

@@ -6,10 +6,7 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import java.util.stream.Stream;
 import quarterlight.cli.call.CallRefused;
 import quarterlight.cli.call.CliContext;
 import quarterlight.cli.call.PhotoArgument;
@@ -139,15 +136,5 @@ final class DemoBuild {
         } catch (TableUnreadable e) {
             throw new CallRefused(e.getMessage());
         }
-    }
-
-    /** The visits of a folder of demo data, in the order of their names. */
-    static Map<String, Path> visitsIn(Path demoData) throws IOException {
-        Map<String, Path> visits = new TreeMap<>();
-        try (Stream<Path> folders = Files.list(demoData)) {
-            folders.filter(folder -> Files.exists(folder.resolve("facts.txt")))
-                    .forEach(folder -> visits.put(folder.getFileName().toString(), folder));
-        }
-        return visits;
     }
 }

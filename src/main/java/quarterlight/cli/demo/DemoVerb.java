@@ -5,7 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -19,7 +18,6 @@ import quarterlight.cli.call.Interruption;
 import quarterlight.cli.call.Verb;
 import quarterlight.cli.delivery.PagesVerb;
 import quarterlight.edit.EditRefused;
-import quarterlight.file.DurableFiles;
 import quarterlight.file.Leftovers;
 import quarterlight.page.print.Paper;
 import quarterlight.photo.MediaType;
@@ -124,32 +122,19 @@ public final class DemoVerb implements Verb {
     private record Made(List<Path> visits, List<Path> pages, List<String> refused) {}
 
     private Made build(Path folder, boolean tell) throws CallRefused, EditRefused, VisitProblem, IOException {
-        Path data = around.demoData()
-                .get()
-                .orElseThrow(() -> new CallRefused(
-                        "the folder demo-data is missing; put it next to the program, or run from the folder"
-                                + " that has it"));
-        Map<String, Path> sources = DemoBuild.visitsIn(data);
-        if (sources.isEmpty()) {
-            throw new CallRefused(data + " has no demo visit; use demo-data as it came with the program");
-        }
-        if (Files.exists(folder) && !Files.isDirectory(folder)) {
-            throw new CallRefused(folder + " is a file; name a folder for the demo");
-        }
-        DurableFiles.createFolders(folder);
         Made made = new Made(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
         try (Interruption interruption = Interruption.watched(around.console())) {
-            for (Map.Entry<String, Path> source : sources.entrySet()) {
-                Path visit = folder.resolve(source.getKey());
-                if (Files.exists(visit)) {
-                    say(tell, "Kept " + visit + " as it is");
-                } else {
-                    DemoBuild build = new DemoBuild(around, source.getValue());
-                    String held = build.build(visit, interruption);
-                    made.refused.addAll(build.refused());
-                    say(tell, "Made " + visit + ": " + held);
-                }
-                made.visits.add(visit);
+            DemoVisits visits = new DemoVisits(around);
+            for (DemoVisits.Made one : visits.in(folder, interruption)) {
+                made.visits.add(one.visit());
+                say(
+                        tell,
+                        one.held()
+                                .map(held -> "Made " + one.visit() + ": " + held)
+                                .orElse("Kept " + one.visit() + " as it is"));
+            }
+            made.refused.addAll(visits.refused());
+            for (Path visit : made.visits) {
                 try (VisitStore store = around.visits().forReading(visit)) {
                     made.pages.addAll(
                             new PagesVerb(around).make(store, store.folder().pages(), Paper.A4, interruption));

@@ -39,16 +39,21 @@ public record InkPalette(Color ground, Color ink, Color secondInk, Color line, C
         return ColorContrast.luminance(ground) < ColorContrast.luminance(ink);
     }
 
+    /** Where hairlines are as strong as words, nothing of the drawing is faint. */
+    private boolean isStrong() {
+        return ColorContrast.ratio(line, ground) >= ColorContrast.TEXT;
+    }
+
     public Color silhouette() {
         return ink;
     }
 
     public Color gap() {
-        return mix(ink, ground, 0.70);
+        return mix(ink, ground, isStrong() ? 0.95 : 0.70);
     }
 
     public Color detail() {
-        return mix(ink, ground, 0.45);
+        return mix(ink, ground, isStrong() ? 0.85 : 0.45);
     }
 
     public Color wheel() {

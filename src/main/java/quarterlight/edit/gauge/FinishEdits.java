@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import quarterlight.car.ZoneId;
+import quarterlight.edit.row.RowLabels;
 import quarterlight.store.VisitStore;
 import quarterlight.store.VisitTx;
 import quarterlight.store.problem.VisitProblem;
@@ -48,13 +49,26 @@ public final class FinishEdits {
      * @param seen empty for "not looked for"
      */
     public void note(Set<Place> places, Optional<Boolean> seen) throws VisitProblem {
-        String label = places.size() == 1 ? "note sign" : "note " + RecordKind.SIGNS.count(places.size());
-        store.change(label, tx -> {
+        store.change(noting(places, seen), tx -> {
             List<Recorded<Sign>> kept = tx.read().signs();
             for (Place place : places) {
                 note(tx, kept, place, seen);
             }
         });
+    }
+
+    private String noting(Set<Place> places, Optional<Boolean> seen) throws VisitProblem {
+        String does = seen.isPresent() ? "note " : "take back ";
+        if (places.size() != 1) {
+            return does + RecordKind.SIGNS.count(places.size());
+        }
+        String how = seen.map(yes -> yes ? ", seen" : ", not seen").orElse("");
+        Place place = places.iterator().next();
+        return does + "sign " + place.kind().word().replace('-', ' ') + how + named(" on ", place.zone());
+    }
+
+    private String named(String before, ZoneId zone) throws VisitProblem {
+        return before + new RowLabels(store.read()).zone(zone);
     }
 
     private static void note(VisitTx tx, List<Recorded<Sign>> kept, Place place, Optional<Boolean> seen) {
@@ -88,7 +102,14 @@ public final class FinishEdits {
 
     /** Ties a photo to signs that are noted, or takes it off; places without a note stay as they are. */
     public void photo(Set<Place> places, Optional<PhotoId> photo) throws VisitProblem {
-        store.change(photo.isPresent() ? "tie photo to sign" : "take photo off sign", tx -> {
+        String what = places.size() == 1
+                ? "sign " + places.iterator().next().kind().word().replace('-', ' ')
+                        + named(" on ", places.iterator().next().zone())
+                : RecordKind.SIGNS.count(places.size());
+        RowLabels labels = new RowLabels(store.read());
+        String label =
+                photo.map(id -> "tie " + labels.photo(id) + " to " + what).orElse("take the photo off " + what);
+        store.change(label, tx -> {
             for (Recorded<Sign> row : tx.read().signs()) {
                 if (places.stream().anyMatch(place -> place.holds(row.value()))) {
                     Sign sign = row.value();
@@ -103,7 +124,8 @@ public final class FinishEdits {
 
     /** Says for which panel the signs noted in a zone speak; empty for the zone itself. */
     public void speakFor(ZoneId zone, Optional<ZoneId> panel) throws VisitProblem {
-        store.change("say what the signs of " + zone + " speak for", tx -> {
+        String label = "say what the signs" + named(" on ", zone) + " speak for";
+        store.change(label, tx -> {
             for (Recorded<Sign> row : tx.read().signs()) {
                 if (row.value().zone().equals(zone)) {
                     Sign sign = row.value();

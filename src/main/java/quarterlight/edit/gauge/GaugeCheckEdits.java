@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import quarterlight.car.ZoneId;
+import quarterlight.edit.row.RowLabels;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.visit.pin.Recorded;
@@ -75,7 +76,9 @@ public final class GaugeCheckEdits {
 
     /** Notes the mode that the gauge worked in for every reading of these zones; empty if it is not known. */
     public void mode(Set<ZoneId> zones, Optional<GaugeMode> mode) throws VisitProblem {
-        store.change("note the gauge's mode", tx -> {
+        RowLabels labels = new RowLabels(store.read());
+        String where = zones.size() == 1 ? labels.zone(zones.iterator().next()) : zones.size() + " zones";
+        store.change("note the gauge's mode on " + where, tx -> {
             for (Recorded<Reading> row : tx.read().readings()) {
                 Reading reading = row.value();
                 if (zones.contains(reading.zone()) && !reading.mode().equals(mode)) {

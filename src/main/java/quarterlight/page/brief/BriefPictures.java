@@ -2,34 +2,20 @@ package quarterlight.page.brief;
 
 import java.io.IOException;
 import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Future;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
-import quarterlight.car.Zone;
-import quarterlight.car.ZoneGroup;
 import quarterlight.findings.Findings;
 import quarterlight.matters.Matter;
 import quarterlight.matters.Matters;
-import quarterlight.page.ReportSelection;
 import quarterlight.page.print.PageWorkers;
 import quarterlight.page.report.picture.BuyerPictures;
 import quarterlight.page.report.picture.Frame;
 import quarterlight.page.report.picture.PrintedPicture;
-import quarterlight.visit.photo.MediaKind;
-import quarterlight.visit.photo.PhotoId;
-import quarterlight.visit.pin.Pin;
-import quarterlight.visit.pin.Recorded;
 
 /** The pictures of the first page and of the matters in full: a picture of the car, and a close crop of each lettered matter. Immutable. */
 public final class BriefPictures {
-    /** Words by which a photo of the whole car is known from one of a clock or a paper. */
-    private static final Pattern WHOLE = Pattern.compile("\\b(side|front|rear|quarter|overall|whole|car)\\b");
-
     private final Map<String, byte[]> files;
     private final Map<String, String> crops;
     private final String portrait;
@@ -67,39 +53,13 @@ public final class BriefPictures {
                                 () -> source.close(view.frame(), view.x(), view.y(), view.width(), view.height())));
             });
         }
-        Optional<Frame> whole = portrait(car);
+        Optional<Frame> whole =
+                Portrait.of(car.visit(), car.catalog()).map(photo -> new Frame(photo, OptionalDouble.empty()));
         String portrait = whole.map(frame -> frame.address() + "-portrait").orElse("");
         whole.ifPresent(
                 frame -> asked.put(portrait, workers.start("Preparing photos for print", () -> source.print(frame))));
         workers.expect(asked.size());
         return new Started(asked, crops, portrait);
-    }
-
-    /** A photo of the whole car from one side, else one of its outside. */
-    private static Optional<Frame> portrait(Findings car) {
-        ReportSelection selection = ReportSelection.of(car.visit());
-        List<PhotoId> kept = car.visit().photos().stream()
-                .filter(photo -> photo.setAside().isEmpty() && photo.file().kind() == MediaKind.PHOTO)
-                .map(photo -> photo.id())
-                .filter(selection::shows)
-                .toList();
-        List<Pin> pins = car.visit().pins().stream()
-                .map(Recorded::value)
-                .filter(pin -> kept.contains(pin.photo()))
-                .toList();
-        Stream<PhotoId> ofCar = pins.stream()
-                .filter(pin -> pin.zone().value().equals("whole-car"))
-                .filter(pin -> WHOLE.matcher(pin.shows().orElse("").toLowerCase(Locale.ROOT))
-                        .find())
-                .map(Pin::photo);
-        Stream<PhotoId> outside = pins.stream()
-                .filter(pin -> car.catalog()
-                        .find(pin.zone())
-                        .map(Zone::group)
-                        .filter(group -> group == ZoneGroup.OUTER)
-                        .isPresent())
-                .map(Pin::photo);
-        return Stream.concat(ofCar, outside).findFirst().map(photo -> new Frame(photo, OptionalDouble.empty()));
     }
 
     /** Address of the picture of the car; empty if there is none. */

@@ -95,7 +95,7 @@ final class CarSheet extends JPanel {
     }
 
     private Wish wish() {
-        return new Wish(getSize(), Look.palette().dark() ? InkPalette.DARK : InkPalette.LIGHT);
+        return new Wish(getSize(), Look.palette().drawing());
     }
 
     void stop() {

@@ -40,6 +40,7 @@ import quarterlight.ui.kit.look.DrawnComponent;
 import quarterlight.ui.kit.look.DrawnPart;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Palette;
+import quarterlight.ui.kit.place.Subject;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.photo.PhotoId;
@@ -261,7 +262,7 @@ public final class DiagramPanel extends DrawnComponent {
     }
 
     private static InkPalette inkPalette() {
-        return Look.palette().dark() ? InkPalette.DARK : InkPalette.LIGHT;
+        return Look.palette().drawing();
     }
 
     private void arrived(SceneWork.Painted fresh) {
@@ -351,7 +352,7 @@ public final class DiagramPanel extends DrawnComponent {
     public String getToolTipText(MouseEvent e) {
         return scene().flatMap(s -> s.hit(e.getX(), e.getY()))
                 .flatMap(DiagramScene.Hit::zone)
-                .map(visit::label)
+                .flatMap(zone -> visit.glance(new Subject.OfZone(zone)))
                 .orElse(null);
     }
 

@@ -14,6 +14,7 @@ import javax.swing.JComboBox;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import javax.swing.KeyStroke;
+import javax.swing.ToolTipManager;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
@@ -61,6 +62,7 @@ public final class DiagramSide extends JPanel {
         this.diagram = new DiagramPanel(parts, visit);
         this.inHand = new ViewInHand(visit);
         DiagramGestures.install(diagram, front);
+        ToolTipManager.sharedInstance().registerComponent(diagram);
         add(tools());
         ZoomHolder holder = new ZoomHolder(diagram);
         scroll = new ZoomScroll(holder, MOST_ZOOM, holder::factor);

@@ -24,6 +24,7 @@ import quarterlight.ui.kit.Format;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Palette;
+import quarterlight.ui.kit.place.Subject;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.units.Thickness;
 
@@ -217,9 +218,12 @@ final class StripChart extends JPanel {
             return null;
         }
         ZoneThickness zone = rows.get(row);
-        return visit.label(zone.zone()) + "  "
-                + Format.thicknessWithUnit(
-                        new Thickness(zone.meanUm().getAsDouble()),
-                        parts.settings().settings().unit());
+        Optional<String> grounds = visit.glance(new Subject.OfZone(zone.zone()));
+        return grounds.isPresent()
+                ? grounds.get()
+                : visit.label(zone.zone()) + "  "
+                        + Format.thicknessWithUnit(
+                                new Thickness(zone.meanUm().getAsDouble()),
+                                parts.settings().settings().unit());
     }
 }

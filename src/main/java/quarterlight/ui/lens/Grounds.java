@@ -77,6 +77,20 @@ public final class Grounds {
 
     /** Never empty: what rests on nothing says so. */
     List<Ground> of(Subject subject) {
+        List<Ground> grounds = found(subject);
+        if (grounds.isEmpty()) {
+            grounds.add(new Ground(
+                    texts.get("lens.nothing.head"),
+                    texts.get("lens.nothing"),
+                    "",
+                    new ChangedRows(Optional.empty(), List.of(), Set.of(), List.of()),
+                    Optional.empty()));
+        }
+        return grounds;
+    }
+
+    /** Empty for what rests on nothing. */
+    List<Ground> found(Subject subject) {
         List<Ground> grounds = new ArrayList<>();
         if (subject instanceof Subject.OfZone zone) {
             grounds.addAll(ZoneGrounds.of(this, zone.zone()));
@@ -89,14 +103,6 @@ public final class Grounds {
             matters.all().stream()
                     .filter(matter -> matter.evidence().stream().anyMatch(evidence -> isOf(evidence, row)))
                     .forEach(matter -> grounds.add(head(matter)));
-        }
-        if (grounds.isEmpty()) {
-            grounds.add(new Ground(
-                    texts.get("lens.nothing.head"),
-                    texts.get("lens.nothing"),
-                    "",
-                    new ChangedRows(Optional.empty(), List.of(), Set.of(), List.of()),
-                    Optional.empty()));
         }
         return grounds;
     }

@@ -98,6 +98,8 @@ public final class MarksScreen implements StationScreen {
         Command grounds = visit.grounds(this::subject);
         table.menu(() ->
                 Stream.concat(Stream.of(grounds), actions.commands().stream()).toList());
+        table.tips(row ->
+                visit.glance(new Subject.OfRow(RecordKind.MARKS, row.mark().id())));
         table.onKey("ENTER", () -> editor.requestFocusInWindow());
         JPanel tools = new JPanel(new MigLayout("insets 8 16 8 16, gap 8, fillx", "[][][][grow,fill][]"));
         JButton begin = new JButton(actions.beginIt());

@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.swing.JPanel;
 import javax.swing.Scrollable;
-import quarterlight.diagram.ink.InkPalette;
 import quarterlight.marks.MarksReport;
 import quarterlight.marks.TimeLine;
 import quarterlight.marks.judge.DateText;
@@ -50,10 +49,7 @@ final class TimeLinePane extends JPanel implements Scrollable {
 
     private Optional<TimeLineDrawing> drawing(int width) {
         return line.map(shown -> new TimeLineDrawing(
-                shown,
-                Look.palette().dark() ? InkPalette.DARK : InkPalette.LIGHT,
-                parts.measure(),
-                Math.max(MIN_WIDTH, width - 2 * EDGE)));
+                shown, Look.palette().drawing(), parts.measure(), Math.max(MIN_WIDTH, width - 2 * EDGE)));
     }
 
     @Override

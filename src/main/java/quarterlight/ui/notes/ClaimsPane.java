@@ -83,6 +83,7 @@ final class ClaimsPane extends JPanel {
         Command grounds = visit.grounds(this::subject);
         Command gone = Command.of(texts, "notes.remove", this::remove);
         table.menu(() -> List.of(grounds, gone));
+        table.tips(row -> visit.glance(new Subject.OfRow(RecordKind.CLAIMS, row.id())));
         table.onKey("ESCAPE", this::fresh);
         add(form());
         JScrollPane scroll = new JScrollPane(table);
@@ -294,7 +295,7 @@ final class ClaimsPane extends JPanel {
         List<String> rows = found(one);
         found.setText(
                 rows.isEmpty()
-                        ? texts.get("notes.claim.nothing")
+                        ? texts.get(visit.findings().isEmpty() ? "working.out" : "notes.claim.nothing")
                         : rows.stream().map(row -> "\u2013 " + row).collect(Collectors.joining("\n")));
         found.setCaretPosition(0);
     }

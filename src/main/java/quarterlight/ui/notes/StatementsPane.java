@@ -6,12 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import javax.swing.AbstractAction;
-import javax.swing.DefaultListModel;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
-import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
@@ -46,8 +44,6 @@ import quarterlight.visit.statement.StatementDetails;
 
 /** Statements by zone: pick zones, type, Enter; sentences of earlier visits are offered below. Event thread only. */
 final class StatementsPane extends JPanel {
-    private static final int OFFERED = 3;
-
     private final transient UiContext parts;
     private final transient OpenVisit visit;
     private final transient NotesModel model;
@@ -63,8 +59,7 @@ final class StatementsPane extends JPanel {
     private final WordChoice<Severity> severity;
     private final WordChoice<Basis> basis;
     private final JCheckBox photo;
-    private final DefaultListModel<String> offered = new DefaultListModel<>();
-    private final JList<String> phrases = new JList<>(offered);
+    private final transient PhraseOffer phrases;
     private final JButton keep;
     private final transient FormErrors faults = new FormErrors();
     private final transient Drafts drafts;
@@ -82,6 +77,7 @@ final class StatementsPane extends JPanel {
         this.texts = parts.texts();
         this.notLookedAt = notLookedAt;
         StatementColumns columns = new StatementColumns(texts, visit);
+        phrases = new PhraseOffer(text, texts.get("notes.phrases"));
         what = new FacetBoard(texts);
         details = new DetailsLine(texts, notLookedAt);
         drafts = new Drafts(List.of(text, details.partField(), details.sizeField())).keeping(this::keepRow);
@@ -109,6 +105,7 @@ final class StatementsPane extends JPanel {
         Command back = Command.of(texts, "notes.withdraw", this::withdraw);
         Command gone = Command.of(texts, "notes.remove", this::remove);
         table.menu(() -> List.of(grounds, back, gone));
+        table.tips(row -> visit.glance(new Subject.OfRow(RecordKind.STATEMENTS, row.id())));
         JScrollPane scroll = new JScrollPane(table);
         Look.bare(scroll);
         add(entry());
@@ -125,11 +122,7 @@ final class StatementsPane extends JPanel {
         entry.add(text, "split 3, growx, wmin 0");
         entry.add(keep, "growx 0");
         entry.add(withdraw, "growx 0, wrap");
-        phrases.setVisibleRowCount(3);
-        phrases.setOpaque(false);
-        Look.secondary(phrases);
-        Look.named(phrases, texts.get("notes.phrases"));
-        entry.add(phrases, "wmin 0, h 56!, wrap");
+        entry.add(phrases.component(), "wmin 0, h 56!, wrap");
         if (!notLookedAt) {
             entry.add(what, "wmin 0, wrap");
             entry.add(severity, "split 3, growx, wmin 60");
@@ -156,16 +149,7 @@ final class StatementsPane extends JPanel {
             what.onDone(text::requestFocusInWindow);
         }
         details.onEnter(this::keep);
-        key(text, "DOWN", () -> step(1));
-        key(text, "UP", () -> step(-1));
         key(text, "ESCAPE", this::fresh);
-        phrases.setFocusable(false);
-        phrases.addMouseListener(new java.awt.event.MouseAdapter() {
-            @Override
-            public void mousePressed(java.awt.event.MouseEvent e) {
-                takePhrase();
-            }
-        });
         text.getDocument().addDocumentListener(new TextChange(this::offer));
         zone.then(text);
         zone.onChange(() -> visit.selection().zones(zone.zones()));
@@ -184,32 +168,13 @@ final class StatementsPane extends JPanel {
 
     private void offer() {
         if (!filling) {
-            offered.clear();
-            model.phrases(visit.visit(), text.getText(), notLookedAt).stream()
-                    .limit(OFFERED)
-                    .forEach(offered::addElement);
+            phrases.offer(model.phrases(visit.visit(), text.getText(), notLookedAt));
             what.suggest(model.said(text.getText()));
         }
     }
 
-    private void step(int by) {
-        if (!offered.isEmpty()) {
-            phrases.setSelectedIndex(Math.floorMod(phrases.getSelectedIndex() + by, offered.size()));
-        }
-    }
-
-    private void takePhrase() {
-        Optional.ofNullable(phrases.getSelectedValue()).ifPresent(words -> {
-            phrases.clearSelection();
-            text.setText(words);
-            text.requestFocusInWindow();
-        });
-    }
-
     private void enter() {
-        if (phrases.getSelectedIndex() >= 0) {
-            takePhrase();
-        } else {
+        if (!phrases.take()) {
             keep();
         }
     }
@@ -298,7 +263,7 @@ final class StatementsPane extends JPanel {
     /** Ready for the next one: the zones stay. */
     private void fresh() {
         table.clearSelection();
-        phrases.clearSelection();
+        phrases.letGo();
         what.choose(Optional.empty());
         severity.choose(Optional.empty());
         details.show(StatementDetails.NONE, drafts::free);
@@ -324,7 +289,7 @@ final class StatementsPane extends JPanel {
             severity.choose(one.severity());
             basis.choose(one.basis());
             keep.setText(texts.get("notes.change"));
-            offered.clear();
+            phrases.offer(List.of());
             filling = false;
         });
     }

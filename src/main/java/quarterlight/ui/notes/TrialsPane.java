@@ -110,6 +110,7 @@ final class TrialsPane extends JPanel {
         Command grounds = visit.grounds(this::subject);
         Command gone = Command.of(texts, "notes.remove", this::remove);
         table.menu(() -> List.of(grounds, gone));
+        table.tips(line -> subject(line).flatMap(visit::glance));
         runs.addActionListener(e -> model.runs(runs.isSelected()));
         List.of(item, value, unit, note).forEach(field -> field.addActionListener(e -> keep()));
         keep.addActionListener(e -> keep());
@@ -347,9 +348,11 @@ final class TrialsPane extends JPanel {
 
     /** The trial in hand, if it was tried. */
     Optional<Subject> subject() {
-        return table.chosen()
-                .flatMap(NotesModel.TrialLine::kept)
-                .map(row -> new Subject.OfRow(RecordKind.TRIALS, row.id()));
+        return table.chosen().flatMap(TrialsPane::subject);
+    }
+
+    private static Optional<Subject> subject(NotesModel.TrialLine line) {
+        return line.kept().map(row -> new Subject.OfRow(RecordKind.TRIALS, row.id()));
     }
 
     JComponent first() {

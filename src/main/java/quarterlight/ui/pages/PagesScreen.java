@@ -25,11 +25,13 @@ import quarterlight.ui.kit.look.Hairline;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.TallPanel;
 import quarterlight.ui.kit.place.ChangedRows;
+import quarterlight.ui.kit.place.Subject;
 import quarterlight.ui.kit.view.ZoomScroll;
 import quarterlight.ui.kit.visit.Doubt;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
 import quarterlight.ui.kit.visit.StationScreen;
+import quarterlight.ui.kit.widget.ContextMenu;
 import quarterlight.units.ThicknessUnit;
 
 /** The Pages station: what the buyer gets is chosen, made, looked at page by page, opened, printed and archived. Event thread only. */
@@ -50,6 +52,7 @@ public final class PagesScreen implements StationScreen {
     private final JLabel note = new JLabel(" ");
     private final JLabel check = new JLabel(" ");
     private final ZoomScroll pages;
+    private final RankingPane ranking;
     private final JPanel look = row();
     private boolean showing;
     private boolean inFront;
@@ -64,8 +67,16 @@ public final class PagesScreen implements StationScreen {
         pages = new ZoomScroll(preview, MOST_ZOOM, preview::factor);
         pages.setName("pages-zoom");
         side.add(pages);
+        Command grounds = visit.grounds(preview::evidence);
+        Command larger = Command.of(texts, "pages.closer", () -> pages.zoom(STEP));
+        Command smaller = Command.of(texts, "pages.away", () -> pages.zoom(1 / STEP));
+        ContextMenu.on(preview, () -> {
+            grounds.setEnabled(preview.point().isPresent());
+            return List.of(grounds, larger, smaller, actions.back(), actions.next());
+        });
         TallPanel right = new TallPanel(new MigLayout("insets 0, wrap 1, gap 0, fillx", "[grow,fill,0::]"));
-        right.add(new RankingPane(parts, visit, actions));
+        ranking = new RankingPane(parts, visit, actions);
+        right.add(ranking);
         right.add(new ChoicePane(parts, visit, actions));
         JScrollPane choices = new JScrollPane(right);
         choices.setBorder(new Hairline(Hairline.Side.LEFT));
@@ -140,6 +151,7 @@ public final class PagesScreen implements StationScreen {
         bar.add(first);
         bar.add(second);
         bar.add(Look.secondary(note), "wmin 0");
+        note.setName("pages-note");
         check.setName("pages-check");
         bar.add(check, "wmin 0");
         return bar;
@@ -252,6 +264,11 @@ public final class PagesScreen implements StationScreen {
     @Override
     public JComponent first() {
         return make;
+    }
+
+    @Override
+    public Optional<Subject> subject() {
+        return ranking.subject();
     }
 
     @Override

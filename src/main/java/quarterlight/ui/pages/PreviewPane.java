@@ -104,11 +104,28 @@ final class PreviewPane extends JPanel implements Scrollable {
     }
 
     /** What stands behind the place that was clicked last. */
-    private Optional<Subject> evidence() {
+    Optional<Subject> evidence() {
         Dimension page = page();
         double x = (clicked.x - left()) / (double) page.width;
         double y = (clicked.y - EDGE) / (double) page.height;
         return new PageEvidence(visit.visit(), labels, visit::zonesOf).at(lines, x, y);
+    }
+
+    /** Takes the place under the pointer as the one that was clicked; what stands behind it. */
+    Optional<Subject> point() {
+        Optional.ofNullable(getMousePosition()).ifPresent(at -> clicked = at);
+        return evidence();
+    }
+
+    /** Where words stand on the page shown; empty while it is drawn, or if they do not stand there. */
+    Optional<Point> placeOf(String words) {
+        Dimension page = page();
+        return lines.stream()
+                .filter(line -> line.text().contains(words))
+                .findFirst()
+                .map(line -> new Point(
+                        left() + (int) ((line.x() + line.width() / 2) * page.width),
+                        EDGE + (int) ((line.y() + line.height() / 2) * page.height)));
     }
 
     private int left() {

@@ -2,6 +2,8 @@ package quarterlight.ui.pages;
 
 import java.awt.Color;
 import java.awt.Component;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,16 +17,20 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.ListSelectionModel;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.findings.Findings;
 import quarterlight.matters.Matter;
 import quarterlight.matters.Matters;
+import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.Listeners;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.TallPanel;
+import quarterlight.ui.kit.place.Subject;
 import quarterlight.ui.kit.visit.OpenVisit;
+import quarterlight.ui.kit.widget.ContextMenu;
 import quarterlight.visit.statement.Severity;
 
 /** What matters, most severe first, as the first page has it; the inspector can set another severity with the reason. Event thread only. */
@@ -36,7 +42,7 @@ final class RankingPane extends TallPanel {
     private final transient PagesActions actions;
     private final transient Texts texts;
     private final DefaultListModel<Matter> rows = new DefaultListModel<>();
-    private final JList<Matter> list = new JList<>(rows);
+    private final JList<Matter> list;
     private final JTextArea whole = new JTextArea();
     private final JComboBox<String> severity = new JComboBox<>();
     private final JTextField reason = new JTextField();
@@ -51,6 +57,15 @@ final class RankingPane extends TallPanel {
         this.visit = visit;
         this.actions = actions;
         this.texts = parts.texts();
+        list = new JList<>(rows) {
+            @Override
+            public String getToolTipText(MouseEvent e) {
+                int row = locationToIndex(e.getPoint());
+                boolean on = row >= 0 && getCellBounds(row, row).contains(e.getPoint());
+                return on ? visit.glance(subject(rows.get(row))).orElse(null) : null;
+            }
+        };
+        menu();
         set = new JButton(texts.get("pages.rank.set"));
         back = new JButton(texts.get("pages.rank.back"));
         list.setName("matters");
@@ -92,8 +107,33 @@ final class RankingPane extends TallPanel {
         add(buttons);
     }
 
+    private void menu() {
+        Command grounds = visit.grounds(this::subject);
+        ContextMenu.on(list, () -> {
+            grounds.setEnabled(chosen().isPresent());
+            return List.of(grounds);
+        });
+        list.addMouseListener(new MouseAdapter() {
+            @Override
+            public void mousePressed(MouseEvent e) {
+                if (SwingUtilities.isRightMouseButton(e)) {
+                    list.setSelectedIndex(list.locationToIndex(e.getPoint()));
+                }
+            }
+        });
+    }
+
     private Optional<Matter> chosen() {
         return Optional.ofNullable(list.getSelectedValue());
+    }
+
+    /** The matter in hand. */
+    Optional<Subject> subject() {
+        return chosen().map(RankingPane::subject);
+    }
+
+    private static Subject subject(Matter matter) {
+        return new Subject.OfMatter(matter.id());
     }
 
     private void setIt() {

@@ -15,7 +15,8 @@ public record Sha256(String hex) {
         }
     }
 
-    private static boolean isDigest(String hex) {
+    /** True for what is written as such a digest. */
+    public static boolean isDigest(String hex) {
         if (hex.length() != DIGITS) {
             return false;
         }

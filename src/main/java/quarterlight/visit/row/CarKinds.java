@@ -37,12 +37,19 @@ final class CarKinds {
         Field<Sign, PhotoId> photo = optional("photo", Shape.PHOTO, Sign::photo).storedAs("photo_id");
         Field<Sign, String> note = optional("note", Shape.TEXT, Sign::note);
         return RecordKind.of(
-                "signs",
-                "sign",
-                VisitRecord::signs,
-                List.of(zone, sign, seen, speaksFor, photo, note),
-                in -> new Sign(
-                        in.need(zone), in.need(sign), in.need(seen), in.get(speaksFor), in.get(photo), in.get(note)));
+                        "signs",
+                        "sign",
+                        VisitRecord::signs,
+                        List.of(zone, sign, seen, speaksFor, photo, note),
+                        in -> new Sign(
+                                in.need(zone),
+                                in.need(sign),
+                                in.need(seen),
+                                in.get(speaksFor),
+                                in.get(photo),
+                                in.get(note)))
+                .named((row, words) -> "sign " + row.kind().word().replace('-', ' ')
+                        + (row.seen() ? ", seen on " : ", not seen on ") + words.zone(row.zone()));
     }
 
     static RecordKind<Mark> marks() {
@@ -59,23 +66,24 @@ final class CarKinds {
         Field<Mark, Integer> lead = optional("lead_days", Shape.count(MAX_LEAD_DAYS), Mark::leadDays);
         Field<Mark, Origin> origin = optional("origin", Shape.word(Origin.class), Mark::origin);
         return RecordKind.of(
-                "marks",
-                "mark",
-                VisitRecord::marks,
-                List.of(part, kind, text, stage, pattern, expected, zone, point, photo, note, lead, origin),
-                in -> new Mark(
-                        in.need(part),
-                        in.need(kind),
-                        in.need(text),
-                        in.get(stage),
-                        in.get(pattern),
-                        in.get(expected),
-                        in.get(zone),
-                        in.get(point),
-                        in.get(photo),
-                        in.get(note),
-                        in.get(lead),
-                        in.get(origin)));
+                        "marks",
+                        "mark",
+                        VisitRecord::marks,
+                        List.of(part, kind, text, stage, pattern, expected, zone, point, photo, note, lead, origin),
+                        in -> new Mark(
+                                in.need(part),
+                                in.need(kind),
+                                in.need(text),
+                                in.get(stage),
+                                in.get(pattern),
+                                in.get(expected),
+                                in.get(zone),
+                                in.get(point),
+                                in.get(photo),
+                                in.get(note),
+                                in.get(lead),
+                                in.get(origin)))
+                .named((mark, words) -> "mark " + mark.text() + " of " + mark.part());
     }
 
     static RecordKind<Trial> trials() {
@@ -104,7 +112,12 @@ final class CarKinds {
                                     in.get(note),
                                     in.get(confidential).orElse(false));
                         })
-                .checked(CarKinds::requireValue);
+                .checked(CarKinds::requireValue)
+                .named((trial, words) -> "trial " + trial.item() + ": "
+                        + trial.value()
+                                .map(value -> value.toPlainString()
+                                        + trial.unit().map(" "::concat).orElse(""))
+                                .orElse(trial.result().word()));
     }
 
     private static void requireValue(Trial trial) throws CellRefused {
@@ -141,6 +154,7 @@ final class CarKinds {
                         throw new CellRefused(
                                 "to", row.to() + " lies before from, " + row.from() + "; swap the two dates");
                     }
-                });
+                })
+                .named((row, words) -> "feature " + row.feature());
     }
 }

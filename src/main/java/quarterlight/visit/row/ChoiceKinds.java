@@ -31,8 +31,7 @@ final class ChoiceKinds {
                         List.of(evidence, want, zone),
                         in -> new CoverageOverride(in.get(zone), in.need(evidence), in.need(want)))
                 .called("coverage override", "coverage overrides")
-                .named((wish, photos) -> "wish for " + wish.want() + " " + wish.evidence()
-                        + wish.zone().map(on -> " on " + on).orElse(""));
+                .named((wish, words) -> "wish for " + wish.want() + " " + wish.evidence() + words.on(wish.zone()));
     }
 
     static RecordKind<ReportExclusion> leftOut() {
@@ -47,9 +46,9 @@ final class ChoiceKinds {
                         in -> leftOut(in.get(zone), in.get(photo)))
                 .called("thing left out", "things left out")
                 .named(new UndoNames<>(
-                        (row, photos) -> row.photo()
-                                .map(photos)
-                                .orElseGet(() -> row.zone().orElseThrow().value()),
+                        (row, words) -> row.photo()
+                                .map(words::photo)
+                                .orElseGet(() -> words.zone(row.zone().orElseThrow())),
                         "leave out %s",
                         "leave out %s",
                         "take %s back into the report"));
@@ -66,7 +65,7 @@ final class ChoiceKinds {
                         in -> new BuyerRelease(in.need(photo)))
                 .called("paper or memo released", "papers and memos released")
                 .named(new UndoNames<>(
-                        (row, photos) -> photos.apply(row.photo()),
+                        (row, words) -> words.photo(row.photo()),
                         "release %s to the buyer",
                         "release %s to the buyer",
                         "hold %s back from the buyer"));
@@ -86,7 +85,7 @@ final class ChoiceKinds {
                         in -> new MatterDecision(in.need(matter), in.need(severity), in.need(reason), in.need(ruled)))
                 .called("severity set", "severities set")
                 .named(new UndoNames<>(
-                        (row, photos) -> row.matter() + " to " + row.severity().word(),
+                        (row, words) -> row.matter() + " to " + row.severity().word(),
                         "set %s",
                         "set %s",
                         "take back the severity of %s"));
@@ -115,7 +114,7 @@ final class ChoiceKinds {
                                 in.get(instead)))
                 .called("draft dropped", "drafts dropped")
                 .named(new UndoNames<>(
-                        (row, photos) -> "\"" + row.text() + "\"", "drop %s", "drop %s", "offer %s again"));
+                        (row, words) -> UndoNames.quoted(row.text()), "drop %s", "drop %s", "offer %s again"));
     }
 
     private static ReportExclusion leftOut(Optional<ZoneId> zone, Optional<PhotoId> photo) throws CellRefused {

@@ -33,20 +33,31 @@ final class GaugeKinds {
         Field<Reading, Boolean> confidential =
                 optional("private", Shape.FLAG, reading -> Optional.of(reading.confidential()));
         return RecordKind.of(
-                "readings",
-                "reading",
-                VisitRecord::readings,
-                List.of(zone, value, time, spot, point, mode, exclude, note, confidential),
-                in -> new Reading(
-                        in.need(zone),
-                        in.need(value),
-                        in.get(time),
-                        in.get(spot),
-                        in.get(point),
-                        in.get(mode),
-                        in.get(exclude),
-                        in.get(note),
-                        in.get(confidential).orElse(false)));
+                        "readings",
+                        "reading",
+                        VisitRecord::readings,
+                        List.of(zone, value, time, spot, point, mode, exclude, note, confidential),
+                        in -> new Reading(
+                                in.need(zone),
+                                in.need(value),
+                                in.get(time),
+                                in.get(spot),
+                                in.get(point),
+                                in.get(mode),
+                                in.get(exclude),
+                                in.get(note),
+                                in.get(confidential).orElse(false)))
+                .named((reading, words) -> "reading " + shown(reading.value()) + " on " + words.zone(reading.zone()));
+    }
+
+    /** As typed, with its unit. */
+    private static String shown(GaugeValue value) {
+        if (value instanceof GaugeValue.Measured measured) {
+            return measured.typed().toPlainString() + " " + measured.unit().word();
+        } else if (value instanceof GaugeValue.Range range) {
+            return range.typed() + " " + range.unit().word();
+        }
+        return value instanceof GaugeValue.NoMetal ? "with no metal" : "beyond the gauge's range";
     }
 
     static RecordKind<GaugeCheck> checks() {
@@ -82,7 +93,10 @@ final class GaugeKinds {
                                     unboxed(in.get(um)),
                                     in.get(note));
                         })
-                .called("gauge check", "gauge checks");
+                .called("gauge check", "gauge checks")
+                .named((check, words) -> "gauge check " + check.when().word() + ", "
+                        + (check.on() == GaugeSurface.BARE ? "bare metal" : "shim of " + shown(check.nominal()))
+                        + " shown as " + shown(check.shown()));
     }
 
     static Optional<Double> boxed(OptionalDouble value) {

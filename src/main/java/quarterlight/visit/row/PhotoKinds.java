@@ -46,7 +46,7 @@ final class PhotoKinds {
                                 in.get(shows),
                                 in.get(caption),
                                 in.get(mark)))
-                .named((pin, photos) -> "pin " + photos.apply(pin.photo()) + " to " + pin.zone());
+                .named((pin, words) -> "pin " + words.photo(pin.photo()) + " to " + words.zone(pin.zone()));
     }
 
     static RecordKind<Trace> traces() {
@@ -73,7 +73,7 @@ final class PhotoKinds {
                                 in.need(zone),
                                 in.get(patch),
                                 in.get(note)))
-                .named((trace, photos) -> "trace of " + trace.kind().word() + " on " + photos.apply(trace.photo()));
+                .named((trace, words) -> "trace of " + trace.kind().word() + " on " + words.photo(trace.photo()));
     }
 
     static RecordKind<PhotoNote> notes() {
@@ -105,7 +105,7 @@ final class PhotoKinds {
                                     as(drawn, in.get(scale)));
                         })
                 .called("note", "notes")
-                .named((note, photos) -> note.shape().word() + " on " + photos.apply(note.photo()));
+                .named((note, words) -> note.shape().word() + " on " + words.photo(note.photo()));
     }
 
     private static List<PixelPoint> as(NoteShape shape, List<PixelPoint> points) throws CellRefused {
@@ -142,6 +142,6 @@ final class PhotoKinds {
                         List.of(photo, outline, why),
                         in -> new HiddenRegion(in.need(photo), in.need(outline), in.get(why)))
                 .called("hidden region", "hidden regions")
-                .named((region, photos) -> "hidden region on " + photos.apply(region.photo()));
+                .named((region, words) -> "hidden region on " + words.photo(region.photo()));
     }
 }

@@ -19,7 +19,6 @@ import quarterlight.visit.annotation.Trace;
 import quarterlight.visit.mark.Feature;
 import quarterlight.visit.mark.Mark;
 import quarterlight.visit.mark.OdometerFigure;
-import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.Pin;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.reading.GaugeCheck;
@@ -120,7 +119,7 @@ public final class RecordKind<T> {
     }
 
     /** The same kind with a name for each row in the labels of undo. */
-    RecordKind<T> named(BiFunction<T, Function<PhotoId, String>, String> name) {
+    RecordKind<T> named(BiFunction<T, UndoNames.Words, String> name) {
         return named(UndoNames.of(name));
     }
 

@@ -57,48 +57,52 @@ final class SayKinds {
                 Shape.count(MAX_ROW).as(RecordId::new, id -> Math.toIntExact(id.value())),
                 StatementDetails::withdraws);
         return RecordKind.of(
-                "statements",
-                "statement",
-                VisitRecord::statements,
-                List.of(
-                        zone,
-                        text,
-                        what,
-                        part,
-                        severity,
-                        certainty,
-                        saidBy,
-                        basis,
-                        size,
-                        photos,
-                        at,
-                        confidential,
-                        withdraws),
-                in -> {
-                    ZoneId where = in.need(zone);
-                    String words = in.need(text);
-                    Facets facets = in.get(what)
-                            .orElseThrow(() -> new CellRefused(
-                                    "condition",
-                                    "neither origin nor condition is given; every statement needs one of the two"));
-                    List<PhotoId> shownBy = in.get(photos).orElse(List.of());
-                    return new Statement(
-                            where,
-                            facets,
-                            words,
-                            in.get(severity),
-                            in.get(basis),
-                            shownBy.stream().findFirst(),
-                            in.get(at),
-                            shownBy.stream().skip(1).toList(),
-                            new StatementDetails(
-                                    in.get(part),
-                                    in.get(certainty),
-                                    in.get(saidBy).orElse(SaidBy.INSPECTOR),
-                                    in.get(size),
-                                    in.get(confidential).orElse(false),
-                                    in.get(withdraws)));
-                });
+                        "statements",
+                        "statement",
+                        VisitRecord::statements,
+                        List.of(
+                                zone,
+                                text,
+                                what,
+                                part,
+                                severity,
+                                certainty,
+                                saidBy,
+                                basis,
+                                size,
+                                photos,
+                                at,
+                                confidential,
+                                withdraws),
+                        in -> {
+                            ZoneId where = in.need(zone);
+                            String words = in.need(text);
+                            Facets facets = in.get(what)
+                                    .orElseThrow(() -> new CellRefused(
+                                            "condition",
+                                            "neither origin nor condition is given; every statement needs one"
+                                                    + " of the two"));
+                            List<PhotoId> shownBy = in.get(photos).orElse(List.of());
+                            return new Statement(
+                                    where,
+                                    facets,
+                                    words,
+                                    in.get(severity),
+                                    in.get(basis),
+                                    shownBy.stream().findFirst(),
+                                    in.get(at),
+                                    shownBy.stream().skip(1).toList(),
+                                    new StatementDetails(
+                                            in.get(part),
+                                            in.get(certainty),
+                                            in.get(saidBy).orElse(SaidBy.INSPECTOR),
+                                            in.get(size),
+                                            in.get(confidential).orElse(false),
+                                            in.get(withdraws)));
+                        })
+                .named((row, words) -> "statement "
+                        + (row.text().isBlank() ? row.what().words() : UndoNames.quoted(row.text())) + " on "
+                        + words.zone(row.zone()));
     }
 
     private static <V> Field<Statement, V> detail(
@@ -121,20 +125,21 @@ final class SayKinds {
         Field<Claim, Boolean> confidential =
                 optional("private", Shape.FLAG, claim -> Optional.of(claim.confidential()));
         return RecordKind.of(
-                "claims",
-                "claim",
-                VisitRecord::claims,
-                List.of(text, by, zone, part, date, about, photo, judged, confidential),
-                in -> new Claim(
-                        in.need(text),
-                        in.need(by),
-                        in.get(zone),
-                        in.get(part),
-                        in.get(date),
-                        in.get(about),
-                        in.get(photo),
-                        in.get(judged),
-                        in.get(confidential).orElse(false)));
+                        "claims",
+                        "claim",
+                        VisitRecord::claims,
+                        List.of(text, by, zone, part, date, about, photo, judged, confidential),
+                        in -> new Claim(
+                                in.need(text),
+                                in.need(by),
+                                in.get(zone),
+                                in.get(part),
+                                in.get(date),
+                                in.get(about),
+                                in.get(photo),
+                                in.get(judged),
+                                in.get(confidential).orElse(false)))
+                .named((claim, words) -> "claim " + UndoNames.quoted(claim.text()));
     }
 
     static RecordKind<OdometerFigure> odometer() {
@@ -160,7 +165,9 @@ final class SayKinds {
                                 in.get(date),
                                 in.get(wentRound).orElse(false),
                                 in.get(note)))
-                .called("figure of the odometer", "figures of the odometer");
+                .called("figure of the odometer", "figures of the odometer")
+                .named((row, words) -> "odometer figure " + row.figure().toPlainString() + " "
+                        + row.unit().word());
     }
 
     private static BigDecimal notNegative(BigDecimal figure) throws CellRefused {

@@ -11,6 +11,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.BiConsumer;
 import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
 import quarterlight.diagram.ink.Ramp;
@@ -29,7 +30,7 @@ public final class OpenedVisit implements AutoCloseable {
     private final UiContext parts;
     private final OpenVisit visit;
 
-    private OpenedVisit(Path folder, Path settings) throws Exception {
+    private OpenedVisit(Path folder, Path settings, BiConsumer<UiContext, OpenVisit> first) throws Exception {
         parts = new UiContext(
                 Texts.load(),
                 SampleVisit.CLOCK,
@@ -41,7 +42,10 @@ public final class OpenedVisit implements AutoCloseable {
                 Ramp.load(),
                 TextMeasure.bundled());
         CompletableFuture<OpenVisit> opened = new CompletableFuture<>();
-        new VisitOpener(parts).open(folder, opened::complete);
+        new VisitOpener(parts).open(folder, ready -> {
+            first.accept(parts, ready);
+            opened.complete(ready);
+        });
         visit = opened.get(10, TimeUnit.SECONDS);
     }
 
@@ -53,6 +57,12 @@ public final class OpenedVisit implements AutoCloseable {
 
     /** A coupe of an invented make in a folder, filled and opened. */
     public static OpenedVisit coupe(Path folder, Filling filling) throws Exception {
+        return coupe(folder, filling, (parts, ready) -> {});
+    }
+
+    /** @param first done on the event thread when the visit has come, before anything is worked out of it */
+    public static OpenedVisit coupe(Path folder, Filling filling, BiConsumer<UiContext, OpenVisit> first)
+            throws Exception {
         Path path = folder.resolve("visit");
         try (VisitStore store = VisitStore.create(
                 path,
@@ -61,7 +71,7 @@ public final class OpenedVisit implements AutoCloseable {
                 SampleVisit.CLOCK)) {
             filling.fill(store);
         }
-        return new OpenedVisit(path, folder.resolve("settings"));
+        return new OpenedVisit(path, folder.resolve("settings"), first);
     }
 
     public OpenVisit visit() {

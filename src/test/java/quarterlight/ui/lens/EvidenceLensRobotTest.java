@@ -2,6 +2,8 @@ package quarterlight.ui.lens;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Component;
+import java.awt.Point;
 import java.awt.event.KeyEvent;
 import java.math.BigDecimal;
 import java.nio.file.Path;
@@ -10,12 +12,16 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import javax.swing.JList;
+import javax.swing.JTable;
+import javax.swing.JToolTip;
 import org.assertj.swing.edt.GuiActionRunner;
+import org.assertj.swing.timing.Pause;
 import org.junit.jupiter.api.Test;
 import quarterlight.car.ZoneId;
 import quarterlight.edit.row.RowEdits;
 import quarterlight.store.VisitStore;
 import quarterlight.ui.DeskRobot;
+import quarterlight.ui.diagram.DiagramPanel;
 import quarterlight.ui.kit.view.PhotoCanvas;
 import quarterlight.units.ThicknessUnit;
 import quarterlight.visit.mark.Mark;
@@ -29,6 +35,9 @@ import quarterlight.visit.row.RecordKind;
 /** F3 shows what a zone or a row rests on; the arrows step through it with its photo, Enter goes there. */
 class EvidenceLensRobotTest extends DeskRobot {
     private static final ZoneId HOOD = new ZoneId("hood");
+    /** Longer than the delay of a tool tip. */
+    private static final int REST_MS = 1_100;
+
     private PhotoId photo;
 
     @Override
@@ -97,6 +106,53 @@ class EvidenceLensRobotTest extends DeskRobot {
         return robot.finder().findAll(c -> "lens-photo".equals(c.getName()) && c.isShowing()).stream()
                 .map(PhotoCanvas.class::cast)
                 .anyMatch(canvas -> canvas.photo().map(one -> one.id()).equals(Optional.of(photo)));
+    }
+
+    /** What a tool tip says of a place on which the pointer rests. */
+    private Optional<String> rested(Component on, Point at) {
+        robot.moveMouse(on, new Point(at.x + 1, at.y));
+        robot.moveMouse(on, at);
+        Pause.pause(REST_MS);
+        return GuiActionRunner.execute(
+                () -> robot.finder().findAll(c -> c instanceof JToolTip && c.isShowing()).stream()
+                        .map(tip -> ((JToolTip) tip).getTipText())
+                        .findFirst());
+    }
+
+    @Test
+    void aPointerThatRestsIsToldTheGroundsInShort() {
+        window.toggleButton("station-4").click();
+        JTable marks = window.table("marks").target();
+        Point row = new Point(60, marks.getRowHeight() / 2);
+        until("the grounds of the mark", () -> rested(marks, row)
+                .filter(tip -> tip.contains("As read") && tip.contains("H7?") && tip.contains("F3"))
+                .isPresent());
+        DiagramPanel diagram = (DiagramPanel) robot.finder().findByName("diagram");
+        Optional<Point> hood = GuiActionRunner.execute(() -> place(diagram, HOOD));
+        until("the readings of the hood", () -> rested(diagram, hood.orElseThrow())
+                .filter(tip -> tip.contains("3 readings"))
+                .isPresent());
+        Optional<Point> bare = GuiActionRunner.execute(() -> place(diagram, new ZoneId("roof")));
+        assertThat(rested(diagram, bare.orElseThrow()))
+                .as("nothing is known of the roof")
+                .isEmpty();
+    }
+
+    private static Optional<Point> place(DiagramPanel diagram, ZoneId zone) {
+        for (int y = 2; y < diagram.getHeight(); y += 4) {
+            for (int x = 2; x < diagram.getWidth(); x += 4) {
+                if (isHit(diagram, x, y, zone) && isHit(diagram, x + 8, y + 4, zone)) {
+                    return Optional.of(new Point(x + 4, y + 2));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static boolean isHit(DiagramPanel diagram, int x, int y, ZoneId zone) {
+        return diagram.scene()
+                .flatMap(scene -> scene.hit(x, y).flatMap(hit -> hit.zone()))
+                .equals(Optional.of(zone));
     }
 
     @Test

@@ -126,6 +126,31 @@ class PhotosRobotTest extends DeskRobot {
         clocks.close();
     }
 
+    @Test
+    void aShiftIsKeptByLeavingItsFieldAndTakenBackByEscape() {
+        menuKey(KeyEvent.VK_L);
+        DialogFixture clocks = WindowFinder.findDialog("clocks").using(robot);
+        var shift = clocks.textBox("clock-shift");
+        robot.focusAndWaitForFocusGain(shift.target());
+        shift.selectAll();
+        robot.enterText("1 hour");
+        robot.pressAndReleaseKeys(KeyEvent.VK_TAB);
+        until("the clock is set", () -> held().clocks().size() == 1);
+        assertThat(held().clocks().get(0).shift()).isEqualTo(Duration.ofHours(1));
+        until("it is said as a shift", () -> shift.text().contains("01:00:00"));
+
+        robot.focusAndWaitForFocusGain(shift.target());
+        shift.selectAll();
+        robot.enterText("2 hours");
+        robot.pressAndReleaseKeys(KeyEvent.VK_ESCAPE);
+        until("what was typed is taken back", () -> shift.text().contains("01:00:00"));
+        assertThat(clocks.target().isShowing()).isTrue();
+        robot.pressAndReleaseKeys(KeyEvent.VK_TAB);
+        robot.waitForIdle();
+        assertThat(held().clocks().get(0).shift()).isEqualTo(Duration.ofHours(1));
+        clocks.close();
+    }
+
     private void menuKey(int key) {
         robot.focusAndWaitForFocusGain(sheet());
         robot.pressKey(KeyEvent.VK_CONTROL);

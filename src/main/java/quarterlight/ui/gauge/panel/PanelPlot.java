@@ -5,7 +5,6 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.util.Optional;
 import javax.swing.JPanel;
-import quarterlight.diagram.ink.InkPalette;
 import quarterlight.page.panel.PanelProfile;
 import quarterlight.page.panel.PanelProfileDrawing;
 import quarterlight.ui.kit.UiContext;
@@ -40,7 +39,7 @@ final class PanelPlot extends JPanel {
         return profile.map(shown -> new PanelProfileDrawing(
                 shown,
                 parts.settings().settings().unit(),
-                Look.palette().dark() ? InkPalette.DARK : InkPalette.LIGHT,
+                Look.palette().drawing(),
                 parts.measure(),
                 Math.min(MAX_WIDTH, Math.max(MIN_WIDTH, widthPx - 2 * EDGE)),
                 PanelProfileDrawing.Room.WINDOW));

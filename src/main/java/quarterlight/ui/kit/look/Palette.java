@@ -65,6 +65,11 @@ public record Palette(
             new Color(0xFFC880),
             new Color(0xFFB3BF));
 
+    /** What the diagram and all that is drawn as it is are drawn with. */
+    public InkPalette drawing() {
+        return new InkPalette(sheet, ink, secondInk, line, accent, grave);
+    }
+
     /** The text color that stands on the accent. */
     public Color onAccent() {
         return dark ? paper : sheet;

@@ -72,6 +72,7 @@ public final class PhotoCanvas extends DrawnComponent {
         setPreferredSize(new Dimension(400, 300));
         Look.named(this, texts.get("photos.large.name"));
         CanvasMouse.install(this);
+        CanvasMenu.install(this, texts, visit);
         addComponentListener(new ComponentAdapter() {
             @Override
             public void componentResized(ComponentEvent e) {

@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
 import quarterlight.capture.CorrectedTimes;
@@ -48,6 +49,7 @@ public final class OpenVisit {
     private final FindingsWork findingsWork;
     private Consumer<ChangedRows> stepped = changed -> {};
     private Consumer<Subject> asked = subject -> {};
+    private Function<Subject, Optional<String>> glanced = subject -> Optional.empty();
     private StoreThread.State state;
     private Drawing drawing;
     private Optional<Findings> findings = Optional.empty();
@@ -161,6 +163,16 @@ public final class OpenVisit {
     /** A command that asks what the thing in hand rests on; it can be done while there is one. */
     public Command grounds(Supplier<Optional<Subject>> inHand) {
         return Command.of(parts.texts(), "do.grounds", () -> inHand.get().ifPresent(this::ask));
+    }
+
+    /** What something rests on in short, for a pointer that rests on it; empty while that is not known, or if it rests on nothing. */
+    public Optional<String> glance(Subject subject) {
+        return glanced.apply(subject);
+    }
+
+    /** Answers what something rests on in short. */
+    public void onGlance(Function<Subject, Optional<String>> answer) {
+        glanced = Objects.requireNonNull(answer, "answer");
     }
 
     /** Told what somebody wants the grounds of. */

@@ -62,6 +62,7 @@ public final class FactTable<T> extends JTable {
     private final transient Rows rows = new Rows();
     private transient List<T> values = List.of();
     private transient Predicate<T> struck = row -> false;
+    private transient Function<T, Optional<String>> tip = row -> Optional.empty();
     private transient Optional<Comparator<T>> order = Optional.empty();
     private boolean filling;
 
@@ -162,6 +163,21 @@ public final class FactTable<T> extends JTable {
     /** Rows that no longer hold are drawn struck through; what they say in words is the column's affair. */
     public void strike(Predicate<T> gone) {
         struck = Objects.requireNonNull(gone, "gone");
+    }
+
+    /** What a row says when the pointer rests on it; where it is empty, a cell says its own words. */
+    public void tips(Function<T, Optional<String>> ofRow) {
+        tip = Objects.requireNonNull(ofRow, "ofRow");
+    }
+
+    @Override
+    public String getToolTipText(MouseEvent e) {
+        int row = rowAtPoint(e.getPoint());
+        return Optional.of(row)
+                .filter(at -> at >= 0)
+                .map(at -> values.get(convertRowIndexToModel(at)))
+                .flatMap(tip)
+                .orElseGet(() -> super.getToolTipText(e));
     }
 
     /** In which order rows stand until the user asks for another; equals as they come. */

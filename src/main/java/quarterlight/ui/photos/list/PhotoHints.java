@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import quarterlight.capture.Exposure;
 import quarterlight.capture.NearDuplicates;
@@ -43,6 +44,13 @@ public record PhotoHints(
                 measured,
                 with(measured, Exposure.Hint.DARK),
                 with(measured, Exposure.Hint.BRIGHT));
+    }
+
+    /** The same hints, where only some photos count as what another is like. */
+    @SuppressWarnings("ReferenceEquality") // the same duplicates leave the hints as they are, so that NONE stays NONE
+    PhotoHints among(Predicate<PhotoId> counts) {
+        NearDuplicates left = duplicates.among(counts);
+        return left == duplicates ? this : new PhotoHints(sharpness, left, measured, dark, bright);
     }
 
     private static Set<PhotoId> with(Map<PhotoId, Exposure> measured, Exposure.Hint hint) {

@@ -34,6 +34,7 @@ public final class PhotosModel {
     private Optional<VisitRecord> read = Optional.empty();
     private CorrectedTimes timesRead;
     private PhotoFilter filter = PhotoFilter.ALL;
+    private PhotoHints measured = PhotoHints.NONE;
     private PhotoHints hints = PhotoHints.NONE;
     private Map<PhotoId, List<Suggestion>> suggestions = Map.of();
     private boolean suggested;
@@ -70,7 +71,16 @@ public final class PhotosModel {
                 : PhotoList.of(visit.visit(), visit.times()).with(visit.underWay());
         read = Optional.of(visit.visit());
         timesRead = visit.times();
+        if (!samePhotos) {
+            weigh();
+        }
         narrow();
+    }
+
+    /** A photo whose only likeness was set aside is alike no more. */
+    private void weigh() {
+        hints = measured.among(id -> !underWay.contains(id)
+                && all.find(id).filter(item -> !item.isAside()).isPresent());
     }
 
     private void underWayChanged() {
@@ -164,7 +174,8 @@ public final class PhotosModel {
     }
 
     public void hints(PhotoHints fresh) {
-        hints = fresh;
+        measured = fresh;
+        weigh();
         narrow();
         hintsChanged.tell();
     }
@@ -203,13 +214,15 @@ public final class PhotosModel {
         }
     }
 
-    /** Photos whose pin or setting aside is on its way to the visit count as done already. */
+    /** Photos whose setting aside is on its way to the visit count as set aside already. */
     public void begin(Collection<PhotoId> photos) {
         underWay.addAll(photos);
+        weigh();
     }
 
     public void end(Collection<PhotoId> photos) {
         underWay.removeAll(photos);
+        weigh();
     }
 
     /**

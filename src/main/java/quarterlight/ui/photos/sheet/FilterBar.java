@@ -52,6 +52,7 @@ public final class FilterBar extends JPanel {
         super(new MigLayout("insets 4 8 4 8, gap 6, fillx", "[][][][][grow,fill][][]", "[28!]"));
         this.model = model;
         this.texts = parts.texts();
+        showing.setName("photos-showing");
         add(Look.named(showing, texts.get("photos.filter.showing")), "wmin 90");
         zones.setText(texts.get("photos.filter.zone"));
         zones.setToolTipText(texts.get("photos.filter.zone.tip"));

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Color;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import quarterlight.diagram.ink.InkPalette;
 
 /** Contrast by WCAG 2.2, relative luminance and contrast ratio as published by the W3C. */
 class PaletteTest {
@@ -36,6 +37,23 @@ class PaletteTest {
         assertThat(contrast(Palette.LIGHT.line(), Palette.LIGHT.paper()))
                 .as("the usual hairline is fainter")
                 .isLessThan(3);
+    }
+
+    /** Strong contrast holds in the drawing too: its lines stand out as words do (WCAG 2.2, 1.4.6 and 1.4.3 for the finest). */
+    @Test
+    void theDrawingFollowsTheContrastOfTheWindow() {
+        assertThat(Palette.LIGHT.drawing()).isEqualTo(InkPalette.LIGHT);
+        assertThat(Palette.DARK.drawing()).isEqualTo(InkPalette.DARK);
+        for (Palette p : List.of(Palette.LIGHT_CONTRAST, Palette.DARK_CONTRAST)) {
+            InkPalette drawing = p.drawing();
+            assertThat(contrast(drawing.ink(), drawing.ground())).isGreaterThanOrEqualTo(7);
+            assertThat(contrast(drawing.gap(), drawing.ground())).isGreaterThanOrEqualTo(7);
+            assertThat(contrast(drawing.secondInk(), drawing.ground())).isGreaterThanOrEqualTo(7);
+            assertThat(contrast(drawing.detail(), drawing.ground())).isGreaterThanOrEqualTo(4.5);
+        }
+        assertThat(contrast(InkPalette.LIGHT.detail(), InkPalette.LIGHT.ground()))
+                .as("the usual detail is fainter")
+                .isLessThan(4.5);
     }
 
     @Test

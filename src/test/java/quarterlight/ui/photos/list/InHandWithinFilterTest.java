@@ -5,6 +5,7 @@ import static quarterlight.ui.kit.OpenedVisit.asked;
 import static quarterlight.ui.kit.OpenedVisit.until;
 
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import quarterlight.capture.NearDuplicates;
 import quarterlight.car.ZoneId;
 import quarterlight.store.SampleVisit;
 import quarterlight.ui.kit.OpenedVisit;
@@ -121,6 +123,38 @@ class InHandWithinFilterTest {
         does(() -> work.setAside("too dark"));
         does(() -> work.pinSelected(HOOD, Optional.empty()));
         assertThat(asked(() -> opened.visit().underWay())).isEmpty();
+    }
+
+    @Test
+    void ofPhotosThatAreAlikeTheLastOneOfEachSetIsLeft() throws Exception {
+        PhotoHints none = PhotoHints.NONE;
+        List<List<PhotoId>> sets = List.of(ids(1, 2), ids(5, 6, 7));
+        Map<PhotoId, NearDuplicates.Match> nearest = new HashMap<>();
+        sets.forEach(set -> set.forEach(
+                id -> nearest.put(id, new NearDuplicates.Match(set.get(id.equals(set.get(0)) ? 1 : 0), 3))));
+        PhotoHints alike =
+                new PhotoHints(none.sharpness(), new NearDuplicates(sets, nearest), Map.of(), Set.of(), Set.of());
+        does(() -> {
+            model.hints(alike);
+            model.filter(PhotoFilter.ALL.with(PhotoScope.ALIKE));
+        });
+        assertThat(shown()).isEqualTo(ids(1, 2, 5, 6, 7));
+        does(() -> work.setAside("near-duplicate"));
+        assertThat(inHand()).as("photo 2 is like no other any more").isEqualTo(ids(5));
+        assertThat(shown()).isEqualTo(ids(5, 6, 7));
+        does(() -> work.setAside("near-duplicate"));
+        assertThat(inHand()).as("photos 6 and 7 are still alike").isEqualTo(ids(6));
+        does(() -> work.setAside("near-duplicate"));
+        assertThat(inHand()).isEmpty();
+        does(() -> work.setAside("near-duplicate"));
+        until(() -> opened.visit().visit().photos().stream()
+                        .filter(photo -> photo.setAside().isPresent())
+                        .count()
+                == 3);
+        does(() -> model.hints(alike));
+        assertThat(shown())
+                .as("hints that are worked out anew tell of all photos")
+                .isEmpty();
     }
 
     @Test
