@@ -42,12 +42,12 @@ public final class WalkStudy {
 
     private static void words(int inspectors, long seed, int photos, WalkScores.Place coupe) {
         System.out.println(
-                "kind, then first and first three: silent | with words | words and no pin | after three visits");
+                "kind, then first and first three: silent | few words | words | words and no pin | words after three visits");
         for (WalkKind kind : WalkKind.values()) {
             SpokenWalkScores scores = SpokenWalkScores.of(kind, inspectors, seed, photos, coupe);
             System.out.printf(
-                    "%-20s %s | %s | %s | %s%n",
-                    kind, scores.silent(), scores.spoken(), scores.unpinned(), scores.learnt());
+                    "%-20s %s | %s | %s | %s | %s%n",
+                    kind, scores.silent(), scores.terse(), scores.spoken(), scores.unpinned(), scores.learnt());
         }
     }
 

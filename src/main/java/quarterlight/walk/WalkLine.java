@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import quarterlight.car.ZoneId;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.walk.pace.GapCounts;
@@ -49,12 +50,13 @@ public final class WalkLine {
             GapCounts gaps,
             WalkModel model,
             List<Shot> shots,
-            SaidPlaces said) {
+            Function<double[], SaidPlaces> words) {
         this.zones = zones;
-        this.said = said;
         pinSure = model.pinSure();
         returns = model.returns();
         moments = moments(shots);
+        said = words.apply(
+                moments.stream().mapToDouble(one -> one.get(0).seconds()).toArray());
         nothingSeen = new double[zones.size()];
         Arrays.fill(nothingSeen, 1);
         seen = new double[moments.size()][];
@@ -212,7 +214,7 @@ public final class WalkLine {
                 .filter(list -> !list.isEmpty())
                 .toList();
         if (pinned.isEmpty()) {
-            return said.around(moment.get(0).seconds(), nothingSeen);
+            return said.at(momentOf.get(moment.get(0).photo()), nothingSeen);
         }
         double[] p = new double[zones.size()];
         Arrays.fill(p, 1);

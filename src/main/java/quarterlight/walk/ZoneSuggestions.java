@@ -66,6 +66,6 @@ public final class ZoneSuggestions {
 
     /** The same with what was said on the walk. */
     public WalkLine line(List<Shot> shots, List<PlaceSaid> said) {
-        return new WalkLine(zones, jumps, gaps, model, shots, new SaidPlaces(zones, kin, said));
+        return new WalkLine(zones, jumps, gaps, model, shots, times -> new SaidPlaces(zones, kin, said, times));
     }
 }

@@ -13,8 +13,6 @@ import quarterlight.walk.said.PlaceSaid;
  * of the recording is off, and of ten places that are heard two are wrong (docs/performance.md has 85 to 89 of 100 right in kind and place).
  */
 final class Narrator {
-    private static final double SPOKEN_OF = 0.75;
-    private static final double AGAIN = 0.3;
     private static final double EARLY_S = 4;
     private static final double LATE_S = 6;
     private static final double CLOCK_S = 2;
@@ -23,10 +21,20 @@ final class Narrator {
     private static final double NEXT_DOOR = 0.06;
 
     private final WalkScores.Place place;
+    private final double spokenOf;
+    private final double again;
     private final Random random;
 
-    Narrator(WalkScores.Place place, long seed) {
+    /**
+     * One who speaks so much.
+     *
+     * @param spokenOf share of the stops that are spoken of
+     * @param again share of these that are spoken of twice
+     */
+    Narrator(WalkScores.Place place, double spokenOf, double again, long seed) {
         this.place = place;
+        this.spokenOf = spokenOf;
+        this.again = again;
         this.random = new Random(seed);
     }
 
@@ -38,9 +46,9 @@ final class Narrator {
             if (i < snaps.size() && snaps.get(i).zone().equals(snaps.get(from).zone())) {
                 continue;
             }
-            if (random.nextDouble() < SPOKEN_OF) {
+            if (random.nextDouble() < spokenOf) {
                 said.add(says(snaps.get(from), snaps.get(i - 1), clock));
-                if (random.nextDouble() < AGAIN) {
+                if (random.nextDouble() < again) {
                     said.add(says(snaps.get(from), snaps.get(i - 1), clock));
                 }
             }
