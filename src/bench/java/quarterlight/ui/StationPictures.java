@@ -11,7 +11,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
@@ -23,6 +22,7 @@ import javax.swing.SwingUtilities;
 import quarterlight.diagram.NominalAreas;
 import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.diagram.file.VisitDiagram;
+import quarterlight.finish.place.ZoneSizes;
 import quarterlight.table.ZoneTable;
 import quarterlight.task.Progress;
 import quarterlight.ui.kit.visit.Station;
@@ -59,10 +59,10 @@ public final class StationPictures {
                 ZoneTable::load,
                 (path, facts) -> {
                     try {
-                        return NominalAreas.of(
+                        return NominalAreas.sizes(
                                 VisitDiagram.of(path, facts), facts.car().dimensions());
                     } catch (DiagramRefused e) {
-                        return Map.of();
+                        return ZoneSizes.NONE;
                     }
                 },
                 new DesktopPreloader(settings),

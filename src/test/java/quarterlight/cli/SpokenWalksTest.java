@@ -124,7 +124,7 @@ class SpokenWalksTest {
         Files.write(file, lines);
     }
 
-    /** The walks that came with the task: 491 rows, of which 54 are sentences that hold nothing. */
+    /** The four first walks: 491 rows, of which 54 are sentences that hold nothing. */
     @Test
     void ofTheGivenWalksNoRowIsLeftOut() throws Exception {
         int read = 0;

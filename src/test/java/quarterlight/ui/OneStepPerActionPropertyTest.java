@@ -43,6 +43,7 @@ import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.edit.fact.FactEdits;
 import quarterlight.edit.row.RowEdits;
 import quarterlight.edit.row.RowKinds;
+import quarterlight.finish.place.ZoneSizes;
 import quarterlight.store.SampleVisit;
 import quarterlight.store.VisitStore;
 import quarterlight.table.CsvFile;
@@ -73,7 +74,7 @@ import quarterlight.visit.pin.ViewPoint;
 @Timeout(120)
 class OneStepPerActionPropertyTest {
     private static final int PHOTOS = 4;
-    private static final int ROUNDS = 3;
+    private static final int ROUNDS = Integer.getInteger("quarterlight.rounds", 2);
     private static final List<ZoneId> ZONES =
             List.of(new ZoneId("hood"), new ZoneId("roof"), new ZoneId("door-front-left"));
     private static final List<String> LINES = List.of("4.2", "hood", "12", "a dent at the edge");
@@ -331,7 +332,7 @@ class OneStepPerActionPropertyTest {
                 Texts.load(),
                 SampleVisit.CLOCK,
                 ZoneTable.load(),
-                (where, facts) -> Map.of(),
+                (where, facts) -> ZoneSizes.NONE,
                 SettingsFile.read(folder.resolve("settings/settings.properties"), Runnable::run),
                 new SwingJobRunner(workers, new NoDisplay()),
                 new Answers(),

@@ -2,6 +2,8 @@ package quarterlight.walk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.EnumMap;
+import java.util.Map;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -11,6 +13,11 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class WalkReferenceTest {
     private static final WalkScores.Place COUPE = WalkScores.Place.coupe();
+    private static final Map<WalkKind, WalkScores> OF_EIGHT = new EnumMap<>(WalkKind.class);
+
+    private static WalkScores ofEight(WalkKind kind) {
+        return OF_EIGHT.computeIfAbsent(kind, each -> WalkScores.of(each, 8, 1, 220, COUPE));
+    }
 
     @ParameterizedTest(name = "{0}")
     @CsvSource({
@@ -30,7 +37,7 @@ class WalkReferenceTest {
         "PAIRS, 0, 51.5, 84",
     })
     void theTrueZoneIsAmongTheFirst(WalkKind kind, double overRule, double firstThree, double afterThreeVisits) {
-        WalkScores scores = WalkScores.of(kind, 8, 1, 220, COUPE);
+        WalkScores scores = ofEight(kind);
 
         assertThat(100 * (scores.fresh().first() - scores.rule().first()))
                 .as("%s", scores)
@@ -73,7 +80,7 @@ class WalkReferenceTest {
         "PAIRS, 5"
     })
     void probabilitiesHoldWithinSoManyPoints(WalkKind kind, double points) {
-        WalkScores scores = WalkScores.of(kind, 8, 1, 220, COUPE);
+        WalkScores scores = ofEight(kind);
 
         assertThat(100 * scores.fresh().reliability().error()).as("%s", scores).isLessThan(points);
     }

@@ -63,7 +63,10 @@ public final class GapsVerb implements Verb {
     public int run(ParseResult call) throws VisitProblem, CallRefused {
         VisitRecord visit = Visits.read(around, CliOptions.pathAt(call, 0));
         ZoneCatalog catalog = around.zones().get();
-        RustReport rust = RustReport.of(visit, catalog, around.areas().of(CliOptions.pathAt(call, 0), visit.facts()));
+        RustReport rust = RustReport.of(
+                visit,
+                catalog,
+                around.areas().of(CliOptions.pathAt(call, 0), visit.facts()).areas());
         List<ZoneCoverage> zones = Coverage.zones(
                 visit,
                 catalog,

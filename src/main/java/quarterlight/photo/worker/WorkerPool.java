@@ -20,7 +20,7 @@ import quarterlight.task.Threads;
 
 /** The workers that are there, each started when it is needed, and the one that works alone. Safe for several threads. */
 final class WorkerPool {
-    private static final int WORKERS = 2;
+    static final int WORKERS = 2;
 
     private final WorkerLimits usual;
     private final WorkerLimits alone;
@@ -65,7 +65,7 @@ final class WorkerPool {
             if (worker.isEmpty() || !worker.get().isAlive()) {
                 leave();
                 try {
-                    worker = Optional.of(WorkerProcess.start(limits, watch, WorkerMain.class));
+                    worker = Optional.of(SpareWorkers.take(limits, watch));
                 } catch (IOException e) {
                     throw new WorkerLost(
                             file,
@@ -74,6 +74,12 @@ final class WorkerPool {
                 }
             }
             return worker.get();
+        }
+
+        /** What it holds has nothing to do and waits for another pool. */
+        synchronized void spare() {
+            worker.ifPresent(idle -> SpareWorkers.keep(usual, idle));
+            worker = Optional.empty();
         }
 
         synchronized void leave() {
@@ -120,6 +126,7 @@ final class WorkerPool {
                 held.add(free.takeFirst());
             }
             seats.forEach(Seat::leave);
+            SpareWorkers.end();
             return asked(single, alone, call);
         } finally {
             single.leave();
@@ -177,6 +184,10 @@ final class WorkerPool {
 
     void close() {
         closed = true;
+        List<Seat> idle = new ArrayList<>();
+        free.drainTo(idle);
+        idle.forEach(Seat::spare);
+        free.addAll(idle);
         breakOff();
         watch.shutdownNow();
     }

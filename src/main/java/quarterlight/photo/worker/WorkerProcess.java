@@ -22,7 +22,7 @@ public final class WorkerProcess {
     private static final Duration GONE = Duration.ofMillis(500);
 
     private final WorkerLimits limits;
-    private final ScheduledExecutorService watch;
+    private volatile ScheduledExecutorService watch;
     private final Path pixels;
     private final Process process;
     private final DataOutputStream requests;
@@ -57,6 +57,11 @@ public final class WorkerProcess {
             Files.deleteIfExists(pixels);
             throw e;
         }
+    }
+
+    /** @param other ends what takes too long from now on */
+    void watchedBy(ScheduledExecutorService other) {
+        watch = other;
     }
 
     boolean isAlive() {

@@ -4,6 +4,6 @@
  * {@code photo.decode}, {@code photo.film}, {@code photo.header} and the Java platform's processes.
  * Read {@link quarterlight.photo.worker.DecodingWorkers} first, then {@link quarterlight.photo.worker.WorkerMain}.
  *
- * <p>Decided in docs/decisions: 0127.
+ * <p>Decided in docs/decisions: 0127, 0271.
  */
 package quarterlight.photo.worker;

@@ -183,6 +183,7 @@ class DecodingWorkersTest {
         isLookedAt(good(2));
         workers.close();
         assertThatThrownBy(() -> workers.look(slow, MediaType.JPEG, NOW)).isInstanceOf(WorkerLost.class);
+        SpareWorkers.end();
         assertThat(ProcessHandle.current().children().filter(ProcessHandle::isAlive))
                 .isEmpty();
     }

@@ -6,12 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -22,6 +24,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import quarterlight.photo.MediaSamples;
 import quarterlight.photo.MediaType;
@@ -30,6 +33,7 @@ import quarterlight.photo.PictureUnreadable;
 import quarterlight.photo.SamplePictures;
 import quarterlight.photo.header.FileFacts;
 import quarterlight.photo.paper.PaperFile;
+import quarterlight.visit.photo.CaptureTime;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.SidecarWords;
 
@@ -239,6 +243,27 @@ class OtherMediaTest {
             MediaProbe looked = WORKERS.look(cut, type, NOW);
             assertThat(looked.facts().type()).isEqualTo(type);
         }
+    }
+
+    /** Files of real cameras; what is expected was told by another reader (README beside them). */
+    @ParameterizedTest
+    @CsvSource({
+        "real-1.cr3, CR3, 2018-02-21T12:08:56.210, 21, +00:00",
+        "real-2.raf, RAF, 2007-05-22T13:58:30, '',",
+        "real-3.x3f, X3F, , ,",
+        "real-4.x3f, X3F, 2009-11-28T13:05:20, '',",
+    })
+    void realFilesOfTheseFamiliesTellTheirTime(
+            String name, MediaType type, LocalDateTime time, String fraction, ZoneOffset offset) throws Exception {
+        Path file = folder.resolve(name);
+        try (InputStream in = OtherMediaTest.class.getResourceAsStream(name)) {
+            Files.copy(in, file);
+        }
+        assertThat(type(file)).isEqualTo(type);
+        Optional<CaptureTime> told = look(file).facts().captured();
+        assertThat(told.map(CaptureTime::time)).isEqualTo(Optional.ofNullable(time));
+        assertThat(told.map(CaptureTime::fraction)).isEqualTo(Optional.ofNullable(fraction));
+        assertThat(told.flatMap(CaptureTime::offset)).isEqualTo(Optional.ofNullable(offset));
     }
 
     private static int[] pixels(BufferedImage image) {

@@ -55,6 +55,7 @@ class WorkerMemoryTest {
                 copied("avif-20-megapixels.avif", "1.avif"),
                 copied("avif-20-megapixels.avif", "2.avif"),
                 copied("avif-12-megapixels.avif", "3.avif"));
+        SpareWorkers.end();
         AtomicBoolean done = new AtomicBoolean();
         Set<Long> ofOthers = children().collect(Collectors.toSet());
         CompletableFuture<Long> peak = CompletableFuture.supplyAsync(() -> peakKb(done, ofOthers));
