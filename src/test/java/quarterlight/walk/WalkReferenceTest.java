@@ -60,7 +60,7 @@ class WalkReferenceTest {
 
     /** With words at nine of ten stops, a fifth of them heard wrongly, and a tenth pinned: 85 among the first three, a little below what was measured elsewhere. */
     @ParameterizedTest(name = "{0}")
-    @CsvSource({"NEXT_DOOR, 90", "PAIRS, 80", "STATIONS, 78"})
+    @CsvSource({"NEXT_DOOR, 90", "PAIRS, 76", "STATIONS, 78"})
     void whatWasSaidBringsTheTrueZoneAmongTheFirstThree(WalkKind kind, double ofHundred) {
         SpokenWalkScores scores = SpokenWalkScores.of(kind, 3, 1, 220, COUPE);
 
