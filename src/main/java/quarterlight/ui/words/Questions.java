@@ -12,6 +12,7 @@ import quarterlight.edit.spoken.WalkContradictions;
 import quarterlight.task.LatestWork;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UiContext;
+import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.widget.FactTable;
 import quarterlight.visit.VisitRecord;
@@ -43,7 +44,7 @@ final class Questions {
         this.texts = parts.texts();
         this.turned = turned;
         list = new QuestionList(parts, visit, chosen, hear);
-        toggle = new JToggleButton(texts.get("words.questions.count", 0));
+        toggle = Look.toggle(new JToggleButton(texts.get("words.questions.count", 0)));
         toggle.setName("words-asking");
         toggle.setToolTipText(texts.get("words.questions.tip"));
         toggle.setFocusable(false);

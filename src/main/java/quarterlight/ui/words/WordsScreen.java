@@ -380,6 +380,6 @@ public final class WordsScreen implements StationScreen {
 
     @Override
     public Optional<String> hint() {
-        return Optional.of(texts.get("words.hint"));
+        return Optional.of(texts.get(questions.isShown() ? "words.questions.hint" : "words.hint"));
     }
 }

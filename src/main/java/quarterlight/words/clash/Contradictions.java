@@ -77,7 +77,7 @@ public final class Contradictions {
                 if (ground.isPresent() && told.add(Set.of(one.from(), other.from())) && hasRoom(one, other, grounds)) {
                     found.add(new Contradiction(
                             ground.get().about(),
-                            one.common(other),
+                            ground.get().about() == About.FUNCTION ? List.of() : one.common(other),
                             one.from(),
                             other.from(),
                             ground.get().why()));

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import quarterlight.car.ZoneId;
 import quarterlight.units.Worded;
 import quarterlight.visit.statement.Condition;
@@ -17,6 +18,7 @@ import quarterlight.words.clash.Assertion.Said;
 import quarterlight.words.clause.Heard;
 import quarterlight.words.clause.Moment;
 import quarterlight.words.clause.Negation;
+import quarterlight.words.lexicon.Mention;
 import quarterlight.words.lexicon.TermKind;
 import quarterlight.words.place.PlaceSource;
 import quarterlight.words.text.Clause;
@@ -90,7 +92,8 @@ final class SpokenAssertions {
     /** "The truck's never been painted", "hood's never been off": of the whole car unless the clause names a part. */
     private static void sweeping(Moment moment, List<Assertion> found) {
         Clause clause = moment.clause();
-        boolean claimed = clause.told() || clause.has(TermKind.CLAIM);
+        String by = by(moment);
+        boolean claimed = !by.equals(INSPECTOR);
         boolean general = clause.has(TermKind.GENERAL) && !claimed;
         if (clause.has(TermKind.HYPO) || clause.has(TermKind.OTHER) || general) {
             return;
@@ -102,7 +105,7 @@ final class SpokenAssertions {
                         zones(moment, claimed),
                         new Assertion.Sweeping(said.value()),
                         Testimony.said(
-                                by(moment),
+                                by,
                                 new Utterance(clause.source(), clause.at(), clause.until(), clause.shown())))));
     }
 
@@ -120,8 +123,12 @@ final class SpokenAssertions {
         return marked || clause.tokens().get(0).is("is", "are", "was", "has", "have", "did", "does", "do");
     }
 
+    /** The one who is quoted, also where the sentence goes on: "he says it's original, and everything works". */
     private static String by(Moment moment) {
-        Optional<String> claimant = moment.clause().first(TermKind.CLAIM).map(m -> m.value());
-        return claimant.orElse(moment.clause().told() ? "seller" : INSPECTOR);
+        return Stream.concat(Stream.of(moment), moment.earlier().stream().limit(2))
+                .flatMap(one -> one.all(TermKind.CLAIM))
+                .findFirst()
+                .map(Mention::value)
+                .orElse(moment.clause().told() ? "seller" : INSPECTOR);
     }
 }

@@ -90,4 +90,16 @@ class ContradictionsTest {
                         "The roof is pitted."))
                 .hasSize(3);
     }
+
+    @Test
+    void aSentenceThatGoesOnStaysTheSellers() {
+        Contradiction found = of(
+                        "The seller says it's original and everything works.",
+                        "The dash is clean.",
+                        "The horn does not work.")
+                .get(0);
+        assertThat(found.about()).isEqualTo(About.FUNCTION);
+        assertThat(found.first().by()).isEqualTo("seller");
+        assertThat(found.zones()).as("where a switch is says nothing").isEmpty();
+    }
 }
