@@ -14,7 +14,8 @@ import quarterlight.walk.said.PlaceSaid;
  * @param unpinned the same without a single pin
  * @param learnt with words, after three earlier visits of the same inspector
  */
-public record SpokenWalkScores(Yardstick silent, Yardstick terse, Yardstick spoken, Yardstick unpinned, Yardstick learnt) {
+public record SpokenWalkScores(
+        Yardstick silent, Yardstick terse, Yardstick spoken, Yardstick unpinned, Yardstick learnt) {
     /** @param photos about how many a visit */
     public static SpokenWalkScores of(WalkKind kind, int inspectors, long seed, int photos, WalkScores.Place place) {
         List<Yardstick> silent = new ArrayList<>();

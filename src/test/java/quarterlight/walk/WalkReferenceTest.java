@@ -65,7 +65,9 @@ class WalkReferenceTest {
         SpokenWalkScores scores = SpokenWalkScores.of(kind, 3, 1, 220, COUPE);
 
         assertThat(100 * scores.spoken().firstThree()).as("%s", scores).isGreaterThan(ofHundred);
-        assertThat(scores.spoken().first()).as("%s", scores).isGreaterThan(scores.silent().first());
+        assertThat(scores.spoken().first())
+                .as("%s", scores)
+                .isGreaterThan(scores.silent().first());
         assertThat(100 * scores.unpinned().firstThree()).as("%s", scores).isGreaterThan(55);
     }
 

@@ -71,7 +71,8 @@ public final class SaidPlaces {
         if (!(share > LEAST)) {
             return;
         }
-        double each = RELIABLE * one.weight() * share * index.size() / one.zones().size();
+        double each =
+                RELIABLE * one.weight() * share * index.size() / one.zones().size();
         for (ZoneId zone : one.zones()) {
             add(moment, zone, each * (1 - OTHER_SIDE));
             ZoneId mirror = kin.mirrors().getOrDefault(zone, zone);

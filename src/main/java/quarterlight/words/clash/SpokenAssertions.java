@@ -105,8 +105,7 @@ final class SpokenAssertions {
                         zones(moment, claimed),
                         new Assertion.Sweeping(said.value()),
                         Testimony.said(
-                                by,
-                                new Utterance(clause.source(), clause.at(), clause.until(), clause.shown())))));
+                                by, new Utterance(clause.source(), clause.at(), clause.until(), clause.shown())))));
     }
 
     private static List<ZoneId> zones(Moment moment, boolean claimed) {

@@ -28,7 +28,8 @@ import quarterlight.visit.statement.Statement;
 /** The report says when a statement was said, and in which words, as far as memo and words are released; sound stays at home. */
 class SaidQuotesTest {
     private static final int RATE = 8000;
-    private static final String WORDS = "[0:01] The left front fender is dented.\n[0:05] My neighbor grows quillwort.\n";
+    private static final String WORDS =
+            "[0:01] The left front fender is dented.\n[0:05] My neighbor grows quillwort.\n";
 
     @TempDir
     private Path folder;
@@ -106,9 +107,8 @@ class SaidQuotesTest {
                 RfcBag.of(Path.of(bench.folder(name + ".zip"))).files().entrySet()) {
             files.add("bag/" + file.getKey(), file.getValue());
         }
-        files.texts.forEach((file, text) -> assertThat(text.contains(sound))
-                .as("%s holds the sound", file)
-                .isFalse());
+        files.texts.forEach((file, text) ->
+                assertThat(text.contains(sound)).as("%s holds the sound", file).isFalse());
         files.texts.forEach((file, text) -> assertThat(text).as(file).doesNotContain("quillwort"));
         return files;
     }
