@@ -64,6 +64,8 @@ import quarterlight.visit.statement.Severity;
 import quarterlight.visit.trial.SignKind;
 import quarterlight.visit.trial.TrialResult;
 import quarterlight.words.DraftKind;
+import quarterlight.words.clash.About;
+import quarterlight.words.unsaid.Unsaid;
 
 /** The closed lists of the program by the names that the schemas give them. */
 final class SchemaWords {
@@ -87,6 +89,8 @@ final class SchemaWords {
         put("MatchState", NumberMatch.State.values(), Worded::word);
         put("OutlierRule", Outlier.Rule.values(), Worded::word);
         put("SignatureState", SignatureCheck.State.values(), SignatureCheck.State::word);
+        put("UnsaidKind", Unsaid.Kind.values(), Worded::word);
+        put("ClashAbout", About.values(), Worded::word);
         put("Whose", SignatureVerdict.Whose.values(), SignatureVerdict.Whose::word);
     }
 
