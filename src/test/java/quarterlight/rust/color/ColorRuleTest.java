@@ -58,7 +58,8 @@ class ColorRuleTest {
     void itOverlapsTheTruthMoreThanPublishedRulesDo() {
         double ours = overlap(ColorRuleTest::ours);
         assertThat(ours).isBetween(.68, .82);
-        assertThat(overlap(picture -> above(OtherColorRules.red(picture.srgb()), .463))).isLessThan(ours);
+        assertThat(overlap(picture -> above(OtherColorRules.red(picture.srgb()), .463)))
+                .isLessThan(ours);
         assertThat(overlap(picture -> above(OtherColorRules.excessRed(picture.srgb()), .307)))
                 .isLessThan(ours);
         assertThat(overlap(picture -> {
