@@ -39,7 +39,8 @@ class OtherReadersTest {
     private static final String REGIONS = "http://www.metadataworkinggroup.com/schemas/regions/";
     private static final String KEYWORDS = "http://www.metadataworkinggroup.com/schemas/keywords/";
     private static final String OUTLINE =
-            "POLYGON ((100.25 200, 300 200, 300 380.125, 100.25 380.125, 100.25 200), (150 250, 150 300, 200 300, 200 250, 150 250))";
+            "POLYGON ((100.25 200, 300 200, 300 380.125, 100.25 380.125, 100.25 200), (150 250, 150 300, 200 300, 200"
+                    + " 250, 150 250))";
     private static final String TRACES =
             """
             photo,kind,outline,scale,zone,patch,note

@@ -30,8 +30,8 @@ public final class LibraryIndex implements AutoCloseable {
                     + " kind TEXT NOT NULL, zone TEXT NOT NULL, text TEXT NOT NULL, more TEXT NOT NULL, "
                     + PictureColumns.TYPED + ") STRICT",
             "CREATE INDEX said_of_visit ON said(visit_id)",
-            "CREATE TABLE number(said_id INTEGER NOT NULL REFERENCES said ON DELETE CASCADE, text TEXT NOT NULL, letters"
-                    + " INTEGER NOT NULL) STRICT",
+            "CREATE TABLE number(said_id INTEGER NOT NULL REFERENCES said ON DELETE CASCADE, text TEXT NOT NULL,"
+                    + " letters INTEGER NOT NULL) STRICT",
             "CREATE INDEX number_of_said ON number(said_id)",
             "CREATE INDEX number_letters ON number(letters, text)",
             "CREATE INDEX number_text ON number(text, said_id)",

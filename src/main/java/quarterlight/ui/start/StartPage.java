@@ -42,8 +42,8 @@ public final class StartPage extends JPanel {
         JButton fresh = button("start-new", begin.newVisit());
         fresh.putClientProperty(
                 "FlatLaf.style",
-                "background: $Button.default.background; foreground: $Button.default.foreground;"
-                        + " focusedBackground: $Button.default.background; hoverBackground: $Button.default.hoverBackground");
+                "background: $Button.default.background; foreground: $Button.default.foreground; focusedBackground:"
+                        + " $Button.default.background; hoverBackground: $Button.default.hoverBackground");
         JButton help = button("start-help", begin.help());
         help.setHideActionText(true);
         help.setText(texts.get("menu.help"));
