@@ -173,11 +173,15 @@ class SchemaDocumentsTest {
         verb("listen", visit, "--recognize", RecognizerModel.file().toString());
         String words = bench.file(
                 "walk.vtt",
-                "WEBVTT\n\n"
-                        + "00:00.500 --> 00:02.000\n"
-                        + "The left front fender was replaced.\n\n"
-                        + "00:02.000 --> 00:04.000\n"
-                        + "The horn works.\n");
+                """
+                WEBVTT
+
+                00:00.500 --> 00:02.000
+                The left front fender was replaced.
+
+                00:02.000 --> 00:04.000
+                The horn works.
+                """);
         verb("words", visit, words, "--of", "walk.mp4");
         List<String> ids = new ArrayList<>();
         verb("listen", visit)
