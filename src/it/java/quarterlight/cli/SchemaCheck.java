@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import quarterlight.table.json.JsonSchemas;
 
@@ -69,7 +70,7 @@ final class SchemaCheck {
     List<String> unnoticed(JsonNode sound) {
         JsonNode document = sound.deepCopy();
         shorten(document);
-        TreeSet<String> passed = new TreeSet<>();
+        Set<String> passed = new TreeSet<>();
         Map<String, Integer> seen = new HashMap<>();
         breakWithin(document, document, "", seen, passed);
         return new ArrayList<>(passed);
@@ -85,8 +86,7 @@ final class SchemaCheck {
         node.forEach(SchemaCheck::shorten);
     }
 
-    private void breakWithin(
-            JsonNode root, JsonNode node, String path, Map<String, Integer> seen, TreeSet<String> passed) {
+    private void breakWithin(JsonNode root, JsonNode node, String path, Map<String, Integer> seen, Set<String> passed) {
         if (seen.merge(path, 1, Integer::sum) > PLACES_OF_A_KIND) {
             return;
         }
@@ -129,7 +129,7 @@ final class SchemaCheck {
                 : JSON.createArrayNode().add(JSON.createArrayNode());
     }
 
-    private void note(JsonNode root, TreeSet<String> passed, String what) {
+    private void note(JsonNode root, Set<String> passed, String what) {
         if (schema.validate(root).isEmpty()) {
             passed.add(what);
         }
