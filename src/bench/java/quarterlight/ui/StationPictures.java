@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Predicate;
+import javax.accessibility.AccessibleContext;
 import javax.imageio.ImageIO;
 import javax.swing.AbstractButton;
 import javax.swing.JFrame;
@@ -33,7 +34,7 @@ import quarterlight.ui.start.SampleVisits;
 /**
  * Takes a picture of every station with a visit open: for the manual, and for looking at them. Needs a display of at least the size asked for.
  * <p>Arguments: a visit ({@code -} for the first page without one), a folder for the pictures, then settings of the window as {@code key=value}
- * ({@code dark=yes}, {@code text.percent=200}), and {@code size=1280x800} unless another is given.
+ * ({@code dark=yes}, {@code text.percent=200}), {@code hand=NAME} for the photo to take in hand, and {@code size=1280x800} unless another is given.
  */
 public final class StationPictures {
     private static final long MAX_WAIT_MS = 60_000;
@@ -45,10 +46,13 @@ public final class StationPictures {
         Path folder = Files.createDirectories(Path.of(arguments[1]));
         List<String> kept = new ArrayList<>();
         Dimension size = new Dimension(1280, 800);
+        String hand = "";
         for (int i = 2; i < arguments.length; i++) {
             if (arguments[i].startsWith("size=")) {
                 String[] sides = arguments[i].substring(5).split("x", 2);
                 size = new Dimension(Integer.parseInt(sides[0]), Integer.parseInt(sides[1]));
+            } else if (arguments[i].startsWith("hand=")) {
+                hand = arguments[i].substring(5);
             } else {
                 kept.add(arguments[i]);
             }
@@ -65,6 +69,7 @@ public final class StationPictures {
             picture(frame, folder.resolve("start.png"));
         } else {
             wait(c -> "diagram".equals(c.getName()));
+            take(hand);
             for (Station station : Station.values()) {
                 show(frame, station, folder);
             }
@@ -110,6 +115,24 @@ public final class StationPictures {
     private static void show(JFrame frame, Station station, Path folder) throws Exception {
         click("station-" + station.digit());
         picture(frame, folder.resolve("%s.png".formatted(station.name().toLowerCase(Locale.ROOT))));
+    }
+
+    /** Takes a photo in hand by the name of its file, as those do who hear the window. */
+    private static void take(String file) throws Exception {
+        if (file.isEmpty()) {
+            return;
+        }
+        Component sheet = wait(c -> "photos-sheet".equals(c.getName()));
+        SwingUtilities.invokeAndWait(() -> {
+            AccessibleContext photos = sheet.getAccessibleContext();
+            for (int i = 0; i < photos.getAccessibleChildrenCount(); i++) {
+                AccessibleContext photo = photos.getAccessibleChild(i).getAccessibleContext();
+                if (photo.getAccessibleName().startsWith(file)) {
+                    photo.getAccessibleAction().doAccessibleAction(0);
+                    return;
+                }
+            }
+        });
     }
 
     private static void click(String name) throws Exception {

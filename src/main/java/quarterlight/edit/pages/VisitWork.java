@@ -29,6 +29,7 @@ import quarterlight.diagram.file.VisitDiagram;
 import quarterlight.edit.archive.MadeArchives;
 import quarterlight.edit.intake.VisitThumbnails;
 import quarterlight.edit.list.VisitLists;
+import quarterlight.edit.spoken.SaidQuotes;
 import quarterlight.findings.Findings;
 import quarterlight.finish.place.ZoneSizes;
 import quarterlight.marks.code.DatePatterns;
@@ -225,6 +226,7 @@ public final class VisitWork {
             new ReportPages(findings, diagram, places, gaps, matters, pictures)
                     .anchoredBy(anchor)
                     .holdingBack(WithheldFiles.of(whole).sentence(whole))
+                    .quoting(SaidQuotes.of(whole, visit, folder, catalog, settings))
                     .startingWith(brief)
                     .write(out, choice, photos, workers);
             for (Future<Path> page : drawn) {
