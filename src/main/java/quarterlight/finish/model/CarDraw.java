@@ -69,6 +69,10 @@ final class CarDraw {
     private final double[] replacedOf;
     private final double[] skimOf;
     private final double[] leftOut;
+    /** By how much the log of a panel's factory level lies above the car's. */
+    private final double[] rise;
+    /** The factory level of each panel in mil at the level in hand. */
+    private final double[] factoryMil;
 
     CarDraw(List<Panel> panels, PanelTable[] tables, FactoryLevel prior, Draws draws, int draw) {
         this.panels = panels;
@@ -95,12 +99,16 @@ final class CarDraw {
         replacedOf = new double[count];
         skimOf = new double[count];
         leftOut = new double[count];
+        rise = new double[count];
+        factoryMil = new double[count];
         thickness = new double[count][STORIES];
         for (int n = 0; n < split.length; n++) {
             split[n] = new double[count];
         }
         touchedShares = new double[StoryShares.TOUCHED.length + 2][count];
+        double more = value(JudgedNumber.HORIZONTAL);
         for (int p = 0; p < count; p++) {
+            rise[p] = panels.get(p).isHorizontal() ? more : -StoryNumber.UPRIGHT_LESS.value() * more;
             double[] others = SignFactors.others(panels.get(p), draws, draw);
             for (int kind = 0; kind < 2; kind++) {
                 signs[kind][p] = draws.signs().factors(panels.get(p), draw, kind == 1, null);
@@ -147,8 +155,7 @@ final class CarDraw {
 
     /** The factory level of a panel: horizontal ones are a little thicker. */
     private double levelOf(int panel, double level) {
-        double more = value(JudgedNumber.HORIZONTAL);
-        return level + (panels.get(panel).isHorizontal() ? more : -StoryNumber.UPRIGHT_LESS.value() * more);
+        return level + rise[panel];
     }
 
     // ---------------------------------------------------------------- as built, some panels
@@ -251,7 +258,7 @@ final class CarDraw {
                 double ofCoat = COAT_STEP[k] * overCoat(added);
                 if (ofCoat > NEGLIGIBLE) {
                     for (int p = 0; p < count; p++) {
-                        double mil = Math.exp(levelOf(p, level)) + COAT_MIL[k];
+                        double mil = factoryMil[p] + COAT_MIL[k];
                         ofWhole(p, level, Math.log(mil), LifeStory.OVER, StoryNumber.OVER_EVEN.value());
                     }
                     wholeState(ofLevel * ofCoat * chance, 2, shares, Math.exp(level));
@@ -298,6 +305,7 @@ final class CarDraw {
 
     private void leftOut(double level) {
         for (int p = 0; p < count; p++) {
+            factoryMil[p] = Math.exp(levelOf(p, level));
             leftOut[p] = tables[p] == null ? 1 : tables[p].plain(within, panelWidth, levelOf(p, level));
         }
     }
