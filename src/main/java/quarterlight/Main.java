@@ -10,10 +10,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import quarterlight.car.ZoneId;
 import quarterlight.cli.LogFile;
 import quarterlight.cli.Program;
 import quarterlight.cli.call.CallRefused;
@@ -27,6 +25,7 @@ import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.diagram.file.VisitDiagram;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.fact.DiagramEdits;
+import quarterlight.finish.place.ZoneSizes;
 import quarterlight.store.folder.VisitFile;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.ZoneTable;
@@ -34,7 +33,6 @@ import quarterlight.task.Progress;
 import quarterlight.ui.Desktop;
 import quarterlight.ui.DesktopPreloader;
 import quarterlight.ui.start.SampleVisits;
-import quarterlight.units.Area;
 import quarterlight.visit.VisitFacts;
 
 /** Reads the arguments, builds the objects, and hands over to the command line or the desktop. */
@@ -120,12 +118,13 @@ public final class Main {
     }
 
     /** Nominal areas from the diagram of the visit; none if it cannot be used. */
-    private static Map<ZoneId, Area> areas(Path folder, VisitFacts facts) {
+    private static ZoneSizes areas(Path folder, VisitFacts facts) {
         try {
-            return NominalAreas.of(VisitDiagram.of(folder, facts), facts.car().dimensions());
+            return NominalAreas.sizes(
+                    VisitDiagram.of(folder, facts), facts.car().dimensions());
         } catch (DiagramRefused e) {
             System.getLogger(Main.class.getName()).log(System.Logger.Level.WARNING, e.getMessage(), e);
-            return Map.of();
+            return ZoneSizes.NONE;
         }
     }
 

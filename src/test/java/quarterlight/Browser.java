@@ -220,6 +220,15 @@ public final class Browser implements AutoCloseable {
                             List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
         }
 
+        /** The page as it comes out of a printer, a PDF of the paper that the page asks for. */
+        public byte[] printed() {
+            JsonNode made = call(
+                    session,
+                    "Page.printToPDF",
+                    Map.of("preferCSSPageSize", true, "printBackground", true, "transferMode", "ReturnAsBase64"));
+            return Base64.getDecoder().decode(made.path("data").asText());
+        }
+
         /** What is seen now, as PNG. */
         public byte[] picture() {
             return Base64.getDecoder()

@@ -45,7 +45,7 @@ public final class ReportBench {
                 Findings car = Findings.of(
                         record,
                         ZoneTable.load(),
-                        NominalAreas.of(diagram, record.facts().car().dimensions()),
+                        NominalAreas.sizes(diagram, record.facts().car().dimensions()),
                         DatePatternTable.load());
                 long found = System.nanoTime();
                 List<Path> made = new ReportPages(

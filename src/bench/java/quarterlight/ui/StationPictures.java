@@ -10,12 +10,14 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Predicate;
+import javax.accessibility.AccessibleContext;
 import javax.imageio.ImageIO;
 import javax.swing.AbstractButton;
 import javax.swing.JFrame;
@@ -23,6 +25,7 @@ import javax.swing.SwingUtilities;
 import quarterlight.diagram.NominalAreas;
 import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.diagram.file.VisitDiagram;
+import quarterlight.finish.place.ZoneSizes;
 import quarterlight.table.ZoneTable;
 import quarterlight.task.Progress;
 import quarterlight.ui.kit.visit.Station;
@@ -31,7 +34,7 @@ import quarterlight.ui.start.SampleVisits;
 /**
  * Takes a picture of every station with a visit open: for the manual, and for looking at them. Needs a display of at least the size asked for.
  * <p>Arguments: a visit ({@code -} for the first page without one), a folder for the pictures, then settings of the window as {@code key=value}
- * ({@code dark=yes}, {@code text.percent=200}), and {@code size=1280x800} unless another is given.
+ * ({@code dark=yes}, {@code text.percent=200}), {@code hand=NAME} for the photo to take in hand, and {@code size=1280x800} unless another is given.
  */
 public final class StationPictures {
     private static final long MAX_WAIT_MS = 60_000;
@@ -41,28 +44,55 @@ public final class StationPictures {
 
     public static void main(String[] arguments) throws Exception {
         Path folder = Files.createDirectories(Path.of(arguments[1]));
-        Path settings = Files.createTempDirectory("station-pictures");
-        StringBuilder kept = new StringBuilder("schema=1\nwelcomed=yes\n");
+        List<String> kept = new ArrayList<>();
         Dimension size = new Dimension(1280, 800);
+        String hand = "";
         for (int i = 2; i < arguments.length; i++) {
             if (arguments[i].startsWith("size=")) {
                 String[] sides = arguments[i].substring(5).split("x", 2);
                 size = new Dimension(Integer.parseInt(sides[0]), Integer.parseInt(sides[1]));
+            } else if (arguments[i].startsWith("hand=")) {
+                hand = arguments[i].substring(5);
             } else {
-                kept.append(arguments[i]).append('\n');
+                kept.add(arguments[i]);
             }
         }
-        Files.writeString(settings.resolve("settings.properties"), kept);
         Optional<Path> visit = arguments[0].equals("-") ? Optional.empty() : Optional.of(Path.of(arguments[0]));
+        JFrame frame = open(visit, kept);
+        Dimension inner = size;
+        SwingUtilities.invokeAndWait(() -> {
+            frame.getRootPane().setPreferredSize(inner);
+            frame.setLocation(0, 0);
+            frame.pack();
+        });
+        if (visit.isEmpty()) {
+            picture(frame, folder.resolve("start.png"));
+        } else {
+            wait(c -> "diagram".equals(c.getName()));
+            take(hand);
+            for (Station station : Station.values()) {
+                show(frame, station, folder);
+            }
+            // once more: by now everything is worked out
+            show(frame, Station.PHOTOS, folder);
+        }
+        System.exit(0);
+    }
+
+    /** Opens the desktop with settings of its own. */
+    static JFrame open(Optional<Path> visit, List<String> kept) throws Exception {
+        Path settings = Files.createTempDirectory("station-pictures");
+        Files.writeString(
+                settings.resolve("settings.properties"), "schema=1\nwelcomed=yes\n" + String.join("\n", kept) + "\n");
         Desktop desktop = new Desktop(
                 Clock.system(java.time.ZoneId.systemDefault()),
                 ZoneTable::load,
                 (path, facts) -> {
                     try {
-                        return NominalAreas.of(
+                        return NominalAreas.sizes(
                                 VisitDiagram.of(path, facts), facts.car().dimensions());
                     } catch (DiagramRefused e) {
-                        return Map.of();
+                        return ZoneSizes.NONE;
                     }
                 },
                 new DesktopPreloader(settings),
@@ -78,31 +108,28 @@ public final class StationPictures {
                     }
                 },
                 settings.resolve("log"));
-        Thread desk = new Thread(() -> desktop.open(visit), "desk");
-        desk.start();
-        JFrame frame = (JFrame) wait(c -> "main".equals(c.getName()));
-        Dimension inner = size;
-        SwingUtilities.invokeAndWait(() -> {
-            frame.getRootPane().setPreferredSize(inner);
-            frame.setLocation(0, 0);
-            frame.pack();
-        });
-        if (visit.isEmpty()) {
-            picture(frame, folder.resolve("start.png"));
-        } else {
-            wait(c -> "diagram".equals(c.getName()));
-            for (Station station : Station.values()) {
-                show(frame, station, folder);
-            }
-            // once more: by now everything is worked out
-            show(frame, Station.PHOTOS, folder);
-        }
-        System.exit(0);
+        new Thread(() -> desktop.open(visit), "desk").start();
+        return (JFrame) wait(c -> "main".equals(c.getName()));
     }
 
     private static void show(JFrame frame, Station station, Path folder) throws Exception {
         click("station-" + station.digit());
         picture(frame, folder.resolve("%s.png".formatted(station.name().toLowerCase(Locale.ROOT))));
+    }
+
+    /** Takes a photo in hand by the name of its file, as those do who hear the window. */
+    private static void take(String file) throws Exception {
+        Component sheet = wait(c -> "photos-sheet".equals(c.getName()));
+        SwingUtilities.invokeAndWait(() -> {
+            AccessibleContext photos = sheet.getAccessibleContext();
+            for (int i = 0; !file.isEmpty() && i < photos.getAccessibleChildrenCount(); i++) {
+                AccessibleContext photo = photos.getAccessibleChild(i).getAccessibleContext();
+                if (photo.getAccessibleName().startsWith(file)) {
+                    photo.getAccessibleAction().doAccessibleAction(0);
+                    return;
+                }
+            }
+        });
     }
 
     private static void click(String name) throws Exception {
@@ -111,7 +138,7 @@ public final class StationPictures {
     }
 
     /** Waits until the window has ceased to change, then writes what it shows. */
-    private static void picture(JFrame frame, Path file) throws Exception {
+    static void picture(JFrame frame, Path file) throws Exception {
         AtomicReference<BufferedImage> last = new AtomicReference<>();
         int still = 0;
         for (int round = 0; round < 60 && still < QUIET_ROUNDS; round++) {
@@ -145,7 +172,7 @@ public final class StationPictures {
                         b.getRGB(0, 0, b.getWidth(), b.getHeight(), null, 0, b.getWidth()));
     }
 
-    private static Component wait(Predicate<Component> wanted) throws Exception {
+    static Component wait(Predicate<Component> wanted) throws Exception {
         for (long waited = 0; waited < MAX_WAIT_MS; waited += 100) {
             AtomicReference<Component> found = new AtomicReference<>();
             SwingUtilities.invokeAndWait(() -> {

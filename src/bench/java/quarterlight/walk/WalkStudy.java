@@ -13,7 +13,7 @@ import quarterlight.visit.photo.PhotoId;
 
 /**
  * Study of the suggestions on simulated walks, and how long they take. Run by hand; results stand in docs/performance.md.
- * <p>Arguments: inspectors a kind (40), first seed (1), photos a visit (220).
+ * <p>Arguments: inspectors a kind (40), first seed (1), photos a visit (220), and {@code words} for walks with words.
  */
 public final class WalkStudy {
     private WalkStudy() {}
@@ -23,6 +23,10 @@ public final class WalkStudy {
         long seed = arguments.length > 1 ? Long.parseLong(arguments[1]) : 1;
         int photos = arguments.length > 2 ? Integer.parseInt(arguments[2]) : 220;
         WalkScores.Place coupe = WalkScores.Place.coupe();
+        if (arguments.length > 3 && arguments[3].equals("words")) {
+            words(inspectors, seed, photos, coupe);
+            return;
+        }
         System.out.println("kind, then first and first three: rule | model | model after three visits");
         for (WalkKind kind : WalkKind.values()) {
             WalkScores scores = WalkScores.of(kind, inspectors, seed, photos, coupe);
@@ -34,6 +38,17 @@ public final class WalkStudy {
         }
         time(coupe, 1000);
         time(coupe, 5000);
+    }
+
+    private static void words(int inspectors, long seed, int photos, WalkScores.Place coupe) {
+        System.out.println(
+                "kind, then first and first three: silent | few words | words | words and no pin | words after three visits");
+        for (WalkKind kind : WalkKind.values()) {
+            SpokenWalkScores scores = SpokenWalkScores.of(kind, inspectors, seed, photos, coupe);
+            System.out.printf(
+                    "%-20s %s | %s | %s | %s | %s%n",
+                    kind, scores.silent(), scores.terse(), scores.spoken(), scores.unpinned(), scores.learnt());
+        }
     }
 
     /** All at once, and pin by pin in the order of the photos and at random places. */

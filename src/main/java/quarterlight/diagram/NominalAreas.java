@@ -15,10 +15,16 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.util.AffineTransformation;
+import org.locationtech.jts.geom.util.GeometryFixer;
+import org.locationtech.jts.operation.union.UnaryUnionOp;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
 import quarterlight.car.body.BodyStyle;
 import quarterlight.car.body.Dimensions;
+import quarterlight.finish.place.PanelOutline;
+import quarterlight.finish.place.ZoneSizes;
 import quarterlight.units.Area;
 import quarterlight.units.Worded;
 
@@ -45,8 +51,24 @@ public final class NominalAreas {
      * @param dimensions the car's own; an absent one is the style's
      */
     public static Map<ZoneId, Area> of(BodyDiagram diagram, Dimensions dimensions) {
+        return shipped().areas(diagram, dimensions);
+    }
+
+    /** The same areas with the outlines that they rest on, scaled as they are. */
+    public static ZoneSizes sizes(BodyDiagram diagram, Dimensions dimensions) {
+        NominalAreas rules = shipped();
+        Map<ZoneId, PanelOutline> outlines = new LinkedHashMap<>();
+        for (ZoneId zone : diagram.zones()) {
+            rules.rule(zone, diagram.body().style())
+                    .flatMap(rule -> outline(rule, diagram, dimensions))
+                    .ifPresent(outline -> outlines.put(zone, outline));
+        }
+        return new ZoneSizes(rules.areas(diagram, dimensions), outlines);
+    }
+
+    private static NominalAreas shipped() {
         try (InputStream in = NominalAreas.class.getResourceAsStream(RESOURCE)) {
-            return read(new InputStreamReader(in, StandardCharsets.UTF_8)).areas(diagram, dimensions);
+            return read(new InputStreamReader(in, StandardCharsets.UTF_8));
         } catch (IOException e) {
             throw new UncheckedIOException("zone-areas.csv cannot be read", e);
         }
@@ -106,10 +128,6 @@ public final class NominalAreas {
     }
 
     private static Optional<Area> area(Rule rule, BodyDiagram diagram, Dimensions dimensions) {
-        StyleSize size = diagram.size();
-        double length = lengthRatio(size, dimensions);
-        double width = ratio(dimensions.widthMm(), size.widthMm());
-        double height = ratio(dimensions.heightMm(), size.heightMm());
         if (rule.mm2().isPresent()) {
             return Optional.of(new Area(rule.mm2().getAsDouble()));
         }
@@ -117,14 +135,42 @@ public final class NominalAreas {
             double drawn = view.outlinesOf(rule.zone()).stream()
                     .mapToDouble(shape -> shape.outline().area())
                     .sum();
-            double scale =
-                    switch (view.view()) {
-                        case LEFT, RIGHT -> length * height;
-                        case FRONT, REAR -> width * height;
-                        case TOP, BAY, UNDER, CABIN -> length * width;
-                    };
-            return drawn > 0 ? Optional.of(new Area(drawn * rule.factor() * scale)) : Optional.empty();
+            Scale scale = Scale.of(view.view(), diagram.size(), dimensions);
+            return drawn > 0
+                    ? Optional.of(new Area(drawn * rule.factor() * scale.across() * scale.down()))
+                    : Optional.empty();
         });
+    }
+
+    private static Optional<PanelOutline> outline(Rule rule, BodyDiagram diagram, Dimensions dimensions) {
+        return rule.view().flatMap(diagram::view).flatMap(view -> {
+            Scale scale = Scale.of(view.view(), diagram.size(), dimensions);
+            List<Geometry> parts = view.outlinesOf(rule.zone()).stream()
+                    .map(shape -> GeometryFixer.fix(shape.outline().polygon()))
+                    .toList();
+            Geometry whole = UnaryUnionOp.union(parts);
+            if (whole == null || !(whole.getArea() > 0)) {
+                return Optional.empty();
+            }
+            Geometry scaled = AffineTransformation.scaleInstance(scale.across(), scale.down())
+                    .transform(whole);
+            return Optional.of(new PanelOutline(
+                    view.view(), view.widthMm() * scale.across(), view.heightMm() * scale.down(), scaled));
+        });
+    }
+
+    /** How much larger than drawn the car in hand is along x and along y of a view. */
+    private record Scale(double across, double down) {
+        static Scale of(View view, StyleSize size, Dimensions dimensions) {
+            double length = lengthRatio(size, dimensions);
+            double width = ratio(dimensions.widthMm(), size.widthMm());
+            double height = ratio(dimensions.heightMm(), size.heightMm());
+            return switch (view) {
+                case LEFT, RIGHT -> new Scale(length, height);
+                case FRONT, REAR -> new Scale(width, height);
+                case TOP, BAY, UNDER, CABIN -> new Scale(length, width);
+            };
+        }
     }
 
     /** The car's length over the style's; by the wheelbase where only that was given. */

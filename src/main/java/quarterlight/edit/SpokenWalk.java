@@ -3,6 +3,7 @@ package quarterlight.edit;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import quarterlight.caption.CaptionFile;
 import quarterlight.caption.WordsUnreadable;
 import quarterlight.car.Car;
@@ -11,18 +12,30 @@ import quarterlight.table.TableUnreadable;
 import quarterlight.table.list.LexiconTable;
 import quarterlight.words.Draft;
 import quarterlight.words.TimedWords;
+import quarterlight.words.clause.Heard;
 import quarterlight.words.place.CarZones;
-import quarterlight.words.rule.Listening;
+import quarterlight.words.rule.Ear;
+import quarterlight.words.unsaid.NotSaid;
+import quarterlight.words.unsaid.Unsaid;
 
 /**
  * The drafts that the words of one walk give. Nothing of them enters the visit.
  *
+ * @param heard the clauses and the drafts that follow from them
+ * @param unsaid what the words leave out
+ * @param ear what it was read by
  * @param remarks what is odd about the files, each with its name
  */
-public record SpokenWalk(List<Draft> drafts, List<String> remarks) {
+public record SpokenWalk(Heard heard, List<Unsaid> unsaid, Ear ear, List<String> remarks) {
     public SpokenWalk {
-        drafts = List.copyOf(drafts);
+        Objects.requireNonNull(heard, "heard");
+        Objects.requireNonNull(ear, "ear");
+        unsaid = List.copyOf(unsaid);
         remarks = List.copyOf(remarks);
+    }
+
+    public List<Draft> drafts() {
+        return heard.drafts();
     }
 
     /**
@@ -55,7 +68,8 @@ public record SpokenWalk(List<Draft> drafts, List<String> remarks) {
                         part.remarks().stream().map(remark -> part.words().source() + ": " + remark))
                 .toList();
         CarZones places = new CarZones(zones, car.body(), car.drive());
-        return new SpokenWalk(
-                Listening.drafts(words, places, LexiconTable.load(settings), LexiconTable.weights(settings)), remarks);
+        Ear ear = new Ear(places, LexiconTable.load(settings), LexiconTable.weights(settings));
+        Heard heard = ear.hear(words);
+        return new SpokenWalk(heard, NotSaid.of(heard, zones.zonesOf(car.body())), ear, remarks);
     }
 }

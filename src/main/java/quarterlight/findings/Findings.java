@@ -11,6 +11,7 @@ import quarterlight.car.ZoneId;
 import quarterlight.finish.FinishEngine;
 import quarterlight.finish.FinishEvidence;
 import quarterlight.finish.FinishHistory;
+import quarterlight.finish.place.ZoneSizes;
 import quarterlight.marks.MarksReport;
 import quarterlight.marks.code.DatePatterns;
 import quarterlight.rust.RustReport;
@@ -46,18 +47,23 @@ public record Findings(
         Objects.requireNonNull(marks, "marks");
     }
 
+    /** Works out everything where no outlines of zones are known: filler that no spot stands on is then judged without the places of spots. */
+    public static Findings of(
+            VisitRecord visit, ZoneCatalog catalog, Map<ZoneId, Area> zoneAreas, DatePatterns patterns) {
+        return of(visit, catalog, new ZoneSizes(zoneAreas, Map.of()), patterns);
+    }
+
     /**
      * Works out everything.
      *
-     * @param zoneAreas nominal areas of the car's zones; a zone without one gets no percent and no grade of rust
+     * @param sizes of the car's zones; a zone without an area gets no percent and no grade of rust
      * @param patterns what date codes are read by
      */
-    public static Findings of(
-            VisitRecord visit, ZoneCatalog catalog, Map<ZoneId, Area> zoneAreas, DatePatterns patterns) {
+    public static Findings of(VisitRecord visit, ZoneCatalog catalog, ZoneSizes sizes, DatePatterns patterns) {
         ThicknessSurvey thickness = ThicknessSurvey.of(visit, catalog);
-        RustReport rust = RustReport.of(visit, catalog, zoneAreas);
+        RustReport rust = RustReport.of(visit, catalog, sizes.areas());
         FinishEvidence evidence =
-                FinishEvidence.of(visit, catalog, thickness, rust.extents()).with(zoneAreas);
+                FinishEvidence.of(visit, catalog, thickness, rust.extents()).with(sizes);
         return new Findings(
                 visit,
                 catalog,

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import quarterlight.car.ZoneId;
 import quarterlight.visit.statement.Condition;
+import quarterlight.visit.statement.Facets;
 import quarterlight.visit.statement.Origin;
 import quarterlight.visit.statement.SaidBy;
 import quarterlight.visit.statement.Statement;
@@ -39,7 +40,8 @@ public record StatementConflict(ZoneId zone, Statement first, Statement second) 
         List<StatementConflict> found = new ArrayList<>();
         for (int i = 0; i < here.size(); i++) {
             for (int j = i + 1; j < here.size(); j++) {
-                if (part(here.get(i)).equals(part(here.get(j))) && exclude(here.get(i), here.get(j))) {
+                if (part(here.get(i)).equals(part(here.get(j)))
+                        && exclude(here.get(i).what(), here.get(j).what())) {
                     found.add(new StatementConflict(zone, here.get(i), here.get(j)));
                 }
             }
@@ -55,15 +57,15 @@ public record StatementConflict(ZoneId zone, Statement first, Statement second) 
                 .orElse("");
     }
 
-    private static boolean exclude(Statement a, Statement b) {
-        boolean origins = a.what().origin().isPresent()
-                && b.what().origin().isPresent()
-                && a.is(Origin.ORIGINAL) != b.is(Origin.ORIGINAL);
+    /** Whether what is said of one part cannot both hold. */
+    public static boolean exclude(Facets a, Facets b) {
+        boolean origins =
+                a.origin().isPresent() && b.origin().isPresent() && a.is(Origin.ORIGINAL) != b.is(Origin.ORIGINAL);
         return origins || oneWay(a, b) || oneWay(b, a);
     }
 
-    private static boolean oneWay(Statement a, Statement b) {
-        Optional<Condition> other = b.what().condition();
+    private static boolean oneWay(Facets a, Facets b) {
+        Optional<Condition> other = b.condition();
         return a.is(Condition.NO_RUST) && other.filter(RUST::contains).isPresent()
                 || a.is(Condition.SOUND) && other.filter(NOT_SOUND::contains).isPresent()
                 || a.is(Condition.MISSING)

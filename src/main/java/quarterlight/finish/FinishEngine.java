@@ -110,9 +110,9 @@ public final class FinishEngine {
                     .sorted(Comparator.comparing(mil::get))
                     .mapToInt(n -> n)
                     .toArray();
-            List<ViewPoint> places = usable.places().isEmpty()
+            List<ViewPoint> places = usable.allPlaces().isEmpty()
                     ? List.of()
-                    : Arrays.stream(order).mapToObj(usable.places()::get).toList();
+                    : Arrays.stream(order).mapToObj(usable.allPlaces()::get).toList();
             List<SignKind> unsaid = silent.stream()
                     .filter(sign -> !usable.signs().containsKey(sign))
                     .filter(sign -> usable.readable() || sign != SignKind.WEAK_MAGNET)

@@ -12,12 +12,12 @@ import quarterlight.car.FinishProfile;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
+import quarterlight.finish.place.ZoneSizes;
 import quarterlight.rust.RustExtent;
 import quarterlight.thickness.ThicknessSurvey;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.thickness.gauge.GaugeReach;
 import quarterlight.thickness.spot.SpotKind;
-import quarterlight.units.Area;
 import quarterlight.units.Thickness;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.pin.RecordId;
@@ -31,14 +31,13 @@ import quarterlight.visit.trial.SignKind;
  *
  * @param gaugeRange range of the gauge, above 0
  * @param zones every outer panel of the car in the order of the zone table, with or without evidence; none twice
- * @param areas nominal areas, of the zones that have one
+ * @param sizes areas and outlines of the zones
  */
-public record FinishEvidence(
-        FinishProfile profile, Thickness gaugeRange, List<ZoneEvidence> zones, Map<ZoneId, Area> areas) {
+public record FinishEvidence(FinishProfile profile, Thickness gaugeRange, List<ZoneEvidence> zones, ZoneSizes sizes) {
     public FinishEvidence {
         Objects.requireNonNull(profile, "profile");
         zones = List.copyOf(zones);
-        areas = Map.copyOf(areas);
+        Objects.requireNonNull(sizes, "sizes");
         if (!(gaugeRange.um() > 0)) {
             throw new IllegalArgumentException("the gauge's range is above 0 um, not " + gaugeRange.um());
         }
@@ -47,9 +46,9 @@ public record FinishEvidence(
         }
     }
 
-    /** Without the areas of the zones: nothing is then said of hidden patches. */
+    /** Without the sizes of the zones: nothing is then said of hidden patches. */
     public FinishEvidence(FinishProfile profile, Thickness gaugeRange, List<ZoneEvidence> zones) {
-        this(profile, gaugeRange, zones, Map.of());
+        this(profile, gaugeRange, zones, ZoneSizes.NONE);
     }
 
     /**
@@ -95,7 +94,7 @@ public record FinishEvidence(
         return points;
     }
 
-    /** Places of the spots with a number, then of those beyond the range; empty unless every one has a reading with a place. */
+    /** Places of the spots with a number, then of those beyond the range, as far as they are known. */
     private static List<ViewPoint> places(ZoneThickness zone, Map<RecordId, ViewPoint> points) {
         List<ViewPoint> places = new ArrayList<>();
         for (SpotKind kind : List.of(SpotKind.VALUE, SpotKind.OVER)) {
@@ -107,7 +106,7 @@ public record FinishEvidence(
                     .map(points::get)
                     .forEach(places::add);
         }
-        return places.size() == zone.valueSpots() + zone.overSpots() ? places : List.of();
+        return places;
     }
 
     private static Map<ZoneId, Map<SignKind, Boolean>> signs(VisitRecord visit) {
@@ -120,8 +119,8 @@ public record FinishEvidence(
         return signs;
     }
 
-    /** The same with the areas of the zones. */
-    public FinishEvidence with(Map<ZoneId, Area> known) {
+    /** The same with the sizes of the zones. */
+    public FinishEvidence with(ZoneSizes known) {
         return new FinishEvidence(profile, gaugeRange, zones, known);
     }
 
@@ -129,7 +128,7 @@ public record FinishEvidence(
     public FinishEvidence with(ZoneEvidence changed) {
         List<ZoneEvidence> all = new ArrayList<>(zones);
         all.replaceAll(zone -> zone.zone().equals(changed.zone()) ? changed : zone);
-        return new FinishEvidence(profile, gaugeRange, all, areas);
+        return new FinishEvidence(profile, gaugeRange, all, sizes);
     }
 
     public Optional<ZoneEvidence> zone(ZoneId id) {

@@ -1,12 +1,15 @@
 package quarterlight.finish;
 
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import quarterlight.car.ZoneId;
 import quarterlight.finish.history.CountDistribution;
 import quarterlight.finish.model.CarPosterior;
+import quarterlight.finish.model.HeldNumbers;
 
 /** The finish history of a car with what ties its zones together, for questions about several zones at once. Immutable. */
 public final class JointHistory {
@@ -55,6 +58,18 @@ public final class JointHistory {
     /** Where more spots would settle most: doubtful readings first. */
     public List<NextMeasurement> next() {
         return NextMeasurement.of(this, car, places);
+    }
+
+    /**
+     * Which assumption, if wrong, would change each finding most. Takes several times as long as the history itself.
+     *
+     * @return by zone, of the zones that have a likelihood
+     */
+    public Map<ZoneId, HeldNumbers.Sway> hangsOn() {
+        List<HeldNumbers.Sway> sways = HeldNumbers.of(car);
+        Map<ZoneId, HeldNumbers.Sway> found = new LinkedHashMap<>();
+        zones().forEach(zone -> found.put(zone, sways.get(places.of(zone))));
+        return found;
     }
 
     private CountDistribution count(Set<ZoneId> among, boolean repair) {

@@ -10,7 +10,9 @@ import quarterlight.car.ZoneId;
 import quarterlight.finish.history.ZoneHistory;
 import quarterlight.finish.model.CarPosterior;
 import quarterlight.finish.model.NextSpots;
+import quarterlight.finish.place.PatchPlaces;
 import quarterlight.units.Worded;
+import quarterlight.visit.pin.ViewPoint;
 
 /**
  * What more spots of one zone can be expected to settle there.
@@ -20,8 +22,15 @@ import quarterlight.units.Worded;
  * @param expectedBits expected fall of the uncertainty of "factory finish or not" in bits with that many spots, 0 to 1
  * @param about a sentence on what was found and where to look
  * @param settles what the spots decide between
+ * @param places where the spots belong: the one to be read again, else where they find a patch that no spot stands on yet;
+ *     empty where the outline or the doubtful spot's place is not known
  */
-public record NextMeasurement(ZoneId zone, Why why, int spots, double expectedBits, String about, String settles) {
+public record NextMeasurement(
+        ZoneId zone, Why why, int spots, double expectedBits, String about, String settles, List<ViewPoint> places) {
+    public NextMeasurement {
+        places = List.copyOf(places);
+    }
+
     /** A spot this much apart from the middle of the others is unlike them: a factor of 1.8. Judgement. */
     private static final double UNLIKE = Math.log(1.8);
 
@@ -74,8 +83,15 @@ public record NextMeasurement(ZoneId zone, Why why, int spots, double expectedBi
                             "One spot reads %.0f um (%.1f mil), unlike the others: read again around this place.",
                             zone.spotsUm().get(doubtful.getAsInt()),
                             zone.spotsUm().get(doubtful.getAsInt()) / 25.4),
-                    "a local patch, or a reading gone wrong");
+                    "a local patch, or a reading gone wrong",
+                    zone.allPlaces().isEmpty()
+                            ? List.of()
+                            : List.of(zone.allPlaces().get(doubtful.getAsInt())));
         }
+        List<ViewPoint> places = Optional.ofNullable(
+                        joint.evidence().sizes().outlines().get(zone.zone()))
+                .map(outline -> PatchPlaces.next(outline, zone.places(), gain.spots()))
+                .orElse(List.of());
         Optional<ZoneHistory> kept = joint.history().zone(zone.zone());
         if (kept.isEmpty() || !zone.hasValues()) {
             return new NextMeasurement(
@@ -84,7 +100,8 @@ public record NextMeasurement(ZoneId zone, Why why, int spots, double expectedBi
                     gain.spots(),
                     gain.bits(),
                     "Not measured yet: spread the spots over the panel, the lower edge too.",
-                    "factory finish or not");
+                    "factory finish or not",
+                    places);
         }
         boolean open = kept.get().notFactory() > OPEN_LOW && kept.get().notFactory() < OPEN_HIGH;
         return new NextMeasurement(
@@ -95,7 +112,8 @@ public record NextMeasurement(ZoneId zone, Why why, int spots, double expectedBi
                 open
                         ? "The readings and signs leave it open."
                         : "More spots would change little; filler between the spots is what they could still find.",
-                "factory finish or not");
+                "factory finish or not",
+                places);
     }
 
     /** The one spot unlike the middle of the others, of three and more. */

@@ -44,7 +44,6 @@ public record SupposedEvidence(
         Map<SignKind, Boolean> all = new EnumMap<>(SignKind.class);
         all.putAll(kept.signs());
         signs.forEach((kind, seen) -> all.merge(kind, seen, Boolean::logicalOr));
-        boolean sameSpots = spotsUm.isEmpty() && overRange == 0;
         return new ZoneEvidence(
                 zone,
                 kept.readable(),
@@ -53,6 +52,6 @@ public record SupposedEvidence(
                 kept.noMetal() + noMetal,
                 all,
                 kept.rust(),
-                sameSpots ? kept.places() : List.of());
+                kept.places());
     }
 }

@@ -19,8 +19,7 @@ import quarterlight.visit.trial.SignKind;
  * @param noMetal spots where the gauge found no metal
  * @param signs signs that were looked for: true if seen, false if not there
  * @param rust how far rust goes, if the panel was looked at for rust
- * @param places where the spots lie, those of {@code spotsUm} in their order and then those beyond the range; empty unless
- *     all are known
+ * @param places where the spots lie, as far as it is known: those of {@code spotsUm} in their order, then those beyond the range
  */
 public record ZoneEvidence(
         ZoneId zone,
@@ -49,8 +48,8 @@ public record ZoneEvidence(
         spotsUm = List.copyOf(spotsUm);
         signs = Map.copyOf(signs);
         places = List.copyOf(places);
-        if (!places.isEmpty() && places.size() != spotsUm.size() + overRange) {
-            throw new IllegalArgumentException("zone " + zone + " has spots with a place and spots without");
+        if (places.size() > spotsUm.size() + overRange) {
+            throw new IllegalArgumentException("zone " + zone + " has more places than spots");
         }
         if (overRange < 0 || noMetal < 0 || spotsUm.stream().anyMatch(um -> !Double.isFinite(um))) {
             throw new IllegalArgumentException("zone " + zone + " has a count below 0 or a value that is not finite");
@@ -77,6 +76,16 @@ public record ZoneEvidence(
     public boolean isJudged() {
         ZoneEvidence used = usable();
         return used.hasValues() || used.noMetal > 0 || !used.signs.isEmpty();
+    }
+
+    /** How many spots have a value or lie beyond the range. */
+    int spots() {
+        return spotsUm.size() + overRange;
+    }
+
+    /** Where each spot lies, in their order; empty unless it is known of every one. */
+    List<ViewPoint> allPlaces() {
+        return places.size() == spots() ? places : List.of();
     }
 
     boolean hasValues() {

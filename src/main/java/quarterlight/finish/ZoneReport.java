@@ -12,14 +12,14 @@ import quarterlight.finish.history.ZoneHistory;
 import quarterlight.finish.model.PanelStories;
 import quarterlight.finish.number.LifeStory;
 import quarterlight.finish.number.ProcessModel;
+import quarterlight.finish.place.PanelOutline;
+import quarterlight.finish.place.PatchPlaces;
 import quarterlight.visit.trial.SignKind;
 
 /** Makes of the stories of one panel what is told of its zone. */
 final class ZoneReport {
     private static final double MIN_CHANCE = 1e-12;
     private static final double MAX_LOG = 9;
-    /** Area of a patch of 10 cm across in mm2. */
-    private static final double PATCH_MM2 = Math.PI * 50 * 50;
 
     private final PanelStories panel;
     private final ZoneEvidence zone;
@@ -55,7 +55,6 @@ final class ZoneReport {
                 reasons(),
                 stories(),
                 jury,
-                panel.sway(),
                 hiddenPatch());
     }
 
@@ -119,21 +118,19 @@ final class ZoneReport {
         return Math.max(Math.abs(reason.log10Refinish()), Math.abs(reason.log10Repair()));
     }
 
-    /**
-     * A round patch of 10 cm lies anywhere on the panel with the chance that all but its spots give for filler; spots
-     * that found none of it make it less likely by the share of places at which they would have missed it.
-     */
-    private Optional<Double> hiddenPatch() {
-        return Optional.ofNullable(evidence.areas().get(zone.zone())).map(area -> {
-            double chance = filler(panel.withoutValues());
-            double missed = missed(area.mm2(), zone.usable().spotsUm().size());
-            return chance * missed / (chance * missed + 1 - chance);
+    private Optional<ZoneHistory.HiddenPatch> hiddenPatch() {
+        return Optional.ofNullable(evidence.sizes().areas().get(zone.zone())).map(area -> {
+            ZoneEvidence used = zone.usable();
+            Optional<PanelOutline> outline =
+                    Optional.ofNullable(evidence.sizes().outlines().get(zone.zone()));
+            double missed = PatchPlaces.missed(area, outline, used.spots(), used.places());
+            return new ZoneHistory.HiddenPatch(
+                    panel.unseenPatch(missed),
+                    missed,
+                    used.spots(),
+                    outline.map(shown -> PatchPlaces.placed(shown, used.places()))
+                            .orElse(0));
         });
-    }
-
-    /** Chance that this many spots, each anywhere, all miss a patch of 10 cm across. */
-    static double missed(double zoneMm2, int spots) {
-        return Math.pow(1 - Math.min(1, PATCH_MM2 / zoneMm2), spots);
     }
 
     private static double notFactory(double[] stories) {

@@ -3,14 +3,16 @@ package quarterlight.thickness;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
-import quarterlight.thickness.spot.Spot;
 import quarterlight.thickness.statistics.MeanDifference;
 import quarterlight.thickness.statistics.MeanInterval;
 import quarterlight.visit.VisitRecord;
@@ -31,6 +33,7 @@ public record PanelAnalyses(
         List<CarThickness.Against> neighbors, Optional<MeanDifference> horizontal, List<Step> steps) {
     private static final List<String> LEVEL_PANELS =
             List.of("hood", "roof", "decklid", "front-lid", "engine-lid", "cowl");
+    private static final List<String> SIDES = List.of("left", "right");
     /** Which outer panels meet; SIDE stands for left or right. */
     private static final Map<String, List<String>> MEETING = Map.of(
             "hood", List.of("fender-left", "fender-right", "cowl", "grille-panel"),
@@ -90,9 +93,22 @@ public record PanelAnalyses(
                 .toArray();
     }
 
-    /** Ids of the panels that meet this one, whether the car has them or not. */
+    /** Ids of the panels that meet this one, whether the car has them or not: those listed for it, and those it is listed for. */
     static List<String> meeting(String zone) {
-        for (String side : List.of("left", "right")) {
+        Set<String> found = new LinkedHashSet<>(listed(zone));
+        for (String pattern : MEETING.keySet()) {
+            for (String side : SIDES) {
+                String other = pattern.replace("SIDE", side);
+                if (listed(other).contains(zone)) {
+                    found.add(other);
+                }
+            }
+        }
+        return List.copyOf(found);
+    }
+
+    private static List<String> listed(String zone) {
+        for (String side : SIDES) {
             String pattern = zone.replace("-" + side, "-SIDE");
             if (!pattern.equals(zone) && MEETING.containsKey(pattern)) {
                 return MEETING.get(pattern).stream()
@@ -110,29 +126,29 @@ public record PanelAnalyses(
         }
         List<Step> steps = new ArrayList<>();
         for (ZoneThickness panel : panels) {
-            List<Spot> placed = panel.spots().stream()
+            List<Placed> placed = panel.spots().stream()
                     .filter(spot -> spot.um().isPresent())
-                    .filter(spot -> places.containsKey(spot.readings().get(0)))
+                    .flatMap(spot -> spot.readings().stream()
+                            .filter(places::containsKey)
+                            .findFirst()
+                            .map(row -> new Placed(places.get(row), spot.um().orElseThrow()))
+                            .stream())
                     .toList();
-            boolean oneView = placed.stream()
-                            .map(spot -> places.get(spot.readings().get(0)).view())
-                            .distinct()
-                            .count()
-                    == 1;
-            if (oneView) {
+            if (placed.stream().map(spot -> spot.place().view()).distinct().count() == 1) {
                 PlaceStep.of(
-                                array(placed, spot -> places.get(spot.readings().get(0))
-                                        .x()),
-                                array(placed, spot -> places.get(spot.readings().get(0))
-                                        .y()),
-                                array(placed, spot -> spot.um().orElseThrow()))
+                                array(placed, spot -> spot.place().x()),
+                                array(placed, spot -> spot.place().y()),
+                                array(placed, Placed::um))
                         .ifPresent(step -> steps.add(new Step(panel.zone(), step)));
             }
         }
         return steps;
     }
 
-    private static double[] array(List<Spot> spots, java.util.function.ToDoubleFunction<Spot> of) {
+    /** A spot with a number, at the place of the first of its readings that has one. */
+    private record Placed(ViewPoint place, double um) {}
+
+    private static double[] array(List<Placed> spots, ToDoubleFunction<Placed> of) {
         return spots.stream().mapToDouble(of).toArray();
     }
 }

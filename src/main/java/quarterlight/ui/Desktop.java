@@ -3,7 +3,6 @@ package quarterlight.ui;
 import java.awt.GraphicsEnvironment;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
@@ -12,8 +11,8 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
 import quarterlight.car.ZoneCatalog;
-import quarterlight.car.ZoneId;
 import quarterlight.diagram.ink.Ramp;
+import quarterlight.finish.place.ZoneSizes;
 import quarterlight.store.folder.VisitFile;
 import quarterlight.task.Threads;
 import quarterlight.ui.dialog.MainFrame;
@@ -24,7 +23,6 @@ import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.visit.VisitReading;
 import quarterlight.ui.kit.widget.ProgressLine;
 import quarterlight.ui.start.SampleVisits;
-import quarterlight.units.Area;
 import quarterlight.visit.VisitFacts;
 
 /** Opens the window and waits until it is closed. The visit is read, the typeface and the tables are loaded and the window is built side by side. */
@@ -34,7 +32,7 @@ public final class Desktop {
 
     private final Clock clock;
     private final Supplier<ZoneCatalog> zones;
-    private final BiFunction<Path, VisitFacts, Map<ZoneId, Area>> areas;
+    private final BiFunction<Path, VisitFacts, ZoneSizes> areas;
     private final DesktopPreloader readiness;
     private final SampleVisits samples;
     private final Path log;
@@ -48,7 +46,7 @@ public final class Desktop {
     public Desktop(
             Clock clock,
             Supplier<ZoneCatalog> zones,
-            BiFunction<Path, VisitFacts, Map<ZoneId, Area>> areas,
+            BiFunction<Path, VisitFacts, ZoneSizes> areas,
             DesktopPreloader readiness,
             SampleVisits samples,
             Path log) {

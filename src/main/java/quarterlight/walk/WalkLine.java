@@ -10,10 +10,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import quarterlight.car.ZoneId;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.walk.pace.GapCounts;
 import quarterlight.walk.pace.GapReadings;
+import quarterlight.walk.said.SaidPlaces;
 
 /**
  * The photos of a visit on one time line, with suggestions that follow the pins: after a pin only its surroundings are computed again.
@@ -37,15 +39,24 @@ public final class WalkLine {
     private final double returns;
     private final double[][] seen;
     private final double[] nothingSeen;
+    private final SaidPlaces said;
     private final Hypotheses hypotheses;
     /** True where no earlier visit is known: what is said is then brought to what is so. */
     private final boolean calibrates;
 
-    WalkLine(List<ZoneId> zones, List<JumpMatrix> jumps, GapCounts gaps, WalkModel model, List<Shot> shots) {
+    WalkLine(
+            List<ZoneId> zones,
+            List<JumpMatrix> jumps,
+            GapCounts gaps,
+            WalkModel model,
+            List<Shot> shots,
+            Function<double[], SaidPlaces> words) {
         this.zones = zones;
         pinSure = model.pinSure();
         returns = model.returns();
         moments = moments(shots);
+        said = words.apply(
+                moments.stream().mapToDouble(one -> one.get(0).seconds()).toArray());
         nothingSeen = new double[zones.size()];
         Arrays.fill(nothingSeen, 1);
         seen = new double[moments.size()][];
@@ -96,10 +107,10 @@ public final class WalkLine {
         }
     }
 
-    /** At most five suggestions for each photo that is not pinned, best first; none if nothing is pinned at all. */
+    /** At most five suggestions for each photo that is not pinned, best first; none if nothing is pinned and nothing was said. */
     public Map<PhotoId, List<Suggestion>> suggestions() {
         Map<PhotoId, List<Suggestion>> answer = new LinkedHashMap<>();
-        if (pinnedAt.stream().allMatch(List::isEmpty)) {
+        if (knowsNothing()) {
             return answer;
         }
         double[] weights = hypotheses.weights();
@@ -117,14 +128,18 @@ public final class WalkLine {
         return answer;
     }
 
-    /** The suggestions for one photo, at once; pinned or not. None if nothing is pinned at all or the photo is not on the line. */
+    /** The suggestions for one photo, at once; pinned or not. None if nothing is pinned and nothing was said, or the photo is not on the line. */
     public List<Suggestion> suggestions(PhotoId photo) {
         Optional<Integer> moment = Optional.ofNullable(momentOf.get(photo));
-        if (moment.isEmpty() || pinnedAt.stream().allMatch(List::isEmpty)) {
+        if (moment.isEmpty() || knowsNothing()) {
             return List.of();
         }
         double[] weights = hypotheses.weights();
         return at(moment.get(), weights, hypotheses.traits(weights));
+    }
+
+    private boolean knowsNothing() {
+        return said.isEmpty() && pinnedAt.stream().allMatch(List::isEmpty);
     }
 
     private List<Suggestion> at(int t, double[] weights, WalkTraits walk) {
@@ -199,7 +214,7 @@ public final class WalkLine {
                 .filter(list -> !list.isEmpty())
                 .toList();
         if (pinned.isEmpty()) {
-            return nothingSeen;
+            return said.at(momentOf.get(moment.get(0).photo()), nothingSeen);
         }
         double[] p = new double[zones.size()];
         Arrays.fill(p, 1);

@@ -50,6 +50,11 @@ public final class WalkShots {
         return shots;
     }
 
+    /** When the time line of the walk begins: with its first photo. */
+    public static Optional<Instant> start(VisitRecord visit) {
+        return timed(visit).stream().findFirst().map(Timed::at);
+    }
+
     /** The zones of each pinned photo, each once, in the order of the pins. */
     public static Map<PhotoId, List<ZoneId>> pins(VisitRecord visit) {
         Map<PhotoId, Set<ZoneId>> zones = new TreeMap<>();

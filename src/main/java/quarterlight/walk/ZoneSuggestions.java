@@ -7,9 +7,11 @@ import java.util.Set;
 import quarterlight.car.ZoneId;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.walk.pace.GapCounts;
+import quarterlight.walk.said.PlaceSaid;
+import quarterlight.walk.said.SaidPlaces;
 
 /**
- * Likely zones of photos that are not pinned yet, from the pinned photos around them in time.
+ * Likely zones of photos that are not pinned yet, from the pinned photos around them in time and from what was said then.
  * <p>The walker stays at a zone for some photos, then moves to a zone next door, seldom to any; the chance of a move rises with the gap
  * against the visit's usual gap, and is smaller right after the first photo of a stop. Pinned photos are observations. How many photos a stop
  * has and how often the walker leaves the neighborhood is not known: a few values of each run side by side ({@link WalkModel}), and the
@@ -20,6 +22,7 @@ public final class ZoneSuggestions {
     private final List<JumpMatrix> jumps;
     private final GapCounts gaps;
     private final WalkModel model;
+    private final ZoneKin kin;
 
     /**
      * @param zones the car's zones
@@ -31,6 +34,7 @@ public final class ZoneSuggestions {
             List<ZoneId> zones, Map<ZoneId, Set<ZoneId>> nextDoor, ZoneKin kin, WalkHabits habits, WalkModel model) {
         this.zones = List.copyOf(zones);
         this.model = Objects.requireNonNull(model, "model");
+        this.kin = Objects.requireNonNull(kin, "kin");
         gaps = habits.gaps();
         jumps = model.moves().stream()
                 .map(moves -> new JumpMatrix(this.zones, nextDoor, kin, habits, moves, model))
@@ -43,11 +47,25 @@ public final class ZoneSuggestions {
      * @param shots in any order; those of all cameras together
      */
     public Map<PhotoId, List<Suggestion>> suggest(List<Shot> shots) {
-        return line(shots).suggestions();
+        return suggest(shots, List.of());
+    }
+
+    /**
+     * The same with what was said on the walk; none if nothing is pinned and nothing was said.
+     *
+     * @param said in any order
+     */
+    public Map<PhotoId, List<Suggestion>> suggest(List<Shot> shots, List<PlaceSaid> said) {
+        return line(shots, said).suggestions();
     }
 
     /** A time line whose suggestions follow the pins as they are made. */
     public WalkLine line(List<Shot> shots) {
-        return new WalkLine(zones, jumps, gaps, model, shots);
+        return line(shots, List.of());
+    }
+
+    /** The same with what was said on the walk. */
+    public WalkLine line(List<Shot> shots, List<PlaceSaid> said) {
+        return new WalkLine(zones, jumps, gaps, model, shots, times -> new SaidPlaces(zones, kin, said, times));
     }
 }

@@ -22,11 +22,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.GeometryFactory;
+import quarterlight.car.View;
 import quarterlight.cli.call.CliContext;
 import quarterlight.cli.call.Exit;
 import quarterlight.cli.text.Console;
 import quarterlight.cli.text.StandardInput;
 import quarterlight.cli.text.StatusLine;
+import quarterlight.finish.place.PanelOutline;
+import quarterlight.finish.place.ZoneSizes;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.VisitFixture;
@@ -123,10 +128,18 @@ public final class Bench {
                 folder.resolve("settings/diagrams"));
     }
 
-    /** A square metre for the hood and the roof, nothing for the rest. */
-    private static Map<quarterlight.car.ZoneId, Area> areas(Path visit, VisitFacts facts) {
-        return Map.of(
-                new quarterlight.car.ZoneId("hood"), new Area(1e6), new quarterlight.car.ZoneId("roof"), new Area(1e6));
+    /** A square metre for the hood and the roof, nothing for the rest; the hood is a square in a view from above of 4 by 2 m. */
+    private static ZoneSizes areas(Path visit, VisitFacts facts) {
+        quarterlight.car.ZoneId hood = new quarterlight.car.ZoneId("hood");
+        return new ZoneSizes(
+                Map.of(hood, new Area(1e6), new quarterlight.car.ZoneId("roof"), new Area(1e6)),
+                Map.of(
+                        hood,
+                        new PanelOutline(
+                                View.TOP,
+                                4000,
+                                2000,
+                                new GeometryFactory().toGeometry(new Envelope(1000, 2000, 500, 1500)))));
     }
 
     /** A visit with the usual photos and pins of {@link VisitFixture}. */

@@ -19,8 +19,6 @@ import quarterlight.car.body.BodyStyle;
 import quarterlight.findings.Findings;
 import quarterlight.finish.history.Chances;
 import quarterlight.finish.history.ZoneHistory;
-import quarterlight.finish.model.PanelStories;
-import quarterlight.finish.number.JudgedNumber;
 import quarterlight.rust.TestVisits;
 import quarterlight.table.CounterpartTable;
 import quarterlight.table.ZoneTable;
@@ -281,19 +279,7 @@ class ComparisonTest {
                 OptionalDouble.empty(),
                 false,
                 Optional.of(new ZoneHistory(
-                        HOOD,
-                        true,
-                        chances,
-                        0,
-                        low,
-                        high,
-                        0,
-                        0,
-                        List.of(),
-                        List.of(),
-                        Map.of(),
-                        new PanelStories.Sway(JudgedNumber.SEEN, low, high),
-                        Optional.empty())),
+                        HOOD, true, chances, 0, low, high, 0, 0, List.of(), List.of(), Map.of(), Optional.empty())),
                 true,
                 Optional.empty(),
                 List.of(),

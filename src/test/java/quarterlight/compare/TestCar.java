@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import quarterlight.car.Car;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
 import quarterlight.car.body.BodyStyle;
@@ -25,11 +26,13 @@ import quarterlight.table.list.DatePatternTable;
 import quarterlight.table.list.TrialTable;
 import quarterlight.units.ThicknessText;
 import quarterlight.units.ThicknessUnit;
+import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.mark.Mark;
 import quarterlight.visit.mark.MarkKind;
 import quarterlight.visit.photo.MediaKind;
+import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.Pin;
 import quarterlight.visit.reading.GaugeCheck;
 import quarterlight.visit.reading.GaugeMoment;
@@ -47,6 +50,9 @@ import quarterlight.visit.trial.TrialResult;
 public final class TestCar {
     public static final ZoneCatalog CATALOG = ZoneTable.load();
 
+    /** How many photos each has; every third stands upright. */
+    public static final int PHOTOS = 40;
+
     private final BodyStyle style;
     private final List<Reading> readings = new ArrayList<>();
     private final List<Statement> statements = new ArrayList<>();
@@ -54,6 +60,7 @@ public final class TestCar {
     private final List<Mark> marks = new ArrayList<>();
     private final List<GaugeCheck> checks = new ArrayList<>();
     private final List<Pin> pins = new ArrayList<>();
+    private Optional<String> name = Optional.empty();
 
     private TestCar(BodyStyle style) {
         this.style = style;
@@ -84,6 +91,11 @@ public final class TestCar {
             car.measured(zone, 108, 112, 115);
         }
         return car;
+    }
+
+    public TestCar named(String other) {
+        name = Optional.of(other);
+        return this;
     }
 
     public TestCar stated(String zone, Condition condition, String text, Severity severity) {
@@ -139,6 +151,19 @@ public final class TestCar {
         return this;
     }
 
+    /** Pins one of its photos, 1 to {@value #PHOTOS}, to a zone. */
+    public TestCar pinned(int photo, String zone, String caption) {
+        pins.add(new Pin(
+                new PhotoId(photo),
+                new ZoneId(zone),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(caption),
+                Optional.empty()));
+        return this;
+    }
+
     /** A gauge check on a shim, good to 5 um. */
     public TestCar checked(int nominal, int shown) {
         checks.add(new GaugeCheck(
@@ -157,10 +182,28 @@ public final class TestCar {
         return new GaugeValue.Measured(BigDecimal.valueOf(value), ThicknessUnit.UM);
     }
 
+    private VisitFacts facts() {
+        VisitFacts facts = TestVisits.facts(style);
+        Car car = facts.car();
+        return VisitParts.facts(
+                new Car(
+                        name.orElse(car.name()),
+                        car.body(),
+                        car.drive(),
+                        car.finish(),
+                        car.modelYear(),
+                        car.built(),
+                        car.substrate(),
+                        car.substrates(),
+                        car.dimensions()),
+                facts.timezone());
+    }
+
     public Findings findings() {
-        VisitRecord visit = new VisitParts(TestVisits.facts(style))
-                .photos(IntStream.rangeClosed(1, 3)
-                        .mapToObj(id -> TestVisits.photo(id, MediaKind.PHOTO, 4000, 3000))
+        VisitRecord visit = new VisitParts(facts())
+                .photos(IntStream.rangeClosed(1, PHOTOS)
+                        .mapToObj(id -> TestVisits.photo(
+                                id, MediaKind.PHOTO, id % 3 == 0 ? 3000 : 4000, id % 3 == 0 ? 4000 : 3000))
                         .toList())
                 .pins(TestVisits.rows(pins))
                 .readings(TestVisits.rows(readings))

@@ -5,10 +5,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import quarterlight.car.FinishProfile;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
@@ -22,15 +24,25 @@ import quarterlight.visit.trial.SignKind;
  *
  * @param truth by zone: true if it was refinished
  * @param filler by zone: true if it holds filler
+ * @param touched zones on whose filler a reading was taken
  */
-record DrawnCar(String name, FinishEvidence evidence, Map<ZoneId, Boolean> truth, Map<ZoneId, Boolean> filler) {
+record DrawnCar(
+        String name,
+        FinishEvidence evidence,
+        Map<ZoneId, Boolean> truth,
+        Map<ZoneId, Boolean> filler,
+        Set<ZoneId> touched) {
     static DrawnCar read(Path folder) throws IOException {
         Map<ZoneId, Boolean> truth = new LinkedHashMap<>();
         Map<ZoneId, Boolean> filler = new LinkedHashMap<>();
+        Set<ZoneId> touched = new HashSet<>();
         for (Map<String, String> row : rows(folder.resolve("truth.csv"))) {
             ZoneId zone = new ZoneId(row.get("zone"));
             truth.put(zone, row.get("finish").equals("refinished"));
             filler.put(zone, row.get("filler").equals("yes"));
+            if (!row.get("places_on_filler").equals("0")) {
+                touched.add(zone);
+            }
         }
         Map<String, String> facts = new LinkedHashMap<>();
         for (String line : Files.readAllLines(folder.resolve("facts.txt"))) {
@@ -78,7 +90,7 @@ record DrawnCar(String name, FinishEvidence evidence, Map<ZoneId, Boolean> truth
                 Worded.find(FinishProfile.class, facts.get("finish")).orElseThrow();
         double range = Double.parseDouble(facts.getOrDefault("gauge-range", "2000"));
         FinishEvidence evidence = new FinishEvidence(profile, new Thickness(range), zones);
-        return new DrawnCar(folder.getFileName().toString(), evidence, truth, filler);
+        return new DrawnCar(folder.getFileName().toString(), evidence, truth, filler, touched);
     }
 
     private static ZoneEvidence zone(
@@ -106,14 +118,7 @@ record DrawnCar(String name, FinishEvidence evidence, Map<ZoneId, Boolean> truth
         List<ViewPoint> places =
                 ofValues.stream().filter(points::containsKey).map(points::get).toList();
         return new ZoneEvidence(
-                id,
-                true,
-                um,
-                over,
-                none,
-                signs,
-                Optional.empty(),
-                places.size() == ofValues.size() && !Boolean.getBoolean("noplaces") ? places : List.of());
+                id, true, um, over, none, signs, Optional.empty(), Boolean.getBoolean("noplaces") ? List.of() : places);
     }
 
     private static List<Map<String, String>> rows(Path file) throws IOException {

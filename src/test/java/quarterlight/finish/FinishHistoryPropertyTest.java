@@ -217,11 +217,4 @@ class FinishHistoryPropertyTest {
             assertThat(zone.notFactory()).isBetween(least, most);
         }
     }
-
-    @Test
-    void spotsThatMissAPatchMakeItLessLikelyButNeverImpossible() {
-        assertThat(ZoneReport.missed(1e6, 0)).isEqualTo(1);
-        assertThat(ZoneReport.missed(1e6, 10)).isCloseTo(Math.pow(1 - 7853.98 / 1e6, 10), within(1e-6));
-        assertThat(ZoneReport.missed(1e6, 100)).isGreaterThan(.4);
-    }
 }

@@ -58,11 +58,17 @@ final class MonteCarlo {
 
     /** Refinish and repair likelihood of the first panel. */
     double[] first(List<Door> doors, int states) {
+        return first(doors, states, Map.of());
+    }
+
+    /** The same where some numbers are known: their standard normal scores. */
+    double[] first(List<Door> doors, int states, Map<JudgedNumber, Double> held) {
         double[] stories = new double[8];
         for (int n = 0; n < states; n++) {
             ProcessModel model = ProcessModel.values()[random.nextInt(4)];
             for (JudgedNumber judged : JudgedNumber.values()) {
-                number.put(judged, judged.at(random.nextGaussian() + model.shift(judged)));
+                double score = random.nextGaussian() + model.shift(judged);
+                number.put(judged, judged.at(held.getOrDefault(judged, score)));
             }
             state(doors, stories);
         }

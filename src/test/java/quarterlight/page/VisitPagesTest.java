@@ -97,7 +97,7 @@ class VisitPagesTest {
         Findings findings = Findings.of(
                 visit,
                 ZoneTable.load(),
-                NominalAreas.of(diagram, visit.facts().car().dimensions()),
+                NominalAreas.sizes(diagram, visit.facts().car().dimensions()),
                 DatePatternTable.load());
         return new VisitPages(findings, diagram, id -> Optional.empty()).write(folder, paper, Progress.NONE);
     }
@@ -137,7 +137,7 @@ class VisitPagesTest {
         Findings car = Findings.of(
                 visit,
                 ZoneTable.load(),
-                NominalAreas.of(diagram, visit.facts().car().dimensions()),
+                NominalAreas.sizes(diagram, visit.facts().car().dimensions()),
                 DatePatternTable.load());
         beside(car, car, diagram).write(folder, Paper.LETTER);
         byte[] pdf = Files.readAllBytes(folder.resolve("compare.pdf"));
@@ -212,7 +212,7 @@ class VisitPagesTest {
         return Findings.of(
                 visit,
                 ZoneTable.load(),
-                NominalAreas.of(diagram, visit.facts().car().dimensions()),
+                NominalAreas.sizes(diagram, visit.facts().car().dimensions()),
                 DatePatternTable.load());
     }
 

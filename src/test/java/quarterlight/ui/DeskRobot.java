@@ -23,7 +23,6 @@ import org.assertj.swing.timing.Timeout;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
-import quarterlight.car.ZoneId;
 import quarterlight.cli.TestPhotos;
 import quarterlight.diagram.NominalAreas;
 import quarterlight.diagram.file.DiagramRefused;
@@ -31,11 +30,11 @@ import quarterlight.diagram.file.VisitDiagram;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.fact.FactEdits;
 import quarterlight.edit.intake.Intake;
+import quarterlight.finish.place.ZoneSizes;
 import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
 import quarterlight.task.Progress;
 import quarterlight.ui.start.SampleVisits;
-import quarterlight.units.Area;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
 
@@ -137,9 +136,9 @@ public abstract class DeskRobot {
                 .start(Map.of("car", "Tamarisk", "style", "coupe", "timezone", "UTC"), ZoneOffset.UTC);
     }
 
-    private static Map<ZoneId, Area> areas(Path visit, VisitFacts facts) {
+    private static ZoneSizes areas(Path visit, VisitFacts facts) {
         try {
-            return NominalAreas.of(VisitDiagram.of(visit, facts), facts.car().dimensions());
+            return NominalAreas.sizes(VisitDiagram.of(visit, facts), facts.car().dimensions());
         } catch (DiagramRefused e) {
             throw new IllegalStateException(e);
         }

@@ -43,6 +43,7 @@ import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.edit.fact.FactEdits;
 import quarterlight.edit.row.RowEdits;
 import quarterlight.edit.row.RowKinds;
+import quarterlight.finish.place.ZoneSizes;
 import quarterlight.store.SampleVisit;
 import quarterlight.store.VisitStore;
 import quarterlight.table.CsvFile;
@@ -331,7 +332,7 @@ class OneStepPerActionPropertyTest {
                 Texts.load(),
                 SampleVisit.CLOCK,
                 ZoneTable.load(),
-                (where, facts) -> Map.of(),
+                (where, facts) -> ZoneSizes.NONE,
                 SettingsFile.read(folder.resolve("settings/settings.properties"), Runnable::run),
                 new SwingJobRunner(workers, new NoDisplay()),
                 new Answers(),

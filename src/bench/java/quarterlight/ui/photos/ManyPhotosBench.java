@@ -33,6 +33,7 @@ import quarterlight.car.ZoneId;
 import quarterlight.diagram.ink.Ramp;
 import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.edit.fact.FactEdits;
+import quarterlight.finish.place.ZoneSizes;
 import quarterlight.photo.decode.Pictures;
 import quarterlight.store.VisitStore;
 import quarterlight.store.folder.ThumbnailStore;
@@ -218,7 +219,7 @@ public final class ManyPhotosBench {
                 Texts.load(),
                 Clock.systemUTC(),
                 ZoneTable.load(),
-                (visit, facts) -> Map.of(),
+                (visit, facts) -> ZoneSizes.NONE,
                 SettingsFile.read(folder.resolveSibling("bench-settings/settings.properties"), task -> {}),
                 new SwingJobRunner(Executors.newFixedThreadPool(3), display),
                 problems,

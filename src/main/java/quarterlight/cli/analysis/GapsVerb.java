@@ -1,8 +1,10 @@
 package quarterlight.cli.analysis;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
@@ -18,17 +20,23 @@ import quarterlight.cli.call.Visits;
 import quarterlight.cli.text.CliText;
 import quarterlight.cli.text.GapJson;
 import quarterlight.cli.text.TextTable;
+import quarterlight.cli.text.WalkDoubtsText;
 import quarterlight.coverage.Coverage;
 import quarterlight.coverage.Gap;
 import quarterlight.coverage.NeededLook;
 import quarterlight.coverage.TrialItem;
 import quarterlight.coverage.TrialList;
 import quarterlight.coverage.ZoneCoverage;
+import quarterlight.edit.spoken.VisitWalk;
 import quarterlight.rust.RustReport;
 import quarterlight.store.problem.VisitProblem;
+import quarterlight.table.TableUnreadable;
 import quarterlight.table.json.JsonObject;
+import quarterlight.table.json.WalkDoubtsJson;
 import quarterlight.thickness.ThicknessSurvey;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.MediaKind;
+import quarterlight.words.unsaid.Unsaid;
 
 /** {@code gaps}: what evidence is missing, by what one look would close, or each gap in the order of a walk round the car. */
 public final class GapsVerb implements Verb {
@@ -55,7 +63,10 @@ public final class GapsVerb implements Verb {
     public int run(ParseResult call) throws VisitProblem, CallRefused {
         VisitRecord visit = Visits.read(around, CliOptions.pathAt(call, 0));
         ZoneCatalog catalog = around.zones().get();
-        RustReport rust = RustReport.of(visit, catalog, around.areas().of(CliOptions.pathAt(call, 0), visit.facts()));
+        RustReport rust = RustReport.of(
+                visit,
+                catalog,
+                around.areas().of(CliOptions.pathAt(call, 0), visit.facts()).areas());
         List<ZoneCoverage> zones = Coverage.zones(
                 visit,
                 catalog,
@@ -66,14 +77,41 @@ public final class GapsVerb implements Verb {
         Set<ZoneId> there = zones.stream().map(zone -> zone.zone().id()).collect(Collectors.toSet());
         List<TrialItem> untried =
                 trials.untried(visit, there, trials.runs(visit).orElse(true));
+        List<Unsaid> unsaid = unsaid(visit, CliOptions.pathAt(call, 0), catalog);
         around.console()
                 .print(
                         CliOptions.isJson(call)
-                                ? json(zones, untried).text()
+                                ? json(zones, untried)
+                                        .put("not_said", WalkDoubtsJson.unsaid(unsaid))
+                                        .text()
                                 : OwnLists.remark(CliOptions.pathAt(call, 0))
                                         + told(gaps(zones), call)
-                                        + words(untried));
+                                        + words(untried)
+                                        + WalkDoubtsText.unsaid(unshown(unsaid, zones)));
         return Exit.DONE;
+    }
+
+    /** What the words of the visit leave out; empty where it has none. */
+    private List<Unsaid> unsaid(VisitRecord visit, Path folder, ZoneCatalog catalog) throws CallRefused {
+        boolean words = visit.photos().stream().anyMatch(photo -> photo.file().kind() == MediaKind.WORDS);
+        try {
+            return words
+                    ? VisitWalk.of(visit, folder, catalog, around.settings()).unsaid()
+                    : List.of();
+        } catch (TableUnreadable e) {
+            throw new CallRefused(e.getMessage());
+        }
+    }
+
+    /** Of zones never spoken of those that lack all other evidence too. */
+    private static List<Unsaid> unshown(List<Unsaid> all, List<ZoneCoverage> zones) {
+        Set<ZoneId> missing = zones.stream()
+                .filter(zone -> zone.state() == ZoneCoverage.State.MISSING)
+                .map(zone -> zone.zone().id())
+                .collect(Collectors.toSet());
+        return all.stream()
+                .flatMap(one -> one.kind() == Unsaid.Kind.NEVER_SPOKEN_OF ? one.only(missing).stream() : Stream.of(one))
+                .toList();
     }
 
     private static List<Gap> gaps(List<ZoneCoverage> zones) {

@@ -1,6 +1,7 @@
 package quarterlight.cli.analysis;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
@@ -24,6 +25,7 @@ import quarterlight.finish.history.Chances;
 import quarterlight.finish.history.FinishReason;
 import quarterlight.finish.history.Scenario;
 import quarterlight.finish.history.ZoneHistory;
+import quarterlight.finish.model.HeldNumbers;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.json.JsonObject;
 import quarterlight.thickness.ThicknessSurvey;
@@ -43,7 +45,8 @@ public final class HistoryVerb implements Verb {
             "strength",
             "refinish_score",
             "repair_score",
-            "hidden_10cm_patch");
+            "hidden_10cm_patch",
+            "hidden_10cm_patch_missed");
 
     private final CliContext around;
 
@@ -65,16 +68,17 @@ public final class HistoryVerb implements Verb {
                 OwnLists.findings(around, CliOptions.pathAt(call, 0), record).evidence();
         JointHistory joint = new FinishEngine(evidence.profile()).joint(evidence);
         List<NextMeasurement> next = joint.next();
+        Map<ZoneId, HeldNumbers.Sway> hangsOn = joint.hangsOn();
         around.console()
                 .print(
                         CliOptions.isJson(call)
-                                ? json(joint, next).text()
-                                : HistoryTable.of(joint.history(), next)
+                                ? json(joint, next, hangsOn).text()
+                                : HistoryTable.of(joint.history(), next, hangsOn)
                                         + CliText.line(ThicknessSurvey.correctionRefused(record)));
         return Exit.DONE;
     }
 
-    static JsonObject json(JointHistory joint, List<NextMeasurement> next) {
+    static JsonObject json(JointHistory joint, List<NextMeasurement> next, Map<ZoneId, HeldNumbers.Sway> hangsOn) {
         FinishHistory history = joint.history();
         boolean known = !history.zones().isEmpty();
         return car(
@@ -87,7 +91,7 @@ public final class HistoryVerb implements Verb {
                 .put(
                         "zones",
                         joint.evidence().zones().stream()
-                                .map(zone -> zone(history, zone.zone()))
+                                .map(zone -> zone(history, zone.zone(), hangsOn))
                                 .toList())
                 .put("measure_next", next.stream().map(HistoryVerb::next).toList())
                 .put("remarks", history.remarks())
@@ -116,12 +120,20 @@ public final class HistoryVerb implements Verb {
                 .put("spots", next.spots())
                 .put("settles", next.settles())
                 .put("kind", next.why().word())
-                .put("expected_bits", next.expectedBits());
+                .put("expected_bits", next.expectedBits())
+                .put(
+                        "places",
+                        next.places().stream()
+                                .map(place -> new JsonObject()
+                                        .put("view", place.view().word())
+                                        .put("x", place.x())
+                                        .put("y", place.y()))
+                                .toList());
     }
 
-    private static JsonObject zone(FinishHistory history, ZoneId id) {
+    private static JsonObject zone(FinishHistory history, ZoneId id, Map<ZoneId, HeldNumbers.Sway> hangsOn) {
         return history.zone(id)
-                .map(HistoryVerb::zone)
+                .map(zone -> zone(zone, hangsOn.get(id)))
                 .orElseGet(() -> unknown(history.prior(id).orElseThrow()));
     }
 
@@ -135,7 +147,7 @@ public final class HistoryVerb implements Verb {
                 "prior", new JsonObject().put("not_factory", prior.notFactory()).put("filler", prior.filler()));
     }
 
-    private static JsonObject zone(ZoneHistory zone) {
+    private static JsonObject zone(ZoneHistory zone, HeldNumbers.Sway sway) {
         Chances chances = zone.chances();
         JsonObject jury = new JsonObject();
         zone.jury()
@@ -161,12 +173,13 @@ public final class HistoryVerb implements Verb {
                 .put(
                         "hangs_on",
                         new JsonObject()
-                                .put("number", zone.sway().number().word())
-                                .put("meaning", zone.sway().number().meaning())
-                                .put("refinish_if_low", zone.sway().low())
-                                .put("refinish_if_high", zone.sway().high())
-                                .put("would_turn", zone.hangsOnAssumption()))
-                .put("hidden_10cm_patch", zone.hiddenPatch())
+                                .put("number", sway.number().word())
+                                .put("meaning", sway.number().meaning())
+                                .put("refinish_if_low", sway.low())
+                                .put("refinish_if_high", sway.high())
+                                .put("would_turn", sway.turns()))
+                .put("hidden_10cm_patch", zone.hiddenPatch().map(ZoneHistory.HiddenPatch::chance))
+                .put("hidden_10cm_patch_missed", zone.hiddenPatch().map(ZoneHistory.HiddenPatch::missed))
                 .put("reasons", zone.reasons().stream().map(HistoryVerb::reason).toList());
     }
 

@@ -44,7 +44,9 @@ public final class RustVerb implements Verb {
     public int run(ParseResult call) throws VisitProblem {
         VisitRecord record = Visits.read(around, CliOptions.pathAt(call, 0));
         RustReport report = RustReport.of(
-                record, around.zones().get(), around.areas().of(CliOptions.pathAt(call, 0), record.facts()));
+                record,
+                around.zones().get(),
+                around.areas().of(CliOptions.pathAt(call, 0), record.facts()).areas());
         around.console().print(CliOptions.isJson(call) ? json(report, record).text() : table(report));
         return Exit.DONE;
     }

@@ -1,7 +1,9 @@
 package quarterlight.cli.analysis;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import quarterlight.car.ZoneCatalog;
@@ -25,6 +27,9 @@ import quarterlight.visit.VisitRecord;
 
 /** {@code zones}: statistics of the readings of each zone. */
 public final class ZonesVerb implements Verb {
+    /** From this chance down a step within a panel is told in words. */
+    private static final double STEP_LEVEL = .05;
+
     private static final double MIL = ThicknessUnit.MIL.toUm(1);
 
     private final CliContext around;
@@ -50,7 +55,9 @@ public final class ZonesVerb implements Verb {
                 .print(
                         CliOptions.isJson(call)
                                 ? analyzed(record, survey, catalog).text()
-                                : table(survey) + CliText.line(ThicknessSurvey.correctionRefused(record)));
+                                : table(survey)
+                                        + differences(record, survey, catalog)
+                                        + CliText.line(ThicknessSurvey.correctionRefused(record)));
         return Exit.DONE;
     }
 
@@ -80,6 +87,47 @@ public final class ZonesVerb implements Verb {
                                         .put("step_um", step.found().stepUm())
                                         .put("p", step.found().p()))
                                 .toList());
+    }
+
+    /** What stands out when panels are set against one another, in words; empty if nothing does. */
+    private static String differences(VisitRecord record, ThicknessSurvey survey, ZoneCatalog catalog) {
+        CarThickness car = CarThickness.of(survey, catalog);
+        PanelAnalyses panels = PanelAnalyses.of(record, survey, catalog);
+        List<String> lines = new ArrayList<>();
+        car.sides()
+                .forEach(pair -> difference(
+                        lines, pair.left().value() + " less " + pair.right().value(), pair.difference()));
+        panels.neighbors()
+                .forEach(one ->
+                        difference(lines, one.zone().value() + " less the panels that meet it", one.difference()));
+        panels.horizontal().ifPresent(found -> difference(lines, "level panels less upright ones", found));
+        panels.steps().stream()
+                .filter(step -> step.found().p() <= STEP_LEVEL)
+                .forEach(step -> lines.add(String.format(
+                        Locale.US,
+                        "  step in %s at %s edge (%s = %.2f): %+.0f um, chance %.3f",
+                        step.zone(),
+                        step.found().alongX() ? "an upright" : "a level",
+                        step.found().alongX() ? "x" : "y",
+                        step.found().at(),
+                        step.found().stepUm(),
+                        step.found().p())));
+        int looks = car.sides().size()
+                + panels.neighbors().size()
+                + (panels.horizontal().isPresent() ? 1 : 0)
+                + panels.steps().size();
+        return lines.isEmpty()
+                ? ""
+                : "\nDifferences beyond their 95 % interval, of " + looks
+                        + " looked at (of 20 without any difference, one shows by chance):\n" + String.join("\n", lines)
+                        + "\n";
+    }
+
+    private static void difference(List<String> lines, String what, MeanDifference found) {
+        if (found.isClear()) {
+            lines.add(String.format(
+                    Locale.US, "  %s: %+.0f um (%+.0f to %+.0f)", what, found.difference(), found.low(), found.high()));
+        }
     }
 
     private static List<JsonObject> against(List<CarThickness.Against> all) {

@@ -2,16 +2,14 @@ package quarterlight.cli.call;
 
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
 import quarterlight.car.ZoneCatalog;
-import quarterlight.car.ZoneId;
 import quarterlight.cli.text.Console;
+import quarterlight.finish.place.ZoneSizes;
 import quarterlight.store.TakeoverReport;
 import quarterlight.store.VisitOpening;
-import quarterlight.units.Area;
 import quarterlight.visit.VisitFacts;
 
 /**
@@ -44,11 +42,11 @@ public record CliContext(
         Objects.requireNonNull(diagrams, "diagrams");
     }
 
-    /** Nominal areas by the diagram of a visit. */
+    /** Nominal areas and outlines by the diagram of a visit. */
     @FunctionalInterface
     public interface Areas {
         /** @param folder of the visit */
-        Map<ZoneId, Area> of(Path folder, VisitFacts facts);
+        ZoneSizes of(Path folder, VisitFacts facts);
     }
 
     /** The same with another console. */

@@ -21,6 +21,7 @@ import quarterlight.cli.call.Verb;
 import quarterlight.cli.call.Visits;
 import quarterlight.cli.text.CliText;
 import quarterlight.cli.text.TextTable;
+import quarterlight.cli.text.WalkDoubtsText;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.spoken.DraftDropping;
 import quarterlight.edit.spoken.DraftKeeping;
@@ -28,14 +29,17 @@ import quarterlight.edit.spoken.DraftLine;
 import quarterlight.edit.spoken.DraftTeaching;
 import quarterlight.edit.spoken.SpokenQuote;
 import quarterlight.edit.spoken.VisitWalk;
+import quarterlight.edit.spoken.WalkContradictions;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.TableUnreadable;
 import quarterlight.table.cell.RowContext;
 import quarterlight.table.json.DraftsJson;
 import quarterlight.table.json.JsonObject;
+import quarterlight.table.json.WalkDoubtsJson;
 import quarterlight.visit.VisitRecord;
 import quarterlight.words.Draft;
+import quarterlight.words.clash.Contradiction;
 
 /** {@code listen}: drafts of evidence worked out from the words of a visit; {@code --keep} makes rows of some. */
 public final class ListenVerb implements Verb {
@@ -105,13 +109,19 @@ public final class ListenVerb implements Verb {
         DraftDropping.dropped(visit, walk).forEach(id -> states.put(id, "dropped"));
         Set<String> kept = DraftKeeping.kept(visit, walk);
         kept.forEach(id -> states.put(id, "kept"));
+        List<Contradiction> against = WalkContradictions.of(visit, walk);
         if (CliOptions.isJson(call)) {
             around.console()
                     .print(DraftsJson.of(walk.drafts(), states)
+                            .put("not_said", WalkDoubtsJson.unsaid(walk.unsaid()))
+                            .put("contradictions", WalkDoubtsJson.contradictions(against))
                             .put("remarks", walk.remarks())
                             .text());
         } else {
-            around.console().print(table(walk, states));
+            around.console()
+                    .print(table(walk, states)
+                            + WalkDoubtsText.unsaid(walk.unsaid())
+                            + WalkDoubtsText.contradictions(against));
         }
         return Exit.DONE;
     }

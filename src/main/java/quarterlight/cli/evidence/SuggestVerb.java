@@ -24,8 +24,10 @@ import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.diagram.file.VisitDiagram;
 import quarterlight.edit.intake.VisitThumbnails;
 import quarterlight.edit.list.WalkHabitStore;
+import quarterlight.edit.spoken.WalkPlaces;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
+import quarterlight.table.TableUnreadable;
 import quarterlight.table.json.JsonObject;
 import quarterlight.units.Numerals;
 import quarterlight.visit.VisitFacts;
@@ -38,6 +40,7 @@ import quarterlight.walk.WalkModel;
 import quarterlight.walk.WalkShots;
 import quarterlight.walk.ZoneKin;
 import quarterlight.walk.ZoneSuggestions;
+import quarterlight.walk.said.PlaceSaid;
 
 /** {@code suggest}: likely zones of each photo that is not pinned, from the walk round the car. */
 public final class SuggestVerb implements Verb {
@@ -65,13 +68,14 @@ public final class SuggestVerb implements Verb {
         }
         WalkHabitStore.Known known = new WalkHabitStore(around.settings()).of(visit);
         List<Zone> zones = around.zones().get().zonesOf(visit.facts().car().body());
+        List<PlaceSaid> said = said(visit, CliOptions.pathAt(call, 0));
         Map<PhotoId, List<Suggestion>> suggested = new ZoneSuggestions(
                         zones.stream().map(Zone::id).toList(),
                         nextDoor(CliOptions.pathAt(call, 0), visit.facts()),
                         ZoneKin.of(zones),
                         known.habits(),
                         WalkModel.V4)
-                .suggest(shots);
+                .suggest(shots, said);
         Set<PhotoId> pinned = WalkShots.pins(visit).keySet();
         List<Photo> unpinned = visit.photos().stream()
                 .filter(photo -> photo.setAside().isEmpty())
@@ -81,9 +85,17 @@ public final class SuggestVerb implements Verb {
         around.console()
                 .print(
                         CliOptions.isJson(call)
-                                ? json(unpinned, suggested, known).text()
-                                : table(unpinned, suggested) + told(known));
+                                ? json(unpinned, suggested, known, said).text()
+                                : table(unpinned, suggested) + told(known, said));
         return Exit.DONE;
+    }
+
+    private List<PlaceSaid> said(VisitRecord visit, Path folder) throws CallRefused {
+        try {
+            return WalkPlaces.of(visit, folder, around.zones().get(), around.settings());
+        } catch (TableUnreadable e) {
+            throw new CallRefused(e.getMessage());
+        }
     }
 
     private static Map<ZoneId, Set<ZoneId>> nextDoor(Path folder, VisitFacts facts) throws CallRefused {
@@ -101,9 +113,13 @@ public final class SuggestVerb implements Verb {
     }
 
     private static JsonObject json(
-            List<Photo> unpinned, Map<PhotoId, List<Suggestion>> suggested, WalkHabitStore.Known known) {
+            List<Photo> unpinned,
+            Map<PhotoId, List<Suggestion>> suggested,
+            WalkHabitStore.Known known,
+            List<PlaceSaid> said) {
         return new JsonObject()
                 .put("earlier_visits", known.visits())
+                .put("spoken_places", said.size())
                 .put("remarks", known.remarks())
                 .put(
                         "photos",
@@ -121,12 +137,17 @@ public final class SuggestVerb implements Verb {
                                 .toList());
     }
 
-    /** What the suggestions know of earlier visits, and what of it could not be read. */
-    private static String told(WalkHabitStore.Known known) {
+    /** What the suggestions know of earlier visits and of words, and what of it could not be read. */
+    private static String told(WalkHabitStore.Known known, List<PlaceSaid> said) {
         String visits = known.visits() == 0
                 ? ""
                 : "Learnt from " + Numerals.count(known.visits(), "earlier visit", "earlier visits") + ".\n";
-        return visits + known.remarks().stream().map(remark -> remark + "\n").collect(Collectors.joining());
+        String words = said.isEmpty()
+                ? ""
+                : "What was said at " + Numerals.count(said.size(), "moment", "moments") + " counts too.\n";
+        return visits
+                + words
+                + known.remarks().stream().map(remark -> remark + "\n").collect(Collectors.joining());
     }
 
     private static String table(List<Photo> unpinned, Map<PhotoId, List<Suggestion>> suggested) {

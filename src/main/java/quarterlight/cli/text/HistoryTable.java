@@ -2,13 +2,17 @@ package quarterlight.cli.text;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
+import quarterlight.car.ZoneId;
 import quarterlight.finish.FinishCautions;
 import quarterlight.finish.FinishHistory;
 import quarterlight.finish.NextMeasurement;
 import quarterlight.finish.history.Chances;
 import quarterlight.finish.history.FinishReason;
 import quarterlight.finish.history.ZoneHistory;
+import quarterlight.finish.model.HeldNumbers;
 import quarterlight.units.Numerals;
 import quarterlight.units.ThicknessUnit;
 
@@ -20,7 +24,7 @@ public final class HistoryTable {
 
     private HistoryTable() {}
 
-    public static String of(FinishHistory history, List<NextMeasurement> next) {
+    public static String of(FinishHistory history, List<NextMeasurement> next, Map<ZoneId, HeldNumbers.Sway> hangsOn) {
         StringBuilder out = new StringBuilder();
         out.append("Finish profile ").append(history.profile().word());
         if (history.zones().isEmpty()) {
@@ -28,7 +32,7 @@ public final class HistoryTable {
         } else {
             addKnown(out, history);
         }
-        addBelow(out, history, next);
+        addBelow(out, history, next, hangsOn);
         out.append("\nAll figures in percent.");
         FinishCautions.texts().forEach(text -> out.append(' ').append(text));
         return out.append('\n').toString();
@@ -70,7 +74,11 @@ public final class HistoryTable {
     }
 
     /** What stands below the table: zones of which nothing is known, remarks, what findings hang on, where to measure. */
-    private static void addBelow(StringBuilder out, FinishHistory history, List<NextMeasurement> next) {
+    private static void addBelow(
+            StringBuilder out,
+            FinishHistory history,
+            List<NextMeasurement> next,
+            Map<ZoneId, HeldNumbers.Sway> hangsOn) {
         if (!history.priors().isEmpty()) {
             out.append("Nothing is known of ")
                     .append(history.priors().stream()
@@ -79,14 +87,18 @@ public final class HistoryTable {
                     .append(": no reading, no sign.\n");
         }
         history.remarks().forEach(remark -> out.append(remark).append('\n'));
-        history.zones().stream().filter(ZoneHistory::hangsOnAssumption).forEach(zone -> out.append(zone.zone())
-                .append(": would turn with ")
-                .append(zone.sway().number().meaning())
-                .append(" (")
-                .append(percent(zone.sway().low()))
-                .append(" to ")
-                .append(percent(zone.sway().high()))
-                .append(").\n"));
+        hangsOn.forEach((zone, sway) -> {
+            if (sway.turns()) {
+                out.append(zone)
+                        .append(": would turn with ")
+                        .append(sway.number().meaning())
+                        .append(" (")
+                        .append(percent(sway.low()))
+                        .append(" to ")
+                        .append(percent(sway.high()))
+                        .append(").\n");
+            }
+        });
         out.append("\nWhere to measure next:\n");
         next.stream().limit(SHOWN_NEXT).forEach(one -> out.append("  ")
                 .append(one.zone())
@@ -94,7 +106,20 @@ public final class HistoryTable {
                 .append(Numerals.count(one.spots(), "spot", "spots"))
                 .append(": ")
                 .append(one.about())
+                .append(places(one))
                 .append('\n'));
+    }
+
+    /** Where the spots belong, as a table of readings names places. */
+    private static String places(NextMeasurement next) {
+        return next.places().isEmpty()
+                ? ""
+                : " Place" + (next.places().size() > 1 ? "s" : "") + " ("
+                        + next.places().get(0).view().word() + " view, x y): "
+                        + next.places().stream()
+                                .map(place -> String.format(Locale.US, "%.2f %.2f", place.x(), place.y()))
+                                .collect(Collectors.joining("; "))
+                        + ".";
     }
 
     private static String percent(double share) {

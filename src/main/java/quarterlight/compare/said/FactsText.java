@@ -29,12 +29,19 @@ import quarterlight.visit.statement.Statement;
  */
 public record FactsText(
         boolean known, boolean evident, List<String> lines, OptionalDouble level, List<PhotoId> photos) {
+    /** Letters that take more room than a photo beside them. */
+    private static final int LONG = 900;
+
     public FactsText {
         lines = List.copyOf(lines);
         photos = List.copyOf(photos);
         if (lines.isEmpty()) {
             throw new IllegalArgumentException("a place is never left blank");
         }
+    }
+
+    boolean isLong() {
+        return lines.stream().mapToInt(String::length).sum() > LONG;
     }
 
     static FactsText none(String place) {

@@ -41,4 +41,9 @@ public record PlaceText(
     public boolean hasPhotos() {
         return !a.photos().isEmpty() || !b.photos().isEmpty();
     }
+
+    /** Whether so much is known of it that it may not fit on what a page has left. */
+    public boolean isLong() {
+        return a.isLong() || b.isLong();
+    }
 }

@@ -8,7 +8,6 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Future;
@@ -18,7 +17,6 @@ import quarterlight.archive.signature.PublicHalf;
 import quarterlight.archive.signature.SigningKeyFile;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.car.ZoneCatalog;
-import quarterlight.car.ZoneId;
 import quarterlight.coverage.Coverage;
 import quarterlight.coverage.CoverageRules;
 import quarterlight.coverage.Gap;
@@ -31,7 +29,9 @@ import quarterlight.diagram.file.VisitDiagram;
 import quarterlight.edit.archive.MadeArchives;
 import quarterlight.edit.intake.VisitThumbnails;
 import quarterlight.edit.list.VisitLists;
+import quarterlight.edit.spoken.SaidQuotes;
 import quarterlight.findings.Findings;
+import quarterlight.finish.place.ZoneSizes;
 import quarterlight.marks.code.DatePatterns;
 import quarterlight.matters.Matters;
 import quarterlight.page.Anchor;
@@ -62,7 +62,6 @@ import quarterlight.table.list.CoverageTable;
 import quarterlight.table.list.DatePatternTable;
 import quarterlight.table.list.TrialTable;
 import quarterlight.task.Progress;
-import quarterlight.units.Area;
 import quarterlight.visit.ReportLength;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
@@ -71,14 +70,14 @@ import quarterlight.visit.WithheldFiles;
 /** What is worked out of visits and the pages made of it, the same for the window and the command line. Immutable. */
 public final class VisitWork {
     private final ZoneCatalog catalog;
-    private final BiFunction<Path, VisitFacts, Map<ZoneId, Area>> areas;
+    private final BiFunction<Path, VisitFacts, ZoneSizes> areas;
     private final Path settings;
 
     /**
      * @param areas nominal areas of the zones of a visit in a folder
      * @param settings folder of the user's own lists
      */
-    public VisitWork(ZoneCatalog catalog, BiFunction<Path, VisitFacts, Map<ZoneId, Area>> areas, Path settings) {
+    public VisitWork(ZoneCatalog catalog, BiFunction<Path, VisitFacts, ZoneSizes> areas, Path settings) {
         this.catalog = Objects.requireNonNull(catalog, "catalog");
         this.areas = Objects.requireNonNull(areas, "areas");
         this.settings = Objects.requireNonNull(settings, "settings");
@@ -227,6 +226,7 @@ public final class VisitWork {
             new ReportPages(findings, diagram, places, gaps, matters, pictures)
                     .anchoredBy(anchor)
                     .holdingBack(WithheldFiles.of(whole).sentence(whole))
+                    .quoting(SaidQuotes.of(whole, visit, folder, catalog, settings))
                     .startingWith(brief)
                     .write(out, choice, photos, workers);
             for (Future<Path> page : drawn) {

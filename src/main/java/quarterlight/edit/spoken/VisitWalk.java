@@ -23,18 +23,28 @@ import quarterlight.visit.VisitRecord;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.Photo;
 import quarterlight.words.Draft;
+import quarterlight.words.unsaid.Unsaid;
 
 /**
  * All that was said at a visit, as one walk: every file of words in it that was not set aside. Parts stand in the order in which their films and memos
  * were recorded if all of these tell a time, else in the order in which they came.
  *
+ * @param spoken what was said
  * @param parts by the source that their drafts name
  * @param remarks what is odd, or could not be read, in sentences
  */
-public record VisitWalk(List<Draft> drafts, Map<String, Part> parts, List<String> remarks) {
+public record VisitWalk(SpokenWalk spoken, Map<String, Part> parts, List<String> remarks) {
     public VisitWalk {
-        drafts = List.copyOf(drafts);
         remarks = List.copyOf(remarks);
+    }
+
+    public List<Draft> drafts() {
+        return spoken.drafts();
+    }
+
+    /** What the words leave out. */
+    public List<Unsaid> unsaid() {
+        return spoken.unsaid();
     }
 
     /**
@@ -99,7 +109,7 @@ public record VisitWalk(List<Draft> drafts, Map<String, Part> parts, List<String
         }
         SpokenWalk walk = SpokenWalk.ofParts(reads, visit.facts().car(), zones, settings);
         remarks.addAll(walk.remarks());
-        return new VisitWalk(walk.drafts(), parts, remarks);
+        return new VisitWalk(walk, parts, remarks);
     }
 
     private static List<Part> inOrder(VisitRecord visit) {

@@ -1,5 +1,5 @@
 /**
- * Answers: what can a user do with the words of a spoken walk? Take them in, hear drafts of evidence in them, and keep some.
+ * Answers: what can a user do with the words of a spoken walk? Take them in, hear drafts of evidence in them, keep some, and hear what they leave open.
  * <p>Uses {@code edit} and what edits use. Read {@link quarterlight.edit.spoken.VisitWalk} first.
  *
  * <p>Decided in docs/decisions: 0189, 0228, 0232.

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import quarterlight.car.ZoneId;
-import quarterlight.finish.model.PanelStories;
 import quarterlight.finish.number.LifeStory;
 import quarterlight.finish.number.ProcessModel;
 
@@ -24,8 +23,7 @@ import quarterlight.finish.number.ProcessModel;
  * @param reasons what moved it, heaviest first
  * @param stories every story with its probability, likeliest first
  * @param jury what each process model says
- * @param sway the judged number that moves the refinish likelihood most
- * @param hiddenPatch chance of a patch of filler, 10 cm across, that no spot stands on; empty without the zone's area
+ * @param hiddenPatch what is to be feared of a patch of filler that no spot stands on; empty without the zone's area
  */
 public record ZoneHistory(
         ZoneId zone,
@@ -39,12 +37,19 @@ public record ZoneHistory(
         List<FinishReason> reasons,
         List<Story> stories,
         Map<ProcessModel, Verdict> jury,
-        PanelStories.Sway sway,
-        Optional<Double> hiddenPatch) {
-    private static final double EVEN = .5;
-
+        Optional<HiddenPatch> hiddenPatch) {
     /** One story and its probability. */
     public record Story(LifeStory story, double chance) {}
+
+    /**
+     * A patch of filler, 10 cm across, that no spot stands on.
+     *
+     * @param chance that there is one
+     * @param missed share of the places of such a patch at which all spots miss it
+     * @param spots how many spots there are
+     * @param placed of how many of them the place on the panel is known
+     */
+    public record HiddenPatch(double chance, double missed, int spots, int placed) {}
 
     /** What one process model says: refinish and repair likelihood. */
     public record Verdict(double notFactory, double filler) {}
@@ -52,7 +57,6 @@ public record ZoneHistory(
     public ZoneHistory {
         Objects.requireNonNull(zone, "zone");
         Objects.requireNonNull(chances, "chances");
-        Objects.requireNonNull(sway, "sway");
         Objects.requireNonNull(hiddenPatch, "hiddenPatch");
         reasons = List.copyOf(reasons);
         stories = List.copyOf(stories);
@@ -94,13 +98,6 @@ public record ZoneHistory(
     /** The strength of the zone's own evidence on refinishing, in the words of the published scale. */
     public EvidenceStrength strength() {
         return EvidenceStrength.ofLog10(log10LrOwn);
-    }
-
-    /** True if the finding turns to its opposite where the judged number that moves it most lies at one side. */
-    public boolean hangsOnAssumption() {
-        double least = Math.min(sway.low(), sway.high());
-        double most = Math.max(sway.low(), sway.high());
-        return least < EVEN && most >= EVEN;
     }
 
     private static int score(double chance) {

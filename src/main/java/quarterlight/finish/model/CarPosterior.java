@@ -27,9 +27,21 @@ public final class CarPosterior {
     /** Factor that brings the sums of a draw to the scale of all. */
     final double[] scales;
 
-    private CarPosterior(Draws draws, List<Panel> panels, CarSums[] sums, double[][][][] signs, double[] logs) {
+    private final PanelTable[] tables;
+    private final FactoryLevel prior;
+
+    private CarPosterior(
+            Draws draws,
+            List<Panel> panels,
+            PanelTable[] tables,
+            FactoryLevel prior,
+            CarSums[] sums,
+            double[][][][] signs,
+            double[] logs) {
         this.draws = draws;
         this.panels = panels;
+        this.tables = tables;
+        this.prior = prior;
         this.sums = sums;
         this.signs = signs;
         double most = Arrays.stream(logs).max().orElse(0);
@@ -51,7 +63,15 @@ public final class CarPosterior {
         PanelTable[] tables = panels.stream()
                 .map(panel -> panel.spotsMil().isEmpty() ? null : PanelTable.of(panel))
                 .toArray(PanelTable[]::new);
-        FactoryLevel prior = FactoryLevel.of(profile);
+        return of(panels, tables, FactoryLevel.of(profile), draws);
+    }
+
+    /** The same car by other draws. */
+    CarPosterior with(Draws others) {
+        return of(panels, tables, prior, others);
+    }
+
+    private static CarPosterior of(List<Panel> panels, PanelTable[] tables, FactoryLevel prior, Draws draws) {
         CarSums[] sums = new CarSums[draws.count()];
         double[][][][] signs = new double[draws.count()][][][];
         double[] logs = new double[draws.count()];
@@ -61,7 +81,7 @@ public final class CarPosterior {
             signs[d] = car.signs;
             logs[d] = sums[d].reference + Math.log(sums[d].total);
         }
-        return new CarPosterior(draws, panels, sums, signs, logs);
+        return new CarPosterior(draws, panels, tables, prior, sums, signs, logs);
     }
 
     private static void normalize(double[] weights) {

@@ -1,6 +1,7 @@
 package quarterlight.finish.model;
 
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import quarterlight.finish.number.JudgedNumber;
 import quarterlight.finish.number.ProcessModel;
@@ -36,6 +37,40 @@ public final class Draws {
             }
         }
         signs = new SignTable(this);
+    }
+
+    private Draws(double[][] scores, double[][] values) {
+        this.scores = scores;
+        this.values = values;
+        signs = new SignTable(this);
+    }
+
+    /**
+     * The same draws with one number held in all of them: what is said if it is known to be so, all others as uncertain as before.
+     *
+     * @param score standard normal score of the number: -1.645 is its low end, 1.645 its high end
+     */
+    public Draws holding(JudgedNumber number, double score) {
+        double[][] heldScores = new double[values.length][];
+        double[][] heldValues = new double[values.length][];
+        for (int d = 0; d < values.length; d++) {
+            heldScores[d] = scores[d].clone();
+            heldValues[d] = values[d].clone();
+            heldScores[d][number.ordinal()] = score;
+            heldValues[d][number.ordinal()] = number.at(score);
+        }
+        return new Draws(heldScores, heldValues);
+    }
+
+    /** One of so many groups of draws; a group holds one draw of each {@link ProcessModel}. */
+    Draws every(int groups) {
+        int views = ProcessModel.values().length;
+        int[] kept = IntStream.range(0, values.length)
+                .filter(d -> Math.floorDiv(d, views) % groups == 0)
+                .toArray();
+        return new Draws(
+                IntStream.of(kept).mapToObj(d -> scores[d]).toArray(double[][]::new),
+                IntStream.of(kept).mapToObj(d -> values[d]).toArray(double[][]::new));
     }
 
     SignTable signs() {

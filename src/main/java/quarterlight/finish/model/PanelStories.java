@@ -5,9 +5,9 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import quarterlight.finish.number.JudgedNumber;
 import quarterlight.finish.number.LifeStory;
 import quarterlight.finish.number.ProcessModel;
+import quarterlight.finish.number.StoryNumber;
 import quarterlight.visit.trial.SignKind;
 
 /** The stories of one panel as a {@link CarPosterior} has them, with any part of the evidence left out. Immutable. */
@@ -82,6 +82,49 @@ public final class PanelStories {
         Map<SignKind, double[]> all = new EnumMap<>(SignKind.class);
         panel.signs().keySet().forEach(sign -> all.put(sign, normalized(stories[sign.ordinal()])));
         return all;
+    }
+
+    /**
+     * The chance of a patch of filler that all spots miss. The finish beside it is what the story of a patch has: refinished
+     * over the earlier finish, left as it was, or sanded level; so the spots speak for it as loudly as they do for those.
+     *
+     * @param missed share of its places at which the spots miss it, above 0 to 1
+     */
+    public double unseenPatch(double missed) {
+        double unseen = 0;
+        double all = 0;
+        for (int d = 0; d < car.sums.length; d++) {
+            for (int kind = 0; kind < 2; kind++) {
+                double[] measured = car.sums[d].measured[kind][index];
+                double[] open = car.sums[d].open[kind][index];
+                double[] factors = car.signs[d][kind][index];
+                double beside = kind == 0 ? besideOnSome(measured, open) : besideOnWhole(measured, open);
+                int patch = LifeStory.PATCH.ordinal();
+                unseen += car.scales[d] * missed * beside * open[patch] * factors[patch];
+                for (int s = 0; s < STORIES; s++) {
+                    all += car.scales[d] * measured[s] * factors[s];
+                }
+            }
+        }
+        return unseen / (unseen + all);
+    }
+
+    private static double besideOnSome(double[] measured, double[] open) {
+        return StoryNumber.PATCH_OVER.value() * ratio(measured, open, LifeStory.OVER)
+                + StoryNumber.PATCH_AS_WAS.value() * ratio(measured, open, LifeStory.FACTORY)
+                + StoryNumber.PATCH_LEVELLED.value() * ratio(measured, open, LifeStory.LEVELLED);
+    }
+
+    /** On a car refinished whole a patch lies under the job. */
+    private static double besideOnWhole(double[] measured, double[] open) {
+        int over = LifeStory.OVER.ordinal();
+        int stripped = LifeStory.STRIPPED.ordinal();
+        double prior = open[over] + open[stripped];
+        return prior > 0 ? (measured[over] + measured[stripped]) / prior : 0;
+    }
+
+    private static double ratio(double[] measured, double[] open, LifeStory story) {
+        return open[story.ordinal()] > 0 ? measured[story.ordinal()] / open[story.ordinal()] : 0;
     }
 
     public double[] withoutRust() {
@@ -189,37 +232,5 @@ public final class PanelStories {
             said.put(model, new double[] {1 - all[0], filler(all)});
         }
         return said;
-    }
-
-    /** A judged number and the score with it in its lower and in its upper third. */
-    public record Sway(JudgedNumber number, double low, double high) {
-        public double reach() {
-            return Math.abs(high - low);
-        }
-    }
-
-    /** The judged number that moves the refinish likelihood most. */
-    public Sway sway() {
-        double[] scores = refinish;
-        Sway most = null;
-        for (JudgedNumber number : JudgedNumber.values()) {
-            double[] sum = new double[2];
-            double[] weight = new double[2];
-            for (int d = 0; d < scores.length; d++) {
-                double score = car.draws.score(d, number);
-                if (Math.abs(score) > .43) {
-                    int side = score > 0 ? 1 : 0;
-                    sum[side] += car.bandWeights[d] * scores[d];
-                    weight[side] += car.bandWeights[d];
-                }
-            }
-            if (weight[0] > 0 && weight[1] > 0) {
-                Sway sway = new Sway(number, sum[0] / weight[0], sum[1] / weight[1]);
-                if (most == null || sway.reach() > most.reach()) {
-                    most = sway;
-                }
-            }
-        }
-        return most == null ? new Sway(JudgedNumber.PANEL_SPREAD, scores[0], scores[0]) : most;
     }
 }

@@ -1,7 +1,7 @@
 /**
- * Where the spots of a panel lie beside each other. Knows points of views and nothing else; read
- * {@link quarterlight.finish.place.SpotNeighbors} first.
+ * Where the spots of a panel lie beside each other and on it, and what they leave out. Knows points of views, outlines and areas;
+ * read {@link quarterlight.finish.place.SpotNeighbors} and {@link quarterlight.finish.place.PatchPlaces} first.
  *
- * <p>Decided in docs/decisions: 0138.
+ * <p>Decided in docs/decisions: 0138, 0266.
  */
 package quarterlight.finish.place;

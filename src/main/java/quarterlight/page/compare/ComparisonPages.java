@@ -11,10 +11,12 @@ import java.util.stream.Stream;
 import quarterlight.compare.said.ComparisonSheet;
 import quarterlight.compare.said.PlaceText;
 import quarterlight.diagram.ink.DiagramInk;
+import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.diagram.scene.DiagramScene;
 import quarterlight.file.DurableFiles;
 import quarterlight.page.FindingsInk;
 import quarterlight.page.PageFacts;
+import quarterlight.page.Shortened;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.page.VisitPages;
 import quarterlight.page.print.FontFaces;
@@ -35,6 +37,14 @@ public final class ComparisonPages {
     private static final double BETWEEN_MM = 6;
     /** Room for the words on a page of diagrams. */
     private static final double WORDS_MM = 84;
+
+    /** Room for the number of the page, which stands beside the names. */
+    private static final double NUMBER_MM = 40;
+
+    private static final double FOOT_PT = 8;
+    private static final double PT_PER_MM = 72 / 25.4;
+    private static final int MAX_NAME = 120;
+    private static final int MIN_NAME = 4;
 
     /** So many places are shown with photos; the rest stand in the table. */
     private static final int MAX_PLACES = 16;
@@ -88,7 +98,8 @@ public final class ComparisonPages {
         model.put("lead", ComparisonSheet.LEAD);
         model.put("nothing", ComparisonSheet.NOTHING_HEAVY);
         model.put("title", title());
-        model.put("names", names());
+        model.put("names", names(Integer.MAX_VALUE));
+        model.put("foot", foot(paper));
         model.put("pictures", new CarPictures(cars));
         model.put("svgA", drawing(cars.get(first), ramp, high, widthMm));
         model.put("svgB", drawing(cars.get(second), ramp, high, widthMm));
@@ -109,11 +120,21 @@ public final class ComparisonPages {
         return numbers.get(cars.size() - 2) + " cars side by side";
     }
 
-    private String names() {
+    private String names(int most) {
         List<String> names = sheet.cars().stream()
-                .map(car -> car.letter() + " " + car.name())
+                .map(car -> car.letter() + " " + Shortened.to(car.name(), most))
                 .toList();
         return String.join(" \u00b7 ", names);
+    }
+
+    /** The names in one line beside the number of the page: as much of each as has room. */
+    private String foot(Paper paper) {
+        double room = (paper.heightMm() - SIDES_MM - NUMBER_MM) * PT_PER_MM;
+        int most = MAX_NAME;
+        while (most > MIN_NAME && TextMeasure.bundled().width(names(most), FOOT_PT, false) > room) {
+            most--;
+        }
+        return names(most);
     }
 
     /** Places with something to look at: those of grave and major rows, then those that differ and have photos. */

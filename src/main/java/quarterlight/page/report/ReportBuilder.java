@@ -44,6 +44,7 @@ import quarterlight.page.report.text.ZoneTexts;
 import quarterlight.units.Days;
 import quarterlight.units.Numerals;
 import quarterlight.visit.VisitChoices;
+import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.statement.Severity;
 import quarterlight.visit.trial.Trial;
@@ -65,6 +66,7 @@ final class ReportBuilder {
     private final ReportPictures pictures;
     private final ThicknessRamp ramp;
     private final ZoneTexts.PhotoWords words;
+    private final Map<RecordId, String> said;
     private final BodyDiagram diagram;
 
     ReportBuilder(
@@ -76,6 +78,7 @@ final class ReportBuilder {
             ReportPictures pictures,
             ThicknessRamp ramp,
             ZoneTexts.PhotoWords words,
+            Map<RecordId, String> said,
             BodyDiagram diagram) {
         this.car = car;
         this.matters = matters;
@@ -85,6 +88,7 @@ final class ReportBuilder {
         this.pictures = pictures;
         this.ramp = ramp;
         this.words = words;
+        this.said = said;
         this.diagram = diagram;
     }
 
@@ -102,7 +106,7 @@ final class ReportBuilder {
     ReportContent content(String drawing, Anchor anchor, Optional<String> heldBack) {
         ThicknessRamp spots = ramp.holdingSpots(car);
         ReadingTexts readings = new ReadingTexts(car, ramp, spots, selection.full(), diagram);
-        ZoneTexts chapters = new ZoneTexts(car, shots, pictures, readings, words);
+        ZoneTexts chapters = new ZoneTexts(car, shots, pictures, readings, words, said);
         Parts parts = parts(chapters, new PanelRows(car, spots));
         Set<String> targets = parts.targets();
         List<ReportContent.Fact> facts = new ArrayList<>();

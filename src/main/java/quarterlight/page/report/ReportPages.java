@@ -35,6 +35,7 @@ import quarterlight.page.report.picture.BuyerPictures;
 import quarterlight.page.report.picture.ReportPictures;
 import quarterlight.page.report.text.ReportContent;
 import quarterlight.task.Progress;
+import quarterlight.visit.pin.RecordId;
 
 /**
  * Makes the report of one visit as {@code report.pdf} and as {@code report.html}, one file that needs no other, both from one
@@ -52,6 +53,7 @@ public final class ReportPages {
     private final Anchor anchor;
     private final Optional<String> heldBack;
     private final Optional<Future<BriefPage>> brief;
+    private final Map<RecordId, String> said;
 
     /**
      * @param places the middles of the diagram's zones
@@ -65,7 +67,7 @@ public final class ReportPages {
             List<Gap> gaps,
             Matters matters,
             BuyerPictures pictures) {
-        this(car, diagram, places, gaps, matters, pictures, Anchor.NONE, Optional.empty(), Optional.empty());
+        this(car, diagram, places, gaps, matters, pictures, Anchor.NONE, Optional.empty(), Optional.empty(), Map.of());
     }
 
     private ReportPages(
@@ -77,7 +79,9 @@ public final class ReportPages {
             BuyerPictures pictures,
             Anchor anchor,
             Optional<String> heldBack,
-            Optional<Future<BriefPage>> brief) {
+            Optional<Future<BriefPage>> brief,
+            Map<RecordId, String> said) {
+        this.said = Map.copyOf(said);
         this.anchor = anchor;
         this.heldBack = heldBack;
         this.brief = brief;
@@ -91,17 +95,23 @@ public final class ReportPages {
 
     /** @param to what ties the pages to the evidence, printed small among the methods */
     public ReportPages anchoredBy(Anchor to) {
-        return new ReportPages(car, diagram, places, gaps, matters, pictures, to, heldBack, brief);
+        return new ReportPages(car, diagram, places, gaps, matters, pictures, to, heldBack, brief, said);
     }
 
     /** @param sentence how many papers and memos the pages leave out since they are not released */
     public ReportPages holdingBack(Optional<String> sentence) {
-        return new ReportPages(car, diagram, places, gaps, matters, pictures, anchor, sentence, brief);
+        return new ReportPages(car, diagram, places, gaps, matters, pictures, anchor, sentence, brief, said);
     }
 
     /** @param first the brief, with which the report then begins; started on threads that go on while the report is written */
     public ReportPages startingWith(Future<BriefPage> first) {
-        return new ReportPages(car, diagram, places, gaps, matters, pictures, anchor, heldBack, Optional.of(first));
+        return new ReportPages(
+                car, diagram, places, gaps, matters, pictures, anchor, heldBack, Optional.of(first), said);
+    }
+
+    /** @param words for a statement that was said on film or memo: when, and in which words as far as these may be told */
+    public ReportPages quoting(Map<RecordId, String> words) {
+        return new ReportPages(car, diagram, places, gaps, matters, pictures, anchor, heldBack, brief, words);
     }
 
     /**
@@ -136,7 +146,7 @@ public final class ReportPages {
         PinKey pins = selection.full() ? photos.key() : PinKey.NONE;
         ReportPictures printed = photos.started().finished();
         ReportContent content = new ReportBuilder(
-                        car, matters, gaps, selection, photos.shots(), printed, ramp, pictures::words, diagram)
+                        car, matters, gaps, selection, photos.shots(), printed, ramp, pictures::words, said, diagram)
                 .content("", anchor, heldBack);
         Map<String, byte[]> files = new HashMap<>(printed.byAddress());
         Optional<BriefPage> first = brief.isPresent() ? Optional.of(PageWorkers.result(brief.get())) : Optional.empty();

@@ -4,6 +4,8 @@ import java.awt.Dimension;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import javax.swing.BorderFactory;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
@@ -43,7 +45,11 @@ final class PaintPane extends JPanel {
                 List.of(a.findings(), b.findings()), sheet.unit().unit());
         sheets = List.of(new CarSheet(parts, a, ramp, this::mark), new CarSheet(parts, b, ramp, this::mark));
         JPanel drawings = new JPanel(new MigLayout(
-                "insets 0, gap 1, fill", "[grow,fill,sg,0:100:][grow,fill,sg,0:100:]", "[grow,fill,0:420:]"));
+                "insets 0, gap 1 0, fill, wrap 2",
+                "[grow,fill,sg,0:100:][grow,fill,sg,0:100:]",
+                "[][grow,fill,0:420:]"));
+        drawings.add(head(sheet.pair().letters().a(), sheet.pair().nameA()), "wmin 0");
+        drawings.add(head(sheet.pair().letters().b(), sheet.pair().nameB()), "wmin 0");
         sheets.forEach(one -> drawings.add(one, "wmin 0"));
         FactTable<PlaceText> panels = table(sheet.pair());
         table = Optional.of(panels);
@@ -62,6 +68,14 @@ final class PaintPane extends JPanel {
         add(all, "wmin 0");
         revalidate();
         repaint();
+    }
+
+    private static JLabel head(String letter, String name) {
+        JLabel head = Look.heading(letter + "  " + name);
+        head.setOpaque(true);
+        head.setBackground(Look.palette().sheet());
+        head.setBorder(BorderFactory.createEmptyBorder(6, 16, 2, 8));
+        return head;
     }
 
     private TallPanel counts(PairSheet pair) {

@@ -27,7 +27,14 @@ import quarterlight.ui.kit.look.Look;
 final class PlacesPane extends JPanel {
     private final transient Texts texts;
     private final DefaultListModel<String> names = new DefaultListModel<>();
-    private final JList<String> list = new JList<>(names);
+    /** As wide as its column: a longer name is shortened, and stands whole over the photos. */
+    private final JList<String> list = new JList<>(names) {
+        @Override
+        public boolean getScrollableTracksViewportWidth() {
+            return true;
+        }
+    };
+
     private final transient SharedZoom zoom = new SharedZoom();
     private final PlaceSide left;
     private final PlaceSide right;

@@ -1,6 +1,8 @@
 package quarterlight.ui.compare;
 
 import java.awt.Color;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import javax.swing.JTextArea;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Prose;
@@ -13,6 +15,15 @@ final class Sentence {
         JTextArea area = Prose.area();
         area.setText(text);
         area.setFocusable(false);
+        // how many lines it takes is known only once it has its width
+        area.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent e) {
+                if (area.getPreferredSize().height != area.getHeight()) {
+                    area.revalidate();
+                }
+            }
+        });
         Look.named(area, text);
         return area;
     }

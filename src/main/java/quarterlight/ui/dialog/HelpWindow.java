@@ -4,9 +4,11 @@ import java.awt.BorderLayout;
 import java.awt.Frame;
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.URL;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import javax.swing.JDialog;
 import javax.swing.JEditorPane;
@@ -48,6 +50,11 @@ public final class HelpWindow {
         }
     }
 
+    /** A picture of the help by its name. */
+    static URL picture(String name) {
+        return HelpWindow.class.getResource("/quarterlight/ui/help/" + (name.isEmpty() ? "help.md" : name));
+    }
+
     /** The headings of a text, in their order. */
     static List<String> headings(String text) {
         return HEADING.matcher(text)
@@ -72,7 +79,8 @@ public final class HelpWindow {
     }
 
     private void show(String text, String heading) {
-        JEditorPane pane = MarkdownText.pane(MarkdownText.html(text), link -> manual.run());
+        JEditorPane pane =
+                MarkdownText.pane(MarkdownText.html(text), Optional.ofNullable(picture("")), link -> manual.run());
         pane.setName("help-text");
         Look.named(pane, parts.texts().get("help.title"));
         JList<String> contents = new JList<>(headings(text).toArray(String[]::new));
@@ -97,7 +105,7 @@ public final class HelpWindow {
         dialog.add(left, BorderLayout.WEST);
         dialog.add(new JScrollPane(pane), BorderLayout.CENTER);
         Dialogs.leaveByEscape(dialog);
-        dialog.setSize(900, 660);
+        dialog.setSize(940, 680);
         dialog.setLocationRelativeTo(owner);
         dialog.setVisible(true);
         SwingUtilities.invokeLater(() -> contents.setSelectedValue(heading, true));

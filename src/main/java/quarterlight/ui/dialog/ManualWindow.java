@@ -4,6 +4,8 @@ import java.awt.Frame;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import java.util.regex.Pattern;
 import javax.swing.JDialog;
 import javax.swing.JEditorPane;
 import javax.swing.JScrollPane;
@@ -13,6 +15,9 @@ import quarterlight.ui.kit.look.Look;
 
 /** The manual, as it came with the program. Event thread only. */
 public final class ManualWindow {
+    /** Pictures of the stations stand in the help. */
+    private static final Pattern PICTURE = Pattern.compile("(?m)^!\\[[^\\]]*\\]\\([^)]*\\)$");
+
     private final UiContext parts;
     private final Frame owner;
 
@@ -31,13 +36,15 @@ public final class ManualWindow {
             if (in == null) {
                 throw new IOException("this build carries no manual; read docs/manual.md");
             }
-            return MarkdownText.html(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+            String manual = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            return MarkdownText.html(PICTURE.matcher(manual).replaceAll(""));
         }
     }
 
     private void show(String html) {
-        JEditorPane pane =
-                Look.named(MarkdownText.pane(html, link -> {}), parts.texts().get("manual.title"));
+        JEditorPane pane = Look.named(
+                MarkdownText.pane(html, Optional.empty(), link -> {}),
+                parts.texts().get("manual.title"));
         JDialog dialog = new JDialog(owner, parts.texts().get("manual.title"), false);
         dialog.setName("manual");
         dialog.add(new JScrollPane(pane));

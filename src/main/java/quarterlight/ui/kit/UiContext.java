@@ -2,16 +2,14 @@ package quarterlight.ui.kit;
 
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.Map;
 import java.util.Objects;
 import java.util.function.BiFunction;
 import quarterlight.car.ZoneCatalog;
-import quarterlight.car.ZoneId;
 import quarterlight.diagram.ink.Ramp;
 import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.edit.pages.VisitWork;
+import quarterlight.finish.place.ZoneSizes;
 import quarterlight.task.JobRunner;
-import quarterlight.units.Area;
 import quarterlight.visit.VisitFacts;
 
 /**
@@ -24,7 +22,7 @@ public record UiContext(
         Texts texts,
         Clock clock,
         ZoneCatalog catalog,
-        BiFunction<Path, VisitFacts, Map<ZoneId, Area>> areas,
+        BiFunction<Path, VisitFacts, ZoneSizes> areas,
         SettingsFile settings,
         JobRunner jobs,
         Problems problems,

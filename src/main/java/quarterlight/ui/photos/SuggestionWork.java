@@ -1,5 +1,6 @@
 package quarterlight.ui.photos;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,6 +11,8 @@ import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.diagram.Neighbors;
 import quarterlight.edit.list.WalkHabitStore;
+import quarterlight.edit.spoken.WalkPlaces;
+import quarterlight.table.TableUnreadable;
 import quarterlight.task.LatestWork;
 import quarterlight.task.Threads;
 import quarterlight.ui.kit.UiContext;
@@ -25,6 +28,7 @@ import quarterlight.walk.WalkModel;
 import quarterlight.walk.WalkShots;
 import quarterlight.walk.ZoneKin;
 import quarterlight.walk.ZoneSuggestions;
+import quarterlight.walk.said.PlaceSaid;
 
 /**
  * Works out the likely zones of unpinned photos in the background after each change. The walk is laid out once; after a pin only its
@@ -34,7 +38,8 @@ final class SuggestionWork {
     private static final System.Logger LOG = System.getLogger(SuggestionWork.class.getName());
 
     /** What is known when the question is asked. */
-    private record Question(VisitRecord visit, NearDuplicates alike, OpenVisit.Drawing drawing, List<Zone> zones) {}
+    private record Question(
+            Path folder, VisitRecord visit, NearDuplicates alike, OpenVisit.Drawing drawing, List<Zone> zones) {}
 
     /** What the walk was laid out by. */
     private record Ground(
@@ -51,6 +56,7 @@ final class SuggestionWork {
 
     private final WalkHabitStore habits;
     private final ZoneCatalog catalog;
+    private final Path settings;
     private final LatestWork<Question, Map<PhotoId, List<Suggestion>>> work;
     private Optional<Ground> ground = Optional.empty();
     private Optional<WalkLine> line = Optional.empty();
@@ -59,6 +65,7 @@ final class SuggestionWork {
     SuggestionWork(UiContext parts, Consumer<Map<PhotoId, List<Suggestion>>> arrived) {
         this.habits = new WalkHabitStore(parts.settings().folder());
         this.catalog = parts.catalog();
+        this.settings = parts.settings().folder();
         this.work = new LatestWork<>(
                 "quarterlight-suggestions",
                 SwingUtilities::invokeLater,
@@ -69,6 +76,7 @@ final class SuggestionWork {
 
     void request(OpenVisit visit, PhotoHints hints) {
         work.request(new Question(
+                visit.folder(),
                 visit.visit(),
                 hints.duplicates(),
                 visit.drawing(),
@@ -90,10 +98,20 @@ final class SuggestionWork {
                     known.habits(),
                     WalkModel.V4);
             line = Optional.of(
-                    suggestions.line(WalkShots.of(q.visit(), q.alike().sets())));
+                    suggestions.line(WalkShots.of(q.visit(), q.alike().sets()), said(q)));
             ground = Optional.of(now);
         }
         return line.orElseThrow().suggestions();
+    }
+
+    /** What was said on the walk; lists of words that cannot be used are told in the Words station. */
+    private List<PlaceSaid> said(Question q) {
+        try {
+            return WalkPlaces.of(q.visit(), q.folder(), catalog, settings);
+        } catch (TableUnreadable e) {
+            LOG.log(System.Logger.Level.INFO, "suggestions go without words: " + e.getMessage());
+            return List.of();
+        }
     }
 
     /** Ends the work; what this walk tells of the user's habits is kept for the next visit. */

@@ -1,5 +1,6 @@
 package quarterlight.ui.start;
 
+import java.awt.Insets;
 import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -31,7 +32,7 @@ final class RecentVisits extends JPanel {
     private final transient Map<Path, Entry> entries = new HashMap<>();
 
     /** What stands there of a visit. */
-    private record Entry(JButton button, CarPicture picture, JLabel below) {}
+    private record Entry(JButton button, CarPicture picture, JLabel car, JLabel below) {}
 
     /** What was found of a visit on the disk. */
     private record Found(boolean there, Optional<BufferedImage> picture) {}
@@ -58,16 +59,17 @@ final class RecentVisits extends JPanel {
         JLabel car = new JLabel(visit.car());
         car.putClientProperty("FlatLaf.style", "font: bold");
         JButton button = new JButton();
-        button.setLayout(new MigLayout("insets 6, gap 12 2, fillx", "[][grow,fill,0::]", "push[][]push"));
-        button.add(new JLabel(picture), "spany 2");
-        button.add(car, "wmin 0, wrap");
-        button.add(below, "wmin 0");
+        button.setLayout(new MigLayout("insets 6 0 6 6, gap 12 2, fillx", "[][grow,fill,0::]"));
+        button.add(new JLabel(picture));
+        button.add(car, "wmin 0, split 2, flowy, growx");
+        button.add(below, "wmin 0, growx");
         button.setName("recent-" + (entries.size() + 1));
         button.putClientProperty("JButton.buttonType", "borderless");
+        button.setMargin(new Insets(0, 0, 0, 0));
         button.setToolTipText(visit.folder().toString());
         Look.named(button, visit.car());
         button.addActionListener(e -> open.accept(visit.folder()));
-        entries.put(visit.folder(), new Entry(button, picture, below));
+        entries.put(visit.folder(), new Entry(button, picture, car, below));
         return button;
     }
 
@@ -101,6 +103,7 @@ final class RecentVisits extends JPanel {
             one.picture().ifPresent(entry.picture()::show);
             if (!one.there()) {
                 entry.button().setEnabled(false);
+                entry.car().setEnabled(false);
                 entry.below().setText(texts.get("start.gone", folder));
                 entry.button().setToolTipText(entry.below().getText());
             }

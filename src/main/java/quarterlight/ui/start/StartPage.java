@@ -16,10 +16,11 @@ import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Prose;
 import quarterlight.ui.kit.look.TallPanel;
-import quarterlight.ui.kit.look.WrapBar;
 
 /** What the window shows while no visit is open: how to begin, and the visits opened of late. Event thread only. */
 public final class StartPage extends JPanel {
+    private static final int WIDTH_PX = 760;
+
     /** What can be begun with. */
     public record Beginnings(Action newVisit, Action photos, Action samples, Action openVisit, Action help) {}
 
@@ -36,26 +37,31 @@ public final class StartPage extends JPanel {
         if (first) {
             column.add(prose(texts.get("start.welcome")), "wmin 0, gapbottom 8");
         }
-        WrapBar buttons = new WrapBar();
+        JPanel buttons = new JPanel(new MigLayout("insets 0, gap 8, nogrid, fillx"));
         JButton fresh = button("start-new", begin.newVisit());
-        fresh.putClientProperty("JButton.buttonType", "default");
-        List.of(
-                        fresh,
-                        button("start-photos", begin.photos()),
-                        button("start-samples", begin.samples()),
-                        button("start-open", begin.openVisit()),
-                        button("start-help", begin.help()))
-                .forEach(buttons::add);
-        // the bar's own edge stands outside the column
-        column.add(buttons, "wmin 0, gapbefore -8, gapbottom 8");
+        fresh.putClientProperty(
+                "FlatLaf.style",
+                "background: $Button.default.background; foreground: $Button.default.foreground;"
+                        + " focusedBackground: $Button.default.background; hoverBackground: $Button.default.hoverBackground");
+        JButton help = button("start-help", begin.help());
+        help.setHideActionText(true);
+        help.setText(texts.get("menu.help"));
+        List<JButton> all = List.of(
+                fresh,
+                button("start-photos", begin.photos()),
+                button("start-samples", begin.samples()),
+                button("start-open", begin.openVisit()),
+                help);
+        all.forEach(one -> buttons.add(one, "h " + Look.px(32) + "!" + (one == all.get(2) ? ", wrap" : "")));
+        column.add(buttons, "wmin 0, gapbottom 8");
         if (first) {
             column.add(Look.secondary(prose(texts.get("start.samples"))), "wmin 0");
         } else {
             column.add(Look.heading(texts.get("start.recent")), "gaptop 8");
             column.add(new RecentVisits(parts, open), "wmin 0");
         }
-        TallPanel page = new TallPanel(new MigLayout("insets 48 32 32 32, fillx", "[::720,grow,fill,center]"));
-        page.add(column, "wmin 0, ax center");
+        TallPanel page = new TallPanel(new MigLayout("insets 64 32 32 32, fillx", "[grow,center]"));
+        page.add(column, "w 100:" + Look.px(WIDTH_PX) + ":" + Look.px(WIDTH_PX));
         JScrollPane scroll = Look.bare(new JScrollPane(page));
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         add(scroll);

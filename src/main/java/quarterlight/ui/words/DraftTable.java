@@ -54,8 +54,8 @@ final class DraftTable {
                 DraftRow::id);
         table.setName("words-drafts");
         table.setSelectionMode(ListSelectionModel.MULTIPLE_INTERVAL_SELECTION);
-        table.getColumnModel().getColumn(0).setMaxWidth(64);
-        table.getColumnModel().getColumn(4).setMaxWidth(96);
+        table.getColumnModel().getColumn(0).setMaxWidth(Look.px(64));
+        table.getColumnModel().getColumn(4).setMaxWidth(Look.px(96));
         table.strike(row -> row.state() == DraftRow.State.DROPPED || row.state() == DraftRow.State.WITHDRAWN);
         scroll = new JScrollPane(table);
         Look.bare(scroll);

@@ -24,8 +24,16 @@ final class WordsActions {
     private final Command keep;
     private final Command drop;
     private final Command sure;
+    private final List<Command> drafts;
 
-    WordsActions(UiContext parts, OpenVisit visit, WordsModel model, DraftTable table, Player player, Runnable hear) {
+    WordsActions(
+            UiContext parts,
+            OpenVisit visit,
+            WordsModel model,
+            DraftTable table,
+            Player player,
+            Runnable hear,
+            Runnable turnList) {
         this.parts = parts;
         this.visit = visit;
         this.model = model;
@@ -33,13 +41,15 @@ final class WordsActions {
         keep = add("words.keep", this::keep).menuKey("ENTER");
         drop = add("words.drop", this::drop).menuKey("DELETE");
         sure = add("words.sure", table::chooseSure).menuKey("shift ENTER");
-        add("words.next", () -> table.turnToDoubt(1)).key("F7");
-        add("words.previous", () -> table.turnToDoubt(-1)).key("shift F7");
+        drafts = List.of(
+                add("words.next", () -> table.turnToDoubt(1)).key("F7"),
+                add("words.previous", () -> table.turnToDoubt(-1)).key("shift F7"),
+                add("words.all", () -> model.showAll(!model.showsAll())).key("F9"));
         add("words.hear", hear).key("F8");
         add("play.toggle.do", player::toggle).key("F4");
         add("words.slower", () -> speed(player, -1)).key("shift F8");
         add("words.faster", () -> speed(player, 1)).key("alt F8");
-        add("words.all", () -> model.showAll(!model.showsAll())).key("F9");
+        add("words.questions.turn", turnList).key("shift F9");
     }
 
     private static void speed(Player player, int by) {
@@ -71,11 +81,13 @@ final class WordsActions {
         return sure;
     }
 
-    void enable() {
-        boolean open = table.allChosen().stream().anyMatch(DraftRow::isOpen);
+    /** @param shown whether the drafts are on the screen */
+    void enable(boolean shown) {
+        drafts.forEach(command -> command.setEnabled(shown));
+        boolean open = shown && table.allChosen().stream().anyMatch(DraftRow::isOpen);
         keep.setEnabled(visit.isEditable() && open);
         drop.setEnabled(visit.isEditable() && open);
-        sure.setEnabled(visit.isEditable());
+        sure.setEnabled(visit.isEditable() && shown);
     }
 
     /** The open drafts that are selected and stood on the screen; nothing enters unseen. */

@@ -34,6 +34,7 @@ import quarterlight.ui.kit.visit.StationScreen;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.pin.ViewPoint;
+import quarterlight.words.Utterance;
 
 /**
  * The Words station: the film and its sound above, what was said running along, the drafts of evidence worked out of it below, each kept, changed or dropped by a
@@ -62,6 +63,7 @@ public final class WordsScreen implements StationScreen {
     private final JLabel count = new JLabel(" ");
     private final JLabel recording = new JLabel(" ");
     private final JCheckBox hearEach;
+    private final Questions questions;
     private Optional<String> source = Optional.empty();
     private Optional<String> heard = Optional.empty();
     private boolean front;
@@ -77,11 +79,12 @@ public final class WordsScreen implements StationScreen {
         this.player = new Player(device);
         this.table = new DraftTable(parts, visit, model, () -> front);
         this.pane = new DraftPane(parts, visit, model, table.table());
-        this.actions = new WordsActions(parts, visit, model, table, player, this::hear);
+        this.actions = new WordsActions(parts, visit, model, table, player, this::hear, this::turnList);
         this.running = new RunningWords(player, texts.get("words.running"));
         this.strip = new PlayerStrip(player, texts.get("words.strip"));
         this.face = new FilmFace(player, texts.get("words.film"));
         this.hearEach = new JCheckBox(texts.get("words.hear-each"), true);
+        this.questions = new Questions(parts, visit, this::ask, this::hear, this::render);
         this.reading = new WalkReading(parts, visit.folder(), (walk, of) -> arrived(walk), parts.problems()::failed);
         side.add(laidOut(), "walk");
         side.add(empty(), "empty");
@@ -123,8 +126,8 @@ public final class WordsScreen implements StationScreen {
     }
 
     private JComponent lower() {
-        JPanel lower = new JPanel(new MigLayout("insets 0, gap 0, fill, wrap 1", "[grow,fill]", "[][grow,fill][]"));
-        JPanel tools = new JPanel(new MigLayout("insets 8 16 8 16, gap 8, fillx", "[][][][][grow,fill]"));
+        JPanel lower = new JPanel(new MigLayout("insets 0, gap 0, fill, wrap 1", "[grow,fill]", "[][grow,fill]"));
+        JPanel tools = new JPanel(new MigLayout("insets 8 16 8 16, gap 8, fillx", "[][][][][][grow,fill]"));
         tools.setBorder(new Hairline(Hairline.Side.TOP));
         tools.add(button(actions.keepIt(), "words-keep"));
         tools.add(button(actions.dropIt(), "words-drop"));
@@ -132,12 +135,29 @@ public final class WordsScreen implements StationScreen {
         hearEach.setName("words-hear-each");
         hearEach.setFocusable(false);
         tools.add(hearEach);
+        tools.add(questions.toggle());
         count.setName("words-count");
         tools.add(Look.secondary(count), "wmin 0");
         lower.add(tools, "wmin 0");
-        lower.add(table.component(), "wmin 0, hmin 78");
-        lower.add(pane, "wmin 0");
+        JPanel drafts = new JPanel(new MigLayout("insets 0, gap 0, fill, wrap 1", "[grow,fill]", "[grow,fill][]"));
+        drafts.add(table.component(), "wmin 0, hmin 78");
+        drafts.add(pane, "wmin 0");
+        lower.add(questions.over(drafts), "wmin 0, hmin 0, grow");
         return lower;
+    }
+
+    /** Turns from the drafts to what the walk leaves open, and back. */
+    private void turnList() {
+        questions.turn();
+        first().requestFocusInWindow();
+    }
+
+    /** Shows where a question is, and lets it be heard. */
+    private void ask(Question question) {
+        if (front && questions.isShown()) {
+            visit.selection().zones(new LinkedHashSet<>(question.zones()));
+            question.first().filter(words -> hearEach.isSelected()).ifPresent(this::hear);
+        }
     }
 
     private static JButton button(Command command, String name) {
@@ -159,6 +179,7 @@ public final class WordsScreen implements StationScreen {
     private void arrived(WalkReading.Walk walk) {
         boolean first = model.walk().isEmpty();
         model.read(walk, visit.visit());
+        questions.follow(visit.visit(), walk.walk());
         if (first && front) {
             table.table().requestFocusInWindow();
         }
@@ -167,6 +188,7 @@ public final class WordsScreen implements StationScreen {
     private void follow() {
         if (!reading.request(visit.visit())) {
             model.follow(visit.visit());
+            model.walk().ifPresent(walk -> questions.follow(visit.visit(), walk.walk()));
         }
     }
 
@@ -195,12 +217,16 @@ public final class WordsScreen implements StationScreen {
                 model.count(DraftRow.State.DROPPED),
                 model.unlikely()));
         count.setToolTipText(count.getText());
-        actions.enable();
+        actions.enable(!questions.isShown());
         turn(several);
     }
 
     /** Shows where and when the draft in hand is, and lets it be heard. */
     private void turn(int several) {
+        if (questions.isShown()) {
+            ticks();
+            return;
+        }
         Optional<DraftRow> row = model.inHand();
         Optional<String> from = row.map(one -> one.read().source()).or(() -> model.walk()
                 .flatMap(walk -> walk.words().keySet().stream().findFirst()));
@@ -233,12 +259,30 @@ public final class WordsScreen implements StationScreen {
 
     /** Plays the words from which the draft in hand follows. */
     private void hear() {
+        if (questions.isShown()) {
+            questions.play(0);
+            return;
+        }
         model.inHand().ifPresent(row -> {
             if (player.isLoaded()) {
                 player.play(
                         Math.max(0, row.read().atSeconds() - LEAD_S), row.read().untilSeconds() + TAIL_S);
             }
         });
+    }
+
+    /** Plays some words, of whatever recording of the walk. */
+    private void hear(Utterance words) {
+        if (!source.equals(Optional.of(words.source()))) {
+            source = Optional.of(words.source());
+            load();
+        }
+        heard = Optional.empty();
+        strip.span(words.atSeconds(), words.untilSeconds());
+        running.span(words.atSeconds(), words.untilSeconds());
+        if (player.isLoaded()) {
+            player.play(Math.max(0, words.atSeconds() - LEAD_S), words.untilSeconds() + TAIL_S);
+        }
     }
 
     /** Takes the recording of the words in hand, if the visit has it. */
@@ -289,7 +333,7 @@ public final class WordsScreen implements StationScreen {
 
     @Override
     public JComponent first() {
-        return table.table();
+        return questions.isShown() ? questions.table() : table.table();
     }
 
     @Override
@@ -301,7 +345,7 @@ public final class WordsScreen implements StationScreen {
     public void zoneChosen(ZoneId zone, ViewPoint point) {
         model.inHand()
                 .filter(DraftRow::isOpen)
-                .filter(row -> visit.isEditable())
+                .filter(row -> visit.isEditable() && !questions.isShown())
                 .ifPresent(row -> {
                     model.write(DraftChoices.at(
                             row.written(), List.copyOf(visit.selection().zones())));
@@ -331,10 +375,11 @@ public final class WordsScreen implements StationScreen {
     public void closed() {
         player.close();
         reading.stop();
+        questions.stop();
     }
 
     @Override
     public Optional<String> hint() {
-        return Optional.of(texts.get("words.hint"));
+        return Optional.of(texts.get(questions.isShown() ? "words.questions.hint" : "words.hint"));
     }
 }

@@ -21,4 +21,9 @@ public record Mention(Phrase phrase, int from, int to) {
     public boolean overlaps(Mention other) {
         return from < other.to && other.from < to;
     }
+
+    /** The same mention, counted from a later token. */
+    public Mention countedFrom(int token) {
+        return new Mention(phrase, from - token, to - token);
+    }
 }

@@ -36,5 +36,14 @@ public enum TermKind implements Worded {
     GAUGECHECK,
     UNIT,
     NONUNIT,
-    OVERRANGE
+    OVERRANGE,
+    /** The speaker means to come back to something. */
+    PROMISE,
+    /** Something said of the whole car: "never been painted". */
+    SWEEPING;
+
+    /** Whether drafts follow from phrases of this kind; what else is heard stands aside and changes no draft. */
+    public boolean givesDrafts() {
+        return this != PROMISE && this != SWEEPING;
+    }
 }

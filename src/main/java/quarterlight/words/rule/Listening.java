@@ -13,6 +13,7 @@ import quarterlight.words.TimedWords;
 import quarterlight.words.clause.Circumstances;
 import quarterlight.words.clause.Corrections;
 import quarterlight.words.clause.DraftBuilder;
+import quarterlight.words.clause.Heard;
 import quarterlight.words.clause.Moment;
 import quarterlight.words.clause.Rule;
 import quarterlight.words.clause.SpokenContext;
@@ -37,6 +38,15 @@ public final class Listening {
 
     /** @param parts the parts of one walk in order */
     public static List<Draft> drafts(List<TimedWords> parts, CarZones car, Lexicon lexicon, Weights weights) {
+        return hear(parts, car, lexicon, weights).drafts();
+    }
+
+    /**
+     * The drafts with the clauses from which they follow.
+     *
+     * @param parts the parts of one walk in order
+     */
+    public static Heard hear(List<TimedWords> parts, CarZones car, Lexicon lexicon, Weights weights) {
         List<Moment> moments = new ArrayList<>();
         Scene scene = new Scene(car);
         for (TimedWords part : parts) {
@@ -70,7 +80,9 @@ public final class Listening {
                 found.stream().collect(Collectors.groupingBy(finding -> finding.index));
         found.forEach(
                 finding -> Circumstances.add(moments.get(finding.index), byClause.get(finding.index), finding, car));
-        return drafts(found, weights);
+        Map<String, Integer> clauseOf = new HashMap<>();
+        List<Draft> drafts = drafts(found, weights, clauseOf);
+        return new Heard(moments, drafts, clauseOf);
     }
 
     static List<Clause> clauses(TimedWords part, Lexicon lexicon) {
@@ -78,13 +90,14 @@ public final class Listening {
         return tokens.isEmpty() ? List.of() : Clauses.of(part.source(), tokens, lexicon.mentions(tokens));
     }
 
-    private static List<Draft> drafts(List<DraftBuilder> found, Weights weights) {
+    private static List<Draft> drafts(List<DraftBuilder> found, Weights weights, Map<String, Integer> clauseOf) {
         Map<String, Draft> last = new HashMap<>();
         List<Draft> drafts = new ArrayList<>();
         Set<String> ids = new HashSet<>();
         found.sort((a, b) -> a.index - b.index);
         for (DraftBuilder finding : found) {
             Draft draft = draft(finding, weights, ids);
+            clauseOf.put(draft.id(), finding.index);
             String content = draft.source() + draft.what() + draft.zones() + draft.facets();
             Draft before = last.get(content);
             if (before != null

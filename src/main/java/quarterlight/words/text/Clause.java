@@ -14,15 +14,26 @@ import quarterlight.words.lexicon.TermKind;
  * @param tokens its words
  * @param mentions what the lexicon knows of them; places count from the first token of the clause
  * @param sentence the number of the sentence it belongs to, within its source
+ * @param aside what the lexicon knows of them from which no draft follows
  * @param told true if someone else is speaking: the seller who answers
  */
-public record Clause(String source, List<Token> tokens, List<Mention> mentions, int sentence, boolean told) {
+public record Clause(
+        String source, List<Token> tokens, List<Mention> mentions, List<Mention> aside, int sentence, boolean told) {
     private static final Pattern END = Pattern.compile("[\\s,;:]+$");
     private static final Pattern START = Pattern.compile("^>>\\s*");
 
     public Clause {
         tokens = List.copyOf(tokens);
         mentions = List.copyOf(mentions);
+        aside = List.copyOf(aside);
+    }
+
+    Clause(String source, List<Token> tokens, List<Mention> mentions, int sentence, boolean told) {
+        this(source, tokens, mentions, List.of(), sentence, told);
+    }
+
+    Clause aside(List<Mention> others) {
+        return new Clause(source, tokens, mentions, others, sentence, told);
     }
 
     public double at() {
@@ -42,7 +53,7 @@ public record Clause(String source, List<Token> tokens, List<Mention> mentions, 
     }
 
     public Stream<Mention> all(TermKind kind) {
-        return mentions.stream().filter(m -> m.kind() == kind);
+        return (kind.givesDrafts() ? mentions : aside).stream().filter(m -> m.kind() == kind);
     }
 
     public boolean has(TermKind kind) {

@@ -17,7 +17,10 @@ import quarterlight.words.lexicon.Mention;
 public final class Clauses {
     private Clauses() {}
 
-    public static List<Clause> of(String source, List<Token> tokens, List<Mention> mentions) {
+    public static List<Clause> of(String source, List<Token> tokens, List<Mention> all) {
+        List<Mention> mentions =
+                all.stream().filter(m -> m.kind().givesDrafts()).toList();
+        List<Mention> aside = all.stream().filter(m -> !m.kind().givesDrafts()).toList();
         boolean punctuated = Tokens.punctuated(tokens);
         Map<Integer, List<Mention>> byStart = new HashMap<>();
         Set<Integer> byEnd = new HashSet<>();
@@ -40,7 +43,8 @@ public final class Clauses {
             boolean stop = !end && cutter.sentenceEnds(i);
             if (end || stop || cutter.cuts(start, i)) {
                 told = voices.told(start, told);
-                clauses.add(clause(source, tokens, byStart, start, i, sentence, told));
+                clauses.add(clause(source, tokens, byStart, start, i, sentence, told)
+                        .aside(within(aside, start, i)));
                 sentence += stop || end ? 1 : 0;
                 start = i;
             }
@@ -61,8 +65,15 @@ public final class Clauses {
                 .mapToObj(i -> byStart.getOrDefault(i, List.of()))
                 .flatMap(List::stream)
                 .filter(m -> m.to() <= to)
-                .map(m -> new Mention(m.phrase(), m.from() - from, m.to() - from))
+                .map(m -> m.countedFrom(from))
                 .toList();
         return new Clause(source, tokens.subList(from, to), own, sentence, told);
+    }
+
+    private static List<Mention> within(List<Mention> aside, int from, int to) {
+        return aside.stream()
+                .filter(m -> m.from() >= from && m.from() < to)
+                .map(m -> m.countedFrom(from))
+                .toList();
     }
 }

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.awt.geom.Rectangle2D;
-import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -19,31 +18,26 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
-import org.apache.pdfbox.rendering.ImageType;
-import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.PDFTextStripperByArea;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import quarterlight.page.PageFill;
 import quarterlight.page.PagesChoice;
 import quarterlight.page.check.PageCheck;
 import quarterlight.page.print.Paper;
 
 /** Measures every page of visits that press them: nothing cut or covered, no half-empty page, no number apart from its sign or unit. */
 class EveryPageTest {
-    private static final double HALF = 0.5;
-    private static final float DPI = 24;
-    private static final double TOP_MM = 11;
-    private static final double FOOT_MM = 14;
-    private static final int PAPER_WHITE = 250;
     private static final double SEEN_PT = 5;
     private static final Pattern GOES_ON = Pattern.compile("(?m)^\\W*page\\b");
     /** The others take minutes: {@code -Dquarterlight.pages=FOLDER} tries all, and keeps them there for whoever wants to look at them. */
     private static final Set<OddVisits> ALWAYS = EnumSet.of(OddVisits.EMPTY, OddVisits.FORTY_GRAVE);
 
     private static final Pattern APART = Pattern.compile("(?m)[\u2212\u00b1(][ \u2009\u202f]*$"
-            + "|\\d[\u2009\u202f ]?\\R(mil|\u00b5m|mm\u00b2?|cm\u00b2?|%|psi|rpm)(?![\\p{L}\\d])");
+            + "|\\d[\u2009\u202f ]?\\R(mil|\u00b5m|mm\u00b2?|cm\u00b2?|%|psi|rpm)(?![\\p{L}\\d])"
+            + "|page[\u00a0 ]*\\R[\u00a0 ]*\\d");
 
     private static final String KEPT = System.getProperty("quarterlight.pages");
 
@@ -71,7 +65,7 @@ class EveryPageTest {
             if (file.toString().endsWith(".pdf")) {
                 try (PDDocument document = Loader.loadPDF(Files.readAllBytes(file))) {
                     String name = file.getFileName().toString();
-                    assertThat(halfEmpty(document))
+                    assertThat(PageFill.halfEmpty(document))
                             .as("pages of %s less than half full", name)
                             .isEmpty();
                     Matcher apart = APART.matcher(new PDFTextStripper().getText(document));
@@ -115,34 +109,6 @@ class EveryPageTest {
         stripper.setStartPage(page);
         stripper.setEndPage(page);
         return stripper.getText(document);
-    }
-
-    /** The first page stands for itself, as does the drawing of the diagram page; the last may end anywhere. */
-    private static List<Integer> halfEmpty(PDDocument document) throws Exception {
-        PDFRenderer renderer = new PDFRenderer(document);
-        List<Integer> empty = new ArrayList<>();
-        for (int page = 1; page < document.getNumberOfPages() - 1; page++) {
-            if (filled(renderer.renderImageWithDPI(page, DPI, ImageType.GRAY)) < HALF) {
-                empty.add(page + 1);
-            }
-        }
-        return empty;
-    }
-
-    /** How far down the room between the margins something is drawn. */
-    private static double filled(BufferedImage page) {
-        double perMm = DPI / 25.4;
-        int top = (int) (TOP_MM * perMm);
-        int foot = (int) (page.getHeight() - FOOT_MM * perMm);
-        int lowest = top;
-        for (int y = top; y < foot; y++) {
-            for (int x = 0; x < page.getWidth(); x++) {
-                if (page.getRaster().getSample(x, y, 0) < PAPER_WHITE) {
-                    lowest = y;
-                }
-            }
-        }
-        return (double) (lowest - top) / (foot - top);
     }
 
     /** References to photos that do not tell the page, of those that are set to be read; one may go on in the next line, which begins with the page. */

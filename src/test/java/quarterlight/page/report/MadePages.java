@@ -44,7 +44,7 @@ final class MadePages {
         Findings car = Findings.of(
                 visit,
                 ZoneTable.load(),
-                NominalAreas.of(diagram, visit.facts().car().dimensions()),
+                NominalAreas.sizes(diagram, visit.facts().car().dimensions()),
                 DatePatternTable.load());
         List<Gap> gaps = Coverage.gaps(visit, car.catalog(), car.thickness(), car.rust(), CoverageTable.load());
         Matters matters = Matters.of(car, gaps, TrialTable.load());

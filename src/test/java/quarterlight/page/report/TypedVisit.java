@@ -139,7 +139,7 @@ final class TypedVisit {
         Findings car = Findings.of(
                 visit,
                 ZoneTable.load(),
-                NominalAreas.of(diagram, visit.facts().car().dimensions()),
+                NominalAreas.sizes(diagram, visit.facts().car().dimensions()),
                 DatePatternTable.load());
         List<Gap> gaps = Coverage.gaps(visit, car.catalog(), car.thickness(), car.rust(), CoverageTable.load());
         return new ReportPages(

@@ -3,6 +3,7 @@ package quarterlight.ui.compare;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Graphics2D;
+import java.awt.Point;
 import java.awt.event.KeyEvent;
 import java.awt.image.BufferedImage;
 import java.nio.file.Files;
@@ -16,6 +17,8 @@ import java.util.stream.IntStream;
 import javax.swing.JList;
 import javax.swing.JTabbedPane;
 import javax.swing.JTable;
+import javax.swing.JTextArea;
+import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.assertj.swing.finder.JFileChooserFinder;
 import org.assertj.swing.finder.WindowFinder;
@@ -47,7 +50,7 @@ class TwoCarsRobotTest extends DeskRobot {
         pin(other);
     }
 
-    /** Two photos, at the hood and at the roof. */
+    /** Two photos with a patch of another color than black, at the hood and at the roof. */
     private static void pin(Path path) throws Exception {
         try (VisitStore store = VisitStore.openForEditing(path, CLOCK)) {
             List<Photo> photos = store.read().photos();
@@ -55,7 +58,7 @@ class TwoCarsRobotTest extends DeskRobot {
                     .add(
                             RecordKind.PINS,
                             List.of(
-                                    VisitParts.pin(photos.get(0).id(), new ZoneId("hood")),
+                                    VisitParts.pin(photos.get(3).id(), new ZoneId("hood")),
                                     VisitParts.pin(photos.get(1).id(), new ZoneId("roof"))));
         }
     }
@@ -112,6 +115,12 @@ class TwoCarsRobotTest extends DeskRobot {
         two.slider("care-structure").slideTo(3);
         until("dragging gives a weight as typing does", () -> said(two).contains("structure 3"));
         assertThat(two.spinner("care-structure-number").target().getValue()).isEqualTo(3);
+        GuiActionRunner.execute(() -> two.target().setSize(900, 760));
+        for (int part = 0; part < parts.getTabCount(); part++) {
+            int at = part;
+            GuiActionRunner.execute(() -> parts.setSelectedIndex(at));
+            until("no sentence is cut off in part " + part, () -> cutOff(parts).isEmpty());
+        }
         two.button("compare-make").click();
         var save = JFileChooserFinder.findFileChooser().withTimeout(20_000).using(robot);
         Path pages = Files.createDirectories(folder.resolve("both"));
@@ -149,7 +158,27 @@ class TwoCarsRobotTest extends DeskRobot {
         until("both are fitted again", () -> same(fitted, painted(parts)));
         robot.rotateMouseWheel(photos(parts).get(0), -3);
         until("the wheel over one zooms both", () -> differ(fitted, painted(parts)));
+        List<BufferedImage> zoomed = painted(parts);
+        drag(photos(parts).get(0), 90, 60);
+        until("dragging one moves both", () -> differ(zoomed, painted(parts)));
+        List<BufferedImage> dragged = painted(parts);
+        drag(photos(parts).get(1), -90, -60);
+        until("dragging the other back moves both back", () -> same(zoomed, painted(parts)));
+        press(KeyEvent.VK_RIGHT);
+        until("an arrow key moves both", () -> differ(zoomed, painted(parts)));
+        press(KeyEvent.VK_LEFT);
+        until("the opposite key moves both back", () -> same(zoomed, painted(parts)));
+        assertThat(same(zoomed, dragged)).isFalse();
         two.close();
+    }
+
+    private void drag(ZoomedPhoto photo, int byX, int byY) {
+        Point from = new Point(photo.getWidth() / 2, photo.getHeight() / 2);
+        robot.pressMouse(photo, from);
+        robot.moveMouse(photo, from.x + byX / 2, from.y + byY / 2);
+        robot.moveMouse(photo, from.x + byX, from.y + byY);
+        robot.releaseMouse(MouseButton.LEFT_BUTTON);
+        robot.waitForIdle();
     }
 
     private void press(int key) {
@@ -193,7 +222,8 @@ class TwoCarsRobotTest extends DeskRobot {
                     Graphics2D g = image.createGraphics();
                     side.paint(g);
                     g.dispose();
-                    return image;
+                    // without the frame that shows where the keys go
+                    return image.getSubimage(2, 2, side.getWidth() - 4, side.getHeight() - 4);
                 })
                 .toList());
     }
@@ -212,6 +242,16 @@ class TwoCarsRobotTest extends DeskRobot {
         return w == other.getWidth()
                 && h == other.getHeight()
                 && Arrays.equals(one.getRGB(0, 0, w, h, null, 0, w), other.getRGB(0, 0, w, h, null, 0, w));
+    }
+
+    /** Sentences that have less room than they take. */
+    private List<String> cutOff(JTabbedPane parts) {
+        return GuiActionRunner.execute(
+                () -> robot.finder().findAll(parts, c -> c instanceof JTextArea && c.isShowing()).stream()
+                        .map(JTextArea.class::cast)
+                        .filter(area -> area.getHeight() < area.getPreferredSize().height)
+                        .map(JTextArea::getText)
+                        .toList());
     }
 
     /** Every word of the first part. */

@@ -17,6 +17,7 @@ import javax.swing.SwingUtilities;
 import quarterlight.diagram.ink.Ramp;
 import quarterlight.diagram.ink.TextMeasure;
 import quarterlight.edit.fact.FactEdits;
+import quarterlight.finish.place.ZoneSizes;
 import quarterlight.store.SampleVisit;
 import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
@@ -35,7 +36,7 @@ public final class OpenedVisit implements AutoCloseable {
                 Texts.load(),
                 SampleVisit.CLOCK,
                 ZoneTable.load(),
-                (where, facts) -> Map.of(),
+                (where, facts) -> ZoneSizes.NONE,
                 SettingsFile.read(settings.resolve("settings.properties"), Runnable::run),
                 new DirectJobRunner(),
                 new Told(),

@@ -88,11 +88,23 @@ public final class BuyerPictures {
      * @param x left of the part, and y its top, pixels of the upright photo
      */
     public Optional<PrintedPicture> close(Frame frame, double x, double y, double width, double height) {
-        return shown(frame.photo(), frame.at(), CLOSE_PX)
+        return shown(frame.photo(), frame.at(), closeSide(frame.photo(), width))
                 .map(picture -> annotated(frame, picture))
                 .flatMap(picture ->
                         scale(frame.photo(), picture).map(scale -> part(picture, scale, x, y, width, height)))
                 .map(this::printed);
+    }
+
+    /** As many pixels as the part can use: a picture of the whole photo need not be decoded large. */
+    private int closeSide(PhotoId photo, double width) {
+        return visit.photo(photo)
+                .map(Photo::file)
+                .filter(file -> file.width().isPresent() && file.height().isPresent())
+                .map(file -> MAX_PART_PX
+                        * Math.max(file.width().getAsInt(), file.height().getAsInt())
+                        / Math.max(1, width))
+                .map(side -> (int) Math.min(CLOSE_PX, Math.ceil(side)))
+                .orElse(CLOSE_PX);
     }
 
     private static BufferedImage part(

@@ -3,11 +3,13 @@ package quarterlight.page.report.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import quarterlight.findings.Findings;
 import quarterlight.finish.history.EvidenceStrength;
 import quarterlight.finish.history.FinishReason;
 import quarterlight.finish.history.ZoneHistory;
+import quarterlight.finish.model.HeldNumbers;
 import quarterlight.page.ThicknessRamp;
 import quarterlight.units.Numerals;
 import quarterlight.units.ThicknessUnit;
@@ -65,13 +67,13 @@ public final class LikelihoodTexts {
     public static List<String> sentences(ZoneHistory zone) {
         ReportContent.LikelihoodText text = of(zone);
         List<String> sentences = new ArrayList<>(List.of(text.figures(), text.strength()));
-        sentences.addAll(more(zone));
+        sentences.addAll(more(zone, Optional.empty()));
         text.reasons().forEach(reason -> sentences.add(reason.label() + ": " + reason.text()));
         return sentences;
     }
 
-    /** Life stories that fit, the jury, what it hangs on, and the filler that no spot stood on; full sentences. */
-    public static List<String> more(ZoneHistory zone) {
+    /** Life stories that fit, the jury, what it hangs on if that is known, and the filler that no spot stood on; full sentences. */
+    public static List<String> more(ZoneHistory zone, Optional<HeldNumbers.Sway> hangsOn) {
         List<String> sentences = new ArrayList<>();
         sentences.add("What fits best: "
                 + zone.stories().stream()
@@ -90,15 +92,29 @@ public final class LikelihoodTexts {
                 .orElse(zone.notFactory());
         sentences.add("Four views of how cars come about put the refinish likelihood at " + ZoneHistory.shown(least)
                 + " to " + ZoneHistory.shown(most) + ".");
-        sentences.add(
-                "The assumption that moves it most is " + zone.sway().number().meaning() + ": at its low end "
-                        + ZoneHistory.shown(zone.sway().low()) + ", at its high end "
-                        + ZoneHistory.shown(zone.sway().high())
-                        + (zone.hangsOnAssumption() ? ". If that is wrong, the finding is wrong." : "."));
-        zone.hiddenPatch()
-                .ifPresent(chance -> sentences.add("Chance of a 10\u2009cm patch of filler that no spot stands on: "
-                        + ZoneHistory.shown(chance) + " of 100."));
+        hangsOn.map(LikelihoodTexts::hangs).ifPresent(sentences::add);
+        zone.hiddenPatch().map(LikelihoodTexts::hidden).ifPresent(sentences::add);
         return sentences;
+    }
+
+    static String hangs(HeldNumbers.Sway sway) {
+        return "The assumption that moves it most is " + sway.number().meaning() + ": at its low end "
+                + ZoneHistory.shown(sway.low()) + ", at its high end " + ZoneHistory.shown(sway.high())
+                + (sway.turns() ? ". If that is wrong, the finding is wrong." : ".");
+    }
+
+    /** What is to be feared of filler that no spot stands on, and how much of the panel the spots leave open. */
+    static String hidden(ZoneHistory.HiddenPatch patch) {
+        String chance = "Chance of a 10\u2009cm patch of filler that no spot stands on: "
+                + ZoneHistory.shown(patch.chance()) + " of 100";
+        if (patch.spots() == 0) {
+            return chance + ".";
+        }
+        return chance + "; the " + Numerals.count(patch.spots(), "spot", "spots") + " would miss such a patch in "
+                + ZoneHistory.shown(patch.missed()) + " of 100 places"
+                + (patch.placed() == 0
+                        ? ", wherever they lie."
+                        : patch.placed() < patch.spots() ? ", as far as their places are known." : ".");
     }
 
     /** The model, the profile and the priors that the likelihoods of a car rest on. */

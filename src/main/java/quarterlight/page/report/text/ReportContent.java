@@ -256,8 +256,12 @@ public record ReportContent(
             Optional<RustText> rust,
             List<PhotoText> photos) {}
 
-    /** A statement: what kind, how grave, how it is known, and the sentence. */
-    public record StatementText(String kind, String text, List<Link> photos) {
+    /**
+     * A statement: what kind, how grave, how it is known, and the sentence.
+     *
+     * @param said when it was said, and in which words where these are others; empty if it was not said
+     */
+    public record StatementText(String kind, String text, String said, List<Link> photos) {
         public StatementText {
             photos = List.copyOf(photos);
         }

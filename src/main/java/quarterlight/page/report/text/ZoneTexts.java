@@ -3,6 +3,7 @@ package quarterlight.page.report.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -16,6 +17,7 @@ import quarterlight.page.report.picture.ReportPictures;
 import quarterlight.units.Worded;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.Photo;
+import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.statement.Certainty;
 import quarterlight.visit.statement.SaidBy;
@@ -44,14 +46,23 @@ public final class ZoneTexts {
     private final ReadingTexts readings;
     private final RustTexts rust;
     private final PhotoWords words;
+    private final Map<RecordId, String> said;
 
-    public ZoneTexts(Findings car, Shots shots, ReportPictures pictures, ReadingTexts readings, PhotoWords words) {
+    /** @param said for a statement that was said on film or memo: when, and in which words as far as these may be told */
+    public ZoneTexts(
+            Findings car,
+            Shots shots,
+            ReportPictures pictures,
+            ReadingTexts readings,
+            PhotoWords words,
+            Map<RecordId, String> said) {
         this.car = car;
         this.shots = shots;
         this.pictures = pictures;
         this.readings = readings;
         this.rust = new RustTexts(car, shots);
         this.words = words;
+        this.said = said;
     }
 
     /** What the inspector drew on a photo, in words. */
@@ -98,11 +109,13 @@ public final class ZoneTexts {
     private List<ReportContent.StatementText> statements(ZoneId zone) {
         return car.visit().statements().stream()
                 .filter(row -> row.value().zone().equals(zone))
-                .map(row -> text(row.value(), car.visit().isWithdrawn(row.id())))
+                .map(this::text)
                 .toList();
     }
 
-    private ReportContent.StatementText text(Statement statement, boolean withdrawn) {
+    private ReportContent.StatementText text(Recorded<Statement> row) {
+        Statement statement = row.value();
+        boolean withdrawn = car.visit().isWithdrawn(row.id());
         StatementDetails details = statement.details();
         String kind = Stream.of(
                         Optional.of(statement.what().words()),
@@ -121,6 +134,7 @@ public final class ZoneTexts {
         return new ReportContent.StatementText(
                 LikelihoodTexts.words(withdrawn ? "withdrawn \u00b7 " + kind : kind),
                 statement.text(),
+                said.getOrDefault(row.id(), ""),
                 shots.links(statement.photos()));
     }
 

@@ -5,18 +5,25 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.RenderingHints;
+import java.awt.event.ActionEvent;
+import java.awt.event.FocusEvent;
+import java.awt.event.FocusListener;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.event.MouseWheelEvent;
 import java.awt.image.BufferedImage;
 import java.util.Optional;
 import javax.accessibility.AccessibleRole;
+import javax.swing.AbstractAction;
+import javax.swing.KeyStroke;
 import quarterlight.ui.kit.look.DrawnComponent;
 import quarterlight.ui.kit.look.Look;
 
 /** One of two photos of the same place, zoomed and moved together with the other. Event thread only. */
 public final class ZoomedPhoto extends DrawnComponent {
     private static final double STEP = 1.25;
+    /** Of what is seen, how much an arrow key moves. */
+    private static final double SHARE = 0.15;
 
     private final transient SharedZoom zoom;
     private final String none;
@@ -35,6 +42,35 @@ public final class ZoomedPhoto extends DrawnComponent {
         addMouseListener(mouse);
         addMouseMotionListener(mouse);
         addMouseWheelListener(mouse);
+        key("LEFT", -1, 0);
+        key("RIGHT", 1, 0);
+        key("UP", 0, -1);
+        key("DOWN", 0, 1);
+        addFocusListener(new Seen());
+    }
+
+    /** An arrow key looks further to one side. */
+    private void key(String stroke, int toX, int toY) {
+        getInputMap(WHEN_FOCUSED).put(KeyStroke.getKeyStroke(stroke), stroke);
+        getActionMap().put(stroke, new AbstractAction() {
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                zoom.pan(toX * SHARE / zoom.factor(), toY * SHARE / zoom.factor());
+            }
+        });
+    }
+
+    /** Shows that the keys go here. */
+    private final class Seen implements FocusListener {
+        @Override
+        public void focusGained(FocusEvent e) {
+            repaint();
+        }
+
+        @Override
+        public void focusLost(FocusEvent e) {
+            repaint();
+        }
     }
 
     @Override
@@ -75,6 +111,11 @@ public final class ZoomedPhoto extends DrawnComponent {
             g.drawImage(image, 0, 0, null);
         }
         g.dispose();
+        if (isFocusOwner()) {
+            graphics.setColor(Look.palette().accent());
+            graphics.drawRect(0, 0, getWidth() - 1, getHeight() - 1);
+            graphics.drawRect(1, 1, getWidth() - 3, getHeight() - 3);
+        }
     }
 
     /** Turns the wheel into zoom about the pointer and dragging into moving. */

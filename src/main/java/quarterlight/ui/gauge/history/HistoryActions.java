@@ -42,9 +42,7 @@ final class HistoryActions {
         looking = new LatestWork<>(
                 "quarterlight-next",
                 SwingUtilities::invokeLater,
-                (evidence, course) -> new HistoryModel.Next(
-                        evidence,
-                        new FinishEngine(evidence.profile()).joint(evidence).next()),
+                (evidence, course) -> HistoryModel.Next.of(evidence),
                 model::next,
                 parts.problems()::failed);
     }

@@ -1,14 +1,18 @@
 package quarterlight.ui.gauge.history;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import quarterlight.car.ZoneId;
 import quarterlight.findings.Findings;
+import quarterlight.finish.FinishEngine;
 import quarterlight.finish.FinishEvidence;
 import quarterlight.finish.FinishHistory;
+import quarterlight.finish.JointHistory;
 import quarterlight.finish.NextMeasurement;
 import quarterlight.finish.history.ZoneHistory;
+import quarterlight.finish.model.HeldNumbers;
 import quarterlight.ui.kit.Listeners;
 
 /** What the finish history shows: the zone in hand, what is supposed of it, and the answers that came. Event thread only. */
@@ -16,10 +20,16 @@ final class HistoryModel {
     /** An answer with its question. */
     record Supposed(FinishEvidence evidence, FinishHistory history) {}
 
-    /** Where to measure next, and for which evidence that holds. */
-    record Next(FinishEvidence evidence, List<NextMeasurement> zones) {
+    /** Where to measure next and what each finding hangs on, and for which evidence that holds. */
+    record Next(FinishEvidence evidence, List<NextMeasurement> zones, Map<ZoneId, HeldNumbers.Sway> hangsOn) {
         Next {
             zones = List.copyOf(zones);
+            hangsOn = Map.copyOf(hangsOn);
+        }
+
+        static Next of(FinishEvidence evidence) {
+            JointHistory joint = new FinishEngine(evidence.profile()).joint(evidence);
+            return new Next(evidence, joint.next(), joint.hangsOn());
         }
     }
 
@@ -96,8 +106,16 @@ final class HistoryModel {
 
     /** Where to measure next, best first; empty while it is being worked out. */
     Optional<List<NextMeasurement>> next() {
-        return next.filter(found -> kept.filter(now -> now.evidence().equals(found.evidence()))
-                        .isPresent())
-                .map(Next::zones);
+        return current().map(Next::zones);
+    }
+
+    /** The assumption that moves the finding of the zone in hand most; empty while it is being worked out. */
+    Optional<HeldNumbers.Sway> hangsOn() {
+        return current().flatMap(found -> whatIf.map(some -> found.hangsOn().get(some.zone())));
+    }
+
+    private Optional<Next> current() {
+        return next.filter(found ->
+                kept.filter(now -> now.evidence().equals(found.evidence())).isPresent());
     }
 }

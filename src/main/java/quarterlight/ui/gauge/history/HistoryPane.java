@@ -252,7 +252,7 @@ public final class HistoryPane extends JPanel {
         if (!kept.get().readable()) {
             lines.add(texts.get("gauge.not-readable"));
         }
-        lines.addAll(LikelihoodTexts.more(kept.get()));
+        lines.addAll(LikelihoodTexts.more(kept.get(), model.hangsOn()));
         return String.join("\n", lines);
     }
 
