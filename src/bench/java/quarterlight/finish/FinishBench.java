@@ -33,9 +33,15 @@ final class FinishBench {
         FinishEvidence evidence = new FinishEvidence(FinishProfile.LACQUER, new Thickness(2000), zones);
         for (int round = 0; round < 15; round++) {
             long start = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
-            FinishHistory.of(evidence);
-            long taken = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - start;
-            System.out.println("round " + round + ": " + taken / 1_000_000 + " ms");
+            JointHistory joint = new FinishEngine(evidence.profile()).joint(evidence);
+            long history = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+            joint.next();
+            long next = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+            joint.hangsOn();
+            long hangsOn = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+            System.out.printf(
+                    "round %d: history %d ms, where to measure next %d ms, what it hangs on %d ms%n",
+                    round, (history - start) / 1_000_000, (next - history) / 1_000_000, (hangsOn - next) / 1_000_000);
         }
     }
 }

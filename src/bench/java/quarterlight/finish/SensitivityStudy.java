@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import quarterlight.car.ZoneId;
 import quarterlight.finish.history.ZoneHistory;
@@ -20,7 +21,7 @@ import quarterlight.finish.number.JudgedNumber;
 /**
  * Which judged numbers move a finding most, and by how much: every number is held at its low and at its high end in turn, all others as
  * uncertain as before, and every car worked out anew. Writes docs/methods/finish-sensitivity.md.
- * <p>Arguments: the page to write; with {@code table} after it also a line for each panel on standard output.
+ * <p>Arguments: the page to write; of how many drawn cars one is taken (1); with {@code table} after it also a line for each panel on standard output.
  */
 public final class SensitivityStudy {
     private static final double EVEN = .5;
@@ -51,6 +52,11 @@ public final class SensitivityStudy {
         try (Stream<Path> all = Files.list(Path.of("src/test/resources/quarterlight/finish/cars"))) {
             folders = all.filter(Files::isDirectory).sorted().toList();
         }
+        int every = arguments.length > 1 ? Integer.parseInt(arguments[1]) : 1;
+        List<Path> kept = IntStream.range(0, folders.size())
+                .filter(n -> n % every == 0)
+                .mapToObj(folders::get)
+                .toList();
         Map<JudgedNumber, Draws[]> draws = new EnumMap<>(JudgedNumber.class);
         for (JudgedNumber number : JudgedNumber.values()) {
             draws.put(number, new Draws[] {
@@ -58,11 +64,11 @@ public final class SensitivityStudy {
             });
         }
         List<Row> rows = new ArrayList<>();
-        for (Path folder : folders) {
+        for (Path folder : kept) {
             rows.addAll(rows(DrawnCar.read(folder).evidence(), draws));
         }
-        Files.writeString(Path.of(arguments[0]), page(rows, folders.size()));
-        if (arguments.length > 1) {
+        Files.writeString(Path.of(arguments[0]), page(rows, kept.size()));
+        if (arguments.length > 2) {
             rows.forEach(SensitivityStudy::print);
         }
     }

@@ -69,6 +69,12 @@ final class CarDraw {
     private final double[] replacedOf;
     private final double[] skimOf;
     private final double[] leftOut;
+    /** By how much the factory level of each panel differs from the car's: horizontal ones are a little thicker. */
+    private final double[] ownLevel;
+
+    private final double[] guard;
+    private final double[] solder;
+    private final boolean[] low;
 
     CarDraw(List<Panel> panels, PanelTable[] tables, FactoryLevel prior, Draws draws, int draw) {
         this.panels = panels;
@@ -95,6 +101,10 @@ final class CarDraw {
         replacedOf = new double[count];
         skimOf = new double[count];
         leftOut = new double[count];
+        ownLevel = new double[count];
+        guard = new double[count];
+        solder = new double[count];
+        low = new boolean[count];
         thickness = new double[count][STORIES];
         for (int n = 0; n < split.length; n++) {
             split[n] = new double[count];
@@ -121,6 +131,12 @@ final class CarDraw {
 
     /** What does not hang on the state of the car. */
     private void prepare(int p) {
+        Panel panel = panels.get(p);
+        double more = value(JudgedNumber.HORIZONTAL);
+        ownLevel[p] = panel.isHorizontal() ? more : -StoryNumber.UPRIGHT_LESS.value() * more;
+        guard[p] = panel.guard();
+        solder[p] = panel.isSail() ? FixedNumber.SOLDER.value() : 0;
+        low[p] = panel.isLow();
         PanelTable t = tables[p];
         if (t != null) {
             bareOf[p] = t.plain(within, BROAD, Math.log(bare));
@@ -145,10 +161,9 @@ final class CarDraw {
         return step * prior.density(level, value(JudgedNumber.LEVEL_SHIFT), value(JudgedNumber.LEVEL_SPREAD));
     }
 
-    /** The factory level of a panel: horizontal ones are a little thicker. */
+    /** The factory level of a panel. */
     private double levelOf(int panel, double level) {
-        double more = value(JudgedNumber.HORIZONTAL);
-        return level + (panels.get(panel).isHorizontal() ? more : -StoryNumber.UPRIGHT_LESS.value() * more);
+        return level + ownLevel[panel];
     }
 
     // ---------------------------------------------------------------- as built, some panels
@@ -219,14 +234,12 @@ final class CarDraw {
     private double factory(int p, PanelTable t, double own, double part, double patch) {
         double thick = value(JudgedNumber.FACTORY_THICK);
         double thinned = FixedNumber.THINNED.value();
-        double guard = panels.get(p).guard();
-        double solder = panels.get(p).isSail() ? FixedNumber.SOLDER.value() : 0;
         double more = t.plain(within, REWORKED, Math.log(Math.exp(own) + FixedNumber.REWORK_MIL.value()));
-        return (1 - thick - thinned - guard - solder) * t.plain(within, panelWidth, own)
+        return (1 - thick - thinned - guard[p] - solder[p]) * t.plain(within, panelWidth, own)
                 + thick * (more + part) / 2
                 + thinned * t.plain(within, BROAD, own - StoryNumber.THINNED_BY.value())
-                + guard * (panels.get(p).isLow() ? mixed(StoryNumber.GUARD_ALL_OVER, more, part) : part)
-                + solder * patch;
+                + guard[p] * (low[p] ? mixed(StoryNumber.GUARD_ALL_OVER, more, part) : part)
+                + solder[p] * patch;
     }
 
     /** A new panel in primer three times in four, else one off another car, refinished over. */

@@ -72,6 +72,8 @@ final class SignTable {
         double[] factors = new double[STORIES];
         double looked = draws.value(draw, JudgedNumber.SILENCE);
         double[] each = new double[SIGNS];
+        int[] marks = new int[SIGNS];
+        Arrays.setAll(marks, panel::mark);
         for (int s = 0; s < STORIES; s++) {
             boolean several = !wholeCar && s > 0;
             for (int q = 0; q < (several ? SignRates.QUALITY.size() : 1); q++) {
@@ -80,7 +82,7 @@ final class SignTable {
                 Arrays.fill(each, 1);
                 for (int sign = 0; sign < SIGNS; sign++) {
                     double seen = row[s * SIGNS + sign];
-                    each[sign] = switch (panel.mark(sign)) {
+                    each[sign] = switch (marks[sign]) {
                         case Panel.SEEN -> seen;
                         case Panel.ABSENT -> 1 - seen;
                         case Panel.SILENT -> 1 - looked * seen;

@@ -29,6 +29,8 @@ public final class PatchPlaces {
     private static final int QUADRANT = 32;
 
     private static final double TOLERANCE_MM = 5;
+    /** How far from the edge spots belong on a panel narrower than two patches: this share of half its width. */
+    private static final double NARROW = .5;
 
     private PatchPlaces() {}
 
@@ -73,8 +75,7 @@ public final class PatchPlaces {
      * @param places of the spots so far; those in another view are passed over
      */
     public static List<ViewPoint> next(PanelOutline panel, List<ViewPoint> places, int count) {
-        Geometry within = panel.shape().buffer(-RADIUS_MM);
-        Geometry inner = within.isEmpty() ? panel.shape() : within;
+        Geometry inner = panel.shape().buffer(-Math.min(RADIUS_MM, NARROW * widest(panel.shape())));
         List<Coordinate> taken = new ArrayList<>(onPanel(panel, places));
         List<ViewPoint> found = new ArrayList<>();
         while (found.size() < count) {
@@ -86,6 +87,11 @@ public final class PatchPlaces {
             found.add(panel.place(next));
         }
         return found;
+    }
+
+    /** Radius of the largest circle within the panel. */
+    private static double widest(Geometry shape) {
+        return MaximumInscribedCircle.getRadiusLine(shape, TOLERANCE_MM).getLength();
     }
 
     private static Coordinate farthest(Geometry within, List<Coordinate> spots) {

@@ -22,7 +22,7 @@ public record RustColor(Window hue, Window chroma, Window lightness) {
             new RustColor(new Window(28, 42, 72, 88), new Window(8, 20, 70, 86), new Window(8, 16, 62, 78));
 
     /** From this on a color is taken for rust, unless the inspector moves the threshold. */
-    public static final double USUAL_THRESHOLD = 0.5;
+    public static final double USUAL_THRESHOLD = 0.8;
 
     /** What the rule is known to take for rust, to be said beside every share. */
     public static final List<String> TRAPS = List.of(

@@ -162,6 +162,23 @@ class PatchPlacesTest {
         assertThat(places).hasSize(before + 4);
     }
 
+    /** A rocker, here and there as wide as the patch: its spots spread over its length all the same. */
+    @Test
+    void onANarrowPanelSpotsSpreadOverItsLength() throws ParseException {
+        PanelOutline rocker = new PanelOutline(
+                View.LEFT,
+                WIDE,
+                HIGH,
+                new WKTReader().read("POLYGON ((200 700, 1700 700, 1700 795, 900 806, 200 795, 200 700))"));
+        List<ViewPoint> asked = PatchPlaces.next(rocker, List.of(), 5);
+        assertThat(asked).hasSize(5);
+        assertThat(asked.stream().mapToDouble(place -> place.x() * WIDE).min().orElseThrow())
+                .isLessThan(350);
+        assertThat(asked.stream().mapToDouble(place -> place.x() * WIDE).max().orElseThrow())
+                .isGreaterThan(1550);
+        assertThat(asked).allMatch(place -> place.y() * HIGH > 715 && place.y() * HIGH < 790);
+    }
+
     @Test
     void whereNothingIsLeftToFindNoMoreSpotsAreAskedFor() throws ParseException {
         PanelOutline strip = new PanelOutline(
