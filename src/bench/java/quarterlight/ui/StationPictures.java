@@ -119,10 +119,13 @@ public final class StationPictures {
 
     /** Takes a photo in hand by the name of its file, as those do who hear the window. */
     private static void take(String file) throws Exception {
+        if (file.isEmpty()) {
+            return;
+        }
         Component sheet = wait(c -> "photos-sheet".equals(c.getName()));
         SwingUtilities.invokeAndWait(() -> {
             AccessibleContext photos = sheet.getAccessibleContext();
-            for (int i = 0; !file.isEmpty() && i < photos.getAccessibleChildrenCount(); i++) {
+            for (int i = 0; i < photos.getAccessibleChildrenCount(); i++) {
                 AccessibleContext photo = photos.getAccessibleChild(i).getAccessibleContext();
                 if (photo.getAccessibleName().startsWith(file)) {
                     photo.getAccessibleAction().doAccessibleAction(0);
