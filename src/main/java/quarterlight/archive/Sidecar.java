@@ -72,7 +72,7 @@ public record Sidecar(
     public String xml() {
         StringWriter out = new StringWriter();
         try {
-            XMLStreamWriter xml = XMLOutputFactory.newFactory().createXMLStreamWriter(out);
+            XMLStreamWriter xml = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(out);
             xml.writeStartDocument("UTF-8", "1.0");
             xml.writeCharacters("\n");
             xml.setPrefix("x", META);

@@ -38,6 +38,7 @@ import quarterlight.cli.library.BackupVerb;
 import quarterlight.cli.library.VisitsVerb;
 import quarterlight.cli.shell.CompletionVerb;
 import quarterlight.cli.shell.ManVerb;
+import quarterlight.cli.shell.SchemasVerb;
 
 /** Every verb, in the order of the job. */
 final class Verbs {
@@ -74,6 +75,7 @@ final class Verbs {
             "lists",
             "visits",
             "backup",
+            "schemas",
             "completion",
             "man");
 
@@ -140,6 +142,7 @@ final class Verbs {
             case "lists" -> new ListsVerb(around);
             case "visits" -> new VisitsVerb(around);
             case "backup" -> new BackupVerb(around);
+            case "schemas" -> new SchemasVerb(around);
             case "completion" -> new CompletionVerb(around, () -> line(all(around)));
             case "man" -> new ManVerb(around, () -> line(all(around)));
             default -> throw new IllegalArgumentException(name + " is no verb");

@@ -11,6 +11,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
 import quarterlight.store.VisitChange.Way;
+import quarterlight.store.folder.DatabasePlace;
 import quarterlight.store.folder.EditLock;
 import quarterlight.store.folder.VisitFolder;
 import quarterlight.store.log.LogChain;
@@ -42,6 +43,7 @@ public final class VisitStore implements AutoCloseable {
     private final Optional<EditLock> lock;
     private final Optional<Editing> editing;
     private final OpenedDatabase opened;
+    private final DatabasePlace place;
     private final ReentrantLock turn = new ReentrantLock();
     private final KeptRows kept = new KeptRows();
     private final List<Consumer<VisitChange>> listeners = new CopyOnWriteArrayList<>();
@@ -56,6 +58,7 @@ public final class VisitStore implements AutoCloseable {
             OpenedDatabase opened) {
         this.opened = opened;
         this.folder = folder;
+        this.place = DatabasePlace.of(folder.database());
         this.threadGuard = threadGuard;
         this.connection = connection;
         this.lock = lock;
@@ -143,7 +146,9 @@ public final class VisitStore implements AutoCloseable {
                 Database.run(connection, "ROLLBACK");
             }
         } catch (SQLException e) {
-            throw new VisitUnreadable(folder.root(), EditFailed.reason(e), e);
+            throw place.isThere()
+                    ? new VisitUnreadable(folder.root(), EditFailed.reason(e), e)
+                    : VisitUnreadable.gone(folder.root(), e);
         } finally {
             turn.unlock();
         }
@@ -242,8 +247,10 @@ public final class VisitStore implements AutoCloseable {
         Editing open = editing.orElseThrow(() -> new IllegalStateException("the visit is open for reading only"));
         take();
         try {
+            requireThere();
             T outcome = writing.run(open);
             kept.forget(open.takeTouched());
+            requireThere();
             return outcome;
         } catch (SQLException e) {
             throw refused(e);
@@ -254,7 +261,17 @@ public final class VisitStore implements AutoCloseable {
         }
     }
 
+    /** A system may go on writing to a file that is deleted or moved; what was saved there would be lost without a word. */
+    private void requireThere() throws VisitUnwritable {
+        if (!place.isThere()) {
+            throw VisitUnwritable.gone(folder.root());
+        }
+    }
+
     private VisitUnwritable refused(SQLException e) {
+        if (!place.isThere()) {
+            return VisitUnwritable.gone(folder.root());
+        }
         if (EditFailed.isConstraint(e)) {
             throw new SchemaRefused(e);
         }

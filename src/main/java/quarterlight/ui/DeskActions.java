@@ -21,6 +21,7 @@ import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Sight;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
+import quarterlight.ui.library.LibraryDoor;
 import quarterlight.ui.pages.TakeAlong;
 import quarterlight.ui.start.OpenSamples;
 import quarterlight.ui.start.SampleVisits;
@@ -36,6 +37,7 @@ final class DeskActions {
     private final Command openVisit;
     private final Command closeVisit;
     private final Command twoCars;
+    private final Command library;
     private final Command quit;
     private final Command facts;
     private final Command drawing;
@@ -75,6 +77,8 @@ final class DeskActions {
         twoCars = always("do.two-cars", () -> new CompareDialog(parts, window.frame())
                         .ask(visit().map(OpenVisit::folder)))
                 .menuKey("shift C");
+        library = always("do.library", new LibraryDoor(parts, window::openInFront)::open)
+                .menuKey("shift L");
         quit = always("do.quit", window::quit).menuKey("Q");
         facts = always("do.facts", this::editFacts).menuKey("I");
         drawing = always("do.drawing", () -> taking.chooseDrawing(Optional.empty()));
@@ -124,6 +128,7 @@ final class DeskActions {
                 addTable,
                 sheet,
                 twoCars,
+                library,
                 closeVisit,
                 quit,
                 undo,
@@ -242,7 +247,7 @@ final class DeskActions {
 
     /** What the first page begins with. */
     StartPage.Beginnings beginnings() {
-        return new StartPage.Beginnings(newVisit, photos, samples, openVisit, help);
+        return new StartPage.Beginnings(newVisit, photos, samples, openVisit, library, help);
     }
 
     Command newVisit() {
@@ -263,6 +268,10 @@ final class DeskActions {
 
     Command twoCars() {
         return twoCars;
+    }
+
+    Command library() {
+        return library;
     }
 
     Command quit() {

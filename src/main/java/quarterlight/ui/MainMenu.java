@@ -82,6 +82,7 @@ final class MainMenu extends JMenuBar {
         menu.add(actions.newVisit());
         menu.add(actions.openVisit());
         menu.add(filled("menu.recent", this::fillRecent));
+        menu.add(actions.library());
         menu.add(actions.samples());
         menu.addSeparator();
         menu.add(actions.facts());

@@ -123,6 +123,12 @@ final class MainWindow {
         leaveThen(() -> door.open(folder, this::opened));
     }
 
+    /** The same for a visit that was chosen in another window. */
+    void openInFront(Path folder) {
+        frame.toFront();
+        open(folder);
+    }
+
     /** Opens a visit that is being read already; for a window that has none. */
     void open(VisitReading reading) {
         door.open(reading, this::opened);

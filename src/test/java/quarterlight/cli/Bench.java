@@ -49,18 +49,25 @@ public final class Bench {
     private final List<Optional<Path>> opened = new ArrayList<>();
 
     private final Optional<Path> demoData;
+    private final Runnable during;
 
     public Bench(Path folder) {
-        this(folder, Optional.empty());
+        this(folder, Optional.empty(), () -> {});
     }
 
-    private Bench(Path folder, Optional<Path> demoData) {
+    private Bench(Path folder, Optional<Path> demoData, Runnable during) {
         this.folder = folder;
         this.demoData = demoData;
+        this.during = during;
     }
 
     public Bench withDemoData(Path data) {
-        return new Bench(folder, Optional.of(data));
+        return new Bench(folder, Optional.of(data), during);
+    }
+
+    /** The same with something that happens while a verb is at work, whenever it asks for the table of zones. */
+    Bench during(Runnable event) {
+        return new Bench(folder, demoData, event);
     }
 
     /** What a call gave. */
@@ -120,7 +127,10 @@ public final class Bench {
         return new CliContext(
                 console,
                 CLOCK,
-                ZoneTable::load,
+                () -> {
+                    during.run();
+                    return ZoneTable.load();
+                },
                 Bench::areas,
                 () -> demoData,
                 visit -> opened.add(visit),

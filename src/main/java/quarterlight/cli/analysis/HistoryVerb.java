@@ -45,8 +45,12 @@ public final class HistoryVerb implements Verb {
             "strength",
             "refinish_score",
             "repair_score",
+            "stories",
+            "jury",
+            "hangs_on",
             "hidden_10cm_patch",
-            "hidden_10cm_patch_missed");
+            "hidden_10cm_patch_missed",
+            "reasons");
 
     private final CliContext around;
 
@@ -180,7 +184,8 @@ public final class HistoryVerb implements Verb {
                                 .put("would_turn", sway.turns()))
                 .put("hidden_10cm_patch", zone.hiddenPatch().map(ZoneHistory.HiddenPatch::chance))
                 .put("hidden_10cm_patch_missed", zone.hiddenPatch().map(ZoneHistory.HiddenPatch::missed))
-                .put("reasons", zone.reasons().stream().map(HistoryVerb::reason).toList());
+                .put("reasons", zone.reasons().stream().map(HistoryVerb::reason).toList())
+                .put("prior", Optional.empty());
     }
 
     private static JsonObject story(ZoneHistory.Story story) {

@@ -150,7 +150,7 @@ public final class VisitsVerb implements Verb {
                 .put("text", hit.row().text())
                 .put(
                         "photo",
-                        hit.row().photo().map(photo -> hit.visit().folder().resolve(photo)))));
+                        hit.row().picture().map(one -> hit.visit().folder().resolve(one.stored())))));
         return new JsonObject()
                 .put("visits", visits.stream().map(VisitsVerb::visit).toList())
                 .put("found", rows)

@@ -6,9 +6,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.TreeMap;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.edit.EditRefused;
@@ -135,7 +137,8 @@ public final class VisitLibrary implements AutoCloseable {
                             facts.date().map(Object::toString),
                             facts.client(),
                             facts.place(),
-                            record.photos().size()),
+                            record.photos().size(),
+                            VisitSayings.ofCar(record)),
                     VisitSayings.of(record, catalog));
         } catch (VisitProblem e) {
             index.forget(folder);
@@ -160,25 +163,21 @@ public final class VisitLibrary implements AutoCloseable {
                 .toList();
     }
 
-    /** Stamps, tags and castings whose number is like another, the likest first. */
+    /** Stamps, tags and castings whose number is like another, the likest first, {@link #MOST} at most. */
     public List<LibraryHit> like(String number) throws LibraryUnusable {
-        return index.ofKind(VisitSayings.MARKS, folders).stream()
-                .filter(hit -> hit.row().text().lines().count() > 0 && closest(hit, number) >= 0)
-                .sorted(Comparator.comparingInt(hit -> closest(hit, number)))
-                .limit(MOST)
+        String asked = MarkLikeness.bare(number);
+        List<String> like = index.numbers(MarkLikeness.least(asked), MarkLikeness.most(asked)).stream()
+                .filter(one -> MarkLikeness.isLike(one, asked))
+                .sorted(Comparator.<String>comparingInt(one -> MarkLikeness.apart(one, asked))
+                        .thenComparing(Comparator.naturalOrder()))
                 .toList();
-    }
-
-    /** The letters by which the nearest part of a mark differs; -1 if none is like it. */
-    private static int closest(LibraryHit hit, String number) {
-        int best = -1;
-        for (String part : hit.row().text().split("; ")) {
-            if (MarkLikeness.isLike(part, number)) {
-                int apart = MarkLikeness.apart(part, number);
-                best = best < 0 ? apart : Math.min(best, apart);
+        Set<LibraryHit> hits = new LinkedHashSet<>();
+        for (String one : like) {
+            if (hits.size() < MOST) {
+                hits.addAll(index.bearing(one, folders, MOST - hits.size()));
             }
         }
-        return best;
+        return List.copyOf(hits);
     }
 
     @Override

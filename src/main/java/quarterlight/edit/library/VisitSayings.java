@@ -1,27 +1,32 @@
 package quarterlight.edit.library;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
+import quarterlight.store.library.LibraryPicture;
 import quarterlight.store.library.LibraryRow;
 import quarterlight.table.RowKind;
 import quarterlight.table.cell.RowContext;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.Photo;
+import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;
 
 /** What a visit says in words, row by row, as it is searched. */
 final class VisitSayings {
-    static final String MARKS = RecordKind.MARKS.word();
+    private static final String MARKS = RecordKind.MARKS.word();
 
     /** Numbers and geometry, by which nobody looks for a car. */
     private static final Set<String> NO_WORDS = Set.of(
@@ -84,7 +89,7 @@ final class VisitSayings {
                         facts.claimed())
                 .flatMap(Optional::stream)
                 .collect(Collectors.joining("; "));
-        return new LibraryRow("visit", "", text, facts.car().body().style().word(), Optional.empty());
+        return new LibraryRow("visit", "", text, facts.car().body().style().word(), ofCar(visit));
     }
 
     private <T> void add(RecordKind<T> kind, List<LibraryRow> rows) {
@@ -106,21 +111,42 @@ final class VisitSayings {
                         labels.getOrDefault(zone, zone),
                         text,
                         zone.replace('-', ' '),
-                        photo(cells.get("photo"))));
+                        picture(cells),
+                        kind.word().equals(MARKS) ? MarkLikeness.bareParts(text) : List.of()));
             }
         }
     }
 
-    /** The file of the first photo that a row names. */
-    private Optional<String> photo(String named) {
-        if (named == null || named.isBlank()) {
-            return Optional.empty();
+    /** The first photo that a row names, at the moment or on the page that it names. */
+    private Optional<LibraryPicture> picture(Map<String, String> cells) {
+        String named = cells.getOrDefault("photo", "").split("\\|")[0];
+        return named.isBlank()
+                ? Optional.empty()
+                : visit.photos().stream()
+                        .filter(photo -> context.nameOf(photo.id()).equals(named))
+                        .findFirst()
+                        .map(photo -> LibraryPicture.of(photo.file(), at(cells.get("at"))));
+    }
+
+    private static OptionalDouble at(String cell) {
+        try {
+            return cell == null || cell.isBlank()
+                    ? OptionalDouble.empty()
+                    : OptionalDouble.of(Double.parseDouble(cell));
+        } catch (NumberFormatException e) {
+            return OptionalDouble.empty();
         }
-        String first = named.split("\\|")[0];
+    }
+
+    /** What stands for the whole car: of the photos that were not put aside the one with the most zones, of equals the first. */
+    static Optional<LibraryPicture> ofCar(VisitRecord visit) {
+        Map<PhotoId, Long> zones = visit.pins().stream()
+                .collect(Collectors.groupingBy(pin -> pin.value().photo(), Collectors.counting()));
         return visit.photos().stream()
-                .filter(photo -> context.nameOf(photo.id()).equals(first))
-                .findFirst()
-                .map(Photo::file)
-                .map(file -> file.stored());
+                .filter(photo -> photo.file().kind() == MediaKind.PHOTO
+                        && photo.setAside().isEmpty())
+                .max(Comparator.<Photo>comparingLong(photo -> zones.getOrDefault(photo.id(), 0L))
+                        .thenComparing(photo -> photo.id().value(), Comparator.reverseOrder()))
+                .map(photo -> LibraryPicture.of(photo.file(), OptionalDouble.empty()));
     }
 }

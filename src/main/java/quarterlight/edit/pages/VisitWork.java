@@ -57,6 +57,7 @@ import quarterlight.store.VisitOpening;
 import quarterlight.store.VisitStore;
 import quarterlight.store.folder.VisitFolder;
 import quarterlight.store.problem.VisitProblem;
+import quarterlight.store.problem.VisitUnreadable;
 import quarterlight.table.TableUnreadable;
 import quarterlight.table.list.CoverageTable;
 import quarterlight.table.list.DatePatternTable;
@@ -183,7 +184,10 @@ public final class VisitWork {
     }
 
     /** A visit that came from somebody else must not have pages written over what lies elsewhere. */
-    private static void requireOwn(VisitFolder visit, Path out) throws FileSystemException {
+    private static void requireOwn(VisitFolder visit, Path out) throws FileSystemException, VisitUnreadable {
+        if (out.startsWith(visit.root()) && !Files.isDirectory(visit.root())) {
+            throw VisitUnreadable.gone(visit.root(), null);
+        }
         if (out.equals(visit.pages()) && Files.isSymbolicLink(out)) {
             throw new FileSystemException(
                     out.toString(),

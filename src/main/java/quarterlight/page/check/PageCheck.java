@@ -1,16 +1,22 @@
 package quarterlight.page.check;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.text.Normalizer;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.concurrent.Future;
 import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import quarterlight.page.print.PageWorkers;
+import quarterlight.task.Progress;
 import quarterlight.units.Numerals;
 
 /**
@@ -34,7 +40,7 @@ public record PageCheck(int pages, List<PageFault> faults) {
     /** A single plain word of so few letters may be one that the pages say themselves, such as hood or scratched. */
     private static final Pattern ANY_WORD = Pattern.compile("\\p{L}{1,12}");
 
-    private static final Pattern PICTURE = Pattern.compile("data:[a-z]+/[a-z]+;base64,[A-Za-z0-9+/=]+");
+    private static final byte[] BASE64 = ";base64,".getBytes(StandardCharsets.US_ASCII);
     private static final Pattern PLACE =
             Pattern.compile("\\b-?\\d{1,3}\\.\\d{5,}\\s*,\\s*-?\\d{1,3}\\.\\d{5,}\\b|\\bGPS(?:Latitude|Longitude)\\b");
 
@@ -57,15 +63,63 @@ public record PageCheck(int pages, List<PageFault> faults) {
                 .toList();
         List<PageFault> faults = new ArrayList<>();
         int pages = 0;
-        for (Path file : files) {
-            String name = file.getFileName().toString();
-            if (name.endsWith(".pdf")) {
-                pages += pdf(file, name, wanted, faults);
-            } else if (name.endsWith(".html") || name.endsWith(".svg")) {
-                search(PICTURE.matcher(Files.readString(file)).replaceAll(""), name, 0, wanted, faults);
+        try (PageWorkers workers = new PageWorkers(Progress.NONE)) {
+            List<Future<PageCheck>> started = new ArrayList<>();
+            for (Path file : files) {
+                started.add(workers.start("Looking over the pages", () -> one(file, wanted)));
+            }
+            for (Future<PageCheck> one : started) {
+                PageCheck found = PageWorkers.result(one);
+                pages += found.pages();
+                faults.addAll(found.faults());
             }
         }
         return new PageCheck(pages, faults);
+    }
+
+    private static PageCheck one(Path file, List<String> secrets) throws IOException {
+        List<PageFault> faults = new ArrayList<>();
+        int pages = 0;
+        String name = file.getFileName().toString();
+        if (name.endsWith(".pdf")) {
+            pages = pdf(file, name, secrets, faults);
+        } else if (name.endsWith(".html") || name.endsWith(".svg")) {
+            search(withoutPictures(Files.readAllBytes(file)), name, 0, secrets, faults);
+        }
+        return new PageCheck(pages, faults);
+    }
+
+    /** A page of megabytes is mostly pictures and typefaces, which are taken out before it is read as text. */
+    static String withoutPictures(byte[] page) {
+        ByteArrayOutputStream rest = new ByteArrayOutputStream();
+        int from = 0;
+        for (int at = 0; at < page.length; at++) {
+            if (page[at] == BASE64[0] && startsAt(page, at)) {
+                int end = at + BASE64.length;
+                rest.write(page, from, end - from);
+                while (end < page.length && isBase64(page[end])) {
+                    end++;
+                }
+                from = end;
+                at = end - 1;
+            }
+        }
+        rest.write(page, from, page.length - from);
+        return rest.toString(StandardCharsets.UTF_8);
+    }
+
+    private static boolean startsAt(byte[] page, int at) {
+        return at + BASE64.length <= page.length
+                && Arrays.equals(page, at, at + BASE64.length, BASE64, 0, BASE64.length);
+    }
+
+    private static boolean isBase64(byte letter) {
+        return letter >= 'a' && letter <= 'z'
+                || letter >= 'A' && letter <= 'Z'
+                || letter >= '0' && letter <= '9'
+                || letter == '+'
+                || letter == '/'
+                || letter == '=';
     }
 
     private static int pdf(Path file, String name, List<String> secrets, List<PageFault> faults) throws IOException {

@@ -21,15 +21,20 @@ import quarterlight.store.schema.Database;
  * writes; another waits. Not for the event thread.
  */
 public final class LibraryIndex implements AutoCloseable {
-    private static final int VERSION = 1;
+    private static final int VERSION = 2;
     private static final List<String> SCHEMA = List.of(
             "CREATE TABLE visit(id INTEGER PRIMARY KEY, folder TEXT NOT NULL UNIQUE, stamp TEXT NOT NULL, car TEXT NOT"
-                    + " NULL, date TEXT, client TEXT, place TEXT, photos INTEGER NOT NULL) STRICT",
+                    + " NULL, date TEXT, client TEXT, place TEXT, photos INTEGER NOT NULL, " + PictureColumns.TYPED
+                    + ") STRICT",
             "CREATE TABLE said(id INTEGER PRIMARY KEY, visit_id INTEGER NOT NULL REFERENCES visit ON DELETE CASCADE,"
-                    + " kind TEXT NOT NULL, zone TEXT NOT NULL, text TEXT NOT NULL, more TEXT NOT NULL, photo TEXT)"
-                    + " STRICT",
+                    + " kind TEXT NOT NULL, zone TEXT NOT NULL, text TEXT NOT NULL, more TEXT NOT NULL, "
+                    + PictureColumns.TYPED + ") STRICT",
             "CREATE INDEX said_of_visit ON said(visit_id)",
-            "CREATE INDEX said_kind ON said(kind)",
+            "CREATE TABLE number(said_id INTEGER NOT NULL REFERENCES said ON DELETE CASCADE, text TEXT NOT NULL,"
+                    + " letters INTEGER NOT NULL) STRICT",
+            "CREATE INDEX number_of_said ON number(said_id)",
+            "CREATE INDEX number_letters ON number(letters, text)",
+            "CREATE INDEX number_text ON number(text, said_id)",
             "CREATE VIRTUAL TABLE words USING fts5(zone, text, more, content='said', content_rowid='id',"
                     + " tokenize='unicode61 remove_diacritics 2', prefix='2 3')",
             "CREATE TRIGGER said_added AFTER INSERT ON said BEGIN INSERT INTO words(rowid, zone, text, more) VALUES"
@@ -37,8 +42,11 @@ public final class LibraryIndex implements AutoCloseable {
             "CREATE TRIGGER said_gone AFTER DELETE ON said BEGIN INSERT INTO words(words, rowid, zone, text, more)"
                     + " VALUES ('delete', old.id, old.zone, old.text, old.more); END",
             "PRAGMA user_version = " + VERSION);
-    private static final String COLUMNS =
-            "v.folder, v.stamp, v.car, v.date, v.client, v.place, v.photos, s.kind, s.zone, s.text, s.more, s.photo";
+    private static final String OF_VISIT =
+            "v.folder, v.stamp, v.car, v.date, v.client, v.place, v.photos, " + PictureColumns.of("v");
+    private static final String COLUMNS = OF_VISIT + ", s.kind, s.zone, s.text, s.more, " + PictureColumns.of("s");
+    private static final int VISIT_COLUMNS = 7;
+    private static final int ROW_COLUMNS = 5;
 
     private final Path file;
     private final Connection connection;
@@ -139,51 +147,71 @@ public final class LibraryIndex implements AutoCloseable {
     }
 
     private void delete(Path folder) throws SQLException {
-        try (PreparedStatement said = connection.prepareStatement(
-                        "DELETE FROM said WHERE visit_id = (SELECT id FROM visit WHERE folder = ?)");
-                PreparedStatement visit = connection.prepareStatement("DELETE FROM visit WHERE folder = ?")) {
-            said.setString(1, folder.toString());
-            said.executeUpdate();
-            visit.setString(1, folder.toString());
-            visit.executeUpdate();
+        for (String sql : List.of(
+                "DELETE FROM number WHERE said_id IN (SELECT s.id FROM said s JOIN visit v ON v.id = s.visit_id WHERE"
+                        + " v.folder = ?)",
+                "DELETE FROM said WHERE visit_id = (SELECT id FROM visit WHERE folder = ?)",
+                "DELETE FROM visit WHERE folder = ?")) {
+            try (PreparedStatement gone = connection.prepareStatement(sql)) {
+                gone.setString(1, folder.toString());
+                gone.executeUpdate();
+            }
         }
     }
 
     private void insert(LibraryVisit visit, List<LibraryRow> rows) throws SQLException {
         try (PreparedStatement add = connection.prepareStatement(
-                        "INSERT INTO visit(folder, stamp, car, date, client, place, photos) VALUES (?, ?, ?, ?, ?, ?,"
-                                + " ?) RETURNING id");
-                PreparedStatement say = connection.prepareStatement(
-                        "INSERT INTO said(visit_id, kind, zone, text, more, photo) VALUES (?, ?, ?, ?, ?, ?)")) {
+                        "INSERT INTO visit(folder, stamp, car, date, client, place, photos, " + PictureColumns.NAMES
+                                + values(VISIT_COLUMNS));
+                PreparedStatement say =
+                        connection.prepareStatement("INSERT INTO said(visit_id, kind, zone, text, more, "
+                                + PictureColumns.NAMES + values(ROW_COLUMNS));
+                PreparedStatement bear =
+                        connection.prepareStatement("INSERT INTO number(said_id, text, letters) VALUES (?, ?, ?)")) {
             add.setString(1, visit.folder().toString());
             add.setString(2, visit.stamp());
             add.setString(3, visit.car());
             add.setString(4, visit.date().orElse(null));
             add.setString(5, visit.client().orElse(null));
             add.setString(6, visit.place().orElse(null));
-            add.setInt(7, visit.photos());
-            long id;
-            try (ResultSet made = add.executeQuery()) {
-                made.next();
-                id = made.getLong(1);
-            }
+            add.setInt(VISIT_COLUMNS, visit.photos());
+            PictureColumns.set(add, VISIT_COLUMNS + 1, visit.picture());
+            long id = added(add);
             for (LibraryRow row : rows) {
                 say.setLong(1, id);
                 say.setString(2, row.kind());
                 say.setString(3, row.zone());
                 say.setString(4, row.text());
-                say.setString(5, row.more());
-                say.setString(6, row.photo().orElse(null));
-                say.addBatch();
+                say.setString(ROW_COLUMNS, row.more());
+                PictureColumns.set(say, ROW_COLUMNS + 1, row.picture());
+                long said = added(say);
+                for (String number : row.numbers()) {
+                    bear.setLong(1, said);
+                    bear.setString(2, number);
+                    bear.setInt(3, number.length());
+                    bear.executeUpdate();
+                }
             }
-            say.executeBatch();
+        }
+    }
+
+    /** The end of a statement that adds a row with a picture. */
+    private static String values(int columns) {
+        return ") VALUES (" + "?, ".repeat(columns + PictureColumns.COUNT - 1) + "?) RETURNING id";
+    }
+
+    /** The number of the row that a statement adds. */
+    private static long added(PreparedStatement adding) throws SQLException {
+        try (ResultSet made = adding.executeQuery()) {
+            made.next();
+            return made.getLong(1);
         }
     }
 
     /** All visits at or below some folders. */
     public List<LibraryVisit> visits(List<Path> folders) throws LibraryUnusable {
-        try (PreparedStatement ask = connection.prepareStatement(
-                        "SELECT folder, stamp, car, date, client, place, photos FROM visit ORDER BY folder");
+        try (PreparedStatement ask =
+                        connection.prepareStatement("SELECT " + OF_VISIT + " FROM visit v ORDER BY v.folder");
                 ResultSet found = ask.executeQuery()) {
             List<LibraryVisit> visits = new ArrayList<>();
             while (found.next()) {
@@ -218,13 +246,36 @@ public final class LibraryIndex implements AutoCloseable {
                         most);
     }
 
-    /** All rows of one kind. */
-    public List<LibraryHit> ofKind(String kind, List<Path> folders) throws LibraryUnusable {
+    /** Each number that some visit bears, once, if it is so long. */
+    public List<String> numbers(int least, int most) throws LibraryUnusable {
+        try (PreparedStatement ask =
+                connection.prepareStatement("SELECT DISTINCT text FROM number WHERE letters BETWEEN ? AND ?")) {
+            ask.setInt(1, least);
+            ask.setInt(2, most);
+            List<String> numbers = new ArrayList<>();
+            try (ResultSet found = ask.executeQuery()) {
+                while (found.next()) {
+                    numbers.add(found.getString(1));
+                }
+            }
+            return numbers;
+        } catch (SQLException e) {
+            throw new LibraryUnusable(file, e);
+        }
+    }
+
+    /**
+     * The rows that bear just this number; those taken in last first.
+     *
+     * @param most rows to give
+     */
+    public List<LibraryHit> bearing(String number, List<Path> folders, int most) throws LibraryUnusable {
         return hits(
-                "SELECT " + COLUMNS + " FROM said s JOIN visit v ON v.id = s.visit_id WHERE s.kind = ?",
-                kind,
+                "SELECT DISTINCT s.id, " + COLUMNS + " FROM number n JOIN said s ON s.id = n.said_id JOIN visit v ON"
+                        + " v.id = s.visit_id WHERE n.text = ? ORDER BY s.id DESC",
+                number,
                 folders,
-                Integer.MAX_VALUE);
+                most);
     }
 
     private List<LibraryHit> hits(String sql, String asked, List<Path> folders, int most) throws LibraryUnusable {
@@ -257,7 +308,8 @@ public final class LibraryIndex implements AutoCloseable {
                 Optional.ofNullable(found.getString("date")),
                 Optional.ofNullable(found.getString("client")),
                 Optional.ofNullable(found.getString("place")),
-                found.getInt("photos"));
+                found.getInt("photos"),
+                PictureColumns.read(found, "v"));
     }
 
     private static LibraryRow row(ResultSet found) throws SQLException {
@@ -266,7 +318,7 @@ public final class LibraryIndex implements AutoCloseable {
                 found.getString("zone"),
                 found.getString("text"),
                 found.getString("more"),
-                Optional.ofNullable(found.getString("photo")));
+                PictureColumns.read(found, "s"));
     }
 
     @Override

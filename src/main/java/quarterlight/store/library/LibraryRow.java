@@ -1,5 +1,6 @@
 package quarterlight.store.library;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -10,14 +11,22 @@ import java.util.Optional;
  * @param zone where, in words; empty if nowhere in particular
  * @param text as it is shown
  * @param more words by which it is found and that are not shown
- * @param photo the file that shows it, within the visit
+ * @param picture what shows it
+ * @param numbers of a stamp, tag or casting: what it reads, ready to be compared; not given back by the index
  */
-public record LibraryRow(String kind, String zone, String text, String more, Optional<String> photo) {
+public record LibraryRow(
+        String kind, String zone, String text, String more, Optional<LibraryPicture> picture, List<String> numbers) {
     public LibraryRow {
         Objects.requireNonNull(kind, "kind");
         Objects.requireNonNull(zone, "zone");
         Objects.requireNonNull(text, "text");
         Objects.requireNonNull(more, "more");
-        Objects.requireNonNull(photo, "photo");
+        Objects.requireNonNull(picture, "picture");
+        numbers = List.copyOf(numbers);
+    }
+
+    /** A row that bears no number. */
+    public LibraryRow(String kind, String zone, String text, String more, Optional<LibraryPicture> picture) {
+        this(kind, zone, text, more, picture, List.of());
     }
 }

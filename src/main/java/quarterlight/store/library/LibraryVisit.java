@@ -10,6 +10,7 @@ import java.util.Optional;
  * @param folder absolute
  * @param stamp changes when its database changes
  * @param photos how many files were taken in
+ * @param picture of the car, if there is one
  */
 public record LibraryVisit(
         Path folder,
@@ -18,7 +19,8 @@ public record LibraryVisit(
         Optional<String> date,
         Optional<String> client,
         Optional<String> place,
-        int photos) {
+        int photos,
+        Optional<LibraryPicture> picture) {
     public LibraryVisit {
         Objects.requireNonNull(folder, "folder");
         Objects.requireNonNull(stamp, "stamp");
@@ -26,5 +28,6 @@ public record LibraryVisit(
         Objects.requireNonNull(date, "date");
         Objects.requireNonNull(client, "client");
         Objects.requireNonNull(place, "place");
+        Objects.requireNonNull(picture, "picture");
     }
 }

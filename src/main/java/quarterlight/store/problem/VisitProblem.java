@@ -13,6 +13,13 @@ public abstract sealed class VisitProblem extends Exception
         this.path = Objects.requireNonNull(path, "path");
     }
 
+    /** What is said of a visit whose folder was taken away while it was open. */
+    static String takenAway(Path path) {
+        return "The visit " + path
+                + " is no longer there: its folder was moved, or its drive was taken away. Connect the"
+                + " drive or put the folder back, and open the visit again; every step before this one is saved in it.";
+    }
+
     /** The folder of the visit. */
     public Path path() {
         return path;

@@ -11,4 +11,13 @@ public final class VisitUnreadable extends VisitProblem {
                         + ". Check the disk, or take a copy from an archive.",
                 cause);
     }
+
+    private VisitUnreadable(String sentence, Path path, Throwable cause) {
+        super(path, sentence, cause);
+    }
+
+    /** The folder was there when the visit was opened and is no more. */
+    public static VisitUnreadable gone(Path path, Throwable cause) {
+        return new VisitUnreadable(VisitProblem.takenAway(path), path, cause);
+    }
 }

@@ -123,7 +123,7 @@ public final class WorkbookOut {
 
     private static void sheet(OutputStream out, List<List<String>> rows) throws IOException {
         try {
-            XMLStreamWriter xml = XMLOutputFactory.newFactory().createXMLStreamWriter(out, "UTF-8");
+            XMLStreamWriter xml = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(out, "UTF-8");
             xml.writeStartDocument("UTF-8", "1.0");
             xml.writeStartElement("worksheet");
             xml.writeDefaultNamespace(MAIN);

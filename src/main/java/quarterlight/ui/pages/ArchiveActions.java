@@ -1,6 +1,7 @@
 package quarterlight.ui.pages;
 
 import java.awt.Component;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -11,6 +12,7 @@ import javax.swing.JOptionPane;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import quarterlight.archive.signature.SignatureVerdict;
+import quarterlight.diagram.BodyDiagram;
 import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.diagram.file.VisitDiagram;
 import quarterlight.edit.EditRefused;
@@ -19,9 +21,12 @@ import quarterlight.edit.archive.Archived;
 import quarterlight.edit.archive.Archiving;
 import quarterlight.edit.export.DisclosurePreview;
 import quarterlight.edit.export.ExportChoice;
+import quarterlight.edit.export.ExportForm;
 import quarterlight.edit.export.Exporting;
+import quarterlight.findings.Findings;
 import quarterlight.page.DiagramDrawing;
 import quarterlight.page.PagesChoice;
+import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.TableUnreadable;
 import quarterlight.task.Job;
 import quarterlight.ui.kit.Command;
@@ -29,8 +34,10 @@ import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
+import quarterlight.units.Worded;
+import quarterlight.visit.VisitRecord;
 
-/** What leaves the visit as one file or folder: an archive, one for the buyer, tables; and an archive checked. Event thread only. */
+/** What leaves the visit as one file or folder: an archive, one for the buyer, an export; and an archive checked. Event thread only. */
 final class ArchiveActions {
     private static final int GOING_ROWS = 16;
     private static final int GOING_COLUMNS = 64;
@@ -191,21 +198,43 @@ final class ArchiveActions {
     }
 
     private void export() {
-        String base = String.valueOf(visit.folder().getFileName());
-        target("pages.export", base + "-export").ifPresent(folder -> parts.jobs()
+        ExportForm before = parts.settings()
+                .settings()
+                .text("export.form")
+                .flatMap(word -> Worded.find(ExportForm.class, word))
+                .orElse(ExportForm.TABLES);
+        new ExportDialog(texts, owner).ask(before).ifPresent(choice -> {
+            parts.settings()
+                    .change(settings ->
+                            settings.with("export.form", choice.form().word()));
+            String base = String.valueOf(visit.folder().getFileName());
+            String name = choice.form().isFolder()
+                    ? base + "-" + choice.form().word()
+                    : base + choice.form().ending();
+            target("pages.export", name).ifPresent(file -> export(choice, file));
+        });
+    }
+
+    private void export(ExportChoice choice, Path target) {
+        parts.jobs()
                 .start(
                         texts.get("pages.exporting"),
-                        progress -> {
-                            var record = visit.store().read();
-                            String drawing = DiagramDrawing.svg(
-                                    parts.work().findings(visit.folder(), record),
-                                    VisitDiagram.of(visit.folder(), record.facts()));
-                            return new Exporting(
-                                            parts.catalog(),
-                                            Map.of("diagram.svg", drawing.getBytes(StandardCharsets.UTF_8)))
-                                    .write(visit.store(), folder, ExportChoice.USUAL, progress);
-                        },
-                        made -> parts.problems().remark(texts.get("pages.exported", made.size(), folder)),
-                        parts.problems()::failed));
+                        progress -> new Exporting(parts.catalog(), drawings(choice))
+                                .write(visit.store(), target, choice, progress),
+                        made -> parts.problems().remark(texts.get("pages.exported", made.size(), target)),
+                        parts.problems()::failed);
+    }
+
+    private Map<String, byte[]> drawings(ExportChoice choice)
+            throws VisitProblem, DiagramRefused, TableUnreadable, IOException {
+        if (!choice.form().isDrawn()) {
+            return Map.of();
+        }
+        VisitRecord record = choice.disclosure().of(visit.store().read());
+        Findings findings = parts.work().findings(visit.folder(), record);
+        BodyDiagram diagram = VisitDiagram.of(visit.folder(), record.facts());
+        return choice.form() == ExportForm.VIEWS
+                ? DiagramDrawing.views(findings, diagram)
+                : Map.of("diagram.svg", DiagramDrawing.svg(findings, diagram).getBytes(StandardCharsets.UTF_8));
     }
 }

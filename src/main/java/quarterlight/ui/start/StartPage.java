@@ -22,7 +22,8 @@ public final class StartPage extends JPanel {
     private static final int WIDTH_PX = 760;
 
     /** What can be begun with. */
-    public record Beginnings(Action newVisit, Action photos, Action samples, Action openVisit, Action help) {}
+    public record Beginnings(
+            Action newVisit, Action photos, Action samples, Action openVisit, Action library, Action help) {}
 
     /** @param open opens one of the visits opened of late */
     public StartPage(UiContext parts, Beginnings begin, Consumer<Path> open) {
@@ -41,8 +42,8 @@ public final class StartPage extends JPanel {
         JButton fresh = button("start-new", begin.newVisit());
         fresh.putClientProperty(
                 "FlatLaf.style",
-                "background: $Button.default.background; foreground: $Button.default.foreground;"
-                        + " focusedBackground: $Button.default.background; hoverBackground: $Button.default.hoverBackground");
+                "background: $Button.default.background; foreground: $Button.default.foreground; focusedBackground:"
+                        + " $Button.default.background; hoverBackground: $Button.default.hoverBackground");
         JButton help = button("start-help", begin.help());
         help.setHideActionText(true);
         help.setText(texts.get("menu.help"));
@@ -51,6 +52,7 @@ public final class StartPage extends JPanel {
                 button("start-photos", begin.photos()),
                 button("start-samples", begin.samples()),
                 button("start-open", begin.openVisit()),
+                button("start-library", begin.library()),
                 help);
         all.forEach(one -> buttons.add(one, "h " + Look.px(32) + "!" + (one == all.get(2) ? ", wrap" : "")));
         column.add(buttons, "wmin 0, gapbottom 8");

@@ -68,6 +68,19 @@ class PageCheckTest {
     }
 
     @Test
+    void wordsBesidePicturesAreFoundAndPicturesAreNotReadAsWords() throws Exception {
+        Path html = folder.resolve("report.html");
+        String picture = "<img src=\"data:image/jpeg;base64,AAAAwordsofthesellerBBBB+/==\"/>";
+        Files.writeString(html, picture + "<p>\u00b5m</p>" + picture);
+        assertThat(check(html, "wordsoftheseller").faults()).isEmpty();
+        for (String page : List.of(
+                "wordsoftheseller" + picture, picture + "wordsoftheseller" + picture, picture + " wordsoftheseller")) {
+            Files.writeString(html, page);
+            assertThat(check(html, "wordsoftheseller").faults()).as(page).hasSize(1);
+        }
+    }
+
+    @Test
     void wordsThatAreSmallOffThePageOrOnEachOtherAreFound() throws Exception {
         assertThat(check(pdf("tiny", 6.3, 60, 700)).faults())
                 .extracting(PageFault::what)

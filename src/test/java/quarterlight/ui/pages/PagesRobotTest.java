@@ -9,8 +9,10 @@ import java.util.regex.Pattern;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.assertj.swing.finder.JFileChooserFinder;
 import org.assertj.swing.finder.JOptionPaneFinder;
+import org.assertj.swing.finder.WindowFinder;
 import org.junit.jupiter.api.Test;
 import quarterlight.archive.RfcBag;
+import quarterlight.table.workbook.Workbook;
 import quarterlight.ui.DeskRobot;
 import quarterlight.visit.ReportLength;
 
@@ -35,14 +37,29 @@ class PagesRobotTest extends DeskRobot {
         assertThat(bag.files().keySet())
                 .contains("data/pages/report.html", "data/tables/photos.csv")
                 .noneMatch(path -> path.contains("originals/"));
-        save("pages-export", "tables");
+        export("tables", "tables");
         until("the tables are there", () -> Files.exists(folder.resolve("tables/photos.csv")));
         assertThat(Files.readAllLines(folder.resolve("tables/photos.csv"))).hasSize(13);
+        export("xlsx", "whole.xlsx");
+        until("the workbook is there", () -> Files.exists(folder.resolve("whole.xlsx")));
+        assertThat(Workbook.isOne(Files.readAllBytes(folder.resolve("whole.xlsx"))))
+                .isTrue();
     }
 
-    private void save(String button, String name) {
-        window.button(button).click();
+    /** Chooses a form, then where. */
+    private void export(String form, String name) {
+        window.button("pages-export").click();
+        var dialog = WindowFinder.findDialog("export").withTimeout(20_000).using(robot);
+        dialog.checkBox("export-mark").requireEnabled();
+        dialog.radioButton("export-" + form).click();
+        dialog.checkBox("export-buyer").check();
+        dialog.checkBox("export-places").requireDisabled();
+        dialog.checkBox("export-buyer").uncheck();
+        dialog.button("export-go").click();
         choose(name);
+        var told = JOptionPaneFinder.findOptionPane().withTimeout(60_000).using(robot);
+        told.textBox().requireText(Pattern.compile("(?s).* written to .*" + name + ".*"));
+        GuiActionRunner.execute(() -> told.okButton().target().doClick());
     }
 
     private void choose(String name) {
