@@ -34,6 +34,10 @@ class CrashTheaterTest {
     private static final Path SCHEMAS =
             Path.of(System.getProperty("quarterlight.basedir", ".")).resolve("src/test/resources/quarterlight/store");
 
+    /** A world with one visit, made once. */
+    @TempDir
+    static Path made;
+
     @TempDir
     Path folder;
 
@@ -43,11 +47,15 @@ class CrashTheaterTest {
     @BeforeEach
     void worldWithOneVisit() throws Exception {
         assumeTrue(Recording.isPossible(), "needs strace, to record what the program asks of the disk");
-        world = Files.createDirectories(folder.toRealPath().resolve("world"));
-        Files.createDirectories(world.resolve("home/.quarterlight"));
         Files.createDirectories(folder.resolve("scratch"));
+        Path first = made.resolve("world");
+        if (!Files.exists(first)) {
+            world = Files.createDirectories(first);
+            Files.createDirectories(world.resolve("home/.quarterlight"));
+            run("new", world.resolve("v").toString(), "--car", "Any", "--style", "coupe", "--year", "1970");
+        }
+        world = Reopened.copied(first, folder.toRealPath().resolve("world"));
         visit = world.resolve("v");
-        run("new", visit.toString(), "--car", "Any", "--style", "coupe", "--year", "1970");
     }
 
     private void run(String... arguments) throws Exception {
@@ -79,10 +87,10 @@ class CrashTheaterTest {
 
     @Test
     void newMakesAWholeVisitOrNone() throws Exception {
-        Path made = world.resolve("w");
+        Path other = world.resolve("w");
         CrashDisk disk = new CrashDisk(world);
-        Recording.Run run = recorded("new", made.toString(), "--car", "Other", "--style", "wagon");
-        VisitRecord after = Reopened.visit(made, world.resolve("home"));
+        Recording.Run run = recorded("new", other.toString(), "--car", "Other", "--style", "wagon");
+        VisitRecord after = Reopened.visit(other, world.resolve("home"));
         cut(disk, run, (image, acknowledged) -> {
             if (acknowledged || Files.exists(image.resolve("w"))) {
                 assertThat(Reopened.visit(image.resolve("w"), image.resolve("home")))

@@ -33,8 +33,8 @@ import quarterlight.visit.VisitRecord;
  */
 @Timeout(7200)
 class RandomKillsTest {
-    /** One of each verb but the last, the slowest, which is made of the others. */
-    private static final int KILLS = Integer.getInteger("quarterlight.kills", 12);
+    /** Every other verb but the last, the slowest, which is made of the others; thirteen kills come to all. */
+    private static final int KILLS = Integer.getInteger("quarterlight.kills", 6);
 
     private static final long SEED = Long.getLong("quarterlight.seed", 17);
     private static final int PHOTOS = 6;
@@ -114,7 +114,7 @@ class RandomKillsTest {
         for (int n = 0; n < KILLS; n++) {
             Path world = copied("world-" + n);
             List<Verb> verbs = verbs(world);
-            Verb verb = verbs.get(n % verbs.size());
+            Verb verb = verbs.get(2 * n % verbs.size());
             Random random = new Random(SEED * 1_000_003 + n);
             String which = "seed " + SEED + ", kill " + n + ", of " + verb.name();
             try {
@@ -248,13 +248,7 @@ class RandomKillsTest {
     }
 
     private Path copied(String name) throws IOException {
-        Path copy = folder.resolve(name);
-        try (Stream<Path> all = Files.walk(template)) {
-            for (Path each : all.toList()) {
-                Files.copy(each, copy.resolve(template.relativize(each).toString()));
-            }
-        }
-        return copy;
+        return Reopened.copied(template, folder.resolve(name));
     }
 
     private Process start(Verb verb, Path world) throws IOException {

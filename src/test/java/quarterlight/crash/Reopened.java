@@ -104,4 +104,14 @@ final class Reopened {
         assertThat(found.keySet()).isEqualTo(wanted.keySet());
         found.forEach((name, bytes) -> assertThat(bytes).as(name).isEqualTo(wanted.get(name)));
     }
+
+    /** A folder and all in it, copied to a place where nothing is yet. */
+    static Path copied(Path from, Path to) throws IOException {
+        try (Stream<Path> all = Files.walk(from)) {
+            for (Path each : all.toList()) {
+                Files.copy(each, to.resolve(from.relativize(each).toString()));
+            }
+        }
+        return to;
+    }
 }

@@ -161,7 +161,11 @@ class MattersTest {
         say("engine", Facets.of(Condition.WORN), "grave one", Severity.GRAVE, Basis.SEEN);
         assertThat(found())
                 .extracting(Matter::sentence)
-                .containsExactly("Grave one.", "First in the table.", "Later in the table.", "Minor one.");
+                .containsExactly(
+                        "Worn: grave one.",
+                        "Worn: first in the table.",
+                        "Worn: later in the table.",
+                        "Replaced: minor one.");
         assertThat(matters().lettered())
                 .extracting(matter -> matter.letter().orElseThrow())
                 .startsWith('A', 'B', 'C');
@@ -175,7 +179,7 @@ class MattersTest {
         say("cowl", Facets.of(Condition.WORN), "a note", Severity.NOTE, Basis.SEEN);
         assertThat(found())
                 .extracting(matter -> matter.severity() + " " + matter.sentence())
-                .containsExactly("MAJOR Seen.", "MAJOR Told.", "NOTE A note.");
+                .containsExactly("MAJOR Worn: seen.", "MAJOR Worn: told.", "NOTE Worn: a note.");
         assertThat(matters().lettered()).extracting(Matter::sentence).doesNotContain("A note.");
     }
 
@@ -189,7 +193,7 @@ class MattersTest {
                 Basis.SEEN);
         assertThat(found()).singleElement().satisfies(matter -> {
             assertThat(matter.id()).isEqualTo("metal:torque-box-front-left");
-            assertThat(matter.sentence()).isEqualTo("Hole by the bolt.");
+            assertThat(matter.sentence()).isEqualTo("Rusted through: hole by the bolt.");
             assertThat(matter.safety()).contains(Safety.STRUCTURE);
             assertThat(matter.evidence()).hasSize(2);
         });

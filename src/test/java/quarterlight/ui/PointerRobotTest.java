@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BooleanSupplier;
 import java.util.function.DoubleSupplier;
 import java.util.stream.Stream;
 import javax.swing.JMenuItem;
@@ -224,8 +225,7 @@ class PointerRobotTest extends DeskRobot {
     @Test
     void aDoubleClickShowsLargeAndBack() {
         Component sheet = named("photos-sheet");
-        robot.click(sheet, new Point(40, 60), MouseButton.LEFT_BUTTON, 2);
-        until("the photo has the room of the sheet", () -> !isShowing("photos-sheet"));
+        doubleClick(sheet, new Point(40, 60), "the photo has the room of the sheet", () -> !isShowing("photos-sheet"));
         robot.pressAndReleaseKeys(KeyEvent.VK_ESCAPE);
         until("the sheet is back", () -> isShowing("photos-sheet"));
 
@@ -235,14 +235,10 @@ class PointerRobotTest extends DeskRobot {
             withControl(
                     name.equals("beside") ? KeyEvent.VK_4 : name.startsWith("rust") ? KeyEvent.VK_3 : KeyEvent.VK_1);
             PhotoCanvas canvas = (PhotoCanvas) named(name);
-            until(name + " shows a photo", () -> zoom(canvas) > 0);
+            until(name + " shows the large photo", () -> isLarge(canvas) && zoom(canvas) > 0);
             double whole = zoom(canvas);
-            robot.click(canvas, middle(canvas), MouseButton.LEFT_BUTTON, 2);
-            until(name + ": every pixel", () -> zoom(canvas) != whole);
-            // two clicks more at once would be the third and the fourth
-            Pause.pause(NEXT_CLICK_MS);
-            robot.click(canvas, middle(canvas), MouseButton.LEFT_BUTTON, 2);
-            until(name + ": the whole photo", () -> zoom(canvas) == whole);
+            doubleClick(canvas, middle(canvas), name + ": every pixel", () -> zoom(canvas) != whole);
+            doubleClick(canvas, middle(canvas), name + ": the whole photo", () -> zoom(canvas) == whole);
         }
 
         DiagramPanel diagram = (DiagramPanel) named("diagram");
@@ -261,8 +257,7 @@ class PointerRobotTest extends DeskRobot {
             }
             throw new AssertionError("no room beside the car");
         });
-        robot.click(diagram, beside, MouseButton.LEFT_BUTTON, 2);
-        until("one view is large", () -> view(diagram).isPresent());
+        doubleClick(diagram, beside, "one view is large", () -> view(diagram).isPresent());
         robot.focusAndWaitForFocusGain(diagram);
         robot.pressAndReleaseKeys(KeyEvent.VK_ESCAPE);
         until("all views again", () -> view(diagram).isEmpty());
@@ -274,6 +269,22 @@ class PointerRobotTest extends DeskRobot {
 
     private static double zoom(PhotoCanvas canvas) {
         return GuiActionRunner.execute(() -> canvas.zoom().orElse(0.0));
+    }
+
+    /** On a busy computer two clicks may lie too far apart to be one double click; then once more. */
+    private void doubleClick(Component on, Point at, String what, BooleanSupplier done) {
+        until(what, () -> {
+            // two clicks more at once would be the third and the fourth
+            Pause.pause(NEXT_CLICK_MS);
+            robot.click(on, at, MouseButton.LEFT_BUTTON, 2);
+            robot.waitForIdle();
+            return done.getAsBoolean();
+        });
+    }
+
+    private static boolean isLarge(PhotoCanvas canvas) {
+        return GuiActionRunner.execute(
+                () -> canvas.photo().map(photo -> photo.file().name()).equals(Optional.of("IMG_099.JPG")));
     }
 
     private static double factor(Component scroll) {

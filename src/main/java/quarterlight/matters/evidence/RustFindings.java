@@ -52,7 +52,7 @@ final class RustFindings {
         String sentence = (need == RepairNeed.STRUCTURAL
                         ? "Structure in question by eye, not measured: "
                         : "Repair need by eye, not measured, " + need.word() + ": ")
-                + ZoneLookup.sentence(seen.statement().text());
+                + StatementWords.of(seen.statement());
         List<PhotoId> photos = places.shown(seen.statement().photos().stream());
         add(zone, need, sentence, sentence, photos, found);
     }

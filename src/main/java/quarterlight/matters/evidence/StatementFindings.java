@@ -93,7 +93,7 @@ final class StatementFindings {
                 places.label(statement.zone()),
                 severity,
                 StatementSafety.of(statement, load, severity),
-                ZoneLookup.sentence(statement.text()),
+                StatementWords.of(statement),
                 true,
                 List.of(EvidenceRow.of(TABLE, row.id(), text(statement), places.shown(statement.photos().stream()))));
     }

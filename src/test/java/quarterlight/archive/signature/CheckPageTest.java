@@ -11,7 +11,9 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import quarterlight.Axe;
 import quarterlight.Browser;
 import quarterlight.cli.Bench;
 import quarterlight.cli.delivery.SignedArchive;
@@ -137,6 +139,16 @@ class CheckPageTest {
         assertThat(ReaderFiles.page())
                 .contains("MIT License", "default-src 'none'")
                 .doesNotContain("@CHECK@", "@NACL@");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"360, dark", "800, light", "1280, dark"})
+    void shutsNobodyOutAndFitsTheScreenOnceItIsFilled(int width, String scheme) throws Exception {
+        Browser.Tab tab = checked(files, "");
+        tab.until("document.querySelectorAll('#pictures img').length > 0");
+        tab.look(width, 900, scheme, "screen");
+        assertThat(Axe.violations(tab)).isEmpty();
+        assertThat(Axe.runningOver(tab)).isEmpty();
     }
 
     @Test

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterlight.cli.Bench;
+import quarterlight.photo.MediaSamples;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.VisitFixture;
@@ -98,6 +99,30 @@ class SuggestVerbTest {
         assertThat(document.get("remarks")).hasSize(1);
         assertThat(document.get("photos")).hasSize(19);
         assertThat(bench.run("suggest", visit).done().out()).contains("is passed over", "Delete the file");
+    }
+
+    @Test
+    void whatWasSaidAtAPhotoSaysItsZoneByTheTimeOfTheRecording() throws VisitProblem, IOException {
+        String visit = visit("one", "a", 20);
+        assertThat(zones(bench.run("suggest", visit, "--json").done().json(), "a6.jpg"))
+                .isEmpty();
+        Path card = Files.createDirectories(folder.resolve("card"));
+        MediaSamples.wavWithTime(card.resolve("memo.wav"), 90, "2026-04-18", "09:00:30");
+        bench.run("intake", visit, card.toString()).done();
+        bench.run(
+                        "words",
+                        visit,
+                        bench.file(
+                                "memo.txt",
+                                "[0:30] The roof is dented.\n[0:35] These always rust at the cowl.\n[1:20] Right rocker.\n"),
+                        "--of",
+                        "memo.wav")
+                .done();
+        JsonNode heard = bench.run("suggest", visit, "--json").done().json();
+        assertThat(heard.get("spoken_places").asInt()).isPositive();
+        assertThat(zones(heard, "a6.jpg").get(0)).isEqualTo("roof");
+        assertThat(zones(heard, "a11.jpg").get(0)).isEqualTo("rocker-right");
+        assertThat(bench.run("suggest", visit).done().out()).contains("What was said at");
     }
 
     private static List<String> zones(JsonNode document, String file) {
