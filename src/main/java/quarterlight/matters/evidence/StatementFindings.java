@@ -144,7 +144,8 @@ final class StatementFindings {
         SaidBy by = statement.details().saidBy();
         String basis = statement.basis().map(Worded::word).orElse("basis not stated");
         return ZoneLookup.sentence(basis + (by == SaidBy.INSPECTOR ? "" : ", said by " + by.word())
-                + statement.severity().map(given -> ", " + given.word()).orElse("") + ": " + statement.text());
+                + statement.severity().map(given -> ", " + given.word()).orElse("") + ": "
+                + StatementWords.of(statement));
     }
 
     private void conflicts(ZoneId zone, List<Finding> found) {
