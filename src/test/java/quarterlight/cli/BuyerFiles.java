@@ -4,6 +4,8 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.Collections;
@@ -14,6 +16,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
@@ -24,6 +27,7 @@ import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.cos.COSString;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import quarterlight.archive.RfcBag;
 
 /** Opens what was made for a buyer to its last stream: all text that it holds in whatever form, and every picture as its own file. */
 public final class BuyerFiles {
@@ -34,6 +38,23 @@ public final class BuyerFiles {
 
     /** Pictures as they are embedded, by file and number. */
     final Map<String, byte[]> pictures = new LinkedHashMap<>();
+
+    /** The pages of a visit and its archive for the buyer, made under this name, all opened. */
+    public static BuyerFiles made(Bench bench, String visit, String name) throws Exception {
+        BuyerFiles files = new BuyerFiles();
+        bench.run("pages", visit, "--out", bench.folder(name)).done();
+        try (Stream<Path> all = Files.walk(Path.of(bench.folder(name)))) {
+            for (Path file : all.filter(Files::isRegularFile).toList()) {
+                files.add(file.getFileName().toString(), Files.readAllBytes(file));
+            }
+        }
+        bench.run("archive", visit, bench.folder(name + ".zip"), "--for-buyer").done();
+        for (Map.Entry<String, byte[]> file :
+                RfcBag.of(Path.of(bench.folder(name + ".zip"))).files().entrySet()) {
+            files.add("bag/" + file.getKey(), file.getValue());
+        }
+        return files;
+    }
 
     public void add(String name, byte[] bytes) throws IOException {
         String text = new String(bytes, StandardCharsets.ISO_8859_1);

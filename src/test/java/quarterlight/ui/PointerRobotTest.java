@@ -9,7 +9,6 @@ import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.BooleanSupplier;
 import java.util.function.DoubleSupplier;
 import java.util.stream.Stream;
@@ -28,10 +27,8 @@ import quarterlight.ui.diagram.DiagramPanel;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.view.PhotoCanvas;
 import quarterlight.ui.kit.view.ZoomScroll;
-import quarterlight.visit.mark.Mark;
-import quarterlight.visit.mark.MarkKind;
+import quarterlight.visit.VisitParts;
 import quarterlight.visit.photo.PhotoId;
-import quarterlight.visit.pin.Pin;
 import quarterlight.visit.row.RecordKind;
 import quarterlight.visit.statement.Condition;
 import quarterlight.visit.statement.Facets;
@@ -57,31 +54,8 @@ class PointerRobotTest extends DeskRobot {
                     .orElseThrow()
                     .id();
             RowEdits edits = new RowEdits(store);
-            edits.add(
-                    RecordKind.PINS,
-                    List.of(new Pin(
-                            photo,
-                            HOOD,
-                            OptionalDouble.empty(),
-                            Optional.empty(),
-                            Optional.empty(),
-                            Optional.empty(),
-                            Optional.empty())));
-            edits.add(
-                    RecordKind.MARKS,
-                    List.of(new Mark(
-                            "Hood stamp",
-                            MarkKind.STAMP,
-                            "H7?",
-                            Optional.empty(),
-                            Optional.empty(),
-                            Optional.empty(),
-                            Optional.of(HOOD),
-                            Optional.empty(),
-                            Optional.of(photo),
-                            Optional.empty(),
-                            Optional.empty(),
-                            Optional.empty())));
+            edits.add(RecordKind.PINS, List.of(VisitParts.pin(photo, HOOD)));
+            edits.add(RecordKind.MARKS, List.of(VisitParts.stamp("Hood stamp", "H7?", HOOD, photo)));
             edits.add(
                     RecordKind.STATEMENTS,
                     List.of(new Statement(

@@ -27,8 +27,6 @@ import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
 import quarterlight.ui.kit.visit.StationScreen;
 import quarterlight.visit.VisitParts;
-import quarterlight.visit.mark.Mark;
-import quarterlight.visit.mark.MarkKind;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.row.RecordKind;
 import quarterlight.visit.statement.Claim;
@@ -92,21 +90,7 @@ class WhileWorkingOutTest {
         RowEdits edits = new RowEdits(store);
         edits.add(RecordKind.PINS, List.of(VisitParts.pin(photo, HOOD)));
         edits.add(RecordKind.READINGS, List.of(SampleVisit.reading(HOOD, "105")));
-        edits.add(
-                RecordKind.MARKS,
-                List.of(new Mark(
-                        "Hood stamp",
-                        MarkKind.STAMP,
-                        "H7",
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.of(HOOD),
-                        Optional.empty(),
-                        Optional.of(photo),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty())));
+        edits.add(RecordKind.MARKS, List.of(VisitParts.stamp("Hood stamp", "H7", HOOD, photo)));
         edits.add(
                 RecordKind.STATEMENTS,
                 List.of(new Statement(

@@ -11,6 +11,7 @@ import quarterlight.visit.annotation.PhotoNote;
 import quarterlight.visit.annotation.Trace;
 import quarterlight.visit.mark.Feature;
 import quarterlight.visit.mark.Mark;
+import quarterlight.visit.mark.MarkKind;
 import quarterlight.visit.mark.OdometerFigure;
 import quarterlight.visit.photo.ClockSetting;
 import quarterlight.visit.photo.Photo;
@@ -79,6 +80,23 @@ public final class VisitParts {
                 zone,
                 OptionalDouble.empty(),
                 Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    /** A stamp in a zone with a photo, and nothing else known of it. */
+    public static Mark stamp(String part, String text, quarterlight.car.ZoneId zone, PhotoId photo) {
+        return new Mark(
+                part,
+                MarkKind.STAMP,
+                text,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(zone),
+                Optional.empty(),
+                Optional.of(photo),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty());

@@ -26,10 +26,7 @@ public record SpokenWalkScores(
         for (int i = 0; i < inspectors; i++) {
             Walker walker = kind.inspector(photos, place.nextDoor(), seed + i);
             Random random = new Random(1000 + seed + i);
-            WalkHabits habits = WalkHabits.NONE;
-            for (int earlier = 0; earlier < 3; earlier++) {
-                habits = habits.plus(WalkHabits.of(Yardstick.allPinned(walker.visit(random))));
-            }
+            WalkHabits habits = WalkScores.afterThreeVisits(walker, random);
             List<Snap> snaps = walker.visit(random);
             List<Shot> shots = Yardstick.pinned(snaps);
             List<PlaceSaid> said = new Narrator(place, 0.9, 0.5, 2000 + seed + i).says(snaps);

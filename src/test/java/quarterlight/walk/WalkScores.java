@@ -42,6 +42,15 @@ public record WalkScores(Yardstick rule, Yardstick fresh, Yardstick learnt) {
         }
     }
 
+    /** What is known of a walker after three visits. */
+    static WalkHabits afterThreeVisits(Walker walker, Random random) {
+        WalkHabits habits = WalkHabits.NONE;
+        for (int earlier = 0; earlier < 3; earlier++) {
+            habits = habits.plus(WalkHabits.of(Yardstick.allPinned(walker.visit(random))));
+        }
+        return habits;
+    }
+
     /** @param photos about how many a visit */
     public static WalkScores of(WalkKind kind, int inspectors, long seed, int photos, Place place) {
         List<Yardstick> rule = new ArrayList<>();
@@ -50,10 +59,7 @@ public record WalkScores(Yardstick rule, Yardstick fresh, Yardstick learnt) {
         for (int i = 0; i < inspectors; i++) {
             Walker walker = kind.inspector(photos, place.nextDoor(), seed + i);
             Random random = new Random(1000 + seed + i);
-            WalkHabits habits = WalkHabits.NONE;
-            for (int earlier = 0; earlier < 3; earlier++) {
-                habits = habits.plus(WalkHabits.of(Yardstick.allPinned(walker.visit(random))));
-            }
+            WalkHabits habits = afterThreeVisits(walker, random);
             List<Snap> snaps = walker.visit(random);
             List<Shot> shots = Yardstick.pinned(snaps);
             rule.add(Yardstick.ofNearest(snaps));

@@ -6,15 +6,12 @@ import static quarterlight.cli.WalkedVisit.record;
 import static quarterlight.cli.WalkedVisit.visit;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import quarterlight.archive.RfcBag;
 import quarterlight.car.ZoneId;
 import quarterlight.cli.Bench;
 import quarterlight.cli.BuyerFiles;
@@ -304,30 +301,14 @@ class ListenVerbTest {
         Map<String, String> ids = likeliest(bench, visit);
         bench.run("listen", visit, "--keep", ids.get("statement") + "," + ids.get("trial") + "," + ids.get("mark"))
                 .done();
-        BuyerFiles held = made(bench, visit, "held");
+        BuyerFiles held = BuyerFiles.made(bench, visit, "held");
         assertThat(held.texts.get("report.pdf text")).contains("The left front fender is dented");
         held.texts.forEach((name, text) -> assertThat(text.toLowerCase(java.util.Locale.ROOT))
                 .as(name)
                 .doesNotContain("quillwort", "overspray on the trunk"));
         bench.run("add", "released", visit, bench.file("released.csv", "photo\nquillwort-walk.vtt\n"))
                 .done();
-        BuyerFiles released = made(bench, visit, "released");
+        BuyerFiles released = BuyerFiles.made(bench, visit, "released");
         assertThat(released.texts.get("bag/data/tables/photos.csv")).contains("quillwort-walk.vtt");
-    }
-
-    private BuyerFiles made(Bench bench, String visit, String name) throws Exception {
-        BuyerFiles files = new BuyerFiles();
-        bench.run("pages", visit, "--out", bench.folder(name)).done();
-        try (Stream<Path> all = Files.walk(Path.of(bench.folder(name)))) {
-            for (Path file : all.filter(Files::isRegularFile).toList()) {
-                files.add(file.getFileName().toString(), Files.readAllBytes(file));
-            }
-        }
-        bench.run("archive", visit, bench.folder(name + ".zip"), "--for-buyer").done();
-        for (Map.Entry<String, byte[]> file :
-                RfcBag.of(Path.of(bench.folder(name + ".zip"))).files().entrySet()) {
-            files.add("bag/" + file.getKey(), file.getValue());
-        }
-        return files;
     }
 }

@@ -10,13 +10,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import quarterlight.archive.RfcBag;
 import quarterlight.cli.Bench;
 import quarterlight.cli.BuyerFiles;
 import quarterlight.edit.row.RowEdits;
@@ -95,18 +92,7 @@ class SaidQuotesTest {
     }
 
     private BuyerFiles made(String name) throws Exception {
-        BuyerFiles files = new BuyerFiles();
-        bench.run("pages", visit, "--out", bench.folder(name)).done();
-        try (Stream<Path> all = Files.walk(Path.of(bench.folder(name)))) {
-            for (Path file : all.filter(Files::isRegularFile).toList()) {
-                files.add(file.getFileName().toString(), Files.readAllBytes(file));
-            }
-        }
-        bench.run("archive", visit, bench.folder(name + ".zip"), "--for-buyer").done();
-        for (Map.Entry<String, byte[]> file :
-                RfcBag.of(Path.of(bench.folder(name + ".zip"))).files().entrySet()) {
-            files.add("bag/" + file.getKey(), file.getValue());
-        }
+        BuyerFiles files = BuyerFiles.made(bench, visit, name);
         files.texts.forEach((file, text) ->
                 assertThat(text.contains(sound)).as("%s holds the sound", file).isFalse());
         files.texts.forEach((file, text) -> assertThat(text).as(file).doesNotContain("quillwort"));

@@ -9,7 +9,6 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import javax.swing.JList;
 import javax.swing.JTable;
@@ -24,10 +23,8 @@ import quarterlight.ui.DeskRobot;
 import quarterlight.ui.diagram.DiagramPanel;
 import quarterlight.ui.kit.view.PhotoCanvas;
 import quarterlight.units.ThicknessUnit;
-import quarterlight.visit.mark.Mark;
-import quarterlight.visit.mark.MarkKind;
+import quarterlight.visit.VisitParts;
 import quarterlight.visit.photo.PhotoId;
-import quarterlight.visit.pin.Pin;
 import quarterlight.visit.reading.GaugeValue;
 import quarterlight.visit.reading.Reading;
 import quarterlight.visit.row.RecordKind;
@@ -47,31 +44,8 @@ class EvidenceLensRobotTest extends DeskRobot {
             photo = store.read().photos().get(2).id();
             RowEdits edits = new RowEdits(store);
             edits.add(RecordKind.READINGS, List.of(reading("5.1"), reading("5.4"), reading("4.9")));
-            edits.add(
-                    RecordKind.PINS,
-                    List.of(new Pin(
-                            photo,
-                            HOOD,
-                            OptionalDouble.empty(),
-                            Optional.empty(),
-                            Optional.empty(),
-                            Optional.empty(),
-                            Optional.empty())));
-            edits.add(
-                    RecordKind.MARKS,
-                    List.of(new Mark(
-                            "Hood stamp",
-                            MarkKind.STAMP,
-                            "H7?",
-                            Optional.empty(),
-                            Optional.empty(),
-                            Optional.empty(),
-                            Optional.of(HOOD),
-                            Optional.empty(),
-                            Optional.of(photo),
-                            Optional.empty(),
-                            Optional.empty(),
-                            Optional.empty())));
+            edits.add(RecordKind.PINS, List.of(VisitParts.pin(photo, HOOD)));
+            edits.add(RecordKind.MARKS, List.of(VisitParts.stamp("Hood stamp", "H7?", HOOD, photo)));
         }
     }
 
