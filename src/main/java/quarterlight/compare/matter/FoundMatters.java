@@ -156,9 +156,14 @@ public final class FoundMatters {
                 : matter.place() + ": " + text(matter);
     }
 
+    /** A sentence that begins with its subject needs no other. */
+    private static String under(String subject, String danger) {
+        return danger.startsWith(subject) ? danger : subject + danger;
+    }
+
     private static CarBrief brief(Findings car, Matters matters, String paragraph) {
         List<String> safety = matters.safety().stream()
-                .map(matter -> matter.safety().orElseThrow().subject() + ": " + danger(matter))
+                .map(matter -> under(matter.safety().orElseThrow().subject() + ": ", danger(matter)))
                 .toList();
         List<String> cautions = matters.safety().stream()
                 .map(matter -> matter.safety().orElseThrow().caution())

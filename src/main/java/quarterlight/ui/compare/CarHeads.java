@@ -10,24 +10,30 @@ import quarterlight.ui.kit.look.Look;
 
 /** The cars at the head of the comparison, one column each: what each is, what can hurt someone, what was not looked at. Event thread only. */
 final class CarHeads extends JPanel {
+    /** With more cars a column is too narrow for a paragraph beside the picture. */
+    private static final int MAX_BESIDE = 2;
+
     CarHeads(Texts texts, ComparisonSheet sheet, CarPortraits portraits) {
         super(new MigLayout(
                 "insets 0, gap 24 0, fillx, wrap " + sheet.cars().size(),
                 "[grow,fill,sg,0:100:]".repeat(sheet.cars().size()),
                 "[top]"));
         setOpaque(false);
+        boolean beside = sheet.cars().size() <= MAX_BESIDE;
         for (int car = 0; car < sheet.cars().size(); car++) {
-            add(head(texts, sheet.cars().get(car), portraits, car), "wmin 0, aligny top");
+            add(
+                    head(texts, sheet.cars().get(car), about(sheet.cars().get(car), portraits, car, beside)),
+                    "wmin 0, aligny top");
         }
     }
 
-    private static JPanel head(Texts texts, CarHead car, CarPortraits portraits, int index) {
+    private static JPanel head(Texts texts, CarHead car, JPanel about) {
         JPanel head = new JPanel(new MigLayout("insets 6 0 8 0, wrap 1, gapy 4, fillx", "[grow,fill,0:100:]"));
         head.setOpaque(false);
         head.setBorder(
                 BorderFactory.createMatteBorder(2, 0, 0, 0, Look.palette().ink()));
         head.add(Look.heading(car.letter() + "  " + car.name()), "wmin 0");
-        head.add(about(car, portraits, index), "wmin 0");
+        head.add(about, "wmin 0");
         if (!car.safety().isEmpty()) {
             head.add(danger(texts, car), "wmin 0");
         }
@@ -38,8 +44,8 @@ final class CarHeads extends JPanel {
         return head;
     }
 
-    /** The picture of the car with what it is beside it. */
-    private static JPanel about(CarHead car, CarPortraits portraits, int index) {
+    /** The picture of the car with what it is, the paragraph beside it or below. */
+    private static JPanel about(CarHead car, CarPortraits portraits, int index, boolean beside) {
         boolean picture = car.picture().isPresent();
         JPanel about = new JPanel(new MigLayout(
                 "insets 0, gap 12 4, fillx", picture ? "[][grow,fill,0:100:]" : "[grow,fill,0:100:]", "[top]"));
@@ -48,10 +54,12 @@ final class CarHeads extends JPanel {
         JPanel words = new JPanel(new MigLayout("insets 0, wrap 1, gapy 4, fillx", "[grow,fill,0:100:]"));
         words.setOpaque(false);
         words.add(Sentence.of(car.facts(), Look.palette().secondInk()), "wmin 0");
-        if (!car.paragraph().isBlank()) {
+        about.add(words, "wmin 0, wrap");
+        if (!car.paragraph().isBlank() && beside) {
             words.add(Sentence.of(car.paragraph()), "wmin 0");
+        } else if (!car.paragraph().isBlank()) {
+            about.add(Sentence.of(car.paragraph()), "span, growx, wmin 0");
         }
-        about.add(words, "wmin 0");
         return about;
     }
 
