@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import quarterlight.OwnProcess;
 import quarterlight.photo.originals.OriginalsAudit;
 import quarterlight.store.StoreAudit;
 import quarterlight.store.VisitStore;
@@ -90,15 +91,7 @@ class KilledIntakeTest {
     }
 
     private Process program(String... arguments) throws IOException {
-        List<String> command = new java.util.ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xmx256m",
-                "-Duser.home=" + folder,
-                "-cp",
-                System.getProperty("java.class.path"),
-                "quarterlight.Main"));
-        command.addAll(List.of(arguments));
-        return new ProcessBuilder(command)
+        return new ProcessBuilder(OwnProcess.program(folder, arguments))
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .redirectError(ProcessBuilder.Redirect.DISCARD)
                 .start();
