@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import javax.swing.JMenuItem;
-import javax.swing.SwingUtilities;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.assertj.swing.finder.JFileChooserFinder;
 import org.assertj.swing.finder.JOptionPaneFinder;
@@ -111,7 +110,7 @@ class KeyAndRankRobotTest extends DeskRobot {
 
         choose("pages.check");
         file("whole.zip");
-        told("(?s).*whole.zip: all \\d+ files are as archived..*signed.*");
+        told("(?s).*whole.zip: all \\d+ files are as archived\\..*The signature is good.*the key of this computer.*");
 
         choose("pages.key");
         DialogFixture again = dialog("signing-key");
@@ -123,18 +122,27 @@ class KeyAndRankRobotTest extends DeskRobot {
         assertThat(file.isLocked()).as("a wrong passphrase changes nothing").isTrue();
     }
 
-    /** A command of the station's menu. */
+    /** A command of the station's menu, whose items are made when it opens. */
     private void choose(String key) {
-        JMenuItem item = robot
+        String menu = TEXTS.get("menu.station").replace("&", "");
+        JMenuItem station = item(menu);
+        robot.click(station);
+        until("the menu is open", () -> find(TEXTS.get(key)).isPresent());
+        JMenuItem wanted = item(TEXTS.get(key));
+        robot.click(wanted);
+    }
+
+    private Optional<JMenuItem> find(String text) {
+        return robot
                 .finder()
-                .findAll(
-                        window.target(),
-                        c -> c instanceof JMenuItem entry && TEXTS.get(key).equals(entry.getText()))
+                .findAll(c -> c instanceof JMenuItem entry && c.isShowing() && text.equals(entry.getText()))
                 .stream()
                 .map(JMenuItem.class::cast)
-                .findFirst()
-                .orElseThrow();
-        SwingUtilities.invokeLater(item::doClick);
+                .findFirst();
+    }
+
+    private JMenuItem item(String text) {
+        return find(text).orElseThrow();
     }
 
     private DialogFixture dialog(String name) {
