@@ -186,6 +186,16 @@ final class SignGrid extends JTable {
         super.changeSelection(row, column == 0 ? Math.max(1, getSelectedColumn()) : column, toggle, extend);
     }
 
+    /** Goes on to the same sign of the next zone; false at the last one. */
+    boolean goOn() {
+        int next = getSelectedRow() + 1;
+        boolean more = next < sheet.rows().size();
+        if (more) {
+            changeSelection(next, getSelectedColumn(), false, false);
+        }
+        return more;
+    }
+
     private void clearRowsOnly() {
         getSelectionModel().clearSelection();
     }
