@@ -60,8 +60,10 @@ public final class ReasonBars extends Bars {
         Palette palette = Look.palette();
         g.setFont(getFont().deriveFont(getFont().getSize2D() - 2));
         g.setColor(palette.secondInk());
-        g.drawString(texts.get("history.for-refinish"), names + GAP, 12);
-        g.drawString(texts.get("history.for-filler"), names + 2 * GAP + column, 12);
+        FontMetrics small = g.getFontMetrics();
+        int base = small.getAscent();
+        g.drawString(fitted(small, texts.get("history.for-refinish"), column), names + GAP, base);
+        g.drawString(fitted(small, texts.get("history.for-filler"), column), names + 2 * GAP + column, base);
         g.setFont(getFont());
         for (int i = 0; i < reasons.size(); i++) {
             int top = HEAD + ROW * i;
