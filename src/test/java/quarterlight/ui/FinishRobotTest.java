@@ -112,9 +112,9 @@ class FinishRobotTest extends DeskRobot {
         int open = Integer.parseInt(said().group(1));
 
         robot.focusAndWaitForFocusGain(robot.finder().findByName("photos-sheet"));
-        robot.enterText("hood");
+        robot.pressAndReleaseKeys(KeyEvent.VK_DELETE);
         robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
-        until("it is pinned", () -> held().pins().size() == held().photos().size());
+        until("it is set aside", () -> held().photos().get(0).setAside().isPresent());
         List<String> sentences = new ArrayList<>();
         List<String> places = new ArrayList<>();
         int all = Integer.MAX_VALUE;
@@ -126,7 +126,7 @@ class FinishRobotTest extends DeskRobot {
                     .filter(this::isShown)
                     .forEach(places::add);
         }
-        assertThat(all).as("one less is open").isEqualTo(open - 1);
+        assertThat(all).as("less is open").isLessThan(open);
         assertThat(sentences).doesNotContain(unpinned).doesNotHaveDuplicates();
         assertThat(sentences)
                 .contains(

@@ -46,7 +46,7 @@ final class DraftTable {
         table = new FactTable<>(
                 texts.get("words.drafts"),
                 List.of(
-                        column("time", 48, row -> SpokenQuote.clock(row.read().atSeconds())),
+                        column("time", 56, row -> SpokenQuote.clock(row.read().atSeconds())),
                         column("what", 78, row -> row.written().what().word()),
                         column("zone", 150, row -> zones(row.written())),
                         column("value", 140, row -> value(row.written())),
