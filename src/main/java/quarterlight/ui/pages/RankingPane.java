@@ -103,7 +103,7 @@ final class RankingPane extends TallPanel {
         back.setName("matter-back");
         back.addActionListener(e -> chosen().ifPresent(matter -> {
             reasoned = Optional.empty();
-            actions.rankByRule(matter.id());
+            actions.rankByRule(matters.orElseThrow(), matter.id());
         }));
         add(Look.heading(texts.get("pages.matters")));
         add(new JScrollPane(list), "h 120:240:");
