@@ -98,7 +98,7 @@ public final class HelpWindow {
         Look.named(search, parts.texts().get("help.search"));
         search.addActionListener(e -> find(pane, search.getText()));
         JPanel left =
-                new JPanel(new MigLayout("insets 8, wrap 1, fill", "[" + Look.px(180) + "!,fill]", "[][grow,fill]"));
+                new JPanel(new MigLayout("insets 8, wrap 1, fill", "[180!,fill]", "[][grow,fill]"));
         left.add(search);
         left.add(new JScrollPane(contents));
         JDialog dialog = new JDialog(owner, parts.texts().get("help.title"), false);
