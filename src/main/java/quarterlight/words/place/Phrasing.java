@@ -30,6 +30,14 @@ final class Phrasing {
                         clause.word(m.to() - 1).equals("way") && m.from() >= part.to() && m.from() - part.to() <= 4);
     }
 
+    /** "which agrees with the plate on the dash": what it is compared with is not the place. */
+    static boolean compared(Clause clause, Mention part) {
+        return clause.all(TermKind.ORIGIN)
+                .anyMatch(m -> (clause.word(m.from()).startsWith("agree")
+                                || clause.word(m.from()).startsWith("match"))
+                        && m.from() < part.from());
+    }
+
     /** "a two-door" is a car. */
     static boolean counted(Clause clause, Mention part) {
         return clause.word(part.from()).equals("door")

@@ -234,7 +234,10 @@ public final class Scene {
         Mention locator = null;
         for (Mention part : parts) {
             String prep = Phrasing.preposition(clause, part);
-            if (LOCATORS.contains(prep) || Phrasing.obstacle(clause, part) || Phrasing.counted(clause, part)) {
+            if (LOCATORS.contains(prep)
+                    || Phrasing.obstacle(clause, part)
+                    || Phrasing.compared(clause, part)
+                    || Phrasing.counted(clause, part)) {
                 locator = locator == null ? part : locator;
             } else if (ON.contains(prep)) {
                 on = on == null ? part : on;

@@ -70,7 +70,7 @@ public final class Listening {
                 new StatementRule(),
                 new NotLookedRule(),
                 new ClaimRule(),
-                new GaugeRule(),
+                new GaugeRule(ear),
                 new SameRule());
         for (Moment moment : moments) {
             rules.forEach(rule -> rule.read(moment, found));

@@ -104,10 +104,23 @@ final class ThicknessRule implements Rule {
                 }
                 number = number(clause, i, um);
             }
-            groups.add(new Group(values, from, end));
+            groups.add(new Group(values(clause, values, from, end), from, end));
             i = Math.max(end, from + 1);
         }
         return groups;
+    }
+
+    /** "three to four hundred" are hundreds both; "a dozen, four to five" are a dozen readings. */
+    private static List<Double> values(Clause clause, List<Double> said, int from, int end) {
+        double last = said.get(said.size() - 1);
+        if (said.size() == 2 && clause.word(end - 1).equals("hundred") && said.get(0) < 10 && last >= 100) {
+            return List.of(said.get(0) * 100, last);
+        }
+        boolean dozen = said.size() > 2
+                && said.get(0) == 12
+                && (clause.word(from).equals("dozen") || clause.word(from + 1).equals("dozen"))
+                && said.stream().skip(1).noneMatch(value -> value > 12);
+        return dozen ? said.subList(1, said.size()) : said;
     }
 
     private static java.util.function.Predicate<quarterlight.words.lexicon.Mention> unitAt(int i) {

@@ -2,15 +2,18 @@ package quarterlight.words.text;
 
 import static quarterlight.words.text.CutWords.ADJECTIVES;
 import static quarterlight.words.text.CutWords.BEFORE_PART;
+import static quarterlight.words.text.CutWords.CODED;
 import static quarterlight.words.text.CutWords.DETERMINERS;
 import static quarterlight.words.text.CutWords.JOINERS;
 import static quarterlight.words.text.CutWords.NAMING;
 import static quarterlight.words.text.CutWords.OPENERS;
 import static quarterlight.words.text.CutWords.PARTICLES;
+import static quarterlight.words.text.CutWords.PLACING;
 import static quarterlight.words.text.CutWords.PREDICATES;
 import static quarterlight.words.text.CutWords.PREPOSITIONS;
 import static quarterlight.words.text.CutWords.SAYING;
 import static quarterlight.words.text.CutWords.SIDES;
+import static quarterlight.words.text.CutWords.SIDE_HEADS;
 import static quarterlight.words.text.CutWords.SUBJECTS;
 import static quarterlight.words.text.CutWords.VERBS;
 
@@ -56,7 +59,10 @@ record Cutter(
         Token before = tokens.get(i - 1);
         String word = tokens.get(i).word();
         if (before.stop() == Punctuation.COMMA) {
-            return !joinsNumbers(i);
+            return !joinsNumbers(i) && !SpokenDate.goesOn(tokens, i);
+        }
+        if (numberAt(i - 1) && PREPOSITIONS.contains(word) && tries(i)) {
+            return false;
         }
         if (JOINERS.contains(word)) {
             return true;
@@ -75,7 +81,8 @@ record Cutter(
             return true;
         }
         if (numberAt(i)
-                && numberAt(i + 1)
+                && (numberAt(i + 1)
+                        || i + 1 < tokens.size() && tokens.get(i + 1).is("point"))
                 && !codeLike(i - 1)
                 && !attached(i)
                 && named(start, i)
@@ -96,6 +103,11 @@ record Cutter(
             return false;
         }
         return startsPart(i) || startsSide(i);
+    }
+
+    /** "fourteen one at idle": a function that begins with a preposition belongs to the figure before. */
+    private boolean tries(int i) {
+        return byStart.getOrDefault(i, List.of()).stream().anyMatch(m -> m.kind() == TermKind.ITEM);
     }
 
     /** A pronoun that is the object of what stands before it, or the subject of a clause that a conjunction has opened. */
@@ -230,7 +242,8 @@ record Cutter(
         }
         if (SIDES.contains(last)) {
             return !(DETERMINERS.contains(ahead)
-                    && PREPOSITIONS.contains(i > 2 ? tokens.get(i - 3).word() : ""));
+                    && PLACING.contains(i > 2 ? tokens.get(i - 3).word() : "")
+                    && predicateFollows(i));
         }
         if (ADJECTIVES.contains(last)) {
             return DETERMINERS.contains(ahead) || SIDES.contains(ahead) || PREPOSITIONS.contains(ahead);
@@ -246,6 +259,15 @@ record Cutter(
                         || last.equals("you") && PREPOSITIONS.contains(ahead)
                         || (last.equals("this") || last.equals("that")) && PREPOSITIONS.contains(ahead);
         return SUBJECTS.contains(last) && !object;
+    }
+
+    /** "on the right | fender is dented" against "look at the right rocker": behind the name something is said of it. */
+    private boolean predicateFollows(int i) {
+        return byStart.getOrDefault(i, List.of()).stream()
+                .filter(m -> NAMING.contains(m.kind()) && m.to() < tokens.size())
+                .anyMatch(m -> PREDICATES.contains(tokens.get(m.to()).word())
+                        || numberAt(m.to())
+                        || byStart.getOrDefault(m.to(), List.of()).stream().anyMatch(o -> SAYING.contains(o.kind())));
     }
 
     /** "on the driver's side" is over; in "driver's side rocker" the part still follows. */
@@ -272,21 +294,7 @@ record Cutter(
         if (k == i + 1 && side.is("one", "other", "inner", "outer", "left", "right", "whole")) {
             return true;
         }
-        return side.is(
-                        "left",
-                        "right",
-                        "other",
-                        "far",
-                        "nearside",
-                        "offside",
-                        "passengers",
-                        "drivers",
-                        "front",
-                        "rear",
-                        "driver",
-                        "passenger",
-                        "same",
-                        "both")
+        return SIDE_HEADS.contains(side.word())
                 && after.is(
                         "one", "side", "ones", "'s", "left", "right", "is", "front", "rear", "of", "corner", "gone",
                         "isn't", "has", "looks", "was", "i", "can't", "good");
@@ -375,17 +383,7 @@ record Cutter(
                 || i >= 0
                         && i < tokens.size()
                         && (tokens.get(i).word().length() == 1 && !tokens.get(i).is("a", "i")
-                                || tokens.get(i)
-                                        .is(
-                                                "dash",
-                                                "half",
-                                                "quarter",
-                                                "quarters",
-                                                "hyphen",
-                                                "mils",
-                                                "microns",
-                                                "mil",
-                                                "thou"));
+                                || CODED.contains(tokens.get(i).word()));
     }
 
     private boolean numberAt(int i) {
