@@ -26,7 +26,8 @@ final class ShortcutsDialog {
     }
 
     void show() {
-        JPanel sheet = new JPanel(new MigLayout("insets 16, gap 8 2, wrap 2", "[180!][300!]"));
+        JPanel sheet = new JPanel(
+                new MigLayout("insets 16, gap 8 2, wrap 2", "[" + Look.px(180) + "!][" + Look.px(300) + "!]"));
         section(sheet, texts.get("keys.window"), window.actions().all());
         diagram(sheet);
         window.bench().ifPresent(bench -> section(sheet, texts.get("menu.picture"), bench.pictureCommands()));
@@ -38,8 +39,7 @@ final class ShortcutsDialog {
         Look.bare(scroll);
         dialog.add(scroll);
         Dialogs.leaveByEscape(dialog);
-        dialog.setSize(560, 640);
-        dialog.setLocationRelativeTo(window.frame());
+        Dialogs.open(dialog, window.frame(), 560, 640);
         dialog.setVisible(true);
     }
 

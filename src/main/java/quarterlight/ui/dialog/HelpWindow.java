@@ -97,7 +97,8 @@ public final class HelpWindow {
         search.putClientProperty("JTextField.placeholderText", parts.texts().get("help.search"));
         Look.named(search, parts.texts().get("help.search"));
         search.addActionListener(e -> find(pane, search.getText()));
-        JPanel left = new JPanel(new MigLayout("insets 8, wrap 1, fill", "[180!,fill]", "[][grow,fill]"));
+        JPanel left =
+                new JPanel(new MigLayout("insets 8, wrap 1, fill", "[" + Look.px(180) + "!,fill]", "[][grow,fill]"));
         left.add(search);
         left.add(new JScrollPane(contents));
         JDialog dialog = new JDialog(owner, parts.texts().get("help.title"), false);
@@ -105,8 +106,7 @@ public final class HelpWindow {
         dialog.add(left, BorderLayout.WEST);
         dialog.add(new JScrollPane(pane), BorderLayout.CENTER);
         Dialogs.leaveByEscape(dialog);
-        dialog.setSize(940, 680);
-        dialog.setLocationRelativeTo(owner);
+        Dialogs.open(dialog, owner, 940, 680);
         dialog.setVisible(true);
         SwingUtilities.invokeLater(() -> contents.setSelectedValue(heading, true));
     }

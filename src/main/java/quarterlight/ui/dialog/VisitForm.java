@@ -80,8 +80,9 @@ public final class VisitForm {
     }
 
     private JPanel form(Map<String, String> values) {
-        JPanel form = new JPanel(
-                new MigLayout("insets 16, gapx 8, gapy 6, wrap 4", "[right][230!,fill]24[right][230!,fill]"));
+        JPanel form = new JPanel(new MigLayout(
+                "insets 16, gapx 8, gapy 6, wrap 4",
+                "[right][" + Look.px(230) + "!,fill]24[right][" + Look.px(230) + "!,fill]"));
         section(form, "form.car", Section.CAR, values);
         section(form, "form.size", Section.SIZE, values);
         section(form, "form.visit", Section.VISIT, values);
@@ -176,7 +177,7 @@ public final class VisitForm {
             if (holder.value.isPresent()) {
                 dialog.dispose();
             } else {
-                dialog.pack();
+                Dialogs.pack(dialog, owner);
             }
         });
         cancel.addActionListener(e -> dialog.dispose());
@@ -186,8 +187,8 @@ public final class VisitForm {
         Look.bare(scroll);
         dialog.add(scroll, java.awt.BorderLayout.CENTER);
         dialog.add(buttons, java.awt.BorderLayout.SOUTH);
-        dialog.pack();
-        dialog.setLocationRelativeTo(owner);
+        scroll.getVerticalScrollBar().setUnitIncrement(16);
+        Dialogs.pack(dialog, owner);
         dialog.setVisible(true);
         return holder.value;
     }

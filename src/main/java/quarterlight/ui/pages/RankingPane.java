@@ -92,7 +92,8 @@ final class RankingPane extends TallPanel {
         set.setName("matter-set");
         set.addActionListener(e -> setIt());
         back.setName("matter-back");
-        back.addActionListener(e -> chosen().ifPresent(matter -> actions.rankByRule(matter.id())));
+        back.addActionListener(
+                e -> chosen().ifPresent(matter -> actions.rankByRule(matters.orElseThrow(), matter.id())));
         add(Look.heading(texts.get("pages.matters")));
         add(new JScrollPane(list), "h 120:240:");
         add(whole, "wmin 0");
