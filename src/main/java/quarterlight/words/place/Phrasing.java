@@ -38,6 +38,11 @@ final class Phrasing {
                         && m.from() < part.from());
     }
 
+    /** "the rear ones": of both sides. */
+    static boolean several(Clause clause) {
+        return clause.tokens().stream().anyMatch(t -> t.is("ones"));
+    }
+
     /** "a two-door" is a car. */
     static boolean counted(Clause clause, Mention part) {
         return clause.word(part.from()).equals("door")
@@ -67,6 +72,9 @@ final class Phrasing {
             i--;
         }
         String word = clause.word(i);
+        if (Set.of("than", "as", "like").contains(clause.word(i - 1))) {
+            return "than";
+        }
         if (i == 0 && Set.of("underneath", "inside", "outside").contains(word)) {
             return "";
         }

@@ -118,8 +118,8 @@ final class MarkRule implements Rule {
         boolean onThePlate = Set.of("dash", "windshield", "cowl").contains(zone)
                 || zone.startsWith("a-pillar")
                 || zone.startsWith("b-pillar")
-                || zone.startsWith("door-jamb");
-        if (kind.equals("vin") && (!named || onThePlate) || kind.equals("plate") && !named) {
+                || zone.startsWith("door");
+        if ((kind.equals("vin") || kind.equals("plate")) && (!named || onThePlate)) {
             finding.zones(List.of(new ZoneId("identity-papers"))).feature("mark-place-by-kind");
         } else if (kind.equals("tire") && !zone.startsWith("wheel") && !zone.startsWith("spare")) {
             finding.zones(Stream.of("wheel-front-left", "wheel-front-right", "wheel-rear-left", "wheel-rear-right")

@@ -2,7 +2,6 @@ package quarterlight.words.text;
 
 import static quarterlight.words.text.CutWords.ADJECTIVES;
 import static quarterlight.words.text.CutWords.BEFORE_PART;
-import static quarterlight.words.text.CutWords.CODED;
 import static quarterlight.words.text.CutWords.DETERMINERS;
 import static quarterlight.words.text.CutWords.JOINERS;
 import static quarterlight.words.text.CutWords.NAMING;
@@ -53,23 +52,26 @@ record Cutter(
     }
 
     boolean cuts(int start, int i) {
-        if (inside.get(i)) {
+        String word = tokens.get(i).word();
+        if (inside.get(i) || word.equals("'s")) {
             return false;
         }
         Token before = tokens.get(i - 1);
-        String word = tokens.get(i).word();
         if (before.stop() == Punctuation.COMMA) {
-            return !joinsNumbers(i) && !SpokenDate.goesOn(tokens, i);
+            return !Figures.joined(tokens, i) && !SpokenDate.goesOn(tokens, i);
         }
-        if (numberAt(i - 1) && PREPOSITIONS.contains(word) && tries(i)) {
+        if (numberAt(i - 1) && PREPOSITIONS.contains(word) && begins(i, TermKind.ITEM)) {
             return false;
         }
         if (JOINERS.contains(word)) {
             return true;
         }
+        if (word.equals("no") && named(start, i) && !attached(i) && partAt(i + 1)) {
+            return true;
+        }
         boolean said = said(start, i) || predicated(start, i);
         if (word.equals("and") || word.equals("or")) {
-            return said && !numberAt(i + 1) && !fractionAt(i + 1);
+            return said && !numberAt(i + 1) && !Figures.fraction(tokens, i + 1);
         }
         if (claimed(start, i)) {
             return false;
@@ -77,13 +79,13 @@ record Cutter(
         if (!said && !(named(start, i) && (!endsName(i) && startsPart(i) && subjectAt(i) || headsSide(i)))) {
             return false;
         }
-        if (byStart.getOrDefault(i, List.of()).stream().anyMatch(m -> m.kind() == TermKind.WITHDRAW)) {
+        if (begins(i, TermKind.WITHDRAW)) {
             return true;
         }
         if (numberAt(i)
                 && (numberAt(i + 1)
                         || i + 1 < tokens.size() && tokens.get(i + 1).is("point"))
-                && !codeLike(i - 1)
+                && !Figures.coded(tokens, i - 1)
                 && !attached(i)
                 && named(start, i)
                 && !marked(start, i)) {
@@ -102,12 +104,7 @@ record Cutter(
                 && CutWords.verbLike(tokens.get(i - 1).word())) {
             return false;
         }
-        return startsPart(i) || startsSide(i);
-    }
-
-    /** "fourteen one at idle": a function that begins with a preposition belongs to the figure before. */
-    private boolean tries(int i) {
-        return byStart.getOrDefault(i, List.of()).stream().anyMatch(m -> m.kind() == TermKind.ITEM);
+        return startsPart(i) || startsSide(i) || headsSide(i);
     }
 
     /** A pronoun that is the object of what stands before it, or the subject of a clause that a conjunction has opened. */
@@ -185,12 +182,25 @@ record Cutter(
 
     /** "passenger side now": the walk goes on at another side. */
     private boolean headsSide(int i) {
-        return i + 2 < tokens.size()
-                && tokens.get(i)
-                        .is("driver", "driver's", "drivers", "passenger", "passengers", "left", "right", "other")
-                && tokens.get(i + 1).is("side")
-                && OPENERS.contains(tokens.get(i + 2).word())
+        boolean bare = tokens.get(i).is("nearside", "offside")
+                && i + 1 < tokens.size()
+                && OPENERS.contains(tokens.get(i + 1).word())
                 && !attached(i);
+        return bare
+                || i + 2 < tokens.size()
+                        && tokens.get(i)
+                                .is(
+                                        "driver",
+                                        "driver's",
+                                        "drivers",
+                                        "passenger",
+                                        "passengers",
+                                        "left",
+                                        "right",
+                                        "other")
+                        && tokens.get(i + 1).is("side")
+                        && OPENERS.contains(tokens.get(i + 2).word())
+                        && !attached(i);
     }
 
     /** "under the hood the block ...": another region of the walk begins. */
@@ -200,6 +210,14 @@ record Cutter(
                 .anyMatch(m -> DETERMINERS.contains(tokens.get(m.to()).word())
                         || SUBJECTS.contains(tokens.get(m.to()).word())
                         || byStart.getOrDefault(m.to(), List.of()).stream().anyMatch(o -> o.kind() == TermKind.PART));
+    }
+
+    private boolean partAt(int i) {
+        return begins(i, TermKind.PART);
+    }
+
+    private boolean begins(int i, TermKind kind) {
+        return byStart.getOrDefault(i, List.of()).stream().anyMatch(m -> m.kind() == kind);
     }
 
     private boolean marked(int start, int i) {
@@ -212,11 +230,6 @@ record Cutter(
         return false;
     }
 
-    /** "the tail lamp's lens": a part that belongs to the part before. */
-    private boolean endsPart(int i) {
-        return byStart.getOrDefault(i, List.of()).stream().anyMatch(m -> m.kind() == TermKind.PART);
-    }
-
     /** The word before belongs to what begins here: an article, a side, a preposition, a subject with its verb. */
     private boolean attached(int i) {
         Token before = tokens.get(i - 1);
@@ -225,7 +238,7 @@ record Cutter(
         if (last.equals("and") || last.equals("or") || JOINERS.contains(last) || VERBS.contains(last)) {
             return true;
         }
-        if (last.equals("'s") && byEnd.contains(i) && endsPart(i)) {
+        if (last.equals("'s") && byEnd.contains(i) && partAt(i)) {
             return !punctuated ? false : tokens.get(i - 1).stop() == Punctuation.NONE;
         }
         if (last.equals("side") || last.equals("sides")) {
@@ -308,12 +321,6 @@ record Cutter(
                         && SIDES.contains(tokens.get(start + 1).word());
     }
 
-    private boolean fractionAt(int i) {
-        String word = i < tokens.size() ? tokens.get(i).word() : "";
-        String next = i + 1 < tokens.size() ? tokens.get(i + 1).word() : "";
-        return word.equals("half") || word.equals("a") && (next.equals("half") || next.equals("quarter"));
-    }
-
     private boolean claimed(int start, int i) {
         for (int k = Math.max(start, i - 10); k < i; k++) {
             if (byStart.getOrDefault(k, List.of()).stream().anyMatch(m -> m.kind() == TermKind.CLAIM)) {
@@ -367,28 +374,7 @@ record Cutter(
         return false;
     }
 
-    private boolean joinsNumbers(int i) {
-        return codeLike(i - 1)
-                && (codeLike(i) || codeLike(i + 1) && tokens.get(i).is("about", "maybe", "then", "and", "dash", "to"));
-    }
-
-    private boolean codeLike(int i) {
-        if (i > 1
-                && i < tokens.size()
-                && tokens.get(i - 1).is("in")
-                && tokens.get(i - 2).is("as")) {
-            return true;
-        }
-        return numberAt(i)
-                || i >= 0
-                        && i < tokens.size()
-                        && (tokens.get(i).word().length() == 1 && !tokens.get(i).is("a", "i")
-                                || CODED.contains(tokens.get(i).word()));
-    }
-
     private boolean numberAt(int i) {
-        return i >= 0
-                && i < tokens.size()
-                && SpokenNumber.isNumberWord(tokens.get(i).word());
+        return Figures.at(tokens, i);
     }
 }

@@ -96,7 +96,10 @@ public record SpokenNumber(double value, int length) {
                 && tokens.get(from + 1).is("one")
                 && from + 2 < tokens.size()
                 && small(tokens.get(from + 2).word()).filter(n -> n >= 10).isPresent();
-        return split ? at(tokens.subList(0, from + 1), from) : all;
+        boolean next = from + 2 < tokens.size()
+                && tokens.get(from + 2).is("hundred")
+                && small(tokens.get(from).word()).filter(n -> n >= 10).isPresent();
+        return split || next ? at(tokens.subList(0, from + 1), from) : all;
     }
 
     /** The number that begins at a token, if one does. */
