@@ -21,6 +21,7 @@ import javax.accessibility.AccessibleContext;
 import javax.imageio.ImageIO;
 import javax.swing.AbstractButton;
 import javax.swing.JFrame;
+import javax.swing.JRootPane;
 import javax.swing.SwingUtilities;
 import quarterlight.diagram.NominalAreas;
 import quarterlight.diagram.file.DiagramRefused;
@@ -34,7 +35,8 @@ import quarterlight.ui.start.SampleVisits;
 /**
  * Takes a picture of every station with a visit open: for the manual, and for looking at them. Needs a display of at least the size asked for.
  * <p>Arguments: a visit ({@code -} for the first page without one), a folder for the pictures, then settings of the window as {@code key=value}
- * ({@code dark=yes}, {@code text.percent=200}), {@code hand=NAME} for the photo to take in hand, and {@code size=1280x800} unless another is given.
+ * ({@code dark=yes}, {@code text.percent=200}), {@code hand=NAME} for the photo to take in hand, {@code size=1280x800} unless another is given, and
+ * {@code rest=yes} for the pages of the stations, the layer of coverage, the first doubt and the windows that keys open.
  */
 public final class StationPictures {
     private static final long MAX_WAIT_MS = 60_000;
@@ -47,12 +49,15 @@ public final class StationPictures {
         List<String> kept = new ArrayList<>();
         Dimension size = new Dimension(1280, 800);
         String hand = "";
+        boolean rest = false;
         for (int i = 2; i < arguments.length; i++) {
             if (arguments[i].startsWith("size=")) {
                 String[] sides = arguments[i].substring(5).split("x", 2);
                 size = new Dimension(Integer.parseInt(sides[0]), Integer.parseInt(sides[1]));
             } else if (arguments[i].startsWith("hand=")) {
                 hand = arguments[i].substring(5);
+            } else if (arguments[i].equals("rest=yes")) {
+                rest = true;
             } else {
                 kept.add(arguments[i]);
             }
@@ -72,9 +77,15 @@ public final class StationPictures {
             take(hand);
             for (Station station : Station.values()) {
                 show(frame, station, folder);
+                if (rest) {
+                    RestPictures.pages(frame, station, folder);
+                }
             }
             // once more: by now everything is worked out
             show(frame, Station.PHOTOS, folder);
+        }
+        if (rest) {
+            RestPictures.windows(frame, visit.isPresent(), folder);
         }
         System.exit(0);
     }
@@ -135,13 +146,17 @@ public final class StationPictures {
         });
     }
 
-    private static void click(String name) throws Exception {
+    static void click(String name) throws Exception {
         AbstractButton button = (AbstractButton) wait(c -> name.equals(c.getName()));
         SwingUtilities.invokeAndWait(button::doClick);
     }
 
-    /** Waits until the window has ceased to change, then writes what it shows. */
     static void picture(JFrame frame, Path file) throws Exception {
+        picture(frame.getRootPane(), file);
+    }
+
+    /** Waits until a window has ceased to change, then writes what it shows. */
+    static void picture(JRootPane frame, Path file) throws Exception {
         AtomicReference<BufferedImage> last = new AtomicReference<>();
         int still = 0;
         for (int round = 0; round < 60 && still < QUIET_ROUNDS; round++) {
@@ -158,8 +173,7 @@ public final class StationPictures {
         System.out.println(file);
     }
 
-    private static BufferedImage painted(JFrame frame) {
-        Container root = frame.getRootPane();
+    private static BufferedImage painted(Container root) {
         BufferedImage image = new BufferedImage(root.getWidth(), root.getHeight(), BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
         root.paint(g);
@@ -191,7 +205,7 @@ public final class StationPictures {
         throw new IllegalStateException("not found on the screen");
     }
 
-    private static Optional<Component> find(Component at, Predicate<Component> wanted) {
+    static Optional<Component> find(Component at, Predicate<Component> wanted) {
         if (at.isShowing() && wanted.test(at)) {
             return Optional.of(at);
         }

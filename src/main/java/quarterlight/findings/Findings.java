@@ -83,7 +83,7 @@ public record Findings(
                 .toList();
     }
 
-    /** What was worked out, beside a visit that differs only in what none of it rests on: claims and figures of the odometer. */
+    /** What was worked out, beside a visit that differs only in what none of it rests on: claims, figures of the odometer, decisions, what is left out. */
     public Findings beside(VisitRecord other) {
         return new Findings(other, catalog, times, thickness, rust, evidence, history, marks);
     }

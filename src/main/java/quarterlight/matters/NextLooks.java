@@ -30,6 +30,7 @@ import quarterlight.visit.trial.TrialResult;
  */
 final class NextLooks {
     private static final int NAMED = 5;
+    private static final int NAMED_IN_SHORT = 2;
 
     private final Findings car;
     private final List<Matter> matters;
@@ -62,7 +63,8 @@ final class NextLooks {
         List<Matter> doubtful = ruled(MatterRule.STRUCTURE_IN_QUESTION);
         if (!doubtful.isEmpty()) {
             add(
-                    "Have a licensed person judge what carries load: " + places(doubtful) + ".",
+                    "Have a licensed person judge what carries load: ",
+                    places(doubtful),
                     "It decides whether the car can be driven, lifted and repaired.",
                     zones(doubtful),
                     Severity.GRAVE,
@@ -71,8 +73,8 @@ final class NextLooks {
         List<Matter> numbers = ruled(MatterRule.IDENTITY_CONTRADICTS);
         if (!numbers.isEmpty()) {
             add(
-                    "Compare the number with the papers and the office that registers the car: " + places(numbers)
-                            + ".",
+                    "Compare the number with the papers and the office that registers the car: ",
+                    places(numbers),
                     "It decides whether it is the car that is offered.",
                     zones(numbers),
                     Severity.GRAVE,
@@ -104,10 +106,9 @@ final class NextLooks {
 
     /** @param what what the zones do, said so that the main parts and the sheet metal around them do not read as one entry twice */
     private void addUnseen(String what, List<Zone> zones, String why, Severity turns) {
-        String names = zones.stream().limit(NAMED).map(Zone::label).collect(Collectors.joining("; "));
-        String more = zones.size() > NAMED ? "; and " + (zones.size() - NAMED) + " more" : "";
         add(
-                "Look for rust in " + what + ", not checked so far: " + names + more + ".",
+                "Look for rust in " + what + ", not checked so far: ",
+                zones.stream().map(Zone::label).toList(),
                 why,
                 zones.stream().map(Zone::id).toList(),
                 turns,
@@ -153,9 +154,8 @@ final class NextLooks {
                 .filter(item -> noted.contains(key(item.item())) || !spoken.contains(key(item.item())))
                 .toList();
         if (!open.isEmpty()) {
-            String names = open.stream().limit(NAMED).map(TrialItem::item).collect(Collectors.joining("; "));
-            String more = open.size() > NAMED ? "; and " + (open.size() - NAMED) + " more" : "";
-            add("Try what was not tried: " + names + more + ".", why, List.of(), turns, Optional.of(TrialList.CAUTION));
+            List<String> names = open.stream().map(TrialItem::item).toList();
+            add("Try what was not tried: ", names, why, List.of(), turns, Optional.of(TrialList.CAUTION));
         }
     }
 
@@ -167,7 +167,8 @@ final class NextLooks {
         List<Matter> unseen = ruled(MatterRule.FUEL_NOT_SEEN);
         if (!unseen.isEmpty()) {
             add(
-                    "Have this looked at for leaks: " + places(unseen) + ".",
+                    "Have this looked at for leaks: ",
+                    places(unseen),
                     "A leak there can burn the car.",
                     zones(unseen),
                     Severity.GRAVE,
@@ -179,6 +180,7 @@ final class NextLooks {
         if (gaps.stream().anyMatch(gap -> gap.lacks() == EvidenceKind.IDENTITY_MARK)) {
             add(
                     "Read a vehicle number or plate on the car itself.",
+                    List.of(),
                     "Nothing yet shows that it is the car that is offered.",
                     List.of(),
                     Severity.GRAVE,
@@ -191,6 +193,7 @@ final class NextLooks {
                 || !ruled(MatterRule.READINGS_NOT_CHECKED).isEmpty()) {
             add(
                     "Measure again with a gauge checked on bare metal and on shims, before and after.",
+                    List.of(),
                     "The thicknesses of this visit cannot be relied on until then.",
                     List.of(),
                     Severity.MAJOR,
@@ -202,10 +205,9 @@ final class NextLooks {
         NotLookedAt missing = NotLookedAt.of(car);
         if (!missing.unmeasured().isEmpty()) {
             List<Zone> zones = missing.unmeasured();
-            String names = zones.stream().limit(NAMED).map(Zone::label).collect(Collectors.joining("; "));
             add(
-                    "Measure the paint of " + names
-                            + (zones.size() > NAMED ? "; and " + (zones.size() - NAMED) + " more" : "") + ".",
+                    "Measure the paint of ",
+                    zones.stream().map(Zone::label).toList(),
                     "Filler or a repaint there is not known.",
                     zones.stream().map(Zone::id).toList(),
                     Severity.MAJOR,
@@ -219,6 +221,7 @@ final class NextLooks {
             add(
                     "Ask for papers or proof of what was claimed and stays open ("
                             + quarterlight.units.Numerals.count(open.size(), "claim", "claims") + ").",
+                    List.of(),
                     "A claim that does not hold changes what the car is worth.",
                     zones(open),
                     Severity.MAJOR,
@@ -232,9 +235,8 @@ final class NextLooks {
                 .toList();
     }
 
-    private static String places(List<Matter> matters) {
-        String names = matters.stream().limit(NAMED).map(Matter::place).collect(Collectors.joining("; "));
-        return matters.size() > NAMED ? names + "; and " + (matters.size() - NAMED) + " more" : names;
+    private static List<String> places(List<Matter> matters) {
+        return matters.stream().map(Matter::place).toList();
     }
 
     private static List<ZoneId> zones(List<Matter> matters) {
@@ -244,7 +246,16 @@ final class NextLooks {
                 .toList();
     }
 
-    private void add(String what, String why, List<ZoneId> zones, Severity turns, Optional<String> caution) {
-        looks.add(new NextLook(what, why, zones, turns, caution));
+    /** @param names at the end of the sentence, the first of them named and the others counted; none if the sentence is whole without */
+    private void add(
+            String what, List<String> names, String why, List<ZoneId> zones, Severity turns, Optional<String> caution) {
+        looks.add(new NextLook(
+                what + named(names, NAMED), what + named(names, NAMED_IN_SHORT), why, zones, turns, caution));
+    }
+
+    private static String named(List<String> names, int most) {
+        String first = names.stream().limit(most).collect(Collectors.joining("; "));
+        String more = names.size() > most ? "; and " + (names.size() - most) + " more" : "";
+        return names.isEmpty() ? "" : first + more + ".";
     }
 }

@@ -6,7 +6,7 @@ import quarterlight.matters.Matter;
 import quarterlight.matters.Matters;
 import quarterlight.visit.statement.Severity;
 
-/** What the one page has room for: the matters of the first page, a few sentences, each cut where it runs on. */
+/** What the one page has room for: the matters of the first page, a few sentences, none of them cut. */
 final class Brief {
     /** With more matters than these only the sentence of each has room. */
     private static final int FEW = 4;
@@ -30,15 +30,21 @@ final class Brief {
         return Map.of(
                 "letter", String.valueOf(matter.letter().orElseThrow()),
                 "grave", matter.severity() == Severity.GRAVE ? "grave" : "",
-                "headline", Shortened.to(matter.sentence(), HEADLINE),
-                "place", Shortened.to(matter.place(), PLACE),
-                "evidence", Shortened.to(more, EVIDENCE));
+                "headline", WholeSentences.of(matter.sentence(), HEADLINE),
+                "place", place(matter),
+                "evidence", WholeSentences.of(more, EVIDENCE));
+    }
+
+    private static String place(Matter matter) {
+        return matter.zones().size() > 1
+                ? WholeSentences.list(List.of(matter.place().split("; ")), PLACE)
+                : Shortened.to(matter.place(), PLACE);
     }
 
     static List<String> sentences(List<String> sentences) {
         return sentences.stream()
                 .limit(SENTENCES)
-                .map(text -> Shortened.to(text, EVIDENCE))
+                .map(text -> WholeSentences.of(text, EVIDENCE))
                 .toList();
     }
 }

@@ -72,11 +72,13 @@ final class CompareDialog {
         box.setName("two-" + name);
         Look.named(box, parts.texts().get("two.visit", name));
         if (chosen < ComparisonWork.MIN_CARS) {
-            box.setSelectedIndex(Math.min(chosen, known.size() - 1));
+            // never one car beside itself: what is not known yet is chosen
+            box.setSelectedIndex(chosen < known.size() ? chosen : -1);
+            box.setRenderer(new NoCar("two.choose.first"));
         } else {
             box.insertItemAt(null, 0);
             box.setSelectedIndex(0);
-            box.setRenderer(new NoCar());
+            box.setRenderer(new NoCar("two.none"));
         }
         JButton choose = new JButton(parts.texts().get("two.choose"));
         Look.named(choose, parts.texts().get("two.choose.name", name));
@@ -100,12 +102,19 @@ final class CompareDialog {
         }
     }
 
-    /** Says that a further car may be left out. */
+    /** Says what no choice means. */
     private final class NoCar extends DefaultListCellRenderer {
+        private final String none;
+
+        /** @param key of the words for no choice */
+        NoCar(String key) {
+            this.none = parts.texts().get(key);
+        }
+
         @Override
         public Component getListCellRendererComponent(
                 JList<?> list, Object value, int index, boolean selected, boolean focus) {
-            Object shown = value == null ? parts.texts().get("two.none") : value;
+            Object shown = value == null ? none : value;
             return super.getListCellRendererComponent(list, shown, index, selected, focus);
         }
     }

@@ -38,8 +38,7 @@ final class ShortcutsDialog {
         Look.bare(scroll);
         dialog.add(scroll);
         Dialogs.leaveByEscape(dialog);
-        dialog.setSize(560, 640);
-        dialog.setLocationRelativeTo(window.frame());
+        Dialogs.open(dialog, window.frame(), 560, 640);
         dialog.setVisible(true);
     }
 

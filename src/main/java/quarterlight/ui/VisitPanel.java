@@ -216,9 +216,7 @@ final class VisitPanel extends JPanel {
             }
             reveal(one.station(), one.where());
         });
-        String key = visit.findings().isEmpty() ? "doubt.open.so-far" : "doubt.open";
-        return doubt.map(one -> parts.texts().get(key, doubts.size(), one.sentence()))
-                .orElse(parts.texts().get(visit.findings().isEmpty() ? "working.out" : "doubt.none"));
+        return Doubts.said(parts.texts(), doubts, doubt, visit.findings().isPresent());
     }
 
     /** Shows what the row or zone in hand rests on; says what to choose if nothing is. */

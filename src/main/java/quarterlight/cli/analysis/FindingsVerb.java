@@ -94,7 +94,8 @@ public final class FindingsVerb implements Verb {
         try (VisitStore store = around.visits().forEditing(folder)) {
             MatterEdits edits = new MatterEdits(store);
             if (call.hasMatchedOption(TAKE_BACK)) {
-                edits.takeBack(call.matchedOptionValue(TAKE_BACK, ""));
+                Matters matters = matters(folder, OwnLists.findings(around, folder, store.read()));
+                edits.takeBack(matters, call.matchedOptionValue(TAKE_BACK, ""));
             }
             if (call.hasMatchedOption(SET)) {
                 String set = call.matchedOptionValue(SET, "");

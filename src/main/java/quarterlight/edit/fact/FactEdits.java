@@ -9,9 +9,11 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.edit.EditRefused;
+import quarterlight.edit.row.RowLabels;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.visit.VisitFacts;
+import quarterlight.visit.VisitRecord;
 import quarterlight.visit.fact.Fact;
 import quarterlight.visit.fact.FactDraft;
 import quarterlight.visit.fact.Facts;
@@ -111,8 +113,9 @@ public final class FactEdits {
 
     /** Sets facts as one edit; remarks, in sentences, on what no longer fits. */
     public List<String> set(VisitStore store, Map<String, String> values) throws EditRefused, VisitProblem {
-        VisitFacts facts = apply(store.read().facts(), values);
-        store.change("set " + String.join(", ", values.keySet()), tx -> tx.setFacts(facts));
+        VisitRecord visit = store.read();
+        VisitFacts facts = apply(visit.facts(), values);
+        store.change(new FactLabel(new RowLabels(visit)).of(values), tx -> tx.setFacts(facts));
         return StrayZones.of(store.read(), catalog);
     }
 }

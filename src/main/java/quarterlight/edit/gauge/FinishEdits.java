@@ -1,5 +1,7 @@
 package quarterlight.edit.gauge;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -49,6 +51,9 @@ public final class FinishEdits {
      * @param seen empty for "not looked for"
      */
     public void note(Set<Place> places, Optional<Boolean> seen) throws VisitProblem {
+        if (places.isEmpty()) {
+            return;
+        }
         store.change(noting(places, seen), tx -> {
             List<Recorded<Sign>> kept = tx.read().signs();
             for (Place place : places) {
@@ -59,12 +64,17 @@ public final class FinishEdits {
 
     private String noting(Set<Place> places, Optional<Boolean> seen) throws VisitProblem {
         String does = seen.isPresent() ? "note " : "take back ";
-        if (places.size() != 1) {
-            return does + RecordKind.SIGNS.count(places.size());
-        }
         String how = seen.map(yes -> yes ? ", seen" : ", not seen").orElse("");
-        Place place = places.iterator().next();
-        return does + "sign " + place.kind().word().replace('-', ' ') + how + named(" on ", place.zone());
+        return does + named(places, how);
+    }
+
+    /** The first of some signs by its words and its zone, and how many more there are. */
+    private String named(Set<Place> places, String how) throws VisitProblem {
+        Place first = places.stream()
+                .min(Comparator.comparing(Place::zone).thenComparing(Place::kind))
+                .orElseThrow();
+        return "sign " + first.kind().word().replace('-', ' ') + how + named(" on ", first.zone())
+                + (places.size() == 1 ? "" : " and " + (places.size() - 1) + " more");
     }
 
     private String named(String before, ZoneId zone) throws VisitProblem {
@@ -102,10 +112,10 @@ public final class FinishEdits {
 
     /** Ties a photo to signs that are noted, or takes it off; places without a note stay as they are. */
     public void photo(Set<Place> places, Optional<PhotoId> photo) throws VisitProblem {
-        String what = places.size() == 1
-                ? "sign " + places.iterator().next().kind().word().replace('-', ' ')
-                        + named(" on ", places.iterator().next().zone())
-                : RecordKind.SIGNS.count(places.size());
+        if (places.isEmpty()) {
+            return;
+        }
+        String what = named(places, "");
         RowLabels labels = new RowLabels(store.read());
         String label =
                 photo.map(id -> "tie " + labels.photo(id) + " to " + what).orElse("take the photo off " + what);
@@ -140,11 +150,17 @@ public final class FinishEdits {
 
     /** Adds readings and signs together. */
     public void keep(List<Reading> readings, List<Sign> signs) throws VisitProblem {
-        store.change(
-                "keep " + RecordKind.READINGS.count(readings.size()) + " and " + RecordKind.SIGNS.count(signs.size()),
-                tx -> {
-                    tx.addAll(RecordKind.READINGS, readings);
-                    tx.addAll(RecordKind.SIGNS, signs);
-                });
+        RowLabels labels = new RowLabels(store.read());
+        List<String> kept = new ArrayList<>();
+        if (!readings.isEmpty()) {
+            kept.add(labels.named(RecordKind.READINGS, readings));
+        }
+        if (!signs.isEmpty()) {
+            kept.add(labels.named(RecordKind.SIGNS, signs));
+        }
+        store.change("keep " + String.join("; ", kept), tx -> {
+            tx.addAll(RecordKind.READINGS, readings);
+            tx.addAll(RecordKind.SIGNS, signs);
+        });
     }
 }

@@ -13,6 +13,7 @@ import quarterlight.visit.MatterDecision;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;
+import quarterlight.visit.row.UndoNames;
 import quarterlight.visit.statement.Severity;
 
 /** Sets the inspector's own severity of something that matters, with the reason, or takes it back; each call is one undo step. */
@@ -38,25 +39,30 @@ public final class MatterEdits {
         }
         MatterDecision decision = new MatterDecision(id, severity, reason.strip(), matter.ruled());
         List<Recorded<MatterDecision>> earlier = earlier(id);
+        String label = "set " + UndoNames.quoted(matter.sentence()) + " to " + severity.word();
         if (earlier.isEmpty()) {
-            new RowEdits(store).add(RecordKind.DECISIONS, List.of(decision));
+            new RowEdits(store).add(RecordKind.DECISIONS, List.of(decision), label);
         } else {
             RecordId last = earlier.get(earlier.size() - 1).id();
-            new RowEdits(store).update(RecordKind.DECISIONS, last, decision);
+            new RowEdits(store).update(RecordKind.DECISIONS, last, decision, label);
         }
     }
 
     /**
      * Takes the inspector's severity back, so that the rule's holds.
      *
+     * @param matters as the visit stands, by which undo calls it; it may no longer be among them
      * @throws EditRefused if none was set
      */
-    public void takeBack(String id) throws EditRefused, VisitProblem {
+    public void takeBack(Matters matters, String id) throws EditRefused, VisitProblem {
         List<RecordId> rows = earlier(id).stream().map(Recorded::id).toList();
         if (rows.isEmpty()) {
             throw new EditRefused("matter", "No severity of your own is set for " + id + ".");
         }
-        new RowEdits(store).remove(RecordKind.DECISIONS, rows);
+        String what = matters.find(id)
+                .map(matter -> UndoNames.quoted(matter.sentence()))
+                .orElse("what matters no more");
+        new RowEdits(store).remove(RecordKind.DECISIONS, rows, "take back the severity of " + what);
     }
 
     private List<Recorded<MatterDecision>> earlier(String id) throws VisitProblem {

@@ -37,7 +37,7 @@ public final class PointReading {
                     .ids()
                     .get(0);
         }
-        String label = new RowLabels(store.read()).added(RecordKind.READINGS, reading);
+        String label = new RowLabels(store.read()).added(RecordKind.READINGS, List.of(reading));
         try {
             return store.edit(label, tx -> joined(tx, reading));
         } catch (SchemaRefused e) {

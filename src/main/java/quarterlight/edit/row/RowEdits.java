@@ -45,10 +45,17 @@ public final class RowEdits {
         Set<T> older = new HashSet<>();
         kind.of(before).forEach(row -> older.add(row.value()));
         int equal = (int) rows.stream().filter(older::contains).count();
-        String label =
-                rows.size() == 1 ? new RowLabels(before).added(kind, rows.get(0)) : "add " + kind.count(rows.size());
+        return new Added(add(kind, rows, rows.isEmpty() ? "" : new RowLabels(before).added(kind, rows)), equal);
+    }
+
+    /**
+     * Adds rows as one edit under a label of its own, for rows that only their maker can put in words.
+     *
+     * @throws EditRefused if the visit does not take a row; nothing was added
+     */
+    public <T> List<RecordId> add(RecordKind<T> kind, List<T> rows, String label) throws EditRefused, VisitProblem {
         try {
-            return new Added(store.edit(label, tx -> tx.addAll(kind, rows)), equal);
+            return store.edit(label, tx -> tx.addAll(kind, rows));
         } catch (SchemaRefused e) {
             throw refused(kind, e);
         }
@@ -69,8 +76,17 @@ public final class RowEdits {
      * @throws EditRefused if the visit does not take the value; nothing was changed
      */
     public <T> void update(RecordKind<T> kind, RecordId id, T value) throws EditRefused, VisitProblem {
+        update(kind, id, value, new RowLabels(store.read()).changed(kind, List.of(value)));
+    }
+
+    /**
+     * Replaces a row under a label of its own.
+     *
+     * @throws EditRefused if the visit does not take the value; nothing was changed
+     */
+    public <T> void update(RecordKind<T> kind, RecordId id, T value, String label) throws EditRefused, VisitProblem {
         try {
-            store.change(new RowLabels(store.read()).changed(kind, value), tx -> tx.update(kind, id, value));
+            store.change(label, tx -> tx.update(kind, id, value));
         } catch (SchemaRefused e) {
             throw refused(kind, e);
         }
@@ -82,13 +98,11 @@ public final class RowEdits {
      * @throws EditRefused if the visit does not take a value; nothing was changed
      */
     public <T> void updateAll(RecordKind<T> kind, List<Recorded<T>> rows) throws EditRefused, VisitProblem {
-        if (rows.size() == 1) {
-            update(kind, rows.get(0).id(), rows.get(0).value());
-        } else if (!rows.isEmpty()) {
+        if (!rows.isEmpty()) {
+            String label = new RowLabels(store.read())
+                    .changed(kind, rows.stream().map(Recorded::value).toList());
             try {
-                store.change(
-                        "change " + kind.count(rows.size()),
-                        tx -> rows.forEach(row -> tx.update(kind, row.id(), row.value())));
+                store.change(label, tx -> rows.forEach(row -> tx.update(kind, row.id(), row.value())));
             } catch (SchemaRefused e) {
                 throw refused(kind, e);
             }
@@ -105,20 +119,22 @@ public final class RowEdits {
     /** Removes rows as one edit. */
     public <T> void remove(RecordKind<T> kind, List<RecordId> ids) throws VisitProblem {
         VisitRecord before = store.read();
-        String label = ids.size() == 1
-                ? kind.of(before).stream()
-                        .filter(row -> row.id().equals(ids.get(0)))
-                        .findFirst()
-                        .map(row -> new RowLabels(before).removed(kind, row.value()))
-                        .orElse("remove " + kind.one())
-                : "remove " + kind.count(ids.size());
+        Set<RecordId> wanted = Set.copyOf(ids);
+        List<T> gone = kind.of(before).stream()
+                .filter(row -> wanted.contains(row.id()))
+                .map(Recorded::value)
+                .toList();
+        remove(kind, ids, gone.isEmpty() ? "remove " + kind.one() : new RowLabels(before).removed(kind, gone));
+    }
+
+    /** Removes rows as one edit under a label of its own. */
+    public <T> void remove(RecordKind<T> kind, List<RecordId> ids, String label) throws VisitProblem {
         store.change(label, tx -> ids.forEach(id -> tx.remove(kind, id)));
     }
 
     /** Puts photos aside for a reason, or takes them back in if the reason is empty. */
     public void setAside(List<PhotoId> photos, Optional<String> reason) throws VisitProblem {
-        VisitRecord visit = store.read();
-        String what = photos.size() == 1 ? new RowLabels(visit).photo(photos.get(0)) : photos.size() + " photos";
+        String what = photos.isEmpty() ? "no photo" : new RowLabels(store.read()).photos(photos);
         String label = reason.isPresent() ? "set aside " + what : "take back " + what;
         store.change(label, tx -> photos.forEach(photo -> tx.setAside(photo, reason)));
     }

@@ -1,5 +1,6 @@
 package quarterlight.edit.row;
 
+import java.util.List;
 import java.util.Locale;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
@@ -11,7 +12,7 @@ import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.row.RecordKind;
 import quarterlight.visit.row.UndoNames;
 
-/** The labels of edits of one row: {@code add pin DSC_0231 to front door, left}, {@code remove arrow on DSC_0231}. */
+/** The labels of edits of rows: {@code add pin DSC_0231 to front door, left}, {@code remove arrow on DSC_0231 and 3 more}. */
 public final class RowLabels implements UndoNames.Words {
     private final VisitRecord visit;
 
@@ -24,16 +25,27 @@ public final class RowLabels implements UndoNames.Words {
         static final ZoneCatalog TABLE = ZoneTable.load();
     }
 
-    <T> String added(RecordKind<T> kind, T value) {
-        return kind.names().ofAdding(value, this);
+    <T> String added(RecordKind<T> kind, List<T> values) {
+        return kind.names().ofAdding(values, this);
     }
 
-    <T> String changed(RecordKind<T> kind, T value) {
-        return kind.names().ofChanging(value, this);
+    <T> String changed(RecordKind<T> kind, List<T> values) {
+        return kind.names().ofChanging(values, this);
     }
 
-    <T> String removed(RecordKind<T> kind, T value) {
-        return kind.names().ofRemoving(value, this);
+    <T> String removed(RecordKind<T> kind, List<T> values) {
+        return kind.names().ofRemoving(values, this);
+    }
+
+    /** Rows within a label of its own: the first by its words, and how many more there are. */
+    public <T> String named(RecordKind<T> kind, List<T> values) {
+        return kind.names().named(values, this);
+    }
+
+    /** The file name of one photo, with how many more there are. */
+    String photos(List<PhotoId> photos) {
+        String first = photo(photos.get(0));
+        return photos.size() == 1 ? first : first + " and " + (photos.size() - 1) + " more";
     }
 
     /** The file name of a photo. */

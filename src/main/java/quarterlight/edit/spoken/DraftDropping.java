@@ -65,9 +65,9 @@ public final class DraftDropping {
             }
         }
         if (!drafts.isEmpty()) {
-            String label = drafts.size() == 1
-                    ? "drop what was said at " + SpokenQuote.clock(drafts.get(0).atSeconds())
-                    : "drop " + drafts.size() + " drafts of what was said";
+            String label = "drop what was said at "
+                    + SpokenQuote.clock(drafts.get(0).atSeconds())
+                    + (drafts.size() == 1 ? "" : " and " + (drafts.size() - 1) + " more");
             store.change(
                     label,
                     tx -> drafts.forEach(draft -> tx.add(RecordKind.DROPPED, row(draft, walk, Optional.empty()))));

@@ -135,9 +135,9 @@ public final class DraftKeeping {
 
     private void add(List<Draft> kept, List<DraftRows.Row<?>> rows, List<DroppedDraft> otherwise)
             throws EditRefused, VisitProblem {
-        String label = kept.size() == 1
-                ? "keep what was said at " + SpokenQuote.clock(kept.get(0).atSeconds())
-                : "keep " + kept.size() + " drafts of what was said";
+        String label = "keep what was said at "
+                + SpokenQuote.clock(kept.get(0).atSeconds())
+                + (kept.size() == 1 ? "" : " and " + (kept.size() - 1) + " more");
         try {
             store.change(label, tx -> {
                 rows.forEach(row -> add(tx, row));

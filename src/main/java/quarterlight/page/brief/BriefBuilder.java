@@ -20,6 +20,7 @@ import quarterlight.page.Anchor;
 import quarterlight.page.PageFacts;
 import quarterlight.page.ReportSelection;
 import quarterlight.page.Shortened;
+import quarterlight.page.WholeSentences;
 import quarterlight.units.Days;
 import quarterlight.units.Numerals;
 import quarterlight.units.XmlText;
@@ -47,6 +48,8 @@ final class BriefBuilder {
     private final LocalDate issued;
     private final Anchor anchor;
     private final BriefLimits limits;
+    /** What has no room here in full and stands nowhere else. */
+    private final List<BriefContent.Fact> whole = new ArrayList<>();
 
     BriefBuilder(
             Findings car,
@@ -76,8 +79,8 @@ final class BriefBuilder {
                 facts(facts),
                 numbers(),
                 signed(facts, words),
-                facts.choices().terms().map(text -> cut(text, limits.terms())).orElse(""),
-                cut(paragraph, limits.paragraph()),
+                facts.choices().terms().map(text -> said(text, limits.terms())).orElse(""),
+                kept("In short", paragraph, limits.paragraph()),
                 words.paragraph().isPresent(),
                 safety(),
                 shown.stream().map(this::line).toList(),
@@ -95,11 +98,28 @@ final class BriefBuilder {
                         ? Numerals.count(matters.next().size() - limits.looks(), "more", "more") + " in the report."
                         : "",
                 anchor.text(),
-                FinishCautions.texts().get(0));
+                FinishCautions.texts().get(0),
+                whole);
     }
 
+    /** A name or number, which has no sentences: cut with a mark. */
     private static String cut(String text, int max) {
         return Shortened.to(XmlText.clean(text), max);
+    }
+
+    /** Sentences; what has no room stands in the report. */
+    private static String said(String text, int max) {
+        return WholeSentences.of(XmlText.clean(text), max);
+    }
+
+    /** The same of what the report says nowhere else. */
+    private String kept(String label, String text, int max) {
+        String clean = XmlText.clean(text).strip();
+        String shown = said(text, max);
+        if (!shown.equals(clean)) {
+            whole.add(new BriefContent.Fact(label, clean));
+        }
+        return shown;
     }
 
     private String subtitle(VisitFacts facts) {
@@ -120,7 +140,7 @@ final class BriefBuilder {
         facts.lifted().ifPresent(text -> rows.put("Lifted", text));
         facts.takenApart().ifPresent(text -> rows.put("Taken apart", text));
         return rows.entrySet().stream()
-                .map(row -> new BriefContent.Fact(row.getKey(), cut(row.getValue(), limits.facts())))
+                .map(row -> new BriefContent.Fact(row.getKey(), kept(row.getKey(), row.getValue(), limits.facts())))
                 .toList();
     }
 
@@ -167,8 +187,9 @@ final class BriefBuilder {
     private List<BriefContent.Fact> signed(VisitFacts facts, BriefWords words) {
         List<BriefContent.Fact> signed = new ArrayList<>();
         facts.inspector().ifPresent(name -> signed.add(new BriefContent.Fact("Inspector", cut(name, limits.facts()))));
-        words.credentials().ifPresent(text -> signed.add(new BriefContent.Fact("", cut(text, limits.facts()))));
-        words.contact().ifPresent(text -> signed.add(new BriefContent.Fact("", cut(text, limits.facts()))));
+        words.credentials()
+                .ifPresent(text -> signed.add(new BriefContent.Fact("", kept("Credentials", text, limits.facts()))));
+        words.contact().ifPresent(text -> signed.add(new BriefContent.Fact("", kept("Contact", text, limits.facts()))));
         facts.client().ifPresent(name -> signed.add(new BriefContent.Fact("For", cut(name, limits.facts()))));
         return signed;
     }
@@ -204,16 +225,18 @@ final class BriefBuilder {
     }
 
     private BriefContent.MatterLine line(Matter matter) {
-        String place = cut(matter.place(), limits.sentence() / 2);
+        String place = matter.zones().size() > 1
+                ? WholeSentences.list(List.of(matter.place().split("; ")), limits.sentence() / 2)
+                : cut(matter.place(), limits.sentence() / 2);
         return new BriefContent.MatterLine(
                 matter.letter().map(String::valueOf).orElse(""),
                 matter.severity().word(),
                 matter.severity() == Severity.GRAVE,
-                cut(matter.sentence(), limits.sentence()),
+                said(matter.sentence(), limits.sentence()),
                 place,
                 matter.isOverridden()
                         ? "set by the inspector, by rule " + matter.ruled().word() + ": "
-                                + cut(matter.decision().orElseThrow().reason(), limits.sentence() / 2)
+                                + said(matter.decision().orElseThrow().reason(), limits.sentence() / 2)
                         : "",
                 limits.crops() ? pictures.crop(matter) : "",
                 "Photo of " + place);
@@ -254,13 +277,14 @@ final class BriefBuilder {
                 .map(label -> label + ": ")
                 .orElse("");
         return new BriefContent.ClaimLine(
-                cut(zone + laid.claim().text(), limits.sentence() / 2 + 20),
+                zone + said(laid.claim().text(), limits.sentence() / 2 + 20),
                 laid.claim().by().word(),
                 laid.judgment().word(),
-                laid.found().isEmpty() ? "" : cut(laid.found().get(0), limits.sentence() / 2 + 20));
+                laid.found().isEmpty() ? "" : said(laid.found().get(0), limits.sentence() / 2 + 20));
     }
 
     private BriefContent.LookLine line(NextLook look) {
-        return new BriefContent.LookLine(cut(look.what(), limits.sentence()), look.why());
+        return new BriefContent.LookLine(
+                look.what().length() <= limits.sentence() ? look.what() : look.inShort(), look.why());
     }
 }

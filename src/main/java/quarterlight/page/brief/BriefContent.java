@@ -11,6 +11,7 @@ import java.util.Objects;
  * @param edited true if the paragraph is the inspector's
  * @param more how many more matters there are and where, in a sentence
  * @param anchor number and hash that anchor it
+ * @param whole what was made shorter here and stands nowhere else in the report, in full
  */
 public record BriefContent(
         String title,
@@ -33,7 +34,8 @@ public record BriefContent(
         List<LookLine> looks,
         String moreLooks,
         String anchor,
-        String caution) {
+        String caution,
+        List<Fact> whole) {
     public BriefContent {
         Objects.requireNonNull(title, "title");
         facts = List.copyOf(facts);
@@ -44,6 +46,7 @@ public record BriefContent(
         claims = List.copyOf(claims);
         leftOut = List.copyOf(leftOut);
         looks = List.copyOf(looks);
+        whole = List.copyOf(whole);
     }
 
     /** A label and its text. */

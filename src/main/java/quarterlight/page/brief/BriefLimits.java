@@ -3,8 +3,8 @@ package quarterlight.page.brief;
 import java.util.List;
 
 /**
- * How much the first page says, so that it stays one page; docs/methods/brief.md shows the steps. What is cut ends with a mark and stands whole in
- * the report.
+ * How much the first page says, so that it stays one page; docs/methods/brief.md shows the steps. What has no room is left out by whole sentences
+ * and stands in the report.
  *
  * @param matters at most
  * @param sentence of a matter, characters

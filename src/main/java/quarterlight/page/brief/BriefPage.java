@@ -20,16 +20,16 @@ import quarterlight.page.print.Template;
 
 /**
  * The first page for the buyer, alone worth sending: the car and its numbers, a paragraph, what can hurt someone, at most seven matters with a close
- * crop each, claimed and found, what was looked at and what to look at next. It is one page always: what does not fit is cut by
+ * crop each, claimed and found, what was looked at and what to look at next. It is one page always: what does not fit is made shorter by
  * {@link BriefLimits}, and stands whole in the report.
  */
 public final class BriefPage {
     private final BriefContent content;
-    private final Map<String, byte[]> pictures;
+    private final BriefPictures pictures;
     private final Paper paper;
     private final byte[] pdf;
 
-    private BriefPage(BriefContent content, Map<String, byte[]> pictures, Paper paper, byte[] pdf) {
+    private BriefPage(BriefContent content, BriefPictures pictures, Paper paper, byte[] pdf) {
         this.content = content;
         this.pictures = pictures;
         this.paper = paper;
@@ -50,7 +50,7 @@ public final class BriefPage {
         for (BriefLimits limits : BriefLimits.STEPS) {
             BriefContent content = new BriefBuilder(car, matters, pictures, issued, anchor, limits).content();
             byte[] pdf = pdf(content, pictures.byAddress(), paper);
-            last = new BriefPage(content, pictures.byAddress(), paper, pdf);
+            last = new BriefPage(content, pictures, paper, pdf);
             if (pages(pdf) == 1) {
                 return last;
             }
@@ -85,7 +85,12 @@ public final class BriefPage {
 
     /** Its pictures by their address. */
     public Map<String, byte[]> pictures() {
-        return pictures;
+        return pictures.byAddress();
+    }
+
+    /** Addresses of the crops that show a part of their photo closer, by the matter's id. */
+    public Map<String, String> closer() {
+        return pictures.closer();
     }
 
     public Paper paper() {

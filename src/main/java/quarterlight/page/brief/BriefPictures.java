@@ -17,18 +17,28 @@ import quarterlight.page.report.picture.PrintedPicture;
 /** The pictures of the first page and of the matters in full: a picture of the car, and a close crop of each lettered matter. Immutable. */
 public final class BriefPictures {
     private final Map<String, byte[]> files;
-    private final Map<String, String> crops;
+    private final Map<String, CloseView> crops;
     private final String portrait;
 
-    private BriefPictures(Map<String, byte[]> files, Map<String, String> crops, String portrait) {
+    private BriefPictures(Map<String, byte[]> files, Map<String, CloseView> crops, String portrait) {
         this.files = files;
         this.crops = crops;
         this.portrait = portrait;
     }
 
     /** Pictures that are being made. */
-    public record Started(
-            Map<String, Future<Optional<PrintedPicture>>> asked, Map<String, String> crops, String portrait) {
+    public static final class Started {
+        private final Map<String, Future<Optional<PrintedPicture>>> asked;
+        private final Map<String, CloseView> crops;
+        private final String portrait;
+
+        private Started(
+                Map<String, Future<Optional<PrintedPicture>>> asked, Map<String, CloseView> crops, String portrait) {
+            this.asked = asked;
+            this.crops = crops;
+            this.portrait = portrait;
+        }
+
         /** Waits for them. */
         public BriefPictures finished() throws IOException {
             Map<String, byte[]> files = new LinkedHashMap<>();
@@ -42,10 +52,10 @@ public final class BriefPictures {
     /** Starts making them. */
     public static Started start(Findings car, Matters matters, BuyerPictures source, PageWorkers workers) {
         Map<String, Future<Optional<PrintedPicture>>> asked = new LinkedHashMap<>();
-        Map<String, String> crops = new LinkedHashMap<>();
+        Map<String, CloseView> crops = new LinkedHashMap<>();
         for (Matter matter : matters.lettered()) {
             CloseView.of(car, matter).ifPresent(view -> {
-                crops.put(matter.id(), view.address());
+                crops.put(matter.id(), view);
                 asked.computeIfAbsent(
                         view.address(),
                         address -> workers.start(
@@ -69,8 +79,21 @@ public final class BriefPictures {
 
     /** Address of a matter's close crop; empty if no photo shows it. */
     String crop(Matter matter) {
-        String address = crops.getOrDefault(matter.id(), "");
-        return files.containsKey(address) ? address : "";
+        return Optional.ofNullable(crops.get(matter.id()))
+                .map(CloseView::address)
+                .filter(files::containsKey)
+                .orElse("");
+    }
+
+    /** Addresses of the crops that show a part of their photo closer, by the matter's id. */
+    Map<String, String> closer() {
+        Map<String, String> made = new LinkedHashMap<>();
+        crops.forEach((matter, view) -> {
+            if (!view.whole() && files.containsKey(view.address())) {
+                made.put(matter, view.address());
+            }
+        });
+        return made;
     }
 
     /** The files by their address within the page. */

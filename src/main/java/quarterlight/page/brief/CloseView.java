@@ -18,7 +18,7 @@ import quarterlight.visit.pin.Recorded;
 
 /**
  * The photo that shows a matter, and the part of it that is looked at closely: round the outlines on its zones, else round the notes on the
- * photo, else its middle. Pixels of the upright photo.
+ * photo, else all of it that the shape of a crop holds. Pixels of the upright photo.
  *
  * @param whole true if no outline and no note says where to look
  */

@@ -262,11 +262,20 @@ public final class PanelProfileDrawing {
         }
         String words = number(point.um().orElse(0));
         double wide = measure.width(words, SMALL, false);
-        if (x - wide / 2 < free) {
+        Rectangle2D box = new Rectangle2D.Double(x - wide / 2, y - 8 - SMALL, wide, SMALL);
+        if (x - wide / 2 < free || isOnAnother(box, point)) {
             return free;
         }
         text(g, words, x - wide / 2, y - 8, palette.ink());
         return x + wide / 2 + 3;
+    }
+
+    /** Whether the circle of another value lies under some words. */
+    private boolean isOnAnother(Rectangle2D box, Point point) {
+        return profile.points().stream()
+                .filter(other -> !other.equals(point) && other.kind() == SpotKind.VALUE)
+                .anyMatch(other ->
+                        box.intersects(x(other) - RADIUS, y(other.um().orElse(0)) - RADIUS, 2 * RADIUS, 2 * RADIUS));
     }
 
     private void aside(Graphics2D g) {

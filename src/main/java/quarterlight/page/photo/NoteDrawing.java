@@ -4,12 +4,15 @@ import java.awt.Shape;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import quarterlight.rust.plane.MarkedArea;
 import quarterlight.rust.plane.MarkedLength;
 import quarterlight.visit.annotation.NoteShape;
 import quarterlight.visit.annotation.PhotoNote;
+import quarterlight.visit.annotation.PhotoScale;
 import quarterlight.visit.annotation.PixelPoint;
 
 /**
@@ -25,6 +28,7 @@ record NoteDrawing(List<Shape> strokes, List<Shape> fills, Optional<String> word
     private static final double HEAD_HALF_WIDTH = 5;
     private static final double TICK = 6;
     private static final double GAP = 4;
+    private static final int FINEST_PLACES = 1;
 
     /**
      * A place for words.
@@ -48,8 +52,42 @@ record NoteDrawing(List<Shape> strokes, List<Shape> fills, Optional<String> word
             case ARROW -> arrow(note, a, b, unit);
             case BOX -> box(note, a, b, unit);
             case TEXT -> new NoteDrawing(List.of(), List.of(), note.text(), List.of(new Anchor(a.x(), a.y(), 0, 0)));
-            case MEASURE -> measure(note, a, b, unit);
+            case MEASURE -> measure(lengthOf(note), a, b, unit);
         };
+    }
+
+    /** What a scale was taken from: the known length with its ends, the known rectangle, the rim of the coin. */
+    static NoteDrawing of(PhotoScale scale, double unit) {
+        List<PixelPoint> marks = scale.marks();
+        if (scale instanceof PhotoScale.KnownLength length) {
+            return measure(wordsOf(scale), length.from(), length.to(), unit);
+        }
+        Path2D ring = new Path2D.Double();
+        ring.moveTo(marks.get(0).x(), marks.get(0).y());
+        marks.stream().skip(1).forEach(point -> ring.lineTo(point.x(), point.y()));
+        ring.closePath();
+        return new NoteDrawing(
+                List.of(ring), List.of(), Optional.of(wordsOf(scale)), beside(ring.getBounds2D(), GAP * unit));
+    }
+
+    /** The known size in words. */
+    static String wordsOf(PhotoScale scale) {
+        if (scale instanceof PhotoScale.KnownLength length) {
+            return "scale: " + mm(length.mm());
+        }
+        if (scale instanceof PhotoScale.Coin coin) {
+            return "scale: " + mm(coin.diameterMm()) + " across";
+        }
+        PhotoScale.KnownRectangle rectangle = (PhotoScale.KnownRectangle) scale;
+        return "scale: " + mm(rectangle.widthMm()) + " \u00d7 " + mm(rectangle.heightMm());
+    }
+
+    private static String mm(double size) {
+        String number = BigDecimal.valueOf(size)
+                .setScale(FINEST_PLACES, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
+        return number + "\u2009mm";
     }
 
     private static NoteDrawing arrow(PhotoNote note, PixelPoint tail, PixelPoint head, double unit) {
@@ -82,20 +120,19 @@ record NoteDrawing(List<Shape> strokes, List<Shape> fills, Optional<String> word
     private static NoteDrawing box(PhotoNote note, PixelPoint a, PixelPoint b, double unit) {
         Rectangle2D box = new Rectangle2D.Double();
         box.setFrameFromDiagonal(a.x(), a.y(), b.x(), b.y());
-        double gap = GAP * unit;
-        return new NoteDrawing(
-                List.of(box),
-                List.of(),
-                note.text(),
-                List.of(
-                        new Anchor(box.getMinX(), box.getMinY() - gap, 0, 1),
-                        new Anchor(box.getMinX(), box.getMaxY() + gap, 0, 0),
-                        new Anchor(box.getMaxX() + gap, box.getMinY(), 0, 0),
-                        new Anchor(box.getMinX() - gap, box.getMinY(), 1, 0),
-                        new Anchor(box.getMinX() + gap, box.getMinY() + gap, 0, 0)));
+        return new NoteDrawing(List.of(box), List.of(), note.text(), beside(box, GAP * unit));
     }
 
-    private static NoteDrawing measure(PhotoNote note, PixelPoint a, PixelPoint b, double unit) {
+    private static List<Anchor> beside(Rectangle2D box, double gap) {
+        return List.of(
+                new Anchor(box.getMinX(), box.getMinY() - gap, 0, 1),
+                new Anchor(box.getMinX(), box.getMaxY() + gap, 0, 0),
+                new Anchor(box.getMaxX() + gap, box.getMinY(), 0, 0),
+                new Anchor(box.getMinX() - gap, box.getMinY(), 1, 0),
+                new Anchor(box.getMinX() + gap, box.getMinY() + gap, 0, 0));
+    }
+
+    private static NoteDrawing measure(String words, PixelPoint a, PixelPoint b, double unit) {
         double length = Math.hypot(b.x() - a.x(), b.y() - a.y());
         double nx = length == 0 ? 0 : -(b.y() - a.y()) / length * TICK * unit;
         double ny = length == 0 ? TICK * unit : (b.x() - a.x()) / length * TICK * unit;
@@ -108,7 +145,7 @@ record NoteDrawing(List<Shape> strokes, List<Shape> fills, Optional<String> word
                         new Line2D.Double(a.x() - nx, a.y() - ny, a.x() + nx, a.y() + ny),
                         new Line2D.Double(b.x() - nx, b.y() - ny, b.x() + nx, b.y() + ny)),
                 List.of(),
-                Optional.of(lengthOf(note)),
+                Optional.of(words),
                 List.of(
                         new Anchor(mx, my - gap, 0.5, 1),
                         new Anchor(mx, my + gap, 0.5, 0),

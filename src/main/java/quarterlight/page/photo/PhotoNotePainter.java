@@ -11,7 +11,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import quarterlight.visit.annotation.PhotoNote;
+import quarterlight.visit.annotation.PhotoScale;
 
 /**
  * Paints notes onto a photo, in the window and on pages alike: strokes with a halo, words on a plate, upright and within the
@@ -41,6 +43,11 @@ public final class PhotoNotePainter {
         return NoteDrawing.lengthOf(note);
     }
 
+    /** What a scale was taken from, in words: {@code scale: 100 mm}. */
+    public static String wordsOf(PhotoScale scale) {
+        return NoteDrawing.wordsOf(scale);
+    }
+
     /**
      * Paints notes of one photo in their order, all strokes below all words.
      *
@@ -48,16 +55,28 @@ public final class PhotoNotePainter {
      * @param unit pixels of the photo to one unit of drawing: a stroke has 2.2 units, words 13
      */
     public void paint(Graphics2D g, List<PhotoNote> notes, double photoWidth, double photoHeight, double unit) {
-        List<NoteDrawing> drawings =
-                notes.stream().map(note -> NoteDrawing.of(note, unit)).toList();
+        paint(g, notes, List.of(), new Rectangle2D.Double(0, 0, photoWidth, photoHeight), unit);
+    }
+
+    /**
+     * The same for a part of a photo, with what its scales were taken from.
+     *
+     * @param scales drawn with their known sizes, below the notes
+     * @param shown the part: no word leaves it
+     */
+    public void paint(Graphics2D g, List<PhotoNote> notes, List<PhotoScale> scales, Rectangle2D shown, double unit) {
+        List<NoteDrawing> drawings = Stream.concat(
+                        notes.stream().map(note -> NoteDrawing.of(note, unit)),
+                        scales.stream().map(scale -> NoteDrawing.of(scale, unit)))
+                .toList();
         Graphics2D own = (Graphics2D) g.create();
         try {
             own.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
             own.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
             own.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-            own.clip(new Rectangle2D.Double(0, 0, photoWidth, photoHeight));
+            own.clip(shown);
             drawings.forEach(drawing -> paintShapes(own, drawing, unit));
-            paintWords(own, drawings, photoWidth, photoHeight, unit);
+            paintWords(own, drawings, shown, unit);
         } finally {
             own.dispose();
         }
@@ -81,14 +100,14 @@ public final class PhotoNotePainter {
         return new BasicStroke((float) width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
     }
 
-    private void paintWords(
-            Graphics2D g, List<NoteDrawing> drawings, double photoWidth, double photoHeight, double unit) {
+    private void paintWords(Graphics2D g, List<NoteDrawing> drawings, Rectangle2D shown, double unit) {
         List<Rectangle2D> taken = new ArrayList<>();
         for (NoteDrawing drawing : drawings) {
             Optional<String> words = drawing.words().filter(text -> !text.isBlank());
             if (words.isPresent()) {
-                Plate plate = Plate.of(words.get(), ink.font(), unit, WIDEST_PLATE * photoWidth, photoHeight);
-                Rectangle2D place = place(drawing, plate, taken, photoWidth, photoHeight);
+                Plate plate =
+                        Plate.of(words.get(), ink.font(), unit, WIDEST_PLATE * shown.getWidth(), shown.getHeight());
+                Rectangle2D place = place(drawing, plate, taken, shown);
                 plate.paint(g, place, ink);
                 taken.add(place);
             }
@@ -96,11 +115,10 @@ public final class PhotoNotePainter {
     }
 
     /** The place nearest to the wish that covers the least of the words painted before. */
-    private static Rectangle2D place(
-            NoteDrawing drawing, Plate plate, List<Rectangle2D> taken, double photoWidth, double photoHeight) {
+    private static Rectangle2D place(NoteDrawing drawing, Plate plate, List<Rectangle2D> taken, Rectangle2D shown) {
         List<NoteDrawing.Anchor> anchors = drawing.anchors();
         return IntStream.range(0, anchors.size())
-                .mapToObj(i -> choice(i, anchors.get(i), plate, taken, photoWidth, photoHeight))
+                .mapToObj(i -> choice(i, anchors.get(i), plate, taken, shown))
                 .min(Comparator.comparingDouble(Choice::cost))
                 .orElseThrow()
                 .place();
@@ -109,10 +127,10 @@ public final class PhotoNotePainter {
     private record Choice(Rectangle2D place, double cost) {}
 
     private static Choice choice(
-            int rank, NoteDrawing.Anchor anchor, Plate plate, List<Rectangle2D> taken, double width, double height) {
+            int rank, NoteDrawing.Anchor anchor, Plate plate, List<Rectangle2D> taken, Rectangle2D shown) {
         double x = anchor.x() - anchor.alignX() * plate.width();
         double y = anchor.y() - anchor.alignY() * plate.height();
-        Rectangle2D place = plate.at(x, y, width, height);
+        Rectangle2D place = plate.at(x, y, shown);
         double moved = (Math.abs(place.getX() - x) + Math.abs(place.getY() - y)) / plate.height();
         double covered = taken.stream()
                 .mapToDouble(other -> overlap(place, other) / (plate.width() * plate.height()))

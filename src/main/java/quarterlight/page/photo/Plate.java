@@ -96,11 +96,11 @@ final class Plate {
         return line.getAscent() + line.getDescent() + line.getLeading();
     }
 
-    /** The plate with its top left corner at a point, or as near to it as it lies within the photo. */
-    Rectangle2D at(double x, double y, double photoWidth, double photoHeight) {
+    /** The plate with its top left corner at a point, or as near to it as it lies within what is shown. */
+    Rectangle2D at(double x, double y, Rectangle2D shown) {
         return new Rectangle2D.Double(
-                Math.max(0, Math.min(x, photoWidth - width)),
-                Math.max(0, Math.min(y, photoHeight - height)),
+                Math.max(shown.getMinX(), Math.min(x, shown.getMaxX() - width)),
+                Math.max(shown.getMinY(), Math.min(y, shown.getMaxY() - height)),
                 width,
                 height);
     }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -18,18 +17,17 @@ import quarterlight.diagram.ink.Surface;
 import quarterlight.diagram.ink.ZoneLook;
 import quarterlight.findings.Findings;
 import quarterlight.findings.NotLookedAt;
-import quarterlight.matters.Matter;
 import quarterlight.matters.Matters;
-import quarterlight.matters.rule.MatterRule;
 import quarterlight.page.Anchor;
 import quarterlight.page.FindingsInk;
 import quarterlight.page.MatterLetters;
 import quarterlight.page.PageFacts;
 import quarterlight.page.ReportSelection;
 import quarterlight.page.ThicknessRamp;
+import quarterlight.page.brief.BriefPage;
+import quarterlight.page.print.Paper;
 import quarterlight.page.report.back.Glossary;
 import quarterlight.page.report.back.PhotoIndex;
-import quarterlight.page.report.picture.PrintedPicture;
 import quarterlight.page.report.picture.ReportPictures;
 import quarterlight.page.report.text.ClaimTexts;
 import quarterlight.page.report.text.GaugeTexts;
@@ -51,13 +49,6 @@ import quarterlight.visit.trial.Trial;
 
 /** Puts the report together from its parts. */
 final class ReportBuilder {
-    /** Half the width of a page. */
-    private static final double LARGE_WIDTH_MM = 86;
-
-    private static final double MIDDLE_WIDTH_MM = 58;
-    private static final double SHARE = 0.75;
-    private static final double BESIDE_MM = 4;
-
     private final Findings car;
     private final Matters matters;
     private final List<Gap> gaps;
@@ -92,18 +83,21 @@ final class ReportBuilder {
         this.diagram = diagram;
     }
 
-    /** @param drawing the body diagram as an element of the page */
-    ReportContent content(String drawing) {
-        return content(drawing, Anchor.NONE, Optional.empty());
-    }
-
     /**
-     * The same.
+     * The whole of it, but for the drawing.
      *
      * @param anchor what ties it to the evidence
      * @param heldBack how many papers and memos are not released
+     * @param brief the first page, if it has one
      */
-    ReportContent content(String drawing, Anchor anchor, Optional<String> heldBack) {
+    ReportContent content(Paper paper, Anchor anchor, Optional<String> heldBack, Optional<BriefPage> brief) {
+        MatterTexts full = new MatterTexts(
+                car,
+                shots,
+                pictures,
+                selection.full(),
+                paper,
+                brief.map(BriefPage::closer).orElse(Map.of()));
         ThicknessRamp spots = ramp.holdingSpots(car);
         ReadingTexts readings = new ReadingTexts(car, ramp, spots, selection.full(), diagram);
         ZoneTexts chapters = new ZoneTexts(car, shots, pictures, readings, words, said);
@@ -124,11 +118,11 @@ final class ReportBuilder {
                 facts,
                 matters.all().stream()
                         .filter(m -> m.severity().compareTo(Severity.MINOR) >= 0)
-                        .map(m -> matter(m, targets))
+                        .map(m -> full.of(m, targets))
                         .toList(),
                 NotLookedAt.of(car).sentences(),
                 ClaimTexts.of(car),
-                drawing,
+                "",
                 "Numbers in the zones: mean coating thickness in " + ramp.unitName()
                         + ". The legend below says what else is drawn." + MatterLetters.notDrawn(matters),
                 ramp.unitName(),
@@ -154,7 +148,7 @@ final class ReportBuilder {
                         .mapToObj(cautions::get)
                         .toList(),
                 rustCautions,
-                own(),
+                own(brief),
                 selection.full() ? PhotoIndex.of(car, shots) : List.of(),
                 List.of(),
                 MethodTexts.sources());
@@ -211,9 +205,16 @@ final class ReportBuilder {
         return look.step().orElse(0) != 0 || look.hatch() > 0 || look.stipple() > 0 || look.surface() != Surface.PLAIN;
     }
 
-    /** The inspector's own words on terms and limits. */
-    private List<ReportContent.Paragraph> own() {
+    /** The inspector's own words on terms and limits, and what the first page had no room for. */
+    private List<ReportContent.Paragraph> own(Optional<BriefPage> brief) {
         List<ReportContent.Paragraph> own = new ArrayList<>();
+        List<String> cut = brief.stream()
+                .flatMap(page -> page.content().whole().stream())
+                .map(fact -> fact.label() + ": " + fact.text())
+                .toList();
+        if (!cut.isEmpty()) {
+            own.add(new ReportContent.Paragraph("What page 1 has no room for", cut));
+        }
         VisitChoices choices = car.visit().facts().choices();
         choices.limits().ifPresent(text -> own.add(new ReportContent.Paragraph("Limits of this visit", List.of(text))));
         choices.terms().ifPresent(text -> own.add(new ReportContent.Paragraph("Terms", List.of(text))));
@@ -231,10 +232,6 @@ final class ReportBuilder {
                 .toList();
     }
 
-    private static String mm(double value) {
-        return String.format(Locale.ROOT, "%.1f", value);
-    }
-
     private boolean matter(ZoneId zone) {
         return matters.lettered().stream().anyMatch(matter -> matter.zones().contains(zone));
     }
@@ -249,61 +246,6 @@ final class ReportBuilder {
                 + car.visit().marks().size() + " marks, " + car.visit().trials().size() + " trials, evidence on "
                 + chapters
                 + " zones. Every figure is shown with its basis.");
-    }
-
-    private ReportContent.MatterText matter(Matter matter, Set<String> targets) {
-        List<ReportContent.Link> links = matter.zones().stream()
-                .filter(zone -> targets.contains(ZoneTexts.id(zone)))
-                .map(zone -> new ReportContent.Link(
-                        ZoneTexts.id(zone), car.catalog().get(zone).label()))
-                .toList();
-        Optional<Shots.Shot> shot = matter.photos().stream()
-                .flatMap(photo ->
-                        shots.all().stream().filter(one -> one.frame().photo().equals(photo)))
-                .findFirst();
-        Optional<PrintedPicture> picture =
-                shot.filter(one -> matter.letter().isPresent()).flatMap(one -> pictures.of(one.frame()));
-        boolean grave = matter.severity() == Severity.GRAVE;
-        double wide = grave ? LARGE_WIDTH_MM : MIDDLE_WIDTH_MM;
-        double scale = picture.map(p -> Math.min(wide / p.width(), SHARE * wide / p.height()))
-                .orElse(0.0);
-        return new ReportContent.MatterText(
-                matter.letter().map(String::valueOf).orElse(""),
-                grave,
-                matter.severity().word(),
-                reason(matter),
-                shot.filter(one -> selection.full())
-                        .map(one -> new ReportContent.Link(one.id(), "photo " + one.number())),
-                picture.isPresent() ? shot.orElseThrow().frame().address() : "",
-                "Photo " + shot.map(Shots.Shot::number).orElse("") + " of " + matter.place(),
-                picture.map(p -> mm(p.width() * scale)).orElse(""),
-                picture.map(p -> mm(p.height() * scale)).orElse(""),
-                mm(wide + BESIDE_MM),
-                matter.place(),
-                matter.sentence(),
-                further(matter),
-                matter.safety().isPresent(),
-                links);
-    }
-
-    /** Why it is as severe as it is; empty where it is only as the inspector gave it. */
-    private static String reason(Matter matter) {
-        boolean given = matter.rule() == MatterRule.STATED && matter.decision().isEmpty();
-        return given
-                ? ""
-                : matter.letter().isPresent() || matter.decision().isPresent()
-                        ? matter.why()
-                        : matter.rule().why();
-    }
-
-    /** What the evidence says beyond the sentence and the zones named above it. */
-    private List<String> further(Matter matter) {
-        return matter.further().stream()
-                .filter(text -> !matter.isWidespread()
-                        || !matter.zones().stream()
-                                .allMatch(zone ->
-                                        text.contains(car.catalog().get(zone).label())))
-                .toList();
     }
 
     private List<String> leftOut(Optional<String> heldBack) {

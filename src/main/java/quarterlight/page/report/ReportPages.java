@@ -145,11 +145,11 @@ public final class ReportPages {
                 new ReportDrawing(car, diagram, places, photos.shots(), MatterLetters.of(matters), ramp);
         PinKey pins = selection.full() ? photos.key() : PinKey.NONE;
         ReportPictures printed = photos.started().finished();
+        Optional<BriefPage> first = brief.isPresent() ? Optional.of(PageWorkers.result(brief.get())) : Optional.empty();
         ReportContent content = new ReportBuilder(
                         car, matters, gaps, selection, photos.shots(), printed, ramp, pictures::words, said, diagram)
-                .content("", anchor, heldBack);
+                .content(paper, anchor, heldBack, first);
         Map<String, byte[]> files = new HashMap<>(printed.byAddress());
-        Optional<BriefPage> first = brief.isPresent() ? Optional.of(PageWorkers.result(brief.get())) : Optional.empty();
         first.ifPresent(page -> files.putAll(page.pictures()));
         Future<Path> pdf = workers.start(
                 "Writing the report",

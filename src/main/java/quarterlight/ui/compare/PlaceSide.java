@@ -33,7 +33,7 @@ final class PlaceSide extends JPanel {
         super(new MigLayout("insets 0, wrap 1, fill, gapy 6", "[grow,fill,0:100:]", "[][grow,fill,120:100:][]"));
         this.texts = texts;
         this.photos = photos;
-        this.photo = new ZoomedPhoto(zoom, texts.get("compare.place.no-photo"));
+        this.photo = new ZoomedPhoto(zoom, texts);
         setOpaque(false);
         lines.setOpaque(false);
         JPanel head = new JPanel(new MigLayout("insets 0, fillx", "[grow,0:100:][][][]"));

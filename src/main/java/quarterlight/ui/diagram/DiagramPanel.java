@@ -75,7 +75,7 @@ public final class DiagramPanel extends DrawnComponent {
     public DiagramPanel(UiContext parts, OpenVisit visit) {
         this.parts = parts;
         this.visit = visit;
-        this.words = new ZoneWords(parts, visit);
+        this.words = new ZoneWords(parts, visit, this::layers);
         this.work = new SceneWork(parts, this::arrived);
         this.pinWork = new LatestWork<>(
                 "quarterlight-pins",

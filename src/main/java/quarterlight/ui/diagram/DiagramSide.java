@@ -5,6 +5,7 @@ import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -58,8 +59,8 @@ public final class DiagramSide extends JPanel {
         this.parts = parts;
         this.visit = visit;
         this.front = front;
-        this.words = new ZoneWords(parts, visit);
         this.diagram = new DiagramPanel(parts, visit);
+        this.words = new ZoneWords(parts, visit, diagram::layers);
         this.inHand = new ViewInHand(visit);
         DiagramGestures.install(diagram, front);
         ToolTipManager.sharedInstance().registerComponent(diagram);
@@ -142,7 +143,8 @@ public final class DiagramSide extends JPanel {
         for (Layer layer : Layer.values()) {
             String name = parts.texts().get(layer.textKey());
             JToggleButton button = new JToggleButton(name, diagram.layers().contains(layer));
-            Look.named(Look.toggle(button), parts.texts().get("layer.name", name));
+            Look.named(Look.toggle(button), parts.texts().get("layer.name", name))
+                    .setName("layer-" + layer.name().toLowerCase(Locale.ROOT));
             button.addActionListener(e -> diagram.show(layer, button.isSelected()));
             layers.put(layer, button);
             bar.add(button);

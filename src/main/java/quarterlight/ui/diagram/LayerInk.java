@@ -67,7 +67,7 @@ final class LayerInk {
         Legend legend = new Legend(
                 Optional.empty(),
                 List.of(new Legend.Key(
-                        "Evidence that was asked for. Click a zone to see how many kinds it lacks",
+                        "Evidence that was asked for. Point at a zone to see what it lacks",
                         List.of(
                                 Legend.Swatch.of(Legend.Sample.COMPLETE, "complete"),
                                 Legend.Swatch.of(Legend.Sample.PARTIAL, "in part"),

@@ -19,8 +19,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import quarterlight.car.View;
 import quarterlight.diagram.place.PinPlacement;
 import quarterlight.diagram.scene.DiagramScene;
+import quarterlight.diagram.scene.SheetLayout;
 import quarterlight.page.PinKey;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Palette;
@@ -54,7 +56,7 @@ final class PinLayer {
     private record Disc(PinKey.Entry entry, Point2D tip, Point2D center) {}
 
     /** Where the grid of places puts a point. */
-    private record Place(quarterlight.car.View view, int column, int row) {
+    private record Place(View view, int column, int row) {
         @Override
         public boolean equals(Object other) {
             return other instanceof Place key && key.view == view && key.column == column && key.row == row;
@@ -130,31 +132,63 @@ final class PinLayer {
                 tips.putIfAbsent(place, px);
             }));
         }
-        List<Point2D> centers = centers(List.copyOf(tips.values()));
+        Map<Place, Point2D> centers = centers(tips);
         List<Pile> fresh = new ArrayList<>();
-        for (Map.Entry<Place, List<PinKey.Entry>> place : places.entrySet()) {
-            fresh.add(new Pile(tips.get(place.getKey()), centers.get(fresh.size()), List.copyOf(place.getValue())));
-        }
+        places.forEach((place, pins) -> fresh.add(new Pile(tips.get(place), centers.get(place), List.copyOf(pins))));
         Optional<Point2D> was = open.map(Pile::tip);
         piles = List.copyOf(fresh);
         open(piles.stream().filter(pile -> was.equals(Optional.of(pile.tip()))).findFirst());
     }
 
-    /** Where the discs of these points go; one that has its place keeps it, only new ones look for theirs. */
-    private List<Point2D> centers(List<Point2D> tips) {
+    /**
+     * Where the discs of these points go: within the room of their view, as on a page; where that is full, anywhere on the sheet. One that has
+     * its place keeps it, only new ones look for theirs.
+     */
+    private Map<Place, Point2D> centers(Map<Place, Point2D> tips) {
+        SheetLayout layout = scene.orElseThrow().layout();
         Map<Point2D, Point2D> placed = new HashMap<>();
         piles.forEach(pile -> placed.put(pile.tip(), pile.center()));
-        placed.keySet().retainAll(Set.copyOf(tips));
-        List<Rectangle2D> taken = new ArrayList<>(scene.orElseThrow().taken());
+        placed.keySet().retainAll(Set.copyOf(tips.values()));
+        List<Rectangle2D> taken = taken();
         placed.values().stream().map(PinLayer::around).forEach(taken::add);
-        List<PinPlacement.Wish> wishes = new ArrayList<>();
-        tips.stream()
-                .filter(tip -> !placed.containsKey(tip))
-                .forEach(tip -> wishes.add(new PinPlacement.Wish(wishes.size(), tip)));
-        Rectangle2D frame = new Rectangle2D.Double(
-                0, 0, scene.orElseThrow().layout().width(), scene.get().layout().height());
-        PinPlacement.place(wishes, frame, taken).forEach(disc -> placed.put(disc.tip(), disc.center()));
-        return tips.stream().map(tip -> placed.getOrDefault(tip, tip)).toList();
+        Stream<Optional<View>> rooms =
+                Stream.of(View.values()).filter(layout.cells()::containsKey).map(Optional::of);
+        Stream.concat(rooms, Stream.of(Optional.<View>empty())).forEach(view -> {
+            List<PinPlacement.Wish> wishes = new ArrayList<>();
+            tips.forEach((place, tip) -> {
+                if (view.orElse(place.view()) == place.view() && !placed.containsKey(tip)) {
+                    wishes.add(new PinPlacement.Wish(wishes.size(), tip));
+                }
+            });
+            Rectangle2D room = view.map(layout.cells()::get).orElse(sheet());
+            PinPlacement.place(wishes, room, taken).forEach(disc -> {
+                placed.put(disc.tip(), disc.center());
+                taken.add(around(disc.center()));
+            });
+        });
+        Map<Place, Point2D> centers = new HashMap<>();
+        tips.forEach((place, tip) -> centers.put(place, placed.getOrDefault(tip, tip)));
+        return centers;
+    }
+
+    private Rectangle2D sheet() {
+        SheetLayout layout = scene.orElseThrow().layout();
+        return new Rectangle2D.Double(0, 0, layout.width(), layout.height());
+    }
+
+    /** What no disc may cover: values, letters, titles, the legend and the key. */
+    private List<Rectangle2D> taken() {
+        List<Rectangle2D> taken = new ArrayList<>(scene.orElseThrow().taken());
+        scene.get().layout().legend().ifPresent(taken::add);
+        scene.get().layout().key().ifPresent(taken::add);
+        return taken;
+    }
+
+    /** What the discs and counts cover that are painted. */
+    List<Rectangle2D> covered() {
+        return Stream.concat(piles.stream().map(Pile::center), fan.stream().map(Disc::center))
+                .map(PinLayer::around)
+                .toList();
     }
 
     private static Rectangle2D around(Point2D center) {
@@ -166,11 +200,12 @@ final class PinLayer {
         fan = open.map(this::fanned).orElse(List.of());
     }
 
-    /** Discs on rings round the pile, nearest ring first. */
+    /** Discs on rings round the pile, nearest ring first, where they cover neither a value nor another pile. */
     private List<Disc> fanned(Pile pile) {
         List<Disc> discs = new ArrayList<>();
-        Rectangle2D frame = new Rectangle2D.Double(
-                0, 0, scene.orElseThrow().layout().width(), scene.get().layout().height());
+        Rectangle2D frame = sheet();
+        List<Rectangle2D> taken = taken();
+        piles.forEach(other -> taken.add(around(other.center())));
         double radius = 30;
         while (discs.size() < pile.entries().size()) {
             int seats = (int) (2 * Math.PI * radius / (DISC + 3));
@@ -179,7 +214,8 @@ final class PinLayer {
                 Point2D center = new Point2D.Double(
                         pile.center().getX() + radius * Math.cos(angle),
                         pile.center().getY() + radius * Math.sin(angle));
-                if (frame.contains(center.getX() - DISC / 2, center.getY() - DISC / 2, DISC, DISC)) {
+                Rectangle2D disc = around(center);
+                if (frame.contains(disc) && taken.stream().noneMatch(disc::intersects)) {
                     discs.add(new Disc(pile.entries().get(discs.size()), pile.center(), center));
                 }
             }

@@ -68,8 +68,7 @@ public final class AboutWindow {
         dialog.setName("about");
         dialog.add(new JScrollPane(text));
         Dialogs.leaveByEscape(dialog);
-        dialog.pack();
-        dialog.setLocationRelativeTo(owner);
+        Dialogs.pack(dialog, owner);
         dialog.setVisible(true);
     }
 }

@@ -105,8 +105,7 @@ public final class HelpWindow {
         dialog.add(left, BorderLayout.WEST);
         dialog.add(new JScrollPane(pane), BorderLayout.CENTER);
         Dialogs.leaveByEscape(dialog);
-        dialog.setSize(940, 680);
-        dialog.setLocationRelativeTo(owner);
+        Dialogs.open(dialog, owner, 940, 680);
         dialog.setVisible(true);
         SwingUtilities.invokeLater(() -> contents.setSelectedValue(heading, true));
     }

@@ -49,8 +49,7 @@ public final class ManualWindow {
         dialog.setName("manual");
         dialog.add(new JScrollPane(pane));
         Dialogs.leaveByEscape(dialog);
-        dialog.setSize(820, 700);
-        dialog.setLocationRelativeTo(owner);
+        Dialogs.open(dialog, owner, 820, 700);
         dialog.setVisible(true);
     }
 }

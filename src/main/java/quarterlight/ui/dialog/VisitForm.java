@@ -176,7 +176,7 @@ public final class VisitForm {
             if (holder.value.isPresent()) {
                 dialog.dispose();
             } else {
-                dialog.pack();
+                Dialogs.pack(dialog, owner);
             }
         });
         cancel.addActionListener(e -> dialog.dispose());
@@ -186,8 +186,8 @@ public final class VisitForm {
         Look.bare(scroll);
         dialog.add(scroll, java.awt.BorderLayout.CENTER);
         dialog.add(buttons, java.awt.BorderLayout.SOUTH);
-        dialog.pack();
-        dialog.setLocationRelativeTo(owner);
+        scroll.getVerticalScrollBar().setUnitIncrement(16);
+        Dialogs.pack(dialog, owner);
         dialog.setVisible(true);
         return holder.value;
     }

@@ -67,6 +67,17 @@ public final class Doubts {
         return doubts.isEmpty() ? Optional.empty() : Optional.of(doubts.get((at + 1) % doubts.size()));
     }
 
+    /**
+     * What is said when one comes into hand: how many are open, as far as that is known, and what it is.
+     *
+     * @param workedOut whether the findings have come; until then the count is not final, and none is no answer
+     */
+    public static String said(Texts texts, List<Doubt> open, Optional<Doubt> inHand, boolean workedOut) {
+        return inHand.map(doubt ->
+                        texts.get(workedOut ? "doubt.open" : "doubt.open.so-far", open.size(), doubt.sentence()))
+                .orElseGet(() -> texts.get(workedOut ? "doubt.none" : "working.out"));
+    }
+
     private void photos(VisitRecord visit) {
         Set<PhotoId> pinned = new HashSet<>();
         visit.pins().forEach(row -> pinned.add(row.value().photo()));

@@ -30,9 +30,6 @@ import quarterlight.units.Thickness;
 
 /** Every zone's spots on one axis, with the car's level and its band: what stands apart is seen at a glance. Event thread only. */
 final class StripChart extends JPanel {
-    private static final int ROW = 20;
-    private static final int HEAD = 26;
-    private static final int NAMES = 150;
     private static final int ASIDE = 36;
     private static final double BAND_SD = 1;
 
@@ -46,9 +43,9 @@ final class StripChart extends JPanel {
         addMouseListener(new MouseAdapter() {
             @Override
             public void mousePressed(MouseEvent e) {
-                int row = (e.getY() - HEAD) / ROW;
+                int row = (e.getY() - headPx()) / rowPx();
                 List<ZoneThickness> rows = rows();
-                if (e.getY() >= HEAD && row < rows.size()) {
+                if (e.getY() >= headPx() && row < rows.size()) {
                     visit.selection().zones(java.util.Set.of(rows.get(row).zone()));
                 }
             }
@@ -65,7 +62,7 @@ final class StripChart extends JPanel {
 
     @Override
     public Dimension getPreferredSize() {
-        return new Dimension(480, HEAD + ROW * rows().size() + 8);
+        return new Dimension(480, headPx() + rowPx() * rows().size() + 8);
     }
 
     @Override
@@ -74,7 +71,7 @@ final class StripChart extends JPanel {
         Optional<Findings> findings = visit.findings();
         if (findings.isEmpty()) {
             graphics.setColor(Look.palette().secondInk());
-            graphics.drawString(parts.texts().get("working.out"), 0, HEAD);
+            graphics.drawString(parts.texts().get("working.out"), 0, headPx());
             return;
         }
         Graphics2D g = (Graphics2D) graphics.create();
@@ -84,16 +81,16 @@ final class StripChart extends JPanel {
                         List.of(findings.get()), parts.settings().settings().unit())
                 .holdingSpots(findings.get());
         List<ZoneThickness> rows = rows();
-        level(g, findings.get(), ramp, HEAD + ROW * rows.size());
-        axis(g, ramp, HEAD + ROW * rows.size());
+        level(g, findings.get(), ramp, headPx() + rowPx() * rows.size());
+        axis(g, ramp, headPx() + rowPx() * rows.size());
         for (int i = 0; i < rows.size(); i++) {
-            row(g, rows.get(i), ramp, HEAD + ROW * i);
+            row(g, rows.get(i), ramp, headPx() + rowPx() * i);
         }
         g.dispose();
     }
 
     private double x(ThicknessRamp ramp, double um) {
-        return NAMES + ASIDE + ramp.share(Math.max(1e-6, um)) * (getWidth() - NAMES - 2 * ASIDE);
+        return namesPx() + ASIDE + ramp.share(Math.max(1e-6, um)) * (getWidth() - namesPx() - 2 * ASIDE);
     }
 
     private void level(Graphics2D g, Findings car, ThicknessRamp ramp, int bottom) {
@@ -103,9 +100,9 @@ final class StripChart extends JPanel {
         int from = (int) x(ramp, Math.max(1, level - BAND_SD * sd));
         int to = (int) x(ramp, level + BAND_SD * sd);
         g.setColor(Palette.mix(palette.paper(), palette.accent(), 0.16));
-        g.fillRect(from, HEAD - 4, Math.max(2, to - from), bottom - HEAD + 8);
+        g.fillRect(from, headPx() - 4, Math.max(2, to - from), bottom - headPx() + 8);
         g.setColor(palette.accent());
-        g.drawLine((int) x(ramp, level), HEAD - 4, (int) x(ramp, level), bottom + 4);
+        g.drawLine((int) x(ramp, level), headPx() - 4, (int) x(ramp, level), bottom + 4);
     }
 
     private void axis(Graphics2D g, ThicknessRamp ramp, int bottom) {
@@ -115,12 +112,12 @@ final class StripChart extends JPanel {
         for (double value : ticks(ramp)) {
             int x = (int) x(ramp, ramp.unit().toUm(value));
             g.setColor(palette.line());
-            g.drawLine(x, HEAD - 4, x, bottom);
+            g.drawLine(x, headPx() - 4, x, bottom);
             String text = Format.number(value, 0);
             g.setColor(palette.secondInk());
-            g.drawString(text, x - metrics.stringWidth(text) / 2, HEAD - 8);
+            g.drawString(text, x - metrics.stringWidth(text) / 2, headPx() - 8);
         }
-        g.drawString(ramp.unitName(), NAMES - metrics.stringWidth(ramp.unitName()), HEAD - 8);
+        g.drawString(ramp.unitName(), namesPx() - metrics.stringWidth(ramp.unitName()), headPx() - 8);
     }
 
     private static List<Double> ticks(ThicknessRamp ramp) {
@@ -136,15 +133,16 @@ final class StripChart extends JPanel {
         boolean chosen = visit.selection().zones().contains(zone.zone());
         if (chosen) {
             g.setColor(Palette.mix(palette.paper(), palette.accent(), 0.12));
-            g.fillRect(0, top, getWidth(), ROW);
+            g.fillRect(0, top, getWidth(), rowPx());
         }
         g.setFont(getFont());
         g.setColor(palette.ink());
         FontMetrics metrics = g.getFontMetrics();
-        g.drawString(fitted(metrics, visit.label(zone.zone()), NAMES), 0, top + (ROW + metrics.getAscent()) / 2 - 2);
-        int middle = top + ROW / 2;
+        g.drawString(
+                fitted(metrics, visit.label(zone.zone()), namesPx()), 0, top + (rowPx() + metrics.getAscent()) / 2 - 2);
+        int middle = top + rowPx() / 2;
         g.setColor(palette.line());
-        g.drawLine(NAMES + ASIDE, middle, getWidth() - ASIDE, middle);
+        g.drawLine(namesPx() + ASIDE, middle, getWidth() - ASIDE, middle);
         interval(g, zone, ramp, middle);
         int none = 0;
         int over = 0;
@@ -152,7 +150,7 @@ final class StripChart extends JPanel {
         for (Spot spot : zone.spots()) {
             g.setColor(Palette.mix(palette.paper(), palette.ink(), 0.6));
             switch (spot.kind()) {
-                case NO_METAL -> g.draw(new Rectangle2D.Double(NAMES + 2 + 9.0 * none++, middle - 3.5, 7, 7));
+                case NO_METAL -> g.draw(new Rectangle2D.Double(namesPx() + 2 + 9.0 * none++, middle - 3.5, 7, 7));
                 case OVER -> over(g, getWidth() - 9 - 9 * over++, middle);
                 case VALUE ->
                     value(
@@ -212,9 +210,9 @@ final class StripChart extends JPanel {
     /** The mean of a zone in words, for the tool tip. */
     @Override
     public String getToolTipText(MouseEvent e) {
-        int row = (e.getY() - HEAD) / ROW;
+        int row = (e.getY() - headPx()) / rowPx();
         List<ZoneThickness> rows = rows();
-        if (e.getY() < HEAD || row >= rows.size() || rows.get(row).meanUm().isEmpty()) {
+        if (e.getY() < headPx() || row >= rows.size() || rows.get(row).meanUm().isEmpty()) {
             return null;
         }
         ZoneThickness zone = rows.get(row);
@@ -225,5 +223,17 @@ final class StripChart extends JPanel {
                         + Format.thicknessWithUnit(
                                 new Thickness(zone.meanUm().getAsDouble()),
                                 parts.settings().settings().unit());
+    }
+
+    private static int rowPx() {
+        return Look.px(20);
+    }
+
+    private static int headPx() {
+        return Look.px(26);
+    }
+
+    private static int namesPx() {
+        return Look.px(150);
     }
 }

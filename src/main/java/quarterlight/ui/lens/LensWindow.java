@@ -40,7 +40,6 @@ import quarterlight.visit.photo.Photo;
  */
 public final class LensWindow {
     private static final int LIST_PX = 380;
-    private static final Dimension SIZE = new Dimension(860, 540);
 
     private final Texts texts;
     private final OpenVisit visit;
@@ -84,8 +83,7 @@ public final class LensWindow {
         });
         dialog.add(content());
         Dialogs.leaveByEscape(dialog);
-        dialog.setSize(SIZE);
-        dialog.setLocationRelativeTo(owner);
+        Dialogs.open(dialog, owner, 860, 540);
     }
 
     private JPanel content() {
@@ -117,7 +115,7 @@ public final class LensWindow {
         Cell() {
             panel.add(head, "wmin 0");
             panel.add(text, "wmin 0");
-            panel.setPreferredSize(new Dimension(LIST_PX - 20, 48));
+            panel.setPreferredSize(new Dimension(Look.px(LIST_PX - 20), Look.px(48)));
         }
 
         @Override

@@ -34,7 +34,7 @@ final class FoundPane extends JPanel {
     private transient Optional<LibraryItem> item = Optional.empty();
 
     FoundPane(Texts texts, LibraryPictures pictures, Consumer<Path> opened) {
-        super(new MigLayout("insets 16, wrap 1, gapy 8", "[grow,fill,0::]", "[grow,fill,60::][][][]"));
+        super(new MigLayout("insets 16, wrap 1, gapy 8, hidemode 3", "[grow,fill,0::]", "[grow,fill,60::][][][]"));
         this.texts = texts;
         this.words = new LibraryWords(texts);
         this.pictures = pictures;
@@ -60,6 +60,7 @@ final class FoundPane extends JPanel {
         title.setCaretPosition(0);
         about.setText(shown.map(this::told).orElse(""));
         about.setVisible(shown.isPresent());
+        large.setVisible(shown.isPresent());
         open.setVisible(shown.isPresent());
         refresh();
     }

@@ -20,7 +20,6 @@ import quarterlight.ui.kit.look.Look;
 final class TimeLinePane extends JPanel implements Scrollable {
     private static final int EDGE = 16;
     private static final int MIN_WIDTH = 420;
-    private static final int LINE = 18;
 
     private final transient UiContext parts;
     private transient Optional<TimeLine> line = Optional.empty();
@@ -57,7 +56,8 @@ final class TimeLinePane extends JPanel implements Scrollable {
         int width = Math.max(
                 MIN_WIDTH + 2 * EDGE, getParent() == null ? 0 : getParent().getWidth());
         double height = drawing(width).map(TimeLineDrawing::heightPx).orElse(24.0);
-        return new Dimension(width, (int) height + 2 * EDGE + LINE * undated().size());
+        return new Dimension(
+                width, (int) height + 2 * EDGE + linePx() * undated().size());
     }
 
     private List<String> undated() {
@@ -78,12 +78,12 @@ final class TimeLinePane extends JPanel implements Scrollable {
         g.setRenderingHint(
                 java.awt.RenderingHints.KEY_TEXT_ANTIALIASING, java.awt.RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         if (drawing.isEmpty()) {
-            g.drawString(parts.texts().get("marks.line.none"), 0, LINE);
+            g.drawString(parts.texts().get("marks.line.none"), 0, linePx());
         }
-        int y = drawing.map(TimeLineDrawing::heightPx).orElse(24.0).intValue() + LINE;
+        int y = drawing.map(TimeLineDrawing::heightPx).orElse(24.0).intValue() + linePx();
         for (String part : undated()) {
             g.drawString(part, 0, y);
-            y += LINE;
+            y += linePx();
         }
         g.dispose();
     }
@@ -111,5 +111,9 @@ final class TimeLinePane extends JPanel implements Scrollable {
     @Override
     public boolean getScrollableTracksViewportHeight() {
         return getParent() != null && getParent().getHeight() > getPreferredSize().height;
+    }
+
+    private static int linePx() {
+        return Look.px(18);
     }
 }

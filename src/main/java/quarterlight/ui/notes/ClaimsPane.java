@@ -186,7 +186,7 @@ final class ClaimsPane extends JPanel {
         Look.bare(scroll);
         below.add(scroll, "wmin 0, hmin 96, grow");
         below.add(photo.picture(), "w 240!, h 160!, wrap");
-        below.add(Look.secondary(new JLabel(texts.get("notes.claim.hint"))), "span, wmin 0");
+        below.add(Look.secondary(new JLabel(texts.get("notes.claim.hint"))), "newline, span, wmin 0");
         return below;
     }
 

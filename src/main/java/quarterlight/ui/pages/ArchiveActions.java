@@ -100,14 +100,21 @@ final class ArchiveActions {
         parts.jobs()
                 .start(
                         texts.get("pages.checking"),
-                        progress -> ArchiveProof.of(file, parts.work().visits(slip -> {}), parts.catalog(), progress),
-                        proof -> checked(file, proof),
+                        progress -> {
+                            ArchiveProof proof =
+                                    ArchiveProof.of(file, parts.work().visits(slip -> {}), parts.catalog(), progress);
+                            return new Checked(
+                                    proof,
+                                    new SignatureVerdict(
+                                            proof.signature(), keys.file().open(), Optional.empty()));
+                        },
+                        checked -> checked(file, checked.proof(), checked.signature()),
                         parts.problems()::failed);
     }
 
-    private void checked(Path file, ArchiveProof proof) {
-        SignatureVerdict signature =
-                new SignatureVerdict(proof.signature(), keys.file().open(), Optional.empty());
+    private record Checked(ArchiveProof proof, SignatureVerdict signature) {}
+
+    private void checked(Path file, ArchiveProof proof, SignatureVerdict signature) {
         String files = proof.bag().ok() && proof.database().isEmpty()
                 ? texts.get("pages.checked", file, proof.bag().files())
                 : texts.get("pages.checked.faults", file, String.join("; ", proof.faults()));
@@ -150,16 +157,16 @@ final class ArchiveActions {
         if (buyer && !isAgreed()) {
             return;
         }
-        Optional<Optional<char[]>> passphrase = keys.passphrase();
-        if (passphrase.isEmpty()) {
-            return;
-        }
+        keys.unlocked(passphrase -> archive(buyer, passphrase));
+    }
+
+    private void archive(boolean buyer, Optional<char[]> passphrase) {
         String base = String.valueOf(visit.folder().getFileName());
         target(buyer ? "pages.archive-buyer" : "pages.archive", base + (buyer ? "-buyer.zip" : ".zip"))
                 .ifPresent(file -> parts.jobs()
                         .start(
                                 texts.get("pages.archiving"),
-                                archiving(file, buyer, passphrase.get()),
+                                archiving(file, buyer, passphrase),
                                 made -> archived(made, buyer),
                                 parts.problems()::failed));
     }

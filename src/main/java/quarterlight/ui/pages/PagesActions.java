@@ -238,10 +238,10 @@ final class PagesActions {
     }
 
     /** Lets the rule's severity hold again. */
-    void rankByRule(String matter) {
+    void rankByRule(Matters matters, String matter) {
         visit.edit(
                 store -> {
-                    new MatterEdits(store).takeBack(matter);
+                    new MatterEdits(store).takeBack(matters, matter);
                     return matter;
                 },
                 done -> {});

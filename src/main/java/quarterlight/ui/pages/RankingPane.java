@@ -31,6 +31,7 @@ import quarterlight.ui.kit.look.TallPanel;
 import quarterlight.ui.kit.place.Subject;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.widget.ContextMenu;
+import quarterlight.visit.MatterDecision;
 import quarterlight.visit.statement.Severity;
 
 /** What matters, most severe first, as the first page has it; the inspector can set another severity with the reason. Event thread only. */
@@ -50,6 +51,10 @@ final class RankingPane extends TallPanel {
     private final JButton back;
     private final transient List<Listeners.Registration> registrations = new ArrayList<>();
     private transient Optional<Matters> matters = Optional.empty();
+    /** The matter whose reason stands in the field, so that what is typed outlives a change elsewhere. */
+    private transient Optional<String> reasoned = Optional.empty();
+
+    private boolean showing;
 
     RankingPane(UiContext parts, OpenVisit visit, PagesActions actions) {
         super(new MigLayout("insets 8 16 8 24, wrap 1, gapy 6, fillx", "[grow,fill,0::]"));
@@ -73,7 +78,11 @@ final class RankingPane extends TallPanel {
         list.setVisibleRowCount(ROWS);
         list.setFixedCellWidth(1);
         list.setCellRenderer((shown, matter, index, selected, focused) -> cell(matter, selected));
-        list.addListSelectionListener(e -> render());
+        list.addListSelectionListener(e -> {
+            if (!showing) {
+                render();
+            }
+        });
         Look.named(list, texts.get("pages.matters"));
         whole.setEditable(false);
         whole.setFocusable(false);
@@ -92,7 +101,10 @@ final class RankingPane extends TallPanel {
         set.setName("matter-set");
         set.addActionListener(e -> setIt());
         back.setName("matter-back");
-        back.addActionListener(e -> chosen().ifPresent(matter -> actions.rankByRule(matter.id())));
+        back.addActionListener(e -> chosen().ifPresent(matter -> {
+            reasoned = Optional.empty();
+            actions.rankByRule(matters.orElseThrow(), matter.id());
+        }));
         add(Look.heading(texts.get("pages.matters")));
         add(new JScrollPane(list), "h 120:240:");
         add(whole, "wmin 0");
@@ -138,10 +150,8 @@ final class RankingPane extends TallPanel {
 
     private void setIt() {
         Severity wanted = Severity.values()[Math.max(0, severity.getSelectedIndex())];
-        chosen().ifPresent(matter -> matters.ifPresent(known -> {
-            actions.rank(known, matter.id(), wanted, reason.getText());
-            reason.setText("");
-        }));
+        chosen().ifPresent(matter ->
+                matters.ifPresent(known -> actions.rank(known, matter.id(), wanted, reason.getText())));
     }
 
     private Component cell(Matter matter, boolean selected) {
@@ -204,6 +214,7 @@ final class RankingPane extends TallPanel {
     private void show(Matters found) {
         Optional<String> held = chosen().map(Matter::id);
         matters = Optional.of(found);
+        showing = true;
         rows.clear();
         found.all().forEach(rows::addElement);
         for (int row = 0; row < rows.size(); row++) {
@@ -211,6 +222,7 @@ final class RankingPane extends TallPanel {
                 list.setSelectedIndex(row);
             }
         }
+        showing = false;
         render();
     }
 
@@ -221,7 +233,13 @@ final class RankingPane extends TallPanel {
                         matters.isEmpty()
                                 ? "pages.matters.later"
                                 : rows.isEmpty() ? "pages.matters.none" : "pages.matters.hint")));
-        matter.ifPresent(one -> severity.setSelectedIndex(one.severity().ordinal()));
+        Optional<String> id = matter.map(Matter::id);
+        if (!id.equals(reasoned)) {
+            reasoned = id;
+            matter.ifPresent(one -> severity.setSelectedIndex(one.severity().ordinal()));
+            reason.setText(
+                    matter.flatMap(Matter::decision).map(MatterDecision::reason).orElse(""));
+        }
         boolean can = matter.isPresent() && visit.isEditable();
         severity.setEnabled(can);
         reason.setEnabled(can);

@@ -141,7 +141,7 @@ final class DraftPane extends JPanel {
     }
 
     private String said(Draft draft) {
-        String said = DraftLine.value(draft);
+        String said = DraftTable.value(draft);
         return said.isEmpty() ? draft.what().word() : draft.what().word() + ": " + said;
     }
 

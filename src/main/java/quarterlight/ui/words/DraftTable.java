@@ -23,6 +23,7 @@ import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.widget.FactTable;
 import quarterlight.words.Draft;
+import quarterlight.words.DraftKind;
 
 /** The drafts as a list that is gone through by keys. It knows which of them stood whole on the screen. Event thread only. */
 final class DraftTable {
@@ -45,10 +46,10 @@ final class DraftTable {
         table = new FactTable<>(
                 texts.get("words.drafts"),
                 List.of(
-                        column("time", 48, row -> SpokenQuote.clock(row.read().atSeconds())),
+                        column("time", 56, row -> SpokenQuote.clock(row.read().atSeconds())),
                         column("what", 78, row -> row.written().what().word()),
                         column("zone", 150, row -> zones(row.written())),
-                        column("value", 140, row -> DraftLine.value(row.written())),
+                        column("value", 140, row -> value(row.written())),
                         column("p", 64, this::state),
                         column("words", 260, row -> row.read().words().strip())),
                 DraftRow::id);
@@ -219,5 +220,11 @@ final class DraftTable {
         Rectangle cell = table.getCellRect(row, 0, true);
         cell.grow(0, 2 * table.getRowHeight());
         table.scrollRectToVisible(cell);
+    }
+
+    /** What a draft says, signs in words as people write them. */
+    static String value(Draft draft) {
+        String said = DraftLine.value(draft);
+        return draft.what() == DraftKind.SIGN ? said.replace('-', ' ') : said;
     }
 }

@@ -85,10 +85,11 @@ final class ChoiceKinds {
                         in -> new MatterDecision(in.need(matter), in.need(severity), in.need(reason), in.need(ruled)))
                 .called("severity set", "severities set")
                 .named(new UndoNames<>(
-                        (row, words) -> row.matter() + " to " + row.severity().word(),
+                        // which matter it is only those who work it out can say
+                        (row, words) -> "severity " + row.severity().word() + ": " + UndoNames.quoted(row.reason()),
                         "set %s",
                         "set %s",
-                        "take back the severity of %s"));
+                        "take back %s"));
     }
 
     static RecordKind<DroppedDraft> dropped() {

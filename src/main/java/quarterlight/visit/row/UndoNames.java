@@ -1,5 +1,6 @@
 package quarterlight.visit.row;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.BiFunction;
@@ -7,7 +8,7 @@ import quarterlight.car.ZoneId;
 import quarterlight.visit.photo.PhotoId;
 
 /**
- * What undo calls an edit of one row: {@code add pin DSC_0231 to front door, left}.
+ * What undo calls an edit of rows: {@code add pin DSC_0231 to front door, left}, {@code remove pin DSC_0231 to hood and 3 more}.
  *
  * @param name the row in words
  * @param added the label of adding it, with {@code %s} for its name
@@ -46,21 +47,27 @@ public record UndoNames<T>(BiFunction<T, UndoNames.Words, String> name, String a
     }
 
     /** A sentence in quotes, cut to what a menu has room for. */
-    static String quoted(String sentence) {
+    public static String quoted(String sentence) {
         String words = sentence.strip();
         int last = words.offsetByCodePoints(0, Math.min(MAX_QUOTED, words.codePointCount(0, words.length())));
         return "\"" + words.substring(0, last) + (last < words.length() ? "\u2026" : "") + "\"";
     }
 
-    public String ofAdding(T row, Words words) {
-        return String.format(added, name.apply(row, words));
+    /** The first of some rows by its words, and how many more there are. */
+    public String named(List<T> rows, Words words) {
+        String first = name.apply(rows.get(0), words);
+        return rows.size() == 1 ? first : first + " and " + (rows.size() - 1) + " more";
     }
 
-    public String ofChanging(T row, Words words) {
-        return String.format(changed, name.apply(row, words));
+    public String ofAdding(List<T> rows, Words words) {
+        return String.format(added, named(rows, words));
     }
 
-    public String ofRemoving(T row, Words words) {
-        return String.format(removed, name.apply(row, words));
+    public String ofChanging(List<T> rows, Words words) {
+        return String.format(changed, named(rows, words));
+    }
+
+    public String ofRemoving(List<T> rows, Words words) {
+        return String.format(removed, named(rows, words));
     }
 }

@@ -54,16 +54,11 @@ class PlacementPropertyTest {
         int beside = 0;
         for (long seed = 1; seed <= SEEDS; seed++) {
             DiagramInk ink = ink(diagram, new Random(seed), seed == SEEDS ? 400 : 25 * (int) seed);
-            for (double[] room : ROOMS) {
+            for (SheetLayout layout : layouts(diagram, seed == 1)) {
                 DiagramScene scene = new DiagramScene(
-                        diagram,
-                        places,
-                        SheetLayout.fit(diagram, room[0], room[1], 0),
-                        ink,
-                        InkPalette.LIGHT,
-                        Ramp.load(),
-                        TextMeasure.bundled());
-                String where = style.word() + ", seed " + seed + ", " + room[0];
+                        diagram, places, layout, ink, InkPalette.LIGHT, Ramp.load(), TextMeasure.bundled());
+                boolean wide = layout.width() > 800;
+                String where = style.word() + ", seed " + seed + ", " + layout.width();
                 Set<ZoneId> told = new HashSet<>();
                 for (ViewScene view : scene.views()) {
                     assertApart(view, where + ", " + view.view());
@@ -74,16 +69,38 @@ class PlacementPropertyTest {
                         beside += value.inside() ? 0 : 1;
                     }
                 }
-                if (room[0] > 800) {
+                if (wide) {
                     assertThat(told).as(where).containsAll(ink.looks().keySet());
                 }
-                if (seed < SEEDS && room[0] > 800) {
+                if (seed < SEEDS && wide) {
                     assertThat(scene.undrawn()).as(where).isEmpty();
                 }
             }
         }
         assertThat(values).isGreaterThan(150);
         assertThat(beside).isPositive();
+    }
+
+    /** All views in a wide room and in a narrow pane, and one view alone as the window shows it. */
+    private static List<SheetLayout> layouts(BodyDiagram diagram, boolean alone) {
+        List<SheetLayout> layouts = new ArrayList<>();
+        for (double[] room : ROOMS) {
+            layouts.add(SheetLayout.fit(diagram, room[0], room[1], 0));
+        }
+        for (View view : alone ? List.of(View.LEFT, View.TOP) : List.<View>of()) {
+            ViewDrawing drawing = diagram.view(view).orElseThrow();
+            double scale = 560 / drawing.widthMm();
+            double high = scale * drawing.heightMm();
+            layouts.add(new SheetLayout(
+                    632,
+                    high + 72,
+                    scale,
+                    Map.of(view, new Rectangle2D.Double(36, 40, 560, high)),
+                    Map.of(view, new Rectangle2D.Double(0, 0, 632, high + 72)),
+                    Optional.empty(),
+                    Optional.empty()));
+        }
+        return layouts;
     }
 
     private static DiagramInk ink(BodyDiagram diagram, Random random, int pins) {

@@ -228,11 +228,22 @@ class FactEditsTest {
         Clock clock = Clock.fixed(Instant.EPOCH, ZoneOffset.UTC);
         try (VisitStore store = VisitStore.create(folder.resolve("v"), coupe(), clock)) {
             assertThat(edits.set(store, Map.of("substrate.hood", "aluminum"))).isEmpty();
+            assertThat(store.undoLabel()).contains("set substrate of hood to aluminum");
+            edits.set(
+                    store,
+                    Map.of("client", "R. Birch", "taken-apart", "kick panels", "light", "dusk", "place", "yard"));
+            assertThat(store.undoLabel()).contains("set client, light, place and 1 more");
+            edits.set(store, Map.of("taken-apart", "", "wheelbase-mm", ""));
+            assertThat(store.undoLabel()).contains("set taken apart and wheelbase");
+            edits.set(store, Map.of("client", "Birch & Daughters"));
+            assertThat(store.undoLabel()).contains("set client to \"Birch & Daughters\"");
+            edits.set(store, Map.of("client", ""));
+            assertThat(store.undoLabel()).contains("clear client");
             assertThat(edits.set(store, Map.of("engine", "rear")))
                     .singleElement()
                     .satisfies(remark -> assertThat(remark)
                             .isEqualTo("1 row lies in zone hood, which a car of this body does not have."));
-            assertThat(store.undoLabel()).isEqualTo(Optional.of("set engine"));
+            assertThat(store.undoLabel()).isEqualTo(Optional.of("set engine to rear"));
             store.undo();
             assertThat(store.read().facts().car().body().engine()).isEqualTo(EnginePlace.FRONT);
         }

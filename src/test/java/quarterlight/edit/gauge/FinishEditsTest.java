@@ -109,7 +109,7 @@ class FinishEditsTest {
         edits.keep(
                 List.of(SampleVisit.reading(HOOD, "132")),
                 List.of(new Sign(HOOD, SignKind.RIPPLE, true, Optional.empty(), Optional.empty(), Optional.empty())));
-        assertThat(store.undoLabel()).contains("keep 1 reading and 1 sign");
+        assertThat(store.undoLabel()).contains("keep reading 132 um on hood; sign ripple, seen on hood");
         store.undo();
         assertThat(store.read().readings()).isEmpty();
         assertThat(signs()).isEmpty();

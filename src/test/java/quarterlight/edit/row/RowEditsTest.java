@@ -63,7 +63,7 @@ class RowEditsTest {
                 .as("equal rows of one file are no repetition")
                 .isZero();
         assertThat(RowEdits.remark(RecordKind.READINGS, added)).isEmpty();
-        assertThat(store.undoLabel()).contains("add 3 readings");
+        assertThat(store.undoLabel()).contains("add reading 100 um on hood and 2 more");
         store.undo();
         assertThat(store.read().readings()).isEmpty();
     }

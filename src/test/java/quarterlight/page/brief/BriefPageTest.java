@@ -23,6 +23,7 @@ import quarterlight.car.body.BodyStyle;
 import quarterlight.findings.Findings;
 import quarterlight.matters.Matters;
 import quarterlight.page.Anchor;
+import quarterlight.page.WholeSentences;
 import quarterlight.page.print.PageWorkers;
 import quarterlight.page.print.Paper;
 import quarterlight.page.report.picture.BuyerPictures;
@@ -176,7 +177,7 @@ class BriefPageTest {
 
     @ParameterizedTest
     @EnumSource(Paper.class)
-    void veryLongTextsAreCutWithAMarkAndStayOnePage(Paper paper) throws IOException {
+    void ofVeryLongTextsNoSentenceIsCutAndTheyStayOnePage(Paper paper) throws IOException {
         String lengthy = "It goes on and on, with a word for every inch of it; ".repeat(60);
         String unbroken = "W".repeat(400);
         List<Statement> statements = new ArrayList<>();
@@ -205,9 +206,23 @@ class BriefPageTest {
                         .record(),
                 paper);
         measured(page, paper);
-        assertThat(page.content().paragraph()).endsWith("\u2026");
-        assertThat(page.content().matters()).hasSize(7).allMatch(line -> line.sentence()
-                .endsWith("\u2026"));
+        assertThat(page.content().paragraph()).startsWith("It goes on").endsWith(WholeSentences.MORE);
+        assertThat(page.content().terms()).endsWith(WholeSentences.MORE);
+        assertThat(page.content().matters())
+                .hasSize(7)
+                .extracting(BriefContent.MatterLine::sentence)
+                .contains(WholeSentences.ALL)
+                .allMatch(
+                        said -> said.endsWith("inch of it. " + WholeSentences.MORE) || said.equals(WholeSentences.ALL));
+        assertThat(page.content().claims())
+                .extracting(BriefContent.ClaimLine::claim)
+                .allMatch(said -> said.endsWith(WholeSentences.MORE));
+        assertThat(text(words(page))).doesNotContain("\u2026");
+        assertThat(page.content().whole())
+                .as("what stands here alone stands whole in the report")
+                .extracting(BriefContent.Fact::label)
+                .containsExactlyInAnyOrder("In short", "Credentials", "Contact");
+        assertThat(page.content().whole()).extracting(BriefContent.Fact::text).contains(lengthy.strip(), unbroken);
         assertThat(page.content().moreClaims()).contains("more claims");
     }
 

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import quarterlight.diagram.ink.InkPalette;
 import quarterlight.rust.plane.MarkedLength;
 import quarterlight.visit.annotation.NoteShape;
 import quarterlight.visit.annotation.PhotoNote;
@@ -208,6 +209,51 @@ class PhotoNotePainterTest {
         assertThat(List.of(g.getTransform(), g.getColor(), g.getStroke(), g.getRenderingHints()))
                 .isEqualTo(before);
         assertThat(g.getClip()).isNull();
+    }
+
+    @Test
+    void whatAScaleWasTakenFromIsDrawnWithItsKnownSize() {
+        PhotoScale card = new PhotoScale.KnownRectangle(
+                List.of(
+                        new PixelPoint(100, 100),
+                        new PixelPoint(400, 100),
+                        new PixelPoint(400, 290),
+                        new PixelPoint(100, 290)),
+                85.6,
+                54);
+        BufferedImage image = shown(List.of(), List.of(RULER, card), new Rectangle(0, 0, WIDTH, HEIGHT));
+        int line = InkPalette.LIGHT.accent().getRGB();
+        assertThat(image.getRGB(300, 500)).as("on the ruler").isEqualTo(line);
+        assertThat(image.getRGB(400, 200)).as("on a side of the card").isEqualTo(line);
+        assertThat(image.getRGB(800, 300)).as("beside both").isEqualTo(Color.BLACK.getRGB());
+        assertThat(PhotoNotePainter.wordsOf(RULER)).isEqualTo("scale: 250\u2009mm");
+        assertThat(PhotoNotePainter.wordsOf(card)).isEqualTo("scale: 85.6\u2009mm \u00d7 54\u2009mm");
+        assertThat(PhotoNotePainter.wordsOf(new PhotoScale.Coin(
+                        List.of(
+                                new PixelPoint(0, 5),
+                                new PixelPoint(5, 0),
+                                new PixelPoint(10, 5),
+                                new PixelPoint(8, 8),
+                                new PixelPoint(5, 10)),
+                        24.26)))
+                .isEqualTo("scale: 24.3\u2009mm across");
+    }
+
+    @Test
+    void noWordLeavesThePartThatIsShown() {
+        Rectangle part = new Rectangle(400, 300, 200, 150);
+        PhotoNote beyond = note(NoteShape.TEXT, Optional.of("weld beads"), 580, 440);
+        Rectangle found = changed(shown(List.of(beyond), List.of(), part), Color.BLACK);
+        assertThat(part.contains(found)).as("%s within %s", found, part).isTrue();
+        assertThat(found.width).as("the words are whole").isGreaterThan(60);
+    }
+
+    private static BufferedImage shown(List<PhotoNote> notes, List<PhotoScale> scales, Rectangle part) {
+        BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = image.createGraphics();
+        new PhotoNotePainter(INK).paint(g, notes, scales, part, 1);
+        g.dispose();
+        return image;
     }
 
     /** 500 pixels are 250 mm, so 486 pixels are 243; the spread (marks, and the slope of the panel between ruler and line, 400 pixels apart) is worked out by hand. */

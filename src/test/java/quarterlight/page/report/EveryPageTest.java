@@ -25,12 +25,15 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import quarterlight.page.PageFill;
 import quarterlight.page.PagesChoice;
+import quarterlight.page.PictureSizes;
 import quarterlight.page.check.PageCheck;
 import quarterlight.page.print.Paper;
 
 /** Measures every page of visits that press them: nothing cut or covered, no half-empty page, no number apart from its sign or unit. */
 class EveryPageTest {
     private static final double SEEN_PT = 5;
+    private static final double TOLERANCE_MM = 0.5;
+    private static final int LETTERED = 7;
     private static final Pattern GOES_ON = Pattern.compile("(?m)^\\W*page\\b");
     /** The others take minutes: {@code -Dquarterlight.pages=FOLDER} tries all, and keeps them there for whoever wants to look at them. */
     private static final Set<OddVisits> ALWAYS = EnumSet.of(OddVisits.EMPTY, OddVisits.FORTY_GRAVE);
@@ -80,10 +83,24 @@ class EveryPageTest {
                                 .as("the brief is one page")
                                 .doesNotContain("Body diagram");
                         assertThat(text(document, 2)).contains("Body diagram");
+                        if (odd == OddVisits.FORTY_GRAVE) {
+                            showsEachMatterHalfAPageWideAndCloser(document, paper);
+                        }
                     }
                 }
             }
         }
+    }
+
+    private static void showsEachMatterHalfAPageWideAndCloser(PDDocument document, Paper paper) throws Exception {
+        double half = (paper.widthMm() - 28) / 2;
+        List<PictureSizes.Size> sizes = PictureSizes.of(document);
+        assertThat(sizes.stream().filter(size -> Math.abs(size.longer() - half) < TOLERANCE_MM))
+                .as("photos half a page wide")
+                .hasSize(LETTERED);
+        assertThat(sizes.stream().filter(size -> Math.abs(size.width() - 0.62 * half) < TOLERANCE_MM))
+                .as("what is noted on each, closer")
+                .hasSize(LETTERED);
     }
 
     private static void keep(OddVisits odd, Paper paper, List<Path> made) throws Exception {

@@ -20,6 +20,9 @@ import quarterlight.visit.VisitChoices;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.VisitRecord;
+import quarterlight.visit.annotation.NoteShape;
+import quarterlight.visit.annotation.PhotoNote;
+import quarterlight.visit.annotation.PixelPoint;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.photo.PhotoId;
@@ -96,6 +99,15 @@ enum OddVisits {
                             .mapToObj(n -> pin(1 + n, zones.get(2 * n), "tear"))
                             .toList()))
                     .statements(VisitParts.rows(statements))
+                    .photoNotes(VisitParts.rows(IntStream.rangeClosed(1, 40)
+                            .mapToObj(id -> new PhotoNote(
+                                    new PhotoId(id),
+                                    Optional.empty(),
+                                    NoteShape.BOX,
+                                    List.of(new PixelPoint(500, 400), new PixelPoint(700, 500)),
+                                    Optional.of("the tear begins here"),
+                                    Optional.empty()))
+                            .toList()))
                     .record();
         }
     },

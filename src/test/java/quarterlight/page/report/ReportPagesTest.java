@@ -165,7 +165,17 @@ class ReportPagesTest {
 
     @Test
     void aPhotoOfTwoZonesIsHeldOnceAndAFilmThatCannotBeShownSaysSo() throws Exception {
-        assertThat(elements(parsed(), "img")).hasSize(2);
+        List<Element> shown = elements(parsed(), "img");
+        assertThat(shown.stream()
+                        .filter(picture -> picture.getAttribute("class").isEmpty()))
+                .as("among the zones")
+                .hasSize(2);
+        assertThat(shown.stream()
+                        .filter(picture -> picture.getAttribute("class").equals("large")))
+                .as("at what matters")
+                .isNotEmpty();
+        assertThat(shown.stream().map(picture -> picture.getAttribute("src")).distinct())
+                .hasSize(2);
         assertThat(pdfText()).contains("Shown at ", "this moment cannot be shown on paper");
     }
 

@@ -15,6 +15,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import javax.swing.JList;
+import javax.swing.JMenuItem;
+import javax.swing.JPopupMenu;
 import javax.swing.JTabbedPane;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
@@ -24,6 +26,7 @@ import org.assertj.swing.finder.JFileChooserFinder;
 import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.DialogFixture;
 import org.assertj.swing.fixture.FrameFixture;
+import org.assertj.swing.timing.Pause;
 import org.junit.jupiter.api.Test;
 import quarterlight.car.ZoneId;
 import quarterlight.edit.row.RowEdits;
@@ -39,6 +42,8 @@ import quarterlight.visit.row.RecordKind;
 
 /** Two cars: two visits are picked, laid side by side by zones, and their page is made. */
 class TwoCarsRobotTest extends DeskRobot {
+    private static final int NEXT_CLICK_MS = 900;
+
     @Override
     protected void make(Path path) throws Exception {
         super.make(path);
@@ -169,7 +174,31 @@ class TwoCarsRobotTest extends DeskRobot {
         press(KeyEvent.VK_LEFT);
         until("the opposite key moves both back", () -> same(zoomed, painted(parts)));
         assertThat(same(zoomed, dragged)).isFalse();
+        withControl(KeyEvent.VK_0);
+        until("both are fitted again", () -> same(fitted, painted(parts)));
+        robot.click(photos(parts).get(0), MouseButton.RIGHT_BUTTON, 1);
+        until("a menu offers how to look", () -> menu().isPresent());
+        assertThat(GuiActionRunner.execute(() -> menu().orElseThrow().getComponentCount()))
+                .isEqualTo(3);
+        robot.click(
+                (JMenuItem) GuiActionRunner.execute(() -> menu().orElseThrow().getComponent(0)));
+        until("closer moves both closer", () -> differ(fitted, painted(parts)));
+        withControl(KeyEvent.VK_0);
+        until("and back", () -> same(fitted, painted(parts)));
+        until("a double click shows every pixel of both", () -> {
+            // two clicks more at once would be the third and the fourth
+            Pause.pause(NEXT_CLICK_MS);
+            robot.click(photos(parts).get(1), new Point(60, 60), MouseButton.LEFT_BUTTON, 2);
+            robot.waitForIdle();
+            return differ(fitted, painted(parts));
+        });
         two.close();
+    }
+
+    private Optional<JPopupMenu> menu() {
+        return robot.finder().findAll(c -> "context-menu".equals(c.getName()) && c.isShowing()).stream()
+                .map(JPopupMenu.class::cast)
+                .findFirst();
     }
 
     private void drag(ZoomedPhoto photo, int byX, int byY) {

@@ -54,6 +54,17 @@ class DoubtsTest {
                     .as("from the last to the first")
                     .contains(doubts.get(0));
             assertThat(Doubts.after(List.of(), first)).isEmpty();
+
+            Texts texts = Texts.load();
+            String known = Doubts.said(texts, doubts, first, true);
+            String soFar = Doubts.said(texts, doubts, first, false);
+            assertThat(known).contains("2", first.orElseThrow().sentence()).isNotEqualTo(soFar);
+            assertThat(soFar)
+                    .isEqualTo(texts.get("doubt.open.so-far", 2, first.get().sentence()));
+            assertThat(Doubts.said(texts, List.of(), Optional.empty(), true)).isEqualTo(texts.get("doubt.none"));
+            assertThat(Doubts.said(texts, List.of(), Optional.empty(), false))
+                    .as("none is no answer while it is worked out")
+                    .isEqualTo(texts.get("working.out"));
         }
     }
 }

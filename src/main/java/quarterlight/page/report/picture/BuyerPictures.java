@@ -5,6 +5,7 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +13,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import quarterlight.diagram.ink.InkPalette;
 import quarterlight.page.photo.HiddenPixels;
@@ -21,6 +23,7 @@ import quarterlight.visit.VisitRecord;
 import quarterlight.visit.annotation.HiddenRegion;
 import quarterlight.visit.annotation.NoteShape;
 import quarterlight.visit.annotation.PhotoNote;
+import quarterlight.visit.annotation.PhotoScale;
 import quarterlight.visit.annotation.PixelPoint;
 import quarterlight.visit.annotation.Trace;
 import quarterlight.visit.photo.Photo;
@@ -37,6 +40,11 @@ public final class BuyerPictures {
     private static final int CLOSE_PX = 2400;
 
     private static final int MAX_PART_PX = 720;
+    /** Units of drawing along the longer side, of which words have 13: on a screen; at half the width of A4, where 13 make 6.7 pt; and of a part, 56 mm wide. */
+    private static final double SCREEN_UNITS = 900;
+
+    private static final double PRINT_UNITS = 500;
+    private static final double CLOSE_UNITS = 300;
     private static final double SAME_MOMENT_S = 0.05;
     private static final Color LINE = InkPalette.LIGHT.accent();
 
@@ -63,7 +71,7 @@ public final class BuyerPictures {
     /** A photo with what is drawn on it; empty for one that cannot be shown. */
     public Optional<BufferedImage> picture(PhotoId photo, int longSidePx) {
         Frame frame = new Frame(photo, OptionalDouble.empty());
-        return shown(photo, frame.at(), longSidePx).map(picture -> annotated(frame, picture));
+        return shown(photo, frame.at(), longSidePx).map(picture -> annotated(frame, picture, SCREEN_UNITS));
     }
 
     /** A photo without what is drawn on it, and without what is hidden; empty for one that cannot be shown. */
@@ -78,7 +86,7 @@ public final class BuyerPictures {
 
     public Optional<PrintedPicture> print(Frame frame) {
         return shown(frame.photo(), frame.at(), PrintedPicture.LONG_SIDE_PX)
-                .map(picture -> annotated(frame, picture))
+                .map(picture -> annotated(frame, picture, PRINT_UNITS))
                 .map(this::printed);
     }
 
@@ -89,7 +97,8 @@ public final class BuyerPictures {
      */
     public Optional<PrintedPicture> close(Frame frame, double x, double y, double width, double height) {
         return shown(frame.photo(), frame.at(), closeSide(frame.photo(), width))
-                .map(picture -> annotated(frame, picture))
+                .map(picture -> annotated(
+                        frame, picture, Optional.of(new Rectangle2D.Double(x, y, width, height)), width / CLOSE_UNITS))
                 .flatMap(picture ->
                         scale(frame.photo(), picture).map(scale -> part(picture, scale, x, y, width, height)))
                 .map(this::printed);
@@ -147,16 +156,34 @@ public final class BuyerPictures {
                 .map(file -> (double) picture.getWidth() / file.width().getAsInt());
     }
 
-    private BufferedImage annotated(Frame frame, BufferedImage picture) {
-        List<PhotoNote> notes = notes(frame);
+    /** @param units of drawing along the longer side of the photo */
+    private BufferedImage annotated(Frame frame, BufferedImage picture, double units) {
+        double side = Math.max(picture.getWidth(), picture.getHeight());
+        return scale(frame.photo(), picture)
+                .map(scale -> annotated(frame, picture, Optional.empty(), side / scale / units))
+                .orElse(picture);
+    }
+
+    /**
+     * A picture with what is drawn on it.
+     *
+     * @param part of the upright photo that will be shown; empty for all of it
+     * @param unit pixels of the upright photo to one unit of drawing
+     */
+    private BufferedImage annotated(Frame frame, BufferedImage picture, Optional<Rectangle2D> part, double unit) {
         List<Trace> traces = traces(frame);
+        List<PhotoNote> notes = notes(frame).stream()
+                .filter(note -> part.isEmpty() || note.points().stream().anyMatch(within(part.get())))
+                .toList();
+        List<PhotoScale> scales = scales(frame).stream()
+                .filter(scale -> part.isEmpty() || scale.marks().stream().allMatch(within(part.get())))
+                .toList();
         Optional<Double> scale = scale(frame.photo(), picture);
-        if (scale.isEmpty() || (notes.isEmpty() && traces.isEmpty())) {
+        if (scale.isEmpty() || (notes.isEmpty() && traces.isEmpty() && scales.isEmpty())) {
             return picture;
         }
-        double width = picture.getWidth() / scale.get();
-        double height = picture.getHeight() / scale.get();
-        double unit = PhotoNotePainter.usualUnit(width, height);
+        Rectangle2D shown = part.orElseGet(() ->
+                new Rectangle2D.Double(0, 0, picture.getWidth() / scale.get(), picture.getHeight() / scale.get()));
         BufferedImage copy = new BufferedImage(picture.getWidth(), picture.getHeight(), BufferedImage.TYPE_INT_RGB);
         Graphics2D g = copy.createGraphics();
         try {
@@ -164,11 +191,15 @@ public final class BuyerPictures {
             g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
             g.scale(scale.get(), scale.get());
             traces.forEach(trace -> outline(g, trace, unit));
-            painter.paint(g, notes, width, height, unit);
+            painter.paint(g, notes, scales, shown, unit);
         } finally {
             g.dispose();
         }
         return copy;
+    }
+
+    private static Predicate<PixelPoint> within(Rectangle2D part) {
+        return point -> part.contains(point.x(), point.y());
     }
 
     private static void outline(Graphics2D g, Trace trace, double unit) {
@@ -211,6 +242,15 @@ public final class BuyerPictures {
                 .toList();
     }
 
+    /** What the outlines and measuring lines take their sizes from, each once. */
+    private List<PhotoScale> scales(Frame frame) {
+        return Stream.concat(
+                        traces(frame).stream().map(Trace::scale),
+                        notes(frame).stream().flatMap(note -> note.scale().stream()))
+                .distinct()
+                .toList();
+    }
+
     /** What is drawn on a picture, in words. */
     public List<String> words(Frame frame) {
         List<String> words = new ArrayList<>();
@@ -230,6 +270,7 @@ public final class BuyerPictures {
                     : note.text().stream();
             text.filter(word -> !word.isBlank()).forEach(words::add);
         }
+        scales(frame).stream().map(PhotoNotePainter::wordsOf).distinct().forEach(words::add);
         if (!visit.hiddenOn(frame.photo()).isEmpty()) {
             words.add("Part of this picture was hidden by the inspector.");
         }

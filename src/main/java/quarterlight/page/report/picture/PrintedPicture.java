@@ -8,12 +8,12 @@ import java.util.List;
  * quality, so that sixty of them stay within 15 MB.
  */
 public final class PrintedPicture {
-    /** Long side in pixels: over 400 dots an inch on a width of 56 mm, so that a reader can look closer on a screen. */
+    /** Long side in pixels: over 260 dots an inch at half the width of A4, and a reader can look closer on a screen. */
     static final int LONG_SIDE_PX = 960;
 
     private static final int MAX_BYTES = 220_000;
     private static final List<Integer> QUALITIES = List.of(82, 72, 60, 45, 30);
-    /** Of the bytes at the first quality, about how many each takes: grain of a sensor, measured; only spares attempts. */
+    /** Of the bytes at the first quality, about how many each takes of a grainy picture: estimates, not measured; they only spare attempts. */
     private static final List<Double> SHARES = List.of(1.0, 0.74, 0.57, 0.43, 0.30);
 
     private final byte[] jpeg;

@@ -83,17 +83,28 @@ public record ReportContent(
             boolean grave,
             String severity,
             String why,
-            Optional<Link> photo,
-            String picture,
-            String alt,
-            String widthMm,
-            String heightMm,
-            String roomMm,
+            List<Link> photos,
+            Optional<SeenText> seen,
             String place,
             String headline,
             List<String> evidence,
             boolean structural,
             List<Link> links) {}
+
+    /**
+     * A picture on paper.
+     *
+     * @param target where it can be enlarged on a screen; empty if nowhere
+     */
+    public record PictureText(String source, String alt, String widthMm, String heightMm, String target) {}
+
+    /**
+     * The photo of a matter.
+     *
+     * @param beside a part of it closer, else another photo, else nothing
+     * @param others whether it is another photo
+     */
+    public record SeenText(PictureText photo, List<PictureText> beside, boolean others) {}
 
     /** A panel that is as expected, in one line; {@code strip} is a drawing. */
     public record PanelRow(

@@ -45,6 +45,11 @@ public final class SharedZoom {
         move(0.5, 0.5, 1);
     }
 
+    /** Whether all of both photos is seen. */
+    boolean isFitted() {
+        return factor == 1;
+    }
+
     private void move(double toX, double toY, double next) {
         factor = next;
         double free = 0.5 / factor;

@@ -12,12 +12,17 @@ import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.event.MouseWheelEvent;
 import java.awt.image.BufferedImage;
+import java.util.List;
 import java.util.Optional;
 import javax.accessibility.AccessibleRole;
 import javax.swing.AbstractAction;
 import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
+import quarterlight.ui.kit.Command;
+import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.look.DrawnComponent;
 import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.kit.widget.ContextMenu;
 
 /** One of two photos of the same place, zoomed and moved together with the other. Event thread only. */
 public final class ZoomedPhoto extends DrawnComponent {
@@ -30,10 +35,9 @@ public final class ZoomedPhoto extends DrawnComponent {
     private transient Optional<BufferedImage> picture = Optional.empty();
     private transient Optional<String> instead = Optional.empty();
 
-    /** @param none said where the place has no photo */
-    public ZoomedPhoto(SharedZoom zoom, String none) {
+    public ZoomedPhoto(SharedZoom zoom, Texts texts) {
         this.zoom = zoom;
-        this.none = none;
+        this.none = texts.get("compare.place.no-photo");
         setPreferredSize(new Dimension(480, 320));
         setMinimumSize(new Dimension(120, 90));
         setFocusable(true);
@@ -47,6 +51,20 @@ public final class ZoomedPhoto extends DrawnComponent {
         key("UP", 0, -1);
         key("DOWN", 0, 1);
         addFocusListener(new Seen());
+        List<Command> looking = List.of(
+                Command.of(texts, "beside.do.closer", () -> zoom.zoom(STEP, 0, 0)),
+                Command.of(texts, "beside.do.away", () -> zoom.zoom(1 / STEP, 0, 0)),
+                Command.of(texts, "beside.do.whole", () -> toggleWhole(0, 0)));
+        ContextMenu.on(this, () -> picture.isPresent() ? looking : List.of());
+    }
+
+    /** From the whole photo to one pixel of it for one of the screen, and back. */
+    private void toggleWhole(double fromMiddleX, double fromMiddleY) {
+        if (zoom.isFitted()) {
+            picture.ifPresent(image -> zoom.zoom(Math.max(STEP, 1 / scale()), fromMiddleX, fromMiddleY));
+        } else {
+            zoom.fit();
+        }
     }
 
     /** An arrow key looks further to one side. */
@@ -138,17 +156,24 @@ public final class ZoomedPhoto extends DrawnComponent {
 
         @Override
         public void mouseClicked(MouseEvent e) {
-            if (e.getClickCount() == 2) {
-                zoom.fit();
+            if (e.getClickCount() == 2 && SwingUtilities.isLeftMouseButton(e)) {
+                picture.ifPresent(image -> toggleWhole(shareX(e, image), shareY(e, image)));
             }
         }
 
         @Override
         public void mouseWheelMoved(MouseWheelEvent e) {
-            picture.ifPresent(image -> zoom.zoom(
-                    Math.pow(STEP, -e.getPreciseWheelRotation()),
-                    (e.getX() - getWidth() / 2.0) / (scale() * image.getWidth()),
-                    (e.getY() - getHeight() / 2.0) / (scale() * image.getHeight())));
+            picture.ifPresent(image ->
+                    zoom.zoom(Math.pow(STEP, -e.getPreciseWheelRotation()), shareX(e, image), shareY(e, image)));
+        }
+
+        /** How far a point lies from the middle of the frame, as a share of the photo. */
+        private double shareX(MouseEvent e, BufferedImage image) {
+            return (e.getX() - getWidth() / 2.0) / (scale() * image.getWidth());
+        }
+
+        private double shareY(MouseEvent e, BufferedImage image) {
+            return (e.getY() - getHeight() / 2.0) / (scale() * image.getHeight());
         }
     }
 }

@@ -18,9 +18,6 @@ import quarterlight.ui.kit.look.Palette;
  * supposed, in outline. Event thread only.
  */
 public final class ChanceBars extends Bars {
-    private static final int ROW = 24;
-    private static final int NAMES = 190;
-    private static final int NUMBERS = 120;
 
     private final transient Texts texts;
     private transient Optional<ZoneHistory> kept = Optional.empty();
@@ -83,14 +80,14 @@ public final class ChanceBars extends Bars {
 
     @Override
     int rowsHeight() {
-        return Math.max(1, ROW * rows().size());
+        return Math.max(1, rowPx() * rows().size());
     }
 
     @Override
     void draw(Graphics2D g) {
         List<Row> rows = rows();
         for (int i = 0; i < rows.size(); i++) {
-            row(g, rows.get(i), ROW * i);
+            row(g, rows.get(i), rowPx() * i);
         }
     }
 
@@ -98,29 +95,42 @@ public final class ChanceBars extends Bars {
         Palette palette = Look.palette();
         g.setFont(getFont());
         FontMetrics metrics = g.getFontMetrics();
-        int base = top + (ROW + metrics.getAscent()) / 2 - 2;
-        int width = Math.max(40, getWidth() - NAMES - NUMBERS);
+        int base = top + (rowPx() + metrics.getAscent()) / 2 - 2;
+        int width = Math.max(40, getWidth() - namesPx() - numbersPx());
         Color bar = Palette.mix(palette.paper(), palette.ink(), 0.55);
         g.setColor(palette.ink());
         g.drawString(row.name(), 0, base);
         g.setColor(Palette.mix(palette.paper(), palette.line(), 0.6));
-        g.fill(new Rectangle2D.Double(NAMES, top + 7, width, 10));
+        int at = top + (rowPx() - 10) / 2;
+        g.fill(new Rectangle2D.Double(namesPx(), at, width, 10));
         g.setColor(bar);
-        g.fill(new Rectangle2D.Double(NAMES, top + 7, width * row.now(), 10));
+        g.fill(new Rectangle2D.Double(namesPx(), at, width * row.now(), 10));
         if (row.low() < row.high()) {
             g.setColor(palette.ink());
-            double from = NAMES + width * row.low();
-            double to = NAMES + width * row.high();
-            g.fill(new Rectangle2D.Double(from, top + 19, Math.max(1, to - from), 1.4));
-            g.fill(new Rectangle2D.Double(from, top + 17, 1.2, 5));
-            g.fill(new Rectangle2D.Double(to - 1.2, top + 17, 1.2, 5));
+            double from = namesPx() + width * row.low();
+            double to = namesPx() + width * row.high();
+            g.fill(new Rectangle2D.Double(from, at + 12, Math.max(1, to - from), 1.4));
+            g.fill(new Rectangle2D.Double(from, at + 10, 1.2, 5));
+            g.fill(new Rectangle2D.Double(to - 1.2, at + 10, 1.2, 5));
         }
         row.then().ifPresent(then -> {
             g.setColor(palette.accent());
-            g.draw(new Rectangle2D.Double(NAMES, top + 5, Math.max(1, width * then), 13));
+            g.draw(new Rectangle2D.Double(namesPx(), at - 2, Math.max(1, width * then), 13));
         });
         g.setColor(palette.ink());
         String number = number(row);
         g.drawString(number, getWidth() - metrics.stringWidth(number), base);
+    }
+
+    private static int rowPx() {
+        return Look.px(24);
+    }
+
+    private static int namesPx() {
+        return Look.px(190);
+    }
+
+    private static int numbersPx() {
+        return Look.px(120);
     }
 }

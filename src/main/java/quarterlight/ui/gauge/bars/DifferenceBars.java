@@ -23,9 +23,6 @@ import quarterlight.units.ThicknessUnit;
 
 /** Differences of means with their 95 % intervals about zero; those that leave zero outside are drawn full. Event thread only. */
 public final class DifferenceBars extends Bars {
-    private static final int ROW = 22;
-    private static final int NAMES = 170;
-    private static final int NUMBERS = 190;
     private static final double ROOM = 1.25;
 
     private final transient Texts texts;
@@ -50,7 +47,7 @@ public final class DifferenceBars extends Bars {
         addMouseListener(new MouseAdapter() {
             @Override
             public void mousePressed(MouseEvent e) {
-                int row = e.getY() / ROW;
+                int row = e.getY() / rowPx();
                 if (row >= 0 && row < lines.size()) {
                     chosen.accept(lines.get(row).zones());
                 }
@@ -82,7 +79,7 @@ public final class DifferenceBars extends Bars {
 
     @Override
     int rowsHeight() {
-        return ROW * Math.max(1, lines.size());
+        return rowPx() * Math.max(1, lines.size());
     }
 
     @Override
@@ -92,12 +89,12 @@ public final class DifferenceBars extends Bars {
                         .mapToDouble(line -> Math.abs(line.difference().difference()))
                         .max()
                         .orElse(1);
-        double half = Math.max(20, (getWidth() - NAMES - NUMBERS) / 2.0);
-        double zero = NAMES + half;
+        double half = Math.max(20, (getWidth() - namesPx() - numbersPx()) / 2.0);
+        double zero = namesPx() + half;
         g.setColor(Look.palette().line());
-        g.fill(new Rectangle2D.Double(zero - 0.5, 0, 1, ROW * (double) lines.size()));
+        g.fill(new Rectangle2D.Double(zero - 0.5, 0, 1, rowPx() * (double) lines.size()));
         for (int i = 0; i < lines.size(); i++) {
-            row(g, lines.get(i), ROW * i, zero, half, half / Math.max(1e-9, most));
+            row(g, lines.get(i), rowPx() * i, zero, half, half / Math.max(1e-9, most));
         }
     }
 
@@ -105,11 +102,11 @@ public final class DifferenceBars extends Bars {
         Palette palette = Look.palette();
         FontMetrics metrics = g.getFontMetrics(getFont());
         g.setFont(getFont());
-        double middle = top + ROW / 2.0;
-        int base = top + (ROW + metrics.getAscent()) / 2 - 2;
+        double middle = top + rowPx() / 2.0;
+        int base = top + (rowPx() + metrics.getAscent()) / 2 - 2;
         MeanDifference found = line.difference();
         g.setColor(palette.ink());
-        g.drawString(ReasonBars.fitted(metrics, line.name(), NAMES - 8), 0, base);
+        g.drawString(ReasonBars.fitted(metrics, line.name(), namesPx() - 8), 0, base);
         double from = zero + Math.max(-half, scale * found.low());
         double to = zero + Math.min(half, scale * found.high());
         double at = zero + scale * found.difference();
@@ -129,5 +126,17 @@ public final class DifferenceBars extends Bars {
         g.setColor(found.isClear() ? palette.ink() : palette.secondInk());
         String number = number(found);
         g.drawString(number, getWidth() - metrics.stringWidth(number), base);
+    }
+
+    private static int rowPx() {
+        return Look.px(22);
+    }
+
+    private static int namesPx() {
+        return Look.px(170);
+    }
+
+    private static int numbersPx() {
+        return Look.px(190);
     }
 }

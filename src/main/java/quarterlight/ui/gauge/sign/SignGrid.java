@@ -40,9 +40,6 @@ import quarterlight.visit.trial.SignKind;
  * small dot speaks from another zone. Event thread only.
  */
 final class SignGrid extends JTable {
-    private static final int NAMES = 168;
-    private static final int CELL = 30;
-    private static final int HEAD = 138;
     private static final List<SignKind> KINDS = List.of(SignKind.values());
 
     private final transient Texts texts;
@@ -82,18 +79,35 @@ final class SignGrid extends JTable {
         setAutoResizeMode(AUTO_RESIZE_LAST_COLUMN);
         getTableHeader().setReorderingAllowed(false);
         getTableHeader().setResizingAllowed(false);
-        getTableHeader().setPreferredSize(new Dimension(NAMES + CELL * KINDS.size(), HEAD));
         for (int i = 0; i <= KINDS.size(); i++) {
             TableColumn column = getColumnModel().getColumn(i);
-            int width = i == 0 ? NAMES : CELL;
-            column.setPreferredWidth(width);
-            column.setMinWidth(width);
-            column.setMaxWidth(i == 0 || i == KINDS.size() ? 400 : width);
             column.setHeaderRenderer(new Head());
             column.setCellRenderer(i == 0 ? new Names() : new Cells());
         }
         setFocusTraversalKeys(java.awt.KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
         Look.named(this, texts.get("signs.grid"));
+        widths();
+    }
+
+    /** As wide as the words are large. */
+    private void widths() {
+        getTableHeader().setPreferredSize(new Dimension(namesPx() + cellPx() * KINDS.size(), headPx()));
+        for (int i = 0; i <= KINDS.size(); i++) {
+            TableColumn column = getColumnModel().getColumn(i);
+            int width = i == 0 ? namesPx() : cellPx();
+            column.setMinWidth(0);
+            column.setMaxWidth(i == 0 || i == KINDS.size() ? Look.px(400) : width);
+            column.setMinWidth(width);
+            column.setPreferredWidth(width);
+        }
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        if (sheet != null) {
+            widths();
+        }
     }
 
     /** {@code tape-edge} as words. */
@@ -186,6 +200,16 @@ final class SignGrid extends JTable {
         super.changeSelection(row, column == 0 ? Math.max(1, getSelectedColumn()) : column, toggle, extend);
     }
 
+    /** Goes on to the same sign of the next zone; false at the last one. */
+    boolean goOn() {
+        int next = getSelectedRow() + 1;
+        boolean more = next < sheet.rows().size();
+        if (more) {
+            changeSelection(next, getSelectedColumn(), false, false);
+        }
+        return more;
+    }
+
     private void clearRowsOnly() {
         getSelectionModel().clearSelection();
     }
@@ -240,7 +264,7 @@ final class SignGrid extends JTable {
             g.setColor(palette.ink());
             FontMetrics metrics = g.getFontMetrics();
             if (upward) {
-                g.translate(CELL / 2.0 + metrics.getAscent() / 2.0 - 2, getHeight() - 8.0);
+                g.translate(cellPx() / 2.0 + metrics.getAscent() / 2.0 - 2, getHeight() - 8.0);
                 g.rotate(-Math.PI / 2);
                 g.drawString(name, 0, 0);
             } else {
@@ -282,7 +306,7 @@ final class SignGrid extends JTable {
             g.fillRect(0, 0, getWidth(), getHeight());
             g.setColor(Palette.mix(palette.sheet(), palette.line(), 0.6));
             g.fillRect(0, getHeight() - 1, getWidth(), 1);
-            double x = CELL / 2.0;
+            double x = cellPx() / 2.0;
             double y = getHeight() / 2.0;
             g.setStroke(new BasicStroke(1.4f));
             Color faint = Palette.mix(palette.sheet(), palette.ink(), 0.5);
@@ -313,5 +337,17 @@ final class SignGrid extends JTable {
             }
             g.dispose();
         }
+    }
+
+    private static int namesPx() {
+        return Look.px(168);
+    }
+
+    private static int cellPx() {
+        return Look.px(30);
+    }
+
+    private static int headPx() {
+        return Look.px(138);
     }
 }

@@ -39,6 +39,8 @@ public final class SignsPane extends JPanel {
     private transient List<PhotoId> photos = List.of();
     private transient List<ZoneId> panels = List.of();
     private final transient List<Command> commands = new ArrayList<>();
+    private transient Set<FinishEdits.Place> last = Set.of();
+    private boolean goingOn;
     private boolean filling;
 
     public SignsPane(UiContext parts, OpenVisit visit) {
@@ -53,6 +55,8 @@ public final class SignsPane extends JPanel {
         tools.add(button("signs.note.not-looked", "DELETE", () -> note(Optional.empty())));
         tools.add(button("signs.round.not-seen", "shift N", () -> allRound(false)), "gapleft 16");
         tools.add(button("signs.round.seen", "shift S", () -> allRound(true)));
+        grid.onKey("S", () -> noteAndGoOn(true));
+        grid.onKey("N", () -> noteAndGoOn(false));
         grid.onKey("SPACE", this::cycle);
         grid.onKey("BACK_SPACE", () -> note(Optional.empty()));
         grid.onKey("P", this::photoInHand);
@@ -120,6 +124,9 @@ public final class SignsPane extends JPanel {
         if (filling) {
             return;
         }
+        if (!goingOn) {
+            last = Set.of();
+        }
         Set<ZoneId> zones = grid.zones();
         if (!zones.isEmpty() && !zones.equals(visit.selection().zones())) {
             visit.selection().zones(zones);
@@ -131,6 +138,18 @@ public final class SignsPane extends JPanel {
 
     private void note(Optional<Boolean> seen) {
         edit(grid.places(), seen);
+    }
+
+    /** By key a sign is noted in one zone after the other; several cells stay chosen. */
+    private void noteAndGoOn(boolean seen) {
+        Set<FinishEdits.Place> places = grid.places();
+        note(Optional.of(seen));
+        if (places.size() == 1 && visit.isEditable()) {
+            goingOn = true;
+            last = grid.goOn() ? places : Set.of();
+            goingOn = false;
+            foot();
+        }
     }
 
     /** Goes from not looked for to seen, to not seen, and back. */
@@ -170,7 +189,7 @@ public final class SignsPane extends JPanel {
     }
 
     private void photo(Optional<PhotoId> id) {
-        Set<FinishEdits.Place> places = new LinkedHashSet<>(grid.places());
+        Set<FinishEdits.Place> places = new LinkedHashSet<>(last.isEmpty() ? grid.places() : last);
         visit.edit(
                 store -> {
                     new FinishEdits(store).photo(places, id);
@@ -182,6 +201,7 @@ public final class SignsPane extends JPanel {
     private void photoChosen() {
         int at = photo.getSelectedIndex();
         if (!filling && at >= 0) {
+            last = Set.of();
             photo(at == 0 ? Optional.empty() : Optional.of(photos.get(at - 1)));
         }
     }
@@ -211,8 +231,12 @@ public final class SignsPane extends JPanel {
         Optional<FinishEdits.Place> place = grid.places().stream().findFirst();
         Optional<SignSheet.Cell> cell = cell();
         int count = grid.places().size();
-        said.setText(place.map(one -> count == 1 ? words(one, cell.orElseThrow()) : texts.get("signs.many", count))
-                .orElse(texts.get("signs.choose")));
+        String here = place.map(one -> count == 1 ? words(one, cell.orElseThrow()) : texts.get("signs.many", count))
+                .orElse(texts.get("signs.choose"));
+        said.setText(last.stream()
+                .findFirst()
+                .map(one -> texts.get("signs.went-on", words(one, grid.sheet().cell(one.zone(), one.kind())), here))
+                .orElse(here));
         said.setToolTipText(said.getText());
         boolean noted = visit.isEditable() && cell.flatMap(SignSheet.Cell::seen).isPresent();
         photos = place.map(one -> photos(one.zone(), cell.flatMap(SignSheet.Cell::photo)))

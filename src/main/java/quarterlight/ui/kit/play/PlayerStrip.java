@@ -25,8 +25,6 @@ public final class PlayerStrip extends DrawnComponent {
     public record Tick(double seconds, boolean open) {}
 
     private static final int WHOLE = 14;
-    private static final int LOUD = 34;
-    private static final int WORDS = 22;
     private static final double PX_PER_S = 96;
     private static final double NOW_SHARE = 0.3;
     private static final double WORD_GAP = 4;
@@ -41,8 +39,6 @@ public final class PlayerStrip extends DrawnComponent {
     /** @param name for those who hear the window */
     public PlayerStrip(Player player, String name) {
         this.player = player;
-        setPreferredSize(new Dimension(400, WHOLE + LOUD + WORDS));
-        setMinimumSize(new Dimension(160, WHOLE + LOUD + WORDS));
         Look.named(this, name);
         MouseAdapter mouse = new MouseAdapter() {
             @Override
@@ -60,6 +56,16 @@ public final class PlayerStrip extends DrawnComponent {
         addMouseListener(mouse);
         addMouseMotionListener(mouse);
         player.onChange(this::repaint);
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        return new Dimension(400, WHOLE + loudPx() + wordsPx());
+    }
+
+    @Override
+    public Dimension getMinimumSize() {
+        return new Dimension(160, WHOLE + loudPx() + wordsPx());
     }
 
     @Override
@@ -111,7 +117,7 @@ public final class PlayerStrip extends DrawnComponent {
         }
         double at = leftmost() + x / PX_PER_S;
         words.stream()
-                .filter(word -> y >= WHOLE + LOUD && word.from() <= at && at < word.until())
+                .filter(word -> y >= WHOLE + loudPx() && word.from() <= at && at < word.until())
                 .findFirst()
                 .ifPresentOrElse(
                         word -> {
@@ -135,7 +141,7 @@ public final class PlayerStrip extends DrawnComponent {
         said(g, palette);
         int now = x(player.position());
         g.setColor(palette.accent());
-        g.fillRect(now - 1, WHOLE, 2, LOUD + WORDS);
+        g.fillRect(now - 1, WHOLE, 2, loudPx() + wordsPx());
         g.dispose();
     }
 
@@ -157,12 +163,12 @@ public final class PlayerStrip extends DrawnComponent {
     private void loud(Graphics2D g, Palette palette) {
         byte[] loud = player.loudness();
         Color faint = Palette.mix(palette.sheet(), palette.ink(), 0.4);
-        int middle = WHOLE + LOUD / 2;
+        int middle = WHOLE + loudPx() / 2;
         double step = PX_PER_S / Loudness.PER_SECOND;
         int first = (int) Math.max(0, Math.floor(leftmost() * Loudness.PER_SECOND));
         for (int i = first; i < loud.length && x((double) i / Loudness.PER_SECOND) < getWidth(); i++) {
             double at = (double) i / Loudness.PER_SECOND;
-            int half = Math.max(1, (int) Math.round((loud[i] & 0xFF) / 255.0 * (LOUD / 2 - 2)));
+            int half = Math.max(1, (int) Math.round((loud[i] & 0xFF) / 255.0 * (loudPx() / 2 - 2)));
             g.setColor(at >= spanFrom && at < spanUntil ? palette.accent() : faint);
             g.fillRect(x(at), middle - half, (int) Math.max(1, step - 1), 2 * half);
         }
@@ -175,7 +181,7 @@ public final class PlayerStrip extends DrawnComponent {
     private void said(Graphics2D g, Palette palette) {
         g.setFont(getFont() == null ? g.getFont() : getFont());
         FontMetrics metrics = g.getFontMetrics();
-        int baseline = WHOLE + LOUD + metrics.getAscent() + 1;
+        int baseline = WHOLE + loudPx() + metrics.getAscent() + 1;
         double free = Double.NEGATIVE_INFINITY;
         for (StripWord word : words) {
             int width = metrics.stringWidth(word.text());
@@ -194,5 +200,13 @@ public final class PlayerStrip extends DrawnComponent {
             }
             free = word.until() <= leftmost() ? Double.NEGATIVE_INFINITY : at + width + WORD_GAP;
         }
+    }
+
+    private static int loudPx() {
+        return Look.px(34);
+    }
+
+    private static int wordsPx() {
+        return Look.px(22);
     }
 }

@@ -23,6 +23,7 @@ final class FindingsWork {
     private final Path folder;
     private final AtomicBoolean stale = new AtomicBoolean();
     private Optional<List<Object>> last = Optional.empty();
+    private Optional<List<Object>> lastTold = Optional.empty();
     private Optional<Findings> made = Optional.empty();
     private List<ZoneCoverage> coverage = List.of();
 
@@ -48,7 +49,7 @@ final class FindingsWork {
         request(visit);
     }
 
-    /** Nothing if the findings and the coverage are those of the last answer. */
+    /** Nothing if the findings, what is told of them, and the coverage are those of the last answer. */
     private Optional<Answer> answer(VisitRecord visit) throws TableUnreadable {
         List<Object> evidence = evidence(visit);
         boolean fresh = stale.getAndSet(false)
@@ -58,9 +59,15 @@ final class FindingsWork {
             made = Optional.of(parts.work().findings(folder, visit));
             last = Optional.of(evidence);
         }
+        List<Object> told = told(visit);
+        boolean same = lastTold.map(told::equals).orElse(false);
+        if (!fresh && !same) {
+            made = made.map(findings -> findings.beside(visit));
+        }
+        lastTold = Optional.of(told);
         Findings findings = made.get();
         List<ZoneCoverage> covered = parts.work().coverage(folder, findings, visit);
-        if (!fresh && covered.equals(coverage)) {
+        if (!fresh && same && covered.equals(coverage)) {
             return Optional.empty();
         }
         coverage = covered;
@@ -81,6 +88,11 @@ final class FindingsWork {
                 visit.features(),
                 visit.clocks(),
                 visit.photos().size());
+    }
+
+    /** What is told of the findings but decides none of them; what matters is ranked by it. */
+    private static List<Object> told(VisitRecord visit) {
+        return List.of(visit.claims(), visit.odometer(), visit.decisions(), visit.leftOut());
     }
 
     void stop() {

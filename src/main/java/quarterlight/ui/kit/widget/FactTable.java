@@ -103,12 +103,27 @@ public final class FactTable<T> extends JTable {
         setAutoCreateRowSorter(true);
         getTableHeader().setReorderingAllowed(false);
         alignHeads();
-        for (int i = 0; i < columns.size(); i++) {
-            getColumnModel().getColumn(i).setPreferredWidth(columns.get(i).width());
-        }
+        widths();
         setDefaultRenderer(Object.class, new Renderer());
         setFocusTraversalKeys(java.awt.KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
         Look.named(this, name);
+    }
+
+    /** As wide as the words are large. */
+    private void widths() {
+        for (int i = 0; i < columns.size(); i++) {
+            getColumnModel()
+                    .getColumn(i)
+                    .setPreferredWidth(Look.px(columns.get(i).width()));
+        }
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        if (columns != null) {
+            widths();
+        }
     }
 
     /** Heads stand as their columns do. */

@@ -9,8 +9,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
+import quarterlight.car.ZoneId;
 import quarterlight.car.body.BodyStyle;
 import quarterlight.photo.pixels.JpegWriter;
 import quarterlight.rust.TestVisits;
@@ -20,7 +22,10 @@ import quarterlight.visit.annotation.HiddenRegion;
 import quarterlight.visit.annotation.NoteShape;
 import quarterlight.visit.annotation.Outline;
 import quarterlight.visit.annotation.PhotoNote;
+import quarterlight.visit.annotation.PhotoScale;
 import quarterlight.visit.annotation.PixelPoint;
+import quarterlight.visit.annotation.Trace;
+import quarterlight.visit.annotation.TraceKind;
 import quarterlight.visit.photo.MediaKind;
 import quarterlight.visit.photo.PhotoId;
 
@@ -123,5 +128,55 @@ class BuyerPicturesTest {
                 .isGreaterThan(60);
         assertThat(drawn.getRGB(100, 600) & 0xFF).as("far from it").isLessThan(20);
         assertThat(pictures.words(FRAME)).containsExactly("weld beads");
+    }
+
+    @Test
+    void wordsAndScaleOfAPrintedPictureCanBeReadAtHalfTheWidthOfA4() throws IOException {
+        PhotoNote words = new PhotoNote(
+                PHOTO,
+                Optional.empty(),
+                NoteShape.TEXT,
+                List.of(new PixelPoint(100, 100)),
+                Optional.of("weld beads"),
+                Optional.empty());
+        PhotoScale ruler = new PhotoScale.KnownLength(new PixelPoint(700, 800), new PixelPoint(1100, 800), 50);
+        Trace hole =
+                new Trace(PHOTO, TraceKind.HOLE, SQUARE, ruler, new ZoneId("hood"), Optional.empty(), Optional.empty());
+        BuyerPictures pictures = new BuyerPictures(
+                visit().photoNotes(VisitParts.rows(List.of(words)))
+                        .traces(VisitParts.rows(List.of(hole)))
+                        .record(),
+                (photo, at, longSide) ->
+                        Optional.of(new BufferedImage(longSide, longSide * 3 / 4, BufferedImage.TYPE_INT_RGB)),
+                JpegWriter::jpeg);
+        BufferedImage printed = ImageIO.read(
+                new ByteArrayInputStream(pictures.print(FRAME).orElseThrow().jpeg()));
+        double leastPt = 6.5;
+        assertThat(platePt(printed)).as("letters with their plate").isBetween(1.5 * leastPt, 3 * leastPt);
+        assertThat(platePt(pictures.picture(PHOTO, PrintedPicture.LONG_SIDE_PX).orElseThrow()))
+                .as("as drawn for a screen")
+                .isLessThan(1.5 * leastPt);
+        assertThat(printed.getRGB(720, 640) & 0xFF).as("on the ruler").isGreaterThan(60);
+        assertThat(pictures.words(FRAME)).containsExactly("Outlined: hole", "weld beads", "scale: 50\u2009mm");
+        double part = 500;
+        BufferedImage close = ImageIO.read(new ByteArrayInputStream(
+                pictures.close(FRAME, 650, 600, part, 300).orElseThrow().jpeg()));
+        assertThat(close.getRGB(close.getWidth() / 2, close.getHeight() * 2 / 3) & 0xFF)
+                .as("a scale within the part")
+                .isGreaterThan(60);
+        BufferedImage beside = ImageIO.read(new ByteArrayInputStream(
+                pictures.close(FRAME, 750, 600, 400, 300).orElseThrow().jpeg()));
+        assertThat(beside.getRGB(beside.getWidth() / 3, beside.getHeight() * 2 / 3) & 0xFF)
+                .as("a scale that is cut off measures nothing")
+                .isLessThan(30);
+    }
+
+    /** How high the white plate at the note is, at half the width of A4 less its margins. */
+    private static double platePt(BufferedImage picture) {
+        int x = (int) (110.0 / 1200 * picture.getWidth());
+        long white = IntStream.range(0, picture.getHeight() / 3)
+                .filter(y -> (picture.getRGB(x, y) & 0xFF) > 128)
+                .count();
+        return white * 91 / 25.4 * 72 / picture.getWidth();
     }
 }
