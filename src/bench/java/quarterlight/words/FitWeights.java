@@ -25,27 +25,18 @@ import quarterlight.words.weigh.Weights;
  */
 final class FitWeights {
     /** Where a weight is drawn to when few examples speak for it: talk of another car, of plans and of cars in general is no evidence. */
-    private static final Map<String, Double> PRIOR = Map.of(
-            "other-car-here",
-            -4.0,
-            "other-car-before",
-            -0.5,
-            "general-here",
-            -0.9,
-            "plan-here",
-            -0.8,
-            "chatter-here",
-            -0.5,
-            "told",
-            -1.5,
-            "claim+told",
-            2.2,
-            "claim+claimed-here",
-            0.8,
-            "claimed-here",
-            -0.8,
-            "claim+other-car-here",
-            0.9);
+    private static final Map<String, Double> PRIOR = Map.ofEntries(
+            Map.entry("other-car-here", -4.0),
+            Map.entry("other-car-before", -0.5),
+            Map.entry("general-here", -0.9),
+            Map.entry("plan-here", -0.8),
+            Map.entry("chatter-here", -0.5),
+            Map.entry("told", -1.5),
+            Map.entry("claim+told", 2.2),
+            Map.entry("claim+claimed-here", 0.8),
+            Map.entry("claimed-here", -0.8),
+            Map.entry("claim+other-car-here", 0.9),
+            Map.entry("gauge+gauge-figures", 2.5));
 
     private static final double RIDGE = 5;
     private static final int MIN_COUNT = 3;

@@ -1,6 +1,7 @@
 package quarterlight.walk;
 
 import java.util.ArrayDeque;
+import java.util.Arrays;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
@@ -16,7 +17,11 @@ final class JumpMatrix {
     private static final int LONGEST_STEP = 4;
     private static final int UNREACHED = 8;
 
+    private static final double NEGLIGIBLE = 1e-13;
+
     private final double[][] chance;
+    /** The same by columns. */
+    private final double[][] turned;
 
     /**
      * @param zones the zones in their order
@@ -59,6 +64,7 @@ final class JumpMatrix {
             }
         }
         chance = withPassedOver(step, moves.passedOver());
+        turned = turned(chance);
     }
 
     /** Shares of the zones next door and of those the habits know; empty if there are none. */
@@ -119,7 +125,7 @@ final class JumpMatrix {
         double all = sum;
         return sum == 0
                 ? new double[0]
-                : java.util.Arrays.stream(row).map(share -> share / all).toArray();
+                : Arrays.stream(row).map(share -> share / all).toArray();
     }
 
     /** In how many steps next door each zone is reached. */
@@ -175,11 +181,21 @@ final class JumpMatrix {
 
     /** One move from the left: {@code out = v J}. */
     void forward(double[] v, double[] out) {
-        java.util.Arrays.fill(out, 0);
+        times(v, chance, out);
+    }
+
+    /** One move from the right: {@code out = J v}. */
+    void backward(double[] v, double[] out) {
+        times(v, turned, out);
+    }
+
+    /** Row by row, which the machine does several figures at once. */
+    private static void times(double[] v, double[][] rows, double[] out) {
+        Arrays.fill(out, 0);
         for (int i = 0; i < v.length; i++) {
             double x = v[i];
-            if (x > 1e-13) {
-                double[] row = chance[i];
+            if (x > NEGLIGIBLE) {
+                double[] row = rows[i];
                 for (int j = 0; j < out.length; j++) {
                     out[j] += x * row[j];
                 }
@@ -187,15 +203,13 @@ final class JumpMatrix {
         }
     }
 
-    /** One move from the right: {@code out = J v}. */
-    void backward(double[] v, double[] out) {
-        for (int i = 0; i < out.length; i++) {
-            double[] row = chance[i];
-            double sum = 0;
-            for (int j = 0; j < row.length; j++) {
-                sum += row[j] * v[j];
+    private static double[][] turned(double[][] rows) {
+        double[][] turned = new double[rows.length][rows.length];
+        for (int i = 0; i < rows.length; i++) {
+            for (int j = 0; j < rows.length; j++) {
+                turned[j][i] = rows[i][j];
             }
-            out[i] = sum;
         }
+        return turned;
     }
 }

@@ -142,15 +142,36 @@ public final class WalkLine {
         return said.isEmpty() && pinnedAt.stream().allMatch(List::isEmpty);
     }
 
+    /** What the chance of the first suggestion of a photo is brought to what is so by; for fits. */
+    double[] grounds(PhotoId photo) {
+        double[] weights = hypotheses.weights();
+        int t = momentOf.get(photo);
+        return Calibration.grounds(asRead(t, weights).get(0).p(), hypotheses.traits(weights), talk(t));
+    }
+
     private List<Suggestion> at(int t, double[] weights, WalkTraits walk) {
+        List<Suggestion> best = asRead(t, weights);
+        if (!calibrates) {
+            return best;
+        }
+        return said.isEmpty() ? Calibration.calibrated(best, walk) : Calibration.calibrated(best, walk, talk(t));
+    }
+
+    private Calibration.Talk talk(int t) {
+        return new Calibration.Talk(
+                (double) said.moments() / moments.size(),
+                said.at(t, nothingSeen) == nothingSeen ? 0 : 1,
+                pinnedAt.stream().allMatch(List::isEmpty) ? 1 : 0);
+    }
+
+    private List<Suggestion> asRead(int t, double[] weights) {
         double[] chances = new double[zones.size()];
         for (int k = 0; k < weights.length; k++) {
             hypotheses.chain(k).addChances(t, weights[k], chances);
         }
         discountReturns(t, chances);
         normalize(chances);
-        List<Suggestion> best = best(chances);
-        return calibrates ? Calibration.calibrated(best, walk) : best;
+        return best(chances);
     }
 
     private double seconds(int t) {

@@ -248,9 +248,12 @@ class MattersTest {
     @Test
     void aTreadAtItsLimitHoldsAndOneBelowDoesNot() {
         tried("Tread, left front", TrialResult.WORKS, "1.6", "mm");
+        tried("Tread, left rear", TrialResult.MEASURED, "2", "1/32 in");
         assertThat(found()).isEmpty();
         tried("Tread, right front", TrialResult.MEASURED, "1.5", "mm");
         assertThat(found()).extracting(Matter::rule).containsExactly(MatterRule.TIRES_BELOW_LIMIT);
+        tried("Tread, right rear", TrialResult.MEASURED, "1", "1/32 in");
+        assertThat(found()).hasSize(2);
     }
 
     @Test

@@ -37,7 +37,17 @@ public final class SpokenSample {
         add(store, SampleVisit.hash(number), name, words.getBytes(StandardCharsets.UTF_8));
     }
 
+    /** Puts a memo into the originals of a visit. */
+    public static void addMemo(VisitStore store, int number, String name, byte[] sound) throws Exception {
+        add(store, SampleVisit.hash(number), name, sound, MediaKind.SOUND);
+    }
+
     private static void add(VisitStore store, Sha256 sha256, String name, byte[] words) throws Exception {
+        add(store, sha256, name, words, MediaKind.WORDS);
+    }
+
+    private static void add(VisitStore store, Sha256 sha256, String name, byte[] words, MediaKind kind)
+            throws Exception {
         String stored = "originals/" + sha256.prefix() + "-" + name;
         write(store.folder().root().resolve(stored), words);
         PhotoFile file = new PhotoFile(
@@ -45,8 +55,8 @@ public final class SpokenSample {
                 stored,
                 sha256,
                 words.length,
-                MediaKind.WORDS,
-                "timed text",
+                kind,
+                kind == MediaKind.WORDS ? "timed text" : "WAV",
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),

@@ -23,6 +23,7 @@ public record SpokenWalkScores(
         List<Yardstick> spoken = new ArrayList<>();
         List<Yardstick> unpinned = new ArrayList<>();
         List<Yardstick> learnt = new ArrayList<>();
+        ZoneSuggestions fresh = place.suggestions(WalkHabits.NONE);
         for (int i = 0; i < inspectors; i++) {
             Walker walker = kind.inspector(photos, place.nextDoor(), seed + i);
             Random random = new Random(1000 + seed + i);
@@ -31,7 +32,6 @@ public record SpokenWalkScores(
             List<Shot> shots = Yardstick.pinned(snaps);
             List<PlaceSaid> said = new Narrator(place, 0.9, 0.5, 2000 + seed + i).says(snaps);
             List<PlaceSaid> little = new Narrator(place, 0.75, 0.3, 3000 + seed + i).says(snaps);
-            ZoneSuggestions fresh = place.suggestions(WalkHabits.NONE);
             silent.add(Yardstick.of(snaps, fresh.suggest(shots)));
             terse.add(Yardstick.of(snaps, fresh.suggest(shots, little)));
             spoken.add(Yardstick.of(snaps, fresh.suggest(shots, said)));
@@ -46,7 +46,34 @@ public record SpokenWalkScores(
                 Yardstick.mean(learnt));
     }
 
-    private static List<Shot> open(List<Shot> shots) {
+    /**
+     * With words and the usual pins, and with words alone; what is silent stands in {@link WalkScores#each} of the same seed.
+     *
+     * @param photos about how many a visit
+     */
+    static Heard heard(WalkKind kind, int inspectors, long seed, int photos, WalkScores.Place place) {
+        List<Yardstick> spoken = new ArrayList<>();
+        List<Yardstick> unpinned = new ArrayList<>();
+        ZoneSuggestions fresh = place.suggestions(WalkHabits.NONE);
+        for (int i = 0; i < inspectors; i++) {
+            Walker walker = kind.inspector(photos, place.nextDoor(), seed + i);
+            Random random = new Random(1000 + seed + i);
+            for (int earlier = 0; earlier < 3; earlier++) {
+                walker.visit(random);
+            }
+            List<Snap> snaps = walker.visit(random);
+            List<Shot> shots = Yardstick.pinned(snaps);
+            List<PlaceSaid> said = new Narrator(place, 0.9, 0.5, 2000 + seed + i).says(snaps);
+            spoken.add(Yardstick.of(snaps, fresh.suggest(shots, said)));
+            unpinned.add(Yardstick.of(snaps, fresh.suggest(open(shots), said)));
+        }
+        return new Heard(Yardstick.mean(spoken), Yardstick.mean(unpinned));
+    }
+
+    /** The scores with words: a tenth pinned, and nothing. */
+    record Heard(Yardstick spoken, Yardstick unpinned) {}
+
+    static List<Shot> open(List<Shot> shots) {
         return shots.stream()
                 .map(shot -> new Shot(shot.photo(), shot.seconds(), List.of(), shot.twinOf()))
                 .toList();

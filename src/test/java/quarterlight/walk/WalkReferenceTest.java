@@ -58,17 +58,20 @@ class WalkReferenceTest {
         assertThat(100 * found.firstThree()).as("%s", found).isGreaterThan(ofHundred);
     }
 
-    /** With words at nine of ten stops, a fifth of them heard wrongly, and a tenth pinned: 85 among the first three, a little below what was measured elsewhere. */
+    /**
+     * With words at nine of ten stops, a fifth of them heard wrongly, and a tenth pinned: 85 of 100 among the first three are asked, and the chance said is
+     * within so many points of what is so; three inspectors, the same as among the eight.
+     */
     @ParameterizedTest(name = "{0}")
-    @CsvSource({"NEXT_DOOR, 90", "PAIRS, 76", "STATIONS, 78"})
-    void whatWasSaidBringsTheTrueZoneAmongTheFirstThree(WalkKind kind, double ofHundred) {
-        SpokenWalkScores scores = SpokenWalkScores.of(kind, 3, 1, 220, COUPE);
+    @CsvSource({"NEXT_DOOR, 90, 9", "PAIRS, 76, 9", "STATIONS, 78, 9"})
+    void whatWasSaidBringsTheTrueZoneAmongTheFirstThree(WalkKind kind, double ofHundred, double points) {
+        SpokenWalkScores.Heard scores = SpokenWalkScores.heard(kind, 3, 1, 220, COUPE);
+        Yardstick silent = Yardstick.mean(ofEight(kind).each().subList(0, 3));
 
         assertThat(100 * scores.spoken().firstThree()).as("%s", scores).isGreaterThan(ofHundred);
-        assertThat(scores.spoken().first())
-                .as("%s", scores)
-                .isGreaterThan(scores.silent().first());
+        assertThat(scores.spoken().first()).as("%s", scores).isGreaterThan(silent.first());
         assertThat(100 * scores.unpinned().firstThree()).as("%s", scores).isGreaterThan(55);
+        assertThat(100 * scores.spoken().reliability().error()).as("%s", scores).isLessThan(points);
     }
 
     /** What is said against what is so, a little above what was measured with 8 inspectors; elsewhere it is off by more (docs/performance.md). */

@@ -20,8 +20,13 @@ import quarterlight.table.ZoneTable;
  * @param rule the rule of the pinned photo nearest in time
  * @param fresh the model, knowing no earlier visit
  * @param learnt the model after three earlier visits of the same inspector
+ * @param each the model by inspector, knowing no earlier visit
  */
-public record WalkScores(Yardstick rule, Yardstick fresh, Yardstick learnt) {
+public record WalkScores(Yardstick rule, Yardstick fresh, Yardstick learnt, List<Yardstick> each) {
+    public WalkScores {
+        each = List.copyOf(each);
+    }
+
     /** A usual coupe. */
     public record Place(List<ZoneId> zones, Map<ZoneId, Set<ZoneId>> nextDoor, ZoneKin kin) {
         public static Place coupe() {
@@ -56,6 +61,7 @@ public record WalkScores(Yardstick rule, Yardstick fresh, Yardstick learnt) {
         List<Yardstick> rule = new ArrayList<>();
         List<Yardstick> fresh = new ArrayList<>();
         List<Yardstick> learnt = new ArrayList<>();
+        ZoneSuggestions unknown = place.suggestions(WalkHabits.NONE);
         for (int i = 0; i < inspectors; i++) {
             Walker walker = kind.inspector(photos, place.nextDoor(), seed + i);
             Random random = new Random(1000 + seed + i);
@@ -63,9 +69,9 @@ public record WalkScores(Yardstick rule, Yardstick fresh, Yardstick learnt) {
             List<Snap> snaps = walker.visit(random);
             List<Shot> shots = Yardstick.pinned(snaps);
             rule.add(Yardstick.ofNearest(snaps));
-            fresh.add(Yardstick.of(snaps, place.suggestions(WalkHabits.NONE).suggest(shots)));
+            fresh.add(Yardstick.of(snaps, unknown.suggest(shots)));
             learnt.add(Yardstick.of(snaps, place.suggestions(habits).suggest(shots)));
         }
-        return new WalkScores(Yardstick.mean(rule), Yardstick.mean(fresh), Yardstick.mean(learnt));
+        return new WalkScores(Yardstick.mean(rule), Yardstick.mean(fresh), Yardstick.mean(learnt), fresh);
     }
 }

@@ -28,7 +28,15 @@ public final class DraftLine {
     public static String value(Draft draft) {
         return switch (draft.what()) {
             case CLAIM -> "by " + draft.facet(Facet.SAID_BY).orElse("other");
-            case NOT_LOOKED_AT, GAUGE -> "";
+            case NOT_LOOKED_AT -> "";
+            case GAUGE ->
+                draft.facet(Facet.KIND)
+                        .map(on -> draft.facet(Facet.TEXT).orElse("") + ", "
+                                + (on.equals("bare")
+                                        ? "bare metal"
+                                        : "shim of " + figure(draft, draft.facet(Facet.EXPECTED)))
+                                + " shown as " + figure(draft, draft.facet(Facet.VALUE)))
+                        .orElse(draft.facet(Facet.TEXT).orElse(""));
             case THICKNESS ->
                 draft.facet(Facet.VALUE)
                         .map(value -> value + " " + draft.facet(Facet.UNIT).orElse(""))
@@ -39,10 +47,14 @@ public final class DraftLine {
             case ODOMETER -> draft.facet(Facet.VALUE).orElse("");
             default ->
                 Stream.concat(VALUES.stream(), Stream.of(Facet.CERTAINTY))
-                        .map(draft::facet)
-                        .flatMap(Optional::stream)
-                        .filter(said -> !said.isBlank())
+                        .flatMap(facet -> draft.facet(facet).stream()
+                                .filter(said -> !said.isBlank())
+                                .map(said -> facet == Facet.VALUE ? figure(draft, Optional.of(said)) : said))
                         .collect(Collectors.joining(", "));
         };
+    }
+
+    private static String figure(Draft draft, Optional<String> figure) {
+        return figure.orElse("") + draft.facet(Facet.UNIT).map(" "::concat).orElse("");
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import quarterlight.car.ZoneId;
 import quarterlight.edit.row.RowKinds;
@@ -14,6 +15,7 @@ import quarterlight.table.cell.Cells;
 import quarterlight.table.cell.RowContext;
 import quarterlight.visit.row.CellRefused;
 import quarterlight.visit.row.RecordKind;
+import quarterlight.visit.trial.TrialResult;
 import quarterlight.words.Draft;
 import quarterlight.words.Facet;
 
@@ -22,6 +24,9 @@ import quarterlight.words.Facet;
  * becomes a row each, save what is one thing: a mark, a trial, a claim.
  */
 final class DraftRows {
+    /** In these units a figure alone answers the trial. */
+    private static final Set<String> MEASURES = Set.of("V", "psi", "bar", "mm", "1/32 in");
+
     private final RowContext context;
 
     DraftRows(RowContext context) {
@@ -39,14 +44,11 @@ final class DraftRows {
                 perZone(RecordKind.STATEMENTS, draft, with(statement(draft, part), "condition", "not looked at"));
             case THICKNESS -> perZone(RecordKind.READINGS, draft, reading(draft));
             case SIGN -> perZone(RecordKind.SIGNS, draft, shown(noted(draft, Facet.SIGN, Facet.SEEN), part));
-            case TRIAL ->
-                one(RecordKind.TRIALS, inZone(draft, noted(draft, Facet.ITEM, Facet.RESULT, Facet.VALUE, Facet.UNIT)));
+            case TRIAL -> one(RecordKind.TRIALS, inZone(draft, trial(draft)));
             case MARK -> one(RecordKind.MARKS, inZone(draft, shown(mark(draft), part)));
             case CLAIM -> one(RecordKind.CLAIMS, inZone(draft, shown(claim(draft), part)));
             case ODOMETER -> one(RecordKind.ODOMETER, odometer(draft));
-            case GAUGE ->
-                throw new CellRefused(
-                        "shown", "the figures of a gauge check are not taken from words; type them in, or add gauge");
+            case GAUGE -> one(RecordKind.GAUGE, gauge(draft));
         };
     }
 
@@ -122,9 +124,36 @@ final class DraftRows {
         if (draft.facet(Facet.LOW_UM).isEmpty()) {
             throw new CellRefused(
                     "value",
-                    "the words do not tell whether the gauge found no metal or was beyond its range; type none or over as a reading");
+                    "the words do not tell whether the gauge found no metal or was beyond its range; type none or over"
+                            + " as a reading");
         }
         return noted(draft, Facet.VALUE, Facet.UNIT);
+    }
+
+    /** A figure of what is measured is the answer; of what works or does not it stands beside it. */
+    private static Map<String, String> trial(Draft draft) {
+        Map<String, String> cells = noted(draft, Facet.ITEM, Facet.RESULT, Facet.VALUE, Facet.UNIT);
+        boolean measured = draft.facet(Facet.UNIT).filter(MEASURES::contains).isPresent()
+                && draft.facet(Facet.RESULT).filter("works"::equals).isPresent();
+        if (measured && cells.containsKey("value")) {
+            cells.put("result", TrialResult.MEASURED.word());
+        }
+        return cells;
+    }
+
+    private static Map<String, String> gauge(Draft draft) throws CellRefused {
+        if (draft.facet(Facet.KIND).isEmpty()) {
+            throw new CellRefused(
+                    "shown",
+                    "the words do not tell both what the gauge was laid on and what it showed; type the check in, or"
+                            + " add gauge");
+        }
+        Map<String, String> cells = noted(draft, Facet.UNIT);
+        cells.put("when", draft.facet(Facet.TEXT).orElse(""));
+        cells.put("on", draft.facet(Facet.KIND).orElse(""));
+        cells.put("nominal", draft.facet(Facet.EXPECTED).orElse(""));
+        cells.put("shown", draft.facet(Facet.VALUE).orElse(""));
+        return cells;
     }
 
     private static Map<String, String> mark(Draft draft) throws CellRefused {

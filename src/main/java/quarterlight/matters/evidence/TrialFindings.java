@@ -1,8 +1,11 @@
 package quarterlight.matters.evidence;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import quarterlight.coverage.MeasureLimit;
 import quarterlight.coverage.TrialItem;
@@ -20,6 +23,10 @@ final class TrialFindings {
     private static final String TABLE = "trials";
     /** A parking brake alone does not stop a car; that it fails does not keep it from being stopped. */
     private static final List<String> PARKING = List.of("parking", "hand brake", "handbrake", "emergency brake");
+
+    /** How many of one unit another is; the bar is 100 kPa, the pound of force per square inch 6.894757 kPa (NIST SP 811, 2008, B.8). */
+    private static final Map<String, BigDecimal> AS_MANY =
+            Map.of("1/32 in in mm", new BigDecimal("0.79375"), "bar in psi", new BigDecimal("14.50377"));
 
     private final Findings car;
     private final TrialList list;
@@ -134,13 +141,23 @@ final class TrialFindings {
                 : MatterRule.NOT_TRIED;
     }
 
-    /** A value beyond the limit that the list states for it, in the same unit. */
+    /** A value beyond the limit that the list states for it, in its unit or one that stands for so many of it. */
     private boolean isBeyond(Trial trial) {
-        Optional<MeasureLimit> limit = TrialSubject.listed(trial, list)
-                .filter(item -> item.unit().equals(trial.unit()))
-                .flatMap(TrialItem::limit);
+        Optional<TrialItem> item = TrialSubject.listed(trial, list);
+        Optional<MeasureLimit> limit = item.flatMap(TrialItem::limit);
+        Optional<BigDecimal> value = trial.value()
+                .flatMap(measured -> item.flatMap(listed ->
+                        in(listed.unit().orElse(""), measured, trial.unit().orElse(""))));
         return limit.isPresent()
-                && trial.value().filter(value -> !limit.get().isKept(value)).isPresent();
+                && value.filter(measured -> !limit.get().isKept(measured)).isPresent();
+    }
+
+    /** As many of one unit as of another, to a tenth, as limits are stated: 2/32 in are 1.6 mm. */
+    private static Optional<BigDecimal> in(String unit, BigDecimal value, String of) {
+        return unit.equals(of)
+                ? Optional.of(value)
+                : Optional.ofNullable(AS_MANY.get(of + " in " + unit))
+                        .map(factor -> value.multiply(factor).setScale(1, RoundingMode.HALF_UP));
     }
 
     private static boolean isParking(Trial trial) {

@@ -17,7 +17,9 @@ import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.edit.EditRefused;
 import quarterlight.edit.intake.IntakeRefused;
 import quarterlight.photo.PictureUnreadable;
+import quarterlight.photo.SoundUnreadable;
 import quarterlight.photo.originals.OriginalsUnwritable;
+import quarterlight.photo.speech.RecognizerUnusable;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.TableUnreadable;
 import quarterlight.ui.kit.Problems;
@@ -97,6 +99,8 @@ public final class ProblemDialogs implements Problems {
                 || failure instanceof IntakeRefused
                 || failure instanceof OriginalsUnwritable
                 || failure instanceof PictureUnreadable
+                || failure instanceof SoundUnreadable
+                || failure instanceof RecognizerUnusable
                 || failure instanceof TableUnreadable
                 || failure instanceof DiagramRefused
                 || failure instanceof java.io.IOException;

@@ -33,7 +33,8 @@ final class WordsActions {
             DraftTable table,
             Player player,
             Runnable hear,
-            Runnable turnList) {
+            Runnable turnList,
+            Command fromSound) {
         this.parts = parts;
         this.visit = visit;
         this.model = model;
@@ -50,6 +51,7 @@ final class WordsActions {
         add("words.slower", () -> speed(player, -1)).key("shift F8");
         add("words.faster", () -> speed(player, 1)).key("alt F8");
         add("words.questions.turn", turnList).key("shift F9");
+        commands.add(fromSound.begins());
     }
 
     private static void speed(Player player, int by) {

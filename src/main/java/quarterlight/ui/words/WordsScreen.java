@@ -1,11 +1,13 @@
 package quarterlight.ui.words;
 
 import java.awt.CardLayout;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComponent;
@@ -51,6 +53,7 @@ public final class WordsScreen implements StationScreen {
     private final Player player;
     private final DraftTable table;
     private final DraftPane pane;
+    private final WordsFromSound fromSound;
     private final WordsActions actions;
     private final RunningWords running;
     private final PlayerStrip strip;
@@ -69,17 +72,20 @@ public final class WordsScreen implements StationScreen {
     private boolean front;
 
     public WordsScreen(UiContext parts, OpenVisit visit) {
-        this(parts, visit, SoundDevice.ofPlatform());
+        this(parts, visit, SoundDevice.ofPlatform(), Optional.empty());
     }
 
-    WordsScreen(UiContext parts, OpenVisit visit, SoundDevice device) {
+    /** @param ask asks for the model of a recognizer, in place of a file dialog */
+    WordsScreen(UiContext parts, OpenVisit visit, SoundDevice device, Optional<UnaryOperator<Optional<Path>>> ask) {
         this.visit = visit;
         this.texts = parts.texts();
         this.model = new WordsModel(parts.catalog());
         this.player = new Player(device);
         this.table = new DraftTable(parts, visit, model, () -> front);
         this.pane = new DraftPane(parts, visit, model, table.table());
-        this.actions = new WordsActions(parts, visit, model, table, player, this::hear, this::turnList);
+        this.fromSound = new WordsFromSound(parts, visit, ask.orElseGet(() -> WordsFromSound.asking(texts, side)));
+        this.actions =
+                new WordsActions(parts, visit, model, table, player, this::hear, this::turnList, fromSound.command());
         this.running = new RunningWords(player, texts.get("words.running"));
         this.strip = new PlayerStrip(player, texts.get("words.strip"));
         this.face = new FilmFace(player, texts.get("words.film"));
@@ -127,7 +133,8 @@ public final class WordsScreen implements StationScreen {
 
     private JComponent lower() {
         JPanel lower = new JPanel(new MigLayout("insets 0, gap 0, fill, wrap 1", "[grow,fill]", "[][grow,fill]"));
-        JPanel tools = new JPanel(new MigLayout("insets 8 16 8 16, gap 8, fillx", "[][][][][][grow,fill]"));
+        JPanel tools =
+                new JPanel(new MigLayout("insets 8 16 8 16, gap 8, fillx, hidemode 3", "[][][][][][][grow,fill]"));
         tools.setBorder(new Hairline(Hairline.Side.TOP));
         tools.add(button(actions.keepIt(), "words-keep"));
         tools.add(button(actions.dropIt(), "words-drop"));
@@ -136,6 +143,7 @@ public final class WordsScreen implements StationScreen {
         hearEach.setFocusable(false);
         tools.add(hearEach);
         tools.add(questions.toggle());
+        tools.add(fromSound.button("words-recognize-more"));
         count.setName("words-count");
         tools.add(Look.secondary(count), "wmin 0");
         lower.add(tools, "wmin 0");
@@ -160,7 +168,7 @@ public final class WordsScreen implements StationScreen {
         }
     }
 
-    private static JButton button(Command command, String name) {
+    static JButton button(Command command, String name) {
         JButton button = new JButton(command);
         button.setName(name);
         button.setFocusable(false);
@@ -172,6 +180,7 @@ public final class WordsScreen implements StationScreen {
         absent.setName("words-absent");
         absent.setFocusable(false);
         panel.add(absent, "wmin 0");
+        panel.add(fromSound.button("words-recognize"), "growx 0");
         return panel;
     }
 
@@ -186,6 +195,7 @@ public final class WordsScreen implements StationScreen {
     }
 
     private void follow() {
+        fromSound.follow(visit.visit());
         if (!reading.request(visit.visit())) {
             model.follow(visit.visit());
             model.walk().ifPresent(walk -> questions.follow(visit.visit(), walk.walk()));

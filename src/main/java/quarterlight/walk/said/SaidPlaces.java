@@ -62,6 +62,11 @@ public final class SaidPlaces {
         return likelihoods.isEmpty();
     }
 
+    /** At how many moments something was said. */
+    public int moments() {
+        return likelihoods.size();
+    }
+
     /** Likelihood by zone of what was said about a moment, 1 where nothing speaks for it; {@code silent} itself if nothing was. */
     public double[] at(int moment, double[] silent) {
         return likelihoods.getOrDefault(moment, silent);

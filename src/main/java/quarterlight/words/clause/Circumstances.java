@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import quarterlight.words.DraftKind;
 import quarterlight.words.Facet;
 import quarterlight.words.lexicon.TermKind;
@@ -31,6 +32,14 @@ public final class Circumstances {
 
     private Circumstances() {}
 
+    /** "off another car" is said of a part of this one: a longer phrase of what the part is goes before talk of another car. */
+    private static boolean said(Clause clause, TermKind kind) {
+        return clause.all(kind)
+                .anyMatch(m -> kind != TermKind.OTHER
+                        || Stream.concat(clause.all(TermKind.ORIGIN), clause.all(TermKind.CONDITION))
+                                .noneMatch(o -> o.overlaps(m) && o.length() > m.length()));
+    }
+
     /** @param all what was found in the same clause */
     public static void add(Moment moment, List<DraftBuilder> all, DraftBuilder finding, CarZones car) {
         Clause clause = moment.clause();
@@ -39,11 +48,12 @@ public final class Circumstances {
         if (finding.place.known()) {
             finding.feature("side-" + finding.place.sideHow().word());
         }
-        HERE.forEach((kind, name) -> finding.feature(name + "-here", clause.has(kind)));
+        HERE.forEach((kind, name) -> finding.feature(name + "-here", said(clause, kind)));
         for (Moment earlier : moment.earlier()) {
-            HERE.forEach((kind, name) -> finding.feature(name + "-before", earlier.has(kind)));
+            HERE.forEach((kind, name) -> finding.feature(name + "-before", said(earlier.clause(), kind)));
         }
-        moment.before(2).forEach(m -> HERE.forEach((kind, name) -> finding.feature(name + "-last", m.has(kind))));
+        moment.before(2)
+                .forEach(m -> HERE.forEach((kind, name) -> finding.feature(name + "-last", said(m.clause(), kind))));
         for (Moment later : moment.rest()) {
             finding.feature("plan-after", later.has(TermKind.HYPO));
             finding.feature("general-after", later.has(TermKind.GENERAL));

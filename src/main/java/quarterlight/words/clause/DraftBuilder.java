@@ -2,10 +2,12 @@ package quarterlight.words.clause;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import quarterlight.car.ZoneId;
 import quarterlight.words.DraftKind;
 import quarterlight.words.Facet;
@@ -15,6 +17,8 @@ import quarterlight.words.text.Clause;
 
 /** A draft in the making. Changed by the rules until it is weighed; not shared between walks. */
 public final class DraftBuilder {
+    private static final Pattern SIDED = Pattern.compile("-(left|right|front|rear)");
+
     public final DraftKind what;
     public final Clause clause;
     public final int index;
@@ -80,6 +84,33 @@ public final class DraftBuilder {
     public DraftBuilder zones(List<ZoneId> other) {
         zones = other;
         return this;
+    }
+
+    /** The same of each part where several are named: "the torque boxes and the crossmember". */
+    public List<DraftBuilder> each(Moment moment) {
+        Map<String, List<ZoneId>> parts = new LinkedHashMap<>();
+        for (ZoneId zone : zones) {
+            parts.computeIfAbsent(SIDED.matcher(zone.value()).replaceAll(""), k -> new ArrayList<>())
+                    .add(zone);
+        }
+        boolean joined = place.said().contains(" and ") && zones.equals(place.zones());
+        if (!joined || parts.size() < 2 || what == DraftKind.TRIAL || what == DraftKind.CLAIM) {
+            return List.of(this);
+        }
+        List<DraftBuilder> all = new ArrayList<>();
+        for (List<ZoneId> part : parts.values()) {
+            DraftBuilder one = new DraftBuilder(what, moment);
+            one.place = place;
+            one.zones = List.copyOf(part);
+            one.words = words;
+            one.until = until;
+            one.withdrawn = withdrawn;
+            one.facets.putAll(facets);
+            one.because.addAll(because);
+            one.features.addAll(features);
+            all.add(one);
+        }
+        return all;
     }
 
     /** The draft also rests on the clauses that follow. */

@@ -30,6 +30,19 @@ final class Phrasing {
                         clause.word(m.to() - 1).equals("way") && m.from() >= part.to() && m.from() - part.to() <= 4);
     }
 
+    /** "which agrees with the plate on the dash": what it is compared with is not the place. */
+    static boolean compared(Clause clause, Mention part) {
+        return clause.all(TermKind.ORIGIN)
+                .anyMatch(m -> (clause.word(m.from()).startsWith("agree")
+                                || clause.word(m.from()).startsWith("match"))
+                        && m.from() < part.from());
+    }
+
+    /** "the rear ones": of both sides. */
+    static boolean several(Clause clause) {
+        return clause.tokens().stream().anyMatch(t -> t.is("ones"));
+    }
+
     /** "a two-door" is a car. */
     static boolean counted(Clause clause, Mention part) {
         return clause.word(part.from()).equals("door")
@@ -59,6 +72,9 @@ final class Phrasing {
             i--;
         }
         String word = clause.word(i);
+        if (Set.of("than", "as", "like").contains(clause.word(i - 1))) {
+            return "than";
+        }
         if (i == 0 && Set.of("underneath", "inside", "outside").contains(word)) {
             return "";
         }

@@ -234,7 +234,10 @@ public final class Scene {
         Mention locator = null;
         for (Mention part : parts) {
             String prep = Phrasing.preposition(clause, part);
-            if (LOCATORS.contains(prep) || Phrasing.obstacle(clause, part) || Phrasing.counted(clause, part)) {
+            if (LOCATORS.contains(prep)
+                    || Phrasing.obstacle(clause, part)
+                    || Phrasing.compared(clause, part)
+                    || Phrasing.counted(clause, part)) {
                 locator = locator == null ? part : locator;
             } else if (ON.contains(prep)) {
                 on = on == null ? part : on;
@@ -258,11 +261,13 @@ public final class Scene {
         }
         SpokenPlace place = place(clause, chosen, sides, ends);
         Set<ZoneId> zones = new LinkedHashSet<>(place.zones());
+        int end = chosen.to();
         for (Mention next : parts) {
             if (next.from() >= chosen.to()
                     && next.from() - chosen.to() <= 4
                     && Phrasing.joined(clause, chosen.to(), next.from())) {
                 zones.addAll(place(clause, next, sides, ends).zones());
+                end = next.to();
             }
         }
         if (zones.isEmpty()) {
@@ -275,7 +280,7 @@ public final class Scene {
                 List.copyOf(zones),
                 PlaceSource.NAMED,
                 place.sideHow(),
-                clause.shown(chosen.from(), chosen.to())));
+                clause.shown(chosen.from(), end)));
     }
 
     private static boolean wholeCar(Clause clause) {
@@ -324,11 +329,13 @@ public final class Scene {
         }
         if (Phrasing.plural(clause, part)
                 || name.zones().get(0).get(0).startsWith("seat-front") && !car.hasRearSeat()) {
+            boolean wheels = nearEnd.isEmpty() && name.zones().get(0).get(0).startsWith("wheel-{");
+            End ends4 = wheels ? End.BOTH : end;
             return new SpokenPlace(
                     name,
                     SpokenSide.BOTH,
-                    end,
-                    car.of(name, SpokenSide.BOTH, end),
+                    ends4,
+                    car.of(name, SpokenSide.BOTH, ends4),
                     PlaceSource.NAMED,
                     PlaceSource.PLURAL,
                     "");
@@ -374,8 +381,9 @@ public final class Scene {
         }
         Set<SpokenSide> said = new LinkedHashSet<>();
         sides.forEach(s -> said.add(s.side()));
+        boolean several = end.isPresent() && part.sided() && Phrasing.several(clause);
         SpokenSide now = !sideMeant
-                ? focus.side()
+                ? several ? SpokenSide.BOTH : focus.side()
                 : said.size() > 1 ? SpokenSide.BOTH : sides.get(0).side();
         End last = end.orElse(focus.end());
         List<ZoneId> zones = car.of(part, now, last);

@@ -15,7 +15,7 @@ final class Sides {
     record Said(SpokenSide side, int from, int to, boolean pointed) {}
 
     private static final Set<String> NOT_AFTER_RIGHT = WordSet.of(
-            "about above across after age along angle around as at away back before behind below beside by color"
+            "about above across after age ahead along angle around as at away back before behind below beside by color"
                     + " colour down for here in inside into kind material next now off on out outside over part place"
                     + " shade size sound stuff style then there thing through to type under up way where with year ");
     private static final Set<String> NOT_BEFORE_RIGHT = WordSet.of(

@@ -19,19 +19,39 @@ import quarterlight.words.text.WordSet;
 final class ClaimRule implements Rule {
     private static final Set<String> EVENTS = WordSet.of(
             "backed hit fixed repaired painted replaced changed swapped welded rebuilt clipped scraped recovered"
-                    + " redone resprayed into since figure");
+                    + " redone resprayed into");
+
+    /** "... he says": so few words only tell who said what stands before them. */
+    private static final int ATTRIBUTION = 3;
+    /** "..., in 2009, original color": so few words go on with the claim before them. */
+    private static final int REST = 4;
+
+    private static final double GOES_ON_S = 2;
 
     @Override
     public void read(Moment moment, List<DraftBuilder> found) {
         Clause clause = moment.clause();
         Optional<Mention> said = clause.first(TermKind.CLAIM);
-        if (said.isPresent()) {
+        Optional<Moment> before = moment.earlier().stream().findFirst();
+        if (said.isPresent() && clause.size() <= ATTRIBUTION && before.isPresent() && closes(moment)) {
+            found.add(claim(before.get(), said.get().value())
+                    .through(List.of(moment))
+                    .because("\u201c" + clause.shown() + "\u201d: said by "
+                            + said.get().value())
+                    .feature("claim-said"));
+        } else if (said.isPresent()) {
             found.add(claim(moment, said.get().value())
                     .from(said.get(), "said by " + said.get().value())
                     .feature("claim-said"));
         } else if (clause.told() && clause.size() >= 2) {
             found.add(claim(moment, "seller").because("another voice answers").feature("claim-told"));
         } else {
+            Optional<DraftBuilder> claimed = last(moment, found);
+            if (claimed.isPresent() && clause.size() <= REST && !moment.has(TermKind.PART)) {
+                claimed.get().through(List.of(moment));
+                claimed.get().with(Facet.TEXT, claimed.get().words);
+                return;
+            }
             moment.earlier().stream()
                     .limit(2)
                     .filter(m -> m.has(TermKind.CLAIM))
@@ -45,6 +65,24 @@ final class ClaimRule implements Rule {
                             .because("goes on with what was claimed before")
                             .feature("claim-goes-on")));
         }
+    }
+
+    /** Nothing more of its sentence follows. */
+    private static boolean closes(Moment moment) {
+        int next = moment.index() + 1;
+        return next >= moment.all().size()
+                || moment.all().get(next).clause().sentence() != moment.clause().sentence();
+    }
+
+    /** What was claimed up to the clause before, in the same sentence. */
+    private static Optional<DraftBuilder> last(Moment moment, List<DraftBuilder> found) {
+        DraftBuilder last = null;
+        for (DraftBuilder f : found) {
+            last = f.what == DraftKind.CLAIM ? f : last;
+        }
+        return Optional.ofNullable(last)
+                .filter(f -> moment.earlier().stream().anyMatch(m -> m.index() == f.index))
+                .filter(f -> moment.clause().at() - f.until < GOES_ON_S);
     }
 
     private static DraftBuilder claim(Moment moment, String by) {

@@ -70,7 +70,7 @@ public final class Listening {
                 new StatementRule(),
                 new NotLookedRule(),
                 new ClaimRule(),
-                new GaugeRule(),
+                new GaugeRule(ear),
                 new SameRule());
         for (Moment moment : moments) {
             rules.forEach(rule -> rule.read(moment, found));
@@ -78,10 +78,14 @@ public final class Listening {
         Corrections.apply(moments, found);
         Map<Integer, List<DraftBuilder>> byClause =
                 found.stream().collect(Collectors.groupingBy(finding -> finding.index));
-        found.forEach(
-                finding -> Circumstances.add(moments.get(finding.index), byClause.get(finding.index), finding, car));
+        for (DraftBuilder finding : found) {
+            Circumstances.add(moments.get(finding.index), byClause.get(finding.index), finding, car);
+        }
+        List<DraftBuilder> apart = found.stream()
+                .flatMap(finding -> finding.each(moments.get(finding.index)).stream())
+                .collect(Collectors.toCollection(ArrayList::new));
         Map<String, Integer> clauseOf = new HashMap<>();
-        List<Draft> drafts = drafts(found, weights, clauseOf);
+        List<Draft> drafts = drafts(apart, weights, clauseOf);
         return new Heard(moments, drafts, clauseOf);
     }
 

@@ -17,12 +17,15 @@ import quarterlight.words.lexicon.TermKind;
 import quarterlight.words.place.PlaceSource;
 import quarterlight.words.text.Clause;
 import quarterlight.words.text.SpokenCode;
+import quarterlight.words.text.SpokenDate;
 import quarterlight.words.text.Token;
 
 /** Stamps, tags, casting dates and plates read aloud. */
 final class MarkRule implements Rule {
     private static final Set<String> UNREAD =
             Set.of("can't", "couldn't", "goes", "unreadable", "gone", "illegible", "rest");
+
+    private static final double RESTATED_S = 10;
 
     @Override
     public void read(Moment moment, List<DraftBuilder> found) {
@@ -34,7 +37,11 @@ final class MarkRule implements Rule {
         int shortest = near.isPresent() ? 2 : 3;
         List<SpokenCode> codes = new ArrayList<>(SpokenCode.in(clause.tokens(), shortest));
         codes.removeIf(code -> !plausible(clause, code, here.isPresent()));
+        Optional<SpokenDate> date = SpokenDate.in(clause.tokens());
+        date.ifPresent(said ->
+                codes.removeIf(code -> code.letters() == 0 && code.from() >= said.from() && code.to() <= said.to()));
         if (codes.isEmpty()) {
+            date.ifPresent(said -> dated(moment, said, here, found));
             return;
         }
         SpokenCode code = codes.stream()
@@ -64,6 +71,40 @@ final class MarkRule implements Rule {
         found.add(finding);
     }
 
+    /** A date in words: as it would be stamped. Words that read a code anew as a date say nothing new. */
+    private static void dated(Moment moment, SpokenDate date, Optional<Mention> here, List<DraftBuilder> found) {
+        Optional<String> kind = here.or(() -> moment.earlier().stream()
+                        .limit(2)
+                        .flatMap(m -> kind(m.clause()).stream())
+                        .findFirst())
+                .map(Mention::value);
+        boolean wheel = moment.place().zones().stream()
+                .anyMatch(
+                        zone -> zone.value().startsWith("wheel") || zone.value().startsWith("spare"));
+        boolean tire = kind.filter("tire"::equals).isPresent() || kind.isEmpty() && wheel && date.week() > 0;
+        boolean readBefore = found.stream()
+                .anyMatch(f -> f.what == DraftKind.MARK
+                        && f.clause.source().equals(moment.clause().source())
+                        && moment.index() - f.index <= 2
+                        && moment.clause().at() - f.clause.at() < RESTATED_S);
+        if (kind.isEmpty() && !tire || readBefore || moment.has(TermKind.CLAIM)) {
+            return;
+        }
+        String text = tire ? date.tireText().orElseGet(date::text) : date.text();
+        DraftBuilder finding = new DraftBuilder(DraftKind.MARK, moment)
+                .with(Facet.TEXT, text)
+                .with(Facet.KIND, tire ? "tire" : kind.orElseThrow())
+                .with(Facet.PART, moment.place().known() ? moment.place().part().name() : "")
+                .because("\u201c" + moment.clause().shown(date.from(), date.to()) + "\u201d: a date, stamped " + text)
+                .feature("mark-digits")
+                .feature("mark-kind-here", here.isPresent())
+                .feature("mark-kind-near", here.isEmpty())
+                .feature("mark-spread")
+                .feature("mark-last", date.to() >= moment.clause().size() - 1);
+        place(finding, tire ? "tire" : kind.orElseThrow(), moment);
+        found.add(finding);
+    }
+
     /** "3C14, three C one four": read out twice, it is one code. */
     private static String once(String text) {
         int half = text.length() / 2;
@@ -77,8 +118,8 @@ final class MarkRule implements Rule {
         boolean onThePlate = Set.of("dash", "windshield", "cowl").contains(zone)
                 || zone.startsWith("a-pillar")
                 || zone.startsWith("b-pillar")
-                || zone.startsWith("door-jamb");
-        if (kind.equals("vin") && (!named || onThePlate) || kind.equals("plate") && !named) {
+                || zone.startsWith("door");
+        if ((kind.equals("vin") || kind.equals("plate")) && (!named || onThePlate)) {
             finding.zones(List.of(new ZoneId("identity-papers"))).feature("mark-place-by-kind");
         } else if (kind.equals("tire") && !zone.startsWith("wheel") && !zone.startsWith("spare")) {
             finding.zones(Stream.of("wheel-front-left", "wheel-front-right", "wheel-rear-left", "wheel-rear-right")

@@ -14,6 +14,7 @@ import quarterlight.words.clause.Moment;
 import quarterlight.words.clause.Rule;
 import quarterlight.words.clause.SpokenContext;
 import quarterlight.words.lexicon.TermKind;
+import quarterlight.words.place.PlaceSource;
 import quarterlight.words.text.Clause;
 import quarterlight.words.text.SpokenNumber;
 import quarterlight.words.text.Token;
@@ -41,6 +42,7 @@ final class ThicknessRule implements Rule {
     private static final double MAX_MIL = 90;
     private static final double MIN_UM = 25;
     private static final double MAX_UM = 3000;
+    private static final double NEAR = 1.6;
     /** Without a unit, a number above this is in micrometers. */
     private static final double MIL_AT_MOST = 45;
 
@@ -104,10 +106,23 @@ final class ThicknessRule implements Rule {
                 }
                 number = number(clause, i, um);
             }
-            groups.add(new Group(values, from, end));
+            groups.add(new Group(values(clause, values, from, end), from, end));
             i = Math.max(end, from + 1);
         }
         return groups;
+    }
+
+    /** "three to four hundred" are hundreds both; "a dozen, four to five" are a dozen readings. */
+    private static List<Double> values(Clause clause, List<Double> said, int from, int end) {
+        double last = said.get(said.size() - 1);
+        if (said.size() == 2 && clause.word(end - 1).equals("hundred") && said.get(0) < 10 && last >= 100) {
+            return List.of(said.get(0) * 100, last);
+        }
+        boolean dozen = said.size() > 2
+                && said.get(0) == 12
+                && (clause.word(from).equals("dozen") || clause.word(from + 1).equals("dozen"))
+                && said.stream().skip(1).noneMatch(value -> value > 12);
+        return dozen ? said.subList(1, said.size()) : said;
     }
 
     private static java.util.function.Predicate<quarterlight.words.lexicon.Mention> unitAt(int i) {
@@ -201,7 +216,42 @@ final class ThicknessRule implements Rule {
         if (groups > 1) {
             finding.words = clause.shown();
         }
-        found.add(finding);
+        if (!goesOn(moment, finding, lowUm, highUm, found)) {
+            found.add(finding);
+        }
+    }
+
+    /** "640, 700, oh my, 880": readings of one place in one sentence that lie near each other are one range. */
+    private static boolean goesOn(
+            Moment moment, DraftBuilder finding, double lowUm, double highUm, List<DraftBuilder> found) {
+        DraftBuilder last = null;
+        for (DraftBuilder f : found) {
+            last = f.what == DraftKind.THICKNESS ? f : last;
+        }
+        if (last == null
+                || last.index == moment.index()
+                || moment.index() - last.index > 2
+                || last.clause.sentence() != moment.clause().sentence()
+                || !last.clause.source().equals(moment.clause().source())
+                || !last.zones.equals(finding.zones)
+                || moment.place().how() != PlaceSource.CARRIED
+                || last.facet(Facet.LOW_UM).isEmpty()
+                || !last.facet(Facet.UNIT).equals(finding.facet(Facet.UNIT))) {
+            return false;
+        }
+        double low = Math.min(lowUm, Double.parseDouble(last.facet(Facet.LOW_UM)));
+        double high = Math.max(highUm, Double.parseDouble(last.facet(Facet.HIGH_UM)));
+        if (high > NEAR * low) {
+            return false;
+        }
+        double each = finding.facet(Facet.UNIT).equals("um") ? 1 : 25.4;
+        last.with(Facet.LOW_UM, number(low))
+                .with(Facet.HIGH_UM, number(high))
+                .with(Facet.VALUE, low == high ? number(low / each) : number(low / each) + "-" + number(high / each))
+                .through(List.of(moment))
+                .feature("thickness-several");
+        finding.reasons().forEach(last::because);
+        return true;
     }
 
     /** A letter by itself makes a code of the numbers beside it. */
@@ -211,7 +261,8 @@ final class ThicknessRule implements Rule {
 
     private static boolean unmeasured(Moment moment) {
         return moment.place().zones().stream()
-                .anyMatch(zone -> UNMEASURED.stream().anyMatch(zone.value()::startsWith));
+                .anyMatch(zone -> !zone.value().equals("engine-lid")
+                        && UNMEASURED.stream().anyMatch(zone.value()::startsWith));
     }
 
     /** Little else is said in the clause than the place and the numbers. */

@@ -2,8 +2,10 @@ package quarterlight.words.rule;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import quarterlight.words.DraftKind;
 import quarterlight.words.Facet;
 import quarterlight.words.clause.DraftBuilder;
@@ -13,7 +15,6 @@ import quarterlight.words.clause.Rule;
 import quarterlight.words.lexicon.Mention;
 import quarterlight.words.lexicon.TermKind;
 import quarterlight.words.text.Clause;
-import quarterlight.words.text.SpokenNumber;
 import quarterlight.words.text.WordSet;
 
 /** Functions and how they behaved: the function is named, the outcome stands in the same clause or in the next of the sentence. */
@@ -28,6 +29,19 @@ final class TrialRule implements Rule {
             TermKind.NOTFITTED,
             TermKind.BYPASSED,
             TermKind.CONDITION);
+    private static final Set<String> VOLTS = Set.of("Battery at rest", "Charging");
+    private static final Map<String, String> WHEELS = Map.of(
+            "wheel-front-left",
+            "Tread, left front",
+            "wheel-front-right",
+            "Tread, right front",
+            "wheel-rear-left",
+            "Tread, left rear",
+            "wheel-rear-right",
+            "Tread, right rear");
+    private static final int LATELY = 3;
+    private static final double LATELY_S = 15;
+
     /** "Horn? Nothing.": an answer of so few words belongs to the question. */
     private static final int MAX_ANSWER = 3;
 
@@ -87,15 +101,15 @@ final class TrialRule implements Rule {
                 used.add(m);
             });
         }
-        Optional<String> said = outcome.result(item.value());
+        String name = meant(moment, item);
+        Optional<String> said = outcome.result(name);
         String result = said.orElse("works");
         DraftBuilder finding = new DraftBuilder(DraftKind.TRIAL, moment)
-                .with(Facet.ITEM, item.value())
+                .with(Facet.ITEM, name)
                 .with(Facet.RESULT, result)
-                .from(item, "function " + item.value() + ": " + result)
+                .from(item, "function " + name + ": " + result)
                 .through(used)
-                .feature("trial-"
-                        + item.value().toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z]+", "-"))
+                .feature("trial-" + name.toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z]+", "-"))
                 .feature("trial-result-" + result.replace(' ', '-'))
                 .feature("trial-without-outcome", said.isEmpty())
                 .feature("trial-outcome-later", alone && said.isPresent())
@@ -105,8 +119,31 @@ final class TrialRule implements Rule {
                 .feature("trial-short", moment.clause().size() <= 5)
                 .feature("trial-first", item.from() <= 2);
         outcome.reasons().forEach(finding::because);
-        figure(moment, item).ifPresent(f -> finding.with(Facet.VALUE, f));
+        measured(moment, name).ifPresent(measure -> measure.note(finding.feature("trial-measured")));
         found.add(finding);
+    }
+
+    /** "fourteen one at idle" is what charges; "tread" at one wheel is that of this wheel. */
+    private static String meant(Moment moment, Mention item) {
+        Clause clause = moment.clause();
+        if (item.value().equals("Idles")
+                && SpokenMeasure.saysVolts(clause.tokens())
+                && Stream.concat(Stream.of(moment), moment.lately(LATELY, LATELY_S))
+                        .flatMap(m -> m.all(TermKind.ITEM))
+                        .anyMatch(other -> VOLTS.contains(other.value()))) {
+            return "Charging";
+        }
+        if (item.value().equals("Tread") && moment.place().zones().size() == 1) {
+            return WHEELS.getOrDefault(moment.place().zones().get(0).value(), item.value());
+        }
+        return item.value();
+    }
+
+    /** The figure in the clause, or in what is said next of the same function. */
+    private static Optional<SpokenMeasure> measured(Moment moment, String item) {
+        return Stream.concat(Stream.of(moment), moment.rest().stream())
+                .flatMap(m -> SpokenMeasure.of(item, m.clause().tokens()).stream())
+                .reduce(SpokenMeasure::and);
     }
 
     /** "lights, horn, wipers, none of that got tried". */
@@ -118,18 +155,6 @@ final class TrialRule implements Rule {
                 .filter(m -> m.clause().tokens().stream()
                         .anyMatch(t -> t.is("none", "any", "all", "those", "them", "either", "neither")))
                 .findFirst();
-    }
-
-    private static Optional<String> figure(Moment moment, Mention item) {
-        Clause clause = moment.clause();
-        for (int i = item.to(); i < clause.size(); i++) {
-            Optional<SpokenNumber> number = SpokenNumber.at(clause.tokens(), i);
-            if (number.isPresent() && !clause.word(i).equals("one")) {
-                double value = number.get().value();
-                return Optional.of(value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value));
-            }
-        }
-        return Optional.empty();
     }
 
     /** What was heard of an outcome so far. */

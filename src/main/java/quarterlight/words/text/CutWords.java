@@ -40,6 +40,16 @@ final class CutWords {
     static final Set<String> PREDICATES =
             WordSet.of("'s is was are were has have had got needs wants looks feels sounds goes gone does been");
 
+    /** Between figures these are part of a code or a reading. */
+    static final Set<String> CODED = WordSet.of("dash half hyphen microns mil mils quarter quarters thou ");
+
+    /** A side without its part may begin with these: "left one", "same side". */
+    static final Set<String> SIDE_HEADS = WordSet.of(
+            "both driver drivers far front left nearside offside other passenger passengers rear right same ");
+
+    /** Before a side these end a place: "on the right". */
+    static final Set<String> PLACING = WordSet.of("along down from on over round to ");
+
     static final Set<String> DETERMINERS =
             WordSet.of("the a an this that my his your its no all every these those 's each any her their both");
 

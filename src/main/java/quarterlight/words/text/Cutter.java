@@ -7,10 +7,12 @@ import static quarterlight.words.text.CutWords.JOINERS;
 import static quarterlight.words.text.CutWords.NAMING;
 import static quarterlight.words.text.CutWords.OPENERS;
 import static quarterlight.words.text.CutWords.PARTICLES;
+import static quarterlight.words.text.CutWords.PLACING;
 import static quarterlight.words.text.CutWords.PREDICATES;
 import static quarterlight.words.text.CutWords.PREPOSITIONS;
 import static quarterlight.words.text.CutWords.SAYING;
 import static quarterlight.words.text.CutWords.SIDES;
+import static quarterlight.words.text.CutWords.SIDE_HEADS;
 import static quarterlight.words.text.CutWords.SUBJECTS;
 import static quarterlight.words.text.CutWords.VERBS;
 
@@ -50,20 +52,26 @@ record Cutter(
     }
 
     boolean cuts(int start, int i) {
-        if (inside.get(i)) {
+        String word = tokens.get(i).word();
+        if (inside.get(i) || word.equals("'s")) {
             return false;
         }
         Token before = tokens.get(i - 1);
-        String word = tokens.get(i).word();
         if (before.stop() == Punctuation.COMMA) {
-            return !joinsNumbers(i);
+            return !Figures.joined(tokens, i) && !SpokenDate.goesOn(tokens, i);
+        }
+        if (numberAt(i - 1) && PREPOSITIONS.contains(word) && begins(i, TermKind.ITEM)) {
+            return false;
         }
         if (JOINERS.contains(word)) {
             return true;
         }
+        if (word.equals("no") && named(start, i) && !attached(i) && partAt(i + 1)) {
+            return true;
+        }
         boolean said = said(start, i) || predicated(start, i);
         if (word.equals("and") || word.equals("or")) {
-            return said && !numberAt(i + 1) && !fractionAt(i + 1);
+            return said && !numberAt(i + 1) && !Figures.fraction(tokens, i + 1);
         }
         if (claimed(start, i)) {
             return false;
@@ -71,12 +79,13 @@ record Cutter(
         if (!said && !(named(start, i) && (!endsName(i) && startsPart(i) && subjectAt(i) || headsSide(i)))) {
             return false;
         }
-        if (byStart.getOrDefault(i, List.of()).stream().anyMatch(m -> m.kind() == TermKind.WITHDRAW)) {
+        if (begins(i, TermKind.WITHDRAW)) {
             return true;
         }
         if (numberAt(i)
-                && numberAt(i + 1)
-                && !codeLike(i - 1)
+                && (numberAt(i + 1)
+                        || i + 1 < tokens.size() && tokens.get(i + 1).is("point"))
+                && !Figures.coded(tokens, i - 1)
                 && !attached(i)
                 && named(start, i)
                 && !marked(start, i)) {
@@ -95,7 +104,7 @@ record Cutter(
                 && CutWords.verbLike(tokens.get(i - 1).word())) {
             return false;
         }
-        return startsPart(i) || startsSide(i);
+        return startsPart(i) || startsSide(i) || headsSide(i);
     }
 
     /** A pronoun that is the object of what stands before it, or the subject of a clause that a conjunction has opened. */
@@ -173,12 +182,25 @@ record Cutter(
 
     /** "passenger side now": the walk goes on at another side. */
     private boolean headsSide(int i) {
-        return i + 2 < tokens.size()
-                && tokens.get(i)
-                        .is("driver", "driver's", "drivers", "passenger", "passengers", "left", "right", "other")
-                && tokens.get(i + 1).is("side")
-                && OPENERS.contains(tokens.get(i + 2).word())
+        boolean bare = tokens.get(i).is("nearside", "offside")
+                && i + 1 < tokens.size()
+                && OPENERS.contains(tokens.get(i + 1).word())
                 && !attached(i);
+        return bare
+                || i + 2 < tokens.size()
+                        && tokens.get(i)
+                                .is(
+                                        "driver",
+                                        "driver's",
+                                        "drivers",
+                                        "passenger",
+                                        "passengers",
+                                        "left",
+                                        "right",
+                                        "other")
+                        && tokens.get(i + 1).is("side")
+                        && OPENERS.contains(tokens.get(i + 2).word())
+                        && !attached(i);
     }
 
     /** "under the hood the block ...": another region of the walk begins. */
@@ -188,6 +210,14 @@ record Cutter(
                 .anyMatch(m -> DETERMINERS.contains(tokens.get(m.to()).word())
                         || SUBJECTS.contains(tokens.get(m.to()).word())
                         || byStart.getOrDefault(m.to(), List.of()).stream().anyMatch(o -> o.kind() == TermKind.PART));
+    }
+
+    private boolean partAt(int i) {
+        return begins(i, TermKind.PART);
+    }
+
+    private boolean begins(int i, TermKind kind) {
+        return byStart.getOrDefault(i, List.of()).stream().anyMatch(m -> m.kind() == kind);
     }
 
     private boolean marked(int start, int i) {
@@ -200,11 +230,6 @@ record Cutter(
         return false;
     }
 
-    /** "the tail lamp's lens": a part that belongs to the part before. */
-    private boolean endsPart(int i) {
-        return byStart.getOrDefault(i, List.of()).stream().anyMatch(m -> m.kind() == TermKind.PART);
-    }
-
     /** The word before belongs to what begins here: an article, a side, a preposition, a subject with its verb. */
     private boolean attached(int i) {
         Token before = tokens.get(i - 1);
@@ -213,7 +238,7 @@ record Cutter(
         if (last.equals("and") || last.equals("or") || JOINERS.contains(last) || VERBS.contains(last)) {
             return true;
         }
-        if (last.equals("'s") && byEnd.contains(i) && endsPart(i)) {
+        if (last.equals("'s") && byEnd.contains(i) && partAt(i)) {
             return !punctuated ? false : tokens.get(i - 1).stop() == Punctuation.NONE;
         }
         if (last.equals("side") || last.equals("sides")) {
@@ -230,7 +255,8 @@ record Cutter(
         }
         if (SIDES.contains(last)) {
             return !(DETERMINERS.contains(ahead)
-                    && PREPOSITIONS.contains(i > 2 ? tokens.get(i - 3).word() : ""));
+                    && PLACING.contains(i > 2 ? tokens.get(i - 3).word() : "")
+                    && predicateFollows(i));
         }
         if (ADJECTIVES.contains(last)) {
             return DETERMINERS.contains(ahead) || SIDES.contains(ahead) || PREPOSITIONS.contains(ahead);
@@ -246,6 +272,15 @@ record Cutter(
                         || last.equals("you") && PREPOSITIONS.contains(ahead)
                         || (last.equals("this") || last.equals("that")) && PREPOSITIONS.contains(ahead);
         return SUBJECTS.contains(last) && !object;
+    }
+
+    /** "on the right | fender is dented" against "look at the right rocker": behind the name something is said of it. */
+    private boolean predicateFollows(int i) {
+        return byStart.getOrDefault(i, List.of()).stream()
+                .filter(m -> NAMING.contains(m.kind()) && m.to() < tokens.size())
+                .anyMatch(m -> PREDICATES.contains(tokens.get(m.to()).word())
+                        || numberAt(m.to())
+                        || byStart.getOrDefault(m.to(), List.of()).stream().anyMatch(o -> SAYING.contains(o.kind())));
     }
 
     /** "on the driver's side" is over; in "driver's side rocker" the part still follows. */
@@ -272,21 +307,7 @@ record Cutter(
         if (k == i + 1 && side.is("one", "other", "inner", "outer", "left", "right", "whole")) {
             return true;
         }
-        return side.is(
-                        "left",
-                        "right",
-                        "other",
-                        "far",
-                        "nearside",
-                        "offside",
-                        "passengers",
-                        "drivers",
-                        "front",
-                        "rear",
-                        "driver",
-                        "passenger",
-                        "same",
-                        "both")
+        return SIDE_HEADS.contains(side.word())
                 && after.is(
                         "one", "side", "ones", "'s", "left", "right", "is", "front", "rear", "of", "corner", "gone",
                         "isn't", "has", "looks", "was", "i", "can't", "good");
@@ -298,12 +319,6 @@ record Cutter(
                 || tokens.get(start).is("the")
                         && start + 1 < tokens.size()
                         && SIDES.contains(tokens.get(start + 1).word());
-    }
-
-    private boolean fractionAt(int i) {
-        String word = i < tokens.size() ? tokens.get(i).word() : "";
-        String next = i + 1 < tokens.size() ? tokens.get(i + 1).word() : "";
-        return word.equals("half") || word.equals("a") && (next.equals("half") || next.equals("quarter"));
     }
 
     private boolean claimed(int start, int i) {
@@ -359,38 +374,7 @@ record Cutter(
         return false;
     }
 
-    private boolean joinsNumbers(int i) {
-        return codeLike(i - 1)
-                && (codeLike(i) || codeLike(i + 1) && tokens.get(i).is("about", "maybe", "then", "and", "dash", "to"));
-    }
-
-    private boolean codeLike(int i) {
-        if (i > 1
-                && i < tokens.size()
-                && tokens.get(i - 1).is("in")
-                && tokens.get(i - 2).is("as")) {
-            return true;
-        }
-        return numberAt(i)
-                || i >= 0
-                        && i < tokens.size()
-                        && (tokens.get(i).word().length() == 1 && !tokens.get(i).is("a", "i")
-                                || tokens.get(i)
-                                        .is(
-                                                "dash",
-                                                "half",
-                                                "quarter",
-                                                "quarters",
-                                                "hyphen",
-                                                "mils",
-                                                "microns",
-                                                "mil",
-                                                "thou"));
-    }
-
     private boolean numberAt(int i) {
-        return i >= 0
-                && i < tokens.size()
-                && SpokenNumber.isNumberWord(tokens.get(i).word());
+        return Figures.at(tokens, i);
     }
 }

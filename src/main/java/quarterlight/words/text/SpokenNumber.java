@@ -73,7 +73,7 @@ public record SpokenNumber(double value, int length) {
                 && plain.get().length() == 1
                 && plain.get().value() >= 1
                 && plain.get().value() <= 9;
-        if (!digit || from + 1 >= tokens.size()) {
+        if (!digit || from + 1 >= tokens.size() || tokens.get(from).stop() != Punctuation.NONE) {
             return plain;
         }
         double first = plain.get().value() * 100;
@@ -83,10 +83,23 @@ public record SpokenNumber(double value, int length) {
                     .map(n -> new SpokenNumber(first + n.value(), 2 + n.length()))
                     .or(() -> plain);
         }
-        Optional<SpokenNumber> rest = at(tokens, from + 1);
+        Optional<SpokenNumber> rest = belowHundred(tokens, from + 1);
         return rest.filter(n -> n.value() >= 10 && n.value() < 100)
                 .map(n -> new SpokenNumber(first + n.value(), 1 + n.length()))
                 .or(() -> plain);
+    }
+
+    /** In "one forty one thirty" the second "one" begins the next hundred. */
+    private static Optional<SpokenNumber> belowHundred(List<Token> tokens, int from) {
+        Optional<SpokenNumber> all = at(tokens, from);
+        boolean split = all.filter(n -> n.length() == 2).isPresent()
+                && tokens.get(from + 1).is("one")
+                && from + 2 < tokens.size()
+                && small(tokens.get(from + 2).word()).filter(n -> n >= 10).isPresent();
+        boolean next = from + 2 < tokens.size()
+                && tokens.get(from + 2).is("hundred")
+                && small(tokens.get(from).word()).filter(n -> n >= 10).isPresent();
+        return split || next ? at(tokens.subList(0, from + 1), from) : all;
     }
 
     /** The number that begins at a token, if one does. */
@@ -173,7 +186,7 @@ public record SpokenNumber(double value, int length) {
         private double whole() {
             int first = WORDS.get(word(i));
             i++;
-            if (first >= 20 && first % 10 == 0) {
+            if (first >= 20 && first % 10 == 0 && goesOn()) {
                 Integer unit = WORDS.get(word(i));
                 if (unit != null && unit > 0 && unit < 10) {
                     i++;
@@ -181,6 +194,11 @@ public record SpokenNumber(double value, int length) {
                 }
             }
             return whole(first);
+        }
+
+        /** No comma stands behind the last word: "forty, one thirty-eight" are two numbers. */
+        private boolean goesOn() {
+            return tokens.get(i - 1).stop() == Punctuation.NONE;
         }
 
         private double whole(double first) {

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterlight.car.ZoneId;
@@ -24,6 +25,8 @@ import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.pin.Recorded;
+import quarterlight.visit.reading.GaugeMoment;
+import quarterlight.visit.reading.GaugeSurface;
 import quarterlight.visit.reading.GaugeValue;
 import quarterlight.visit.row.RecordKind;
 import quarterlight.visit.statement.Condition;
@@ -162,14 +165,14 @@ class ListenVerbTest {
         String visit = visit(bench);
         bench.run("words", visit, bench.file("walk.vtt", WALK)).done();
         Map<String, String> ids = likeliest(bench, visit);
-        List<String> kinds =
-                List.of("statement", "sign", "thickness", "trial", "mark", "claim", "odometer", "not-looked-at");
+        List<String> kinds = List.of(
+                "statement", "sign", "thickness", "trial", "mark", "claim", "odometer", "not-looked-at", "gauge");
         assertThat(ids.keySet()).containsAll(kinds);
         String keep = String.join(",", kinds.stream().map(ids::get).toList());
         int before = edits(visit);
         JsonNode kept =
                 bench.run("listen", visit, "--keep", keep, "--json").done().json();
-        assertThat(kept.get("kept")).hasSize(8);
+        assertThat(kept.get("kept")).hasSize(9);
         assertThat(edits(visit)).isEqualTo(before + 1);
 
         VisitRecord record = record(visit);
@@ -198,6 +201,13 @@ class ListenVerbTest {
         assertThat(record.marks().get(0).value().text()).isEqualTo("C712");
         assertThat(record.claims().get(0).value().by().word()).isEqualTo("seller");
         assertThat(record.odometer().get(0).value().figure()).isEqualByComparingTo("61400");
+        assertThat(record.gaugeChecks()).singleElement().satisfies(row -> {
+            assertThat(row.value().when()).isEqualTo(GaugeMoment.AFTER);
+            assertThat(row.value().on()).isEqualTo(GaugeSurface.SHIM);
+            assertThat(row.value().nominal().typed()).isEqualByComparingTo("5");
+            assertThat(row.value().shown().typed()).isEqualByComparingTo("5.1");
+            assertThat(row.value().note().orElseThrow()).contains("(0:55)");
+        });
 
         assertThat(drafts(bench, visit))
                 .filteredOn(draft -> draft.get("kept").asBoolean())
@@ -206,8 +216,31 @@ class ListenVerbTest {
                         kinds.stream().map(ids::get).toList());
         String state = bench.state(visit);
         assertThat(bench.run("listen", visit, "--keep", keep).done().out())
-                .contains("0 drafts kept", "8 were kept before");
+                .contains("0 drafts kept", "9 were kept before");
         assertThat(bench.state(visit)).isEqualTo(state);
+    }
+
+    @Test
+    void aMeasuredFigureIsKeptWithTheUnitThatWasSaid() throws Exception {
+        Bench bench = bench();
+        String visit = visit(bench);
+        bench.run(
+                        "words",
+                        visit,
+                        bench.file(
+                                "walk.txt",
+                                "[0:03] Battery, twelve point four at rest.\n[0:09] Left front tread is five thirty-seconds.\n"))
+                .done();
+        String ids = drafts(bench, visit).stream()
+                .filter(draft -> draft.get("what").asText().equals("trial"))
+                .map(draft -> draft.get("id").asText())
+                .collect(Collectors.joining(","));
+        bench.run("listen", visit, "--keep", ids).done();
+        assertThat(record(visit).trials().stream().map(row -> row.value()))
+                .extracting(trial -> trial.item() + ": " + trial.result().word() + " "
+                        + trial.value().orElseThrow().toPlainString() + " "
+                        + trial.unit().orElseThrow())
+                .containsExactly("Battery at rest: measured 12.4 V", "Tread, left front: measured 5 1/32 in");
     }
 
     @Test
@@ -255,7 +288,7 @@ class ListenVerbTest {
                                 """
                                 [0:03] The hood is dented.
                                 [0:09] No, hang on, scratch that.
-                                [0:20] Gauge check, five mil shim shows five point one.
+                                [0:20] Gauge check, all 3 shims are fine.
                                 [0:30] The horn works.
                                 """))
                 .done();
@@ -272,7 +305,7 @@ class ListenVerbTest {
         bench.run("listen", visit, "--keep", ids.get("trial") + "," + withdrawn)
                 .complains(Exit.UNUSABLE, withdrawn, "taken back");
         bench.run("listen", visit, "--keep", ids.get("trial") + "," + ids.get("gauge"))
-                .complains(Exit.UNUSABLE, ids.get("gauge"), "gauge check");
+                .complains(Exit.UNUSABLE, ids.get("gauge"), "what the gauge was laid on and what it showed");
         bench.run("listen", visit, "--keep", ",").complains(Exit.UNUSABLE, "names no draft");
         assertThat(bench.state(visit)).isEqualTo(before);
         bench.run("listen", visit, "--keep", ids.get("trial")).done();

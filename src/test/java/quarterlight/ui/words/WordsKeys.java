@@ -5,9 +5,11 @@ import java.awt.Container;
 import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.KeyListener;
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.function.UnaryOperator;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.JTable;
@@ -27,8 +29,18 @@ final class WordsKeys implements AutoCloseable {
     private int keys;
 
     WordsKeys(OpenedVisit opened) throws Exception {
+        this(opened, last -> last);
+    }
+
+    /**
+     * The station of a visit.
+     *
+     * @param model what is answered where the model of a recognizer is asked for
+     */
+    WordsKeys(OpenedVisit opened, UnaryOperator<Optional<Path>> model) throws Exception {
         this.opened = opened;
-        screen = OpenedVisit.asked(() -> new WordsScreen(opened.parts(), opened.visit(), Optional::empty));
+        screen = OpenedVisit.asked(
+                () -> new WordsScreen(opened.parts(), opened.visit(), Optional::empty, Optional.of(model)));
         SwingUtilities.invokeAndWait(() -> {
             screen.shown();
             opened.visit().tellAll();
