@@ -26,8 +26,7 @@ final class ShortcutsDialog {
     }
 
     void show() {
-        JPanel sheet = new JPanel(
-                new MigLayout("insets 16, gap 8 2, wrap 2", "[" + Look.px(180) + "!][" + Look.px(300) + "!]"));
+        JPanel sheet = new JPanel(new MigLayout("insets 16, gap 8 2, wrap 2", "[180!][300!]"));
         section(sheet, texts.get("keys.window"), window.actions().all());
         diagram(sheet);
         window.bench().ifPresent(bench -> section(sheet, texts.get("menu.picture"), bench.pictureCommands()));

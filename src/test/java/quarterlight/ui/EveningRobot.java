@@ -27,7 +27,8 @@ import quarterlight.visit.photo.PhotoId;
 
 /**
  * A trained hand at the real window, whose keys are counted as they are pressed: a key held with Ctrl, Alt or Shift counts as one. It knows where
- * each photo was taken, takes a suggestion by its digit where the list has it, and else types initials until the finder has it.
+ * each photo was taken, takes a suggestion by its digit where the list has it, and else types initials until the finder has it. Keys that repeat
+ * by themselves would be counted: {@code xset r off} on a display that other work keeps busy.
  */
 abstract class EveningRobot extends DeskRobot {
     private static final Set<Integer> HELD =
@@ -127,17 +128,21 @@ abstract class EveningRobot extends DeskRobot {
             done.add(photo);
         }
         until("all are pinned", () -> held().pins().size() >= places.size());
+        told("photo", places.size(), keys());
+        reporter.publishEntry("photos by one digit", digits + " of " + places.size());
         Map<PhotoId, ZoneId> pinned = held().pins().stream()
                 .collect(Collectors.toMap(
                         row -> row.value().photo(), row -> row.value().zone(), (a, b) -> a));
         assertThat(pinned).as("each where it was taken").isEqualTo(places);
-        reporter.publishEntry("photos by one digit", digits + " of " + places.size());
     }
 
     /** @return 1 if a suggestion had it */
     private int pin(ZoneId zone) {
-        robot.waitForIdle();
-        Pause.pause(LOOK_MS);
+        // the list stands still before a hand takes from it
+        for (String before = ""; !before.equals(offered()); ) {
+            before = offered();
+            Pause.pause(LOOK_MS);
+        }
         int row = rowOf(zone);
         if (row > 0) {
             press(KeyEvent.VK_0 + row);
@@ -153,6 +158,19 @@ abstract class EveningRobot extends DeskRobot {
         assertThat(row).as(zone + " is found by " + letters).isPositive();
         press(KeyEvent.VK_0 + row);
         return 0;
+    }
+
+    /** What the five rows say, one below the other. */
+    private String offered() {
+        robot.waitForIdle();
+        return GuiActionRunner.execute(
+                () -> robot
+                        .finder()
+                        .findAll(c -> c.getName() != null && c.getName().startsWith("photos-row-") && c.isShowing())
+                        .stream()
+                        .map(c -> c.getAccessibleContext().getAccessibleName())
+                        .sorted()
+                        .collect(Collectors.joining("\n")));
     }
 
     /** Which of the five rows offers a zone, from 1; 0 if none does. */

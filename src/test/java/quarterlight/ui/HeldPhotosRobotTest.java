@@ -42,7 +42,6 @@ class HeldPhotosRobotTest extends EveningRobot {
             places.put(order.get(i), walk.get(i).zone());
         }
         pinAll(places);
-        told("held photo", places.size(), keys());
     }
 
     /** The photos as the sheet has them, stepped through once. */

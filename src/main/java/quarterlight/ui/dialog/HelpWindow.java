@@ -97,8 +97,7 @@ public final class HelpWindow {
         search.putClientProperty("JTextField.placeholderText", parts.texts().get("help.search"));
         Look.named(search, parts.texts().get("help.search"));
         search.addActionListener(e -> find(pane, search.getText()));
-        JPanel left =
-                new JPanel(new MigLayout("insets 8, wrap 1, fill", "[" + Look.px(180) + "!,fill]", "[][grow,fill]"));
+        JPanel left = new JPanel(new MigLayout("insets 8, wrap 1, fill", "[180!,fill]", "[][grow,fill]"));
         left.add(search);
         left.add(new JScrollPane(contents));
         JDialog dialog = new JDialog(owner, parts.texts().get("help.title"), false);

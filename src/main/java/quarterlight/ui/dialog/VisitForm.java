@@ -80,9 +80,8 @@ public final class VisitForm {
     }
 
     private JPanel form(Map<String, String> values) {
-        JPanel form = new JPanel(new MigLayout(
-                "insets 16, gapx 8, gapy 6, wrap 4",
-                "[right][" + Look.px(230) + "!,fill]24[right][" + Look.px(230) + "!,fill]"));
+        JPanel form = new JPanel(
+                new MigLayout("insets 16, gapx 8, gapy 6, wrap 4", "[right][230!,fill]24[right][230!,fill]"));
         section(form, "form.car", Section.CAR, values);
         section(form, "form.size", Section.SIZE, values);
         section(form, "form.visit", Section.VISIT, values);

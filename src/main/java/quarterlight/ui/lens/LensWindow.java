@@ -87,8 +87,8 @@ public final class LensWindow {
     }
 
     private JPanel content() {
-        JPanel content = new JPanel(new MigLayout(
-                "insets 12, gap 8 6", "[" + Look.px(LIST_PX) + "!,fill][grow,fill,0::]", "[][grow,fill][]"));
+        JPanel content = new JPanel(
+                new MigLayout("insets 12, gap 8 6", "[" + LIST_PX + "!,fill][grow,fill,0::]", "[][grow,fill][]"));
         content.add(title, "span, wmin 0, wrap");
         JScrollPane grounds =
                 new JScrollPane(list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);

@@ -1,2 +1,5 @@
-/** Signs taken down in one pass. */
+/**
+ * Signs taken down in one pass.
+ * <p>Decided in docs/decisions: 0278.
+ */
 package quarterlight.ui.gauge.sign;

@@ -22,6 +22,8 @@ public final class WordOffer {
     private final JTextField field;
     private final Supplier<List<String>> words;
     private final JLabel label = Look.secondary(new JLabel());
+    private String typed = "";
+    private String taken = "";
 
     private WordOffer(JTextField field, Supplier<List<String>> words) {
         this.field = field;
@@ -52,20 +54,39 @@ public final class WordOffer {
         field.getActionMap().put("take-offer", new AbstractAction() {
             @Override
             public void actionPerformed(ActionEvent e) {
-                offer.found().ifPresent(field::setText);
+                offer.take();
             }
         });
     }
 
-    /** The word offered for what stands in the field. */
+    /** Takes the word offered; once more the next one that begins with what was typed, after the last the first. */
+    private void take() {
+        String there = field.getText();
+        if (!there.equals(taken)) {
+            typed = there;
+        }
+        List<String> all = beginningWith(typed);
+        if (!all.isEmpty()) {
+            taken = all.get((all.indexOf(there) + 1) % all.size());
+            field.setText(taken);
+        }
+    }
+
+    /** The word offered for what stands in the field: the next one where the one that stands there was taken. */
     private Optional<String> found() {
-        String typed = field.getText().strip().toLowerCase(Locale.ROOT);
-        return typed.length() < LEAST
-                ? Optional.empty()
+        String there = field.getText();
+        List<String> all = beginningWith(there.equals(taken) ? typed : there);
+        return all.stream().skip(all.indexOf(there) + 1L).findFirst();
+    }
+
+    private List<String> beginningWith(String letters) {
+        String begun = letters.strip().toLowerCase(Locale.ROOT);
+        return begun.length() < LEAST
+                ? List.of()
                 : words.get().stream()
-                        .filter(word -> word.length() > typed.length()
-                                && word.toLowerCase(Locale.ROOT).startsWith(typed))
-                        .findFirst();
+                        .filter(word -> word.length() > begun.length()
+                                && word.toLowerCase(Locale.ROOT).startsWith(begun))
+                        .toList();
     }
 
     private void show() {
