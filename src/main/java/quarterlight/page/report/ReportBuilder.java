@@ -152,7 +152,7 @@ final class ReportBuilder {
                 selection.full() ? PhotoIndex.of(car, shots) : List.of(),
                 List.of(),
                 MethodTexts.sources());
-        return content.withGlossary(Glossary.of(content.toString()));
+        return content.withGlossary(Glossary.of(content));
     }
 
     /** The zones by how much is to be said of them. */

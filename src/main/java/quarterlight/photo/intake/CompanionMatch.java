@@ -15,8 +15,8 @@ import quarterlight.visit.photo.MediaKind;
  * walk.en.vtt about walk.mp4. Of several files that bear the name the first in order counts.
  */
 final class CompanionMatch {
-    private final Map<Key, Path> pictures = new HashMap<>();
-    private final Map<Key, Path> spoken = new HashMap<>();
+    private final Map<Map.Entry<Optional<Path>, String>, Path> pictures = new HashMap<>();
+    private final Map<Map.Entry<Optional<Path>, String>, Path> spoken = new HashMap<>();
 
     CompanionMatch(List<Found> media) {
         for (Found found : media) {
@@ -31,16 +31,14 @@ final class CompanionMatch {
     }
 
     /** A name within a folder, which need not be one that this computer's setting for file names can write. */
-    private record Key(Optional<Path> folder, String name) {
-        static Key beside(Path file, String name) {
-            return new Key(Optional.ofNullable(file.getParent()), name);
-        }
+    private static Map.Entry<Optional<Path>, String> beside(Path file, String name) {
+        return Map.entry(Optional.ofNullable(file.getParent()), name);
     }
 
-    private static void put(Map<Key, Path> files, Path file) {
+    private static void put(Map<Map.Entry<Optional<Path>, String>, Path> files, Path file) {
         String name = name(file);
-        files.putIfAbsent(Key.beside(file, name), file);
-        files.putIfAbsent(Key.beside(file, stem(name)), file);
+        files.putIfAbsent(beside(file, name), file);
+        files.putIfAbsent(beside(file, stem(name)), file);
     }
 
     /** Whether files of a format lie beside others. */
@@ -49,10 +47,10 @@ final class CompanionMatch {
     }
 
     Optional<Path> of(Found found) {
-        Map<Key, Path> files = found.type().kind() == MediaKind.WORDS ? spoken : pictures;
+        Map<Map.Entry<Optional<Path>, String>, Path> files = found.type().kind() == MediaKind.WORDS ? spoken : pictures;
         String name = stem(name(found.file()));
-        return Optional.ofNullable(files.get(Key.beside(found.file(), name)))
-                .or(() -> Optional.ofNullable(files.get(Key.beside(found.file(), stem(name)))));
+        return Optional.ofNullable(files.get(beside(found.file(), name)))
+                .or(() -> Optional.ofNullable(files.get(beside(found.file(), stem(name)))));
     }
 
     private static String name(Path file) {

@@ -42,6 +42,21 @@ public record FolderScan(List<Found> media, List<Path> notPhotos, List<Refusal> 
         public Found(Path file, MediaType type) {
             this(file, type, Optional.empty(), Optional.empty());
         }
+
+        /** Written out, as is {@link #hashCode}: every intake asks, and the Java machine would first have to make a comparison of records. */
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Found found
+                    && file.equals(found.file)
+                    && type == found.type
+                    && beside.equals(found.beside)
+                    && about.equals(found.about);
+        }
+
+        @Override
+        public int hashCode() {
+            return file.hashCode();
+        }
     }
 
     public FolderScan {

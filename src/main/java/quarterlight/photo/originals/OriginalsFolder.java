@@ -110,7 +110,7 @@ public final class OriginalsFolder {
         if (!Digests.of(unfinished).equals(sha256) || Files.size(unfinished) != bytes) {
             throw new OriginalNotKept(source, "the copy read back is not the same; check the disk of the visit");
         }
-        boolean same = before.equals(stateOf(source))
+        boolean same = before.sameAs(stateOf(source))
                 && bytes == before.bytes()
                 && (!before.isFresh(unfinished) || sha256.equals(digestOf(source)));
         return same ? Optional.of(new Copy(unfinished, nameOf(source), sha256, bytes)) : Optional.empty();

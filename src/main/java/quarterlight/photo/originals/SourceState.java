@@ -34,6 +34,13 @@ record SourceState(long bytes, FileTime modified, FileTime changed, String key) 
         }
     }
 
+    boolean sameAs(SourceState other) {
+        return bytes == other.bytes
+                && modified.equals(other.modified)
+                && changed.equals(other.changed)
+                && key.equals(other.key);
+    }
+
     /** Whether it was written to so shortly before another file was made that a further change could bear the same time. */
     boolean isFresh(Path madeAfterwards) throws IOException {
         FileTime now = Files.getLastModifiedTime(madeAfterwards);

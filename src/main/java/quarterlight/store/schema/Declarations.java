@@ -13,16 +13,17 @@ import quarterlight.store.takeover.Declared;
  * @param tables in alphabetical order
  */
 public record Declarations(Declared declared, List<String> tables) {
-    private static final Map<Schema, Declarations> KNOWN = new ConcurrentHashMap<>();
+    /** By the steps: a list of texts is compared sooner than a record, whose comparison the Java machine first has to make. */
+    private static final Map<List<String>, Declarations> KNOWN = new ConcurrentHashMap<>();
 
     public static Declarations of(Schema schema) throws SQLException {
-        Declarations known = KNOWN.get(schema);
+        Declarations known = KNOWN.get(schema.steps());
         if (known == null) {
             try (Connection connection = Database.openInMemory()) {
                 schema.apply(connection);
                 known = new Declarations(Declared.of(connection), UndoJournal.tables(connection));
             }
-            KNOWN.put(schema, known);
+            KNOWN.put(schema.steps(), known);
         }
         return known;
     }

@@ -27,6 +27,15 @@ public record Declared(Map<String, Item> items) {
      * @param plain whether it is a table that lies in the file itself
      */
     public record Item(String type, String name, String table, String sql, boolean plain) {
+        /** Part by part: each opening asks, and the Java machine would first have to make a comparison of records. */
+        boolean sameAs(Item other) {
+            return plain == other.plain
+                    && type.equals(other.type)
+                    && name.equals(other.name)
+                    && table.equals(other.table)
+                    && sql.equals(other.sql);
+        }
+
         /** For people: {@code trigger "x"}. */
         String shown() {
             return type + " \"" + Declared.shown(name) + "\"";
@@ -58,7 +67,8 @@ public record Declared(Map<String, Item> items) {
 
     /** Whether both declare the same. */
     public boolean sameAs(Declared other) {
-        return items.equals(other.items);
+        return items.keySet().equals(other.items.keySet())
+                && items.entrySet().stream().allMatch(item -> item.getValue().sameAs(other.items.get(item.getKey())));
     }
 
     /** A table that lies in the file itself, no view and nothing that a module makes up. */

@@ -53,6 +53,11 @@ public final class ProblemDialogs implements Problems {
     }
 
     private void show(String sentence, int kind) {
+        JOptionPane.showMessageDialog(owner, scrolled(message(sentence)), texts.get("app.name"), kind);
+    }
+
+    /** As high as its wrapped lines: before it has a width, an area takes each paragraph for one line, and the button would be cut off below. */
+    static JTextArea message(String sentence) {
         JTextArea text = new JTextArea(sentence);
         text.setLineWrap(true);
         text.setWrapStyleWord(true);
@@ -60,7 +65,8 @@ public final class ProblemDialogs implements Problems {
         text.setOpaque(false);
         text.setColumns(48);
         text.setFont(new JLabel().getFont());
-        JOptionPane.showMessageDialog(owner, scrolled(text), texts.get("app.name"), kind);
+        text.setSize(text.getPreferredSize().width, Short.MAX_VALUE);
+        return text;
     }
 
     /** A long list is scrolled, so that the button stays on the screen. */

@@ -141,7 +141,7 @@ final class SigningKeyDialog {
         addField(form, after, "pages.key.after");
         addField(form, again, "pages.key.again");
         form.add(wrong, "span 2");
-        JButton keep = new JButton(texts.get("pages.key.keep"));
+        JButton keep = new JButton(texts.get(known.locked() ? "pages.key.keep" : "pages.key.first"));
         keep.setName("signing-keep");
         keep.addActionListener(e -> {
             Optional<String> fault = fault(known.locked(), before, after, again);

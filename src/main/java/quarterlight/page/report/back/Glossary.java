@@ -1,9 +1,11 @@
 package quarterlight.page.report.back;
 
+import java.lang.reflect.RecordComponent;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import quarterlight.page.report.text.ReportContent;
 
@@ -47,6 +49,43 @@ public final class Glossary {
         terms.put("95\u202f% interval", "a range that holds the true mean of a panel in 95 of 100 cases");
         terms.put("\u00b5m", "micrometer, a thousandth of a millimeter; 25.4 are one mil");
         return terms;
+    }
+
+    /** The terms that stand in the words of a report, in alphabetical order. */
+    public static List<ReportContent.Fact> of(ReportContent content) {
+        StringBuilder words = new StringBuilder();
+        write(content, words);
+        return of(words.toString());
+    }
+
+    /**
+     * A record as it writes itself, its parts named. The Java machine would make that out of hundreds of pieces for each kind of record,
+     * which takes longer than all that is written here.
+     */
+    private static void write(Object value, StringBuilder words) {
+        if (value instanceof Record) {
+            for (RecordComponent part : value.getClass().getRecordComponents()) {
+                words.append(' ').append(part.getName()).append('=');
+                write(part(value, part), words);
+            }
+        } else if (value instanceof Optional<?> held) {
+            held.ifPresent(there -> write(there, words));
+        } else if (value instanceof List<?> list) {
+            for (Object each : list) {
+                words.append(' ');
+                write(each, words);
+            }
+        } else {
+            words.append(value).append(' ');
+        }
+    }
+
+    private static Object part(Object of, RecordComponent part) {
+        try {
+            return part.getAccessor().invoke(of);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException("a part of the report cannot be read: " + part, e);
+        }
     }
 
     /** The terms that stand in a text, in alphabetical order. */

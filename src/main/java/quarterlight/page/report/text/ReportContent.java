@@ -61,6 +61,7 @@ public record ReportContent(
         List<String> sources) {
     private static final double BESIDE_MM = 2.5;
     private static final int FEW_LETTERS = 500;
+    private static final int MANY_LETTERS = 900;
     private static final int FEW_OUTLINES = 2;
     /** Photos in landscape that stand beside each other on A4 or Letter. */
     private static final int ONE_ROW = 4;
@@ -89,7 +90,14 @@ public record ReportContent(
             String headline,
             List<String> evidence,
             boolean structural,
-            List<Link> links) {}
+            List<Link> links) {
+        /** Whether its words would fill a column by themselves, so that they take the width of the page and its photo stands below. */
+        public boolean isWordy() {
+            return headline.length()
+                            + evidence.stream().mapToInt(String::length).sum()
+                    > MANY_LETTERS;
+        }
+    }
 
     /**
      * A picture on paper.
