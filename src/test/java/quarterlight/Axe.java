@@ -11,7 +11,7 @@ import java.util.List;
 public final class Axe {
     private static final String RUN =
             """
-            axe.run(document, { resultTypes: ['violations'] }).then(found => found.violations.flatMap(rule =>
+            axe.run(document, { %sresultTypes: ['violations'] }).then(found => found.violations.flatMap(rule =>
                 rule.nodes.map(node => rule.id + ' at ' + node.target.join(' ') + ': '
                     + [...node.any, ...node.all, ...node.none].map(one => one.message).join('; '))))""";
 
@@ -35,12 +35,21 @@ public final class Axe {
 
     /** What is wrong, one line each: rule, place, why. */
     public static List<String> violations(Browser.Tab tab) throws IOException {
+        return violations(tab, "");
+    }
+
+    /** The same of one rule alone: colors are all that differs between light and dark. */
+    public static List<String> contrasts(Browser.Tab tab) throws IOException {
+        return violations(tab, "runOnly: ['color-contrast'], ");
+    }
+
+    private static List<String> violations(Browser.Tab tab, String rules) throws IOException {
         if (!tab.value("typeof axe === 'object'").asBoolean()) {
             try (InputStream script = Axe.class.getResourceAsStream("axe/axe.min.js")) {
                 tab.value(new String(script.readAllBytes(), StandardCharsets.UTF_8) + ";0");
             }
         }
-        return lines(tab.value(RUN));
+        return lines(tab.value(RUN.formatted(rules)));
     }
 
     private static List<String> lines(JsonNode found) {

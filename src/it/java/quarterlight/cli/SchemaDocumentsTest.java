@@ -1,7 +1,6 @@
 package quarterlight.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assumptions.assumeThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
@@ -35,9 +34,6 @@ import quarterlight.units.Worded;
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class SchemaDocumentsTest {
-    private static final Path DEMO_DATA =
-            Path.of(System.getProperty("quarterlight.basedir", ".")).resolve("demo-data");
-
     /** They print a text for the system and no document. */
     private static final Set<String> WITHOUT_JSON = Set.of("desk", "completion", "man");
 
@@ -55,9 +51,8 @@ class SchemaDocumentsTest {
     @BeforeAll
     void writeEveryDocument(@TempDir Path temporary) throws Exception {
         folder = temporary;
-        assumeThat(DEMO_DATA).isDirectory();
-        bench = new Bench(folder).withDemoData(DEMO_DATA);
-        JsonNode demo = verb("demo", folder.resolve("demo").toString());
+        bench = DemoOnce.bench(folder);
+        JsonNode demo = keep("demo", DemoOnce.in(folder).toString());
         String a = demo.get("visits").get(0).asText();
         String b = demo.get("visits").get(1).asText();
         for (String name :

@@ -25,6 +25,9 @@ public final class CaptionFile {
     static final long MAX_BYTES = 8L << 20;
 
     static final int MAX_CUES = 50_000;
+    /** Some five hours of quick speech. */
+    static final int MAX_WORDS = 50_000;
+
     private static final double MIN_LATIN = 0.5;
 
     /**
@@ -96,6 +99,12 @@ public final class CaptionFile {
         List<Cue> cues = CueOrder.of(raw, remarks);
         if (cues.isEmpty()) {
             throw new WordsUnreadable(name, "has times but no words");
+        }
+        long words = cues.stream()
+                .mapToLong(cue -> cue.text().chars().filter(c -> c == ' ').count() + 1)
+                .sum();
+        if (words > MAX_WORDS) {
+            throw new WordsUnreadable(name, "has more than " + MAX_WORDS + " words, too many for a walk; split it");
         }
         otherScript(cues, remarks);
         return new Read(new TimedWords(name, cues), remarks);

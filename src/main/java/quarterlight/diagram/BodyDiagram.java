@@ -20,6 +20,7 @@ public final class BodyDiagram {
     private final StyleSize size;
     private final List<ViewDrawing> views;
     private final Set<ZoneId> zones;
+    private final ZonePlaces places;
 
     public BodyDiagram(Body body, StyleSize size, List<ViewDrawing> views) {
         this.body = Objects.requireNonNull(body, "body");
@@ -30,6 +31,7 @@ public final class BodyDiagram {
             view.zones().forEach(shape -> drawn.add(shape.zone().orElseThrow()));
         }
         zones = drawn;
+        places = new ZonePlaces(this);
     }
 
     public Body body() {
@@ -48,6 +50,11 @@ public final class BodyDiagram {
 
     public Optional<ViewDrawing> view(View view) {
         return views.stream().filter(drawing -> drawing.view() == view).findFirst();
+    }
+
+    /** Where the middle of each zone is; worked out when it is first asked for. */
+    ZonePlaces places() {
+        return places;
     }
 
     /** Every zone drawn somewhere, in drawing order. */

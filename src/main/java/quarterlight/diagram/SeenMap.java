@@ -146,34 +146,39 @@ final class SeenMap {
         return true;
     }
 
-    /** Of each cell's center to the border of its number, in cells; two sweeps over the grid. */
+    /** Of each cell's center to the border of its number, in cells; two sweeps over the grid. Cells of no shape have none. */
     private float[] distances() {
-        float[] far = new float[numbers.length];
+        int wide = columns + 2;
+        int[] framed = new int[wide * (rows + 2)];
+        Arrays.fill(framed, -1);
         for (int y = 0; y < rows; y++) {
-            for (int x = 0; x < columns; x++) {
-                far[y * columns + x] = nearest(far, x, y, -1);
+            System.arraycopy(numbers, y * columns, framed, (y + 1) * wide + 1, columns);
+        }
+        float[] far = new float[framed.length];
+        for (int y = 1; y <= rows; y++) {
+            for (int i = y * wide + 1; i <= y * wide + columns; i++) {
+                far[i] = framed[i] == 0 ? 0 : nearest(framed, far, i, -1, -wide);
             }
         }
-        for (int y = rows - 1; y >= 0; y--) {
-            for (int x = columns - 1; x >= 0; x--) {
-                int i = y * columns + x;
-                far[i] = Math.min(far[i], nearest(far, x, y, 1));
+        for (int y = rows; y >= 1; y--) {
+            for (int i = y * wide + columns; i > y * wide; i--) {
+                far[i] = framed[i] == 0 ? 0 : Math.min(far[i], nearest(framed, far, i, 1, wide));
             }
         }
-        return far;
+        float[] within = new float[numbers.length];
+        for (int y = 0; y < rows; y++) {
+            System.arraycopy(far, (y + 1) * wide + 1, within, y * columns, columns);
+        }
+        return within;
     }
 
-    private float nearest(float[] far, int x, int y, int way) {
-        int i = y * columns + x;
-        double side = step(far, i, x + way, y, 1);
-        double up = step(far, i, x, y + way, 1);
-        double one = step(far, i, x + way, y + way, DIAGONAL);
-        double other = step(far, i, x - way, y + way, DIAGONAL);
-        return (float) Math.min(Math.min(side, up), Math.min(one, other));
-    }
-
-    private double step(float[] far, int from, int x, int y, double length) {
-        boolean same = x >= 0 && y >= 0 && x < columns && y < rows && numbers[y * columns + x] == numbers[from];
-        return same ? far[y * columns + x] + length : length / 2;
+    /** By the neighbors on one side: half a step to one of another number, a step more than its own way to one of the same. */
+    private static float nearest(int[] framed, float[] far, int i, int side, int row) {
+        int own = framed[i];
+        double beside = framed[i + side] == own ? far[i + side] + 1.0 : 0.5;
+        double up = framed[i + row] == own ? far[i + row] + 1.0 : 0.5;
+        double one = framed[i + row + side] == own ? far[i + row + side] + DIAGONAL : DIAGONAL / 2;
+        double other = framed[i + row - side] == own ? far[i + row - side] + DIAGONAL : DIAGONAL / 2;
+        return (float) Math.min(Math.min(beside, up), Math.min(one, other));
     }
 }

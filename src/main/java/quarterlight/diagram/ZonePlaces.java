@@ -13,7 +13,7 @@ import quarterlight.car.View;
 import quarterlight.car.ZoneId;
 import quarterlight.visit.pin.ViewPoint;
 
-/** Where the middle of each zone is, as far as nothing lies over it. For any thread; computed once. */
+/** Where the middle of each zone is, as far as nothing lies over it. For any thread; computed once for each diagram. */
 public final class ZonePlaces {
     /** A zone of which no more than this share can be seen counts as hidden. */
     private static final double HIDDEN = 0.02;
@@ -65,12 +65,12 @@ public final class ZonePlaces {
         }
     }
 
-    private ZonePlaces(BodyDiagram diagram) {
+    ZonePlaces(BodyDiagram diagram) {
         this.diagram = diagram;
     }
 
     public static ZonePlaces of(BodyDiagram diagram) {
-        ZonePlaces places = whenAsked(diagram);
+        ZonePlaces places = diagram.places();
         places.compute();
         return places;
     }
@@ -82,7 +82,7 @@ public final class ZonePlaces {
 
     /** Computes them, which takes a moment, when the first is asked for; others who ask wait. */
     public static ZonePlaces whenAsked(BodyDiagram diagram) {
-        return new ZonePlaces(diagram);
+        return diagram.places();
     }
 
     private synchronized Map<Key, Place> all() {

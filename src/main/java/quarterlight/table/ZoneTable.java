@@ -27,8 +27,17 @@ import quarterlight.units.Worded;
 public final class ZoneTable {
     private ZoneTable() {}
 
+    /** Read once, since it never changes. */
+    private static final class Shipped {
+        private static final ZoneCatalog ZONES = shipped();
+    }
+
     /** The zones of the program's own table. */
     public static ZoneCatalog load() {
+        return Shipped.ZONES;
+    }
+
+    private static ZoneCatalog shipped() {
         try (InputStream in = ZoneTable.class.getResourceAsStream("zones.csv")) {
             return read(new InputStreamReader(in, StandardCharsets.UTF_8));
         } catch (IOException e) {

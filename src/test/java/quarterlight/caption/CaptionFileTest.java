@@ -195,6 +195,13 @@ class CaptionFileTest {
     }
 
     @Test
+    void tooManyWordsAreRefusedHoweverFewCuesTheyStandIn() throws WordsUnreadable {
+        String hour = "[0:01] " + "rust ".repeat(CaptionFile.MAX_WORDS - 1) + "rust";
+        assertThat(read(hour + "\n").words().cues()).isNotEmpty();
+        assertThatThrownBy(() -> read(hour + "\n[0:40] again\n")).hasMessageContaining("has more than 50000 words");
+    }
+
+    @Test
     void cutAndFlippedFilesNeverFailOtherwiseThanWithASentence() throws Exception {
         byte[] good =
                 "WEBVTT\n\n00:00:01.000 --> 00:00:02.000\n<v A>hood is dented\n\n{\"segments\":[{\"start\":1,\"end\":2,\"text\":\"a\"}]}"

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import quarterlight.OwnProcess;
 import quarterlight.cli.TestPhotos;
 import quarterlight.crash.CrashDisk.Cut;
 import quarterlight.crash.Step.Kind;
@@ -60,7 +61,7 @@ class CrashTheaterTest {
 
     private void run(String... arguments) throws Exception {
         Path err = folder.resolve("scratch/setup-err.txt");
-        int status = new ProcessBuilder(Call.of(world.resolve("home"), arguments))
+        int status = new ProcessBuilder(OwnProcess.program(world.resolve("home"), arguments))
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .redirectError(err.toFile())
                 .start()

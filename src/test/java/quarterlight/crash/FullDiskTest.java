@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import quarterlight.OwnProcess;
 import quarterlight.cli.TestPhotos;
 
 /** The disk of the visit becomes full during an intake: a small disk in memory, mounted where only the process sees it. Linux only. */
@@ -25,7 +26,7 @@ class FullDiskTest {
 
     private int inNamespace(String script, String... call) throws Exception {
         List<String> command = new ArrayList<>(List.of("unshare", "-r", "-m", "sh", "-c", script, "script"));
-        command.addAll(Call.of(folder.resolve("home"), call));
+        command.addAll(OwnProcess.program(folder.resolve("home"), call));
         try {
             return new ProcessBuilder(command)
                     .redirectOutput(folder.resolve("out.txt").toFile())

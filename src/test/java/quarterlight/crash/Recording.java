@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import quarterlight.OwnProcess;
 
 /**
  * Runs the program in a process of its own and records what it asks of the disk, by {@code strace}: every write with its bytes, every
@@ -82,7 +83,7 @@ final class Recording {
                 "trace=" + CALLS,
                 "-o",
                 log.toString()));
-        command.addAll(Call.of(world.resolve("home"), arguments));
+        command.addAll(OwnProcess.program(world.resolve("home"), arguments));
         Process process = new ProcessBuilder(command)
                 .redirectOutput(scratch.resolve("out.txt").toFile())
                 .redirectError(err.toFile())

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import quarterlight.OwnProcess;
 import quarterlight.cli.TestPhotos;
 import quarterlight.file.Leftovers;
 import quarterlight.ui.WindowAtWork;
@@ -86,10 +87,12 @@ class WindowKillsRobotTest {
     }
 
     private void killed(Path visit, Random random) throws Exception {
-        List<String> command = new ArrayList<>(Call.of(home));
+        List<String> command = OwnProcess.of(
+                WindowAtWork.class,
+                home,
+                visit.toString(),
+                folder.resolve("second").toString());
         command.replaceAll(part -> part.equals("-Djava.awt.headless=true") ? "-Djava.awt.headless=false" : part);
-        command.set(command.size() - 1, WindowAtWork.class.getName());
-        command.addAll(List.of(visit.toString(), folder.resolve("second").toString()));
         Path out = folder.resolve("out.txt");
         Process process = new ProcessBuilder(command)
                 .redirectOutput(out.toFile())
@@ -131,7 +134,7 @@ class WindowKillsRobotTest {
     }
 
     private void toTheEnd(String... call) throws Exception {
-        assertThat(new ProcessBuilder(Call.of(home, call))
+        assertThat(new ProcessBuilder(OwnProcess.program(home, call))
                         .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                         .redirectError(ProcessBuilder.Redirect.DISCARD)
                         .start()

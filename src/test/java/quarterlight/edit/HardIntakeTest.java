@@ -17,6 +17,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import quarterlight.OwnProcess;
 import quarterlight.cli.TestPhotos;
 import quarterlight.edit.intake.IntakeRefused;
 import quarterlight.edit.intake.IntakeResult;
@@ -137,16 +138,7 @@ class HardIntakeTest {
         Files.write(card.resolve("IMG_999.JPG"), large);
         Path err = folder.resolve("err.txt");
         List<String> command = new ArrayList<>(List.of("/bin/sh", "-c", "ulimit -f 4096; exec \"$@\"", "limited"));
-        command.addAll(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xmx256m",
-                "-Duser.home=" + folder,
-                "-cp",
-                System.getProperty("java.class.path"),
-                "quarterlight.Main",
-                "intake",
-                visit.toString(),
-                card.toString()));
+        command.addAll(OwnProcess.program(folder, "intake", visit.toString(), card.toString()));
         int status = new ProcessBuilder(command)
                 .redirectOutput(folder.resolve("out.txt").toFile())
                 .redirectError(err.toFile())

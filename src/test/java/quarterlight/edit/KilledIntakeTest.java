@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import quarterlight.OwnProcess;
 import quarterlight.photo.originals.OriginalsAudit;
 import quarterlight.store.StoreAudit;
 import quarterlight.store.VisitStore;
@@ -27,8 +28,24 @@ class KilledIntakeTest {
     private static final Path PHOTOS =
             Path.of(System.getProperty("quarterlight.basedir", ".")).resolve("demo-data/chicory-1971/photos");
 
+    private static final int TAKEN = 24;
+
     @TempDir
     Path folder;
+
+    /** Some of the demo's photos. */
+    private Path card() throws IOException {
+        Path card = Files.createDirectories(folder.resolve("card"));
+        try (Stream<Path> all = Files.walk(PHOTOS)) {
+            for (Path photo : all.filter(file -> file.toString().endsWith(".JPG"))
+                    .sorted()
+                    .limit(TAKEN)
+                    .toList()) {
+                Files.copy(photo, card.resolve(photo.getFileName()));
+            }
+        }
+        return card;
+    }
 
     @Test
     void aKilledIntakeLeavesAVisitThatOpensAndGoesOnWhereItStopped() throws Exception {
@@ -36,11 +53,12 @@ class KilledIntakeTest {
         assertThat(program("new", visit.toString(), "--car", "Any", "--style", "coupe")
                         .waitFor())
                 .isZero();
-        long all = count(PHOTOS);
+        String card = card().toString();
+        long all = TAKEN;
         int killed = 0;
         int before = 0;
-        for (long copied : List.of(1L, 12L, 40L)) {
-            Process intake = program("intake", visit.toString(), PHOTOS.toString());
+        for (long copied : List.of(1L, 8L, 16L)) {
+            Process intake = program("intake", visit.toString(), card);
             waitFor(intake, visit.resolve("originals"), copied);
             killed += intake.isAlive() ? 1 : 0;
             intake.destroyForcibly().waitFor();
@@ -58,8 +76,7 @@ class KilledIntakeTest {
             }
         }
         assertThat(killed).as("intakes that were killed in the middle").isPositive();
-        assertThat(program("intake", visit.toString(), PHOTOS.toString()).waitFor())
-                .isZero();
+        assertThat(program("intake", visit.toString(), card).waitFor()).isZero();
         try (VisitStore store = VisitStore.openForReading(visit)) {
             List<Photo> photos = store.read().photos();
             Set<String> hashes = new HashSet<>();
@@ -90,15 +107,7 @@ class KilledIntakeTest {
     }
 
     private Process program(String... arguments) throws IOException {
-        List<String> command = new java.util.ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xmx256m",
-                "-Duser.home=" + folder,
-                "-cp",
-                System.getProperty("java.class.path"),
-                "quarterlight.Main"));
-        command.addAll(List.of(arguments));
-        return new ProcessBuilder(command)
+        return new ProcessBuilder(OwnProcess.program(folder, arguments))
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .redirectError(ProcessBuilder.Redirect.DISCARD)
                 .start();

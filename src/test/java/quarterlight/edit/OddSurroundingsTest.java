@@ -6,15 +6,14 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import quarterlight.OwnProcess;
 
 /** The program itself, in a process of its own, where the computer is set up oddly or files are damaged. */
 @Timeout(300)
@@ -75,18 +74,11 @@ class OddSurroundingsTest {
     }
 
     private Ended run(Map<String, String> surroundings, String... arguments) throws IOException, InterruptedException {
-        List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xmx256m",
-                "-Duser.home=" + folder,
-                "-cp",
-                System.getProperty("java.class.path"),
-                "quarterlight.Main"));
-        command.addAll(List.of(arguments));
         Path out = folder.resolve("out.txt");
         Path err = folder.resolve("err.txt");
-        ProcessBuilder builder =
-                new ProcessBuilder(command).redirectOutput(out.toFile()).redirectError(err.toFile());
+        ProcessBuilder builder = new ProcessBuilder(OwnProcess.program(folder, arguments))
+                .redirectOutput(out.toFile())
+                .redirectError(err.toFile());
         builder.environment().putAll(surroundings);
         int status = builder.start().waitFor();
         return new Ended(

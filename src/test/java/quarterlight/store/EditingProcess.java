@@ -3,6 +3,7 @@ package quarterlight.store;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import quarterlight.OwnProcess;
 import quarterlight.store.problem.VisitLocked;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.visit.row.RecordKind;
@@ -43,16 +44,8 @@ public final class EditingProcess {
 
     /** Starts it on a visit; edits are numbered from {@code after} + 1. */
     static Process start(Path visit, int after) throws IOException {
-        return new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-Xmx64m",
-                        "-XX:+UseSerialGC",
-                        "-XX:TieredStopAtLevel=1",
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        EditingProcess.class.getName(),
-                        visit.toString(),
-                        Integer.toString(after))
+        return new ProcessBuilder(OwnProcess.of(
+                        EditingProcess.class, visit.getParent(), visit.toString(), Integer.toString(after)))
                 .redirectError(ProcessBuilder.Redirect.DISCARD)
                 .start();
     }

@@ -74,7 +74,7 @@ import quarterlight.visit.pin.ViewPoint;
 @Timeout(120)
 class OneStepPerActionPropertyTest {
     private static final int PHOTOS = 4;
-    private static final int ROUNDS = Integer.getInteger("quarterlight.rounds", 2);
+    private static final int ROUNDS = Integer.getInteger("quarterlight.rounds", 1);
     private static final List<ZoneId> ZONES =
             List.of(new ZoneId("hood"), new ZoneId("roof"), new ZoneId("door-front-left"));
     private static final List<String> LINES = List.of("4.2", "hood", "12", "a dent at the edge");

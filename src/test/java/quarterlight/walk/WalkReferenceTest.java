@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -14,6 +16,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 class WalkReferenceTest {
     private static final WalkScores.Place COUPE = WalkScores.Place.coupe();
     private static final Map<WalkKind, WalkScores> OF_EIGHT = new EnumMap<>(WalkKind.class);
+
+    private static final Map<WalkKind, SpokenWalkScores.Heard> HEARD = new EnumMap<>(WalkKind.class);
+
+    private static SpokenWalkScores.Heard heard(WalkKind kind) {
+        return HEARD.computeIfAbsent(kind, each -> SpokenWalkScores.heard(each, 3, 1, 220, COUPE));
+    }
 
     private static WalkScores ofEight(WalkKind kind) {
         return OF_EIGHT.computeIfAbsent(kind, each -> WalkScores.of(each, 8, 1, 220, COUPE));
@@ -59,19 +67,29 @@ class WalkReferenceTest {
     }
 
     /**
-     * With words at nine of ten stops, a fifth of them heard wrongly, and a tenth pinned: 85 of 100 among the first three are asked, and the chance said is
-     * within so many points of what is so; three inspectors, the same as among the eight.
+     * With words at nine of ten stops, a fifth of them heard wrongly, and a tenth pinned; three inspectors, the first of the eight. Each kind holds what was
+     * measured, a little below; the chances said are as far off as they were, a little above.
      */
     @ParameterizedTest(name = "{0}")
-    @CsvSource({"NEXT_DOOR, 90, 9", "PAIRS, 76, 9", "STATIONS, 78, 9"})
+    @CsvSource({"NEXT_DOOR, 94, 8", "PAIRS, 78, 6", "STATIONS, 82, 9"})
     void whatWasSaidBringsTheTrueZoneAmongTheFirstThree(WalkKind kind, double ofHundred, double points) {
-        SpokenWalkScores.Heard scores = SpokenWalkScores.heard(kind, 3, 1, 220, COUPE);
+        SpokenWalkScores.Heard scores = heard(kind);
         Yardstick silent = Yardstick.mean(ofEight(kind).each().subList(0, 3));
 
         assertThat(100 * scores.spoken().firstThree()).as("%s", scores).isGreaterThan(ofHundred);
         assertThat(scores.spoken().first()).as("%s", scores).isGreaterThan(silent.first());
-        assertThat(100 * scores.unpinned().firstThree()).as("%s", scores).isGreaterThan(55);
+        assertThat(100 * scores.unpinned().firstThree()).as("%s", scores).isGreaterThan(70);
         assertThat(100 * scores.spoken().reliability().error()).as("%s", scores).isLessThan(points);
+    }
+
+    /** 85 of 100 among the first three are asked for: over the three kinds together they are reached, by pairs alone not by every inspector. */
+    @Test
+    void overTheKindsWithWordsWhatIsAskedIsReached() {
+        Yardstick all = Yardstick.mean(Stream.of(WalkKind.NEXT_DOOR, WalkKind.PAIRS, WalkKind.STATIONS)
+                .map(kind -> heard(kind).spoken())
+                .toList());
+
+        assertThat(100 * all.firstThree()).as("%s", all).isGreaterThan(85);
     }
 
     /** What is said against what is so, a little above what was measured with 8 inspectors; elsewhere it is off by more (docs/performance.md). */

@@ -79,28 +79,34 @@ public final class SigningKeyFile {
 
     private PrivateKey secret(String text, Optional<char[]> passphrase) throws SigningKeyProblem, IOException {
         Optional<byte[]> locked = Pem.decoded(LOCKED, text);
-        byte[] secret = locked.isPresent()
-                ? unlocked(locked.get(), passphrase)
-                : Pem.decoded(PLAIN, text).orElseThrow(() -> damaged("holds no key"));
+        if (locked.isPresent()) {
+            return unlocked(locked.get(), passphrase);
+        }
+        byte[] secret = Pem.decoded(PLAIN, text).orElseThrow(() -> damaged("holds no key"));
         try {
-            return KeyFactory.getInstance(PublicHalf.ALGORITHM).generatePrivate(new PKCS8EncodedKeySpec(secret));
+            return privateKey(secret);
         } catch (GeneralSecurityException e) {
             throw damaged("holds no key of Ed25519");
         }
     }
 
-    private byte[] unlocked(byte[] locked, Optional<char[]> passphrase) throws SigningKeyProblem {
+    /** One of 256 wrong passphrases ends in a padding that looks right: then what it opens is no key. */
+    private PrivateKey unlocked(byte[] locked, Optional<char[]> passphrase) throws SigningKeyProblem {
         char[] words = passphrase.orElseThrow(() -> new SigningKeyProblem(
                 SigningKeyProblem.Kind.LOCKED,
                 "The signing key " + file
                         + " is kept under a passphrase; give it, or make the archive without a signature."));
         try {
-            return LockedKey.unlocked(locked, words);
+            return privateKey(LockedKey.unlocked(locked, words));
         } catch (GeneralSecurityException | IOException e) {
             throw new SigningKeyProblem(
                     SigningKeyProblem.Kind.WRONG_PASSPHRASE,
                     "This passphrase does not open the signing key " + file + "; nothing was made. Try again.");
         }
+    }
+
+    private static PrivateKey privateKey(byte[] secret) throws GeneralSecurityException {
+        return KeyFactory.getInstance(PublicHalf.ALGORITHM).generatePrivate(new PKCS8EncodedKeySpec(secret));
     }
 
     private SigningKeyProblem damaged(String what) {

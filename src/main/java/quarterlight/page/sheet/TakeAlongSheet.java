@@ -59,6 +59,8 @@ public final class TakeAlongSheet {
     private final TrialList trials;
     private final BodyDiagram diagram;
     private final ZonePlaces places;
+    /** As if no strip lay across a panel. */
+    private final ZonePlaces bare;
 
     /**
      * @param walk what is still asked for, in the order of the walk
@@ -72,6 +74,7 @@ public final class TakeAlongSheet {
         this.trials = Objects.requireNonNull(trials, "trials");
         this.diagram = Objects.requireNonNull(diagram, "diagram");
         this.places = ZonePlaces.of(diagram);
+        this.bare = ZonePlaces.of(diagram.without(STRIPS));
     }
 
     /** Writes the sheet as a PDF that appears whole or not at all. */
@@ -97,11 +100,7 @@ public final class TakeAlongSheet {
 
     /** Where the readings of each outer panel are written. */
     ReadingSlots readingPlaces(Paper paper) {
-        return ReadingSlots.of(
-                panels(),
-                diagram,
-                ZonePlaces.of(diagram.without(STRIPS)),
-                room(paper, 0).scale());
+        return ReadingSlots.of(panels(), diagram, bare, room(paper, 0).scale());
     }
 
     private List<Zone> panels() {

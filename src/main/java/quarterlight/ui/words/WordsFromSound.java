@@ -8,7 +8,9 @@ import java.util.function.UnaryOperator;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
+import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
+import net.miginfocom.swing.MigLayout;
 import quarterlight.edit.intake.Intake;
 import quarterlight.edit.spoken.Recognizing;
 import quarterlight.task.Progress;
@@ -64,6 +66,14 @@ final class WordsFromSound {
         button.setVisible(command.isEnabled());
         command.addPropertyChangeListener(changed -> button.setVisible(command.isEnabled()));
         return button;
+    }
+
+    /** A line of words with the button at its end; takes no room while there is neither. */
+    JComponent beside(JComponent words) {
+        JPanel line = new JPanel(new MigLayout("insets 0 16 0 16, gap 8, fillx, hidemode 3", "[grow,fill][]"));
+        line.add(words, "wmin 0, gaptop 4");
+        line.add(button("words-recognize-more"), "gaptop 4");
+        return line;
     }
 
     /** The command serves while some recording has no words and none is being listened to. */

@@ -126,15 +126,14 @@ public final class WordsScreen implements StationScreen {
         all.add(strip, "wmin 0");
         all.add(new PlayerBar(texts, player), "wmin 0");
         recording.setName("words-recording");
-        all.add(Look.secondary(recording), "wmin 0, gapleft 16, gaptop 4");
+        all.add(fromSound.beside(Look.secondary(recording)), "wmin 0");
         all.add(lower(), "wmin 0, hmin 0, grow");
         return all;
     }
 
     private JComponent lower() {
         JPanel lower = new JPanel(new MigLayout("insets 0, gap 0, fill, wrap 1", "[grow,fill]", "[][grow,fill]"));
-        JPanel tools =
-                new JPanel(new MigLayout("insets 8 16 8 16, gap 8, fillx, hidemode 3", "[][][][][][][grow,fill]"));
+        JPanel tools = new JPanel(new MigLayout("insets 8 16 8 16, gap 8, fillx", "[][][][][][grow,fill]"));
         tools.setBorder(new Hairline(Hairline.Side.TOP));
         tools.add(button(actions.keepIt(), "words-keep"));
         tools.add(button(actions.dropIt(), "words-drop"));
@@ -143,7 +142,6 @@ public final class WordsScreen implements StationScreen {
         hearEach.setFocusable(false);
         tools.add(hearEach);
         tools.add(questions.toggle());
-        tools.add(fromSound.button("words-recognize-more"));
         count.setName("words-count");
         tools.add(Look.secondary(count), "wmin 0");
         lower.add(tools, "wmin 0");

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import quarterlight.car.ZoneId;
@@ -84,6 +85,16 @@ public final class DraftBuilder {
     public DraftBuilder zones(List<ZoneId> other) {
         zones = other;
         return this;
+    }
+
+    /** The last draft of a kind that follows from a clause or a later one; those found stand in the order of their clauses. */
+    public static Optional<DraftBuilder> last(List<DraftBuilder> found, DraftKind what, int fromClause) {
+        for (int i = found.size() - 1; i >= 0 && found.get(i).index >= fromClause; i--) {
+            if (found.get(i).what == what) {
+                return Optional.of(found.get(i));
+            }
+        }
+        return Optional.empty();
     }
 
     /** The same of each part where several are named: "the torque boxes and the crossmember". */

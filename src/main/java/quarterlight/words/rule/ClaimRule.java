@@ -27,6 +27,8 @@ final class ClaimRule implements Rule {
     private static final int REST = 4;
 
     private static final double GOES_ON_S = 2;
+    /** So many clauses back at most. */
+    private static final int FAR = 8;
 
     @Override
     public void read(Moment moment, List<DraftBuilder> found) {
@@ -76,11 +78,7 @@ final class ClaimRule implements Rule {
 
     /** What was claimed up to the clause before, in the same sentence. */
     private static Optional<DraftBuilder> last(Moment moment, List<DraftBuilder> found) {
-        DraftBuilder last = null;
-        for (DraftBuilder f : found) {
-            last = f.what == DraftKind.CLAIM ? f : last;
-        }
-        return Optional.ofNullable(last)
+        return DraftBuilder.last(found, DraftKind.CLAIM, moment.index() - FAR)
                 .filter(f -> moment.earlier().stream().anyMatch(m -> m.index() == f.index))
                 .filter(f -> moment.clause().at() - f.until < GOES_ON_S);
     }

@@ -224,13 +224,10 @@ final class ThicknessRule implements Rule {
     /** "640, 700, oh my, 880": readings of one place in one sentence that lie near each other are one range. */
     private static boolean goesOn(
             Moment moment, DraftBuilder finding, double lowUm, double highUm, List<DraftBuilder> found) {
-        DraftBuilder last = null;
-        for (DraftBuilder f : found) {
-            last = f.what == DraftKind.THICKNESS ? f : last;
-        }
+        DraftBuilder last = DraftBuilder.last(found, DraftKind.THICKNESS, moment.index() - 2)
+                .orElse(null);
         if (last == null
                 || last.index == moment.index()
-                || moment.index() - last.index > 2
                 || last.clause.sentence() != moment.clause().sentence()
                 || !last.clause.source().equals(moment.clause().source())
                 || !last.zones.equals(finding.zones)

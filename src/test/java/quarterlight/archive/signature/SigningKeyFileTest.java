@@ -78,6 +78,20 @@ class SigningKeyFileTest {
         assertThat(Files.readAllBytes(file().path())).isEqualTo(kept);
     }
 
+    /** What one of 256 wrong passphrases opens: bytes that end as a padding does, and are no key. */
+    @Test
+    void saysThatAPassphraseIsWrongWhenWhatItOpensIsNoKey() throws Exception {
+        SigningKey key = file().key(Optional.empty());
+        byte[] noKey = new byte[key.secretEncoded().length];
+        Files.writeString(
+                file().path(),
+                Pem.encoded("ENCRYPTED PRIVATE KEY", LockedKey.locked(noKey, "chance".toCharArray()))
+                        + key.open().pem());
+        assertThatThrownBy(() -> file().key(words("chance")))
+                .isInstanceOfSatisfying(SigningKeyProblem.class, problem -> assertThat(problem.kind())
+                        .isEqualTo(SigningKeyProblem.Kind.WRONG_PASSPHRASE));
+    }
+
     @Test
     void saysWhatIsWrongWithADamagedFile() throws Exception {
         String mine = text(file().key(Optional.empty()));

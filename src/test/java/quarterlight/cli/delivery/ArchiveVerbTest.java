@@ -1,7 +1,6 @@
 package quarterlight.cli.delivery;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assumptions.assumeThat;
 
 import com.drew.imaging.ImageMetadataReader;
 import com.drew.metadata.Metadata;
@@ -24,6 +23,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterlight.archive.RfcBag;
 import quarterlight.cli.Bench;
+import quarterlight.cli.DemoOnce;
 import quarterlight.cli.DemoPages;
 import quarterlight.store.VisitStore;
 import quarterlight.visit.VisitRecord;
@@ -33,8 +33,6 @@ import quarterlight.visit.row.RecordKind;
 
 /** Archives and exports of both demo cars, by command. */
 class ArchiveVerbTest {
-    private static final Path DEMO_DATA =
-            Path.of(System.getProperty("quarterlight.basedir", ".")).resolve("demo-data");
     private static final Pattern PICTURE = Pattern.compile("data:image/jpeg;base64,([A-Za-z0-9+/=]+)");
 
     @TempDir
@@ -48,12 +46,8 @@ class ArchiveVerbTest {
 
     @Test
     void bothDemoCarsComeBackFromTheirArchivesAndFromTheirExports() throws Exception {
-        assumeThat(DEMO_DATA).isDirectory();
-        Bench bench = new Bench(folder).withDemoData(DEMO_DATA);
-        JsonNode demo = bench.run("demo", folder.resolve("demo").toString(), "--json")
-                .done()
-                .json();
-        for (JsonNode each : demo.get("visits")) {
+        Bench bench = DemoOnce.bench(folder);
+        for (JsonNode each : DemoOnce.in(folder).get("visits")) {
             String visit = each.asText();
             DemoPages.check(Path.of(visit), read(visit));
             goesThereAndBack(bench, visit);

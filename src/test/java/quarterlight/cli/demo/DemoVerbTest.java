@@ -14,6 +14,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterlight.cli.Bench;
+import quarterlight.cli.DemoOnce;
 
 class DemoVerbTest {
     private static final Path DEMO_DATA =
@@ -24,11 +25,9 @@ class DemoVerbTest {
 
     @Test
     void theDemoIsBuiltWholeAndOnceAndItsVisitsHold() throws IOException {
-        assumeThat(DEMO_DATA).isDirectory();
-        Bench bench = new Bench(folder).withDemoData(DEMO_DATA);
+        Bench bench = DemoOnce.bench(folder);
         String demo = folder.resolve("demo").toString();
-        Bench.Outcome first = bench.run("demo", demo, "--json").done();
-        JsonNode json = first.json();
+        JsonNode json = DemoOnce.in(folder);
         assertThat(json.get("visits")).hasSize(2);
         assertThat(json.get("refused")).isEmpty();
         for (JsonNode page : json.get("pages")) {

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import quarterlight.OwnProcess;
 import quarterlight.cli.Bench;
 import quarterlight.cli.TestPhotos;
 
@@ -158,15 +159,7 @@ class IntakeVerbTest {
         for (int i = 3; i <= photos; i++) {
             TestPhotos.write(card.resolve("c/p" + i + ".jpg"), i, "2026:05:02 11:00:00");
         }
-        Process child = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-Duser.home=" + folder,
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        "quarterlight.Main",
-                        "intake",
-                        visit,
-                        card.toString())
+        Process child = new ProcessBuilder(OwnProcess.program(folder, "intake", visit, card.toString()))
                 .redirectErrorStream(true)
                 .redirectOutput(folder.resolve("child.txt").toFile())
                 .start();
