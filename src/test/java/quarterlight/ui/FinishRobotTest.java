@@ -14,10 +14,12 @@ import javax.swing.JLabel;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.Test;
 import quarterlight.car.ZoneId;
+import quarterlight.coverage.EvidenceKind;
 import quarterlight.edit.row.RowEdits;
 import quarterlight.store.SampleVisit;
 import quarterlight.store.VisitStore;
 import quarterlight.ui.kit.Texts;
+import quarterlight.visit.CoverageOverride;
 import quarterlight.visit.VisitParts;
 import quarterlight.visit.photo.Photo;
 import quarterlight.visit.row.RecordKind;
@@ -45,6 +47,13 @@ class FinishRobotTest extends DeskRobot {
                     photos.stream()
                             .skip(1)
                             .map(photo -> VisitParts.pin(photo.id(), HOOD))
+                            .toList());
+            // of what a visit asks for only the spots of panels, so that there are not hundreds of doubts
+            edits.add(
+                    RecordKind.COVERAGE,
+                    Stream.of(EvidenceKind.values())
+                            .filter(kind -> kind != EvidenceKind.SPOTS)
+                            .map(kind -> new CoverageOverride(Optional.empty(), kind.word(), 0))
                             .toList());
             edits.add(
                     RecordKind.READINGS,
