@@ -169,8 +169,8 @@ class BuyerSecretsTest {
     void noPlaceIsInAnything() {
         for (BuyerFiles files : List.of(hidden, open, exported)) {
             files.texts.forEach((name, text) -> {
-                PLACES.forEach((begins, place) -> assertThat(text.contains(begins)
-                                && place.matcher(text).find())
+                PLACES.forEach((begins, place) -> assertThat(
+                                text.contains(begins) && place.matcher(text).find())
                         .as("%s tells %s", name, place)
                         .isFalse());
             });
