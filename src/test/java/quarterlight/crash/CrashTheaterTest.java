@@ -31,7 +31,7 @@ import quarterlight.visit.VisitRecord;
 @Timeout(900)
 class CrashTheaterTest {
     private static final boolean ALL = "all".equals(System.getProperty("quarterlight.theater"));
-    private static final int USUAL_CUTS = 12;
+    private static final int USUAL_CUTS = 8;
     private static final Path SCHEMAS =
             Path.of(System.getProperty("quarterlight.basedir", ".")).resolve("src/test/resources/quarterlight/store");
 

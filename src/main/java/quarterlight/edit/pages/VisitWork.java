@@ -41,6 +41,7 @@ import quarterlight.page.ReportSelection;
 import quarterlight.page.VisitPages;
 import quarterlight.page.brief.BriefPage;
 import quarterlight.page.brief.BriefPictures;
+import quarterlight.page.brief.MattersDrawing;
 import quarterlight.page.check.PageCheck;
 import quarterlight.page.check.Secrets;
 import quarterlight.page.print.PageWorkers;
@@ -216,7 +217,12 @@ public final class VisitWork {
             Findings findings = findings(folder, visit);
             List<Gap> gaps = gaps(folder, findings);
             Matters matters = Matters.of(findings, gaps, trials(folder));
-            BriefPictures.Started crops = BriefPictures.start(findings, matters, pictures, workers);
+            BriefPictures.Started crops = BriefPictures.start(
+                    findings,
+                    matters,
+                    () -> MattersDrawing.of(diagram, ZonePlaces.of(diagram), matters),
+                    pictures,
+                    workers);
             ReportPhotos photos = PageWorkers.result(choosing);
             ZonePlaces places = photos.places();
             List<Future<Path>> drawn = new ArrayList<>(

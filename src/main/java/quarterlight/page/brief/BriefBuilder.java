@@ -76,6 +76,8 @@ final class BriefBuilder {
                 cut(facts.car().name(), 120),
                 subtitle(facts),
                 pictures.portrait(),
+                limits.drawing() ? pictures.drawing().views() : List.of(),
+                limits.drawing() ? pictures.drawing().notDrawn() : "",
                 facts(facts),
                 numbers(),
                 signed(facts, words),

@@ -8,6 +8,8 @@ import java.util.Objects;
  *
  * @param numbers that tell which car it is: part and number
  * @param portrait address of a picture of the car; empty if there is none
+ * @param drawing the views with the letters, each an SVG element; none if no letter has a place
+ * @param notDrawn the letters that stand on none of them, in a sentence
  * @param edited true if the paragraph is the inspector's
  * @param more how many more matters there are and where, in a sentence
  * @param anchor number and hash that anchor it
@@ -17,6 +19,8 @@ public record BriefContent(
         String title,
         String subtitle,
         String portrait,
+        List<String> drawing,
+        String notDrawn,
         List<Fact> facts,
         List<Fact> numbers,
         List<Fact> signed,
@@ -38,6 +42,7 @@ public record BriefContent(
         List<Fact> whole) {
     public BriefContent {
         Objects.requireNonNull(title, "title");
+        drawing = List.copyOf(drawing);
         facts = List.copyOf(facts);
         numbers = List.copyOf(numbers);
         signed = List.copyOf(signed);

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
 import java.util.concurrent.Future;
 import quarterlight.findings.Findings;
 import quarterlight.matters.Matter;
@@ -14,16 +15,19 @@ import quarterlight.page.report.picture.BuyerPictures;
 import quarterlight.page.report.picture.Frame;
 import quarterlight.page.report.picture.PrintedPicture;
 
-/** The pictures of the first page and of the matters in full: a picture of the car, and a close crop of each lettered matter. Immutable. */
+/** The pictures of the first page and of the matters in full: a picture of the car, a drawing with the letters, and a close crop of each lettered matter. Immutable. */
 public final class BriefPictures {
     private final Map<String, byte[]> files;
     private final Map<String, CloseView> crops;
     private final String portrait;
+    private final MattersDrawing drawing;
 
-    private BriefPictures(Map<String, byte[]> files, Map<String, CloseView> crops, String portrait) {
+    private BriefPictures(
+            Map<String, byte[]> files, Map<String, CloseView> crops, String portrait, MattersDrawing drawing) {
         this.files = files;
         this.crops = crops;
         this.portrait = portrait;
+        this.drawing = drawing;
     }
 
     /** Pictures that are being made. */
@@ -31,12 +35,17 @@ public final class BriefPictures {
         private final Map<String, Future<Optional<PrintedPicture>>> asked;
         private final Map<String, CloseView> crops;
         private final String portrait;
+        private final Future<MattersDrawing> drawing;
 
         private Started(
-                Map<String, Future<Optional<PrintedPicture>>> asked, Map<String, CloseView> crops, String portrait) {
+                Map<String, Future<Optional<PrintedPicture>>> asked,
+                Map<String, CloseView> crops,
+                String portrait,
+                Future<MattersDrawing> drawing) {
             this.asked = asked;
             this.crops = crops;
             this.portrait = portrait;
+            this.drawing = drawing;
         }
 
         /** Waits for them. */
@@ -45,12 +54,17 @@ public final class BriefPictures {
             for (Map.Entry<String, Future<Optional<PrintedPicture>>> one : asked.entrySet()) {
                 PageWorkers.result(one.getValue()).ifPresent(picture -> files.put(one.getKey(), picture.jpeg()));
             }
-            return new BriefPictures(files, crops, portrait);
+            return new BriefPictures(files, crops, portrait, PageWorkers.result(drawing));
         }
     }
 
-    /** Starts making them. */
-    public static Started start(Findings car, Matters matters, BuyerPictures source, PageWorkers workers) {
+    /**
+     * Starts making them.
+     *
+     * @param drawn makes the drawing with the letters
+     */
+    public static Started start(
+            Findings car, Matters matters, Callable<MattersDrawing> drawn, BuyerPictures source, PageWorkers workers) {
         Map<String, Future<Optional<PrintedPicture>>> asked = new LinkedHashMap<>();
         Map<String, CloseView> crops = new LinkedHashMap<>();
         for (Matter matter : matters.lettered()) {
@@ -68,13 +82,18 @@ public final class BriefPictures {
         String portrait = whole.map(frame -> frame.address() + "-portrait").orElse("");
         whole.ifPresent(
                 frame -> asked.put(portrait, workers.start("Preparing photos for print", () -> source.print(frame))));
-        workers.expect(asked.size());
-        return new Started(asked, crops, portrait);
+        workers.expect(asked.size() + 1);
+        return new Started(asked, crops, portrait, workers.start("Preparing photos for print", drawn));
     }
 
     /** Address of the picture of the car; empty if there is none. */
     String portrait() {
         return files.containsKey(portrait) ? portrait : "";
+    }
+
+    /** The drawing with the letters. */
+    MattersDrawing drawing() {
+        return drawing;
     }
 
     /** Address of a matter's close crop; empty if no photo shows it. */

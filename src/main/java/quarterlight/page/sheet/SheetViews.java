@@ -2,27 +2,19 @@ package quarterlight.page.sheet;
 
 import java.awt.Color;
 import java.awt.geom.Rectangle2D;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import quarterlight.car.View;
 import quarterlight.diagram.BodyDiagram;
-import quarterlight.diagram.ViewDrawing;
 import quarterlight.diagram.ZonePlaces;
 import quarterlight.diagram.file.SvgPath;
 import quarterlight.diagram.ink.DiagramInk;
 import quarterlight.diagram.ink.InkPalette;
-import quarterlight.diagram.ink.Ramp;
 import quarterlight.diagram.ink.TextMeasure;
-import quarterlight.diagram.scene.DiagramScene;
-import quarterlight.diagram.scene.DiagramSvg;
-import quarterlight.diagram.scene.SheetLayout;
+import quarterlight.diagram.scene.OneView;
 import quarterlight.units.XmlText;
 
 /** Draws the views of a sheet to write on, each as an SVG element of its size on paper: lines light enough for a pencil to stand out. */
 final class SheetViews {
-    /** Points of a drawing for each mm on paper: lines come out as wide as on the other pages. */
-    static final double PX_PER_MM = 4.76;
     /** Room for the title above a view, mm. */
     static final double TITLE_MM = 4.5;
 
@@ -59,31 +51,16 @@ final class SheetViews {
      * @param readings made for the same scale; empty for a bare view
      */
     String element(View view, double scale, Optional<ReadingSlots> readings) {
-        Optional<ViewDrawing> drawing = diagram.view(view);
-        if (drawing.isEmpty()) {
-            return "";
-        }
-        double px = PX_PER_MM * scale;
-        double wide = drawing.get().widthMm() * px;
-        double high = drawing.get().heightMm() * px;
-        double top = TITLE_MM * PX_PER_MM;
-        Rectangle2D frame = new Rectangle2D.Double(0, top, wide, high);
-        Rectangle2D cell = new Rectangle2D.Double(0, 0, wide, top + high);
-        SheetLayout layout = new SheetLayout(
-                wide, top + high, px, Map.of(view, frame), Map.of(view, cell), Optional.empty(), Optional.empty());
-        DiagramScene scene = new DiagramScene(diagram, places, layout, DiagramInk.BARE, GRAY, Ramp.load(), measure);
-        StringBuilder out = new StringBuilder(String.format(
-                Locale.ROOT,
-                "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %.1f %.1f\" role=\"img\" alt=\"%s\""
-                        + " style=\"width: %.2fmm; height: %.2fmm\">",
-                wide,
-                top + high,
-                XmlText.escaped("View to write on: " + drawing.get().title()),
-                wide / PX_PER_MM,
-                (top + high) / PX_PER_MM));
-        out.append(DiagramSvg.view(scene, view, 0, 0, 1).orElse(""));
-        readings.ifPresent(all -> write(out, view, all, px, top));
-        return out.append("</svg>").toString();
+        return diagram.view(view)
+                .map(drawing -> new OneView(diagram, places, drawing, scale, TITLE_MM, DiagramInk.BARE, GRAY)
+                        .element("View to write on: " + drawing.title(), written(view, readings, scale)))
+                .orElse("");
+    }
+
+    private String written(View view, Optional<ReadingSlots> readings, double scale) {
+        StringBuilder out = new StringBuilder();
+        readings.ifPresent(all -> write(out, view, all, OneView.PX_PER_MM * scale, TITLE_MM * OneView.PX_PER_MM));
+        return out.toString();
     }
 
     private void write(StringBuilder out, View view, ReadingSlots readings, double px, double top) {
@@ -115,7 +92,7 @@ final class SheetViews {
     }
 
     private void name(StringBuilder out, ReadingSlots.Inside panel, double px, double top) {
-        double size = WORDS_PT * PT_MM * PX_PER_MM;
+        double size = WORDS_PT * PT_MM * OneView.PX_PER_MM;
         boolean sided = panel.view() == View.LEFT || panel.view() == View.RIGHT;
         String words = sided ? withoutSide(panel.zone().label()) : panel.zone().label();
         double left = panel.boxes().get(0).getX() * px;
@@ -130,14 +107,14 @@ final class SheetViews {
     private void disc(StringBuilder out, ReadingSlots.Beside mark, double px, double top) {
         double x = mark.xMm() * px;
         double y = mark.yMm() * px + top;
-        double size = WORDS_PT * PT_MM * PX_PER_MM;
+        double size = WORDS_PT * PT_MM * OneView.PX_PER_MM;
         String number = Integer.toString(mark.number());
         out.append("<circle cx=\"")
                 .append(SvgPath.number(x))
                 .append("\" cy=\"")
                 .append(SvgPath.number(y))
                 .append("\" r=\"")
-                .append(SvgPath.number(DISC_MM * PX_PER_MM))
+                .append(SvgPath.number(DISC_MM * OneView.PX_PER_MM))
                 .append("\" fill=\"#FFFFFF\" stroke=\"" + INK + "\" stroke-width=\"1\"/>");
         words(out, x - measure.width(number, size, true) / 2, y + 0.34 * size, size, number, true);
     }

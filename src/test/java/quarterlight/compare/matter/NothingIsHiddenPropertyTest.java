@@ -23,7 +23,7 @@ import quarterlight.visit.statement.Statement;
  * worked out here from the rows of the visits alone.
  */
 class NothingIsHiddenPropertyTest {
-    private static final int RUNS = 25;
+    private static final int RUNS = Integer.getInteger("quarterlight.rounds", 12);
     private static final Set<Condition> RUST =
             Set.of(Condition.SURFACE_RUST, Condition.SCALE, Condition.PITTED, Condition.RUSTED_THROUGH);
 

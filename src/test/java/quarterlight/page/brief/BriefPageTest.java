@@ -2,7 +2,6 @@ package quarterlight.page.brief;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -20,6 +19,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import quarterlight.car.ZoneId;
 import quarterlight.car.body.BodyStyle;
+import quarterlight.diagram.BodyDiagram;
+import quarterlight.diagram.ZonePlaces;
+import quarterlight.diagram.file.DiagramFile;
 import quarterlight.findings.Findings;
 import quarterlight.matters.Matters;
 import quarterlight.page.Anchor;
@@ -61,13 +63,19 @@ class BriefPageTest {
 
     private record Word(String text, float x, float y, float right, float sizePt) {}
 
-    private BriefPage made(VisitRecord visit, Paper paper) throws IOException {
+    private BriefPage made(VisitRecord visit, Paper paper) throws Exception {
         Findings car = Findings.of(visit, ZoneTable.load(), Map.of(), DatePatternTable.load());
         Matters matters = Matters.of(car, List.of(), TrialTable.load());
         BuyerPictures source = new BuyerPictures(visit, (photo, at, side) -> Optional.empty(), JpegWriter::jpeg);
         try (PageWorkers workers = new PageWorkers(Progress.NONE)) {
-            BriefPictures pictures =
-                    BriefPictures.start(car, matters, source, workers).finished();
+            BodyDiagram diagram = DiagramFile.shipped(visit.facts().car().body());
+            BriefPictures pictures = BriefPictures.start(
+                            car,
+                            matters,
+                            () -> MattersDrawing.of(diagram, ZonePlaces.of(diagram), matters),
+                            source,
+                            workers)
+                    .finished();
             return BriefPage.of(
                     car,
                     matters,
@@ -81,7 +89,7 @@ class BriefPageTest {
         }
     }
 
-    private List<Word> words(BriefPage page) throws IOException {
+    private List<Word> words(BriefPage page) throws Exception {
         Path pdf = page.write(Files.createDirectories(folder.resolve("out")));
         List<Word> words = new ArrayList<>();
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
@@ -109,7 +117,7 @@ class BriefPageTest {
         return text.toString().replaceAll("\\s+", " ");
     }
 
-    private void measured(BriefPage page, Paper paper) throws IOException {
+    private void measured(BriefPage page, Paper paper) throws Exception {
         List<Word> words = words(page);
         double right = (paper.widthMm() - 12) * POINTS_PER_MM + 0.5;
         double bottom = (paper.heightMm() - 4) * POINTS_PER_MM;
@@ -140,7 +148,7 @@ class BriefPageTest {
 
     @ParameterizedTest
     @EnumSource(Paper.class)
-    void anEmptyVisitSaysThatNothingCanBeSaid(Paper paper) throws IOException {
+    void anEmptyVisitSaysThatNothingCanBeSaid(Paper paper) throws Exception {
         BriefPage page = made(VisitRecord.empty(TestVisits.facts(BodyStyle.WAGON)), paper);
         measured(page, paper);
         assertThat(page.content().paragraph())
@@ -151,7 +159,7 @@ class BriefPageTest {
 
     @ParameterizedTest
     @EnumSource(Paper.class)
-    void fortyGraveMattersFillOnePageAndTheRestIsCounted(Paper paper) throws IOException {
+    void fortyGraveMattersFillOnePageAndTheRestIsCounted(Paper paper) throws Exception {
         List<Trial> trials = new ArrayList<>();
         for (int n = 0; n < 40; n++) {
             trials.add(new Trial(
@@ -177,7 +185,7 @@ class BriefPageTest {
 
     @ParameterizedTest
     @EnumSource(Paper.class)
-    void ofVeryLongTextsNoSentenceIsCutAndTheyStayOnePage(Paper paper) throws IOException {
+    void ofVeryLongTextsNoSentenceIsCutAndTheyStayOnePage(Paper paper) throws Exception {
         String lengthy = "It goes on and on, with a word for every inch of it; ".repeat(60);
         String unbroken = "W".repeat(400);
         List<Statement> statements = new ArrayList<>();
@@ -227,7 +235,7 @@ class BriefPageTest {
     }
 
     @Test
-    void aParagraphOfTheInspectorStandsInPlaceOfTheComposedOneAndIsMarked() throws IOException {
+    void aParagraphOfTheInspectorStandsInPlaceOfTheComposedOneAndIsMarked() throws Exception {
         VisitFacts facts = facts(
                 new BriefWords(
                         Optional.of("32 years"), Optional.of("+1 555 0100"), Optional.of("Buy it for the roof.")),
@@ -245,7 +253,7 @@ class BriefPageTest {
     }
 
     @Test
-    void lettersStandByFallingSeverity() throws IOException {
+    void lettersStandByFallingSeverity() throws Exception {
         List<Statement> statements = List.of(
                 said("hood", "minor one", Severity.MINOR),
                 said("roof", "grave one", Severity.GRAVE),
@@ -267,14 +275,53 @@ class BriefPageTest {
     }
 
     @Test
-    void theStepsOfCuttingAreThoseOfTheDocs() throws IOException {
+    void everyLetterWithAPlaceStandsOnceOnTheDrawingBesideIt() throws Exception {
+        List<Statement> statements = List.of(
+                said("hood", "one", Severity.GRAVE),
+                said("door-front-left", "two", Severity.GRAVE),
+                said("dash", "three", Severity.MAJOR));
+        Trial ofTheWholeCar = new Trial(
+                "Brake pedal of our own",
+                TrialResult.DOES_NOT,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+        BriefPage page = made(
+                new VisitParts(TestVisits.facts(BodyStyle.COUPE))
+                        .statements(VisitParts.rows(statements))
+                        .trials(VisitParts.rows(List.of(ofTheWholeCar)))
+                        .record(),
+                Paper.A4);
+        measured(page, Paper.A4);
+        String drawn = String.join("", page.content().drawing());
+        int placed = 0;
+        for (BriefContent.MatterLine matter : page.content().matters()) {
+            int times = drawn.split(">" + matter.letter() + "</text>", -1).length - 1;
+            boolean told = page.content().notDrawn().matches("Not drawn here: .*\\b" + matter.letter() + "\\b.*");
+            assertThat(times).as(matter.sentence()).isEqualTo(told ? 0 : 1);
+            if (matter.sentence().contains("pedal of our own")) {
+                assertThat(told).isTrue();
+            }
+            if (List.of("Hood", "Front door, left", "Dash and gauges").contains(matter.place())) {
+                placed++;
+                assertThat(told).as(matter.place()).isFalse();
+            }
+        }
+        assertThat(placed).isEqualTo(3);
+        assertThat(page.content().drawing()).hasSizeBetween(1, 3);
+    }
+
+    @Test
+    void theStepsOfCuttingAreThoseOfTheDocs() throws Exception {
         String doc =
                 Files.readString(Path.of(System.getProperty("quarterlight.basedir", "."), "docs/methods/brief.md"));
         for (int n = 0; n < BriefLimits.STEPS.size(); n++) {
             BriefLimits step = BriefLimits.STEPS.get(n);
             assertThat(doc)
                     .contains("| " + (n + 1) + " | " + step.matters() + " | " + step.sentence() + " | "
-                            + (step.crops() ? "yes" : "no") + " | " + step.claims() + " | " + step.looks() + " | "
+                            + (step.crops() ? "yes" : "no") + " | " + (step.drawing() ? "yes" : "no") + " | "
+                            + step.claims() + " | " + step.looks() + " | "
                             + step.paragraph() + " | " + step.terms() + " | " + step.facts() + " |");
         }
     }

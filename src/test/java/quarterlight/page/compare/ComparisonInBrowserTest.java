@@ -1,13 +1,14 @@
 package quarterlight.page.compare;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.nio.file.Path;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.CsvFileSource;
 import quarterlight.Axe;
 import quarterlight.Browser;
 import quarterlight.page.print.Paper;
@@ -35,16 +36,9 @@ class ComparisonInBrowserTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "360, light, screen",
-        "360, dark, screen",
-        "500, light, screen",
-        "800, light, screen",
-        "1280, light, screen",
-        "1280, dark, screen",
-        "800, light, print"
-    })
-    void shutsNobodyOutAndFitsTheScreen(int width, String scheme, String media) throws Exception {
+    @CsvFileSource(resources = "/quarterlight/axe/looks.csv", numLinesToSkip = 1)
+    void shutsNobodyOutAndFitsTheScreen(int width, String scheme, String media, String when) throws Exception {
+        assumeTrue(when.equals("always") || Boolean.getBoolean("quarterlight.looks"), "on demand");
         tab.look(width, 900, scheme, media);
         assertThat(scheme.equals("dark") ? Axe.contrasts(tab) : Axe.violations(tab))
                 .isEmpty();

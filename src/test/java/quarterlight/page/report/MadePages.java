@@ -21,6 +21,7 @@ import quarterlight.page.PagesChoice;
 import quarterlight.page.VisitPages;
 import quarterlight.page.brief.BriefPage;
 import quarterlight.page.brief.BriefPictures;
+import quarterlight.page.brief.MattersDrawing;
 import quarterlight.page.print.PageWorkers;
 import quarterlight.page.report.picture.BuyerPictures;
 import quarterlight.photo.pixels.JpegWriter;
@@ -52,8 +53,9 @@ final class MadePages {
         List<Path> made = new ArrayList<>();
         try (PageWorkers workers = new PageWorkers(Progress.NONE)) {
             ReportPhotos photos = ReportPhotos.start(visit, car.catalog(), diagram, places, pictures, workers);
-            BriefPictures crops =
-                    BriefPictures.start(car, matters, pictures, workers).finished();
+            BriefPictures crops = BriefPictures.start(
+                            car, matters, () -> MattersDrawing.of(diagram, places, matters), pictures, workers)
+                    .finished();
             Future<BriefPage> brief = workers.start(
                     "brief", () -> BriefPage.of(car, matters, crops, LocalDate.of(2026, 5, 2), ANCHOR, choice.paper()));
             for (Future<Path> page : new VisitPages(car, diagram, places, photo -> Optional.empty(), matters)

@@ -60,7 +60,7 @@ class TakeAlongSheetTest {
     @TempDir
     private Path folder;
 
-    /** Every style as usual, and the bodies with the most zones. */
+    /** Every style as usual on the narrower paper, and on the shorter one those that fill it most: the usual coupe, and the bodies with the most zones. */
     static Stream<Arguments> sheets() {
         List<Body> bodies = new ArrayList<>();
         for (BodyStyle style : BodyStyle.values()) {
@@ -68,8 +68,12 @@ class TakeAlongSheetTest {
         }
         bodies.add(new Body(BodyStyle.WAGON, Construction.BODY_ON_FRAME, EnginePlace.FRONT));
         bodies.add(new Body(BodyStyle.SEDAN, Construction.SUBFRAME, EnginePlace.REAR));
-        return bodies.stream()
-                .flatMap(body -> Stream.of(Paper.A4, Paper.LETTER).map(paper -> Arguments.of(body, paper)));
+        Stream<Body> most = Stream.concat(
+                Stream.of(Body.usual(BodyStyle.COUPE)),
+                bodies.subList(BodyStyle.values().length, bodies.size()).stream());
+        return Stream.concat(
+                bodies.stream().map(body -> Arguments.of(body, Paper.A4)),
+                most.map(body -> Arguments.of(body, Paper.LETTER)));
     }
 
     private static VisitRecord visit(Body body) {
