@@ -1,8 +1,12 @@
 package quarterlight.archive.signature;
 
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeParseException;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import quarterlight.units.Days;
 
 /**
  * What a signature says to who looks at an archive here: whose key it is, as far as that can be known on this computer.
@@ -12,6 +16,8 @@ import java.util.Optional;
  * @param wanted the fingerprint that it shall have, as someone typed it
  */
 public record SignatureVerdict(SignatureCheck check, Optional<PublicHalf> own, Optional<String> wanted) {
+    private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("HH:mm '(UTC'xxx')'", Locale.US);
+
     public SignatureVerdict {
         Objects.requireNonNull(check, "check");
         Objects.requireNonNull(own, "own");
@@ -75,11 +81,21 @@ public record SignatureVerdict(SignatureCheck check, Optional<PublicHalf> own, O
         };
     }
 
+    /** A time as people read it; what is none stands as it is. */
+    private static String said(String at) {
+        try {
+            OffsetDateTime time = OffsetDateTime.parse(at);
+            return Days.day(time) + ", " + MINUTE.format(time);
+        } catch (DateTimeParseException e) {
+            return at;
+        }
+    }
+
     private String good() {
         String said = "The signature is good"
                 + check.signer().map(name -> ", by " + name).orElse("")
                 + check.time()
-                        .map(at -> ", on " + at + " by the signer's clock")
+                        .map(at -> ", on " + said(at) + " by the signer's clock")
                         .orElse("");
         String print = check.key().map(PublicHalf::fingerprint).orElse("");
         return said

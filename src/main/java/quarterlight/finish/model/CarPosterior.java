@@ -15,6 +15,8 @@ public final class CarPosterior {
     /** The band sees draws at half the power of the evidence: it is to show what plausible numbers do. */
     private static final double BAND_POWER = .5;
 
+    private static final KnownCars KNOWN = new KnownCars();
+
     final Draws draws;
     final List<Panel> panels;
     final CarSums[] sums;
@@ -59,7 +61,12 @@ public final class CarPosterior {
         }
     }
 
+    /** The car by these draws; one that was worked out lately by the usual ones is the same again. */
     public static CarPosterior of(List<Panel> panels, FinishProfile profile, Draws draws) {
+        return draws == Draws.USUAL ? KNOWN.of(panels, profile) : worked(panels, profile, draws);
+    }
+
+    static CarPosterior worked(List<Panel> panels, FinishProfile profile, Draws draws) {
         PanelTable[] tables = panels.stream()
                 .map(panel -> panel.spotsMil().isEmpty() ? null : PanelTable.of(panel))
                 .toArray(PanelTable[]::new);
