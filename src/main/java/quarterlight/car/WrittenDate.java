@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import quarterlight.units.Days;
 
 /**
  * Dates as people write them: {@code March 1971}, {@code 14 June 2025}, {@code June 14, 2025}, {@code 6/14/2025}, {@code 14.6.2025},
@@ -13,19 +14,7 @@ import java.util.regex.Pattern;
  * Month names are English, whole or cut to three letters or more. Years have four digits. Pure functions.
  */
 public final class WrittenDate {
-    private static final List<String> MONTHS = List.of(
-            "january",
-            "february",
-            "march",
-            "april",
-            "may",
-            "june",
-            "july",
-            "august",
-            "september",
-            "october",
-            "november",
-            "december");
+    private static final List<String> MONTHS = Days.monthNames();
     private static final int SHORTEST = 3;
     private static final int MONTHS_OF_YEAR = 12;
     private static final Pattern PIECE = Pattern.compile("\\p{L}+|\\d+");

@@ -1,10 +1,13 @@
 package quarterlight.units;
 
 import java.time.LocalDate;
+import java.time.Month;
 import java.time.YearMonth;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.TemporalAccessor;
+import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /** Dates as people read them, {@code Apr 18, 2026}; files carry ISO 8601. */
 public final class Days {
@@ -19,6 +22,13 @@ public final class Days {
 
     public static String month(TemporalAccessor date) {
         return MONTH.format(date);
+    }
+
+    /** The English names of the months in small letters, January first. */
+    public static List<String> monthNames() {
+        return Stream.of(Month.values())
+                .map(month -> month.name().toLowerCase(Locale.ROOT))
+                .toList();
     }
 
     /** A day, a whole month, a whole year, or from one day or month to another: {@code Aug 1970 to Jul 1971}. */

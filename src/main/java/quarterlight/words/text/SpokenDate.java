@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import quarterlight.units.Days;
 
 /**
  * A date said in words: "week twelve of nineteen ninety-two", "the fourteenth of May seventy-one", "March of sixty-six". Pure.
@@ -16,19 +17,7 @@ import java.util.regex.Pattern;
  * @param day day of the month; 0 if none is said
  */
 public record SpokenDate(int year, int week, int month, int day, int from, int to) {
-    private static final List<String> MONTHS = List.of(
-            "january",
-            "february",
-            "march",
-            "april",
-            "may",
-            "june",
-            "july",
-            "august",
-            "september",
-            "october",
-            "november",
-            "december");
+    private static final List<String> MONTHS = Days.monthNames();
     private static final Map<String, Integer> ORDINALS = Map.ofEntries(
             Map.entry("first", 1),
             Map.entry("second", 2),
