@@ -1,6 +1,7 @@
 package quarterlight.page.brief;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -19,8 +20,8 @@ import quarterlight.matters.Matters;
 import quarterlight.page.MatterLetters;
 
 /**
- * The drawing beside the matters of the first page: of the views that the letters stand on as few as bear all of them, the one with most letters
- * first, as many as the column holds. Immutable.
+ * The drawing beside the matters of the first page: for the gravest letter first the view that bears it and most of the others, then for the
+ * next that does not stand yet, as far as the column holds them. Immutable.
  */
 public final class MattersDrawing {
     private static final double WIDTH_MM = 54;
@@ -45,17 +46,20 @@ public final class MattersDrawing {
         List<String> views = new ArrayList<>();
         double room = MAX_HEIGHT_MM;
         while (!open.isEmpty()) {
-            Optional<ViewDrawing> next = richest(free, places, open);
-            if (next.isEmpty() || heightMm(next.get()) > room) {
+            Optional<ViewDrawing> next = next(free, places, open);
+            if (next.isEmpty()) {
                 break;
             }
             ViewDrawing view = next.get();
+            free.remove(view);
+            if (heightMm(view) > room) {
+                continue;
+            }
             List<LetterMark> here = shown(view, places, open);
             Set<String> letters = here.stream().map(LetterMark::letter).collect(Collectors.toCollection(TreeSet::new));
             views.add(element(diagram, places, view, here, letters));
             drawn.addAll(letters);
             room -= heightMm(view);
-            free.remove(view);
             open.removeIf(mark -> letters.contains(mark.letter()));
         }
         Set<String> left = matters.lettered().stream()
@@ -66,21 +70,17 @@ public final class MattersDrawing {
                 views, views.isEmpty() || left.isEmpty() ? "" : "Not drawn here: " + String.join(", ", left) + ".");
     }
 
-    /** The view that shows most letters; of as many the first. */
-    private static Optional<ViewDrawing> richest(List<ViewDrawing> free, ZonePlaces places, List<LetterMark> open) {
-        Optional<ViewDrawing> best = Optional.empty();
-        long most = 0;
-        for (ViewDrawing view : free) {
-            long letters = shown(view, places, open).stream()
-                    .map(LetterMark::letter)
-                    .distinct()
-                    .count();
-            if (letters > most) {
-                most = letters;
-                best = Optional.of(view);
-            }
-        }
-        return best;
+    /** The view for the gravest letter that is open and has one: of those that show it the one with most letters. */
+    private static Optional<ViewDrawing> next(List<ViewDrawing> free, ZonePlaces places, List<LetterMark> open) {
+        return open.stream()
+                .map(mark -> free.stream()
+                        .filter(view -> !shown(view, places, List.of(mark)).isEmpty())
+                        .max(Comparator.comparingLong(view -> shown(view, places, open).stream()
+                                .map(LetterMark::letter)
+                                .distinct()
+                                .count())))
+                .flatMap(Optional::stream)
+                .findFirst();
     }
 
     /** Letters at zones of which something can be seen in the view. */

@@ -309,6 +309,19 @@ class BriefPageTest {
             }
         }
         assertThat(placed).isEqualTo(3);
+        List<Statement> inTheCabin = List.of(
+                said("pedals", "gravest, in a view of its own", Severity.GRAVE),
+                said("door-front-left", "one", Severity.MAJOR),
+                said("fender-left", "two", Severity.MAJOR),
+                said("quarter-left", "three", Severity.MAJOR));
+        BriefContent gravest = made(
+                        new VisitParts(TestVisits.facts(BodyStyle.COUPE))
+                                .statements(VisitParts.rows(inTheCabin))
+                                .record(),
+                        Paper.A4)
+                .content();
+        assertThat(gravest.matters().get(0).place()).isEqualTo("Pedals");
+        assertThat(gravest.drawing().get(0)).contains(">A</text>");
         assertThat(page.content().drawing()).hasSizeBetween(1, 3);
     }
 
