@@ -29,6 +29,7 @@ import quarterlight.page.print.Paper;
 import quarterlight.ui.kit.Dialogs;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UiContext;
+import quarterlight.ui.kit.look.AppIcon;
 import quarterlight.ui.kit.look.Look;
 
 /** The second window: two to six cars side by side, what matters on each, and two of them in detail. Event thread only. */
@@ -64,6 +65,7 @@ public final class CarsWindow {
         care = new CareLine(texts, this::care);
         frame = new JFrame(title());
         frame.setName("two-cars");
+        frame.setIconImages(AppIcon.images());
         frame.setDefaultCloseOperation(WindowConstants.DISPOSE_ON_CLOSE);
         tabs.setName("compare-parts");
         tabs.addTab(texts.get("compare.tab.matters"), matters);

@@ -4,6 +4,7 @@ import java.awt.Dimension;
 import javax.swing.JFrame;
 import javax.swing.WindowConstants;
 import quarterlight.ui.kit.Texts;
+import quarterlight.ui.kit.look.AppIcon;
 
 /** The frame of the window: its title, its least size, and the word when it is gone. Event thread only. */
 public final class MainFrame extends JFrame {

@@ -30,6 +30,7 @@ import quarterlight.ui.kit.Dialogs;
 import quarterlight.ui.kit.SwingJobRunner;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UiContext;
+import quarterlight.ui.kit.look.AppIcon;
 import quarterlight.ui.kit.look.Hairline;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.widget.ProgressLine;
@@ -61,6 +62,7 @@ final class LibraryWindow {
         this.opened = opened;
         frame = new JFrame(texts.get("library.name"));
         frame.setName("library");
+        frame.setIconImages(AppIcon.images());
         frame.setDefaultCloseOperation(WindowConstants.DISPOSE_ON_CLOSE);
         progress = new ProgressLine(texts);
         model = new LibraryModel(texts, parts.problems(), new SwingJobRunner(thread, progress), shelf());

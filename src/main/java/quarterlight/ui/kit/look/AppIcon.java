@@ -1,4 +1,4 @@
-package quarterlight.ui.dialog;
+package quarterlight.ui.kit.look;
 
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
@@ -9,16 +9,15 @@ import java.awt.geom.RoundRectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.stream.Stream;
-import quarterlight.ui.kit.look.Palette;
 
 /** The sign of the program, drawn as the diagrams are: a roof line on paper, and below it the small side window of which it has its name. */
-final class AppIcon {
+public final class AppIcon {
     private static final double UNITS = 32;
 
     private AppIcon() {}
 
     /** In the sizes that systems ask for. */
-    static List<Image> images() {
+    public static List<Image> images() {
         return Stream.of(16, 24, 32, 48, 64, 128, 256)
                 .map(size -> (Image) drawn(size))
                 .toList();
