@@ -23,7 +23,8 @@ import quarterlight.walk.said.SaidPlaces;
  * One thread at a time; made by {@link ZoneSuggestions#line}.
  */
 public final class WalkLine {
-    private static final int MAX_SUGGESTIONS = 5;
+    /** More than anybody reads: the likely ones go first when letters are typed, too. */
+    private static final int MAX_SUGGESTIONS = 24;
 
     private final List<ZoneId> zones;
     private final double pinSure;
@@ -107,7 +108,7 @@ public final class WalkLine {
         }
     }
 
-    /** At most five suggestions for each photo that is not pinned, best first; none if nothing is pinned and nothing was said. */
+    /** At most 24 suggestions for each photo that is not pinned, best first; none if nothing is pinned and nothing was said. */
     public Map<PhotoId, List<Suggestion>> suggestions() {
         Map<PhotoId, List<Suggestion>> answer = new LinkedHashMap<>();
         if (knowsNothing()) {

@@ -42,7 +42,7 @@ public final class ZoneSuggestions {
     }
 
     /**
-     * At most five suggestions for each shot that is not pinned, best first; none if nothing is pinned at all.
+     * At most 24 suggestions for each shot that is not pinned, best first; none if nothing is pinned at all.
      *
      * @param shots in any order; those of all cameras together
      */
