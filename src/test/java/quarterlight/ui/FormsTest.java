@@ -35,8 +35,8 @@ import quarterlight.ui.marks.MarksScreen;
 import quarterlight.ui.notes.NotesScreen;
 import quarterlight.ui.rust.RustScreen;
 import quarterlight.visit.VisitRecord;
-import quarterlight.visit.annotation.PhotoScale;
 import quarterlight.visit.annotation.Outline;
+import quarterlight.visit.annotation.PhotoScale;
 import quarterlight.visit.annotation.PixelPoint;
 import quarterlight.visit.annotation.Trace;
 import quarterlight.visit.annotation.TraceKind;
@@ -103,9 +103,8 @@ class FormsTest {
 
     private static Stream<Component> within(Container all) {
         return Stream.of(all.getComponents())
-                .flatMap(one -> one instanceof Container inner
-                        ? Stream.concat(Stream.of(one), within(inner))
-                        : Stream.of(one));
+                .flatMap(one ->
+                        one instanceof Container inner ? Stream.concat(Stream.of(one), within(inner)) : Stream.of(one));
     }
 
     private static <T extends Component> T find(Container all, String name, Class<T> type) {
@@ -132,7 +131,9 @@ class FormsTest {
         OpenedVisit.asked(() -> {
             sentences.forEach((name, sentence) -> {
                 JComponent field = find(form, name, JComponent.class);
-                assertThat(field.getClientProperty("JComponent.outline")).as(name).isEqualTo("error");
+                assertThat(field.getClientProperty("JComponent.outline"))
+                        .as(name)
+                        .isEqualTo("error");
                 assertThat(field.getAccessibleContext().getAccessibleDescription())
                         .isEqualTo(sentence);
             });
@@ -162,11 +163,7 @@ class FormsTest {
         enter(notes, "claim-text", "", "claim-date", "3/4/1999");
         faults(
                 notes,
-                Map.of(
-                        "claim-text",
-                        TEXTS.get("notes.claim.needs"),
-                        "claim-date",
-                        TEXTS.get("notes.claim.date.bad")));
+                Map.of("claim-text", TEXTS.get("notes.claim.needs"), "claim-date", TEXTS.get("notes.claim.date.bad")));
         enter(notes, "claim-text", "one owner");
         faults(notes, Map.of("claim-date", TEXTS.get("notes.claim.date.bad")), "claim-text");
         assertThat(record().claims()).isEmpty();
@@ -186,11 +183,7 @@ class FormsTest {
         enter(notes, "trial-item", "", "trial-value", "much");
         faults(
                 notes,
-                Map.of(
-                        "trial-item",
-                        TEXTS.get("notes.trial.needs"),
-                        "trial-value",
-                        TEXTS.get("notes.trial.number")));
+                Map.of("trial-item", TEXTS.get("notes.trial.needs"), "trial-value", TEXTS.get("notes.trial.number")));
 
         enter(marks, "feature-feature", "", "feature-from", "long ago", "feature-to", "");
         faults(
@@ -210,7 +203,14 @@ class FormsTest {
         OpenedVisit.until(() -> opened.visit().visit().claims().size() == 1);
         enter(notes, "figure-figure", "64,312", "figure-date", "14 June 2025");
         OpenedVisit.until(() -> opened.visit().visit().odometer().size() == 1);
-        enter(marks, "feature-feature", "Side lamps", "feature-from", "Sept. 1968", "feature-to", "the 2nd of June 1971");
+        enter(
+                marks,
+                "feature-feature",
+                "Side lamps",
+                "feature-from",
+                "Sept. 1968",
+                "feature-to",
+                "the 2nd of June 1971");
         OpenedVisit.until(() -> opened.visit().visit().features().size() == 1);
 
         VisitRecord visit = record();

@@ -16,6 +16,7 @@ import quarterlight.cli.call.CallRefused;
 import quarterlight.cli.call.CliContext;
 import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
+import quarterlight.cli.call.OwnLists;
 import quarterlight.cli.call.Verb;
 import quarterlight.cli.text.CliText;
 import quarterlight.cli.text.TextTable;
@@ -77,6 +78,7 @@ public final class SuggestVerb implements Verb {
                         ZoneKin.of(zones),
                         known.habits(),
                         WalkModel.V4)
+                .along(OwnLists.coverage(around, CliOptions.pathAt(call, 0)).walk())
                 .suggest(shots, said);
         Set<PhotoId> pinned = WalkShots.pins(visit).keySet();
         List<Photo> unpinned = visit.photos().stream()
