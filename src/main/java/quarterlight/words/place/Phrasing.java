@@ -7,6 +7,7 @@ import java.util.Set;
 import quarterlight.words.lexicon.Mention;
 import quarterlight.words.lexicon.TermKind;
 import quarterlight.words.text.Clause;
+import quarterlight.words.text.SpokenNumber;
 import quarterlight.words.text.WordSet;
 
 /** How a part stands in its clause: behind which preposition, with which side, as one or several. Pure. */
@@ -41,6 +42,14 @@ final class Phrasing {
     /** "the rear ones": of both sides. */
     static boolean several(Clause clause) {
         return clause.tokens().stream().anyMatch(t -> t.is("ones"));
+    }
+
+    /** "the other one", "left one": one of two that were spoken of. */
+    static boolean oneOfTwo(Clause clause, List<Sides.Said> sides) {
+        return sides.stream()
+                .anyMatch(s -> s.from() <= 2
+                        && (clause.word(s.to() - 1).equals("one")
+                                || clause.word(s.to()).equals("one") && !SpokenNumber.isNumberWord(clause.word(s.to() + 1))));
     }
 
     /** "a two-door" is a car. */
@@ -118,7 +127,7 @@ final class Phrasing {
             return before;
         }
         Optional<Sides.Said> across = sides.stream()
-                .filter(s -> s.from() < part.from() && s.to() > part.from() && s.to() < part.to())
+                .filter(s -> s.from() <= part.from() && s.to() > part.from() && s.to() < part.to())
                 .findFirst();
         if (across.isPresent()) {
             return across;

@@ -24,7 +24,8 @@ public final class Scene {
     private static final Set<String> ON = WordSet.of("about across along at in inside into of on onto through to ");
     private static final Set<String> CAR =
             Set.of("car", "truck", "wagon", "thing", "vehicle", "body", "coupe", "sedan");
-    private static final Set<String> PASSING = Set.of("from", "of", "to", "like", "for");
+
+    private static final int PAIR_AGE = 8;
 
     private final CarZones car;
     private String region = "outer";
@@ -34,6 +35,10 @@ public final class Scene {
     private End floorEnd = End.FRONT;
     private boolean sideKnown;
     private SpokenPlace focus = SpokenPlace.NOWHERE;
+    /** The place last spoken of that comes in pairs, and how many clauses ago it was named. */
+    private SpokenPlace pair = SpokenPlace.NOWHERE;
+
+    private int pairAge;
     private int age;
 
     public Scene(CarZones car) {
@@ -55,6 +60,7 @@ public final class Scene {
     /** A new memo begins: the place is not carried over, the side is. */
     public void part() {
         focus = SpokenPlace.NOWHERE;
+        pair = SpokenPlace.NOWHERE;
         doorEnd = End.FRONT;
         areaEnd = End.FRONT;
     }
@@ -101,6 +107,11 @@ public final class Scene {
             return;
         }
         focus = place;
+        pairAge++;
+        if (place.part().sided() && place.how() != PlaceSource.CARRIED) {
+            pair = place;
+            pairAge = 0;
+        }
         if ((place.sideHow() == PlaceSource.NAMED || place.sideHow() == PlaceSource.POINTED)
                 && place.side() != SpokenSide.BOTH) {
             side = place.side();
@@ -161,15 +172,9 @@ public final class Scene {
     }
 
     private void setRegion(Clause clause) {
-        Optional<Mention> said = clause.all(TermKind.REGION)
-                .filter(m -> clause.all(TermKind.PART).noneMatch(p -> p.overlaps(m) && p.length() > m.length()))
-                .filter(m -> !clause.has(TermKind.HYPO) && !clause.has(TermKind.OTHER) || clause.size() <= 4)
-                .filter(m -> clause.all(TermKind.MARK).noneMatch(o -> o.overlaps(m) && o.length() > m.length()))
-                .filter(m -> !PASSING.contains(clause.word(m.from() - 1))
-                        && !Set.of("it", "the", "of", "that", "this").contains(clause.word(m.to())))
-                .findFirst();
+        Optional<String> said = Regions.entered(clause, focus.known(), part -> on(part.when()));
         if (said.isPresent()) {
-            String now = said.get().value();
+            String now = said.get();
             if (!now.equals(region) && clause.size() <= 10) {
                 focus = SpokenPlace.NOWHERE;
             }
@@ -366,8 +371,13 @@ public final class Scene {
         if (!focus.known() || clause.has(TermKind.REGION) && clause.size() <= 8) {
             return Optional.empty();
         }
-        PartName part = Twins.oneOfEach(focus.part());
-        Optional<End> end = ends.isEmpty() ? Optional.empty() : Optional.of(end(ends.get(0)));
+        boolean paired = !focus.part().sided()
+                && pair.known()
+                && pairAge <= PAIR_AGE
+                && Phrasing.oneOfTwo(clause, sides);
+        SpokenPlace of = paired ? pair : focus;
+        PartName part = Twins.oneOfEach(of.part());
+        Optional<End> end = ends.isEmpty() || paired ? Optional.empty() : Optional.of(end(ends.get(0)));
         if (end.isPresent() && !part.ended()) {
             Optional<SpokenPlace> swapped = sides.isEmpty() ? Twins.otherEnd(focus, end.get(), car) : Optional.empty();
             if (swapped.isPresent()) {
@@ -385,13 +395,13 @@ public final class Scene {
         SpokenSide now = !sideMeant
                 ? several ? SpokenSide.BOTH : focus.side()
                 : said.size() > 1 ? SpokenSide.BOTH : sides.get(0).side();
-        End last = end.orElse(focus.end());
+        End last = end.orElse(of.end());
         List<ZoneId> zones = car.of(part, now, last);
         if (zones.isEmpty()) {
             return Optional.empty();
         }
         PlaceSource how =
                 sideMeant ? sides.get(0).pointed() ? PlaceSource.POINTED : PlaceSource.NAMED : focus.sideHow();
-        return Optional.of(new SpokenPlace(part, now, last, zones, PlaceSource.POINTED, how, focus.said()));
+        return Optional.of(new SpokenPlace(part, now, last, zones, PlaceSource.POINTED, how, of.said()));
     }
 }

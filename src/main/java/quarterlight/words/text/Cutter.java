@@ -71,10 +71,13 @@ record Cutter(
         }
         boolean said = said(start, i) || predicated(start, i);
         if (word.equals("and") || word.equals("or")) {
-            return said && !numberAt(i + 1) && !Figures.fraction(tokens, i + 1);
+            return (said || turns(start, i + 1)) && !numberAt(i + 1) && !Figures.fraction(tokens, i + 1);
         }
         if (claimed(start, i)) {
             return false;
+        }
+        if (!attached(i) && turns(start, i)) {
+            return true;
         }
         if (!said && !(named(start, i) && (!endsName(i) && startsPart(i) && subjectAt(i) || headsSide(i)))) {
             return false;
@@ -105,6 +108,13 @@ record Cutter(
             return false;
         }
         return startsPart(i) || startsSide(i) || headsSide(i);
+    }
+
+    /** Another part is the subject here, and more than an opening word stands before it. */
+    private boolean turns(int start, int i) {
+        return !punctuated
+                && (i - start > 1 || !OPENERS.contains(tokens.get(start).word()))
+                && (new Subjects(tokens, byStart).begins(i) || new Subjects(tokens, byStart).follows(start, i));
     }
 
     /** A pronoun that is the object of what stands before it, or the subject of a clause that a conjunction has opened. */
