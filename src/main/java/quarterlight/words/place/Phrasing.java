@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import quarterlight.words.lexicon.Mention;
+import quarterlight.words.lexicon.PartName;
 import quarterlight.words.lexicon.TermKind;
 import quarterlight.words.text.Clause;
 import quarterlight.words.text.SpokenNumber;
@@ -44,6 +45,19 @@ final class Phrasing {
         return clause.tokens().stream().anyMatch(t -> t.is("ones"));
     }
 
+    /** "driver's", "passenger's": who sits in front. */
+    static boolean occupant(Clause clause, Sides.Said side) {
+        String word = clause.word(side.from());
+        return word.startsWith("driver") || word.startsWith("passenger");
+    }
+
+    /** Of two on a side, the driver's is the front one. */
+    static boolean besideSeat(PartName name) {
+        return name.zones().stream()
+                .flatMap(java.util.List::stream)
+                .anyMatch(zone -> zone.startsWith("door-") || zone.startsWith("floor-"));
+    }
+
     /** "the other one", "left one": one of two that were spoken of. */
     static boolean oneOfTwo(Clause clause, List<Sides.Said> sides) {
         return sides.stream()
@@ -77,7 +91,8 @@ final class Phrasing {
         while (i >= 0
                 && (MODIFIERS.contains(clause.word(i)) && !clause.word(i).equals("of")
                         || WordSet.of("both driver driver's front left other passenger rear right ")
-                                .contains(clause.word(i)))) {
+                                .contains(clause.word(i))
+                        || i == part.from() - 1 && clause.word(i).equals("back"))) {
             i--;
         }
         String word = clause.word(i);

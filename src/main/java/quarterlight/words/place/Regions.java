@@ -46,7 +46,8 @@ final class Regions {
         int first = OPENING.contains(clause.word(0)) ? 1 : 0;
         boolean pointing = region.from() > first && POINTING.contains(clause.word(first));
         boolean denied = clause.all(TermKind.NEG).anyMatch(n -> n.from() < region.from());
-        boolean relative = clause.word(region.to() - 1).equals("it") && region.from() > first;
+        boolean relative = clause.word(region.to() - 1).equals("it")
+                && (region.from() > first || clause.has(TermKind.CONDITION) || clause.has(TermKind.ORIGIN));
         return pointing || denied || relative;
     }
 }

@@ -316,7 +316,10 @@ public final class Scene {
                 .map(Scene::end)
                 .findFirst()
                 .or(() -> name.ended() && ends.size() == 1 ? Optional.of(end(ends.get(0))) : Optional.empty());
-        End end = nearEnd.orElseGet(() -> usualEnd(name));
+        End end = nearEnd.orElseGet(
+                () -> near.filter(s -> Phrasing.occupant(clause, s)).isPresent() && Phrasing.besideSeat(name)
+                        ? End.FRONT
+                        : usualEnd(name));
         if (!name.sided()) {
             return new SpokenPlace(
                     name, side, end, car.of(name, SpokenSide.BOTH, end), PlaceSource.NAMED, PlaceSource.CENTRAL, "");
@@ -334,7 +337,8 @@ public final class Scene {
         }
         if (Phrasing.plural(clause, part)
                 || name.zones().get(0).get(0).startsWith("seat-front") && !car.hasRearSeat()) {
-            boolean wheels = nearEnd.isEmpty() && name.zones().get(0).get(0).startsWith("wheel-{");
+            boolean wheels = nearEnd.isEmpty() && (name.zones().get(0).get(0).startsWith("wheel-{")
+                            || name.zones().get(0).get(0).startsWith("torque-box-{"));
             End ends4 = wheels ? End.BOTH : end;
             return new SpokenPlace(
                     name,
@@ -379,7 +383,7 @@ public final class Scene {
         PartName part = Twins.oneOfEach(of.part());
         Optional<End> end = ends.isEmpty() || paired ? Optional.empty() : Optional.of(end(ends.get(0)));
         if (end.isPresent() && !part.ended()) {
-            Optional<SpokenPlace> swapped = sides.isEmpty() ? Twins.otherEnd(focus, end.get(), car) : Optional.empty();
+            Optional<SpokenPlace> swapped = sides.isEmpty() ? Twins.otherEnd(focus, end.get(), Phrasing.several(clause), car) : Optional.empty();
             if (swapped.isPresent()) {
                 return swapped;
             }

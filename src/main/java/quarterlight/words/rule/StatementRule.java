@@ -39,6 +39,8 @@ final class StatementRule implements Rule {
         DENIED.put("missing", "present");
     }
 
+    private static final Set<String> SPEAKER = WordSet.of("i i'm i've i'd we we've just");
+    private static final Set<String> FELT = Set.of("damaged", "noise");
     private static final Set<String> RUST_FIRST = Set.of("rusted through", "scale", "surface rust", "no rust");
     private static final Set<String> MISSING_PARTS =
             WordSet.of("battery-tray bumper-front bumper-rear carpet door-glass door-panel driveshaft emblems-moldings"
@@ -69,6 +71,9 @@ final class StatementRule implements Rule {
         if (partOfName(clause, m)) {
             return;
         }
+        if (tried(clause, m)) {
+            return;
+        }
         boolean denied = Negation.of(clause, m) && !clause.word(m.from()).equals("no");
         String said = denied ? DENIED.getOrDefault(m.value(), m.value()) : m.value();
         String family = FAMILY.getOrDefault(said, said);
@@ -85,6 +90,14 @@ final class StatementRule implements Rule {
         features(finding, moment, m, "condition-" + said.replace(' ', '-'));
         finding.feature("denied", denied);
         found.add(finding);
+    }
+
+    /** "I poked the floor", "I'm tapping it": what the speaker does to see how it is. */
+    private static boolean tried(Clause clause, Mention m) {
+        return FELT.contains(m.value())
+                && m.length() == 1
+                && SPEAKER.contains(clause.word(m.from() - 1))
+                && !clause.word(m.to()).equals("through");
     }
 
     private static void origin(Moment moment, Mention m, Set<String> families, List<DraftBuilder> found) {

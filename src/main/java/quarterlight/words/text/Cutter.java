@@ -261,7 +261,7 @@ record Cutter(
             return DETERMINERS.contains(tokens.get(i).word()) && !ahead.isEmpty() && !numberAt(i - 2);
         }
         if (PREPOSITIONS.contains(last) || DETERMINERS.contains(last)) {
-            return true;
+            return !(last.equals("all") && ahead.equals("at"));
         }
         if (SIDES.contains(last)) {
             return !(DETERMINERS.contains(ahead)

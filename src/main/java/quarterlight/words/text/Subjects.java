@@ -53,13 +53,14 @@ record Subjects(List<Token> tokens, Map<Integer, List<Mention>> byStart) {
             return false;
         }
         int k = i;
-        while (k < Math.min(i + WIDEST, tokens.size()) && part(k).isEmpty()) {
+        while (k < Math.min(i + WIDEST, tokens.size()) && part(k).isEmpty() && other(i).isEmpty()) {
             if (!CutWords.BEFORE_PART.contains(tokens.get(k).word())) {
                 return false;
             }
             k++;
         }
-        return k < tokens.size() && part(k).filter(m -> verb(placed(m.to()))).isPresent();
+        return k < tokens.size()
+                && part(k).or(() -> other(i)).filter(m -> verb(placed(m.to()))).isPresent();
     }
 
     /** "behind the wheel | bonnet ...": two parts beside each other, the first of which is an object. */
@@ -80,6 +81,13 @@ record Subjects(List<Token> tokens, Map<Integer, List<Mention>> byStart) {
         return byStart.getOrDefault(i, List.of()).stream()
                 .filter(m -> m.kind() == TermKind.PART)
                 .max(Comparator.comparingInt(Mention::length));
+    }
+
+    /** "its opposite number", "the other one". */
+    private Optional<Mention> other(int i) {
+        return byStart.getOrDefault(i, List.of()).stream()
+                .filter(m -> m.kind() == TermKind.SIDE && m.length() > 1)
+                .findFirst();
     }
 
     /** Behind "on the left", "on this side", "here". */
