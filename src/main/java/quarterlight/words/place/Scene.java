@@ -225,6 +225,7 @@ public final class Scene {
     private List<Mention> ends(Clause clause, List<Mention> parts) {
         return clause.all(TermKind.END)
                 .filter(m -> parts.stream().noneMatch(p -> p.overlaps(m)))
+                .filter(m -> clause.all(TermKind.CONDITION).noneMatch(c -> c.overlaps(m) && c.length() > m.length()))
                 .toList();
     }
 
