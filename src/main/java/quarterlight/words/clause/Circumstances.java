@@ -54,10 +54,8 @@ public final class Circumstances {
     /** How long ago the place was named, and how many parts stand in the clause that names it. */
     private static void carried(Moment moment, DraftBuilder finding) {
         if (finding.place.how() != PlaceSource.CARRIED) {
-            long parts = moment.all(TermKind.PART)
-                    .mapToInt(Mention::from)
-                    .distinct()
-                    .count();
+            long parts =
+                    moment.all(TermKind.PART).mapToInt(Mention::from).distinct().count();
             finding.feature(parts <= 1 ? "parts-one" : parts == 2 ? "parts-two" : "parts-more");
             return;
         }
@@ -85,12 +83,15 @@ public final class Circumstances {
             return;
         }
         String word = clause.word(i);
-        Optional<Mention> known = clause.mentions().stream().filter(m -> m.covers(at)).findFirst();
+        Optional<Mention> known =
+                clause.mentions().stream().filter(m -> m.covers(at)).findFirst();
         finding.feature("subject-"
                 + (PRONOUNS.contains(word)
                         ? "pronoun"
                         : ARTICLES.contains(word)
-                                ? clause.mentions().stream().anyMatch(m -> m.covers(at + 1)) ? "article-known" : "article-unknown"
+                                ? clause.mentions().stream().anyMatch(m -> m.covers(at + 1))
+                                        ? "article-known"
+                                        : "article-unknown"
                                 : known.map(m -> m.kind().word()).orElse("unknown")));
     }
 

@@ -63,7 +63,8 @@ final class Phrasing {
         return sides.stream()
                 .anyMatch(s -> s.from() <= 2
                         && (clause.word(s.to() - 1).equals("one")
-                                || clause.word(s.to()).equals("one") && !SpokenNumber.isNumberWord(clause.word(s.to() + 1))));
+                                || clause.word(s.to()).equals("one")
+                                        && !SpokenNumber.isNumberWord(clause.word(s.to() + 1))));
     }
 
     /** "a two-door" is a car. */
@@ -157,6 +158,10 @@ final class Phrasing {
 
     /** "spot welds" of the seam is no part although "spot" might be one: a longer phrase of another kind goes first. */
     static boolean inSaying(Clause clause, Mention part) {
+        if (clause.word(part.from() - 1).equals("it")
+                && clause.word(part.from()).endsWith("s")) {
+            return true;
+        }
         return clause.mentions().stream()
                 .filter(m -> m.kind() != TermKind.PART
                         && m.kind() != TermKind.SUBJECT

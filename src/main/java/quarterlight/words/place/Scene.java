@@ -45,14 +45,6 @@ public final class Scene {
         this.car = car;
     }
 
-    public String region() {
-        return region;
-    }
-
-    public CarZones car() {
-        return car;
-    }
-
     public SpokenPlace focus() {
         return focus;
     }
@@ -63,11 +55,6 @@ public final class Scene {
         pair = SpokenPlace.NOWHERE;
         doorEnd = End.FRONT;
         areaEnd = End.FRONT;
-    }
-
-    /** Sets the place at hand by hand, as a correction does. */
-    public void focus(SpokenPlace place) {
-        focus = place;
     }
 
     /** Takes a clause in and returns the place that it speaks of; the second and further parts of a list stand in the zones. */
@@ -90,17 +77,6 @@ public final class Scene {
         return place;
     }
 
-    /** "the battery tray on the passenger's side", "over on the right side the gutter": the walk is on that side. */
-    private static Optional<SpokenSide> sideOf(Clause clause, List<Sides.Said> sides) {
-        return sides.stream()
-                .filter(s -> s.side() != SpokenSide.BOTH && !s.pointed())
-                .filter(s -> clause.word(s.to() - 1).startsWith("side")
-                        || clause.word(s.to()).startsWith("side")
-                        || clause.word(s.to() + 1).equals("side"))
-                .map(Sides.Said::side)
-                .findFirst();
-    }
-
     private void remember(SpokenPlace place, Clause clause, List<Sides.Said> sides) {
         age = place.how() == PlaceSource.CARRIED ? age + 1 : 0;
         if (place.how() == PlaceSource.UNKNOWN) {
@@ -117,7 +93,7 @@ public final class Scene {
             side = place.side();
             sideKnown = true;
         } else if (place.sideHow() == PlaceSource.CENTRAL && place.how() == PlaceSource.NAMED) {
-            sideOf(clause, sides).ifPresent(now -> {
+            Sides.ofWalk(clause, sides).ifPresent(now -> {
                 side = now;
                 sideKnown = true;
             });
@@ -158,7 +134,7 @@ public final class Scene {
             sideKnown = true;
         }
         boolean opens = sides.stream().anyMatch(s -> s.from() <= 2);
-        sideOf(clause, sides).filter(now -> opens).ifPresent(now -> {
+        Sides.ofWalk(clause, sides).filter(now -> opens).ifPresent(now -> {
             side = now;
             sideKnown = true;
         });
@@ -261,7 +237,9 @@ public final class Scene {
                     PlaceSource.CENTRAL,
                     "the whole car"));
         }
-        Mention chosen = subject != null ? subject : on != null ? on : focus.known() && age < 6 ? null : locator;
+        boolean told = locator != null && Phrasing.compared(clause, locator);
+        Mention chosen =
+                subject != null ? subject : on != null ? on : focus.known() && (age < 6 || told) ? null : locator;
         if (chosen == null) {
             return Optional.empty();
         }
@@ -338,7 +316,8 @@ public final class Scene {
         }
         if (Phrasing.plural(clause, part)
                 || name.zones().get(0).get(0).startsWith("seat-front") && !car.hasRearSeat()) {
-            boolean wheels = nearEnd.isEmpty() && (name.zones().get(0).get(0).startsWith("wheel-{")
+            boolean wheels = nearEnd.isEmpty()
+                    && (name.zones().get(0).get(0).startsWith("wheel-{")
                             || name.zones().get(0).get(0).startsWith("torque-box-{"));
             End ends4 = wheels ? End.BOTH : end;
             return new SpokenPlace(
@@ -376,15 +355,15 @@ public final class Scene {
         if (!focus.known() || clause.has(TermKind.REGION) && clause.size() <= 8) {
             return Optional.empty();
         }
-        boolean paired = !focus.part().sided()
-                && pair.known()
-                && pairAge <= PAIR_AGE
-                && Phrasing.oneOfTwo(clause, sides);
+        boolean paired =
+                !focus.part().sided() && pair.known() && pairAge <= PAIR_AGE && Phrasing.oneOfTwo(clause, sides);
         SpokenPlace of = paired ? pair : focus;
         PartName part = Twins.oneOfEach(of.part());
         Optional<End> end = ends.isEmpty() || paired ? Optional.empty() : Optional.of(end(ends.get(0)));
         if (end.isPresent() && !part.ended()) {
-            Optional<SpokenPlace> swapped = sides.isEmpty() ? Twins.otherEnd(focus, end.get(), Phrasing.several(clause), car) : Optional.empty();
+            Optional<SpokenPlace> swapped = sides.isEmpty()
+                    ? Twins.otherEnd(focus, end.get(), Phrasing.several(clause), car)
+                    : Optional.empty();
             if (swapped.isPresent()) {
                 return swapped;
             }
@@ -394,12 +373,13 @@ public final class Scene {
         if (!sideMeant && end.isEmpty()) {
             return Optional.empty();
         }
+        List<Sides.Said> meant = Sides.explicit(sides);
         Set<SpokenSide> said = new LinkedHashSet<>();
-        sides.forEach(s -> said.add(s.side()));
+        meant.forEach(s -> said.add(s.side()));
         boolean several = end.isPresent() && part.sided() && Phrasing.several(clause);
         SpokenSide now = !sideMeant
                 ? several ? SpokenSide.BOTH : focus.side()
-                : said.size() > 1 ? SpokenSide.BOTH : sides.get(0).side();
+                : said.size() > 1 ? SpokenSide.BOTH : meant.get(0).side();
         End last = end.orElse(of.end());
         List<ZoneId> zones = car.of(part, now, last);
         if (zones.isEmpty()) {

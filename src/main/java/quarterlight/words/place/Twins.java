@@ -26,17 +26,12 @@ final class Twins {
         SpokenSide side = both ? SpokenSide.BOTH : focus.side();
         PartName part = new PartName(
                 focus.part().name().replace(from, to), zones, focus.part().region(), "");
-        boolean moved =
-                focus.zones().size() == 1 && focus.zones().get(0).value().contains(from) && car.has(part);
+        boolean moved = (both || focus.zones().size() == 1)
+                && focus.zones().stream().allMatch(zone -> zone.value().contains(from))
+                && car.has(part);
         return moved
                 ? Optional.of(new SpokenPlace(
-                        part,
-                        side,
-                        end,
-                        car.of(part, side, end),
-                        PlaceSource.POINTED,
-                        focus.sideHow(),
-                        focus.said()))
+                        part, side, end, car.of(part, side, end), PlaceSource.POINTED, focus.sideHow(), focus.said()))
                 : Optional.empty();
     }
 

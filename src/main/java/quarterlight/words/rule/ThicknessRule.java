@@ -71,8 +71,9 @@ final class ThicknessRule implements Rule {
         int pairs = 0;
         for (int i = 0; i + 1 < clause.size(); i++) {
             Optional<SpokenNumber> number = SpokenNumber.hundreds(clause.tokens(), i);
-            boolean pair = number.filter(n -> n.length() >= 2 && n.value() >= 110).isPresent()
-                    && !clause.word(i + 1).equals("hundred");
+            boolean pair =
+                    number.filter(n -> n.length() >= 2 && n.value() >= 110).isPresent()
+                            && !clause.word(i + 1).equals("hundred");
             pairs += pair ? 1 : 0;
         }
         boolean hundred = clause.tokens().stream().anyMatch(t -> t.is("hundred"));

@@ -40,8 +40,7 @@ final class TrialRule implements Rule {
             "wheel-rear-right",
             "Tread, right rear");
     /** Functions of which there is one on each side. */
-    private static final Set<String> SIDED = Set.of(
-            "Headlamps", "Windows");
+    private static final Set<String> SIDED = Set.of("Headlamps", "Windows");
 
     private static final int LATELY = 3;
     private static final double LATELY_S = 15;
@@ -92,7 +91,9 @@ final class TrialRule implements Rule {
                 used.add(next);
             }
         }
-        if (!outcome.known() && !outcome.none && moment.index() + 1 < moment.all().size()) {
+        if (!outcome.known()
+                && !outcome.none
+                && moment.index() + 1 < moment.all().size()) {
             Moment next = moment.all().get(moment.index() + 1);
             boolean brief = next.clause().size() <= MAX_ANSWER
                     && next.clause().source().equals(moment.clause().source())
@@ -131,7 +132,8 @@ final class TrialRule implements Rule {
     }
 
     private static boolean ofOneSide(Clause clause) {
-        return clause.all(TermKind.SIDE).anyMatch(m -> m.from() <= 1 && !m.value().equals("both"));
+        return clause.all(TermKind.SIDE)
+                .anyMatch(m -> m.from() <= 1 && !m.value().equals("both"));
     }
 
     /** "Both windows go down, the driver's is stiff": of what was just tried, one side. */
@@ -231,6 +233,7 @@ final class TrialRule implements Rule {
                         && m.length() <= item.length()
                         && m.length() < 2
                         && m.kind() != TermKind.PARTIAL
+                        && m.kind() != TermKind.BYPASSED
                         && m.kind() != TermKind.BAD) {
                     continue;
                 }

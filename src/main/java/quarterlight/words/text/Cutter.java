@@ -5,6 +5,7 @@ import static quarterlight.words.text.CutWords.BEFORE_PART;
 import static quarterlight.words.text.CutWords.DETERMINERS;
 import static quarterlight.words.text.CutWords.JOINERS;
 import static quarterlight.words.text.CutWords.NAMING;
+import static quarterlight.words.text.CutWords.OF_KIND;
 import static quarterlight.words.text.CutWords.OPENERS;
 import static quarterlight.words.text.CutWords.PARTICLES;
 import static quarterlight.words.text.CutWords.PLACING;
@@ -263,9 +264,13 @@ record Cutter(
         if (PREPOSITIONS.contains(last) || DETERMINERS.contains(last)) {
             return !(last.equals("all") && ahead.equals("at"));
         }
+        if (OF_KIND.contains(last) && !punctuated) {
+            return DETERMINERS.contains(ahead) || SIDES.contains(ahead) || PREPOSITIONS.contains(ahead);
+        }
         if (SIDES.contains(last)) {
             return !(DETERMINERS.contains(ahead)
                     && PLACING.contains(i > 2 ? tokens.get(i - 3).word() : "")
+                    && !begins(i - 4, TermKind.SUBJECT)
                     && predicateFollows(i));
         }
         if (ADJECTIVES.contains(last)) {

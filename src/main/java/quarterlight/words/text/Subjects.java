@@ -19,19 +19,19 @@ record Subjects(List<Token> tokens, Map<Integer, List<Mention>> byStart) {
 
     /** Behind these a part with its verb is an object, a condition or a comparison. */
     private static final Set<String> HOLDING = WordSet.of(
-            "'cause after as because before believe bet feel figure guess hear heard hope how if know like mean say says"
-                    + " see swear tell than think till unless until what when where whether which while why");
+            "'cause after as because before believe bet feel figure guess hear heard hope how if know like mean say"
+                    + " says see swear tell than think till unless until what when where whether which while why");
 
     private static final Set<String> VERBS = WordSet.of(
-            "ain't are aren't comes doesn't don't feels goes has hasn't is isn't latches leaks looks moves needs opens reads"
-                    + " rings runs says shows shuts sits smells sounds sticks turns was wasn't were works won't");
+            "ain't are aren't comes doesn't don't feels goes has hasn't is isn't latches leaks looks moves needs opens"
+                    + " reads rings runs says shows shuts sits smells sounds sticks turns was wasn't were works won't");
 
     /** Behind "'s" these show that it is a verb and no owner. */
     private static final Set<String> AFTER_S = WordSet.of(
-            "a all already also always an been been both clean dead done falling fine full getting going gone good got had"
-                    + " half hanging here in just kind like mostly never new no nothing not off ok okay on only original out"
-                    + " pretty real really right rotten shot sitting so solid some sort still straight the there too up"
-                    + " very wet");
+            "a all already also always an been been both clean dead done falling fine full getting going gone good got"
+                    + " had half hanging here in just kind like mostly never new no nothing not off ok okay on only"
+                    + " original out pretty real really right rotten shot sitting so solid some sort still straight the"
+                    + " there too up very wet");
 
     private static final Set<String> PLACING = WordSet.of("on over at in");
 
@@ -86,7 +86,8 @@ record Subjects(List<Token> tokens, Map<Integer, List<Mention>> byStart) {
     /** "its opposite number", "the other one". */
     private Optional<Mention> other(int i) {
         return byStart.getOrDefault(i, List.of()).stream()
-                .filter(m -> m.kind() == TermKind.SIDE && m.length() > 1)
+                .filter(m -> m.kind() == TermKind.SIDE && m.length() > 1
+                        || m.kind() == TermKind.END && word(m.from()).endsWith("s"))
                 .findFirst();
     }
 
