@@ -1,6 +1,10 @@
 package quarterlight.cli;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -9,6 +13,7 @@ import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import com.networknt.schema.ValidationMessage;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -52,6 +57,24 @@ final class SchemaCheck {
         } catch (JsonProcessingException e) {
             throw new AssertionError(document, e);
         }
+    }
+
+    /** How many numbers with a fraction a document has; fails if one has more digits than somebody could have measured. */
+    static int roundedNumbers(String document) {
+        int numbers = 0;
+        try (JsonParser json = JSON.createParser(document)) {
+            for (JsonToken token = json.nextToken(); token != null; token = json.nextToken()) {
+                if (token == JsonToken.VALUE_NUMBER_FLOAT) {
+                    numbers++;
+                    assertThat(json.getDecimalValue().stripTrailingZeros().precision())
+                            .as(json.getText())
+                            .isLessThanOrEqualTo(10);
+                }
+            }
+        } catch (IOException e) {
+            throw new AssertionError(document, e);
+        }
+        return numbers;
     }
 
     /** What the validator objects to; empty if the document holds. */

@@ -41,9 +41,15 @@ class SchemaDocumentsTest {
     private static final Set<String> OF_ONES_OWN =
             Set.of("hidden", "left_out", "released", "decisions", "dropped", "intake_remarks", "clocks", "edit_log");
 
+    /** Whose numbers have no more digits than somebody could have measured. */
+    private static final Set<String> ROUNDED = Set.of(
+            "zones", "history", "rust", "findings", "dates", "suggest", "gaps", "photos", "listen", "compare", "visit");
+
     private Path folder;
 
     private Bench bench;
+
+    private int roundedNumbers;
 
     /** What was written, by the name of its schema. */
     private final Map<String, List<JsonNode>> documents = new LinkedHashMap<>();
@@ -60,7 +66,7 @@ class SchemaDocumentsTest {
             verb(name, a);
             verb(name, b);
         }
-        verb("compare", a, b);
+        assertThat(verb("compare", a, b).get("cars")).hasSize(2);
         verb("compare", a, b, a);
         verb("audit", a);
         exported(a);
@@ -93,6 +99,9 @@ class SchemaDocumentsTest {
 
     private JsonNode keep(String schema, String document) {
         JsonNode read = SchemaCheck.read(document);
+        if (ROUNDED.contains(schema)) {
+            roundedNumbers += SchemaCheck.roundedNumbers(document);
+        }
         documents.computeIfAbsent(schema, name -> new ArrayList<>()).add(read);
         return read;
     }
@@ -265,6 +274,11 @@ class SchemaDocumentsTest {
                 };
         return what.matches(sometimes)
                 || schema.equals("visit") && OF_ONES_OWN.contains(what.replaceAll("\\W|left out", ""));
+    }
+
+    @Test
+    void numbersAreRounded() {
+        assertThat(roundedNumbers).isGreaterThan(1000);
     }
 
     @Test

@@ -15,12 +15,15 @@ import javax.swing.JFileChooser;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.edit.compare.ComparisonWork;
+import quarterlight.task.LatestWork;
 import quarterlight.ui.compare.CarsWindow;
 import quarterlight.ui.kit.Dialogs;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
+import quarterlight.ui.start.RecentVisit;
 
 /** Asks which two to six visits are laid side by side. Event thread only. */
 final class CompareDialog {
@@ -34,18 +37,23 @@ final class CompareDialog {
 
     /** @param open the visit at hand, offered as the first */
     void ask(Optional<Path> open) {
-        List<Path> known = new ArrayList<>(parts.settings().settings().recent());
-        open.ifPresent(visit -> {
-            known.remove(visit.toAbsolutePath().normalize());
-            known.add(0, visit.toAbsolutePath().normalize());
-        });
+        List<Path> first =
+                open.map(visit -> visit.toAbsolutePath().normalize()).stream().toList();
+        List<Path> recent = new ArrayList<>(parts.settings().settings().recent());
+        recent.removeAll(first);
         JDialog dialog = new JDialog(owner, parts.texts().get("do.two-cars"), true);
         dialog.setName("two-visits");
         JPanel form = new JPanel(new MigLayout("insets 16, gap 8, wrap 3", "[right][420!,fill][]"));
         List<JComboBox<Path>> boxes = new ArrayList<>();
         for (int car = 0; car < ComparisonWork.MAX_CARS; car++) {
-            boxes.add(box(form, String.valueOf((char) ('A' + car)), known, car));
+            boxes.add(box(form, String.valueOf((char) ('A' + car)), first, car));
         }
+        LatestWork.once(
+                "quarterlight-recent",
+                SwingUtilities::invokeLater,
+                progress -> RecentVisit.there(recent),
+                there -> offer(boxes, there),
+                parts.problems()::failed);
         JButton go = new JButton(parts.texts().get("two.go"));
         go.setName("two-go");
         go.addActionListener(e -> {
@@ -58,6 +66,23 @@ final class CompareDialog {
             }
         });
         Dialogs.ask(dialog, form, go, parts.texts(), owner);
+    }
+
+    /** Offers more visits; where none is chosen yet, the first of them that is chosen nowhere else. */
+    private static void offer(List<JComboBox<Path>> boxes, List<Path> more) {
+        for (int car = 0; car < boxes.size(); car++) {
+            JComboBox<Path> box = boxes.get(car);
+            boolean open = car < ComparisonWork.MIN_CARS && box.getSelectedIndex() < 0;
+            List<Path> taken = chosen(boxes);
+            more.forEach(box::addItem);
+            box.setSelectedItem(
+                    open
+                            ? more.stream()
+                                    .filter(visit -> !taken.contains(visit))
+                                    .findFirst()
+                                    .orElse(null)
+                            : box.getSelectedItem());
+        }
     }
 
     private static List<Path> chosen(List<JComboBox<Path>> boxes) {
@@ -102,7 +127,14 @@ final class CompareDialog {
         }
     }
 
-    /** Says what no choice means. */
+    private String named(Path visit) {
+        String car = RecentVisit.of(parts.settings().settings(), visit).car();
+        return car.equals(String.valueOf(visit.getFileName()))
+                ? visit.toString()
+                : parts.texts().get("two.visit.named", car, visit);
+    }
+
+    /** A visit by its car and folder; says what no choice means. */
     private final class NoCar extends DefaultListCellRenderer {
         private final String none;
 
@@ -114,8 +146,10 @@ final class CompareDialog {
         @Override
         public Component getListCellRendererComponent(
                 JList<?> list, Object value, int index, boolean selected, boolean focus) {
-            Object shown = value == null ? none : value;
-            return super.getListCellRendererComponent(list, shown, index, selected, focus);
+            Object shown = value instanceof Path visit ? named(visit) : none;
+            super.getListCellRendererComponent(list, shown, index, selected, focus);
+            setToolTipText(value instanceof Path visit ? visit.toString() : null);
+            return this;
         }
     }
 }

@@ -215,6 +215,7 @@ final class VisitPanel extends JPanel {
                 show(one.station());
             }
             reveal(one.station(), one.where());
+            one.gap().ifPresent(screen(one.station())::reveal);
         });
         return Doubts.said(parts.texts(), doubts, doubt, visit.findings().isPresent());
     }

@@ -23,7 +23,11 @@ import quarterlight.walk.said.SaidPlaces;
  * One thread at a time; made by {@link ZoneSuggestions#line}.
  */
 public final class WalkLine {
-    private static final int MAX_SUGGESTIONS = 5;
+    /** More than anybody reads: the likely ones go first when letters are typed, too. */
+    private static final int MAX_SUGGESTIONS = 24;
+
+    /** Those that are weighed by the walk alone. */
+    private static final int LIKELIEST = 3;
 
     private final List<ZoneId> zones;
     private final double pinSure;
@@ -37,6 +41,7 @@ public final class WalkLine {
     private final Map<ZoneId, Integer> pinnedZones = new HashMap<>();
 
     private final double returns;
+    private final ZoneSuggestions.UsualWalk usual;
     private final double[][] seen;
     private final double[] nothingSeen;
     private final SaidPlaces said;
@@ -49,11 +54,13 @@ public final class WalkLine {
             List<JumpMatrix> jumps,
             GapCounts gaps,
             WalkModel model,
+            ZoneSuggestions.UsualWalk usual,
             List<Shot> shots,
             Function<double[], SaidPlaces> words) {
         this.zones = zones;
         pinSure = model.pinSure();
         returns = model.returns();
+        this.usual = usual;
         moments = moments(shots);
         said = words.apply(
                 moments.stream().mapToDouble(one -> one.get(0).seconds()).toArray());
@@ -107,7 +114,7 @@ public final class WalkLine {
         }
     }
 
-    /** At most five suggestions for each photo that is not pinned, best first; none if nothing is pinned and nothing was said. */
+    /** At most 24 suggestions for each photo that is not pinned, best first; none if nothing is pinned and nothing was said. */
     public Map<PhotoId, List<Suggestion>> suggestions() {
         Map<PhotoId, List<Suggestion>> answer = new LinkedHashMap<>();
         if (knowsNothing()) {
@@ -154,7 +161,9 @@ public final class WalkLine {
         if (!calibrates) {
             return best;
         }
-        return said.isEmpty() ? Calibration.calibrated(best, walk) : Calibration.calibrated(best, walk, talk(t));
+        List<Suggestion> calibrated =
+                said.isEmpty() ? Calibration.calibrated(best, walk) : Calibration.calibrated(best, walk, talk(t));
+        return byTheUsualWay(t, calibrated);
     }
 
     private Calibration.Talk talk(int t) {
@@ -201,6 +210,31 @@ public final class WalkLine {
                 chances[i] *= returns;
             }
         }
+    }
+
+    /** Where nothing is known of the user, of what stands behind the first three goes first what comes soon on the usual way. */
+    private List<Suggestion> byTheUsualWay(int t, List<Suggestion> best) {
+        int before = t - 1;
+        while (before >= 0 && pinnedAt.get(before).isEmpty()) {
+            before--;
+        }
+        if (before < 0 || best.size() <= LIKELIEST) {
+            return best;
+        }
+        ZoneId last = pinnedAt.get(before).get(0);
+        double most = best.get(LIKELIEST - 1).p();
+        List<Suggestion> rest = best.subList(LIKELIEST, best.size());
+        double all = rest.stream().mapToDouble(Suggestion::p).sum();
+        double weighed = rest.stream()
+                .mapToDouble(one -> one.p() * usual.factor(last, one.zone()))
+                .sum();
+        List<Suggestion> ordered = new ArrayList<>(best.subList(0, LIKELIEST));
+        rest.stream()
+                .map(one -> new Suggestion(
+                        one.zone(), Math.min(most, one.p() * usual.factor(last, one.zone()) * all / weighed)))
+                .sorted(Comparator.comparingDouble(Suggestion::p).reversed())
+                .forEach(ordered::add);
+        return List.copyOf(ordered);
     }
 
     private static void normalize(double[] chances) {

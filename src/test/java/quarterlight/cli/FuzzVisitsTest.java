@@ -30,7 +30,7 @@ import quarterlight.visit.StoredRows;
 
 /**
  * Databases and archives changed at random, as somebody might send them: every outcome is a sentence, none a fault of the program, none takes long,
- * and no row is lost without a word. A hundredth of the rounds run with the tests; {@code -Dquarterlight.fuzz=100} runs all,
+ * and no row is lost without a word. A two-hundredth of the rounds runs with the tests; {@code -Dquarterlight.fuzz=200} runs all,
  * {@code -Dquarterlight.fuzz.seed=N} others.
  */
 class FuzzVisitsTest {
@@ -39,8 +39,8 @@ class FuzzVisitsTest {
     /** Rounds begin with this one; with {@code -Dquarterlight.fuzz.first=N} a round that failed is the first. */
     private static final int FIRST = Integer.getInteger("quarterlight.fuzz.first", 0);
 
-    private static final int DATABASES = 100 * TIMES;
-    private static final int ARCHIVES = 50 * TIMES;
+    private static final int DATABASES = 50 * TIMES;
+    private static final int ARCHIVES = 25 * TIMES;
     private static final long MAX_MS = 30_000;
 
     private static final List<String> BASES = List.of(

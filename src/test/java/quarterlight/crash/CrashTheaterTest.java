@@ -16,7 +16,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
-import quarterlight.OwnProcess;
+import quarterlight.cli.Bench;
 import quarterlight.cli.TestPhotos;
 import quarterlight.crash.CrashDisk.Cut;
 import quarterlight.crash.Step.Kind;
@@ -59,14 +59,10 @@ class CrashTheaterTest {
         visit = world.resolve("v");
     }
 
-    private void run(String... arguments) throws Exception {
-        Path err = folder.resolve("scratch/setup-err.txt");
-        int status = new ProcessBuilder(OwnProcess.program(world.resolve("home"), arguments))
-                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                .redirectError(err.toFile())
-                .start()
-                .waitFor();
-        assertThat(status).as(Files.readString(err)).isZero();
+    /** In this process, with the home of the recorded ones: what comes before a recording is not cut. */
+    private void run(String... arguments) {
+        Bench.Outcome outcome = new Bench(world.resolve("home/.quarterlight")).run(arguments);
+        assertThat(outcome.status()).as(outcome.err()).isZero();
     }
 
     private Path card(int photos) throws IOException {

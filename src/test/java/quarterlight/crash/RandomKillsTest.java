@@ -21,6 +21,7 @@ import quarterlight.OwnProcess;
 import quarterlight.archive.BagCheck;
 import quarterlight.archive.BagFile;
 import quarterlight.archive.BagRefused;
+import quarterlight.cli.Bench;
 import quarterlight.cli.TestPhotos;
 import quarterlight.file.Leftovers;
 import quarterlight.task.Progress;
@@ -283,12 +284,9 @@ class RandomKillsTest {
                 .start();
     }
 
-    private void toTheEnd(String... call) throws Exception {
-        assertThat(new ProcessBuilder(OwnProcess.program(home, call))
-                        .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                        .redirectError(ProcessBuilder.Redirect.DISCARD)
-                        .start()
-                        .waitFor())
-                .isZero();
+    /** In this process, with the home of those that are killed. */
+    private void toTheEnd(String... call) throws IOException {
+        Bench.Outcome outcome = new Bench(Files.createDirectories(home.resolve(".quarterlight"))).run(call);
+        assertThat(outcome.status()).as(outcome.err()).isZero();
     }
 }

@@ -33,7 +33,7 @@ import quarterlight.visit.photo.PhotoId;
 abstract class EveningRobot extends DeskRobot {
     private static final Set<Integer> HELD =
             Set.of(KeyEvent.VK_CONTROL, KeyEvent.VK_ALT, KeyEvent.VK_SHIFT, KeyEvent.VK_META);
-    private static final int ROWS = 5;
+    private static final int ROWS = 9;
     /** Longer than the suggestions after a pin take. */
     private static final int LOOK_MS = 250;
 
@@ -107,8 +107,12 @@ abstract class EveningRobot extends DeskRobot {
         return GuiActionRunner.execute(large::photo);
     }
 
-    /** Pins every photo that has a place from the first to the last. */
-    final void pinAll(Map<PhotoId, ZoneId> places) {
+    /**
+     * Pins every photo that has a place from the first to the last.
+     *
+     * @return keys a photo
+     */
+    final double pinAll(Map<PhotoId, ZoneId> places) {
         Component sheet = named("photos-sheet");
         robot.focusAndWaitForFocusGain(sheet);
         begin();
@@ -128,12 +132,13 @@ abstract class EveningRobot extends DeskRobot {
             done.add(photo);
         }
         until("all are pinned", () -> held().pins().size() >= places.size());
-        told("photo", places.size(), keys());
+        double each = told("photo", places.size(), keys());
         reporter.publishEntry("photos by one digit", digits + " of " + places.size());
         Map<PhotoId, ZoneId> pinned = held().pins().stream()
                 .collect(Collectors.toMap(
                         row -> row.value().photo(), row -> row.value().zone(), (a, b) -> a));
         assertThat(pinned).as("each where it was taken").isEqualTo(places);
+        return each;
     }
 
     /** @return 1 if a suggestion had it */
@@ -160,7 +165,7 @@ abstract class EveningRobot extends DeskRobot {
         return 0;
     }
 
-    /** What the five rows say, one below the other. */
+    /** What the nine rows say, one below the other. */
     private String offered() {
         robot.waitForIdle();
         return GuiActionRunner.execute(
@@ -173,7 +178,7 @@ abstract class EveningRobot extends DeskRobot {
                         .collect(Collectors.joining("\n")));
     }
 
-    /** Which of the five rows offers a zone, from 1; 0 if none does. */
+    /** Which of the nine rows offers a zone, from 1; 0 if none does. */
     private int rowOf(ZoneId zone) {
         String label = ZoneTable.load().get(zone).label();
         return GuiActionRunner.execute(() -> {

@@ -5,11 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Point;
 import java.awt.event.KeyEvent;
 import java.io.IOException;
-import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -19,18 +17,13 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import javax.accessibility.AccessibleContext;
 import javax.swing.JTable;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.Test;
 import quarterlight.car.ZoneId;
-import quarterlight.edit.intake.Intake;
-import quarterlight.store.VisitStore;
 import quarterlight.table.ZoneTable;
-import quarterlight.task.Progress;
+import quarterlight.ui.kit.Texts;
 import quarterlight.visit.mark.MarkKind;
-import quarterlight.visit.photo.Photo;
 import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.trial.SignKind;
@@ -40,8 +33,7 @@ import quarterlight.visit.trial.SignKind;
  * statements are those of {@code demo-data}. Photos of marks and statements are taken in hand by a click. The table stands in docs/performance.md.
  */
 class EveningRobotTest extends EveningRobot {
-    private static final Path DEMO =
-            Path.of(System.getProperty("quarterlight.basedir", ".")).resolve("demo-data/tamarisk-1971");
+    private static final SampleWalk WALK = SampleWalk.of("tamarisk-1971");
     private static final ZoneId WHOLE_CAR = new ZoneId("whole-car");
     private static final Map<String, String> CONDITIONS = Map.of(
             "pitted", "p", "damaged", "d", "no rust", "n", "sound", "s", "worn", "w", "leaking", "l", "repaired", "r");
@@ -54,34 +46,17 @@ class EveningRobotTest extends EveningRobot {
                 rows("readings").stream().map(row -> row.get("zone")).distinct().collect(Collectors.joining(" "));
         Files.writeString(
                 settings.resolve("settings.properties"), "schema=1\nwelcomed=yes\ngauge.route.coupe=" + route + "\n");
-        try (VisitStore store = VisitStore.create(path, coupe(), CLOCK)) {
-            new Intake(store, CLOCK, (photo, jpeg) -> {}).run(List.of(DEMO.resolve("photos")), Progress.NONE);
-        }
+        WALK.takeIn(path, CLOCK);
     }
 
     private static List<CSVRecord> rows(String table) throws IOException {
-        try (Reader reader = Files.newBufferedReader(DEMO.resolve(table + ".csv"));
-                CSVParser parser = CSVFormat.RFC4180
-                        .builder()
-                        .setHeader()
-                        .setSkipHeaderRecord(true)
-                        .get()
-                        .parse(reader)) {
-            return parser.getRecords();
-        }
-    }
-
-    private Map<String, PhotoId> photos() {
-        return held().photos().stream()
-                .collect(Collectors.toMap(photo -> photo.file().name(), Photo::id));
+        return WALK.rows(table);
     }
 
     @Test
     void theEveningOfTheSampleVisitByCountedKeys() throws Exception {
-        Map<PhotoId, ZoneId> places = new HashMap<>();
-        Map<String, PhotoId> photos = photos();
-        rows("pins").forEach(row -> places.putIfAbsent(photos.get(row.get("photo")), new ZoneId(row.get("zone"))));
-        pinAll(places);
+        Map<String, PhotoId> photos = SampleWalk.photos(held());
+        assertThat(pinAll(WALK.places(held()))).as("keys a photo").isLessThanOrEqualTo(1.6);
 
         readings();
         signs();
@@ -152,25 +127,27 @@ class EveningRobotTest extends EveningRobot {
             }
         }
         int count = wanted.size();
-        Point at = new Point(1, 0);
+        String letters = Texts.load().get("signs.letters");
         begin();
-        while (!wanted.isEmpty()) {
-            Point from = at;
-            Point next = wanted.keySet().stream()
-                    .min(Comparator.comparingInt((Point p) -> Math.abs(p.x - from.x) + Math.abs(p.y - from.y))
-                            .thenComparingInt(p -> p.y))
-                    .orElseThrow();
-            for (int i = at.x; i != next.x; i += Integer.signum(next.x - at.x)) {
-                press(next.x > at.x ? KeyEvent.VK_RIGHT : KeyEvent.VK_LEFT);
+        // panel by panel, each sign by its letter
+        for (int row = 0, at = 0; row < lines.size(); row++) {
+            int here = row;
+            List<Point> signs =
+                    wanted.keySet().stream().filter(one -> one.y == here).toList();
+            for (; at < row && !signs.isEmpty(); at++) {
+                press(KeyEvent.VK_DOWN);
             }
-            for (int i = at.y; i != next.y; i += Integer.signum(next.y - at.y)) {
-                press(next.y > at.y ? KeyEvent.VK_DOWN : KeyEvent.VK_UP);
+            for (Point one : signs) {
+                int letter = letters.charAt(one.x - 1);
+                if (wanted.get(one)) {
+                    press(letter);
+                } else {
+                    press(letter, KeyEvent.VK_SHIFT);
+                }
             }
-            press(wanted.remove(next) ? KeyEvent.VK_S : KeyEvent.VK_N);
-            at = new Point(next.x, Math.min(next.y + 1, lines.size() - 1));
         }
         until("all signs are noted", () -> held().signs().size() == count);
-        told("sign of few panels", count, keys());
+        assertThat(told("sign, panel by panel", count, keys())).isLessThanOrEqualTo(1.6);
         GuiActionRunner.execute(() -> grid.changeSelection(0, SignKind.values().length, false, false));
         begin();
         lines.forEach((label, row) -> press(KeyEvent.VK_N));

@@ -1,5 +1,7 @@
 package quarterlight.ui;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.Comparator;
@@ -41,7 +43,7 @@ class HeldPhotosRobotTest extends EveningRobot {
         for (int i = 0; i < order.size(); i++) {
             places.put(order.get(i), walk.get(i).zone());
         }
-        pinAll(places);
+        assertThat(pinAll(places)).as("keys a photo").isLessThanOrEqualTo(1.7);
     }
 
     /** The photos as the sheet has them, stepped through once. */

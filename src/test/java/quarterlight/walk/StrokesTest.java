@@ -23,14 +23,14 @@ import quarterlight.table.ZoneTable;
 import quarterlight.visit.photo.PhotoId;
 
 /**
- * A scripted walk through 300 photos from the first to the last: how many keys are struck until all are pinned. A number key takes a
- * suggestion; else the initials of the zone are typed until the finder has it first, the arrow goes on to it if they do not suffice, and Enter
- * takes it. The next unpinned photo comes up by itself; near-duplicates are pinned together. Nothing is known of earlier visits. Every build
+ * A scripted walk through 300 photos from the first to the last: how many keys are struck until all are pinned. A number key takes one of
+ * nine suggestions; else the initials of the zone are typed until the finder has it among its first nine, and a number key takes it. The next unpinned photo comes up by itself; near-duplicates are pinned together. Nothing is known of earlier visits. Every build
  * walks the habits that are hardest to foresee, {@code -Dquarterlight.walks=all} walks all.
  */
 class StrokesTest {
     private static final WalkScores.Place COUPE = WalkScores.Place.coupe();
-    private static final double MAX_PER_PHOTO = 2.0;
+    private static final double MAX_PER_PHOTO = 1.5;
+    private static final int ROWS = 9;
     private static final double LOOKS_ALIKE = 0.15;
 
     private final ZoneFinder finder =
@@ -45,7 +45,7 @@ class StrokesTest {
 
     @ParameterizedTest
     @MethodSource("kinds")
-    void threeHundredPhotosTakeAtMostTwoStrokesEach(WalkKind kind) {
+    void threeHundredPhotosTakeAtMostThreeStrokesForTwo(WalkKind kind) {
         Random random = new Random(3);
         List<Snap> snaps = kind.inspector(340, COUPE.nextDoor(), 11).visit(random);
         snaps = snaps.subList(0, Math.min(300, snaps.size()));
@@ -59,7 +59,8 @@ class StrokesTest {
             }
             ZoneId truth = snaps.get(i).zone();
             List<Suggestion> likely = line.suggestions(shots.get(i).photo());
-            boolean suggested = likely.stream().anyMatch(one -> one.zone().equals(truth));
+            boolean suggested =
+                    likely.stream().limit(ROWS).anyMatch(one -> one.zone().equals(truth));
             strokes += suggested ? 1 : typed(truth, likely);
             pins.putAll(withTwins(shots, i, truth));
             line.pins(pins);
@@ -73,18 +74,16 @@ class StrokesTest {
         Map<ZoneId, Double> chances = likely.stream().collect(Collectors.toMap(Suggestion::zone, Suggestion::p));
         String initials = truth.value().replaceAll("([a-z])[a-z]*-?", "$1");
         String text = initials.length() > 1 ? initials : truth.value();
-        int place = -1;
         for (int n = 1; n <= text.length(); n++) {
-            place = finder.matches(text.substring(0, n), zone -> chances.getOrDefault(zone, 0.0)).stream()
+            int place = finder.matches(text.substring(0, n), zone -> chances.getOrDefault(zone, 0.0)).stream()
                     .map(Zone::id)
                     .toList()
                     .indexOf(truth);
-            if (place == 0) {
+            if (place >= 0 && place < ROWS) {
                 return n + 1;
             }
         }
-        assertThat(place).as("%s by %s", truth, text).isPositive();
-        return text.length() + place + 1;
+        throw new AssertionError(truth + " is not found by " + text);
     }
 
     private static Map<PhotoId, List<ZoneId>> withTwins(List<Shot> shots, int first, ZoneId zone) {

@@ -60,7 +60,7 @@ class WalkLineTest {
                 SUGGESTIONS.suggest(List.of(shot(1, 0, HOOD), shot(2, 5), shot(3, 300), shot(4, 900, DOOR)));
 
         suggested.values().forEach(list -> {
-            assertThat(list).hasSize(5);
+            assertThat(list).hasSize(24);
             assertThat(list.stream().mapToDouble(Suggestion::p).sum()).isBetween(0.0, 1 + 1e-9);
             for (int i = 1; i < list.size(); i++) {
                 assertThat(list.get(i).p()).isLessThanOrEqualTo(list.get(i - 1).p());

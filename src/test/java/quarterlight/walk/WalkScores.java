@@ -13,6 +13,7 @@ import quarterlight.diagram.Neighbors;
 import quarterlight.diagram.file.DiagramFile;
 import quarterlight.diagram.file.DiagramRefused;
 import quarterlight.table.ZoneTable;
+import quarterlight.table.list.CoverageTable;
 
 /**
  * The scores of one kind of walk over many inspectors.
@@ -43,7 +44,8 @@ public record WalkScores(Yardstick rule, Yardstick fresh, Yardstick learnt, List
         }
 
         public ZoneSuggestions suggestions(WalkHabits habits) {
-            return new ZoneSuggestions(zones, nextDoor, kin, habits, WalkModel.V4);
+            return new ZoneSuggestions(zones, nextDoor, kin, habits, WalkModel.V4)
+                    .along(CoverageTable.load().walk());
         }
     }
 

@@ -177,7 +177,10 @@ final class RowFit {
         double high = Double.parseDouble(draft.facet(Facet.HIGH_UM).orElseThrow());
         return choices.stream().anyMatch(choice -> {
             Matcher m = THICKNESS.matcher(choice);
-            boolean mil = m.matches() && m.group(3).equals("mil");
+            if (!m.matches()) {
+                return false;
+            }
+            boolean mil = m.group(3).equals("mil");
             double um = mil ? 25.4 : 1;
             double slack = (mil ? 0.3 * 25.4 : 8) + 0.1;
             return Math.abs(Double.parseDouble(m.group(1)) * um - low) <= slack

@@ -16,6 +16,7 @@ import quarterlight.cli.call.CallRefused;
 import quarterlight.cli.call.CliContext;
 import quarterlight.cli.call.CliOptions;
 import quarterlight.cli.call.Exit;
+import quarterlight.cli.call.OwnLists;
 import quarterlight.cli.call.Verb;
 import quarterlight.cli.text.CliText;
 import quarterlight.cli.text.TextTable;
@@ -44,6 +45,8 @@ import quarterlight.walk.said.PlaceSaid;
 
 /** {@code suggest}: likely zones of each photo that is not pinned, from the walk round the car. */
 public final class SuggestVerb implements Verb {
+    private static final int MAX_SUGGESTIONS = 5;
+
     private final CliContext around;
 
     public SuggestVerb(CliContext around) {
@@ -75,6 +78,7 @@ public final class SuggestVerb implements Verb {
                         ZoneKin.of(zones),
                         known.habits(),
                         WalkModel.V4)
+                .along(OwnLists.coverage(around, CliOptions.pathAt(call, 0)).walk())
                 .suggest(shots, said);
         Set<PhotoId> pinned = WalkShots.pins(visit).keySet();
         List<Photo> unpinned = visit.photos().stream()
@@ -129,7 +133,7 @@ public final class SuggestVerb implements Verb {
                                         .put("file", photo.file().name())
                                         .put(
                                                 "suggestions",
-                                                suggested.getOrDefault(photo.id(), List.of()).stream()
+                                                best(suggested, photo).stream()
                                                         .map(one -> new JsonObject()
                                                                 .put("zone", one.zone())
                                                                 .put("p", one.p()))
@@ -150,13 +154,19 @@ public final class SuggestVerb implements Verb {
                 + known.remarks().stream().map(remark -> remark + "\n").collect(Collectors.joining());
     }
 
+    private static List<Suggestion> best(Map<PhotoId, List<Suggestion>> suggested, Photo photo) {
+        return suggested.getOrDefault(photo.id(), List.of()).stream()
+                .limit(MAX_SUGGESTIONS)
+                .toList();
+    }
+
     private static String table(List<Photo> unpinned, Map<PhotoId, List<Suggestion>> suggested) {
         if (unpinned.isEmpty()) {
             return "Every photo is pinned.\n";
         }
         TextTable table = new TextTable().right("id").left("file", "likely zones, in percent");
         for (Photo photo : unpinned) {
-            String zones = suggested.getOrDefault(photo.id(), List.of()).stream()
+            String zones = best(suggested, photo).stream()
                     .map(one -> one.zone() + " " + CliText.number(100 * one.p(), 0))
                     .collect(Collectors.joining(", "));
             table.row(photo.id().toString(), photo.file().name(), zones.isEmpty() ? CliText.UNKNOWN : zones);

@@ -155,13 +155,15 @@ public final class Doubts {
         coverage.stream()
                 .flatMap(zone -> zone.gaps().stream())
                 .filter(gap -> gap.excuse().isEmpty())
-                .forEach(gap -> add(
+                .forEach(gap -> found.add(new Doubt(
                         Station.NOTES,
-                        Optional.of(RecordKind.COVERAGE),
-                        List.of(),
-                        Set.of(gap.zone().id()),
-                        List.of(),
-                        texts.get("doubt.gap", gap.zone().label(), gap.lacks().word(), gap.have(), gap.want())));
+                        new ChangedRows(
+                                Optional.of(RecordKind.COVERAGE),
+                                List.of(),
+                                Set.of(gap.zone().id()),
+                                List.of()),
+                        Optional.of(gap),
+                        texts.get("doubt.gap", gap.zone().label(), gap.lacks().word(), gap.have(), gap.want()))));
     }
 
     private void add(
@@ -171,6 +173,6 @@ public final class Doubts {
             Set<ZoneId> zones,
             List<PhotoId> photos,
             String sentence) {
-        found.add(new Doubt(station, new ChangedRows(kind, rows, zones, photos), sentence));
+        found.add(new Doubt(station, new ChangedRows(kind, rows, zones, photos), Optional.empty(), sentence));
     }
 }

@@ -34,6 +34,7 @@ import quarterlight.ui.kit.visit.ZoneField;
 import quarterlight.ui.kit.widget.FactTable;
 import quarterlight.ui.kit.widget.Weight;
 import quarterlight.ui.kit.widget.WordChoice;
+import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;
 import quarterlight.visit.statement.Claim;
@@ -306,6 +307,11 @@ final class ClaimsPane extends JPanel {
     }
 
     /** The claim in hand. */
+    /** Chooses one of some rows; none if none stands here. */
+    void choose(List<RecordId> rows) {
+        table.choose(row -> rows.contains(row.id()));
+    }
+
     Optional<Subject> subject() {
         return table.chosen().map(row -> new Subject.OfRow(RecordKind.CLAIMS, row.id()));
     }

@@ -132,6 +132,11 @@ final class CoveragePane extends JPanel {
         usual.setEnabled(visit.isEditable() && !visit.visit().coverage().isEmpty());
     }
 
+    /** Chooses what is missing, as long as it is. */
+    void choose(Gap gap) {
+        table.choose(gap::equals);
+    }
+
     JComponent first() {
         return table;
     }

@@ -24,6 +24,7 @@ import quarterlight.ui.kit.widget.WordChoice;
 import quarterlight.visit.mark.DistanceUnit;
 import quarterlight.visit.mark.OdometerFigure;
 import quarterlight.visit.mark.OdometerSource;
+import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;
 
@@ -188,5 +189,10 @@ final class FiguresPane extends JPanel {
                         row -> row.value().date().map(PartialDate::text).orElse("9999")))
                 .toList());
         keep.setEnabled(visit.isEditable());
+    }
+
+    /** Chooses one of some rows; none if none stands here. */
+    void choose(List<RecordId> rows) {
+        table.choose(row -> rows.contains(row.id()));
     }
 }

@@ -10,6 +10,7 @@ import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
 import net.miginfocom.swing.MigLayout;
 import quarterlight.car.ZoneId;
+import quarterlight.coverage.Gap;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.Texts;
 import quarterlight.ui.kit.UiContext;
@@ -142,13 +143,21 @@ public final class NotesScreen implements StationScreen {
             tabs.setSelectedComponent(isNot && !isSaid ? not : statements);
         } else if (changed.isOf(RecordKind.TRIALS)) {
             tabs.setSelectedComponent(trials);
+            trials.choose(changed.rows());
         } else if (changed.isOf(RecordKind.CLAIMS)) {
             tabs.setSelectedComponent(claims);
+            claims.choose(changed.rows());
         } else if (changed.isOf(RecordKind.ODOMETER)) {
             tabs.setSelectedComponent(odometer);
+            odometer.choose(changed.rows());
         } else if (changed.isOf(RecordKind.COVERAGE)) {
             tabs.setSelectedComponent(coverage);
         }
+    }
+
+    @Override
+    public void reveal(Gap gap) {
+        coverage.choose(gap);
     }
 
     @Override

@@ -15,6 +15,7 @@ import quarterlight.ui.kit.field.TypedText;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.units.XmlText;
+import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.statement.Basis;
 import quarterlight.visit.statement.Condition;
@@ -131,5 +132,10 @@ final class OdometerPane extends JPanel {
                 held.isEmpty()
                         ? texts.get("notes.odometer.none")
                         : "<html>" + XmlText.escaped(String.join("\n", held)).replace("\n", "<br>") + "</html>");
+    }
+
+    /** Chooses one of some figures; none if none stands here. */
+    void choose(List<RecordId> rows) {
+        figures.choose(rows);
     }
 }

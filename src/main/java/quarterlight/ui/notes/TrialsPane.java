@@ -37,6 +37,7 @@ import quarterlight.ui.kit.widget.TextChange;
 import quarterlight.ui.kit.widget.UserListDialog;
 import quarterlight.ui.kit.widget.Weight;
 import quarterlight.ui.kit.widget.WordChoice;
+import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;
 import quarterlight.visit.trial.Trial;
@@ -347,6 +348,11 @@ final class TrialsPane extends JPanel {
     }
 
     /** The trial in hand, if it was tried. */
+    /** Chooses one of some rows; none if none stands here. */
+    void choose(List<RecordId> rows) {
+        table.choose(row -> row.kept().filter(kept -> rows.contains(kept.id())).isPresent());
+    }
+
     Optional<Subject> subject() {
         return table.chosen().flatMap(TrialsPane::subject);
     }

@@ -240,6 +240,7 @@ public final class PagesScreen implements StationScreen {
         return List.of(new Doubt(
                 Station.PAGES,
                 new ChangedRows(Optional.empty(), List.of(), Set.of(), List.of()),
+                Optional.empty(),
                 state.file().isEmpty()
                         ? texts.get("doubt.pages.none")
                         : texts.get("doubt.pages", state.since().get().size())));

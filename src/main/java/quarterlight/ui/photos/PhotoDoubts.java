@@ -41,6 +41,10 @@ final class PhotoDoubts {
     }
 
     private static void add(String sentence, List<PhotoId> photos, List<Doubt> doubts) {
-        doubts.add(new Doubt(Station.PHOTOS, new ChangedRows(Optional.empty(), List.of(), Set.of(), photos), sentence));
+        doubts.add(new Doubt(
+                Station.PHOTOS,
+                new ChangedRows(Optional.empty(), List.of(), Set.of(), photos),
+                Optional.empty(),
+                sentence));
     }
 }

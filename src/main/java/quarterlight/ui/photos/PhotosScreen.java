@@ -168,9 +168,9 @@ public final class PhotosScreen implements StationScreen {
 
     private PhotosActions commandsOfStation() {
         return new PhotosActions(texts)
-                .digits(5, "photos.do.take", pinBox::take)
+                .digits(PinBox.ROWS, "photos.do.take", pinBox::take)
                 .section()
-                .digitsWith("alt", 5, "photos.do.take-and-stay", pinBox::takeAndStay)
+                .digitsWith("alt", PinBox.ROWS, "photos.do.take-and-stay", pinBox::takeAndStay)
                 .section()
                 .with("photos.do.next", "alt RIGHT", () -> model.step(1))
                 .with("photos.do.previous", "alt LEFT", () -> model.step(-1))

@@ -9,7 +9,7 @@ import quarterlight.ui.kit.look.Hairline;
 
 /** Two parts below the large view: beside each other where there is room, else one below the other. Event thread only. */
 final class PinStrip extends JPanel {
-    private static final int ROOM = 540;
+    private static final int ROOM = 660;
 
     PinStrip(Component first, Component second) {
         add(first);
@@ -55,7 +55,7 @@ final class PinStrip extends JPanel {
             int width = parent.getWidth();
             int height = parent.getHeight() - 1;
             if (width >= ROOM) {
-                int half = width * 45 / 100;
+                int half = width / 2;
                 parent.getComponent(0).setBounds(0, 1, half, height);
                 parent.getComponent(1).setBounds(half, 1, width - half, height);
             } else {

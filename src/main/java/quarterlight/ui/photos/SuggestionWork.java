@@ -9,10 +9,13 @@ import javax.swing.SwingUtilities;
 import quarterlight.capture.NearDuplicates;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
+import quarterlight.car.ZoneId;
 import quarterlight.diagram.Neighbors;
+import quarterlight.edit.list.VisitLists;
 import quarterlight.edit.list.WalkHabitStore;
 import quarterlight.edit.spoken.WalkPlaces;
 import quarterlight.table.TableUnreadable;
+import quarterlight.table.list.CoverageTable;
 import quarterlight.task.LatestWork;
 import quarterlight.task.Threads;
 import quarterlight.ui.kit.UiContext;
@@ -97,8 +100,9 @@ final class SuggestionWork {
                     ZoneKin.of(q.zones()),
                     known.habits(),
                     WalkModel.V4);
-            line = Optional.of(
-                    suggestions.line(WalkShots.of(q.visit(), q.alike().sets()), said(q)));
+            line = Optional.of(suggestions
+                    .along(usualWalk(q))
+                    .line(WalkShots.of(q.visit(), q.alike().sets()), said(q)));
             ground = Optional.of(now);
         }
         return line.orElseThrow().suggestions();
@@ -111,6 +115,16 @@ final class SuggestionWork {
         } catch (TableUnreadable e) {
             LOG.log(System.Logger.Level.INFO, "suggestions go without words: " + e.getMessage());
             return List.of();
+        }
+    }
+
+    /** The user's own way round the car, else the program's; a list that cannot be used is told in the Notes station. */
+    private List<ZoneId> usualWalk(Question q) {
+        try {
+            return CoverageTable.load(VisitLists.folder(q.folder(), settings)).walk();
+        } catch (TableUnreadable e) {
+            LOG.log(System.Logger.Level.INFO, "suggestions go by the usual walk: " + e.getMessage());
+            return CoverageTable.load().walk();
         }
     }
 

@@ -1,6 +1,8 @@
 package quarterlight.ui.start;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import quarterlight.car.ZoneCatalog;
@@ -26,12 +28,22 @@ public record RecentVisit(Path folder, String car, Optional<Sha256> picture) {
         Objects.requireNonNull(picture, "picture");
     }
 
-    static RecentVisit of(Settings settings, Path folder) {
+    /** What is remembered of the visit in a folder. */
+    public static RecentVisit of(Settings settings, Path folder) {
         String place = place(folder);
         return new RecentVisit(
                 folder,
                 settings.text(CAR + place).orElse(String.valueOf(folder.getFileName())),
                 settings.text(PICTURE + place).filter(Sha256::isDigest).map(Sha256::new));
+    }
+
+    /** Those of some folders that hold a visit still; looks at the disk, so not on the event thread. */
+    public static List<Path> there(List<Path> folders) {
+        return folders.stream().filter(RecentVisit::isThere).toList();
+    }
+
+    static boolean isThere(Path folder) {
+        return Files.isRegularFile(folder.resolve("visit.db"));
     }
 
     private static String place(Path folder) {

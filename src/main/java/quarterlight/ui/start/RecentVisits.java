@@ -77,7 +77,7 @@ final class RecentVisits extends JPanel {
     private static Map<Path, Found> found(List<RecentVisit> visits) {
         Map<Path, Found> found = new HashMap<>();
         for (RecentVisit visit : visits) {
-            boolean there = Files.isRegularFile(visit.folder().resolve("visit.db"));
+            boolean there = RecentVisit.isThere(visit.folder());
             found.put(visit.folder(), new Found(there, there ? picture(visit) : Optional.empty()));
         }
         return found;

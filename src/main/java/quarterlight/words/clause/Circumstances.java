@@ -3,13 +3,17 @@ package quarterlight.words.clause;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import quarterlight.words.DraftKind;
 import quarterlight.words.Facet;
+import quarterlight.words.lexicon.Mention;
 import quarterlight.words.lexicon.TermKind;
 import quarterlight.words.place.CarZones;
+import quarterlight.words.place.PlaceSource;
 import quarterlight.words.text.Clause;
+import quarterlight.words.text.WordSet;
 
 /** The circumstances under which something was said, as features: how the place is known, what else stands in the clause and its sentence. */
 public final class Circumstances {
@@ -28,6 +32,13 @@ public final class Circumstances {
         HERE.put(TermKind.GAUGECHECK, "gauge-check");
     }
 
+    private static final int LONG_AGO = 6;
+    private static final Set<String> LEADING =
+            WordSet.of("and but so well uh um okay ok now then though yeah also because 'cause alright still");
+    private static final Set<String> PRONOUNS =
+            WordSet.of("it it's that that's this there there's they they're these those what's which");
+    private static final Set<String> ARTICLES = WordSet.of("the a an its his her my some somebody's");
+
     private static final Set<String> PAST = Set.of("had", "did", "used", "went", "came", "made");
 
     private Circumstances() {}
@@ -40,6 +51,50 @@ public final class Circumstances {
                                 .noneMatch(o -> o.overlaps(m) && o.length() > m.length()));
     }
 
+    /** How long ago the place was named, and how many parts stand in the clause that names it. */
+    private static void carried(Moment moment, DraftBuilder finding) {
+        if (finding.place.how() != PlaceSource.CARRIED) {
+            long parts =
+                    moment.all(TermKind.PART).mapToInt(Mention::from).distinct().count();
+            finding.feature(parts <= 1 ? "parts-one" : parts == 2 ? "parts-two" : "parts-more");
+            return;
+        }
+        int back = 0;
+        int sentences = 0;
+        Moment one = moment;
+        while (one.index() > 0 && one.place().how() == PlaceSource.CARRIED && back < LONG_AGO) {
+            Moment before = moment.all().get(one.index() - 1);
+            sentences += before.clause().sentence() == one.clause().sentence() ? 0 : 1;
+            one = before;
+            back++;
+        }
+        finding.feature("carried-" + (back < LONG_AGO ? back : "long"));
+        finding.feature("carried-sentences-" + Math.min(sentences, 3));
+    }
+
+    /** What the clause begins with: a pronoun that means the place at hand, a word that no list knows, or what is said of it. */
+    private static void subject(Clause clause, DraftBuilder finding) {
+        int i = 0;
+        while (i < clause.size() && LEADING.contains(clause.word(i))) {
+            i++;
+        }
+        int at = i;
+        if (i == clause.size()) {
+            return;
+        }
+        String word = clause.word(i);
+        Optional<Mention> known =
+                clause.mentions().stream().filter(m -> m.covers(at)).findFirst();
+        finding.feature("subject-"
+                + (PRONOUNS.contains(word)
+                        ? "pronoun"
+                        : ARTICLES.contains(word)
+                                ? clause.mentions().stream().anyMatch(m -> m.covers(at + 1))
+                                        ? "article-known"
+                                        : "article-unknown"
+                                : known.map(m -> m.kind().word()).orElse("unknown")));
+    }
+
     /** @param all what was found in the same clause */
     public static void add(Moment moment, List<DraftBuilder> all, DraftBuilder finding, CarZones car) {
         Clause clause = moment.clause();
@@ -48,6 +103,8 @@ public final class Circumstances {
         if (finding.place.known()) {
             finding.feature("side-" + finding.place.sideHow().word());
         }
+        carried(moment, finding);
+        subject(clause, finding);
         HERE.forEach((kind, name) -> finding.feature(name + "-here", said(clause, kind)));
         for (Moment earlier : moment.earlier()) {
             HERE.forEach((kind, name) -> finding.feature(name + "-before", said(earlier.clause(), kind)));

@@ -133,8 +133,10 @@ public final class Corrections {
                 boolean otherSide = samePart
                         && !new HashSet<>(old.zones).equals(new HashSet<>(now.zones))
                         && shared(old.words, now.words);
-                boolean sameZone =
-                        samePart && old.zones.equals(now.zones) && !old.facets().equals(now.facets());
+                boolean sameZone = samePart
+                        && old.zones.equals(now.zones)
+                        && !old.facets().equals(now.facets())
+                        && shared(old.words, now.words);
                 if (otherSide || sameZone) {
                     old.withdrawn = true;
                     now.feature("corrects");

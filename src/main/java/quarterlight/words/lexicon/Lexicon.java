@@ -7,12 +7,15 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import quarterlight.words.text.SpokenNumber;
 import quarterlight.words.text.Token;
 
 /** The phrases that the reading of words knows. Immutable. */
 public final class Lexicon {
+    private static final Pattern MICRONS = Pattern.compile("[2-9]\\d|\\d{3,4}(?:\\.\\d)?");
+
     private final Map<String, List<Phrase>> byFirst = new HashMap<>();
     private final MisheardTerms heard;
 
@@ -70,10 +73,10 @@ public final class Lexicon {
         return kept;
     }
 
-    /** "um" is a unit behind a number, and a hesitation elsewhere. */
+    /** "um" is a unit behind the figures of a reading in micrometers, and a hesitation elsewhere. */
     private static boolean hesitation(List<Token> tokens, int i) {
         return tokens.get(i).is("um")
-                && (i == 0 || !SpokenNumber.isNumberWord(tokens.get(i - 1).word()));
+                && (i == 0 || !MICRONS.matcher(tokens.get(i - 1).word()).matches());
     }
 
     /** "three dash six five": the dash of a code. */

@@ -66,6 +66,7 @@ public record Phrase(TermKind kind, String value, double weight, List<String> wo
 
         boolean suits(String word) {
             return word.equals(noun)
+                    || word.equals("it") && exact.equals("it's")
                     || word.equals(verb)
                     || word.charAt(0) == '='
                             && word.regionMatches(1, exact, 0, Math.max(exact.length(), word.length() - 1));

@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import quarterlight.words.lexicon.Mention;
+import quarterlight.words.lexicon.PartName;
 import quarterlight.words.lexicon.TermKind;
 import quarterlight.words.text.Clause;
+import quarterlight.words.text.SpokenNumber;
 import quarterlight.words.text.WordSet;
 
 /** How a part stands in its clause: behind which preposition, with which side, as one or several. Pure. */
@@ -18,6 +20,9 @@ final class Phrasing {
     /** Several of these are on one part. */
     private static final Set<String> SUBPARTS =
             WordSet.of("hinges drains nuts studs bolts handles bushings screws clips springs pads bows straps");
+
+    /** Behind these "it" is a subject: "and then it drops off". */
+    private static final Set<String> BEFORE_IT = Set.of("", "and", "but", "so", "then", "where", "when", "because");
 
     private static final Set<String> PLURALS_OF_ONE = Set.of("seats", "lines", "brakes", "springs");
 
@@ -41,6 +46,28 @@ final class Phrasing {
     /** "the rear ones": of both sides. */
     static boolean several(Clause clause) {
         return clause.tokens().stream().anyMatch(t -> t.is("ones"));
+    }
+
+    /** "driver's", "passenger's": who sits in front. */
+    static boolean occupant(Clause clause, Sides.Said side) {
+        String word = clause.word(side.from());
+        return word.startsWith("driver") || word.startsWith("passenger");
+    }
+
+    /** Of two on a side, the driver's is the front one. */
+    static boolean besideSeat(PartName name) {
+        return name.zones().stream()
+                .flatMap(java.util.List::stream)
+                .anyMatch(zone -> zone.startsWith("door-") || zone.startsWith("floor-"));
+    }
+
+    /** "the other one", "left one": one of two that were spoken of. */
+    static boolean oneOfTwo(Clause clause, List<Sides.Said> sides) {
+        return sides.stream()
+                .anyMatch(s -> s.from() <= 2
+                        && (clause.word(s.to() - 1).equals("one")
+                                || clause.word(s.to()).equals("one")
+                                        && !SpokenNumber.isNumberWord(clause.word(s.to() + 1))));
     }
 
     /** "a two-door" is a car. */
@@ -68,7 +95,8 @@ final class Phrasing {
         while (i >= 0
                 && (MODIFIERS.contains(clause.word(i)) && !clause.word(i).equals("of")
                         || WordSet.of("both driver driver's front left other passenger rear right ")
-                                .contains(clause.word(i)))) {
+                                .contains(clause.word(i))
+                        || i == part.from() - 1 && clause.word(i).equals("back"))) {
             i--;
         }
         String word = clause.word(i);
@@ -118,7 +146,7 @@ final class Phrasing {
             return before;
         }
         Optional<Sides.Said> across = sides.stream()
-                .filter(s -> s.from() < part.from() && s.to() > part.from() && s.to() < part.to())
+                .filter(s -> s.from() <= part.from() && s.to() > part.from() && s.to() < part.to())
                 .findFirst();
         if (across.isPresent()) {
             return across;
@@ -133,6 +161,12 @@ final class Phrasing {
 
     /** "spot welds" of the seam is no part although "spot" might be one: a longer phrase of another kind goes first. */
     static boolean inSaying(Clause clause, Mention part) {
+        boolean verb = clause.word(part.from() - 1).equals("it")
+                && clause.word(part.from()).endsWith("s")
+                && BEFORE_IT.contains(clause.word(part.from() - 2));
+        if (verb) {
+            return true;
+        }
         return clause.mentions().stream()
                 .filter(m -> m.kind() != TermKind.PART
                         && m.kind() != TermKind.SUBJECT
@@ -140,6 +174,8 @@ final class Phrasing {
                         && m.kind() != TermKind.MARK
                         && m.kind() != TermKind.REGION)
                 .filter(m -> m.kind() != TermKind.CONDITION || m.length() > part.length())
+                .filter(m -> m.kind() != TermKind.NOTTRIED
+                        || !clause.word(part.from() - 1).equals("no"))
                 .anyMatch(m -> m.from() <= part.from() && m.to() >= part.to() && m.length() > part.length());
     }
 }

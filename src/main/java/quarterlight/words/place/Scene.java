@@ -24,7 +24,8 @@ public final class Scene {
     private static final Set<String> ON = WordSet.of("about across along at in inside into of on onto through to ");
     private static final Set<String> CAR =
             Set.of("car", "truck", "wagon", "thing", "vehicle", "body", "coupe", "sedan");
-    private static final Set<String> PASSING = Set.of("from", "of", "to", "like", "for");
+
+    private static final int PAIR_AGE = 8;
 
     private final CarZones car;
     private String region = "outer";
@@ -34,18 +35,14 @@ public final class Scene {
     private End floorEnd = End.FRONT;
     private boolean sideKnown;
     private SpokenPlace focus = SpokenPlace.NOWHERE;
+    /** The place last spoken of that comes in pairs, and how many clauses ago it was named. */
+    private SpokenPlace pair = SpokenPlace.NOWHERE;
+
+    private int pairAge;
     private int age;
 
     public Scene(CarZones car) {
         this.car = car;
-    }
-
-    public String region() {
-        return region;
-    }
-
-    public CarZones car() {
-        return car;
     }
 
     public SpokenPlace focus() {
@@ -55,13 +52,9 @@ public final class Scene {
     /** A new memo begins: the place is not carried over, the side is. */
     public void part() {
         focus = SpokenPlace.NOWHERE;
+        pair = SpokenPlace.NOWHERE;
         doorEnd = End.FRONT;
         areaEnd = End.FRONT;
-    }
-
-    /** Sets the place at hand by hand, as a correction does. */
-    public void focus(SpokenPlace place) {
-        focus = place;
     }
 
     /** Takes a clause in and returns the place that it speaks of; the second and further parts of a list stand in the zones. */
@@ -84,29 +77,23 @@ public final class Scene {
         return place;
     }
 
-    /** "the battery tray on the passenger's side", "over on the right side the gutter": the walk is on that side. */
-    private static Optional<SpokenSide> sideOf(Clause clause, List<Sides.Said> sides) {
-        return sides.stream()
-                .filter(s -> s.side() != SpokenSide.BOTH && !s.pointed())
-                .filter(s -> clause.word(s.to() - 1).startsWith("side")
-                        || clause.word(s.to()).startsWith("side")
-                        || clause.word(s.to() + 1).equals("side"))
-                .map(Sides.Said::side)
-                .findFirst();
-    }
-
     private void remember(SpokenPlace place, Clause clause, List<Sides.Said> sides) {
         age = place.how() == PlaceSource.CARRIED ? age + 1 : 0;
         if (place.how() == PlaceSource.UNKNOWN) {
             return;
         }
         focus = place;
+        pairAge++;
+        if (place.part().sided() && place.how() != PlaceSource.CARRIED) {
+            pair = place;
+            pairAge = 0;
+        }
         if ((place.sideHow() == PlaceSource.NAMED || place.sideHow() == PlaceSource.POINTED)
                 && place.side() != SpokenSide.BOTH) {
             side = place.side();
             sideKnown = true;
         } else if (place.sideHow() == PlaceSource.CENTRAL && place.how() == PlaceSource.NAMED) {
-            sideOf(clause, sides).ifPresent(now -> {
+            Sides.ofWalk(clause, sides).ifPresent(now -> {
                 side = now;
                 sideKnown = true;
             });
@@ -147,7 +134,7 @@ public final class Scene {
             sideKnown = true;
         }
         boolean opens = sides.stream().anyMatch(s -> s.from() <= 2);
-        sideOf(clause, sides).filter(now -> opens).ifPresent(now -> {
+        Sides.ofWalk(clause, sides).filter(now -> opens).ifPresent(now -> {
             side = now;
             sideKnown = true;
         });
@@ -161,15 +148,9 @@ public final class Scene {
     }
 
     private void setRegion(Clause clause) {
-        Optional<Mention> said = clause.all(TermKind.REGION)
-                .filter(m -> clause.all(TermKind.PART).noneMatch(p -> p.overlaps(m) && p.length() > m.length()))
-                .filter(m -> !clause.has(TermKind.HYPO) && !clause.has(TermKind.OTHER) || clause.size() <= 4)
-                .filter(m -> clause.all(TermKind.MARK).noneMatch(o -> o.overlaps(m) && o.length() > m.length()))
-                .filter(m -> !PASSING.contains(clause.word(m.from() - 1))
-                        && !Set.of("it", "the", "of", "that", "this").contains(clause.word(m.to())))
-                .findFirst();
+        Optional<String> said = Regions.entered(clause, focus.known(), part -> on(part.when()));
         if (said.isPresent()) {
-            String now = said.get().value();
+            String now = said.get();
             if (!now.equals(region) && clause.size() <= 10) {
                 focus = SpokenPlace.NOWHERE;
             }
@@ -220,6 +201,7 @@ public final class Scene {
     private List<Mention> ends(Clause clause, List<Mention> parts) {
         return clause.all(TermKind.END)
                 .filter(m -> parts.stream().noneMatch(p -> p.overlaps(m)))
+                .filter(m -> clause.all(TermKind.CONDITION).noneMatch(c -> c.overlaps(m) && c.length() > m.length()))
                 .toList();
     }
 
@@ -255,7 +237,9 @@ public final class Scene {
                     PlaceSource.CENTRAL,
                     "the whole car"));
         }
-        Mention chosen = subject != null ? subject : on != null ? on : focus.known() && age < 6 ? null : locator;
+        boolean told = locator != null && Phrasing.compared(clause, locator);
+        Mention chosen =
+                subject != null ? subject : on != null ? on : focus.known() && (age < 6 || told) ? null : locator;
         if (chosen == null) {
             return Optional.empty();
         }
@@ -311,7 +295,10 @@ public final class Scene {
                 .map(Scene::end)
                 .findFirst()
                 .or(() -> name.ended() && ends.size() == 1 ? Optional.of(end(ends.get(0))) : Optional.empty());
-        End end = nearEnd.orElseGet(() -> usualEnd(name));
+        End end = nearEnd.orElseGet(
+                () -> near.filter(s -> Phrasing.occupant(clause, s)).isPresent() && Phrasing.besideSeat(name)
+                        ? End.FRONT
+                        : usualEnd(name));
         if (!name.sided()) {
             return new SpokenPlace(
                     name, side, end, car.of(name, SpokenSide.BOTH, end), PlaceSource.NAMED, PlaceSource.CENTRAL, "");
@@ -329,7 +316,9 @@ public final class Scene {
         }
         if (Phrasing.plural(clause, part)
                 || name.zones().get(0).get(0).startsWith("seat-front") && !car.hasRearSeat()) {
-            boolean wheels = nearEnd.isEmpty() && name.zones().get(0).get(0).startsWith("wheel-{");
+            boolean wheels = nearEnd.isEmpty()
+                    && (name.zones().get(0).get(0).startsWith("wheel-{")
+                            || name.zones().get(0).get(0).startsWith("torque-box-{"));
             End ends4 = wheels ? End.BOTH : end;
             return new SpokenPlace(
                     name,
@@ -366,10 +355,15 @@ public final class Scene {
         if (!focus.known() || clause.has(TermKind.REGION) && clause.size() <= 8) {
             return Optional.empty();
         }
-        PartName part = Twins.oneOfEach(focus.part());
-        Optional<End> end = ends.isEmpty() ? Optional.empty() : Optional.of(end(ends.get(0)));
+        boolean paired =
+                !focus.part().sided() && pair.known() && pairAge <= PAIR_AGE && Phrasing.oneOfTwo(clause, sides);
+        SpokenPlace of = paired ? pair : focus;
+        PartName part = Twins.oneOfEach(of.part());
+        Optional<End> end = ends.isEmpty() || paired ? Optional.empty() : Optional.of(end(ends.get(0)));
         if (end.isPresent() && !part.ended()) {
-            Optional<SpokenPlace> swapped = sides.isEmpty() ? Twins.otherEnd(focus, end.get(), car) : Optional.empty();
+            Optional<SpokenPlace> swapped = sides.isEmpty()
+                    ? Twins.otherEnd(focus, end.get(), Phrasing.several(clause), car)
+                    : Optional.empty();
             if (swapped.isPresent()) {
                 return swapped;
             }
@@ -379,19 +373,20 @@ public final class Scene {
         if (!sideMeant && end.isEmpty()) {
             return Optional.empty();
         }
+        List<Sides.Said> meant = Sides.explicit(sides);
         Set<SpokenSide> said = new LinkedHashSet<>();
-        sides.forEach(s -> said.add(s.side()));
+        meant.forEach(s -> said.add(s.side()));
         boolean several = end.isPresent() && part.sided() && Phrasing.several(clause);
         SpokenSide now = !sideMeant
                 ? several ? SpokenSide.BOTH : focus.side()
-                : said.size() > 1 ? SpokenSide.BOTH : sides.get(0).side();
-        End last = end.orElse(focus.end());
+                : said.size() > 1 ? SpokenSide.BOTH : meant.get(0).side();
+        End last = end.orElse(of.end());
         List<ZoneId> zones = car.of(part, now, last);
         if (zones.isEmpty()) {
             return Optional.empty();
         }
         PlaceSource how =
                 sideMeant ? sides.get(0).pointed() ? PlaceSource.POINTED : PlaceSource.NAMED : focus.sideHow();
-        return Optional.of(new SpokenPlace(part, now, last, zones, PlaceSource.POINTED, how, focus.said()));
+        return Optional.of(new SpokenPlace(part, now, last, zones, PlaceSource.POINTED, how, of.said()));
     }
 }

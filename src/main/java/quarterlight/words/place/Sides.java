@@ -2,6 +2,7 @@ package quarterlight.words.place;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import quarterlight.words.lexicon.Mention;
 import quarterlight.words.lexicon.TermKind;
@@ -37,6 +38,23 @@ final class Sides {
             said.add(one);
         });
         return said;
+    }
+
+    /** "the battery tray on the passenger's side", "over on the right side the gutter": the walk is on that side. */
+    static Optional<SpokenSide> ofWalk(Clause clause, List<Said> sides) {
+        return sides.stream()
+                .filter(s -> s.side() != SpokenSide.BOTH && !s.pointed())
+                .filter(s -> clause.word(s.to() - 1).startsWith("side")
+                        || clause.word(s.to()).startsWith("side")
+                        || clause.word(s.to() + 1).equals("side"))
+                .map(Said::side)
+                .findFirst();
+    }
+
+    /** "Same over here on the right": of what points and what names, what names. */
+    static List<Said> explicit(List<Said> sides) {
+        List<Said> named = sides.stream().filter(s -> !s.pointed()).toList();
+        return named.isEmpty() ? sides : named;
     }
 
     private static Said meant(Mention m, SpokenSide driver, SpokenSide now, SpokenSide focus) {

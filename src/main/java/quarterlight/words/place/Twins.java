@@ -9,26 +9,29 @@ final class Twins {
     private Twins() {}
 
     /** "the front bumper ... the rear one": what has a twin at the other end of the car. */
-    static Optional<SpokenPlace> otherEnd(SpokenPlace focus, End end, CarZones car) {
+    static Optional<SpokenPlace> otherEnd(SpokenPlace focus, End end, boolean several, CarZones car) {
         String from = end == End.REAR ? "front" : "rear";
         String to = end == End.REAR ? "rear" : "front";
-        List<List<String>> zones = focus.zones().stream()
-                .map(zone -> zone.value().replace(from, to))
-                .map(List::of)
-                .toList();
+        boolean both = several && focus.part().sided();
+        List<List<String>> zones = both
+                ? focus.part().zones().stream()
+                        .map(together -> together.stream()
+                                .map(zone -> zone.replace(from, to))
+                                .toList())
+                        .toList()
+                : focus.zones().stream()
+                        .map(zone -> zone.value().replace(from, to))
+                        .map(List::of)
+                        .toList();
+        SpokenSide side = both ? SpokenSide.BOTH : focus.side();
         PartName part = new PartName(
                 focus.part().name().replace(from, to), zones, focus.part().region(), "");
-        boolean moved =
-                focus.zones().size() == 1 && focus.zones().get(0).value().contains(from) && car.has(part);
+        boolean moved = (both || focus.zones().size() == 1)
+                && focus.zones().stream().allMatch(zone -> zone.value().contains(from))
+                && car.has(part);
         return moved
                 ? Optional.of(new SpokenPlace(
-                        part,
-                        focus.side(),
-                        end,
-                        car.of(part, focus.side(), end),
-                        PlaceSource.POINTED,
-                        focus.sideHow(),
-                        focus.said()))
+                        part, side, end, car.of(part, side, end), PlaceSource.POINTED, focus.sideHow(), focus.said()))
                 : Optional.empty();
     }
 

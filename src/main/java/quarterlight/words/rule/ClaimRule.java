@@ -49,7 +49,7 @@ final class ClaimRule implements Rule {
             found.add(claim(moment, "seller").because("another voice answers").feature("claim-told"));
         } else {
             Optional<DraftBuilder> claimed = last(moment, found);
-            if (claimed.isPresent() && clause.size() <= REST && !moment.has(TermKind.PART)) {
+            if (claimed.isPresent() && clause.size() <= REST && !moment.has(TermKind.PART) && !sweeping(moment)) {
                 claimed.get().through(List.of(moment));
                 claimed.get().with(Facet.TEXT, claimed.get().words);
                 return;
@@ -67,6 +67,11 @@ final class ClaimRule implements Rule {
                             .because("goes on with what was claimed before")
                             .feature("claim-goes-on")));
         }
+    }
+
+    /** "..., never hit, no rust": a claim of its own. */
+    private static boolean sweeping(Moment moment) {
+        return moment.has(TermKind.SWEEPING);
     }
 
     /** Nothing more of its sentence follows. */

@@ -35,6 +35,11 @@ final class SameRule implements Rule {
         }
         boolean placed =
                 moment.place().how() == PlaceSource.NAMED || moment.place().how() == PlaceSource.POINTED;
+        placed |= moment.earlier().stream()
+                .findFirst()
+                .filter(m ->
+                        m.place().how() == PlaceSource.NAMED && found.stream().noneMatch(f -> f.index == m.index()))
+                .isPresent();
         boolean own = found.stream().anyMatch(f -> f.index == moment.index() && REPEATED.contains(f.what));
         if (!placed || own) {
             return;

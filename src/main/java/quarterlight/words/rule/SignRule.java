@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import quarterlight.words.DraftKind;
 import quarterlight.words.Facet;
 import quarterlight.words.clause.DraftBuilder;
@@ -86,7 +87,7 @@ final class SignRule implements Rule {
             }
         }
         if (bad.isEmpty() && m.value().equals("gap-out-of-line")) {
-            long figures = together.stream()
+            long figures = Stream.concat(together.stream(), joined(moment, together.size()))
                     .flatMap(one -> one.clause().tokens().stream())
                     .filter(t -> SpokenNumber.isNumberWord(t.word()))
                     .count();
@@ -104,6 +105,16 @@ final class SignRule implements Rule {
                 .feature("sign-by-subject")
                 .feature("sign-" + m.value())
                 .feature("sign-" + (seen ? "seen" : "absent")));
+    }
+
+    /** "... and almost seven at the cowl": the next clause of the sentence, although it names another part. */
+    private static Stream<Moment> joined(Moment moment, int after) {
+        return moment.all().stream()
+                .skip(moment.index() + (long) after)
+                .limit(1)
+                .filter(next -> next.clause().sentence() == moment.clause().sentence()
+                        && next.clause().source().equals(moment.clause().source())
+                        && next.clause().word(0).equals("and"));
     }
 
     private static Optional<Boolean> polarity(Clause clause, String sign) {

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import quarterlight.words.DraftKind;
 import quarterlight.words.Facet;
@@ -39,6 +40,12 @@ final class StatementRule implements Rule {
         DENIED.put("missing", "present");
     }
 
+    private static final int ANSWER = 5;
+    /** So many clauses back at most. */
+    private static final int LATELY = 7;
+
+    private static final Set<String> SPEAKER = WordSet.of("i i'm i've i'd we we've just");
+    private static final Set<String> FELT = Set.of("damaged", "noise");
     private static final Set<String> RUST_FIRST = Set.of("rusted through", "scale", "surface rust", "no rust");
     private static final Set<String> MISSING_PARTS =
             WordSet.of("battery-tray bumper-front bumper-rear carpet door-glass door-panel driveshaft emblems-moldings"
@@ -55,6 +62,44 @@ final class StatementRule implements Rule {
                 .forEach(m -> condition(moment, m, families, found));
         clause.all(TermKind.ORIGIN).limit(2).forEach(m -> origin(moment, m, families, found));
         absent(moment, found);
+        elliptic(moment, found);
+    }
+
+    /** "The jack's here, the handle isn't"; "left one's rusty, right one, none": what a short answer says by what stands before it. */
+    private static void elliptic(Moment moment, List<DraftBuilder> found) {
+        Clause clause = moment.clause();
+        String last = clause.word(clause.size() - 1);
+        boolean not = last.equals("isn't")
+                || last.equals("aren't")
+                || last.equals("not") && Set.of("is", "are").contains(clause.word(clause.size() - 2));
+        Optional<Moment> before = moment.earlier().stream().findFirst();
+        boolean there = before.map(Moment::clause)
+                .map(c -> c.word(c.size() - 1))
+                .filter(Set.of("here", "there", "present")::contains)
+                .isPresent();
+        if (not && there && clause.size() <= ANSWER) {
+            found.add(answer(moment, "missing", "what is there stands before it"));
+        }
+        boolean none = clause.size() <= 2 && Set.of("none", "nothing").contains(last);
+        boolean rust = found.stream()
+                .filter(f -> f.what == DraftKind.STATEMENT && f.index >= moment.index() - LATELY)
+                .filter(f -> f.clause.source().equals(clause.source()))
+                .filter(f -> FAMILY.getOrDefault(f.facet(Facet.CONDITION), "").equals("rust"))
+                .anyMatch(
+                        f -> f.place.part().name().equals(moment.place().part().name())
+                                && !f.zones.equals(moment.place().zones()));
+        if (none && rust) {
+            found.add(answer(moment, "no rust", "said of rust on the other side"));
+        }
+    }
+
+    private static DraftBuilder answer(Moment moment, String condition, String reason) {
+        return new DraftBuilder(DraftKind.STATEMENT, moment)
+                .with(Facet.CONDITION, condition)
+                .with(Facet.PART, moment.place().part().name())
+                .because("\u201c" + moment.clause().shown() + "\u201d: " + condition + ", " + reason)
+                .feature("answer")
+                .feature("condition-" + condition.replace(' ', '-'));
     }
 
     /** The graver word of a family goes first: "rust hole" is a hole. */
@@ -67,6 +112,9 @@ final class StatementRule implements Rule {
     private static void condition(Moment moment, Mention m, Set<String> families, List<DraftBuilder> found) {
         Clause clause = moment.clause();
         if (partOfName(clause, m)) {
+            return;
+        }
+        if (tried(clause, m)) {
             return;
         }
         boolean denied = Negation.of(clause, m) && !clause.word(m.from()).equals("no");
@@ -85,6 +133,14 @@ final class StatementRule implements Rule {
         features(finding, moment, m, "condition-" + said.replace(' ', '-'));
         finding.feature("denied", denied);
         found.add(finding);
+    }
+
+    /** "I poked the floor", "I'm tapping it": what the speaker does to see how it is. */
+    private static boolean tried(Clause clause, Mention m) {
+        return FELT.contains(m.value())
+                && m.length() == 1
+                && SPEAKER.contains(clause.word(m.from() - 1))
+                && !clause.word(m.to()).equals("through");
     }
 
     private static void origin(Moment moment, Mention m, Set<String> families, List<DraftBuilder> found) {
@@ -107,7 +163,7 @@ final class StatementRule implements Rule {
         Clause clause = moment.clause();
         clause.all(TermKind.PART)
                 .filter(part -> clause.word(part.from() - 1).equals("no"))
-                .filter(part -> moment.place().known() && clause.size() <= 6)
+                .filter(part -> moment.place().known() && (clause.size() <= 6 || part.from() <= 2))
                 .filter(part -> moment.place().zones().stream()
                         .anyMatch(zone -> MISSING_PARTS.stream().anyMatch(zone.value()::startsWith)))
                 .limit(1)

@@ -59,10 +59,25 @@ final class ThicknessRule implements Rule {
         Clause clause = moment.clause();
         clause.first(TermKind.UNIT).ifPresent(u -> ear.unit(u.value()));
         over(moment, found);
-        List<Group> groups = groups(clause, ear.unit().filter("um"::equals).isPresent());
+        boolean um = ear.unit().filter("um"::equals).isPresent() || ear.unit().isEmpty() && inHundreds(clause);
+        List<Group> groups = groups(clause, um);
         for (Group group : groups) {
             reading(moment, group, groups.size(), found);
         }
+    }
+
+    /** "two ten, two hundred, two twenty": read off a gauge that shows microns, though nobody said so. */
+    private static boolean inHundreds(Clause clause) {
+        int pairs = 0;
+        for (int i = 0; i + 1 < clause.size(); i++) {
+            Optional<SpokenNumber> number = SpokenNumber.hundreds(clause.tokens(), i);
+            boolean pair =
+                    number.filter(n -> n.length() >= 2 && n.value() >= 110).isPresent()
+                            && !clause.word(i + 1).equals("hundred");
+            pairs += pair ? 1 : 0;
+        }
+        boolean hundred = clause.tokens().stream().anyMatch(t -> t.is("hundred"));
+        return pairs >= 2 || pairs == 1 && hundred;
     }
 
     private static void over(Moment moment, List<DraftBuilder> found) {

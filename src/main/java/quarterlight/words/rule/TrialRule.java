@@ -39,6 +39,9 @@ final class TrialRule implements Rule {
             "Tread, left rear",
             "wheel-rear-right",
             "Tread, right rear");
+    /** Functions of which there is one on each side. */
+    private static final Set<String> SIDED = Set.of("Headlamps", "Windows");
+
     private static final int LATELY = 3;
     private static final double LATELY_S = 15;
 
@@ -51,6 +54,9 @@ final class TrialRule implements Rule {
     @Override
     public void read(Moment moment, List<DraftBuilder> found) {
         Clause clause = moment.clause();
+        if (!moment.has(TermKind.ITEM)) {
+            oneSide(moment, found);
+        }
         List<Mention> items =
                 clause.all(TermKind.ITEM).filter(m -> !named(clause, m)).toList();
         for (int i = 0; i < items.size(); i++) {
@@ -80,12 +86,14 @@ final class TrialRule implements Rule {
         Outcome outcome = new Outcome();
         outcome.hear(moment.clause(), item);
         boolean alone = !outcome.known();
-        for (Moment next : rest) {
-            if (used.size() < 3 && outcome.hear(next.clause(), null)) {
+        for (Moment next : alone && outcome.none ? List.<Moment>of() : rest) {
+            if (used.size() < 3 && (alone || !ofOneSide(next.clause())) && outcome.hear(next.clause(), null)) {
                 used.add(next);
             }
         }
-        if (!outcome.known() && moment.index() + 1 < moment.all().size()) {
+        if (!outcome.known()
+                && !outcome.none
+                && moment.index() + 1 < moment.all().size()) {
             Moment next = moment.all().get(moment.index() + 1);
             boolean brief = next.clause().size() <= MAX_ANSWER
                     && next.clause().source().equals(moment.clause().source())
@@ -123,6 +131,39 @@ final class TrialRule implements Rule {
         found.add(finding);
     }
 
+    private static boolean ofOneSide(Clause clause) {
+        return clause.all(TermKind.SIDE)
+                .anyMatch(m -> m.from() <= 1 && !m.value().equals("both"));
+    }
+
+    /** "Both windows go down, the driver's is stiff": of what was just tried, one side. */
+    private static void oneSide(Moment moment, List<DraftBuilder> found) {
+        Clause clause = moment.clause();
+        if (!ofOneSide(clause) || clause.size() > 9 || moment.has(TermKind.PART)) {
+            return;
+        }
+        DraftBuilder last = DraftBuilder.last(found, DraftKind.TRIAL, moment.index() - LATELY)
+                .filter(f -> f.clause.source().equals(clause.source())
+                        && clause.at() - f.clause.at() < LATELY_S
+                        && SIDED.contains(f.facet(Facet.ITEM)))
+                .orElse(null);
+        if (last == null) {
+            return;
+        }
+        Outcome outcome = new Outcome();
+        outcome.hear(clause, null);
+        outcome.result(last.facet(Facet.ITEM)).ifPresent(result -> {
+            DraftBuilder finding = new DraftBuilder(DraftKind.TRIAL, moment)
+                    .with(Facet.ITEM, last.facet(Facet.ITEM))
+                    .with(Facet.RESULT, result)
+                    .because("one side of what was tried before")
+                    .feature("trial-one-side")
+                    .feature("trial-result-" + result.replace(' ', '-'));
+            outcome.reasons().forEach(finding::because);
+            found.add(finding);
+        });
+    }
+
     /** "fourteen one at idle" is what charges; "tread" at one wheel is that of this wheel. */
     private static String meant(Moment moment, Mention item) {
         Clause clause = moment.clause();
@@ -132,6 +173,12 @@ final class TrialRule implements Rule {
                         .flatMap(m -> m.all(TermKind.ITEM))
                         .anyMatch(other -> VOLTS.contains(other.value()))) {
             return "Charging";
+        }
+        if (item.value().equals("Ignition switch") && moment.place().known()) {
+            String zone = moment.place().zones().get(0).value();
+            return zone.startsWith("decklid") || zone.startsWith("tailgate")
+                    ? "Trunk lock"
+                    : zone.startsWith("door-front") || zone.startsWith("door-rear") ? "Door locks" : item.value();
         }
         if (item.value().equals("Tread") && moment.place().zones().size() == 1) {
             return WHEELS.getOrDefault(moment.place().zones().get(0).value(), item.value());
@@ -186,6 +233,7 @@ final class TrialRule implements Rule {
                         && m.length() <= item.length()
                         && m.length() < 2
                         && m.kind() != TermKind.PARTIAL
+                        && m.kind() != TermKind.BYPASSED
                         && m.kind() != TermKind.BAD) {
                     continue;
                 }
@@ -230,8 +278,19 @@ final class TrialRule implements Rule {
                     }
                 }
             }
+            if (item == null && sideDenied(clause)) {
+                bad = true;
+                reasons.add("\u201c" + clause.shown() + "\u201d: does not");
+            }
             none |= item != null && clause.word(item.from() - 1).equals("no");
             return reasons.size() > before;
+        }
+
+        /** "right no": an answer for one side. */
+        private static boolean sideDenied(Clause clause) {
+            return clause.size() <= 3
+                    && clause.has(TermKind.SIDE)
+                    && Set.of("no", "not", "nope").contains(clause.word(clause.size() - 1));
         }
 
         /** "high and low" are the beams. */

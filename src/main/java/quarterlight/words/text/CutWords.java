@@ -32,6 +32,9 @@ final class CutWords {
 
     static final Set<String> ADJECTIVES = WordSet.of("original factory new old little same whole main big brand");
 
+    /** Before a part these may also end what was said of another. */
+    static final Set<String> OF_KIND = Set.of("old", "whole", "main");
+
     /** What stands behind these is their object, not a new subject. */
     static final Set<String> VERBS = WordSet.of(
             "is was are were be been has have had got get see need needs want wants cut hit jumped pulled opened"

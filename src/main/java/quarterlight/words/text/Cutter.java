@@ -5,6 +5,7 @@ import static quarterlight.words.text.CutWords.BEFORE_PART;
 import static quarterlight.words.text.CutWords.DETERMINERS;
 import static quarterlight.words.text.CutWords.JOINERS;
 import static quarterlight.words.text.CutWords.NAMING;
+import static quarterlight.words.text.CutWords.OF_KIND;
 import static quarterlight.words.text.CutWords.OPENERS;
 import static quarterlight.words.text.CutWords.PARTICLES;
 import static quarterlight.words.text.CutWords.PLACING;
@@ -71,10 +72,13 @@ record Cutter(
         }
         boolean said = said(start, i) || predicated(start, i);
         if (word.equals("and") || word.equals("or")) {
-            return said && !numberAt(i + 1) && !Figures.fraction(tokens, i + 1);
+            return (said || turns(start, i + 1)) && !numberAt(i + 1) && !Figures.fraction(tokens, i + 1);
         }
         if (claimed(start, i)) {
             return false;
+        }
+        if (!attached(i) && turns(start, i)) {
+            return true;
         }
         if (!said && !(named(start, i) && (!endsName(i) && startsPart(i) && subjectAt(i) || headsSide(i)))) {
             return false;
@@ -105,6 +109,13 @@ record Cutter(
             return false;
         }
         return startsPart(i) || startsSide(i) || headsSide(i);
+    }
+
+    /** Another part is the subject here, and more than an opening word stands before it. */
+    private boolean turns(int start, int i) {
+        return !punctuated
+                && (i - start > 1 || !OPENERS.contains(tokens.get(start).word()))
+                && (new Subjects(tokens, byStart).begins(i) || new Subjects(tokens, byStart).follows(start, i));
     }
 
     /** A pronoun that is the object of what stands before it, or the subject of a clause that a conjunction has opened. */
@@ -251,11 +262,15 @@ record Cutter(
             return DETERMINERS.contains(tokens.get(i).word()) && !ahead.isEmpty() && !numberAt(i - 2);
         }
         if (PREPOSITIONS.contains(last) || DETERMINERS.contains(last)) {
-            return true;
+            return !(last.equals("all") && ahead.equals("at"));
+        }
+        if (OF_KIND.contains(last) && !punctuated) {
+            return DETERMINERS.contains(ahead) || SIDES.contains(ahead) || PREPOSITIONS.contains(ahead);
         }
         if (SIDES.contains(last)) {
             return !(DETERMINERS.contains(ahead)
                     && PLACING.contains(i > 2 ? tokens.get(i - 3).word() : "")
+                    && !begins(i - 4, TermKind.SUBJECT)
                     && predicateFollows(i));
         }
         if (ADJECTIVES.contains(last)) {

@@ -68,6 +68,9 @@ public record SpokenNumber(double value, int length) {
 
     /** As {@link #at}, with "one forty" for 140 and "one oh five" for 105, as readings in micrometers are spoken. */
     public static Optional<SpokenNumber> hundreds(List<Token> tokens, int from) {
+        if (roundBeforeNext(tokens, from)) {
+            return at(tokens.subList(0, from + 2), from);
+        }
         Optional<SpokenNumber> plain = at(tokens, from);
         boolean digit = plain.isPresent()
                 && plain.get().length() == 1
@@ -87,6 +90,14 @@ public record SpokenNumber(double value, int length) {
         return rest.filter(n -> n.value() >= 10 && n.value() < 100)
                 .map(n -> new SpokenNumber(first + n.value(), 1 + n.length()))
                 .or(() -> plain);
+    }
+
+    /** In "two hundred two twenty" the second "two" begins the next reading. */
+    private static boolean roundBeforeNext(List<Token> tokens, int from) {
+        return from + 3 < tokens.size()
+                && tokens.get(from + 1).is("hundred")
+                && small(tokens.get(from + 2).word()).filter(n -> n < 10).isPresent()
+                && small(tokens.get(from + 3).word()).filter(n -> n >= 10).isPresent();
     }
 
     /** In "one forty one thirty" the second "one" begins the next hundred. */

@@ -8,14 +8,21 @@ public final class Stem {
 
     /** Without the ending of a plural: {@code rails} is {@code rail}, {@code bodies} is {@code body}. */
     public static String noun(String word) {
-        if (word.length() <= MIN_LETTERS || !word.endsWith("s") || word.endsWith("ss") || word.endsWith("us")) {
+        if (word.length() <= MIN_LETTERS
+                || !word.endsWith("s")
+                || word.endsWith("ss")
+                || word.endsWith("us")
+                || word.equals("lens")) {
             return word;
         }
         if (word.endsWith("ies") && word.length() > MIN_LETTERS + 1) {
             return word.substring(0, word.length() - 3) + "y";
         }
-        boolean hissing =
-                word.endsWith("ses") || word.endsWith("xes") || word.endsWith("ches") || word.endsWith("shes");
+        boolean hissing = word.endsWith("sses")
+                || word.endsWith("nses")
+                || word.endsWith("xes")
+                || word.endsWith("ches")
+                || word.endsWith("shes");
         return word.substring(0, word.length() - (hissing ? 2 : 1));
     }
 

@@ -80,7 +80,7 @@ class FactEditsTest {
         VisitFacts facts = with(
                 "car=Tamarisk Ridge",
                 "year=1971",
-                "built=1971-04",
+                "built=April 1971",
                 "finish=lacquer",
                 "engine=rear",
                 "substrate=fiberglass",
@@ -88,7 +88,7 @@ class FactEditsTest {
                 "timezone=Europe/Lisbon",
                 "inspector=N. Example",
                 "client=a buyer",
-                "date=2026-03-02",
+                "date=March 2, 2026",
                 "place=a barn",
                 "odometer=81,240 mi",
                 "light=overcast",

@@ -125,8 +125,13 @@ class TakeAlongSheetTest {
 
     @ParameterizedTest
     @MethodSource("sheets")
-    void hasTwoPagesWhoseTextIsLargeEnoughAndWithinTheMargins(Body body, Paper paper) throws Exception {
-        Path file = sheet(body, folder).write(folder.resolve("sheet.pdf"), paper);
+    void hasTwoPagesWithRoomForEveryReading(Body body, Paper paper) throws Exception {
+        TakeAlongSheet sheet = sheet(body, folder);
+        itsTextIsLargeEnoughAndWithinTheMargins(sheet.write(folder.resolve("sheet.pdf"), paper), paper);
+        everyOuterPanelHasExactlyOnePlaceForItsReadings(sheet.readingPlaces(paper), body, paper);
+    }
+
+    private static void itsTextIsLargeEnoughAndWithinTheMargins(Path file, Paper paper) throws Exception {
         try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
             assertThat(pdf.getNumberOfPages()).isEqualTo(2);
             assertThat(pdf.getPage(0).getMediaBox().getWidth() * PT_MM).isCloseTo(paper.widthMm(), within(0.2));
@@ -156,10 +161,8 @@ class TakeAlongSheetTest {
         assertThat(SheetViews.WORDS_PT).isGreaterThanOrEqualTo(MIN_PT);
     }
 
-    @ParameterizedTest
-    @MethodSource("sheets")
-    void everyOuterPanelHasExactlyOnePlaceForItsReadings(Body body, Paper paper) throws Exception {
-        ReadingSlots places = sheet(body, folder).readingPlaces(paper);
+    private static void everyOuterPanelHasExactlyOnePlaceForItsReadings(ReadingSlots places, Body body, Paper paper)
+            throws Exception {
         List<Zone> held = new ArrayList<>();
         places.inside().forEach(panel -> held.add(panel.zone()));
         places.beside().forEach(mark -> held.add(mark.zone()));

@@ -37,7 +37,7 @@ import quarterlight.visit.trial.SignKind;
 
 /**
  * Zones by signs: a full disc is seen, a short line is looked for and not seen, an empty cell is not looked for; a corner mark is a photo, a
- * small dot speaks from another zone. Event thread only.
+ * small dot speaks from another zone. Each sign has a letter, written below its name. Event thread only.
  */
 final class SignGrid extends JTable {
     private static final List<SignKind> KINDS = List.of(SignKind.values());
@@ -200,6 +200,20 @@ final class SignGrid extends JTable {
         super.changeSelection(row, column == 0 ? Math.max(1, getSelectedColumn()) : column, toggle, extend);
     }
 
+    /** The letter of a sign. */
+    char letter(SignKind kind) {
+        return texts.get("signs.letters").charAt(kind.ordinal());
+    }
+
+    /** Goes to a sign of the zone in hand; false if there is none. */
+    boolean goTo(SignKind kind) {
+        boolean there = getSelectedRow() >= 0;
+        if (there) {
+            changeSelection(getSelectedRow(), 1 + kind.ordinal(), false, false);
+        }
+        return there;
+    }
+
     /** Goes on to the same sign of the next zone; false at the last one. */
     boolean goOn() {
         int next = getSelectedRow() + 1;
@@ -236,6 +250,7 @@ final class SignGrid extends JTable {
     /** Names of signs, written upward. */
     private final class Head extends DrawnComponent implements TableCellRenderer {
         private String name = "";
+        private String letter = "";
         private boolean upward;
 
         @Override
@@ -243,7 +258,8 @@ final class SignGrid extends JTable {
                 JTable table, Object value, boolean selected, boolean focus, int row, int column) {
             name = String.valueOf(value);
             upward = column > 0;
-            return Look.named(this, name);
+            letter = upward ? String.valueOf(letter(KINDS.get(column - 1))) : "";
+            return Look.named(this, upward ? name + ", " + letter : name);
         }
 
         @Override
@@ -264,7 +280,10 @@ final class SignGrid extends JTable {
             g.setColor(palette.ink());
             FontMetrics metrics = g.getFontMetrics();
             if (upward) {
-                g.translate(cellPx() / 2.0 + metrics.getAscent() / 2.0 - 2, getHeight() - 8.0);
+                g.setColor(palette.secondInk());
+                g.drawString(letter, (cellPx() - metrics.stringWidth(letter)) / 2, getHeight() - 8);
+                g.setColor(palette.ink());
+                g.translate(cellPx() / 2.0 + metrics.getAscent() / 2.0 - 2, getHeight() - 12.0 - metrics.getHeight());
                 g.rotate(-Math.PI / 2);
                 g.drawString(name, 0, 0);
             } else {
@@ -348,6 +367,6 @@ final class SignGrid extends JTable {
     }
 
     private static int headPx() {
-        return Look.px(138);
+        return Look.px(156);
     }
 }

@@ -57,6 +57,10 @@ public final class SignsPane extends JPanel {
         tools.add(button("signs.round.seen", "shift S", () -> allRound(true)));
         grid.onKey("S", () -> noteAndGoOn(true));
         grid.onKey("N", () -> noteAndGoOn(false));
+        for (SignKind kind : SignKind.values()) {
+            grid.onKey(String.valueOf(grid.letter(kind)), () -> noteHere(kind, true));
+            grid.onKey("shift " + grid.letter(kind), () -> noteHere(kind, false));
+        }
         grid.onKey("SPACE", this::cycle);
         grid.onKey("BACK_SPACE", () -> note(Optional.empty()));
         grid.onKey("P", this::photoInHand);
@@ -149,6 +153,13 @@ public final class SignsPane extends JPanel {
             last = grid.goOn() ? places : Set.of();
             goingOn = false;
             foot();
+        }
+    }
+
+    /** By its letter a sign is noted in the zone in hand, which stays in hand for the next sign. */
+    private void noteHere(SignKind kind, boolean seen) {
+        if (grid.goTo(kind)) {
+            note(Optional.of(seen));
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
 import quarterlight.car.ZoneId;
+import quarterlight.coverage.Gap;
 import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.place.ChangedRows;
 import quarterlight.ui.kit.place.Subject;
@@ -36,6 +37,9 @@ public interface StationScreen {
 
     /** Shows rows that undo or redo changed; their zones and photos are selected already. */
     default void reveal(ChangedRows changed) {}
+
+    /** Chooses the row of evidence that is missing. */
+    default void reveal(Gap gap) {}
 
     /** The station has come to the front. */
     default void shown() {}

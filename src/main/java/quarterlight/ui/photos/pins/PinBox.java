@@ -34,11 +34,14 @@ import quarterlight.visit.photo.PhotoId;
 import quarterlight.walk.Suggestion;
 
 /**
- * Where a photo is pinned from: a field that finds zones by a few letters, and five rows that show what was found, or the likely zones
- * while nothing is typed. The digits 1 to 5 take a row, Enter the marked one. Event thread only.
+ * Where a photo is pinned from: a field that finds zones by a few letters, and nine rows in two columns that show what was found, or the likely
+ * zones while nothing is typed. The digits 1 to 9 take a row, Enter the marked one. Event thread only.
  */
 public final class PinBox extends JPanel {
-    static final int ROWS = 5;
+    /** One for each digit. */
+    public static final int ROWS = 9;
+
+    private static final int FIRST_COLUMN = 5;
 
     private final transient UiContext parts;
     private final transient Texts texts;
@@ -56,7 +59,7 @@ public final class PinBox extends JPanel {
      * @param words brings it to what the pin to a zone shows, once that is there
      */
     public PinBox(UiContext parts, PhotosModel model, PinWork work, Runnable leave, Consumer<ZoneId> words) {
-        super(new MigLayout("insets 6 10 6 10, gapy 0, fillx, wrap 1, hidemode 3", "[grow,fill]"));
+        super(new MigLayout("insets 6 10 6 10, gap 4 0, fillx, hidemode 3", "[55,grow 55,fill][45,grow 45,fill]"));
         this.parts = parts;
         this.texts = parts.texts();
         this.model = model;
@@ -66,15 +69,15 @@ public final class PinBox extends JPanel {
         TypedText.ownEscape(finder).setName("photos-finder");
         finder.putClientProperty("JTextField.placeholderText", texts.get("photos.pin.find"));
         finder.putClientProperty("JTextField.showClearButton", true);
-        add(Look.named(finder, texts.get("photos.pin.find")), "h 28!, gapbottom 4");
+        add(Look.named(finder, texts.get("photos.pin.find")), "cell 0 0 2 1, h 28!, gapbottom 4");
+        add(Look.secondary(hint), "cell 0 1 2 1, h 24!, wmin 0, gapleft 4");
         for (int i = 0; i < ROWS; i++) {
             ZoneRow row = new ZoneRow(i + 1);
             int at = i;
             row.addActionListener(e -> take(at));
             rows.add(row);
-            add(row, "h 24!");
+            add(row, "cell %d %d, h 24!, wmin 0".formatted(i / FIRST_COLUMN, 2 + i % FIRST_COLUMN));
         }
-        add(Look.secondary(hint), "wmin 0, gapleft 4");
         listen();
         model.onSuggestions(this::fill);
         model.onList(this::fill);
@@ -227,12 +230,13 @@ public final class PinBox extends JPanel {
 
     private void show(int row, Optional<ZoneId> zone, OptionalDouble p, boolean taken) {
         rows.get(row).show(zone, zone.map(model.visit()::label).orElse(""), p, taken);
-        rows.get(row).setVisible(zone.isPresent() || row > 0);
     }
 
     private void say(String key) {
         hint.setVisible(!key.isEmpty());
+        // what is said takes the place of the first line
         rows.get(0).setVisible(key.isEmpty());
+        rows.get(FIRST_COLUMN).setVisible(key.isEmpty());
         hint.setText(key.isEmpty() ? " " : texts.get(key));
         hint.setToolTipText(hint.getText());
     }

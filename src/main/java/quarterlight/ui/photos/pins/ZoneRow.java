@@ -14,6 +14,10 @@ import quarterlight.ui.kit.look.Palette;
 
 /** One zone to choose: its key, its name, how likely it is. Event thread only. */
 final class ZoneRow extends JButton {
+    private static final String DOTS = "\u2026";
+    /** So many letters wide a row shows its percentage, too. */
+    private static final int WIDE = 17;
+
     private final int key;
     private transient Optional<ZoneId> zone = Optional.empty();
     private String label = "";
@@ -52,7 +56,25 @@ final class ZoneRow extends JButton {
         setEnabled(fresh.isPresent());
         String percent = percent();
         Look.named(this, fresh.isEmpty() ? "\u2013" : key + " " + name + (percent.isEmpty() ? "" : ", " + percent));
+        setToolTipText(name.isEmpty() ? null : name);
         repaint();
+    }
+
+    /** In a narrow row the name has the room. */
+    private String shownPercent() {
+        return getWidth() < getFontMetrics(getFont()).stringWidth("m") * WIDE ? "" : percent();
+    }
+
+    /** The name, cut with three dots where it finds no room. */
+    private static String cut(String name, FontMetrics metrics, int room) {
+        if (metrics.stringWidth(name) <= room) {
+            return name;
+        }
+        int length = name.length();
+        while (length > 0 && metrics.stringWidth(name.substring(0, length) + DOTS) > room) {
+            length--;
+        }
+        return name.substring(0, length).strip() + DOTS;
     }
 
     private String percent() {
@@ -82,13 +104,12 @@ final class ZoneRow extends JButton {
             g.setColor(first ? p.accent() : p.secondInk());
             String digit = Integer.toString(key);
             g.drawString(digit, 13 - metrics.stringWidth(digit) / 2, base);
-            String percent = percent();
+            String percent = shownPercent();
             int right = getWidth() - 8 - metrics.stringWidth(percent);
             g.setColor(p.secondInk());
             g.drawString(percent, right, base);
             g.setColor(p.ink());
-            g.clipRect(28, 0, right - 34, getHeight());
-            g.drawString(label, 30, base);
+            g.drawString(cut(label, metrics, right - 36), 30, base);
         } finally {
             g.dispose();
         }
