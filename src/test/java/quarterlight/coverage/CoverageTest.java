@@ -108,6 +108,10 @@ class CoverageTest {
     }
 
     private void mark(String part, MarkKind kind, Optional<PhotoId> photo) {
+        mark(part, kind, Optional.of(new ZoneId("firewall")), photo);
+    }
+
+    private void mark(String part, MarkKind kind, Optional<ZoneId> zone, Optional<PhotoId> photo) {
         marks.add(new Mark(
                 part,
                 kind,
@@ -115,7 +119,7 @@ class CoverageTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                Optional.of(new ZoneId("firewall")),
+                zone,
                 Optional.empty(),
                 photo,
                 Optional.empty(),
@@ -200,6 +204,21 @@ class CoverageTest {
                 .filteredOn(gap -> gap.lacks() == EvidenceKind.MARK_VIEWS)
                 .extracting(Gap::part)
                 .containsExactly(Optional.of("vehicle number"));
+    }
+
+    @Test
+    void aMarkWithoutAZoneBelongsWithThePapers() {
+        mark("body stamp", MarkKind.STAMP, Optional.empty(), Optional.empty());
+        List<Gap> views = gaps().stream()
+                .filter(gap -> gap.lacks() == EvidenceKind.MARK_VIEWS)
+                .toList();
+        assertThat(views).extracting(gap -> gap.zone().id().value()).containsExactly("identity-papers");
+        assertThat(gaps("identity-papers"))
+                .extracting(Gap::lacks)
+                .as("a stamp is neither the vehicle number nor a plate")
+                .contains(EvidenceKind.IDENTITY_MARK);
+        mark("plate", MarkKind.PLATE, Optional.empty());
+        assertThat(gaps("identity-papers")).extracting(Gap::lacks).doesNotContain(EvidenceKind.IDENTITY_MARK);
     }
 
     @Test

@@ -68,6 +68,9 @@ class TrialListTest {
                 .contains(false);
         assertThat(LIST.runs(visit(trial("Starts from cold", TrialResult.WORKS_WITH_A_FAULT))))
                 .contains(true);
+        assertThat(LIST.runs(visit(trial("Horn", TrialResult.WORKS))))
+                .as("the horn needs no engine")
+                .isEmpty();
     }
 
     @Test
