@@ -15,6 +15,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
+import quarterlight.car.ZoneGroup;
 import quarterlight.car.ZoneId;
 import quarterlight.car.body.Body;
 import quarterlight.car.body.BodyStyle;
@@ -325,6 +326,10 @@ class CoverageTest {
         reading("hood", um(120));
         assertThat(state("hood")).isEqualTo(ZoneCoverage.State.FULL);
         assertThat(state("vinyl-roof")).as("nothing is asked").isEqualTo(ZoneCoverage.State.NOT_ASKED);
+        wish("roof", "photo", 0);
+        wish("roof", "spots", 0);
+        wish("roof", "rust", 0);
+        assertThat(state("roof")).as("nothing is wished for").isEqualTo(ZoneCoverage.State.NOT_ASKED);
         says("fender-left", Facets.of(Condition.MISSING), "gone");
         assertThat(state("fender-left")).isEqualTo(ZoneCoverage.State.NOT_ASKED);
     }
@@ -338,6 +343,10 @@ class CoverageTest {
         assertThat(looks.stream().mapToInt(look -> look.gaps().size()).sum()).isEqualTo(gaps.size());
         assertThat(looks.get(0).lacks()).isEqualTo(EvidenceKind.IDENTITY_MARK);
         assertThat(looks.get(1).words()).isEqualTo("look for rust under the car");
+        assertThat(looks)
+                .filteredOn(look -> look.lacks() == EvidenceKind.PHOTO)
+                .first()
+                .returns(ZoneGroup.RECORD, NeededLook::group);
         assertThat(looks).allSatisfy(look -> assertThat(look.gaps())
                 .allMatch(gap -> gap.lacks() == look.lacks() && gap.zone().group() == look.group()));
         assertThat(NeededLook.of(List.of())).isEmpty();
