@@ -1,6 +1,7 @@
 package quarterlight.words;
 
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -25,7 +26,7 @@ import quarterlight.words.place.CarZones;
 import quarterlight.words.rule.Listening;
 import quarterlight.words.weigh.Weights;
 
-/** Reads every narration of a folder and writes the drafts of all as one document: {@code ListenStudy DIR OUT.json}; tells the time warm. */
+/** Reads every narration of a folder and writes the drafts of all as one document: {@code ListenStudy DIR OUT.json}; {@code warm} tells the time, 20 times over. */
 final class ListenStudy {
     private ListenStudy() {}
 
@@ -59,12 +60,17 @@ final class ListenStudy {
             all.clear();
             for (var walk : walks.entrySet()) {
                 long start = System.nanoTime();
+                long cpu = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
                 List<Draft> drafts = Listening.drafts(
                         List.copyOf(walk.getValue().values()), car(facts.get(walk.getKey())), lexicon, weights);
                 if (args.length > 2) {
                     System.out.printf(
-                            "%d %s %d drafts %.1f ms%n",
-                            round, walk.getKey(), drafts.size(), (System.nanoTime() - start) / 1e6);
+                            "%d %s %d drafts %.1f ms, %.1f ms of the processor%n",
+                            round,
+                            walk.getKey(),
+                            drafts.size(),
+                            (System.nanoTime() - start) / 1e6,
+                            (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - cpu) / 1e6);
                 }
                 all.addAll(drafts);
             }

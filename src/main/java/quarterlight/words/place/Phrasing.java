@@ -21,6 +21,9 @@ final class Phrasing {
     private static final Set<String> SUBPARTS =
             WordSet.of("hinges drains nuts studs bolts handles bushings screws clips springs pads bows straps");
 
+    /** Behind these "it" is a subject: "and then it drops off". */
+    private static final Set<String> BEFORE_IT = Set.of("", "and", "but", "so", "then", "where", "when", "because");
+
     private static final Set<String> PLURALS_OF_ONE = Set.of("seats", "lines", "brakes", "springs");
 
     private Phrasing() {}
@@ -158,8 +161,10 @@ final class Phrasing {
 
     /** "spot welds" of the seam is no part although "spot" might be one: a longer phrase of another kind goes first. */
     static boolean inSaying(Clause clause, Mention part) {
-        if (clause.word(part.from() - 1).equals("it")
-                && clause.word(part.from()).endsWith("s")) {
+        boolean verb = clause.word(part.from() - 1).equals("it")
+                && clause.word(part.from()).endsWith("s")
+                && BEFORE_IT.contains(clause.word(part.from() - 2));
+        if (verb) {
             return true;
         }
         return clause.mentions().stream()
@@ -169,6 +174,8 @@ final class Phrasing {
                         && m.kind() != TermKind.MARK
                         && m.kind() != TermKind.REGION)
                 .filter(m -> m.kind() != TermKind.CONDITION || m.length() > part.length())
+                .filter(m -> m.kind() != TermKind.NOTTRIED
+                        || !clause.word(part.from() - 1).equals("no"))
                 .anyMatch(m -> m.from() <= part.from() && m.to() >= part.to() && m.length() > part.length());
     }
 }

@@ -41,6 +41,9 @@ final class StatementRule implements Rule {
     }
 
     private static final int ANSWER = 5;
+    /** So many clauses back at most. */
+    private static final int LATELY = 7;
+
     private static final Set<String> SPEAKER = WordSet.of("i i'm i've i'd we we've just");
     private static final Set<String> FELT = Set.of("damaged", "noise");
     private static final Set<String> RUST_FIRST = Set.of("rusted through", "scale", "surface rust", "no rust");
@@ -78,11 +81,14 @@ final class StatementRule implements Rule {
             found.add(answer(moment, "missing", "what is there stands before it"));
         }
         boolean none = clause.size() <= 2 && Set.of("none", "nothing").contains(last);
-        DraftBuilder rust = DraftBuilder.last(found, DraftKind.STATEMENT, moment.index() - ANSWER)
-                .filter(f -> FAMILY.getOrDefault(f.facet(Facet.CONDITION), "").equals("rust")
-                        && f.place.part().name().equals(moment.place().part().name()))
-                .orElse(null);
-        if (none && rust != null && !rust.zones.equals(moment.place().zones())) {
+        boolean rust = found.stream()
+                .filter(f -> f.what == DraftKind.STATEMENT && f.index >= moment.index() - LATELY)
+                .filter(f -> f.clause.source().equals(clause.source()))
+                .filter(f -> FAMILY.getOrDefault(f.facet(Facet.CONDITION), "").equals("rust"))
+                .anyMatch(
+                        f -> f.place.part().name().equals(moment.place().part().name())
+                                && !f.zones.equals(moment.place().zones()));
+        if (none && rust) {
             found.add(answer(moment, "no rust", "said of rust on the other side"));
         }
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import quarterlight.words.lexicon.Mention;
 import quarterlight.words.lexicon.TermKind;
 
@@ -33,6 +34,7 @@ record Subjects(List<Token> tokens, Map<Integer, List<Mention>> byStart) {
                     + " original out pretty real really right rotten shot sitting so solid some sort still straight the"
                     + " there too up very wet");
 
+    private static final Set<String> ENDS = Set.of("front", "rear", "left", "right", "back");
     private static final Set<String> PLACING = WordSet.of("on over at in");
 
     private static final Set<TermKind> SAYING = Set.of(
@@ -49,7 +51,7 @@ record Subjects(List<Token> tokens, Map<Integer, List<Mention>> byStart) {
 
     /** A part with its verb begins here, and nothing before it takes it in. */
     boolean begins(int i) {
-        if (i > 0 && HOLDING.contains(tokens.get(i - 1).word())) {
+        if (i > 0 && HOLDING.contains(tokens.get(i - 1).word()) && !hedged(i)) {
             return false;
         }
         int k = i;
@@ -61,6 +63,14 @@ record Subjects(List<Token> tokens, Map<Integer, List<Mention>> byStart) {
         }
         return k < tokens.size()
                 && part(k).or(() -> other(i)).filter(m -> verb(placed(m.to()))).isPresent();
+    }
+
+    /** "far as I can see | torque boxes are ...". */
+    private boolean hedged(int i) {
+        return IntStream.range(Math.max(0, i - WIDEST), i)
+                .mapToObj(k -> byStart.getOrDefault(k, List.of()))
+                .flatMap(List::stream)
+                .anyMatch(m -> m.kind() == TermKind.HEDGE && m.length() > 2 && m.to() == i);
     }
 
     /** "behind the wheel | bonnet ...": two parts beside each other, the first of which is an object. */
@@ -94,6 +104,9 @@ record Subjects(List<Token> tokens, Map<Integer, List<Mention>> byStart) {
     /** Behind "on the left", "on this side", "here". */
     private int placed(int from) {
         int i = from;
+        while (i < from + 2 && ENDS.contains(word(i))) {
+            i++;
+        }
         if (PLACING.contains(word(i))) {
             int k = i + 1;
             while (k < i + WIDEST
