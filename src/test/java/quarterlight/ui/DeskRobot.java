@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import java.awt.GraphicsEnvironment;
+import java.awt.Window;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -13,8 +14,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Stream;
 import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.Robot;
+import org.assertj.swing.edt.GuiActionRunner;
 import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.FrameFixture;
 import org.assertj.swing.timing.Condition;
@@ -71,7 +74,28 @@ public abstract class DeskRobot {
         desk.start();
         window =
                 WindowFinder.findFrame("main").withTimeout(60, TimeUnit.SECONDS).using(robot);
+        untilInFront();
         opened.ifPresent(path -> untilOpen());
+    }
+
+    /** Waits until the keyboard is the window's own, whatever stood on the display before. */
+    private void untilInFront() {
+        until("the window has the keyboard", () -> {
+            boolean active = GuiActionRunner.execute(() -> window.target().isActive());
+            if (!active) {
+                GuiActionRunner.execute(() -> {
+                    window.target().toFront();
+                    window.target().requestFocus();
+                });
+            }
+            return active;
+        });
+    }
+
+    /** Closes whatever the window left open, so that nothing takes the keyboard of the next one. */
+    private static void closeAll() {
+        GuiActionRunner.execute(() -> Stream.of(Window.getWindows()).forEach(Window::dispose));
+        until("no window is left", () -> Stream.of(Window.getWindows()).noneMatch(Window::isShowing));
     }
 
     /** Waits until a visit stands in the window. */
@@ -106,13 +130,20 @@ public abstract class DeskRobot {
 
     @AfterEach
     void closeWindow() throws InterruptedException {
-        if (robot == null) {
+        if (robot == null || window == null) {
             return;
         }
-        window.close();
-        desk.join(20_000);
-        robot.cleanUp();
-        watch.close();
+        try {
+            GuiActionRunner.execute(() -> Stream.of(Window.getOwnerlessWindows())
+                    .filter(one -> one != window.target())
+                    .forEach(Window::dispose));
+            window.close();
+            desk.join(20_000);
+        } finally {
+            closeAll();
+            robot.cleanUp();
+            watch.close();
+        }
         assertThat(watch.caught()).as("places where the event thread waited").isEmpty();
         assertThat(desk.isAlive()).as("the window is closed").isFalse();
     }

@@ -21,6 +21,8 @@ import quarterlight.visit.pin.Recorded;
 
 /** What is said of an outline while it is drawn: its area with what the marks leave open, and what to beware of. Pure functions. */
 final class TraceWords {
+    private static final double SQUARE_M = 1e6;
+    private static final double VERY_LARGE_MM2 = 1e5;
     private static final double SQUARE_CM = 100;
     private static final double LARGE_MM2 = 10_000;
 
@@ -84,6 +86,10 @@ final class TraceWords {
     }
 
     static String area(Area area) {
+        return area.mm2() >= VERY_LARGE_MM2 ? Format.withUnit(area.mm2() / SQUARE_M, 2, "m\u00b2") : smaller(area);
+    }
+
+    private static String smaller(Area area) {
         return area.mm2() >= LARGE_MM2
                 ? Format.withUnit(area.mm2() / SQUARE_CM, 1, "cm\u00b2")
                 : Format.withUnit(area.mm2(), area.mm2() > 0 && area.mm2() < 10 ? 1 : 0, "mm\u00b2");
