@@ -107,8 +107,8 @@ public final class VisitPages {
         ThicknessRamp ramp = choice.ramp(car);
         Paper paper = choice.paper();
         DiagramInk ink = FindingsInk.of(car, ramp, key.marks(), MatterLetters.of(matters));
-        Future<Path> pdf = workers.start("Writing the diagram page", () -> pdf(folder, paper, key, ramp, ink));
-        Future<Path> svg = workers.start("Drawing the diagram", () -> svg(folder, paper, key, ramp, ink));
+        Future<Path> pdf = workers.startPage("Writing the diagram page", () -> pdf(folder, paper, key, ramp, ink));
+        Future<Path> svg = workers.startPage("Drawing the diagram", () -> svg(folder, paper, key, ramp, ink));
         return List.of(svg, pdf);
     }
 

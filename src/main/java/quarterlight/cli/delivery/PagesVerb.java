@@ -16,10 +16,12 @@ import quarterlight.cli.call.Interruption;
 import quarterlight.cli.call.OwnLists;
 import quarterlight.cli.call.Verb;
 import quarterlight.diagram.file.DiagramRefused;
+import quarterlight.edit.pages.MadePages;
 import quarterlight.page.PagesChoice;
 import quarterlight.page.check.PageCheck;
 import quarterlight.page.check.PageFault;
 import quarterlight.page.print.Paper;
+import quarterlight.photo.worker.DecodingWorkers;
 import quarterlight.store.VisitStore;
 import quarterlight.store.problem.VisitProblem;
 import quarterlight.table.TableUnreadable;
@@ -61,23 +63,23 @@ public final class PagesVerb implements Verb {
     public int run(ParseResult call) throws CallRefused, VisitProblem, IOException {
         PagesChoice choice = choice(call);
         Path visit = CliOptions.pathAt(call, 0);
-        List<Path> made;
-        PageCheck check;
+        DecodingWorkers.makeReady();
+        MadePages pages;
         try (VisitStore store = around.visits().forReading(visit)) {
             Path out = call.matchedOptionValue("--out", store.folder().pages());
             if (Files.exists(out) && !Files.isDirectory(out)) {
                 throw new CallRefused(out + " is a file; name a folder for the pages");
             }
             try (Interruption interruption = Interruption.watched(around.console())) {
-                made = make(store, out, choice, interruption);
-                check = OwnLists.work(around).check(store, made);
+                pages = make(store, out, choice, interruption);
             }
         }
+        PageCheck check = pages.check();
         if (CliOptions.isJson(call)) {
             around.console()
                     .print(new JsonObject()
                             .put("paper", choice.paper().word())
-                            .put("made", made)
+                            .put("made", pages.files())
                             .put("pages", check.pages())
                             .put(
                                     "faults",
@@ -86,7 +88,7 @@ public final class PagesVerb implements Verb {
                                             .toList())
                             .text());
         } else {
-            made.forEach(file -> around.console().print("Made " + file + "\n"));
+            pages.files().forEach(file -> around.console().print("Made " + file + "\n"));
             around.console().print(check.sentence() + "\n");
         }
         return check.faults().isEmpty() ? Exit.DONE : Exit.NOT_ALL;
@@ -111,10 +113,10 @@ public final class PagesVerb implements Verb {
 
     public List<Path> make(VisitStore store, Path out, Paper paper, Progress progress)
             throws CallRefused, VisitProblem, IOException {
-        return make(store, out, PagesChoice.on(paper), progress);
+        return make(store, out, PagesChoice.on(paper), progress).files();
     }
 
-    private List<Path> make(VisitStore store, Path out, PagesChoice choice, Progress progress)
+    private MadePages make(VisitStore store, Path out, PagesChoice choice, Progress progress)
             throws CallRefused, VisitProblem, IOException {
         try {
             return OwnLists.work(around).pages(store, out, choice, progress);

@@ -41,7 +41,7 @@ public final class PagesFolder implements AutoCloseable {
     /** Brings the pages, whose content lasts already, to their place, where they last; where they lie now. */
     public List<Path> take() throws IOException {
         List<Path> made = new ArrayList<>();
-        for (Path file : files()) {
+        for (Path file : made()) {
             Path place = out.resolve(file.getFileName());
             DurableFiles.rename(file, place);
             made.add(place);
@@ -50,7 +50,8 @@ public final class PagesFolder implements AutoCloseable {
         return List.copyOf(made);
     }
 
-    private List<Path> files() throws IOException {
+    /** What was made, in the order in which it is told. */
+    public List<Path> made() throws IOException {
         try (Stream<Path> files = Files.list(making)) {
             return files.sorted(Comparator.comparingInt((Path file) -> Math.floorMod(
                                     ORDER.indexOf(file.getFileName().toString()), ORDER.size() + 1))

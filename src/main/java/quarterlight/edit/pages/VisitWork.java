@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Future;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
@@ -43,6 +44,7 @@ import quarterlight.page.brief.BriefPage;
 import quarterlight.page.brief.BriefPictures;
 import quarterlight.page.brief.MattersDrawing;
 import quarterlight.page.check.PageCheck;
+import quarterlight.page.check.PageLook;
 import quarterlight.page.check.Secrets;
 import quarterlight.page.print.PageWorkers;
 import quarterlight.page.print.Paper;
@@ -129,33 +131,27 @@ public final class VisitWork {
         return TrialTable.load(VisitLists.folder(folder, settings));
     }
 
-    /** Makes the pages of a visit in a folder, all of them or none; what was made. */
-    public List<Path> pages(VisitStore store, Path out, Paper paper, Progress progress)
+    /** Makes the pages of a visit in a folder, all of them or none, and looks them over as who gets them would. */
+    public MadePages pages(VisitStore store, Path out, PagesChoice choice, Progress progress)
             throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
-        return pages(store, out, PagesChoice.on(paper), progress);
-    }
-
-    /** The same in the unit and length asked for. */
-    public List<Path> pages(VisitStore store, Path out, PagesChoice choice, Progress progress)
-            throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
-        return pages(store, out, choice, MadeArchives.last(store.folder().root()), progress);
+        return pages(store, out, choice, MadeArchives.last(store.folder().root()), true, progress);
     }
 
     /** The same, for pages that go into an archive: they cannot bear its hash, and another's would mislead. */
     public List<Path> pagesWithin(VisitStore store, Path out, PagesChoice choice, Progress progress)
             throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
-        return pages(store, out, choice, Optional.empty(), progress);
+        return pages(store, out, choice, Optional.empty(), false, progress).files();
     }
 
-    private List<Path> pages(
-            VisitStore store, Path out, PagesChoice choice, Optional<String> archive, Progress progress)
+    private MadePages pages(
+            VisitStore store, Path out, PagesChoice choice, Optional<String> archive, boolean looked, Progress progress)
             throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
         requireOwn(store.folder(), out);
         Anchor anchor =
                 new Anchor(store.logHead(), new SigningKeyFile(settings).open().map(PublicHalf::fingerprint), archive);
         try (PagesFolder folder = PagesFolder.in(out)) {
-            makePages(store, folder.making(), choice, anchor, progress);
-            return folder.take();
+            PageCheck check = makePages(store, folder, choice, anchor, looked, progress);
+            return new MadePages(folder.take(), check);
         }
     }
 
@@ -178,12 +174,6 @@ public final class VisitWork {
         }
     }
 
-    /** Looks over pages that were made of a visit, as who gets them would. */
-    public PageCheck check(VisitStore store, List<Path> made) throws VisitProblem, IOException {
-        VisitRecord whole = store.read();
-        return PageCheck.of(made, Secrets.of(whole, whole.forBuyer()));
-    }
-
     /** A visit that came from somebody else must not have pages written over what lies elsewhere. */
     private static void requireOwn(VisitFolder visit, Path out) throws FileSystemException, VisitUnreadable {
         if (out.startsWith(visit.root()) && !Files.isDirectory(visit.root())) {
@@ -197,17 +187,23 @@ public final class VisitWork {
         }
     }
 
-    private void makePages(VisitStore store, Path out, PagesChoice choice, Anchor anchor, Progress progress)
+    private PageCheck makePages(
+            VisitStore store, PagesFolder pages, PagesChoice choice, Anchor anchor, boolean looked, Progress progress)
             throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
         VisitRecord whole = store.read();
         VisitRecord visit = choice.brief() ? whole.forBuyer().reported(ReportLength.SHORT) : whole.forBuyer();
         Paper paper = choice.paper();
         Path folder = store.folder().root();
+        Path out = pages.making();
         try (VisitThumbnails thumbnails = VisitThumbnails.of(store.folder());
                 DecodingWorkers decoding = new DecodingWorkers();
                 PageWorkers workers = new PageWorkers(progress)) {
             decoding.start();
             workers.expect(1);
+            PageLook look = new PageLook(looked ? Secrets.of(whole, whole.forBuyer()) : Set.of(), workers);
+            if (looked) {
+                workers.tellOf(look::over);
+            }
             BodyDiagram diagram = VisitDiagram.of(folder, visit.facts());
             BuyerPictures pictures =
                     new BuyerPictures(visit, new VisitPixels(folder, visit, decoding), JpegWriter::jpeg);
@@ -225,13 +221,15 @@ public final class VisitWork {
                     workers);
             ReportPhotos photos = PageWorkers.result(choosing);
             ZonePlaces places = photos.places();
+            LocalDate today = LocalDate.now(Clock.system(visit.facts().timezone()));
+            Future<BriefPage> brief = workers.start(
+                    PageWorkers.Turn.FIRST,
+                    "Writing the brief",
+                    () -> BriefPage.of(findings, matters, crops.finished(), today, anchor, paper));
             List<Future<Path>> drawn = new ArrayList<>(
                     new VisitPages(findings, diagram, places, pictures.thumbnails(thumbnails.by(visit)), matters)
                             .start(out, choice, workers));
-            LocalDate today = LocalDate.now(Clock.system(visit.facts().timezone()));
-            Future<BriefPage> brief = workers.start(
-                    "Writing the brief", () -> BriefPage.of(findings, matters, crops.finished(), today, anchor, paper));
-            drawn.add(workers.start(
+            drawn.add(workers.startPage(
                     "Writing the brief", () -> PageWorkers.result(brief).write(out)));
             new ReportPages(findings, diagram, places, gaps, matters, pictures)
                     .anchoredBy(anchor)
@@ -242,6 +240,7 @@ public final class VisitWork {
             for (Future<Path> page : drawn) {
                 PageWorkers.result(page);
             }
+            return look.finished(looked ? pages.made() : List.of());
         }
     }
 

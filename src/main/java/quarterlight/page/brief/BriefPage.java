@@ -8,8 +8,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.pdmodel.PDDocument;
 import quarterlight.file.DurableFiles;
 import quarterlight.findings.Findings;
 import quarterlight.matters.Matters;
@@ -46,31 +44,24 @@ public final class BriefPage {
             Findings car, Matters matters, BriefPictures pictures, LocalDate issued, Anchor anchor, Paper paper)
             throws IOException {
         Objects.requireNonNull(issued, "issued");
-        BriefPage last = null;
-        for (BriefLimits limits : BriefLimits.STEPS) {
-            BriefContent content = new BriefBuilder(car, matters, pictures, issued, anchor, limits).content();
-            byte[] pdf = pdf(content, pictures.byAddress(), paper);
-            last = new BriefPage(content, pictures, paper, pdf);
-            if (pages(pdf) == 1) {
-                return last;
+        int step = 0;
+        while (true) {
+            boolean last = step == BriefLimits.STEPS.size() - 1;
+            BriefContent content =
+                    new BriefBuilder(car, matters, pictures, issued, anchor, BriefLimits.STEPS.get(step)).content();
+            ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+            if (PdfDocument.writeIf(pages -> pages == 1 || last, xhtml(content, paper), pictures.byAddress(), pdf)) {
+                return new BriefPage(content, pictures, paper, pdf.toByteArray());
             }
+            step++;
         }
-        return Objects.requireNonNull(last, "a step of limits");
     }
 
-    private static byte[] pdf(BriefContent content, Map<String, byte[]> pictures, Paper paper) throws IOException {
+    private static String xhtml(BriefContent content, Paper paper) {
         Map<String, Object> model = new HashMap<>();
         model.put("b", content);
         model.put("paper", paper);
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        PdfDocument.write(new Template().fill("brief.ftlh", model), pictures, out);
-        return out.toByteArray();
-    }
-
-    private static int pages(byte[] pdf) throws IOException {
-        try (PDDocument document = Loader.loadPDF(pdf)) {
-            return document.getNumberOfPages();
-        }
+        return new Template().fill("brief.ftlh", model);
     }
 
     /** Writes {@code brief.pdf}; it appears whole or not at all. */

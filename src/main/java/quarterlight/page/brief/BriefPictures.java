@@ -73,6 +73,7 @@ public final class BriefPictures {
                 asked.computeIfAbsent(
                         view.address(),
                         address -> workers.start(
+                                PageWorkers.Turn.FIRST,
                                 "Preparing photos for print",
                                 () -> source.close(view.frame(), view.x(), view.y(), view.width(), view.height())));
             });
@@ -80,10 +81,12 @@ public final class BriefPictures {
         Optional<Frame> whole =
                 Portrait.of(car.visit(), car.catalog()).map(photo -> new Frame(photo, OptionalDouble.empty()));
         String portrait = whole.map(frame -> frame.address() + "-portrait").orElse("");
-        whole.ifPresent(
-                frame -> asked.put(portrait, workers.start("Preparing photos for print", () -> source.print(frame))));
+        whole.ifPresent(frame -> asked.put(
+                portrait,
+                workers.start(PageWorkers.Turn.FIRST, "Preparing photos for print", () -> source.print(frame))));
         workers.expect(asked.size() + 1);
-        return new Started(asked, crops, portrait, workers.start("Preparing photos for print", drawn));
+        return new Started(
+                asked, crops, portrait, workers.start(PageWorkers.Turn.FIRST, "Preparing photos for print", drawn));
     }
 
     /** Address of the picture of the car; empty if there is none. */

@@ -8,10 +8,10 @@ import java.nio.file.Path;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.concurrent.Future;
 import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -41,6 +41,10 @@ public record PageCheck(int pages, List<PageFault> faults) {
     private static final Pattern ANY_WORD = Pattern.compile("\\p{L}{1,12}");
 
     private static final byte[] BASE64 = ";base64,".getBytes(StandardCharsets.US_ASCII);
+    private static final int PLACE_DECIMALS = 5;
+    /** More than the letters of a place, its spaces included. */
+    private static final int PLACE_LETTERS = 200;
+
     private static final Pattern PLACE =
             Pattern.compile("\\b-?\\d{1,3}\\.\\d{5,}\\s*,\\s*-?\\d{1,3}\\.\\d{5,}\\b|\\bGPS(?:Latitude|Longitude)\\b");
 
@@ -56,28 +60,24 @@ public record PageCheck(int pages, List<PageFault> faults) {
      *     single plain word of up to twelve, cannot be searched: the pages may say it themselves
      */
     public static PageCheck of(List<Path> files, Set<String> secrets) throws IOException {
-        List<String> wanted = secrets.stream()
+        try (PageWorkers workers = new PageWorkers(Progress.NONE)) {
+            PageLook look = new PageLook(secrets, workers);
+            files.forEach(look::over);
+            return look.finished(files);
+        }
+    }
+
+    /** What can be searched of what was typed. */
+    static List<String> wanted(Set<String> secrets) {
+        return secrets.stream()
                 .map(PageCheck::plain)
                 .filter(secret -> secret.length() >= MIN_SECRET)
                 .filter(secret -> !ANY_WORD.matcher(secret).matches())
                 .toList();
-        List<PageFault> faults = new ArrayList<>();
-        int pages = 0;
-        try (PageWorkers workers = new PageWorkers(Progress.NONE)) {
-            List<Future<PageCheck>> started = new ArrayList<>();
-            for (Path file : files) {
-                started.add(workers.start("Looking over the pages", () -> one(file, wanted)));
-            }
-            for (Future<PageCheck> one : started) {
-                PageCheck found = PageWorkers.result(one);
-                pages += found.pages();
-                faults.addAll(found.faults());
-            }
-        }
-        return new PageCheck(pages, faults);
     }
 
-    private static PageCheck one(Path file, List<String> secrets) throws IOException {
+    /** @param secrets as {@link #wanted} gives them */
+    static PageCheck one(Path file, List<String> secrets) throws IOException {
         List<PageFault> faults = new ArrayList<>();
         int pages = 0;
         String name = file.getFileName().toString();
@@ -138,22 +138,48 @@ public record PageCheck(int pages, List<PageFault> faults) {
     }
 
     private static void search(String text, String file, int page, List<String> secrets, List<PageFault> faults) {
-        String plain = plain(text);
-        if (secrets.stream().anyMatch(plain::contains)) {
-            faults.add(new PageFault(file, page, "something private or left out stands in it"));
+        if (!secrets.isEmpty()) {
+            String plain = plain(text);
+            if (secrets.stream().anyMatch(plain::contains)) {
+                faults.add(new PageFault(file, page, "something private or left out stands in it"));
+            }
         }
-        if (PLACE.matcher(text).find()) {
+        if (holdsPlace(text)) {
             faults.add(new PageFault(file, page, "a place stands in it"));
         }
     }
 
+    /** Drawings are full of numbers, nearly all with fewer decimals than a place has: only the words around such a one are read closely. */
+    static boolean holdsPlace(String text) {
+        if (text.contains("GPSL")) {
+            return PLACE.matcher(text).find();
+        }
+        int decimals = -1;
+        for (int at = 0; at < text.length(); at++) {
+            char letter = text.charAt(at);
+            if (letter == '.') {
+                decimals = 0;
+            } else if (decimals >= 0 && letter >= '0' && letter <= '9') {
+                decimals++;
+                if (decimals == PLACE_DECIMALS
+                        && PLACE.matcher(text)
+                                .region(Math.max(0, at - PLACE_LETTERS), Math.min(text.length(), at + PLACE_LETTERS))
+                                .useTransparentBounds(true)
+                                .find()) {
+                    return true;
+                }
+            } else {
+                decimals = -1;
+            }
+        }
+        return false;
+    }
+
     private static void layout(
             List<PageLetters.Word> words, double width, double height, String file, int page, List<PageFault> faults) {
-        for (int i = 0; i < words.size(); i++) {
-            PageLetters.Word word = words.get(i);
-            if (word.size() < UNSEEN_PT) {
-                continue;
-            }
+        List<PageLetters.Word> seen =
+                words.stream().filter(word -> word.size() >= UNSEEN_PT).toList();
+        for (PageLetters.Word word : seen) {
             if (word.size() < SMALLEST_PT - ROUNDING_PT) {
                 faults.add(new PageFault(file, page, "\"" + word.text() + "\" is too small to read"));
             }
@@ -163,12 +189,18 @@ public record PageCheck(int pages, List<PageFault> faults) {
                     || word.bottom() > height - EDGE_PT) {
                 faults.add(new PageFault(file, page, "\"" + word.text() + "\" runs off the page"));
             }
-            for (int j = i + 1; j < words.size(); j++) {
-                if (words.get(j).size() >= UNSEEN_PT && word.overlaps(words.get(j))) {
+        }
+        List<PageLetters.Word> down = seen.stream()
+                .sorted(Comparator.comparingDouble(PageLetters.Word::top))
+                .toList();
+        for (int i = 0; i < down.size(); i++) {
+            PageLetters.Word word = down.get(i);
+            for (int j = i + 1; j < down.size() && down.get(j).top() < word.bottom(); j++) {
+                if (word.overlaps(down.get(j))) {
                     faults.add(new PageFault(
                             file,
                             page,
-                            "\"" + word.text() + "\" and \"" + words.get(j).text() + "\" cover each other"));
+                            "\"" + word.text() + "\" and \"" + down.get(j).text() + "\" cover each other"));
                 }
             }
         }

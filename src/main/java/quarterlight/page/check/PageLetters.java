@@ -4,6 +4,10 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import org.apache.pdfbox.contentstream.operator.Operator;
+import org.apache.pdfbox.contentstream.operator.OperatorName;
+import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -29,10 +33,15 @@ final class PageLetters extends PDFTextStripper {
     /** Of the size of a typeface, what its capitals take. */
     private static final double CAPITALS = 0.66;
 
+    private static final Set<String> MARKED_CONTENT = Set.of(
+            OperatorName.BEGIN_MARKED_CONTENT, OperatorName.BEGIN_MARKED_CONTENT_SEQ, OperatorName.END_MARKED_CONTENT);
+
     private final List<Word> words = new ArrayList<>();
 
     private PageLetters() {
         setSortByPosition(false);
+        // a letter on top of its like is a fault to be found, not to be left out
+        setSuppressDuplicateOverlappingText(false);
     }
 
     /** @param page from 1 */
@@ -42,6 +51,14 @@ final class PageLetters extends PDFTextStripper {
         letters.setEndPage(page);
         letters.writeText(document, new StringWriter());
         return letters.words;
+    }
+
+    /** What belongs to what for those who listen to the page says nothing of where its letters stand. */
+    @Override
+    protected void processOperator(Operator operator, List<COSBase> operands) throws IOException {
+        if (!MARKED_CONTENT.contains(operator.getName())) {
+            super.processOperator(operator, operands);
+        }
     }
 
     @Override

@@ -1,12 +1,18 @@
 package quarterlight.page.print;
 
 import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Future;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.PriorityBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
 import quarterlight.task.Progress;
 import quarterlight.task.Threads;
 
@@ -19,12 +25,15 @@ public final class PageWorkers implements AutoCloseable {
 
     private final Progress progress;
     private final ExecutorService threads;
+    private final AtomicInteger numbers = new AtomicInteger();
+    private volatile Consumer<Path> looker = file -> {};
     private int done;
     private int total;
 
     public PageWorkers(Progress progress) {
         this.progress = progress;
-        this.threads = Threads.pool("pages", Math.max(2, Runtime.getRuntime().availableProcessors()));
+        this.threads = Threads.pool(
+                "pages", Math.max(2, Runtime.getRuntime().availableProcessors()), new PriorityBlockingQueue<>());
     }
 
     /** Announces steps, so that the whole is known before the first is done. */
@@ -32,17 +41,66 @@ public final class PageWorkers implements AutoCloseable {
         total += steps;
     }
 
+    /** When a step has its turn; within one of these, in the order in which they were started. */
+    public enum Turn {
+        /** Others wait for it. */
+        FIRST,
+        USUAL,
+        /** Nothing waits for it but the end. */
+        LAST
+    }
+
+    private static final class Step<T> extends FutureTask<T> implements Comparable<Step<?>> {
+        private final Turn turn;
+        private final int number;
+
+        Step(Callable<T> work, Turn turn, int number) {
+            super(work);
+            this.turn = turn;
+            this.number = number;
+        }
+
+        @Override
+        public int compareTo(Step<?> other) {
+            return turn == other.turn ? Integer.compare(number, other.number) : turn.compareTo(other.turn);
+        }
+    }
+
     /**
-     * Starts one step; steps begin in the order in which they were started. A cancelled one fails when its turn comes.
+     * Starts one step in its usual turn. A cancelled one fails when its turn comes.
      *
      * @param what is being done, for those who wait
      */
     public <T> Future<T> start(String what, Callable<T> step) {
-        return threads.submit(() -> {
-            progress.checkCancelled();
-            report(0, what);
-            T made = step.call();
-            report(1, what);
+        return start(Turn.USUAL, what, step);
+    }
+
+    /** Starts one step in a turn of its own. */
+    public <T> Future<T> start(Turn turn, String what, Callable<T> step) {
+        Step<T> started = new Step<>(
+                () -> {
+                    progress.checkCancelled();
+                    report(0, what);
+                    T made = step.call();
+                    report(1, what);
+                    return made;
+                },
+                turn,
+                numbers.incrementAndGet());
+        threads.execute(started);
+        return started;
+    }
+
+    /** @param looks at each page that is made from now on, on the thread that made it */
+    public void tellOf(Consumer<Path> looks) {
+        looker = Objects.requireNonNull(looks, "looks");
+    }
+
+    /** Starts a step that makes a page, a file that is whole when the step ends. */
+    public Future<Path> startPage(String what, Callable<Path> step) {
+        return start(what, () -> {
+            Path made = step.call();
+            looker.accept(made);
             return made;
         });
     }

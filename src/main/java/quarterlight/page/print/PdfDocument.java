@@ -4,6 +4,7 @@ import com.openhtmltopdf.extend.FSStream;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
@@ -66,6 +67,16 @@ public final class PdfDocument {
      * @param pictures JPEG files by their address, {@code picture:NAME}
      */
     public static void write(String xhtml, Map<String, byte[]> pictures, OutputStream out) throws IOException {
+        writeIf(pages -> true, xhtml, pictures, out);
+    }
+
+    /**
+     * Writes it only if it takes as many pages as are accepted, which is known before anything is drawn.
+     *
+     * @return whether it was written
+     */
+    public static boolean writeIf(IntPredicate accepted, String xhtml, Map<String, byte[]> pictures, OutputStream out)
+            throws IOException {
         XRLog.listRegisteredLoggers().forEach(name -> XRLog.setLevel(name, Level.OFF));
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.usePdfUaAccessibility(true);
@@ -90,7 +101,15 @@ public final class PdfDocument {
             builder.useUnicodeLineBreaker(new LineBreaks());
             builder.withHtmlContent(page, null);
             builder.toStream(out);
-            builder.run();
+            try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
+                renderer.layout();
+                boolean written = accepted.test(
+                        renderer.getRootBox().getLayer().getPages().size());
+                if (written) {
+                    renderer.createPDF();
+                }
+                return written;
+            }
         }
     }
 

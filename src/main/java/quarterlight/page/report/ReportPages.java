@@ -151,7 +151,7 @@ public final class ReportPages {
                 .content(paper, anchor, heldBack, first);
         Map<String, byte[]> files = new HashMap<>(printed.byAddress());
         first.ifPresent(page -> files.putAll(page.pictures()));
-        Future<Path> pdf = workers.start(
+        Future<Path> pdf = workers.startPage(
                 "Writing the report",
                 () -> DurableFiles.fill(
                         folder.resolve("report.pdf"),
@@ -159,7 +159,7 @@ public final class ReportPages {
                                 page(content, first, drawing.onPaper(pins, paper), paper, selection.full(), false),
                                 files,
                                 out)));
-        Future<Path> html = workers.start(
+        Future<Path> html = workers.startPage(
                 "Writing the report as one HTML file",
                 () -> DurableFiles.fill(
                         folder.resolve("report.html"),

@@ -46,6 +46,13 @@ public final class DecodingWorkers implements AutoCloseable {
         this.pool = new WorkerPool(usual, alone);
     }
 
+    /** Lets workers start before it is known what for; the next who needs some takes them over. Does not wait. */
+    public static void makeReady() {
+        try (DecodingWorkers ready = new DecodingWorkers()) {
+            ready.start();
+        }
+    }
+
     /** Lets the workers start, so that the first request need not wait for that; does not wait itself. */
     public void start() {
         pool.start();

@@ -124,8 +124,9 @@ final class PagesActions {
                         texts.get("pages.making"),
                         progress -> {
                             int entries = visit.store().editLog().size();
-                            List<Path> made = parts.work().pages(visit.store(), folder(), choice, progress);
-                            check = Optional.of(parts.work().check(visit.store(), made));
+                            check = Optional.of(parts.work()
+                                    .pages(visit.store(), folder(), choice, progress)
+                                    .check());
                             List<MadeFile> files = MadeFile.in(folder());
                             madeHere = made(files).map(at -> new ChangesSince(at, Optional.of(entries)));
                             return looked(files);

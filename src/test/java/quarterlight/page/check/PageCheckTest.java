@@ -63,8 +63,35 @@ class PageCheckTest {
         Path html = folder.resolve("report.html");
         Files.writeString(html, "<p>48.137154, 11.576124</p>");
         assertThat(check(html).faults()).extracting(PageFault::what).containsExactly("a place stands in it");
-        Files.writeString(html, "<p>4.8, 5.1 mil; 12.34567</p>");
-        assertThat(check(html).faults()).isEmpty();
+        for (String page : List.of(
+                "M1.23456L7.8 48.13715, -11.57612",
+                "-48.13715\n  ,\n  11.57612",
+                "0.1234567 9.87654321 48.1371540000000000000001,11.5761240000000000000001",
+                "<exif GPSLatitude",
+                "GPSLongitude=x")) {
+            Files.writeString(html, page);
+            assertThat(check(html).faults()).as(page).hasSize(1);
+        }
+        for (String page : List.of(
+                "<p>4.8, 5.1 mil; 12.34567</p>",
+                "48.13715, 11.5761",
+                "48.1371, 11.57612",
+                "48.13715 11.57612",
+                "1.23456.78901, x 7.65432")) {
+            Files.writeString(html, page);
+            assertThat(check(html).faults()).as(page).isEmpty();
+        }
+    }
+
+    @Test
+    void everyPairOfWordsThatCoverEachOtherIsFoundOnceInWhateverOrderTheyWereWritten() throws Exception {
+        assertThat(check(pdf(
+                                "low", 9, 60, 500, "high", 9, 60, 700, "far", 9, 60, 100, "lower", 9, 62, 499, "higher",
+                                9, 62, 701))
+                        .faults())
+                .extracting(PageFault::what)
+                .containsExactlyInAnyOrder(
+                        "\"higher\" and \"high\" cover each other", "\"low\" and \"lower\" cover each other");
     }
 
     @Test

@@ -4,11 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.Test;
 import quarterlight.task.Progress;
@@ -71,6 +74,52 @@ class PageWorkersTest {
             assertThatThrownBy(() -> PageWorkers.result(step)).isInstanceOf(CancellationException.class);
         }
         assertThat(begun).isFalse();
+    }
+
+    @Test
+    void whatOthersWaitForHasItsTurnBeforeTheRestAndALookAfterIt() throws Exception {
+        List<String> turns = Collections.synchronizedList(new ArrayList<>());
+        CountDownLatch all = new CountDownLatch(1);
+        try (PageWorkers workers = new PageWorkers(Progress.NONE)) {
+            List<Future<Boolean>> steps = new ArrayList<>();
+            for (int i = 0; i < Math.max(2, Runtime.getRuntime().availableProcessors()) - 1; i++) {
+                CountDownLatch running = new CountDownLatch(1);
+                steps.add(workers.start("busy", () -> {
+                    running.countDown();
+                    return all.await(1, TimeUnit.HOURS);
+                }));
+                running.await();
+            }
+            CountDownLatch one = new CountDownLatch(1);
+            steps.add(workers.start("busy", () -> one.await(1, TimeUnit.HOURS)));
+            steps.add(workers.start(PageWorkers.Turn.LAST, "step", () -> turns.add("last")));
+            steps.add(workers.start("step", () -> turns.add("usual")));
+            steps.add(workers.start("step", () -> turns.add("usual, later")));
+            steps.add(workers.start(PageWorkers.Turn.FIRST, "step", () -> turns.add("first")));
+            one.countDown();
+            PageWorkers.result(steps.get(steps.size() - 4));
+            all.countDown();
+            for (Future<Boolean> step : steps) {
+                assertThat(PageWorkers.result(step)).isTrue();
+            }
+        }
+        assertThat(turns).containsExactly("first", "usual", "usual, later", "last");
+    }
+
+    @Test
+    void aPageIsToldOnceItIsMadeAndOneThatFailsIsNot() throws IOException {
+        List<Path> told = Collections.synchronizedList(new ArrayList<>());
+        try (PageWorkers workers = new PageWorkers(Progress.NONE)) {
+            workers.tellOf(told::add);
+            Path made = Path.of("report.pdf");
+            Future<Path> failing = workers.startPage("page", () -> {
+                throw new IOException("the disk is full");
+            });
+            assertThat(PageWorkers.result(workers.startPage("page", () -> made)))
+                    .isEqualTo(made);
+            assertThatThrownBy(() -> PageWorkers.result(failing)).hasMessage("the disk is full");
+        }
+        assertThat(told).containsExactly(Path.of("report.pdf"));
     }
 
     @Test
