@@ -43,7 +43,7 @@ final class CompareDialog {
         recent.removeAll(first);
         JDialog dialog = new JDialog(owner, parts.texts().get("do.two-cars"), true);
         dialog.setName("two-visits");
-        JPanel form = new JPanel(new MigLayout("insets 16, gap 8, wrap 3", "[right][420!,fill][]"));
+        JPanel form = new JPanel(new MigLayout("insets 16, gap 8, wrap 3", "[right][480!,fill][]"));
         List<JComboBox<Path>> boxes = new ArrayList<>();
         for (int car = 0; car < ComparisonWork.MAX_CARS; car++) {
             boxes.add(box(form, String.valueOf((char) ('A' + car)), first, car));
@@ -112,7 +112,7 @@ final class CompareDialog {
         JLabel label = new JLabel(name);
         label.setLabelFor(box);
         form.add(label);
-        form.add(box);
+        form.add(box, "wmin 0");
         form.add(choose);
         return box;
     }

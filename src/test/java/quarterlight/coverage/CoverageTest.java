@@ -15,6 +15,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
+import quarterlight.car.ZoneGroup;
 import quarterlight.car.ZoneId;
 import quarterlight.car.body.Body;
 import quarterlight.car.body.BodyStyle;
@@ -108,6 +109,10 @@ class CoverageTest {
     }
 
     private void mark(String part, MarkKind kind, Optional<PhotoId> photo) {
+        mark(part, kind, Optional.of(new ZoneId("firewall")), photo);
+    }
+
+    private void mark(String part, MarkKind kind, Optional<ZoneId> zone, Optional<PhotoId> photo) {
         marks.add(new Mark(
                 part,
                 kind,
@@ -115,7 +120,7 @@ class CoverageTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                Optional.of(new ZoneId("firewall")),
+                zone,
                 Optional.empty(),
                 photo,
                 Optional.empty(),
@@ -200,6 +205,21 @@ class CoverageTest {
                 .filteredOn(gap -> gap.lacks() == EvidenceKind.MARK_VIEWS)
                 .extracting(Gap::part)
                 .containsExactly(Optional.of("vehicle number"));
+    }
+
+    @Test
+    void aMarkWithoutAZoneBelongsWithThePapers() {
+        mark("body stamp", MarkKind.STAMP, Optional.empty(), Optional.empty());
+        List<Gap> views = gaps().stream()
+                .filter(gap -> gap.lacks() == EvidenceKind.MARK_VIEWS)
+                .toList();
+        assertThat(views).extracting(gap -> gap.zone().id().value()).containsExactly("identity-papers");
+        assertThat(gaps("identity-papers"))
+                .extracting(Gap::lacks)
+                .as("a stamp is neither the vehicle number nor a plate")
+                .contains(EvidenceKind.IDENTITY_MARK);
+        mark("plate", MarkKind.PLATE, Optional.empty());
+        assertThat(gaps("identity-papers")).extracting(Gap::lacks).doesNotContain(EvidenceKind.IDENTITY_MARK);
     }
 
     @Test
@@ -306,6 +326,10 @@ class CoverageTest {
         reading("hood", um(120));
         assertThat(state("hood")).isEqualTo(ZoneCoverage.State.FULL);
         assertThat(state("vinyl-roof")).as("nothing is asked").isEqualTo(ZoneCoverage.State.NOT_ASKED);
+        wish("roof", "photo", 0);
+        wish("roof", "spots", 0);
+        wish("roof", "rust", 0);
+        assertThat(state("roof")).as("nothing is wished for").isEqualTo(ZoneCoverage.State.NOT_ASKED);
         says("fender-left", Facets.of(Condition.MISSING), "gone");
         assertThat(state("fender-left")).isEqualTo(ZoneCoverage.State.NOT_ASKED);
     }
@@ -319,6 +343,10 @@ class CoverageTest {
         assertThat(looks.stream().mapToInt(look -> look.gaps().size()).sum()).isEqualTo(gaps.size());
         assertThat(looks.get(0).lacks()).isEqualTo(EvidenceKind.IDENTITY_MARK);
         assertThat(looks.get(1).words()).isEqualTo("look for rust under the car");
+        assertThat(looks)
+                .filteredOn(look -> look.lacks() == EvidenceKind.PHOTO)
+                .first()
+                .returns(ZoneGroup.RECORD, NeededLook::group);
         assertThat(looks).allSatisfy(look -> assertThat(look.gaps())
                 .allMatch(gap -> gap.lacks() == look.lacks() && gap.zone().group() == look.group()));
         assertThat(NeededLook.of(List.of())).isEmpty();

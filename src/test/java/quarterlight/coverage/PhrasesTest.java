@@ -42,6 +42,12 @@ class PhrasesTest {
     }
 
     @Test
+    void whatBeginsSoComesFirstHoweverOftenALaterWordDoes() {
+        assertThat(Phrases.phrases(wrote("Seam open", "Dry seam", "Dry seam", "Dry seam"), "seam"))
+                .containsExactly("Seam open", "Dry seam");
+    }
+
+    @Test
     void caseAndBlanksDoNotMatterAndTheLastSpellingIsOffered() {
         assertThat(Phrases.phrases(wrote("dry  joint", "Dry joint"), " DRY ")).containsExactly("Dry joint");
     }

@@ -68,6 +68,9 @@ class TrialListTest {
                 .contains(false);
         assertThat(LIST.runs(visit(trial("Starts from cold", TrialResult.WORKS_WITH_A_FAULT))))
                 .contains(true);
+        assertThat(LIST.runs(visit(trial("Horn", TrialResult.WORKS))))
+                .as("the horn needs no engine")
+                .isEmpty();
     }
 
     @Test
@@ -107,6 +110,6 @@ class TrialListTest {
         assertThat(items)
                 .extracting(TrialItem::item)
                 .contains("Water test", "Heater", "Cranks", "Reversing lamps", "Plate lamp", "Rear window", "Soft top");
-        assertThat(TrialNature.FUNCTION.answers()).doesNotContain(quarterlight.visit.trial.TrialResult.HEAVY);
+        assertThat(TrialNature.FUNCTION.answers()).startsWith(TrialResult.WORKS).doesNotContain(TrialResult.HEAVY);
     }
 }

@@ -77,6 +77,18 @@ class PhenomenaTest {
                 .anyMatch(draft -> RowFit.full(draft, form));
     }
 
+    /** "Drop on the" may be a leak, but not behind "trunk". */
+    @Test
+    void theNameOfAPartSaysNothingOfIt() {
+        assertThat(drafts("coupe", "Trunk drop on the left is rusted through behind the wheelhouse."))
+                .extracting(draft -> draft.facet(Facet.CONDITION).orElse(""))
+                .contains("rusted through")
+                .doesNotContain("leaking");
+        assertThat(drafts("coupe", "Oil pan has a drop on the plug."))
+                .extracting(draft -> draft.facet(Facet.CONDITION).orElse(""))
+                .contains("leaking");
+    }
+
     @Test
     void whatALaterPartTakesBackIsWithdrawn() {
         List<TimedWords> parts = List.of(

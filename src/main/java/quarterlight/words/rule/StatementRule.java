@@ -210,6 +210,7 @@ final class StatementRule implements Rule {
                         || other.kind() == TermKind.ITEM)
                 .anyMatch(other -> other.overlaps(m)
                         && (other.length() > m.length()
+                                || other.kind() == TermKind.PART && other.from() < m.from()
                                 || other.kind() == TermKind.PART
                                         && other.length() > 1
                                         && other.length() == m.length()));
