@@ -7,8 +7,6 @@ set "java=java"
 if defined JAVA_HOME set "java=%JAVA_HOME%\bin\java"
 set "heap="
 if "%~1"=="intake" set "heap=-Xmx128m"
-if "%~1"=="pages" set "heap=-XX:TieredStopAtLevel=1"
-if "%~1"=="compare" set "heap=-XX:TieredStopAtLevel=1"
-if "%~1"=="sheet" set "heap=-XX:TieredStopAtLevel=1"
+for %%v in (pages compare sheet new set add clock photos words listen zones rust findings dates gaps suggest help -V --version) do if "%~1"=="%%v" set "heap=-XX:TieredStopAtLevel=1"
 "%java%" %heap% -Xlog:disable -Xlog:all=error:stderr -XX:+IgnoreUnrecognizedVMOptions -XX:+UseSerialGC -XX:Tier4InvocationThreshold=50000 -XX:Tier4MinInvocationThreshold=6000 -XX:Tier4CompileThreshold=150000 -XX:Tier4BackEdgeThreshold=400000 -XX:+UnlockDiagnosticVMOptions -XX:ArchiveRelocationMode=0 %QUARTERLIGHT_JAVA_OPTIONS% -XX:SharedArchiveFile="%home%\classes.jsa" "-Dquarterlight.shared-classes=%home%\classes.jsa" "-Dorg.sqlite.lib.path=%home%\native" -jar "%home%\quarterlight.jar" %*
 exit /b %ERRORLEVEL%
