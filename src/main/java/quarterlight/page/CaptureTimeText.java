@@ -14,7 +14,7 @@ import quarterlight.visit.photo.PhotoId;
 /** When a photo was taken, in words: the day with its year and the time of day, and a remark where it is older than the visit. */
 public final class CaptureTimeText {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.US);
-    private static final int DAYS_IN_A_MONTH = 60;
+    private static final int MIN_MONTHS = 2;
 
     private CaptureTimeText() {}
 
@@ -42,11 +42,10 @@ public final class CaptureTimeText {
     }
 
     private static String span(LocalDate day, LocalDate visit) {
-        long days = ChronoUnit.DAYS.between(day, visit);
-        if (days < DAYS_IN_A_MONTH) {
-            return Numerals.count(days, "day", "days");
-        }
         long months = ChronoUnit.MONTHS.between(day, visit);
+        if (months < MIN_MONTHS) {
+            return Numerals.count(ChronoUnit.DAYS.between(day, visit), "day", "days");
+        }
         return months < 24 ? Numerals.count(months, "month", "months") : Numerals.count(months / 12, "year", "years");
     }
 

@@ -116,6 +116,9 @@ public final class Desktop {
                 ramp,
                 ready.measure());
         MainWindow window = new MainWindow(parts, frame, progress, samples);
+        if (visit.isEmpty()) {
+            window.startPage();
+        }
         window.show();
         openWhatTheFileManagerNames(window);
         visit.ifPresent(window::open);

@@ -53,7 +53,7 @@ final class MainWindow {
                 quit();
             }
         });
-        startPage();
+        actions.visitChanged();
     }
 
     void show() {
@@ -104,7 +104,8 @@ final class MainWindow {
         progress.say(sentence);
     }
 
-    private void startPage() {
+    /** What stands there while no visit does. */
+    void startPage() {
         frame.titled("");
         progress.hint(parts.texts().get("start.hint"));
         put(new StartPage(parts, actions.beginnings(), this::open));
@@ -129,9 +130,12 @@ final class MainWindow {
         open(folder);
     }
 
-    /** Opens a visit that is being read already; for a window that has none. */
+    /** Opens a visit that is being read already; for a window that has shown nothing yet. */
     void open(VisitReading reading) {
-        door.open(reading, this::opened);
+        door.open(reading, this::opened, failure -> {
+            startPage();
+            parts.problems().failed(failure);
+        });
     }
 
     void create(Path folder, VisitFacts facts) {

@@ -30,7 +30,7 @@ import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.photo.Sha256;
 
 /** Builds visits whose photos have times only. */
-final class Visits {
+public final class Visits {
     private final String zone;
     private final List<Photo> photos = new ArrayList<>();
     private final List<ClockSetting> clocks = new ArrayList<>();
@@ -39,12 +39,12 @@ final class Visits {
         this.zone = zone;
     }
 
-    static Visits in(String zone) {
+    public static Visits in(String zone) {
         return new Visits(zone);
     }
 
     /** A photo; an empty text leaves camera, offset or satellite time out. Photos are numbered from 1. */
-    Visits photo(String camera, String local, String offset, String gpsUtc) {
+    public Visits photo(String camera, String local, String offset, String gpsUtc) {
         return add(camera, CaptureSource.ORIGINAL, local, offset, gpsUtc);
     }
 
@@ -57,7 +57,7 @@ final class Visits {
         return this;
     }
 
-    VisitRecord record() {
+    public VisitRecord record() {
 
         return new VisitParts(facts()).photos(photos).clocks(clocks).record();
     }

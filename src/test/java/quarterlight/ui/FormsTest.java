@@ -4,15 +4,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
 import java.awt.Container;
+import java.awt.event.ActionEvent;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import javax.swing.AbstractButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.JTabbedPane;
 import javax.swing.JTable;
 import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -41,6 +48,7 @@ import quarterlight.visit.annotation.PixelPoint;
 import quarterlight.visit.annotation.Trace;
 import quarterlight.visit.annotation.TraceKind;
 import quarterlight.visit.photo.PhotoId;
+import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;
 
 /** Forms and figures of the stations, without a display: what is at fault, what a date field takes, and of what a figure is. */
@@ -195,6 +203,106 @@ class FormsTest {
                         TEXTS.get("marks.feature.from"),
                         "feature-to",
                         TEXTS.get("marks.feature.to")));
+    }
+
+    @Test
+    void aStatementAndAMarkTellAllTheirFaultsAtOnce() throws Exception {
+        enter(notes, "note-text", "");
+        faults(
+                notes,
+                Map.of("note-zone", TEXTS.get("notes.needs.zone"), "note-text", TEXTS.get("notes.needs.text")),
+                "facets");
+        enter(notes, "note-text", "dented at the front");
+        faults(
+                notes,
+                Map.of("note-zone", TEXTS.get("notes.needs.zone"), "facets", TEXTS.get("notes.needs.what")),
+                "note-text");
+        assertThat(record().statements()).isEmpty();
+        OpenedVisit.asked(() -> {
+            opened.visit().selection().zones(Set.of(SampleVisit.HOOD));
+            find(notes, "facet-damaged", AbstractButton.class).doClick();
+            return true;
+        });
+        enter(notes, "note-text", "dented at the front");
+        faults(notes, Map.of(), "note-zone", "note-text", "facets");
+        OpenedVisit.until(() -> opened.visit().visit().statements().size() == 1);
+
+        keepMark("mark-note", "seen from below", "mark-lead", "soon");
+        faults(
+                marks,
+                Map.of(
+                        "mark-part",
+                        TEXTS.get("marks.needs.part"),
+                        "mark-text",
+                        TEXTS.get("marks.needs.text"),
+                        "mark-lead",
+                        TEXTS.get("marks.needs.lead")));
+        keepMark("mark-part", "Engine block", "mark-text", "H147");
+        faults(marks, Map.of("mark-lead", TEXTS.get("marks.needs.lead")), "mark-part", "mark-text");
+        assertThat(record().marks()).isEmpty();
+        keepMark("mark-lead", "14");
+        faults(marks, Map.of(), "mark-part", "mark-text", "mark-lead");
+        OpenedVisit.until(() -> opened.visit().visit().marks().size() == 1);
+    }
+
+    /** Types into fields of the mark in hand and presses Enter in the last. */
+    private void keepMark(String... fieldsAndWords) throws Exception {
+        OpenedVisit.asked(() -> {
+            for (int i = 0; i < fieldsAndWords.length; i += 2) {
+                find(marks, fieldsAndWords[i], JTextField.class).setText(fieldsAndWords[i + 1]);
+            }
+            JTextField last = find(marks, fieldsAndWords[fieldsAndWords.length - 2], JTextField.class);
+            last.getActionMap().get("keep").actionPerformed(new ActionEvent(last, 0, ""));
+            return true;
+        });
+    }
+
+    @Test
+    void undoChoosesTheClaimTheTrialAndTheFigureThatCameBack() throws Exception {
+        enter(notes, "claim-text", "one owner");
+        enter(notes, "claim-text", "never welded");
+        enter(notes, "trial-item", "Ashtray lamp");
+        enter(notes, "trial-item", "Boot lamp");
+        enter(notes, "figure-figure", "64,312");
+        enter(notes, "figure-figure", "61,240");
+        OpenedVisit.until(() -> opened.visit().visit().odometer().size() == 2);
+        opened.visit().onStep(notesScreen::reveal);
+        JTabbedPane tabs = find(notes, "notes-tabs", JTabbedPane.class);
+
+        VisitRecord visit = record();
+        comesBack(tabs, "claims", RecordKind.CLAIMS, visit.claims().get(0), "one owner");
+        comesBack(tabs, "trials", RecordKind.TRIALS, visit.trials().get(0), "Ashtray lamp");
+        comesBack(tabs, "figures", RecordKind.ODOMETER, visit.odometer().get(0), "64312");
+    }
+
+    /** Removes a row and takes that back: its tab comes to the front, and it is the row in hand. */
+    private <T> void comesBack(JTabbedPane tabs, String table, RecordKind<T> kind, Recorded<T> row, String words)
+            throws Exception {
+        JTable rows = find(notes, table, JTable.class);
+        OpenedVisit.asked(() -> {
+            tabs.setSelectedIndex(0);
+            opened.visit()
+                    .edit(
+                            store -> {
+                                new RowEdits(store).remove(kind, List.of(row.id()));
+                                return true;
+                            },
+                            done -> {
+                                rows.clearSelection();
+                                opened.visit().undo();
+                            });
+            return true;
+        });
+        OpenedVisit.until(() -> rows.getSelectedRow() >= 0);
+        OpenedVisit.asked(() -> {
+            assertThat(IntStream.range(0, rows.getColumnCount())
+                            .mapToObj(column -> String.valueOf(rows.getValueAt(rows.getSelectedRow(), column)))
+                            .collect(Collectors.joining(" ")))
+                    .contains(words);
+            assertThat(SwingUtilities.isDescendingFrom(rows, tabs.getSelectedComponent()))
+                    .isTrue();
+            return true;
+        });
     }
 
     @Test

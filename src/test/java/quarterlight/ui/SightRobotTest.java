@@ -5,12 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Point;
+import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.AbstractButton;
+import javax.swing.JComponent;
 import javax.swing.JEditorPane;
 import javax.swing.JLabel;
 import javax.swing.JList;
@@ -151,6 +153,21 @@ class SightRobotTest extends DeskRobot {
             cut.addAll(cut(station.name()));
         }
         assertThat(cut).isEmpty();
+
+        withControl(KeyEvent.VK_1);
+        robot.focusAndWaitForFocusGain(robot.finder().findByName("photos-sheet"));
+        robot.enterText("h");
+        until("the field that finds zones and all its rows are in sight", () -> isWhole("photos-finder"));
+    }
+
+    /** Whether what stands around a field is in sight from its left edge on, from top to bottom. */
+    private boolean isWhole(String name) {
+        return GuiActionRunner.execute(() -> {
+            JComponent around =
+                    (JComponent) robot.finder().findByName(name, true).getParent();
+            Rectangle seen = around.getVisibleRect();
+            return seen.x == 0 && seen.height == around.getHeight() && seen.height > 0;
+        });
     }
 
     /** Buttons, and labels of fields, that are narrower or lower than what they say. */

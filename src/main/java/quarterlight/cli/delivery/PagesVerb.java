@@ -16,7 +16,7 @@ import quarterlight.cli.call.Interruption;
 import quarterlight.cli.call.OwnLists;
 import quarterlight.cli.call.Verb;
 import quarterlight.diagram.file.DiagramRefused;
-import quarterlight.edit.pages.MadePages;
+import quarterlight.edit.pages.CheckedPages;
 import quarterlight.page.PagesChoice;
 import quarterlight.page.check.PageCheck;
 import quarterlight.page.check.PageFault;
@@ -64,7 +64,7 @@ public final class PagesVerb implements Verb {
         PagesChoice choice = choice(call);
         Path visit = CliOptions.pathAt(call, 0);
         DecodingWorkers.makeReady();
-        MadePages pages;
+        CheckedPages pages;
         try (VisitStore store = around.visits().forReading(visit)) {
             Path out = call.matchedOptionValue("--out", store.folder().pages());
             if (Files.exists(out) && !Files.isDirectory(out)) {
@@ -116,7 +116,7 @@ public final class PagesVerb implements Verb {
         return make(store, out, PagesChoice.on(paper), progress).files();
     }
 
-    private MadePages make(VisitStore store, Path out, PagesChoice choice, Progress progress)
+    private CheckedPages make(VisitStore store, Path out, PagesChoice choice, Progress progress)
             throws CallRefused, VisitProblem, IOException {
         try {
             return OwnLists.work(around).pages(store, out, choice, progress);

@@ -3,11 +3,14 @@ package quarterlight.diagram.file;
 import java.awt.geom.AffineTransform;
 import java.io.IOException;
 import java.io.InputStream;
+import java.lang.ref.SoftReference;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.body.Body;
 import quarterlight.car.body.BodyStyle;
@@ -31,6 +34,9 @@ public record DiagramFile(String name, BodyStyle style, StyleSize size, List<Vie
         views = List.copyOf(views);
     }
 
+    /** Read once as long as there is memory: what opens or makes pages of a visit asks several times. */
+    private static final Map<BodyStyle, SoftReference<DiagramFile>> SHIPPED = new ConcurrentHashMap<>();
+
     /** The largest file that is read, bytes. */
     public static final int MAX_BYTES = 8 * 1024 * 1024;
 
@@ -45,6 +51,17 @@ public record DiagramFile(String name, BodyStyle style, StyleSize size, List<Vie
 
     /** The file of a style that the program carries, with all variants. */
     public static DiagramFile shipped(BodyStyle style) throws DiagramRefused {
+        DiagramFile known =
+                SHIPPED.getOrDefault(style, new SoftReference<>(null)).get();
+        if (known != null) {
+            return known;
+        }
+        DiagramFile read = readShipped(style);
+        SHIPPED.put(style, new SoftReference<>(read));
+        return read;
+    }
+
+    private static DiagramFile readShipped(BodyStyle style) throws DiagramRefused {
         String name = style.word() + ".svg";
         try (InputStream in = DiagramFile.class.getResourceAsStream("/quarterlight/diagrams/" + name)) {
             if (in == null) {

@@ -132,7 +132,7 @@ public final class VisitWork {
     }
 
     /** Makes the pages of a visit in a folder, all of them or none, and looks them over as who gets them would. */
-    public MadePages pages(VisitStore store, Path out, PagesChoice choice, Progress progress)
+    public CheckedPages pages(VisitStore store, Path out, PagesChoice choice, Progress progress)
             throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
         return pages(store, out, choice, MadeArchives.last(store.folder().root()), true, progress);
     }
@@ -143,7 +143,7 @@ public final class VisitWork {
         return pages(store, out, choice, Optional.empty(), false, progress).files();
     }
 
-    private MadePages pages(
+    private CheckedPages pages(
             VisitStore store, Path out, PagesChoice choice, Optional<String> archive, boolean looked, Progress progress)
             throws TableUnreadable, DiagramRefused, VisitProblem, IOException {
         requireOwn(store.folder(), out);
@@ -151,7 +151,7 @@ public final class VisitWork {
                 new Anchor(store.logHead(), new SigningKeyFile(settings).open().map(PublicHalf::fingerprint), archive);
         try (PagesFolder folder = PagesFolder.in(out)) {
             PageCheck check = makePages(store, folder, choice, anchor, looked, progress);
-            return new MadePages(folder.take(), check);
+            return new CheckedPages(folder.take(), check);
         }
     }
 

@@ -65,7 +65,7 @@ public final class CarsWindow {
         care = new CareLine(texts, this::care);
         frame = new JFrame(title());
         frame.setName("two-cars");
-        frame.setIconImages(AppIcon.images());
+        AppIcon.on(frame);
         frame.setDefaultCloseOperation(WindowConstants.DISPOSE_ON_CLOSE);
         tabs.setName("compare-parts");
         tabs.addTab(texts.get("compare.tab.matters"), matters);

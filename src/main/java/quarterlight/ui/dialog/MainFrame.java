@@ -16,7 +16,7 @@ public final class MainFrame extends JFrame {
         super(texts.get("app.name"));
         this.texts = texts;
         this.gone = gone;
-        setIconImages(AppIcon.images());
+        AppIcon.on(this);
         setName("main");
         setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         setMinimumSize(new Dimension(960, 620));

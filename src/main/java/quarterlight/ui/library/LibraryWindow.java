@@ -62,7 +62,7 @@ final class LibraryWindow {
         this.opened = opened;
         frame = new JFrame(texts.get("library.name"));
         frame.setName("library");
-        frame.setIconImages(AppIcon.images());
+        AppIcon.on(frame);
         frame.setDefaultCloseOperation(WindowConstants.DISPOSE_ON_CLOSE);
         progress = new ProgressLine(texts);
         model = new LibraryModel(texts, parts.problems(), new SwingJobRunner(thread, progress), shelf());

@@ -99,12 +99,17 @@ final class MarkEditor extends TallPanel {
     }
 
     private void showFaults() {
-        Map<String, String> problems = model.state().draft().problems();
-        Map.of("part", part, "text", text, "lead", lead)
-                .forEach((name, at) -> faults.at(
-                        at, problems.containsKey(name), texts.get(problems.getOrDefault(name, "marks.needs.text"))));
+        fault("part", part);
+        fault("text", text);
+        fault("lead", lead);
         faults.none();
         faults.go();
+    }
+
+    /** From the top down, for the keyboard goes to the first. */
+    private void fault(String name, JTextField at) {
+        Map<String, String> problems = model.state().draft().problems();
+        faults.at(at, problems.containsKey(name), texts.get(problems.getOrDefault(name, "marks.needs.text")));
     }
 
     private JTextField field(String name) {

@@ -6,6 +6,7 @@ import java.awt.Dimension;
 import java.awt.LayoutManager;
 import javax.swing.JPanel;
 import quarterlight.ui.kit.look.Hairline;
+import quarterlight.ui.kit.look.Look;
 
 /** Two parts below the large view: beside each other where there is room, else one below the other. Event thread only. */
 final class PinStrip extends JPanel {
@@ -41,8 +42,8 @@ final class PinStrip extends JPanel {
         public Dimension preferredLayoutSize(Container parent) {
             int first = parent.getComponent(0).getPreferredSize().height;
             int second = parent.getComponent(1).getPreferredSize().height;
-            boolean beside = parent.getWidth() >= ROOM;
-            return new Dimension(300, 1 + (beside ? Math.max(first, second) : first + STACKED_TABLE));
+            boolean beside = parent.getWidth() >= Look.px(ROOM);
+            return new Dimension(300, 1 + (beside ? Math.max(first, second) : first + Look.px(STACKED_TABLE)));
         }
 
         @Override
@@ -54,12 +55,12 @@ final class PinStrip extends JPanel {
         public void layoutContainer(Container parent) {
             int width = parent.getWidth();
             int height = parent.getHeight() - 1;
-            if (width >= ROOM) {
+            if (width >= Look.px(ROOM)) {
                 int half = width / 2;
                 parent.getComponent(0).setBounds(0, 1, half, height);
                 parent.getComponent(1).setBounds(half, 1, width - half, height);
             } else {
-                int first = Math.max(0, height - STACKED_TABLE);
+                int first = Math.max(0, height - Look.px(STACKED_TABLE));
                 parent.getComponent(0).setBounds(0, 1, width, first);
                 parent.getComponent(1).setBounds(0, 1 + first, width, height - first);
             }

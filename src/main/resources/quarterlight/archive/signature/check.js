@@ -135,6 +135,13 @@
 
   function say(text) { $("progresstext").textContent = text; }
 
+  /** A time as ISO 8601 has it, as people read it; what is none stays as it is. */
+  function moment(text) {
+    const t = /^(\d{4})-(\d\d)-(\d\d)T(\d\d:\d\d)(?::\d\d(?:\.\d+)?)?(Z|[+-]\d\d:\d\d)$/.exec(text);
+    const month = t && "Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec".split(" ")[t[2] - 1];
+    return month ? month + " " + Number(t[3]) + ", " + t[1] + ", " + t[4] + " (UTC" + (t[5] === "Z" ? "+00:00" : t[5]) + ")" : text;
+  }
+
   function tell(info, signed, listed, problems, remarks) {
     const whole = problems.length === 0;
     const state = signed.state === "bad" || !whole ? "bad" : signed.state;
@@ -148,7 +155,7 @@
     $("verdict").dataset.state = state;
     list("problems", problems, remarks);
     const facts = [["Archive of", info.get("External-Description")], ["Holds", info.get("Quarterlight-Contents")],
-      ["Signed by", info.get("Quarterlight-Signed-By")], ["Signed at", info.get("Quarterlight-Signed-At") && info.get("Quarterlight-Signed-At") + " (the signer's word)"],
+      ["Signed by", info.get("Quarterlight-Signed-By")], ["Signed at", info.get("Quarterlight-Signed-At") && moment(info.get("Quarterlight-Signed-At")) + "; the signer's word"],
       ["Made with", info.get("Quarterlight-Version")], ["Models", info.get("Quarterlight-Models")],
       ["End of the edit log", info.get("Quarterlight-Log-Head")], ["Key", signed.finger && grouped(signed.finger)], ["Signature checked by", signed.by]];
     $("facts").replaceChildren(...facts.filter((f) => f[1]).flatMap(([name, value]) => {

@@ -2,9 +2,13 @@ package quarterlight.archive.signature;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -75,6 +79,15 @@ class CheckPageTest {
         assertThat(text(tab, "problems")).isEmpty();
         assertThat(text(tab, "facts").replace(" ", "")).contains(print, "AlmaQuill");
         assertThat(text(tab, "facts")).contains(first.isEmpty() ? "the browser" : "the script");
+        String signed = new String(files.get("bag-info.txt"), StandardCharsets.UTF_8)
+                .lines()
+                .filter(line -> line.startsWith("Quarterlight-Signed-At: "))
+                .map(line -> line.substring(line.indexOf(' ') + 1))
+                .findFirst()
+                .orElseThrow();
+        assertThat(text(tab, "facts"))
+                .contains(OffsetDateTime.parse(signed)
+                        .format(DateTimeFormatter.ofPattern("MMM d, yyyy, HH:mm '(UTC'xxx')'", Locale.US)));
     }
 
     @ParameterizedTest

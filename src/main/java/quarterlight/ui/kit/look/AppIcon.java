@@ -4,11 +4,14 @@ import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.Image;
 import java.awt.RenderingHints;
+import java.awt.Window;
 import java.awt.geom.Path2D;
 import java.awt.geom.RoundRectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.stream.Stream;
+import javax.swing.SwingUtilities;
+import quarterlight.task.Threads;
 
 /** The sign of the program, drawn as the diagrams are: a roof line on paper, and below it the small side window of which it has its name. */
 public final class AppIcon {
@@ -16,9 +19,17 @@ public final class AppIcon {
 
     private AppIcon() {}
 
+    /** Puts it on a window, soon: it is drawn on a thread of its own, so that no window waits for it. */
+    public static void on(Window window) {
+        Threads.startDaemon("quarterlight-sign", () -> {
+            List<Image> images = images();
+            SwingUtilities.invokeLater(() -> window.setIconImages(images));
+        });
+    }
+
     /** In the sizes that systems ask for. */
-    public static List<Image> images() {
-        return Stream.of(16, 24, 32, 48, 64, 128, 256)
+    static List<Image> images() {
+        return Stream.of(16, 24, 32, 48, 64, 128)
                 .map(size -> (Image) drawn(size))
                 .toList();
     }

@@ -1,19 +1,32 @@
 package quarterlight.ui.kit.look;
 
+import java.awt.AWTEvent;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Rectangle;
+import java.awt.Toolkit;
+import java.awt.event.AWTEventListener;
+import java.awt.event.FocusEvent;
+import javax.swing.AbstractButton;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.Scrollable;
+import javax.swing.SwingUtilities;
+import javax.swing.text.JTextComponent;
 
-/** Gives what is in it the room that large text asks for: it scrolls where the window has less, so that no word is cut. Event thread only. */
+/**
+ * Gives what is in it the room that large text asks for: it scrolls where the window has less, so that no word is cut, and follows the keyboard to
+ * the field or button it comes to. Event thread only.
+ */
 public final class Roomy extends JPanel implements Scrollable {
     private static final int STEP_PX = 24;
 
     private final int width;
     private final int height;
+    private final transient AWTEventListener follower = this::follow;
 
     private Roomy(Component inside, int width, int height) {
         super(new BorderLayout());
@@ -30,6 +43,32 @@ public final class Roomy extends JPanel implements Scrollable {
      */
     public static JScrollPane around(Component inside, int width, int height) {
         return Look.bare(new JScrollPane(new Roomy(inside, width, height)));
+    }
+
+    @Override
+    public void addNotify() {
+        super.addNotify();
+        Toolkit.getDefaultToolkit().addAWTEventListener(follower, AWTEvent.FOCUS_EVENT_MASK);
+    }
+
+    @Override
+    public void removeNotify() {
+        Toolkit.getDefaultToolkit().removeAWTEventListener(follower);
+        super.removeNotify();
+    }
+
+    /** What the mouse clicked stays below it; large panes stay where they are. */
+    private void follow(AWTEvent event) {
+        if (event instanceof FocusEvent focus
+                && focus.getID() == FocusEvent.FOCUS_GAINED
+                && focus.getCause() != FocusEvent.Cause.MOUSE_EVENT
+                && (focus.getComponent() instanceof JTextComponent
+                        || focus.getComponent() instanceof AbstractButton
+                        || focus.getComponent() instanceof JComboBox<?>)
+                && SwingUtilities.isDescendingFrom(focus.getComponent(), this)) {
+            JComponent at = (JComponent) focus.getComponent();
+            at.scrollRectToVisible(new Rectangle(at.getSize()));
+        }
     }
 
     private int needed(int usual) {

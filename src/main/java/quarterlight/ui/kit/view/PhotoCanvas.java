@@ -110,21 +110,19 @@ public final class PhotoCanvas extends DrawnComponent {
         return overlay;
     }
 
-    /** Shows a photo, fitted if it is another than before. A picture is much to paint and comes after what stands beside it. */
+    /** Shows a photo, fitted; nothing happens if it is the one that is shown, whose file never changes. A picture is much to paint and comes after what stands beside it. */
     public void show(Optional<Photo> item) {
-        if (item.equals(photo)) {
+        boolean same = item.map(Photo::id).equals(photo.map(Photo::id));
+        photo = item;
+        if (same) {
             return;
         }
-        boolean other = !item.map(Photo::id).equals(photo.map(Photo::id));
-        photo = item;
         pictures.show(item.map(Photo::file));
-        if (other) {
-            problem = Optional.empty();
-            transform = Optional.empty();
-            seen.forget();
-            loupe.toMiddle();
-            near = Optional.empty();
-        }
+        problem = Optional.empty();
+        transform = Optional.empty();
+        seen.forget();
+        loupe.toMiddle();
+        near = Optional.empty();
         Look.named(
                 this,
                 item.map(i -> texts.get("photos.large.named", i.file().name())).orElse(texts.get("photos.large.name")));

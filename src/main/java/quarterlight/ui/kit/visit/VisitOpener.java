@@ -32,6 +32,11 @@ public final class VisitOpener {
 
     /** Opens a visit whose reading may have begun already. */
     public void open(VisitReading reading, Consumer<OpenVisit> opened) {
+        open(reading, opened, parts.problems()::failed);
+    }
+
+    /** @param failed told why it cannot be opened */
+    public void open(VisitReading reading, Consumer<OpenVisit> opened, Consumer<Throwable> failed) {
         parts.jobs()
                 .start(
                         parts.texts()
@@ -40,7 +45,7 @@ public final class VisitOpener {
                                         String.valueOf(reading.folder().getFileName())),
                         progress -> reading.await(),
                         ready -> show(ready, opened),
-                        parts.problems()::failed);
+                        failed);
     }
 
     /** What {@code opened} puts into the window is painted, with its small pictures if they come soon, before what can wait begins. */

@@ -1,7 +1,10 @@
 package quarterlight.ui.photos.pins;
 
 import java.awt.KeyboardFocusManager;
+import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
@@ -101,6 +104,13 @@ public final class PinBox extends JPanel {
             @Override
             public void changedUpdate(DocumentEvent e) {
                 insertUpdate(e);
+            }
+        });
+        finder.addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusGained(FocusEvent e) {
+                // with large text the rows may be out of sight
+                scrollRectToVisible(new Rectangle(getSize()));
             }
         });
         finder.addKeyListener(new KeyAdapter() {

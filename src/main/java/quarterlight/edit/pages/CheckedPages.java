@@ -11,8 +11,8 @@ import quarterlight.page.check.PageCheck;
  * @param files where they lie
  * @param check what a look over them found
  */
-public record MadePages(List<Path> files, PageCheck check) {
-    public MadePages {
+public record CheckedPages(List<Path> files, PageCheck check) {
+    public CheckedPages {
         files = List.copyOf(files);
         Objects.requireNonNull(check, "check");
     }
