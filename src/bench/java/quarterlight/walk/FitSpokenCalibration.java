@@ -17,6 +17,7 @@ import quarterlight.walk.said.PlaceSaid;
 public final class FitSpokenCalibration {
     private static final double PULL = 3;
     private static final int ROUNDS = 12;
+    private static final double SMALLEST = 1e-4;
 
     private FitSpokenCalibration() {}
 
@@ -60,7 +61,7 @@ public final class FitSpokenCalibration {
         }
     }
 
-    /** Newton steps on the penalized log-likelihood. */
+    /** Newton steps on the penalized log-likelihood, each halved until it gains. */
     private static double[] fit(List<double[]> examples) {
         int n = examples.get(0).length - 1;
         double[] usual = new double[n];
@@ -86,11 +87,37 @@ public final class FitSpokenCalibration {
                 }
             }
             double[] step = solved(system);
-            for (int k = 0; k < n; k++) {
-                weight[k] += step[k];
+            double before = likelihood(examples, weight, usual);
+            double[] next = moved(weight, step, 1);
+            for (double size = 0.5; size > SMALLEST && !(likelihood(examples, next, usual) > before); size /= 2) {
+                next = moved(weight, step, size);
             }
+            weight = next;
         }
         return weight;
+    }
+
+    private static double[] moved(double[] weight, double[] step, double size) {
+        double[] moved = weight.clone();
+        for (int k = 0; k < moved.length; k++) {
+            moved[k] += size * step[k];
+        }
+        return moved;
+    }
+
+    private static double likelihood(List<double[]> examples, double[] weight, double[] usual) {
+        double log = 0;
+        for (int k = 0; k < weight.length; k++) {
+            log -= PULL / 2 * (weight[k] - usual[k]) * (weight[k] - usual[k]);
+        }
+        for (double[] x : examples) {
+            double sum = 0;
+            for (int k = 0; k < weight.length; k++) {
+                sum += weight[k] * x[k];
+            }
+            log -= Math.log1p(Math.exp(x[weight.length] > 0 ? -sum : sum));
+        }
+        return log;
     }
 
     /** Gauss elimination of a positive definite system, the right side in the last column. */

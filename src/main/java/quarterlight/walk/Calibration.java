@@ -14,8 +14,8 @@ final class Calibration {
 
     /** Weights of {@link #grounds}, fitted by {@code FitSpokenCalibration 5 501 220} on 40,632 photos of walks with words. */
     private static final double[] SPOKEN = {
-        0.70, 0.76, 0.63, 0.00, -0.11, 0.07, 0.13, 0.01, -0.29, -0.96, -1.41, -0.58, 0.12, -0.18, 0.14, -1.38, -0.17,
-        -0.67, 0.04, -0.05
+        0.56, 0.58, 0.39, -0.05, 0.01, -0.10, 0.08, -0.14, -0.43, -0.78, -1.56, -0.24, 0.10, 0.00, 0.10, -0.62, -0.03,
+        -0.63, -0.09, -0.02
     };
 
     private Calibration() {}

@@ -71,7 +71,7 @@ class WalkReferenceTest {
      * measured, a little below; the chances said are as far off as they were, a little above.
      */
     @ParameterizedTest(name = "{0}")
-    @CsvSource({"NEXT_DOOR, 94, 8", "PAIRS, 78, 6", "STATIONS, 82, 9"})
+    @CsvSource({"NEXT_DOOR, 94, 8", "PAIRS, 78, 10.5", "STATIONS, 82, 9"})
     void whatWasSaidBringsTheTrueZoneAmongTheFirstThree(WalkKind kind, double ofHundred, double points) {
         SpokenWalkScores.Heard scores = heard(kind);
         Yardstick silent = Yardstick.mean(ofEight(kind).each().subList(0, 3));

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
+import javax.swing.SwingUtilities;
 import javax.swing.text.BadLocationException;
 import javax.swing.text.DefaultHighlighter;
 import quarterlight.ui.kit.look.Look;
@@ -58,6 +59,15 @@ final class RunningWords extends JScrollPane {
         player.onChange(this::played);
     }
 
+    /** The colors of another look take the place of the old ones. */
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        if (text != null) {
+            SwingUtilities.invokeLater(this::mark);
+        }
+    }
+
     private void hear(double seconds) {
         player.go(seconds);
         if (!player.isPlaying()) {
@@ -96,7 +106,10 @@ final class RunningWords extends JScrollPane {
         spanFrom = from;
         spanUntil = until;
         mark();
-        words.stream().filter(this::isOfSpan).findFirst().ifPresent(this::reveal);
+        words.stream()
+                .filter(this::isOfSpan)
+                .findFirst()
+                .ifPresent(first -> SwingUtilities.invokeLater(() -> reveal(first)));
     }
 
     private boolean isOfSpan(Placed word) {
@@ -142,7 +155,11 @@ final class RunningWords extends JScrollPane {
         }
     }
 
+    /** Once the pane has its width: before, the lines break elsewhere. */
     private void reveal(Placed word) {
+        if (!words.contains(word)) {
+            return;
+        }
         try {
             Rectangle2D at = text.modelToView2D(word.from());
             if (at != null) {

@@ -60,8 +60,8 @@ public final class WordsScreen implements StationScreen {
     private final FilmFace face;
     private final CardLayout cards = new CardLayout();
     private final JPanel side = new JPanel(cards);
-    private final JPanel film = new JPanel(
-            new MigLayout("insets 0, gap 0, fill, hidemode 3", "[44%:44%:44%,fill][grow,fill]", "[grow,fill]"));
+    private final JPanel film =
+            new JPanel(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[grow,fill]", "[grow,fill]"));
     private final JTextArea absent = Prose.area();
     private final JLabel count = new JLabel(" ");
     private final JLabel recording = new JLabel(" ");
@@ -120,7 +120,7 @@ public final class WordsScreen implements StationScreen {
     private JComponent laidOut() {
         JPanel all = new JPanel(new MigLayout(
                 "insets 0, gap 0, fill, wrap 1, hidemode 3", "[grow,fill]", "[26%:26%:40%,fill][][][][grow,fill][]"));
-        film.add(face, "wmin 0, hmin 0");
+        film.add(face, "dock west, width 44%!, hmin 0");
         film.add(running, "wmin 0, hmin 0");
         all.add(film, "wmin 0, hmin 0");
         all.add(strip, "wmin 0");
@@ -133,7 +133,7 @@ public final class WordsScreen implements StationScreen {
 
     private JComponent lower() {
         JPanel lower = new JPanel(new MigLayout("insets 0, gap 0, fill, wrap 1", "[grow,fill]", "[][grow,fill]"));
-        JPanel tools = new JPanel(new MigLayout("insets 8 16 8 16, gap 8, fillx", "[][][][][][grow,fill]"));
+        JPanel tools = new JPanel(new MigLayout("insets 8 16 8 16, gap 8, fillx", "[][][][][]push"));
         tools.setBorder(new Hairline(Hairline.Side.TOP));
         tools.add(button(actions.keepIt(), "words-keep"));
         tools.add(button(actions.dropIt(), "words-drop"));
@@ -141,9 +141,9 @@ public final class WordsScreen implements StationScreen {
         hearEach.setName("words-hear-each");
         hearEach.setFocusable(false);
         tools.add(hearEach);
-        tools.add(questions.toggle());
+        tools.add(questions.toggle(), "wrap");
         count.setName("words-count");
-        tools.add(Look.secondary(count), "wmin 0");
+        tools.add(Look.secondary(count), "span, growx, wmin 0");
         lower.add(tools, "wmin 0");
         JPanel drafts = new JPanel(new MigLayout("insets 0, gap 0, fill, wrap 1", "[grow,fill]", "[grow,fill][]"));
         drafts.add(table.component(), "wmin 0, hmin 78");

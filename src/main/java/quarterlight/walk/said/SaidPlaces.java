@@ -9,8 +9,8 @@ import quarterlight.walk.ZoneKin;
 
 /**
  * What words say of where photos were taken: how likely the words are if the walker stands at each zone, against words that say nothing of it. Each
- * place that was said counts once: for the photos just before and just after it, the nearer the more, so that the chain of the walk carries it on. A part on
- * the wrong side is the usual slip. Immutable.
+ * place that was said counts once: shared among the two photos before and the two after it, the nearer the more, as the walker speaks on the way to a stop and
+ * on the way from it; the chain of the walk carries it on. A part on the wrong side is the usual slip. Immutable.
  */
 public final class SaidPlaces {
     /** Share of what is said right at a photo that is about its zone. Judgment, a little below what drafts reach on narrated walks. */
@@ -19,8 +19,11 @@ public final class SaidPlaces {
     /** Share of that which is about the same place on the other side. Judgment. */
     private static final double OTHER_SIDE = 0.1;
 
-    /** Within this time what was said counts for a third. Judgment, about the stay at one stop. */
-    private static final double FADE_S = 20;
+    /** Within this time what was said counts for a third. Judgment, about half the stay at one stop. */
+    private static final double FADE_S = 10;
+
+    /** How many moments on each side of what was said it may be about. Chosen on simulated walks (docs/performance.md). */
+    private static final int BESIDE = 2;
 
     /** What is said minutes away from any photo says nothing. */
     private static final double LEAST = 0.01;
@@ -45,16 +48,26 @@ public final class SaidPlaces {
             while (after < moments.length && moments[after] < one.seconds()) {
                 after++;
             }
-            double toBefore = after > 0 ? near(one.seconds() - moments[after - 1]) : 0;
-            double toAfter = after < moments.length ? near(moments[after] - one.seconds()) : 0;
-            double most = Math.max(toBefore, toAfter);
-            add(after - 1, one, most * toBefore / (toBefore + toAfter));
-            add(after, one, most * toAfter / (toBefore + toAfter));
+            share(one, Math.max(0, after - BESIDE), Math.min(moments.length, after + BESIDE), moments);
         }
     }
 
-    private static double near(double seconds) {
-        return Math.exp(-seconds / FADE_S);
+    /** Shares what was said among the moments of a stretch; together they count as much as the nearest of them. */
+    private void share(PlaceSaid one, int from, int to, double[] moments) {
+        double most = 0;
+        double all = 0;
+        for (int t = from; t < to; t++) {
+            double near = near(one, moments[t]);
+            most = Math.max(most, near);
+            all += near;
+        }
+        for (int t = from; t < to; t++) {
+            add(t, one, most * near(one, moments[t]) / all);
+        }
+    }
+
+    private static double near(PlaceSaid one, double moment) {
+        return Math.exp(-Math.abs(one.seconds() - moment) / FADE_S);
     }
 
     /** True if nothing that was said is near any photo. */

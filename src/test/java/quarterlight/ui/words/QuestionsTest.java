@@ -2,8 +2,6 @@ package quarterlight.ui.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.awt.Component;
-import java.awt.Container;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
@@ -36,28 +34,13 @@ class QuestionsTest {
     @TempDir
     Path folder;
 
-    private static <T extends Component> T find(Container within, Class<T> type, String name) {
-        for (Component part : within.getComponents()) {
-            if (type.isInstance(part) && name.equals(part.getName())) {
-                return type.cast(part);
-            }
-            if (part instanceof Container inner) {
-                T found = find(inner, type, name);
-                if (found != null) {
-                    return found;
-                }
-            }
-        }
-        return null;
-    }
-
     @SuppressWarnings("unchecked")
     private static List<Question> shown(WordsKeys keys) {
-        return ((FactTable<Question>) find(keys.screen.side(), FactTable.class, "words-questions")).rows();
+        return ((FactTable<Question>) WordsKeys.find(keys.screen.side(), FactTable.class, "words-questions")).rows();
     }
 
     private static void turn(WordsKeys keys) throws Exception {
-        JToggleButton toggle = find(keys.screen.side(), JToggleButton.class, "words-asking");
+        JToggleButton toggle = WordsKeys.find(keys.screen.side(), JToggleButton.class, "words-asking");
         OpenedVisit.until(() -> !shown(keys).isEmpty());
         SwingUtilities.invokeAndWait(toggle::doClick);
         keys.settle();
@@ -75,10 +58,10 @@ class QuestionsTest {
             assertThat(questions.get(0).voices().get(0)).contains("seller", "0:03", "no rust anywhere");
             assertThat(questions.get(1).zones()).containsExactly(new ZoneId("wheel-lip-rear-left"));
             assertThat(questions.get(2).zones()).contains(new ZoneId("rocker-right"));
-            assertThat(find(keys.screen.side(), JToggleButton.class, "words-asking")
+            assertThat(WordsKeys.find(keys.screen.side(), JToggleButton.class, "words-asking")
                             .getText())
                     .contains(String.valueOf(questions.size()));
-            assertThat(find(keys.screen.side(), JTextArea.class, "words-question-said")
+            assertThat(WordsKeys.find(keys.screen.side(), JTextArea.class, "words-question-said")
                             .getText())
                     .contains("0:33", "Left rocker is rusted through");
         }

@@ -107,20 +107,20 @@ final class WordsKeys implements AutoCloseable {
     /** Types letters that find a zone, and takes it; the first goes to the list, so that the field opens. */
     void zone(String letters) throws Exception {
         type(letters.charAt(0));
-        JTextField field = find(screen.side(), "zone-field");
+        JTextField field = find(screen.side(), JTextField.class, "zone-field");
         keys += letters.length() - 1;
         SwingUtilities.invokeAndWait(() -> field.setText(letters));
         press(field, "ENTER");
         settle();
     }
 
-    static JTextField find(Container within, String name) {
+    static <T extends Component> T find(Container within, Class<T> type, String name) {
         for (Component part : within.getComponents()) {
-            if (part instanceof JTextField field && name.equals(part.getName())) {
-                return field;
+            if (type.isInstance(part) && name.equals(part.getName())) {
+                return type.cast(part);
             }
             if (part instanceof Container inner) {
-                JTextField found = find(inner, name);
+                T found = find(inner, type, name);
                 if (found != null) {
                     return found;
                 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import javax.swing.JLabel;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -64,6 +65,14 @@ class WordsScreenTest {
             keys.settle();
             assertThat(visit(keys).statements()).isEmpty();
             assertThat(keys.inHand()).as("what undo brought back is in hand").isEqualTo(draft);
+        }
+    }
+
+    @Test
+    void howManyAreOpenIsNotCutInASmallWindow() throws Exception {
+        try (WordsKeys keys = keys()) {
+            JLabel count = WordsKeys.find(keys.screen.side(), JLabel.class, "words-count");
+            assertThat(count.getPreferredSize().width).isPositive().isLessThanOrEqualTo(count.getWidth());
         }
     }
 
