@@ -123,10 +123,13 @@ class BuyerPicturesTest {
                 JpegWriter::jpeg);
         BufferedImage drawn = ImageIO.read(
                 new ByteArrayInputStream(pictures.print(FRAME).orElseThrow().jpeg()));
-        assertThat(drawn.getRGB(560, 200) & 0xFF)
+        double scale = PrintedPicture.LONG_SIDE_PX / 1200.0;
+        assertThat(drawn.getRGB((int) (700 * scale), (int) (250 * scale)) & 0xFF)
                 .as("on the left side of the box")
                 .isGreaterThan(60);
-        assertThat(drawn.getRGB(100, 600) & 0xFF).as("far from it").isLessThan(20);
+        assertThat(drawn.getRGB((int) (125 * scale), (int) (750 * scale)) & 0xFF)
+                .as("far from it")
+                .isLessThan(20);
         assertThat(pictures.words(FRAME)).containsExactly("weld beads");
     }
 
