@@ -254,7 +254,7 @@ class ReadingPlacesTest {
         reading(START.plusSeconds(10), PANELS.get(0));
         photo(START.plusSeconds(50), PANELS.get(1));
         reading(START.plusSeconds(60), PANELS.get(1));
-        photo(START.plusSeconds(90), PANELS.get(2));
+        photo(START.plusSeconds(80), PANELS.get(2));
         // the photo before is nearer by 30 s and by 10 s: mean 20, standard error 10
         double habit = 1 / (1 + Math.exp(-2));
         double before = habit * Math.exp(-10.0 / 60);

@@ -42,9 +42,9 @@ class SaidPlacesTest {
     }
 
     @Test
-    void whatHasNoOtherSideKeepsAllOfIt() {
+    void whereThereIsNoOtherSideThatTenthCountsForNothing() {
         assertThat(places(new double[] {0}, said(0, 1, HOOD)).at(0, SILENT))
-                .containsExactly(new double[] {1, 1, 3.8, 1}, EXACT);
+                .containsExactly(new double[] {1, 1, 1 + 2.8 * 0.9, 1}, EXACT);
     }
 
     @Test
@@ -52,14 +52,14 @@ class SaidPlacesTest {
         assertThat(places(new double[] {0}, said(0, 1, LEFT, RIGHT)).at(0, SILENT))
                 .containsExactly(new double[] {1 + 1.4 * 0.9, 1 + 1.4 * 0.9, 1, 1}, EXACT);
         assertThat(places(new double[] {0}, said(0, 0.5, HOOD)).at(0, SILENT))
-                .containsExactly(new double[] {1, 1, 2.4, 1}, EXACT);
+                .containsExactly(new double[] {1, 1, 1 + 1.4 * 0.9, 1}, EXACT);
     }
 
     @Test
     void withinTenSecondsItFallsToAThirdBeforeAndAfter() {
         for (double at : new double[] {-10, 10}) {
             assertThat(places(new double[] {0}, said(at, 1, HOOD)).at(0, SILENT))
-                    .containsExactly(new double[] {1, 1, 1 + 2.8 * Math.exp(-1), 1}, EXACT);
+                    .containsExactly(new double[] {1, 1, 1 + 2.8 * 0.9 * Math.exp(-1), 1}, EXACT);
         }
     }
 
@@ -70,7 +70,7 @@ class SaidPlacesTest {
         double[] near = {Math.exp(-1.6), Math.exp(-0.6), Math.exp(-0.4), Math.exp(-1.4)};
         double all = near[0] + near[1] + near[2] + near[3];
         for (int t = 1; t <= 4; t++) {
-            assertThat(places.at(t, SILENT)[2]).isCloseTo(1 + 2.8 * near[2] * near[t - 1] / all, EXACT);
+            assertThat(places.at(t, SILENT)[2]).isCloseTo(1 + 2.8 * 0.9 * near[2] * near[t - 1] / all, EXACT);
         }
         assertThat(places.at(0, SILENT)).isSameAs(SILENT);
         assertThat(places.at(5, SILENT)).isSameAs(SILENT);
@@ -98,7 +98,7 @@ class SaidPlacesTest {
     void twoWordsAddUpAndAZoneThatTheCarLacksSaysNothing() {
         assertThat(places(new double[] {0}, said(0, 1, HOOD), said(0, 0.5, HOOD))
                         .at(0, SILENT))
-                .containsExactly(new double[] {1, 1, 1 + 2.8 + 1.4, 1}, EXACT);
+                .containsExactly(new double[] {1, 1, 1 + (2.8 + 1.4) * 0.9, 1}, EXACT);
         assertThat(places(new double[] {0}, said(0, 1, new ZoneId("cargo-floor")))
                         .isEmpty())
                 .isTrue();
