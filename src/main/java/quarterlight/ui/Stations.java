@@ -1,7 +1,6 @@
 package quarterlight.ui;
 
 import quarterlight.ui.gauge.GaugeScreen;
-import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.visit.OpenVisit;
 import quarterlight.ui.kit.visit.Station;
@@ -17,10 +16,10 @@ import quarterlight.ui.words.WordsScreen;
 final class Stations {
     private Stations() {}
 
-    static StationScreen screen(Station station, UiContext parts, OpenVisit visit, Command... beforePhotos) {
+    static StationScreen screen(Station station, UiContext parts, OpenVisit visit, DeskActions actions) {
         return switch (station) {
-            case PHOTOS -> new PhotosScreen(parts, visit, beforePhotos);
-            case WORDS -> new WordsScreen(parts, visit);
+            case PHOTOS -> new PhotosScreen(parts, visit, actions.takeIn(), actions.sheet());
+            case WORDS -> new WordsScreen(parts, visit, actions.takeWords());
             case PAGES -> new PagesScreen(parts, visit);
             case GAUGE -> new GaugeScreen(parts, visit);
             case MARKS -> new MarksScreen(parts, visit);
