@@ -150,7 +150,7 @@ final class VisitPanel extends JPanel {
     private StationScreen screen(Station wanted) {
         StationScreen known = screens.get(wanted);
         if (known == null) {
-            known = Stations.screen(wanted, parts, visit, actions);
+            known = Stations.screen(wanted, parts, visit, actions.takeWords(), actions.takeIn(), actions.sheet());
             screens.put(wanted, known);
             sides.add(Roomy.around(known.side(), SIDE_WIDTH, SIDE_HEIGHT), wanted.name());
             visit.tellAll();
