@@ -115,7 +115,7 @@ public record MarksReport(
             MarkJudgment judged = judge(mark, views.text());
             List<NumberMatch> matches = matches(row, views.text());
             StringBuilder why = new StringBuilder(judged.why());
-            matches.forEach(match -> why.append("; it ").append(match.sentence()));
+            matches.forEach(match -> why.append(say("marks.marks-report.it", match.sentence())));
             if (UnreadLetter.count(mark.text()) > UnreadLetter.count(views.text())) {
                 why.append(say("marks.marks-report.what-is-unread-here-another"));
             }

@@ -1,5 +1,7 @@
 package quarterlight.marks.code;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -22,27 +24,27 @@ public final class GlassMark {
     private static final Pattern TYPE = Pattern.compile("(?:^|\\s)(V-VI|IV|V|III|II|I)(?=\\s|$)");
 
     private static final Map<String, String> TYPES = Map.of(
-            "I", "I: toughened glass of a windshield",
-            "II", "II: laminated glass of a windshield",
-            "III", "III: treated laminated glass of a windshield",
-            "IV", "IV: glass with plastic",
-            "V", "V: less than 70 % of the light comes through",
-            "V-VI", "V-VI: double glazing, less than 70 % of the light comes through");
+            "I", "marks.glass-mark.i-toughened-glass-of-a",
+            "II", "marks.glass-mark.ii-laminated-glass-of-a",
+            "III", "marks.glass-mark.iii-treated-laminated-glass-of",
+            "IV", "marks.glass-mark.iv-glass-with-plastic",
+            "V", "marks.glass-mark.v-less-than-70-of",
+            "V-VI", "marks.glass-mark.v-vi-double-glazing-less");
     private static final Map<String, String> ITEMS = Map.of(
-            "1", "AS1: fit for a windshield, at least 70 % of the light comes through",
-            "2", "AS2: at least 70 % of the light comes through, not for a windshield",
-            "3", "AS3: less than 70 % of the light comes through");
+            "1", "marks.glass-mark.as1-fit-for-a-windshield",
+            "2", "marks.glass-mark.as2-at-least-70-of",
+            "3", "marks.glass-mark.as3-less-than-70-of");
     private static final Map<String, String> COUNTRIES = Map.of(
-            "1", "Germany",
-            "2", "France",
-            "3", "Italy",
-            "4", "the Netherlands",
-            "5", "Sweden",
-            "6", "Belgium",
-            "9", "Spain",
-            "11", "the United Kingdom",
-            "12", "Austria",
-            "14", "Switzerland");
+            "1", "marks.glass-mark.germany",
+            "2", "marks.glass-mark.france",
+            "3", "marks.glass-mark.italy",
+            "4", "marks.glass-mark.the-netherlands",
+            "5", "marks.glass-mark.sweden",
+            "6", "marks.glass-mark.belgium",
+            "9", "marks.glass-mark.spain",
+            "11", "marks.glass-mark.the-united-kingdom",
+            "12", "marks.glass-mark.austria",
+            "14", "marks.glass-mark.switzerland");
 
     private GlassMark() {}
 
@@ -52,30 +54,34 @@ public final class GlassMark {
         List<String> said = new ArrayList<>();
         Matcher item = AS.matcher(mark);
         if (item.find()) {
-            said.add(ITEMS.getOrDefault(item.group(1), "AS" + item.group(1) + ": an item of ANSI Z26.1"));
+            said.add(
+                    ITEMS.containsKey(item.group(1))
+                            ? say(ITEMS.get(item.group(1)))
+                            : say("marks.glass-mark.as-item", item.group(1)));
         }
         Matcher model = MODEL.matcher(mark);
         if (model.find()) {
-            said.add("M" + model.group(1) + ": the maker's number of this make-up of glass");
+            said.add(say("marks.glass-mark.m-number", model.group(1)));
         }
         Matcher dot = DOT.matcher(mark);
         if (dot.find()) {
-            said.add("DOT " + dot.group(1)
-                    + ": number of a maker of glass; whoever only cuts a pane must not put it on (FMVSS 205)");
+            said.add(say("marks.glass-mark.dot-number", dot.group(1)));
         }
         Matcher country = COUNTRY.matcher(mark);
         if (country.find()) {
-            String place = COUNTRIES.getOrDefault(country.group(1), "country " + country.group(1));
-            said.add("E" + country.group(1) + ": approved in " + place);
+            String place = COUNTRIES.containsKey(country.group(1))
+                    ? say(COUNTRIES.get(country.group(1)))
+                    : say("marks.glass-mark.country", country.group(1));
+            said.add(say("marks.glass-mark.approved-in", country.group(1), place));
         }
         Matcher regulation = REGULATION.matcher(mark);
         if (regulation.find()) {
-            said.add("43R-" + regulation.group(1) + ": approval under UN Regulation No. 43");
+            said.add(say("marks.glass-mark.approval", regulation.group(1)));
         }
         Matcher type = TYPE.matcher(mark);
         boolean european = said.stream().anyMatch(part -> part.startsWith("E") || part.startsWith("43R"));
         if (european && type.find()) {
-            said.add(TYPES.get(type.group(1)) + " (UN Regulation No. 43)");
+            said.add(say("marks.glass-mark.by-regulation", say(TYPES.get(type.group(1)))));
         }
         return List.copyOf(said);
     }

@@ -73,7 +73,7 @@ final class TrialFindings {
                         + trial.unit().map(unit -> "\u2009" + unit).orElse(""))
                 .orElse("");
         String word = trial.result() == TrialResult.DOES_NOT
-                ? "fails"
+                ? say("matters.trial-findings.fails")
                 : trial.result().said();
         String result = trial.result() == TrialResult.MEASURED ? value : word + (value.isEmpty() ? "" : ", " + value);
         return TrialNames.said(trial.item()) + ": " + result + "."
