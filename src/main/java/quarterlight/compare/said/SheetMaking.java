@@ -233,7 +233,7 @@ public final class SheetMaking {
 
     private List<String> cautions() {
         Set<String> all = new LinkedHashSet<>(FinishCautions.texts());
-        all.add(MarksReport.CAUTION);
+        all.add(MarksReport.caution());
         return List.copyOf(all);
     }
 

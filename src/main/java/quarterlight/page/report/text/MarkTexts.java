@@ -47,7 +47,7 @@ public final class MarkTexts {
             if (car.marks().contradictions().isEmpty()) {
                 sentences.add("No date, number or feature contradicts another.");
             }
-            sentences.add(MarksReport.CAUTION);
+            sentences.add(MarksReport.caution());
         }
         return new ReportContent.MarksText(
                 TimeLine.of(car.marks()).map(MarkTexts::line).orElse(""),
