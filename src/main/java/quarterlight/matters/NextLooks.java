@@ -70,7 +70,7 @@ final class NextLooks {
                     say("matters.look.judge-why"),
                     zones(doubtful),
                     Severity.GRAVE,
-                    Optional.of(RepairRule.LIFT_CAUTION));
+                    Optional.of(RepairRule.liftCaution()));
         }
         List<Matter> numbers = ruled(MatterRule.IDENTITY_CONTRADICTS);
         if (!numbers.isEmpty()) {
@@ -106,7 +106,7 @@ final class NextLooks {
                 why,
                 zones.stream().map(Zone::id).toList(),
                 turns,
-                Optional.of(RepairRule.LIFT_CAUTION));
+                Optional.of(RepairRule.liftCaution()));
     }
 
     private Load load(Zone zone) {
@@ -149,7 +149,7 @@ final class NextLooks {
                 .toList();
         if (!open.isEmpty()) {
             List<String> names = open.stream().map(TrialItem::item).toList();
-            add("matters.look.try", names, why, List.of(), turns, Optional.of(TrialList.CAUTION));
+            add("matters.look.try", names, why, List.of(), turns, Optional.of(TrialList.caution()));
         }
     }
 

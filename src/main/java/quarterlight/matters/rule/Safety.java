@@ -25,8 +25,8 @@ public enum Safety implements Worded {
     /** What to do and not to do, in full sentences. */
     public String caution() {
         return switch (this) {
-            case STRUCTURE -> RepairRule.STRUCTURAL_CAUTION;
-            case FUEL_OR_BRAKE_PARTS -> RepairRule.FUEL_BRAKE_CAUTION;
+            case STRUCTURE -> RepairRule.structuralCaution();
+            case FUEL_OR_BRAKE_PARTS -> RepairRule.fuelBrakeCaution();
             default -> say("matters.caution." + word());
         };
     }

@@ -1,8 +1,10 @@
 package quarterlight.rust.need;
 
+import static quarterlight.language.Sentences.figure;
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import quarterlight.car.ZoneGroup;
 
@@ -12,16 +14,21 @@ import quarterlight.car.ZoneGroup;
  * hold are reasons. Any other rust asks to be cleaned and painted. Written out in {@code docs/methods/rust.md}.
  */
 public final class RepairRule {
-    public static final String STRUCTURAL_CAUTION =
-            "This zone carries load. Have it judged by a licensed person before the car is driven, lifted or jacked "
-                    + "there; local rules say what may be repaired and by whom.";
-    public static final String LIFT_CAUTION =
-            "Nobody goes under a car that only a jack holds up: it stands on stands or a lift, on firm ground.";
-    public static final String FUEL_BRAKE_CAUTION =
-            "Rust on fuel or brake parts can let go without warning: no driving and no open flame or spark until a "
-                    + "licensed person has judged them.";
-    static final String PAINT_CAUTION =
-            "Old paint may hold lead, chromium or cadmium: no dry sanding or blowing; follow local rules for the dust.";
+    public static String structuralCaution() {
+        return say("rust.repair-rule.this-zone-carries-load-have");
+    }
+
+    public static String liftCaution() {
+        return say("rust.repair-rule.nobody-goes-under-a-car");
+    }
+
+    public static String fuelBrakeCaution() {
+        return say("rust.repair-rule.rust-on-fuel-or-brake");
+    }
+
+    static String paintCaution() {
+        return say("rust.repair-rule.old-paint-may-hold-lead");
+    }
 
     private static final int CLEAN_GRADE = 10;
 
@@ -40,7 +47,7 @@ public final class RepairRule {
         RepairRule rule = new RepairRule(evidence);
         for (NeedClause clause : NeedClause.of(rule.load)) {
             if (clause.holds(evidence)) {
-                rule.say(clause.need(), rule.sentence(clause));
+                rule.reason(clause.need(), rule.sentence(clause));
             }
         }
         rule.rust();
@@ -53,50 +60,49 @@ public final class RepairRule {
         if (clause.measure() == NeedClause.Measure.LOST_LARGEST) {
             what = lostInWords();
         } else if (found.known() > 0) {
-            what += ", " + clause.measure().figure(found.known());
+            what += ", " + clause.measure().amount(found.known());
         } else if (clause.from() > 0) {
-            what += ", size not known: measure it";
+            what += say("rust.repair-rule.size-not-known-measure-it");
         }
-        return clause.need() == RepairNeed.STRUCTURAL
-                ? what + " in a zone that carries load: in question, to be judged by a licensed person"
-                : what;
+        return clause.need() == RepairNeed.STRUCTURAL ? say("rust.repair-rule.in-a-zone-that-carries", what) : what;
     }
 
     private String lostInWords() {
         String largest = e.lost().unmeasured()
-                ? "of unknown size"
-                : String.format(Locale.ROOT, "%,.0f mm2", e.lost().largestMm2());
+                ? say("rust.repair-rule.of-unknown-size")
+                : figure("%,.0f mm2", e.lost().largestMm2());
         if (e.holes() == 0) {
-            return "metal rotted through, " + largest;
+            return say("rust.repair-rule.metal-rotted-through", largest);
         }
-        return e.holes() == 1 ? "1 hole, " + largest : e.holes() + " holes, the largest " + largest;
+        return e.holes() == 1
+                ? say("rust.repair-rule.1-hole", largest)
+                : say("rust.repair-rule.holes-the-largest", e.holes(), largest);
     }
 
     private void rust() {
         if (e.rusted() && e.grade().isEmpty()) {
-            say(RepairNeed.REFINISH, "rust of unknown share");
+            reason(RepairNeed.REFINISH, say("rust.repair-rule.rust-of-unknown-share"));
         } else if (e.rusted() && e.grade().getAsInt() < CLEAN_GRADE) {
-            say(
+            reason(
                     RepairNeed.REFINISH,
-                    "rust over " + share() + " of the zone, ASTM D610 grade "
-                            + e.grade().getAsInt());
+                    say("rust.repair-rule.rust-over-grade", share(), e.grade().getAsInt()));
         } else if (e.rusted()) {
-            say(RepairNeed.NONE, "rust over " + share() + " of the zone, ASTM D610 grade 10: touch up");
+            reason(RepairNeed.NONE, say("rust.repair-rule.rust-over-touch-up", share()));
         } else if (e.lookedAt()) {
-            say(RepairNeed.NONE, "looked at, no rust found");
+            reason(RepairNeed.NONE, say("rust.repair-rule.looked-at-no-rust"));
         } else {
-            say(RepairNeed.NONE, "not looked at for rust");
+            reason(RepairNeed.NONE, say("rust.repair-rule.not-looked-at"));
         }
     }
 
     private String share() {
         double percent = e.percent().orElse(0);
         return percent < 0.01
-                ? "less than 0.01 %"
-                : String.format(Locale.ROOT, percent < 1 ? "%.2f %%" : "%.1f %%", percent);
+                ? say("rust.repair-rule.less-than-0-01")
+                : figure(percent < 1 ? "%.2f %%" : "%.1f %%", percent);
     }
 
-    private void say(RepairNeed atLeast, String reason) {
+    private void reason(RepairNeed atLeast, String reason) {
         if (reasons.contains(reason)) {
             return;
         }
@@ -112,16 +118,16 @@ public final class RepairRule {
         List<String> cautions = new ArrayList<>();
         boolean work = need != RepairNeed.NONE;
         if (need == RepairNeed.STRUCTURAL) {
-            cautions.add(STRUCTURAL_CAUTION);
+            cautions.add(structuralCaution());
         }
         if (work && load == Load.FLUID) {
-            cautions.add(FUEL_BRAKE_CAUTION);
+            cautions.add(fuelBrakeCaution());
         }
         if (work && e.zone().group() == ZoneGroup.UNDER) {
-            cautions.add(LIFT_CAUTION);
+            cautions.add(liftCaution());
         }
         if (work && load != Load.FITTING) {
-            cautions.add(PAINT_CAUTION);
+            cautions.add(paintCaution());
         }
         Optional<RepairNeed> answer = work || e.lookedAt() ? Optional.of(need) : Optional.empty();
         return new RepairAdvice(answer, reasons, cautions);
