@@ -72,7 +72,7 @@ public record NotLookedAt(
         List<String> untried = new ArrayList<>();
         for (Recorded<Trial> row : car.visit().trials()) {
             if (row.value().result() == TrialResult.NOT_TRIED) {
-                untried.add(row.value().item()
+                untried.add(row.value().said()
                         + row.value().note().map(note -> " (" + note + ")").orElse(""));
             }
         }

@@ -148,7 +148,7 @@ final class NextLooks {
                 .filter(item -> noted.contains(key(item.item())) || !spoken.contains(key(item.item())))
                 .toList();
         if (!open.isEmpty()) {
-            List<String> names = open.stream().map(TrialItem::item).toList();
+            List<String> names = open.stream().map(TrialItem::said).toList();
             add("matters.look.try", names, why, List.of(), turns, Optional.of(TrialList.caution()));
         }
     }

@@ -95,8 +95,8 @@ record TraceReading(TraceArea area, Optional<MeasuredTrace> measured) {
         if (marked.sdMm2() > WIDE * marked.mm2()) {
             remarks.add(String.format(
                     Locale.ROOT,
-                    "The marks leave the area open by %.0f %% (one standard deviation): draw on a closer photo, or set a "
-                            + "larger scale.",
+                    "The marks leave the area open by %.0f %% (one standard deviation): draw on a closer photo, or set"
+                            + " a larger scale.",
                     100 * marked.sdMm2() / marked.mm2()));
         }
         return remarks;

@@ -4,12 +4,12 @@ import static quarterlight.language.Sentences.say;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneId;
 import quarterlight.compare.place.Place;
+import quarterlight.language.Sentences;
 import quarterlight.units.ThicknessText;
 
 /** What one car shows of a subject that matters on another. It rests on evidence of this car alone. */
@@ -89,18 +89,18 @@ final class CarAnswers {
         long looked = parts.stream()
                 .filter(part -> !part.cell().is(CellClass.NOT_LOOKED_AT))
                 .count();
-        String of = say("compare.car-answers.of-outer-panels", panels.size());
         if (looked == 0) {
-            return MatterCell.of(CellClass.NOT_LOOKED_AT, say("compare.car-answers.not-measured-none", of));
+            return MatterCell.of(CellClass.NOT_LOOKED_AT, say("compare.car-answers.not-measured-none", panels.size()));
         }
         List<Part> found =
                 parts.stream().filter(part -> part.cell().is(CellClass.FOUND)).toList();
         if (found.isEmpty()) {
-            return MatterCell.of(CellClass.CLEAN, say("compare.car-answers.as-first-finished-all-that", looked, of));
+            return MatterCell.of(
+                    CellClass.CLEAN, say("compare.car-answers.as-first-finished-all-that", looked, panels.size()));
         }
         return new MatterCell(
                 CellClass.FOUND,
-                say("compare.car-answers.of-measured", found.size(), looked, of.strip(), names(found)),
+                say("compare.car-answers.of-measured", found.size(), looked, panels.size(), names(found)),
                 found.get(0).cell().photo(),
                 Optional.empty());
     }
@@ -165,8 +165,7 @@ final class CarAnswers {
     private static String nouns(List<Place> places) {
         return places.stream()
                 .limit(NAMED)
-                .map(place -> place.label().substring(0, 1).toLowerCase(Locale.ROOT)
-                        + place.label().substring(1))
-                .collect(Collectors.joining(say("compare.car-answers.or")));
+                .map(place -> Sentences.within(place.label()))
+                .collect(Collectors.joining(" " + say("common.or") + " "));
     }
 }

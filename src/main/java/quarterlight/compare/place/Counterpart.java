@@ -5,6 +5,8 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import quarterlight.car.ZoneId;
+import quarterlight.language.ListedText;
+import quarterlight.language.Sentences;
 
 /**
  * Zones of unlike bodies that are laid side by side.
@@ -21,6 +23,16 @@ public record Counterpart(String label, List<List<ZoneId>> choices, String why) 
         if (choices.size() < 2 || choices.stream().anyMatch(List::isEmpty)) {
             throw new IllegalArgumentException(label + " corresponds to nothing");
         }
+    }
+
+    /** What the place is called, in the language in hand. */
+    public String name() {
+        return ListedText.said("list.place.", label);
+    }
+
+    /** Why its zones correspond, in the language in hand. */
+    public String said() {
+        return Sentences.sayOr("list.alike." + ListedText.key(label), why);
     }
 
     /** What it is on a car: the first choice of which the car has every zone. */

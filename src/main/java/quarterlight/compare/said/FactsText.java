@@ -14,6 +14,7 @@ import quarterlight.compare.matter.MatterCell;
 import quarterlight.compare.matter.Topic;
 import quarterlight.compare.matter.ZoneAnswers;
 import quarterlight.finish.history.ZoneHistory;
+import quarterlight.language.Sentences;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.units.Numerals;
 import quarterlight.units.ThicknessText;
@@ -50,7 +51,7 @@ public record FactsText(
         return new FactsText(
                 false,
                 false,
-                List.of(say("compare.facts-text.not-on-this-car-it", lower(place))),
+                List.of(say("compare.facts-text.not-on-this-car-it", Sentences.within(place))),
                 OptionalDouble.empty(),
                 List.of());
     }
@@ -136,9 +137,5 @@ public record FactsText(
         return facts.dateContradictions().isEmpty()
                 ? say("compare.facts-text.dates-and-numbers-judged-none", facts.datesJudged())
                 : facts.dateContradictions().stream().map(one -> one.sentence()).collect(Collectors.joining(" "));
-    }
-
-    private static String lower(String label) {
-        return Character.toLowerCase(label.charAt(0)) + label.substring(1);
     }
 }

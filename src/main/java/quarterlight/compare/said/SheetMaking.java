@@ -25,6 +25,7 @@ import quarterlight.compare.place.Place;
 import quarterlight.compare.place.Places;
 import quarterlight.coverage.CoverageRules;
 import quarterlight.finish.FinishCautions;
+import quarterlight.language.ListedText;
 import quarterlight.marks.MarksReport;
 import quarterlight.units.Days;
 import quarterlight.units.Numerals;
@@ -193,7 +194,7 @@ public final class SheetMaking {
         return new PlaceText(
                 zone,
                 zone.label(),
-                zone.place().counterpart().map(Counterpart::why),
+                zone.place().counterpart().map(Counterpart::said),
                 zone.zoneA()
                         .map(one -> FactsText.of(a, one, zone.a().orElseThrow(), asked.unit()))
                         .orElseGet(() -> FactsText.none(zone.label())),
@@ -226,13 +227,14 @@ public final class SheetMaking {
     }
 
     private static PairSheet.TrialText trial(ComparedTrial trial) {
-        return new PairSheet.TrialText(trial.item(), tried(trial.a()), tried(trial.b()));
+        return new PairSheet.TrialText(
+                ListedText.said("list.trial.", trial.item()), tried(trial.a()), tried(trial.b()));
     }
 
     private static String tried(Optional<Trial> trial) {
         return trial.map(one -> one.result().said()
                         + one.value()
-                                .map(value -> ", " + Numerals.trueMinus(value.toPlainString())
+                                .map(value -> ", " + Numerals.trueMinus(Numerals.typed(value))
                                         + one.unit()
                                                 .map(unit -> "\u202f" + unit)
                                                 .orElse(""))

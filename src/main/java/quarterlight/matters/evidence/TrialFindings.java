@@ -76,7 +76,7 @@ final class TrialFindings {
                 ? say("matters.trial.fails")
                 : trial.result().said();
         String result = trial.result() == TrialResult.MEASURED ? value : word + (value.isEmpty() ? "" : ", " + value);
-        return trial.item().strip() + ": " + result + "."
+        return trial.said() + ": " + result + "."
                 + trial.note().map(note -> " " + ZoneLookup.sentence(note)).orElse("");
     }
 
