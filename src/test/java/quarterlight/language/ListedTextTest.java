@@ -49,6 +49,7 @@ class ListedTextTest {
     @Test
     void aNameWithinASentenceHasASmallLetterButInGerman() throws Exception {
         assertThat(Sentences.within("Left fender")).isEqualTo("left fender");
-        assertThat(Language.GERMAN.during(() -> Sentences.within("Kotflügel links"))).isEqualTo("Kotflügel links");
+        assertThat(Language.GERMAN.during(() -> Sentences.within("Kotflügel links")))
+                .isEqualTo("Kotflügel links");
     }
 }
