@@ -7,7 +7,6 @@ import java.util.Optional;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneId;
 import quarterlight.car.body.Body;
-import quarterlight.language.ListedText;
 import quarterlight.visit.CoverageOverride;
 
 /**
@@ -44,8 +43,7 @@ public record CoverageRules(List<CoverageRule> rules, List<ZoneId> walk) {
      * @return empty if nothing is asked for
      */
     Optional<Asked> asked(EvidenceKind want, Zone zone, Body body, List<CoverageOverride> wishes) {
-        Optional<Asked> usual =
-                most(want, zone, body).map(rule -> new Asked(rule.number(), ListedText.said("list.why.", rule.why())));
+        Optional<Asked> usual = most(want, zone, body).map(rule -> new Asked(rule.number(), rule.why()));
         Optional<Asked> wished = Optional.empty();
         boolean own = false;
         for (CoverageOverride wish : wishes) {

@@ -3,7 +3,6 @@ package quarterlight.coverage;
 import java.util.Objects;
 import java.util.Optional;
 import quarterlight.car.ZoneId;
-import quarterlight.language.ListedText;
 
 /**
  * A function worth trying.
@@ -34,10 +33,5 @@ public record TrialItem(
         if (item.isBlank()) {
             throw new IllegalArgumentException("a function to try has a name");
         }
-    }
-
-    /** Its name as people read it in the language in hand; a trial is named by {@link #item}. */
-    public String said() {
-        return ListedText.said("list.trial.", item.strip());
     }
 }

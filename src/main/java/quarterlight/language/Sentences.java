@@ -78,16 +78,16 @@ public final class Sentences {
         return ".!?\u2026\u3002\u061f".indexOf(capital.charAt(capital.length() - 1)) >= 0 ? capital : capital + ".";
     }
 
-    /** A name as it stands within a sentence: with a small letter, but in German, which writes its nouns large. */
-    public static String within(String name) {
-        return Language.inHand() == Language.GERMAN || name.isEmpty()
-                ? name
-                : Character.toLowerCase(name.charAt(0)) + name.substring(1);
-    }
-
     /** Figures in the decimal signs of the language in hand, by a format of {@link String#format(String, Object...)}. */
     public static String figure(String format, Object... values) {
         return String.format(Language.inHand().locale(), format, values);
+    }
+
+    /** A text that begins a sentence, as it stands within one: with a small letter, but in German as it is, where nouns keep theirs. */
+    public static String within(String text) {
+        return text.isEmpty() || Language.inHand() == Language.GERMAN
+                ? text
+                : text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
     }
 
     /** Things in a row with the language's word for {@code and} before the last: {@code a, b and c}. */

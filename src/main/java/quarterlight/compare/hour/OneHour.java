@@ -1,6 +1,7 @@
 package quarterlight.compare.hour;
 
 import static quarterlight.language.Sentences.say;
+import static quarterlight.language.Sentences.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -20,7 +21,6 @@ import quarterlight.compare.matter.Topic;
 import quarterlight.findings.Findings;
 import quarterlight.finish.FinishEngine;
 import quarterlight.finish.NextMeasurement;
-import quarterlight.language.Sentences;
 import quarterlight.rust.need.RepairRule;
 import quarterlight.visit.statement.Severity;
 
@@ -150,7 +150,7 @@ public final class OneHour {
         String label = findings.catalog().get(next.zone()).label();
         return new HourLook(
                 say("compare.one-hour.measure-spots-on", next.spots(), label),
-                say("compare.one-hour.of-all-panels-the-finish", next.about(), Sentences.within(next.settles())),
+                say("compare.one-hour.of-all-panels-the-finish", next.about(), within(next.settles())),
                 Optional.empty());
     }
 }

@@ -1,6 +1,7 @@
 package quarterlight.compare.matter;
 
 import static quarterlight.language.Sentences.say;
+import static quarterlight.language.Sentences.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -9,7 +10,6 @@ import java.util.stream.Collectors;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneId;
 import quarterlight.compare.place.Place;
-import quarterlight.language.Sentences;
 import quarterlight.units.ThicknessText;
 
 /** What one car shows of a subject that matters on another. It rests on evidence of this car alone. */
@@ -165,7 +165,7 @@ final class CarAnswers {
     private static String nouns(List<Place> places) {
         return places.stream()
                 .limit(NAMED)
-                .map(place -> Sentences.within(place.label()))
+                .map(place -> within(place.label()))
                 .collect(Collectors.joining(" " + say("common.or") + " "));
     }
 }

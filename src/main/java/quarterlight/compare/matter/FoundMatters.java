@@ -10,7 +10,6 @@ import java.util.Set;
 import quarterlight.car.Zone;
 import quarterlight.findings.Findings;
 import quarterlight.findings.NotLookedAt;
-import quarterlight.language.ListedText;
 import quarterlight.language.Sentences;
 import quarterlight.matters.Matter;
 import quarterlight.matters.Matters;
@@ -18,6 +17,7 @@ import quarterlight.matters.rule.FindingKind;
 import quarterlight.matters.rule.MatterRule;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.statement.Severity;
+import quarterlight.visit.trial.TrialNames;
 
 /** Reads what matters about a car for the table: which topic, which concern, and what it is about. Pure functions. */
 public final class FoundMatters {
@@ -57,7 +57,7 @@ public final class FoundMatters {
                 concern(car, matter, topic),
                 matter.zones(),
                 about,
-                named ? ListedText.said("list.trial.", about.get()) : matter.place(),
+                named ? TrialNames.said(about.get()) : matter.place(),
                 text(car, matter),
                 matter.photos().stream().findFirst(),
                 matter.kind() != FindingKind.NOT_LOOKED_AT && !NOT_ESTABLISHED.contains(matter.rule()));
@@ -127,7 +127,7 @@ public final class FoundMatters {
             case TRIAL ->
                 car.visit().trials().stream()
                         .filter(row -> restsOn(matter, "trials", row.id()))
-                        .map(row -> row.value().item().strip())
+                        .map(row -> TrialNames.said(row.value().item()))
                         .findFirst();
             case CLAIM ->
                 car.visit().claims().stream()

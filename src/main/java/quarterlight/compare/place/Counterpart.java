@@ -1,11 +1,11 @@
 package quarterlight.compare.place;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import quarterlight.car.ZoneId;
-import quarterlight.language.ListedText;
 import quarterlight.language.Sentences;
 
 /**
@@ -27,12 +27,16 @@ public record Counterpart(String label, List<List<ZoneId>> choices, String why) 
 
     /** What the place is called, in the language in hand. */
     public String name() {
-        return ListedText.said("list.place.", label);
+        return Sentences.sayOr("alike.place." + key(), label);
     }
 
     /** Why its zones correspond, in the language in hand. */
     public String said() {
-        return Sentences.sayOr("list.alike." + ListedText.key(label), why);
+        return Sentences.sayOr("alike.why." + key(), why);
+    }
+
+    private String key() {
+        return label.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
     }
 
     /** What it is on a car: the first choice of which the car has every zone. */

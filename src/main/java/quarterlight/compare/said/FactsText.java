@@ -1,6 +1,7 @@
 package quarterlight.compare.said;
 
 import static quarterlight.language.Sentences.say;
+import static quarterlight.language.Sentences.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,7 +15,6 @@ import quarterlight.compare.matter.MatterCell;
 import quarterlight.compare.matter.Topic;
 import quarterlight.compare.matter.ZoneAnswers;
 import quarterlight.finish.history.ZoneHistory;
-import quarterlight.language.Sentences;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.units.Numerals;
 import quarterlight.units.ThicknessText;
@@ -51,7 +51,7 @@ public record FactsText(
         return new FactsText(
                 false,
                 false,
-                List.of(say("compare.facts-text.not-on-this-car-it", Sentences.within(place))),
+                List.of(say("compare.facts-text.not-on-this-car-it", within(place))),
                 OptionalDouble.empty(),
                 List.of());
     }

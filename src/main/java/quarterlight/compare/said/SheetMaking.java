@@ -25,7 +25,6 @@ import quarterlight.compare.place.Place;
 import quarterlight.compare.place.Places;
 import quarterlight.coverage.CoverageRules;
 import quarterlight.finish.FinishCautions;
-import quarterlight.language.ListedText;
 import quarterlight.marks.MarksReport;
 import quarterlight.units.Days;
 import quarterlight.units.Numerals;
@@ -35,6 +34,7 @@ import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.Pin;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.trial.Trial;
+import quarterlight.visit.trial.TrialNames;
 
 /** Makes the words of a comparison. */
 public final class SheetMaking {
@@ -227,8 +227,7 @@ public final class SheetMaking {
     }
 
     private static PairSheet.TrialText trial(ComparedTrial trial) {
-        return new PairSheet.TrialText(
-                ListedText.said("list.trial.", trial.item()), tried(trial.a()), tried(trial.b()));
+        return new PairSheet.TrialText(TrialNames.said(trial.item()), tried(trial.a()), tried(trial.b()));
     }
 
     private static String tried(Optional<Trial> trial) {

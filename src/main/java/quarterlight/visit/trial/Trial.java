@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.Objects;
 import java.util.Optional;
 import quarterlight.car.ZoneId;
-import quarterlight.language.ListedText;
 
 /**
  * What was tried on the car and what came of it, with a value in its unit if one was measured.
@@ -35,10 +34,5 @@ public record Trial(
             Optional<ZoneId> zone,
             Optional<String> note) {
         this(item, result, value, unit, zone, note, false);
-    }
-
-    /** Its name as people read it: of one that the list of trials comes with, in the language in hand; else as it was typed. */
-    public String said() {
-        return ListedText.said("list.trial.", item.strip());
     }
 }
