@@ -52,7 +52,7 @@ public enum EverydaySize {
 
     /** As a language says a part of it: {@code of a quarter coin}. */
     private String of() {
-        return say("rust.everyday-size.of-" + name().toLowerCase(Locale.ROOT));
+        return say("rust.everyday-size.of." + name().toLowerCase(Locale.ROOT));
     }
 
     private static String compared(double mm2) {
@@ -64,7 +64,7 @@ public enum EverydaySize {
         }
         double times = mm2 / thing.mm2;
         if (times < 0.1) {
-            return say("rust.everyday-size.less-than-a-tenth-of", say(thing.one), thing.of());
+            return say("rust.everyday-size.less-than-a-tenth-of", thing.of(), say(thing.one));
         }
         if (times < 0.4) {
             return say(
@@ -72,15 +72,15 @@ public enum EverydaySize {
                     times < 0.17
                             ? say("rust.everyday-size.an-eighth")
                             : times < 0.29 ? say("rust.everyday-size.a-quarter") : say("rust.everyday-size.a-third"),
-                    say(thing.one),
-                    thing.of());
+                    thing.of(),
+                    say(thing.one));
         }
         if (times < WHOLE) {
             return say(
                     "rust.everyday-size.about-a",
                     times < 0.6 ? say("rust.everyday-size.half") : say("rust.everyday-size.two-thirds-of"),
-                    say(thing.one),
-                    thing.of());
+                    thing.of(),
+                    say(thing.one));
         }
         long count = Math.round(times);
         if (count == 1) {
