@@ -68,7 +68,7 @@ final class NextLooks {
                     "It decides whether the car can be driven, lifted and repaired.",
                     zones(doubtful),
                     Severity.GRAVE,
-                    Optional.of(RepairRule.LIFT_CAUTION));
+                    Optional.of(RepairRule.liftCaution()));
         }
         List<Matter> numbers = ruled(MatterRule.IDENTITY_CONTRADICTS);
         if (!numbers.isEmpty()) {
@@ -112,7 +112,7 @@ final class NextLooks {
                 why,
                 zones.stream().map(Zone::id).toList(),
                 turns,
-                Optional.of(RepairRule.LIFT_CAUTION));
+                Optional.of(RepairRule.liftCaution()));
     }
 
     private Load load(Zone zone) {

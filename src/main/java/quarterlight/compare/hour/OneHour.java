@@ -94,7 +94,7 @@ public final class OneHour {
     }
 
     private static Optional<String> caution(MatterRow row) {
-        return row.subject().topic() == Topic.RUST ? Optional.of(RepairRule.LIFT_CAUTION) : Optional.empty();
+        return row.subject().topic() == Topic.RUST ? Optional.of(RepairRule.liftCaution()) : Optional.empty();
     }
 
     private String name(MatterRow row) {

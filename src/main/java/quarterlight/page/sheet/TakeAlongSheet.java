@@ -206,8 +206,8 @@ public final class TakeAlongSheet {
 
     private static List<String> cautions() {
         return List.of(
-                "Under the car: " + RepairRule.LIFT_CAUTION,
-                "Fuel, brakes, battery: " + RepairRule.FUEL_BRAKE_CAUTION
+                "Under the car: " + RepairRule.liftCaution(),
+                "Fuel, brakes, battery: " + RepairRule.fuelBrakeCaution()
                         + " Keep flames and sparks away from a battery, and eye protection on.",
                 TrialList.CAUTION
                         + " A bypassed interlock can start the car in gear: neutral or park, parking brake on.",

@@ -146,7 +146,7 @@ public final class MethodTexts {
                                 + " one photo are merged.",
                         "The share is of the zone's nominal area, an estimate (panels to 10 to 20\u2009%, edges and"
                                 + " bay to 40\u2009%, underbody to 50\u2009%). Grades: ASTM D610,"
-                                + " with a suggested letter; " + RiDegree.RULE + ".",
+                                + " with a suggested letter; " + RiDegree.rule() + ".",
                         "A zone that was not looked at is not a clean zone."));
     }
 
