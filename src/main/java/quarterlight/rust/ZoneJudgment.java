@@ -184,7 +184,7 @@ final class ZoneJudgment {
         zoneArea.filter(area -> rust.mm2() > area.mm2()).ifPresent(area -> remarks.add(say("rust.zone.more-than-all")));
         Substrate substrate = visit.facts().car().substrateOf(zone.id());
         if (traced && substrate != Substrate.STEEL) {
-            remarks.add(say("rust.zone.does-not-rust", substrate.word()));
+            remarks.add(say("rust.zone.does-not-rust", substrate.said()));
         }
         if (traced && percent.isPresent() && zoneArea.isPresent()) {
             openGrade(rust, zoneArea.get()).ifPresent(remarks::add);
