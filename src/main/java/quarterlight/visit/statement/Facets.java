@@ -41,8 +41,8 @@ public record Facets(Optional<Origin> origin, Optional<Condition> condition) {
 
     /** Both in words: {@code replaced, damaged}. */
     public String words() {
-        return origin.map(Origin::word).orElse("")
+        return origin.map(Origin::said).orElse("")
                 + (origin.isPresent() && condition.isPresent() ? ", " : "")
-                + condition.map(Condition::word).orElse("");
+                + condition.map(Condition::said).orElse("");
     }
 }
