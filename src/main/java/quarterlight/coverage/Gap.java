@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import quarterlight.car.Zone;
+import quarterlight.car.ZoneId;
 import quarterlight.language.Sentences;
 
 /**
@@ -33,5 +34,12 @@ public record Gap(
     public String why() {
         String slug = why.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
         return Sentences.sayOr("why." + slug.replaceAll("-$", ""), why);
+    }
+
+    /** What tells one gap from another, however much of it is there by now. */
+    public record Matter(ZoneId zone, EvidenceKind lacks, Optional<String> part) {}
+
+    public Matter matter() {
+        return new Matter(zone.id(), lacks, part);
     }
 }

@@ -5,7 +5,7 @@ import static quarterlight.language.Sentences.say;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -23,28 +23,10 @@ public final class GlassMark {
     /** The type of glass stands beside the E mark or the number of the approval; elsewhere a numeral may mean anything. */
     private static final Pattern TYPE = Pattern.compile("(?:^|\\s)(V-VI|IV|V|III|II|I)(?=\\s|$)");
 
-    private static final Map<String, String> TYPES = Map.of(
-            "I", "marks.glass-mark.i-toughened-glass-of-a",
-            "II", "marks.glass-mark.ii-laminated-glass-of-a",
-            "III", "marks.glass-mark.iii-treated-laminated-glass-of",
-            "IV", "marks.glass-mark.iv-glass-with-plastic",
-            "V", "marks.glass-mark.v-less-than-70-of",
-            "V-VI", "marks.glass-mark.v-vi-double-glazing-less");
-    private static final Map<String, String> ITEMS = Map.of(
-            "1", "marks.glass-mark.as1-fit-for-a-windshield",
-            "2", "marks.glass-mark.as2-at-least-70-of",
-            "3", "marks.glass-mark.as3-less-than-70-of");
-    private static final Map<String, String> COUNTRIES = Map.of(
-            "1", "marks.glass-mark.germany",
-            "2", "marks.glass-mark.france",
-            "3", "marks.glass-mark.italy",
-            "4", "marks.glass-mark.the-netherlands",
-            "5", "marks.glass-mark.sweden",
-            "6", "marks.glass-mark.belgium",
-            "9", "marks.glass-mark.spain",
-            "11", "marks.glass-mark.the-united-kingdom",
-            "12", "marks.glass-mark.austria",
-            "14", "marks.glass-mark.switzerland");
+    /** Items of ANSI Z26.1 that windows of cars bear. */
+    private static final Set<String> ITEMS = Set.of("1", "2", "3");
+    /** Countries that approve, by the number beside their E (UN Regulation No. 43). */
+    private static final Set<String> COUNTRIES = Set.of("1", "2", "3", "4", "5", "6", "9", "11", "12", "14");
 
     private GlassMark() {}
 
@@ -54,34 +36,34 @@ public final class GlassMark {
         List<String> said = new ArrayList<>();
         Matcher item = AS.matcher(mark);
         if (item.find()) {
-            said.add(
-                    ITEMS.containsKey(item.group(1))
-                            ? say(ITEMS.get(item.group(1)))
-                            : say("marks.glass-mark.as-item", item.group(1)));
+            String number = item.group(1);
+            said.add(ITEMS.contains(number) ? say("marks.glass.as." + number) : say("marks.glass.as-other", number));
         }
         Matcher model = MODEL.matcher(mark);
         if (model.find()) {
-            said.add(say("marks.glass-mark.m-number", model.group(1)));
+            said.add(say("marks.glass.model", model.group(1)));
         }
         Matcher dot = DOT.matcher(mark);
         if (dot.find()) {
-            said.add(say("marks.glass-mark.dot-number", dot.group(1)));
+            said.add(say("marks.glass.dot", dot.group(1)));
         }
         Matcher country = COUNTRY.matcher(mark);
-        if (country.find()) {
-            String place = COUNTRIES.containsKey(country.group(1))
-                    ? say(COUNTRIES.get(country.group(1)))
-                    : say("marks.glass-mark.country", country.group(1));
-            said.add(say("marks.glass-mark.approved-in", country.group(1), place));
+        boolean approved = country.find();
+        if (approved) {
+            String number = country.group(1);
+            String place = COUNTRIES.contains(number)
+                    ? say("marks.glass.country." + number)
+                    : say("marks.glass.country-other", number);
+            said.add(say("marks.glass.approved", number, place));
         }
         Matcher regulation = REGULATION.matcher(mark);
-        if (regulation.find()) {
-            said.add(say("marks.glass-mark.approval", regulation.group(1)));
+        boolean regulated = regulation.find();
+        if (regulated) {
+            said.add(say("marks.glass.regulation", regulation.group(1)));
         }
         Matcher type = TYPE.matcher(mark);
-        boolean european = said.stream().anyMatch(part -> part.startsWith("E") || part.startsWith("43R"));
-        if (european && type.find()) {
-            said.add(say("marks.glass-mark.by-regulation", say(TYPES.get(type.group(1)))));
+        if ((approved || regulated) && type.find()) {
+            said.add(say("marks.glass.type." + type.group(1).toLowerCase(Locale.ROOT)));
         }
         return List.copyOf(said);
     }

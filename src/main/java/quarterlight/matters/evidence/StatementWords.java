@@ -43,7 +43,8 @@ final class StatementWords {
     private static String stem(String word) {
         String longest = Arrays.stream(word.split(" "))
                 .max(Comparator.comparingInt(String::length))
-                .orElseThrow();
+                .orElseThrow()
+                .toLowerCase(Locale.ROOT);
         return longest.substring(0, Math.min(STEM, longest.length()));
     }
 }
