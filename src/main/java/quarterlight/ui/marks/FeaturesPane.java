@@ -71,8 +71,8 @@ final class FeaturesPane extends JPanel {
         remove = new JButton(texts.get("marks.feature.remove"));
         table.onChosen(this::fill);
         table.onKey("DELETE", this::remove);
-        table.onKey("Y", () -> mark(Optional.of(true)));
-        table.onKey("N", () -> mark(Optional.of(false)));
+        table.onKey(texts.get("marks.fitted.key.yes"), () -> mark(Optional.of(true)));
+        table.onKey(texts.get("marks.fitted.key.no"), () -> mark(Optional.of(false)));
         table.onKey("ESCAPE", table::clearSelection);
         keep.addActionListener(e -> keep());
         drafts.keeping(this::keepRow);
