@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import quarterlight.language.Sentences;
 
 /**
  * A closed alternative (an enum) that has a word of its own in files, commands and the database.
@@ -15,6 +16,13 @@ public interface Worded {
 
     default String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** How people are told of it in the language in hand; its word where there is none. Codes and files use the word. */
+    default String said() {
+        String type = ((Enum<?>) this).getDeclaringClass().getSimpleName().replaceAll("(?<=[a-z])(?=[A-Z])", "-");
+        return Sentences.sayOr(
+                "word.of." + (type + "." + name()).toLowerCase(Locale.ROOT).replace('_', '-'), word());
     }
 
     /** The constant whose word is {@code word} (case and outer blanks ignored), or empty. */

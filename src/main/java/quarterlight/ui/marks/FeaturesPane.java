@@ -59,7 +59,7 @@ final class FeaturesPane extends JPanel {
                         column("to", 70, row -> row.row().value().to().said()),
                         column("fitted", 90, row -> seen(row.row().value().fitted())),
                         column("verdict", 110, row -> row.judged()
-                                .map(j -> j.verdict().word())
+                                .map(j -> j.verdict().said())
                                 .orElse("")),
                         column("why", 260, row -> row.judged().map(this::why).orElse(""))),
                 row -> row.row().id());

@@ -74,11 +74,11 @@ public final class MarksScreen implements StationScreen {
                 texts.get("station.marks"),
                 List.of(
                         column("part", 176, row -> row.mark().value().part()),
-                        column("kind", 64, row -> row.mark().value().kind().word()),
+                        column("kind", 64, row -> row.mark().value().kind().said()),
                         column("text", 130, row -> row.mark().value().text()),
                         column("date", 130, MarksScreen::date),
                         column("verdict", 150, row -> row.judged()
-                                        .map(j -> j.verdict().word())
+                                        .map(j -> j.verdict().said())
                                         .orElse(""))
                                 .weighed(row ->
                                         row.judged().map(MarksScreen::weight).orElse(Weight.QUIET)),

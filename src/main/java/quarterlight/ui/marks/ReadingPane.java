@@ -62,7 +62,7 @@ final class ReadingPane extends TallPanel {
 
     void show(MarksModel.State state) {
         Optional<JudgedMark> reading = state.reading();
-        verdict.setText(reading.map(read -> capital(read.verdict().word()))
+        verdict.setText(reading.map(read -> capital(read.verdict().said()))
                 .orElseGet(() -> state.draft().problem().map(texts::get).orElse(texts.get("marks.reading"))));
         why.setText(reading.map(JudgedMark::why).orElse(state.row().isEmpty() ? texts.get("marks.unread.tip") : ""));
         dates.setText(reading.map(this::datesOf).orElse(""));

@@ -101,7 +101,7 @@ final class ClaimsPane extends JPanel {
                 column(
                         "by",
                         90,
-                        one -> one.by().word()
+                        one -> one.by().said()
                                 + one.date().map(day -> ", " + day.said()).orElse("")),
                 column("stands", 130, this::stands)
                         .weighed(row ->
@@ -131,7 +131,7 @@ final class ClaimsPane extends JPanel {
                 .map(Judgment::word)
                 .or(() -> Optional.ofNullable(laid.get(claim))
                         .map(one ->
-                                texts.get("notes.claim.proposed", one.proposed().word())))
+                                texts.get("notes.claim.proposed", one.proposed().said())))
                 .orElse(texts.get("notes.claim.working"));
     }
 

@@ -103,7 +103,7 @@ final class StatementColumns {
                         details.certainty().map(Worded::word).stream(),
                         Stream.of(details.saidBy())
                                 .filter(one -> one != SaidBy.INSPECTOR)
-                                .map(one -> texts.get("notes.said.by", one.word())),
+                                .map(one -> texts.get("notes.said.by", one.said())),
                         Stream.of(texts.get("notes.private")).filter(word -> details.confidential()),
                         Stream.of(texts.get("notes.withdraws"))
                                 .filter(word -> details.withdraws().isPresent()))

@@ -90,7 +90,7 @@ final class ModesPane extends JPanel {
     private List<FactTable.Column<Line>> columns() {
         return List.of(
                 column("zone", 180, line -> visit.label(line.zone())),
-                column("substrate", 90, line -> line.substrate().word()),
+                column("substrate", 90, line -> line.substrate().said()),
                 column(
                         "mode",
                         110,
