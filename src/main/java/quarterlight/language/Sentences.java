@@ -26,6 +26,9 @@ public final class Sentences {
 
     public static final String MARK_END = "\u27e7";
 
+    /** Stands for a key that a language lacks. */
+    private static final MessageFormat NONE = new MessageFormat("", Locale.ROOT);
+
     private static final ResourceBundle.Control ENGLISH_ELSE =
             ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
 
@@ -54,7 +57,12 @@ public final class Sentences {
     /** The sentence of a key in the language in hand; where no bundle has the key, the English that a table or a code gives. */
     public static String sayOr(String key, String english) {
         Language language = Language.inHand();
-        return language == Language.ENGLISH || !has(language, key) ? english : say(key);
+        if (language != Language.GERMAN) {
+            return language == Language.MARKED ? MARK + english + MARK_END : english;
+        }
+        MessageFormat pattern = KNOWN.get(language)
+                .computeIfAbsent(key, fresh -> has(language, fresh) ? read(language, fresh) : NONE);
+        return pattern == NONE ? english : filled(pattern);
     }
 
     /** Figures in the decimal signs of the language in hand, by a format of {@link String#format(String, Object...)}. */

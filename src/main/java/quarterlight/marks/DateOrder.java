@@ -1,5 +1,7 @@
 package quarterlight.marks;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -196,9 +198,8 @@ public record DateOrder(Optional<DaySet> built, Map<RecordId, DaySet> left, List
         String first = name(lag.earlier(), a, events);
         String second = name(lag.later(), b, events);
         String sentence = after
-                ? first + " comes " + DateText.span(a.from() - b.to()) + " after " + second + ", not before it."
-                : first + " comes " + DateText.span(b.from() - a.to()) + " before " + second + ", more than the usual "
-                        + lag.mostDays() + " days.";
+                ? say("marks.date-order.comes-after-not-before-it", first, DateText.span(a.from() - b.to()), second)
+                : say("marks.date-order.comes-before-more-than-the", first, DateText.span(b.from() - a.to()), second, lag.mostDays());
         JudgedMark about = events.get((lag.earlier() == BUILT ? lag.later() : lag.earlier()) - 1);
         List<RecordId> rows = List.of(lag.earlier(), lag.later()).stream()
                 .filter(number -> number != BUILT)
@@ -216,10 +217,10 @@ public record DateOrder(Optional<DaySet> built, Map<RecordId, DaySet> left, List
     private static String name(int number, Stretch days, List<JudgedMark> events) {
         String date = Days.span(days.first(), days.last());
         if (number == BUILT) {
-            return "the car's build (" + date + ")";
+            return say("marks.date-order.the-car-s-build", date);
         }
         Mark mark = events.get(number - 1).mark();
-        return mark.part() + " (" + stage(mark).map(stage -> stage.word() + " ").orElse("") + date + ")";
+        return mark.part() + " (" + stage(mark).map(stage -> stage.said() + " ").orElse("") + date + ")";
     }
 
     static String capital(String sentence) {

@@ -1,5 +1,7 @@
 package quarterlight.marks;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -42,9 +44,10 @@ public record MarksReport(
         List<JudgedFeature> features,
         List<Contradiction> contradictions) {
     /** Said wherever results of this kind are shown. */
-    public static final String CAUTION =
-            "A date that does not fit is a question, not proof: codes are copied, parts are renewed in service,"
-                    + " records err.";
+    public static String caution() {
+        return say("marks.marks-report.a-date-that-does-not");
+    }
+
 
     public MarksReport {
         Objects.requireNonNull(window, "window");
@@ -104,7 +107,7 @@ public record MarksReport(
                     .filter(clash -> clash.rows().contains(mark.row()))
                     .map(clash -> clash.sentence().substring(0, clash.sentence().length() - 1))
                     .collect(Collectors.joining("; "));
-            return said.isEmpty() ? mark : mark.and("but " + said);
+            return said.isEmpty() ? mark : mark.and(say("marks.marks-report.but", said));
         }
 
         private JudgedMark judged(Recorded<Mark> row) {
@@ -115,9 +118,9 @@ public record MarksReport(
             StringBuilder why = new StringBuilder(judged.why());
             matches.forEach(match -> why.append("; it ").append(match.sentence()));
             if (UnreadLetter.count(mark.text()) > UnreadLetter.count(views.text())) {
-                why.append("; what is unread here, another view shows");
+                why.append(say("marks.marks-report.what-is-unread-here-another"));
             }
-            views.odd().forEach(odd -> why.append("; another row of it reads ").append(odd));
+            views.odd().forEach(odd -> why.append(say("marks.marks-report.another-row-of-it-reads")).append(odd));
             return new JudgedMark(
                     row.id(),
                     mark,
@@ -132,7 +135,7 @@ public record MarksReport(
 
         private MarkJudgment judge(Mark mark, String text) {
             if (mark.pattern().filter(DatePattern.NONE::equals).isPresent()) {
-                return MarkJudgment.bare(Verdict.NOT_APPLICABLE, "it is a number, not a date");
+                return MarkJudgment.bare(Verdict.NOT_APPLICABLE, say("marks.marks-report.it-is-a-number-not"));
             }
             boolean asked = mark.pattern().isPresent();
             return switch (mark.kind()) {
@@ -150,7 +153,7 @@ public record MarksReport(
                     yield !asked && isNumber(mark, text)
                             ? MarkJudgment.bare(
                                     Verdict.NOT_APPLICABLE,
-                                    "it is a number of the maker's own, without a published rule")
+                                    say("marks.marks-report.it-is-a-number-of"))
                             : dates.code(mark, text);
                 }
             };
@@ -171,7 +174,7 @@ public record MarksReport(
         private List<NumberMatch> matches(Recorded<Mark> row, String text) {
             List<NumberMatch> all = new ArrayList<>();
             Mark mark = row.value();
-            mark.expected().ifPresent(expected -> all.add(NumberMatch.of(text, "what is expected", expected)));
+            mark.expected().ifPresent(expected -> all.add(NumberMatch.of(text, say("marks.marks-report.what-is-expected"), expected)));
             visit.marks().stream()
                     .filter(other -> other.value().kind() == MarkKind.VIN)
                     .findFirst()

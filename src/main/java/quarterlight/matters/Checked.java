@@ -1,5 +1,7 @@
 package quarterlight.matters;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -75,11 +77,8 @@ public record Checked(
     /** {@code Looked at 112 of 131 zones, measured 18 of 20 panels, 4 zones that carry load not checked for rust.} */
     public String sentence() {
         String panelsMeasured = panels == 0
-                ? "no panel that the gauge could read"
-                : "measured " + measured + " of " + Numerals.count(panels, "panel", "panels");
-        return "Looked at " + lookedAt + " of " + zones + " zones, " + panelsMeasured + ", "
-                + (structuralUnseen == 0
-                        ? "every zone that carries load checked for rust."
-                        : structuralUnseen + " of " + structural + " zones that carry load not checked for rust.");
+                ? say("matters.checked.no-panel-that-the-gauge")
+                : say("matters.checked.measured-of-panels", measured, panels);
+        return say("matters.checked.looked-at-of-zones", lookedAt, zones, panelsMeasured, structuralUnseen == 0 ? say("matters.checked.every-zone-that-carries-load") : say("matters.checked.of-zones-that-carry-load", structuralUnseen, structural));
     }
 }

@@ -1,5 +1,7 @@
 package quarterlight.matters;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -63,19 +65,19 @@ final class NextLooks {
         List<Matter> doubtful = ruled(MatterRule.STRUCTURE_IN_QUESTION);
         if (!doubtful.isEmpty()) {
             add(
-                    "Have a licensed person judge what carries load: ",
+                    say("matters.next-looks.have-a-licensed-person-judge"),
                     places(doubtful),
-                    "It decides whether the car can be driven, lifted and repaired.",
+                    say("matters.next-looks.it-decides-whether-the-car"),
                     zones(doubtful),
                     Severity.GRAVE,
-                    Optional.of(RepairRule.LIFT_CAUTION));
+                    Optional.of(RepairRule.liftCaution()));
         }
         List<Matter> numbers = ruled(MatterRule.IDENTITY_CONTRADICTS);
         if (!numbers.isEmpty()) {
             add(
-                    "Compare the number with the papers and the office that registers the car: ",
+                    say("matters.next-looks.compare-the-number-with-the"),
                     places(numbers),
-                    "It decides whether it is the car that is offered.",
+                    say("matters.next-looks.it-decides-whether-it-is"),
                     zones(numbers),
                     Severity.GRAVE,
                     Optional.empty());
@@ -88,18 +90,18 @@ final class NextLooks {
                 unseen.stream().filter(zone -> load(zone) == Load.MAIN).toList();
         if (!main.isEmpty()) {
             addUnseen(
-                    "what carries engine, axles, suspension or the body",
+                    say("matters.next-looks.what-carries-engine-axles"),
                     main,
-                    "A hole there would be grave.",
+                    say("matters.next-looks.a-hole-there-would-be"),
                     Severity.GRAVE);
         }
         List<Zone> shell =
                 unseen.stream().filter(zone -> load(zone) != Load.MAIN).toList();
         if (!shell.isEmpty()) {
             addUnseen(
-                    "the sheet metal that shares the load",
+                    say("matters.next-looks.the-sheet-metal-that-shares"),
                     shell,
-                    "A hole there weakens the body and needs new metal welded in.",
+                    say("matters.next-looks.a-hole-there-weakens-the"),
                     Severity.MAJOR);
         }
     }
@@ -107,12 +109,12 @@ final class NextLooks {
     /** @param what what the zones do, said so that the main parts and the sheet metal around them do not read as one entry twice */
     private void addUnseen(String what, List<Zone> zones, String why, Severity turns) {
         add(
-                "Look for rust in " + what + ", not checked so far: ",
+                say("matters.next-looks.look-for-rust-in-not", what),
                 zones.stream().map(Zone::label).toList(),
                 why,
                 zones.stream().map(Zone::id).toList(),
                 turns,
-                Optional.of(RepairRule.LIFT_CAUTION));
+                Optional.of(RepairRule.liftCaution()));
     }
 
     private Load load(Zone zone) {
@@ -124,7 +126,7 @@ final class NextLooks {
                 item -> item.group() == TrialGroup.BRAKES && item.unit().isEmpty()
                         || item.item().startsWith("Brakes")
                         || item.item().startsWith("Tracks"),
-                "Nothing is known of what stops and steers it.",
+                say("matters.next-looks.nothing-is-known-of-what"),
                 Severity.GRAVE);
     }
 
@@ -134,7 +136,7 @@ final class NextLooks {
                         || item.group() == TrialGroup.RUNNING
                                 && !item.item().startsWith("Brakes")
                                 && !item.item().startsWith("Tracks"),
-                "Nothing is known of what drives it.",
+                say("matters.next-looks.nothing-is-known-of-what-2"),
                 Severity.MAJOR);
     }
 
@@ -155,7 +157,7 @@ final class NextLooks {
                 .toList();
         if (!open.isEmpty()) {
             List<String> names = open.stream().map(TrialItem::item).toList();
-            add("Try what was not tried: ", names, why, List.of(), turns, Optional.of(TrialList.CAUTION));
+            add(say("matters.next-looks.try-what-was-not-tried"), names, why, List.of(), turns, Optional.of(TrialList.caution()));
         }
     }
 
@@ -167,9 +169,9 @@ final class NextLooks {
         List<Matter> unseen = ruled(MatterRule.FUEL_NOT_SEEN);
         if (!unseen.isEmpty()) {
             add(
-                    "Have this looked at for leaks: ",
+                    say("matters.next-looks.have-this-looked-at-for"),
                     places(unseen),
-                    "A leak there can burn the car.",
+                    say("matters.next-looks.a-leak-there-can-burn"),
                     zones(unseen),
                     Severity.GRAVE,
                     Optional.of(Safety.FUEL.caution()));
@@ -179,9 +181,9 @@ final class NextLooks {
     private void identity() {
         if (gaps.stream().anyMatch(gap -> gap.lacks() == EvidenceKind.IDENTITY_MARK)) {
             add(
-                    "Read a vehicle number or plate on the car itself.",
+                    say("matters.next-looks.read-a-vehicle-number-or"),
                     List.of(),
-                    "Nothing yet shows that it is the car that is offered.",
+                    say("matters.next-looks.nothing-yet-shows-that-it"),
                     List.of(),
                     Severity.GRAVE,
                     Optional.empty());
@@ -192,9 +194,9 @@ final class NextLooks {
         if (!ruled(MatterRule.GAUGE_FAILED).isEmpty()
                 || !ruled(MatterRule.READINGS_NOT_CHECKED).isEmpty()) {
             add(
-                    "Measure again with a gauge checked on bare metal and on shims, before and after.",
+                    say("matters.next-looks.measure-again-with-a-gauge"),
                     List.of(),
-                    "The thicknesses of this visit cannot be relied on until then.",
+                    say("matters.next-looks.the-thicknesses-of-this-visit"),
                     List.of(),
                     Severity.MAJOR,
                     Optional.empty());
@@ -206,9 +208,9 @@ final class NextLooks {
         if (!missing.unmeasured().isEmpty()) {
             List<Zone> zones = missing.unmeasured();
             add(
-                    "Measure the paint of ",
+                    say("matters.next-looks.measure-the-paint-of"),
                     zones.stream().map(Zone::label).toList(),
-                    "Filler or a repaint there is not known.",
+                    say("matters.next-looks.filler-or-a-repaint-there"),
                     zones.stream().map(Zone::id).toList(),
                     Severity.MAJOR,
                     Optional.empty());
@@ -219,10 +221,9 @@ final class NextLooks {
         List<Matter> open = ruled(MatterRule.CLAIM_OPEN);
         if (!open.isEmpty()) {
             add(
-                    "Ask for papers or proof of what was claimed and stays open ("
-                            + quarterlight.units.Numerals.count(open.size(), "claim", "claims") + ").",
+                    say("matters.next-looks.ask-for-papers-or-proof", quarterlight.units.Numerals.count(open.size(), "claim", "claims")),
                     List.of(),
-                    "A claim that does not hold changes what the car is worth.",
+                    say("matters.next-looks.a-claim-that-does-not"),
                     zones(open),
                     Severity.MAJOR,
                     Optional.empty());
@@ -255,7 +256,7 @@ final class NextLooks {
 
     private static String named(List<String> names, int most) {
         String first = names.stream().limit(most).collect(Collectors.joining("; "));
-        String more = names.size() > most ? "; and " + (names.size() - most) + " more" : "";
+        String more = names.size() > most ? say("matters.next-looks.and-more", names.size() - most) : "";
         return names.isEmpty() ? "" : first + more + ".";
     }
 }

@@ -1,5 +1,7 @@
 package quarterlight.page;
 
+import static quarterlight.language.Sentences.say;
+
 import java.text.BreakIterator;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,9 +14,15 @@ import java.util.regex.Pattern;
  */
 public final class WholeSentences {
     /** After what stands, where there is more. */
-    public static final String MORE = "More in the report.";
+    public static String more() {
+        return say("diagram.whole-sentences.more-in-the-report");
+    }
+
     /** In place of what cannot be made shorter. */
-    public static final String ALL = "Told at length in the report.";
+    public static String all() {
+        return say("diagram.whole-sentences.told-at-length-in-the");
+    }
+
 
     /** A sentence of up to so many times the letters asked for is set whole. */
     private static final double STRETCH = 1.5;
@@ -45,14 +53,14 @@ public final class WholeSentences {
         if (fits.isEmpty()) {
             fits = clauses(first, max);
         }
-        return fits.equals(bare) ? bare : fits.isEmpty() ? ALL : fits + " " + MORE;
+        return fits.equals(bare) ? bare : fits.isEmpty() ? all() : fits + " " + more();
     }
 
     /** As many names of a list as there is room for, the first at least; the others are counted. */
     public static String list(List<String> names, int max) {
         String all = String.join(CLAUSE, names);
         for (int named = names.size(); named > 1 && letters(all) > max; named--) {
-            all = String.join(CLAUSE, names.subList(0, named - 1)) + "; and " + (names.size() - named + 1) + " more";
+            all = say("diagram.whole-sentences.and-more", String.join(CLAUSE, names.subList(0, named - 1)), names.size() - named + 1);
         }
         return all;
     }

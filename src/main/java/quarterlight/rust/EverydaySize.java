@@ -1,5 +1,7 @@
 package quarterlight.rust;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.Locale;
 import java.util.Optional;
 import quarterlight.units.Area;
@@ -10,10 +12,10 @@ import quarterlight.units.Area;
  * 8,000 mm2 without the fingers (rough, from memory); sheet: US letter, 60,322 mm2.
  */
 public enum EverydaySize {
-    COIN("quarter coin", "quarter coins", 462.2),
-    CARD("bank card", "bank cards", 4620.7),
-    PALM("palm", "palms", 8000),
-    SHEET("letter sheet", "letter sheets", 60322);
+    COIN("rust.everyday-size.quarter-coin", "rust.everyday-size.quarter-coins", 462.2),
+    CARD("rust.everyday-size.bank-card", "rust.everyday-size.bank-cards", 4620.7),
+    PALM("rust.everyday-size.palm", "rust.everyday-size.palms", 8000),
+    SHEET("rust.everyday-size.letter-sheet", "rust.everyday-size.letter-sheets", 60322);
 
     private static final double WHOLE = 0.85;
     private static final int MANY = 10;
@@ -56,19 +58,18 @@ public enum EverydaySize {
         }
         double times = mm2 / thing.mm2;
         if (times < 0.1) {
-            return "less than a tenth of a " + thing.one;
+            return say("rust.everyday-size.less-than-a-tenth-of", say(thing.one));
         }
         if (times < 0.4) {
-            return "about " + (times < 0.17 ? "an eighth" : times < 0.29 ? "a quarter" : "a third") + " of a "
-                    + thing.one;
+            return say("rust.everyday-size.about-of-a", times < 0.17 ? say("rust.everyday-size.an-eighth") : times < 0.29 ? say("rust.everyday-size.a-quarter") : say("rust.everyday-size.a-third"), say(thing.one));
         }
         if (times < WHOLE) {
-            return "about " + (times < 0.6 ? "half" : "two thirds of") + " a " + thing.one;
+            return say("rust.everyday-size.about-a", times < 0.6 ? say("rust.everyday-size.half") : say("rust.everyday-size.two-thirds-of"), say(thing.one));
         }
         long count = Math.round(times);
         if (count == 1) {
-            return "about one " + thing.one;
+            return say("rust.everyday-size.about-one", say(thing.one));
         }
-        return count > MANY ? "more than " + MANY + " " + thing.more : "about " + count + " " + thing.more;
+        return count > MANY ? say("rust.everyday-size.more-than", MANY, say(thing.more)) : say("rust.everyday-size.about", count, say(thing.more));
     }
 }

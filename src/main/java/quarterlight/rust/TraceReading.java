@@ -1,5 +1,7 @@
 package quarterlight.rust;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -36,10 +38,10 @@ record TraceReading(TraceArea area, Optional<MeasuredTrace> measured) {
         Optional<Photo> photo = visit.photo(trace.photo());
         Optional<String> problem = photo.isPresent()
                 ? TraceCheck.problem(trace, photo.get().file())
-                : Optional.of("its photo is not in the visit");
+                : Optional.of(say("rust.trace-reading.its-photo-is-not-in"));
         Optional<PhotoPlane> plane = problem.isPresent() ? Optional.empty() : PhotoPlane.of(trace.scale());
         if (plane.isEmpty()) {
-            String why = "Not measured: " + problem.orElse("its scale cannot be used") + ".";
+            String why = say("rust.trace-reading.not-measured", problem.orElse(say("rust.trace-reading.its-scale-cannot-be-used")));
             return new TraceReading(
                     area(row, Optional.empty(), OptionalDouble.empty(), List.of(why)), Optional.empty());
         }
@@ -80,18 +82,15 @@ record TraceReading(TraceArea area, Optional<MeasuredTrace> measured) {
         TraceCheck.ofStatedSize(trace.scale(), lens).ifPresent(remarks::add);
         if (trace.scale() instanceof KnownLength) {
             remarks.add(
-                    "From a known length, which does not show how the panel is tilted: the stated error allows for a tilt "
-                            + "of up to 45 degrees. A card beside the patch is ten times as sure.");
+                    say("rust.trace-reading.from-a-known-length-which"));
         } else if (trace.scale() instanceof Coin coin) {
             if (reach(outline, coin.rim(), coinSizePx(coin)) > FAR) {
-                remarks.add("The outline reaches farther than three coins from the coin: one coin does not show the "
-                        + "camera's perspective there. Lay the coin nearer, or use a card.");
+                remarks.add(say("rust.trace-reading.the-outline-reaches-farther-than"));
             }
         } else if (reach(outline, ((KnownRectangle) trace.scale()).corners(), sidePx((KnownRectangle) trace.scale()))
                 > FAR) {
             remarks.add(
-                    "The outline reaches far beyond the rectangle: the bend of lens and panel is not corrected there. "
-                            + "Set a scale nearer to the patch.");
+                    say("rust.trace-reading.the-outline-reaches-far-beyond"));
         }
         if (marked.sdMm2() > WIDE * marked.mm2()) {
             remarks.add(String.format(

@@ -1,5 +1,7 @@
 package quarterlight.rust;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -171,22 +173,20 @@ final class ZoneJudgment {
     private List<String> remarks(RustPatches rust, boolean traced, OptionalDouble percent) {
         List<String> remarks = new ArrayList<>();
         if (traced && statements(Condition.NO_RUST).findAny().isPresent()) {
-            remarks.add("The zone is stated to have no rust, but rust is traced on it: the trace counts.");
+            remarks.add(say("rust.zone-judgment.the-zone-is-stated-to"));
         }
         if (traced && zoneArea.isEmpty()) {
-            remarks.add("The area of the zone is not known, so its rust has no share and no grade.");
+            remarks.add(say("rust.zone-judgment.the-area-of-the-zone"));
         }
         int unmeasured = unmeasured(RustReport::isRust);
         if (unmeasured > 0) {
-            remarks.add("Rust traces that cannot be measured, and so are not in the area: " + unmeasured + ".");
+            remarks.add(say("rust.zone-judgment.rust-traces-that-cannot-be", unmeasured));
         }
         zoneArea.filter(area -> rust.mm2() > area.mm2())
-                .ifPresent(area -> remarks.add("More rust is traced than the zone is large by the body diagram; "
-                        + "shown as 100 %. Check the zone and the scale."));
+                .ifPresent(area -> remarks.add(say("rust.zone-judgment.more-rust-is-traced-than")));
         Substrate substrate = visit.facts().car().substrateOf(zone.id());
         if (traced && substrate != Substrate.STEEL) {
-            remarks.add("The zone is set as " + substrate.word()
-                    + ", which does not rust: check the substrate or the zone.");
+            remarks.add(say("rust.zone-judgment.the-zone-is-set-as", substrate.said()));
         }
         if (traced && percent.isPresent() && zoneArea.isPresent()) {
             openGrade(rust, zoneArea.get()).ifPresent(remarks::add);

@@ -18,11 +18,10 @@ public interface Worded {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    /** How people are told of it in the language in hand; its word where there is none. Codes and files use the word. */
+    /** The word as people read it in the language in hand; files, commands and the database have {@link #word}. */
     default String said() {
-        String type = ((Enum<?>) this).getDeclaringClass().getSimpleName().replaceAll("(?<=[a-z])(?=[A-Z])", "-");
-        return Sentences.sayOr(
-                "word.of." + (type + "." + name()).toLowerCase(Locale.ROOT).replace('_', '-'), word());
+        String type = ((Enum<?>) this).getDeclaringClass().getSimpleName().toLowerCase(Locale.ROOT);
+        return Sentences.sayOr("words." + type + "." + word().replace(' ', '-'), word());
     }
 
     /** The constant whose word is {@code word} (case and outer blanks ignored), or empty. */

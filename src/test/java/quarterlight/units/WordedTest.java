@@ -86,12 +86,11 @@ class WordedTest {
     @Test
     void germanHasAWordForEach() throws IOException {
         String german = Files.readString(Path.of(System.getProperty("quarterlight.basedir", "."))
-                .resolve("src/main/resources/quarterlight/language/word_de.properties"));
+                .resolve("src/main/resources/quarterlight/language/words_de.properties"));
         constants().forEach(one -> {
             String type = ((Enum<?>) one).getDeclaringClass().getSimpleName();
-            String key = "word.of." + type.replaceAll("(?<=[a-z])(?=[A-Z])", "-") + "."
-                    + one.name().replace('_', '-');
-            assertThat(german).contains(key.toLowerCase(Locale.ROOT) + "=");
+            String key = "words." + type.toLowerCase(Locale.ROOT) + "." + one.word().replace(' ', '-');
+            assertThat(german).contains(key + "=");
         });
     }
 

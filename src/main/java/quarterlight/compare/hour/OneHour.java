@@ -1,5 +1,7 @@
 package quarterlight.compare.hour;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -54,14 +56,14 @@ public final class OneHour {
         List<HourLook> looks = new ArrayList<>();
         own.stream().filter(CarBrief.Look::grave).map(OneHour::own).forEach(looks::add);
         List<MatterRow> open = table.heavy().stream().filter(this::isOpenHere).toList();
-        open(open.stream().filter(row -> row.subject().topic() == Topic.RUST).toList(), "Look for rust: ", looks);
-        open(open.stream().filter(row -> row.subject().topic() == Topic.TRIAL).toList(), "Try: ", looks);
+        open(open.stream().filter(row -> row.subject().topic() == Topic.RUST).toList(), say("compare.one-hour.look-for-rust"), looks);
+        open(open.stream().filter(row -> row.subject().topic() == Topic.TRIAL).toList(), say("compare.one-hour.try"), looks);
         open(
                 open.stream()
                         .filter(row -> !Set.of(Topic.RUST, Topic.TRIAL, Topic.FINISH, Topic.GAUGE)
                                 .contains(row.subject().topic()))
                         .toList(),
-                "Look at: ",
+                say("compare.one-hour.look-at"),
                 looks);
         measure(open).ifPresent(looks::add);
         own.stream().filter(look -> !look.grave()).map(OneHour::own).forEach(looks::add);
@@ -83,18 +85,18 @@ public final class OneHour {
             return;
         }
         List<String> names = rows.stream().map(this::name).distinct().toList();
-        String more = names.size() > NAMED ? "; and " + (names.size() - NAMED) + " more" : "";
+        String more = names.size() > NAMED ? say("compare.one-hour.and-more", names.size() - NAMED) : "";
         MatterRow first = rows.get(0);
-        String others = first.cells().size() > 2 ? "another car" : "the other car";
+        String others = first.cells().size() > 2 ? say("compare.one-hour.another-car") : say("compare.one-hour.the-other-car");
         Severity severity = first.severity();
         looks.add(new HourLook(
                 todo + names.stream().limit(NAMED).collect(Collectors.joining("; ")) + more + ".",
-                "On " + others + " (" + foundOn(first) + ") it is " + severity.word() + ": " + found(first),
+                say("compare.one-hour.on-it-is", others, foundOn(first), severity.said(), found(first)),
                 caution(first)));
     }
 
     private static Optional<String> caution(MatterRow row) {
-        return row.subject().topic() == Topic.RUST ? Optional.of(RepairRule.LIFT_CAUTION) : Optional.empty();
+        return row.subject().topic() == Topic.RUST ? Optional.of(RepairRule.liftCaution()) : Optional.empty();
     }
 
     private String name(MatterRow row) {
@@ -145,9 +147,8 @@ public final class OneHour {
     private static HourLook measured(Findings findings, NextMeasurement next) {
         String label = findings.catalog().get(next.zone()).label();
         return new HourLook(
-                "Measure " + Numerals.count(next.spots(), "spot", "spots") + " on: " + label + ".",
-                next.about() + " Of all panels the finish model expects most of this one; it decides between "
-                        + next.settles().toLowerCase(Locale.ROOT) + ".",
+                say("compare.one-hour.measure-spots-on", next.spots(), label),
+                say("compare.one-hour.of-all-panels-the-finish", next.about(), next.settles().toLowerCase(Locale.ROOT)),
                 Optional.empty());
     }
 }

@@ -1,5 +1,7 @@
 package quarterlight.compare.matter;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -46,7 +48,7 @@ final class CarAnswers {
         if (subject.places().isEmpty()) {
             return MatterCell.of(
                     CellClass.CLEAN,
-                    "Every one of its zones of this kind was looked at; what was found stands in rows of its own.");
+                    say("compare.car-answers.every-one-of-its-zones"));
         }
         List<Zone> here = here(subject);
         if (here.isEmpty()) {
@@ -89,19 +91,19 @@ final class CarAnswers {
         long looked = parts.stream()
                 .filter(part -> !part.cell().is(CellClass.NOT_LOOKED_AT))
                 .count();
-        String of = " of " + panels.size() + " outer panels";
+        String of = say("compare.car-answers.of-outer-panels", panels.size());
         if (looked == 0) {
-            return MatterCell.of(CellClass.NOT_LOOKED_AT, "Not measured: none" + of + ".");
+            return MatterCell.of(CellClass.NOT_LOOKED_AT, say("compare.car-answers.not-measured-none", of));
         }
         List<Part> found =
                 parts.stream().filter(part -> part.cell().is(CellClass.FOUND)).toList();
         if (found.isEmpty()) {
             return MatterCell.of(
-                    CellClass.CLEAN, "As first finished: all " + looked + " that were measured" + of + ".");
+                    CellClass.CLEAN, say("compare.car-answers.as-first-finished-all-that", looked, of));
         }
         return new MatterCell(
                 CellClass.FOUND,
-                found.size() + " of " + looked + " measured, " + of.strip() + ": " + names(found) + ".",
+                say("compare.car-answers.of-measured", found.size(), looked, of.strip(), names(found)),
                 found.get(0).cell().photo(),
                 Optional.empty());
     }
@@ -109,7 +111,7 @@ final class CarAnswers {
     private MatterCell there(Subject subject) {
         List<Zone> here = here(subject);
         if (here.isEmpty()) {
-            return MatterCell.of(CellClass.NOT_ON_THIS_CAR, "This car has no " + nouns(subject.places()) + ".");
+            return MatterCell.of(CellClass.NOT_ON_THIS_CAR, say("compare.car-answers.this-car-has-no", nouns(subject.places())));
         }
         return together(parts(here, subject.topic(), subject.about()));
     }
@@ -147,7 +149,7 @@ final class CarAnswers {
         } else if (these.size() <= NAMED) {
             these.forEach(part -> texts.add(part.said(all.size() == 1)));
         } else {
-            texts.add(these.size() + " of " + all.size() + ": " + names(these) + ".");
+            texts.add(say("compare.car-answers.of", these.size(), all.size(), names(these)));
         }
         return new MatterCell(
                 kind,
@@ -159,7 +161,7 @@ final class CarAnswers {
     private static String names(List<Part> parts) {
         String names =
                 parts.stream().limit(NAMED).map(part -> part.zone().label()).collect(Collectors.joining("; "));
-        return parts.size() > NAMED ? names + "; and " + (parts.size() - NAMED) + " more" : names;
+        return parts.size() > NAMED ? say("compare.car-answers.and-more", names, parts.size() - NAMED) : names;
     }
 
     private static String nouns(List<Place> places) {
@@ -167,6 +169,6 @@ final class CarAnswers {
                 .limit(NAMED)
                 .map(place -> place.label().substring(0, 1).toLowerCase(Locale.ROOT)
                         + place.label().substring(1))
-                .collect(Collectors.joining(" or "));
+                .collect(Collectors.joining(say("compare.car-answers.or")));
     }
 }

@@ -1,5 +1,7 @@
 package quarterlight.compare.matter;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -21,7 +23,7 @@ public final class FoundMatters {
     private static final Set<MatterRule> NOT_ESTABLISHED =
             EnumSet.of(MatterRule.CLAIM_OPEN, MatterRule.READINGS_NOT_CHECKED);
 
-    private static final String NOT_LOOKED_AT = "Not looked at: ";
+    private static final String NOT_LOOKED_AT = "compare.found-matters.not-looked-at";
 
     /** So many characters a cell of the table has room for before it crowds out others. */
     private static final int MAX_TEXT = 260;
@@ -61,7 +63,7 @@ public final class FoundMatters {
     private static String text(Matter matter) {
         String sentence = matter.sentence();
         if (matter.kind() == FindingKind.NOT_LOOKED_AT) {
-            return sentence.startsWith(NOT_LOOKED_AT) ? sentence.substring(NOT_LOOKED_AT.length()) : sentence;
+            return sentence.startsWith(say(NOT_LOOKED_AT)) ? sentence.substring(say(NOT_LOOKED_AT).length()) : sentence;
         }
         String core = sentence.replaceAll("\\.$", "");
         return matter.further().stream()
@@ -141,10 +143,10 @@ public final class FoundMatters {
         List<String> said = new ArrayList<>();
         missing.stated().stream().limit(MAX_UNSEEN).forEach(said::add);
         if (missing.stated().size() > MAX_UNSEEN) {
-            said.add("And " + (missing.stated().size() - MAX_UNSEEN) + " more.");
+            said.add(say("compare.found-matters.and-more", missing.stated().size() - MAX_UNSEEN));
         }
         if (!missing.untried().isEmpty()) {
-            said.add("Not tried: " + String.join("; ", missing.untried()) + ".");
+            said.add(say("compare.found-matters.not-tried", String.join("; ", missing.untried())));
         }
         return said;
     }

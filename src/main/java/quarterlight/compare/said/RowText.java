@@ -45,13 +45,13 @@ public record RowText(
                 : Optional.empty();
         return new RowText(
                 row,
-                row.severity().word(),
+                row.severity().said(),
                 row.place(),
                 capital(row.contrast()),
                 why,
                 row.cells().stream()
                         .map(cell ->
-                                new CellText(cell.kind(), capital(cell.kind().word()), cell.text(), cell.photo()))
+                                new CellText(cell.kind(), capital(cell.kind().said()), cell.text(), cell.photo()))
                         .toList());
     }
 

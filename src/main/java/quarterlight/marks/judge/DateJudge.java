@@ -1,5 +1,7 @@
 package quarterlight.marks.judge;
 
+import static quarterlight.language.Sentences.say;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -49,14 +51,13 @@ public final class DateJudge {
     public MarkJudgment code(Mark mark, String text) {
         if (UnreadLetter.count(text) > DatePatterns.MAX_UNREAD) {
             return MarkJudgment.bare(
-                    Verdict.CANNOT_TELL, UnreadLetter.count(text) + " letters are unread: it could be nearly any date");
+                    Verdict.CANNOT_TELL, say("marks.date-judge.letters-are-unread-it-could", UnreadLetter.count(text)));
         }
         Optional<DatePatterns> asked = asked(mark);
         if (asked.isEmpty()) {
             return MarkJudgment.bare(
                     Verdict.CANNOT_TELL,
-                    "no date pattern is called '" + mark.pattern().orElseThrow()
-                            + "': name one that is listed, or write its form with braces");
+                    say("marks.date-judge.no-date-pattern-is-called", mark.pattern().orElseThrow()));
         }
         List<Completion> completions = asked.get().read(text);
         if (!completions.isEmpty()) {
@@ -68,8 +69,7 @@ public final class DateJudge {
             return days.isEmpty()
                     ? MarkJudgment.bare(
                             Verdict.MALFORMED,
-                            text + " does not suit the pattern "
-                                    + mark.pattern().get())
+                            say("marks.date-judge.does-not-suit-the-pattern", text, mark.pattern().get()))
                     : withoutYear(mark, text, days);
         }
         return otherwise(mark, text);
@@ -78,12 +78,12 @@ public final class DateJudge {
     /** Says beside a date that fits how often the same text would fit by chance. */
     private MarkJudgment withCoincidence(Mark mark, MarkJudgment judged, List<Completion> completions) {
         long ofHundred = Math.round(100 * rule(mark).coincidence(distinct(completions)));
-        String said = ofHundred < 1 ? "under 1 of 100 cars" : ofHundred + " of 100 cars";
+        String said = ofHundred < 1 ? say("marks.date-judge.under-1-of-100-cars") : say("marks.date-judge.of-100-cars", ofHundred);
         return new MarkJudgment(
                 judged.verdict(),
                 judged.why(),
                 judged.candidates(),
-                List.of("By chance alone this text would fit " + said + " built within 20 years of this one"));
+                List.of(say("marks.date-judge.by-chance-alone-this-text", said)));
     }
 
     /** A text that no pattern of a year reads as a whole: a stamp's month and day, a date among words, or none. */
@@ -98,11 +98,10 @@ public final class DateJudge {
             return amidWords(mark, amid.get());
         }
         return NUMBERED.contains(mark.kind())
-                ? MarkJudgment.bare(Verdict.NOT_APPLICABLE, "it is a number and bears no date")
+                ? MarkJudgment.bare(Verdict.NOT_APPLICABLE, say("marks.date-judge.it-is-a-number-and"))
                 : MarkJudgment.bare(
                         Verdict.MALFORMED,
-                        text + " suits no date pattern; if it is no date, the pattern '" + DatePattern.NONE
-                                + "' says so");
+                        say("marks.date-judge.suits-no-date-pattern-if", text, DatePattern.NONE));
     }
 
     /** A day without a year: of all years, those within one of the build count. */
@@ -110,25 +109,22 @@ public final class DateJudge {
         if (window.isEmpty()) {
             return MarkJudgment.bare(
                     Verdict.CANNOT_TELL,
-                    text
-                            + " says a month and a day without a year, and neither a build date nor a model year of"
-                            + " the car is given to resolve it by");
+                    say("marks.date-judge.says-a-month-and-a", text));
         }
         WindowRule rule = rule(mark);
         List<Completion> near = kept(days, date -> rule.distanceDays(date) <= DAYS_OF_YEAR);
         return judge(
                 mark,
                 near,
-                List.of("It bears no year: of all years, the one that suits the build date is taken, so that it fits"
-                        + " proves little"));
+                List.of(say("marks.date-judge.it-bears-no-year-of")));
     }
 
     private MarkJudgment amidWords(Mark mark, DateAmidWords amid) {
-        MarkJudgment judged = judge(mark, amid.completions(), List.of("Beside the date stands: " + amid.words()));
-        String why = "read from '" + amid.text() + "': " + judged.why();
+        MarkJudgment judged = judge(mark, amid.completions(), List.of(say("marks.date-judge.beside-the-date-stands", amid.words())));
+        String why = say("marks.date-judge.read-from", amid.text(), judged.why());
         return judged.because(
                 amid.isRework() && judged.verdict() == Verdict.TOO_LATE
-                        ? why + "; it says when the part was reworked, not when it was made"
+                        ? say("marks.date-judge.it-says-when-the-part", why)
                         : why);
     }
 
@@ -141,7 +137,7 @@ public final class DateJudge {
         return completions.isEmpty()
                 ? MarkJudgment.bare(
                         Verdict.MALFORMED,
-                        text + ": the two numbers of a label are month and year, and there is no such month")
+                        say("marks.date-judge.the-two-numbers-of-a", text))
                 : judge(mark, completions, List.of());
     }
 
@@ -181,35 +177,32 @@ public final class DateJudge {
         if (completions.isEmpty()) {
             return MarkJudgment.bare(
                     Verdict.MALFORMED,
-                    "it does not end in the three or four digits of a week that there is (49 CFR 574.5); the whole"
-                            + " number may stand on the other side of the tire only");
+                    say("marks.date-judge.it-does-not-end-in"));
         }
         if (visitDay.isPresent()) {
             List<Completion> past = kept(completions, week -> !week.from().isAfter(visitDay.get()));
             if (past.isEmpty()) {
                 return MarkJudgment.bare(
                         Verdict.MALFORMED,
-                        "it says the week of "
-                                + Days.day(
-                                        completions.get(0).candidates().get(0).from())
-                                + ", which lies after the visit: read it again");
+                        say("marks.date-judge.it-says-the-week-of", Days.day(
+                                        completions.get(0).candidates().get(0).from())));
             }
             completions = past;
         }
         boolean oldForm = completions.get(0).text().length() == 3;
         List<String> decoded = oldForm
-                ? List.of("Three digits: made before 2000, the decade is open (49 CFR 574.5)")
-                : List.of("Four digits: week and year of making (49 CFR 574.5)");
+                ? List.of(say("marks.date-judge.three-digits-made-before-2000"))
+                : List.of(say("marks.date-judge.four-digits-week-and-year"));
         MarkJudgment judged = judge(mark, completions, decoded);
         return judged.verdict() == Verdict.TOO_LATE
-                ? judged.because(judged.why() + ": it was renewed in service, as tires are")
+                ? judged.because(say("marks.date-judge.it-was-renewed-in-service", judged.why()))
                 : judged;
     }
 
     public MarkJudgment glass(String text) {
         return new MarkJudgment(
                 Verdict.CANNOT_TELL,
-                "no published rule reads a date from the mark of a pane; it is kept as read",
+                say("marks.date-judge.no-published-rule-reads-a"),
                 List.of(),
                 GlassMark.read(text));
     }
@@ -246,9 +239,7 @@ public final class DateJudge {
         List<DateCandidate> ranked = new WindowRule(built, 0, 0).ranked(distinct(since));
         DateCandidate nearest = ranked.get(0);
         Verdict verdict = nearest.meets(built.first(), built.last()) ? Verdict.FITS : Verdict.TOO_LATE;
-        String why = DateText.of(nearest)
-                + (ranked.size() > 1 ? ", the nearest of " + ranked.size() + " dates since the build" : "")
-                + ": the part is noted as replaced, so it is read as a date since the build";
+        String why = say("marks.date-judge.the-part-is-noted-as", DateText.of(nearest), ranked.size() > 1 ? say("marks.date-judge.the-nearest-of-dates-since", ranked.size()) : "");
         return Optional.of(new MarkJudgment(verdict, why, ranked, decoded));
     }
 
@@ -257,7 +248,7 @@ public final class DateJudge {
         List<DateCandidate> all = distinct(completions);
         if (asked.isEmpty()) {
             return new MarkJudgment(
-                    Verdict.CANNOT_TELL, "neither a build date nor a model year of the car is given", all, decoded);
+                    Verdict.CANNOT_TELL, say("marks.date-judge.neither-a-build-date-nor"), all, decoded);
         }
         WindowRule rule = asked.get();
         List<DateCandidate> ranked = rule.ranked(all);
@@ -265,8 +256,7 @@ public final class DateJudge {
         if (verdicts.size() > 1) {
             return new MarkJudgment(
                     Verdict.CANNOT_TELL,
-                    "the unread letters leave it open: by what they are it is "
-                            + verdicts.stream().sorted().map(Verdict::word).collect(Collectors.joining(" or ")),
+                    say("marks.date-judge.the-unread-letters-leave-it", verdicts.stream().sorted().map(Verdict::word).collect(Collectors.joining(say("marks.date-judge.or")))),
                     ranked,
                     decoded);
         }
@@ -277,7 +267,7 @@ public final class DateJudge {
         DateCandidate best = ranked.get(0);
         return rule.fits(best) || ranked.size() == 1
                 ? rule.sentence(best)
-                : "even the nearest reading, " + rule.sentence(best).replaceFirst(" lies ", ", lies ");
+                : say("marks.date-judge.even-the-nearest-reading", rule.sentence(best).replaceFirst(" lies ", ", lies "));
     }
 
     private static List<DateCandidate> distinct(List<Completion> completions) {

@@ -1,5 +1,7 @@
 package quarterlight.marks.judge;
 
+import static quarterlight.language.Sentences.say;
+
 import quarterlight.marks.code.DateCandidate;
 import quarterlight.units.Days;
 import quarterlight.units.Numerals;
@@ -24,10 +26,10 @@ public final class DateText {
     /** A number of days in the unit that reads best: days up to 90, months up to three years, then years. */
     public static String span(long days) {
         if (days <= MAX_SAID_IN_DAYS) {
-            return Numerals.count(days, "day", "days");
+            return say("marks.date-text.days", days);
         }
         return days <= MAX_SAID_IN_MONTHS
-                ? Math.round(days / DAYS_OF_MONTH) + " months"
-                : Math.round(days / DAYS_OF_YEAR) + " years";
+                ? say("marks.date-text.months", Math.round(days / DAYS_OF_MONTH))
+                : say("marks.date-text.years", Math.round(days / DAYS_OF_YEAR));
     }
 }

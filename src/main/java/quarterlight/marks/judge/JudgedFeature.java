@@ -1,5 +1,7 @@
 package quarterlight.marks.judge;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -29,11 +31,11 @@ public record JudgedFeature(Feature feature, FeatureVerdict verdict, String why,
         String range = Days.span(feature.from().first(), feature.to().last());
         if (window.isEmpty() || feature.fitted().isEmpty()) {
             String lacks = window.isEmpty()
-                    ? "neither a build date nor a model year of the car is given"
-                    : "it was not looked for";
+                    ? say("marks.judged-feature.neither-a-build-date-nor")
+                    : say("marks.judged-feature.it-was-not-looked-for");
             return new JudgedFeature(feature, FeatureVerdict.CANNOT_TELL, said(range, lacks), List.of());
         }
-        String build = "the car was built " + DateText.of(window.get());
+        String build = say("marks.judged-feature.the-car-was-built", DateText.of(window.get()));
         boolean fitted = feature.fitted().get();
         if (!reaches(feature, window.get())) {
             if (!fitted) {
@@ -54,7 +56,7 @@ public record JudgedFeature(Feature feature, FeatureVerdict verdict, String why,
         return new JudgedFeature(
                 feature,
                 whole ? FeatureVerdict.MISSING : FeatureVerdict.CANNOT_TELL,
-                said(range, whole ? build : build + ", which is partly outside"),
+                said(range, whole ? build : say("marks.judged-feature.which-is-partly-outside", build)),
                 List.of());
     }
 
@@ -64,6 +66,6 @@ public record JudgedFeature(Feature feature, FeatureVerdict verdict, String why,
     }
 
     private static String said(String range, String rest) {
-        return "It belongs to cars built " + range + "; " + rest + ".";
+        return say("marks.judged-feature.it-belongs-to-cars-built", range, rest);
     }
 }

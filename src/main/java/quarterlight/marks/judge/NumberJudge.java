@@ -1,5 +1,7 @@
 package quarterlight.marks.judge;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -34,15 +36,12 @@ public final class NumberJudge {
         if (isBeforeRule()) {
             return MarkJudgment.bare(
                     Verdict.NOT_APPLICABLE,
-                    "before model year " + VehicleNumber.FIRST_MODEL_YEAR
-                            + " makers numbered each in their own way, without a check digit (49 CFR 565)");
+                    say("marks.number-judge.before-model-year-makers-numbered", VehicleNumber.FIRST_MODEL_YEAR));
         }
         if (plain.length() != VehicleNumber.LENGTH) {
             return MarkJudgment.bare(
                     isSinceRule() ? Verdict.MALFORMED : Verdict.CANNOT_TELL,
-                    "it has " + plain.length() + " characters; since model year " + VehicleNumber.FIRST_MODEL_YEAR
-                            + " there are " + VehicleNumber.LENGTH + " (49 CFR 565)"
-                            + (isSinceRule() ? "" : ", and the model year is not given"));
+                    say("marks.number-judge.it-has-characters-since-model", plain.length(), VehicleNumber.FIRST_MODEL_YEAR, VehicleNumber.LENGTH, isSinceRule() ? "" : say("marks.number-judge.and-the-model-year-is")));
         }
         Optional<String> foreign = foreign(plain);
         if (foreign.isPresent()) {
@@ -71,12 +70,10 @@ public final class NumberJudge {
         char check = plain.charAt(8);
         boolean inRegion = (first >= '1' && first <= '5') || first == 'L' || first == UnreadLetter.LETTER;
         if (!inRegion) {
-            return Optional.of("it begins with " + first
-                    + ": the check digit and the model year letter are compulsory in North America and China only");
+            return Optional.of(say("marks.number-judge.it-begins-with-the-check", first));
         }
         if (Character.isLetter(check) && check != 'X') {
-            return Optional.of("place 9 holds " + check
-                    + ", so it holds no check digit: the number was not made for North America or China");
+            return Optional.of(say("marks.number-judge.place-9-holds-so-it", check));
         }
         return Optional.empty();
     }
@@ -85,32 +82,31 @@ public final class NumberJudge {
         Optional<VehicleNumber> number = VehicleNumber.of(plain);
         if (number.isEmpty()) {
             return MarkJudgment.bare(
-                    Verdict.MALFORMED, "it holds a character that no such number has (I, O, Q or a sign; 49 CFR 565)");
+                    Verdict.MALFORMED, say("marks.number-judge.it-holds-a-character-that"));
         }
         if (!number.get().checks()) {
             return MarkJudgment.bare(
                     Verdict.MALFORMED,
-                    "place 9 holds " + number.get().check() + ", and the check digit of the rest is "
-                            + number.get().expectedCheck() + " (49 CFR 565)");
+                    say("marks.number-judge.place-9-holds-and-the", number.get().check(), number.get().expectedCheck()));
         }
         List<DateCandidate> years = number.get().modelYears();
         if (years.isEmpty()) {
             return MarkJudgment.bare(
                     Verdict.MALFORMED,
-                    "place 10 holds " + number.get().yearLetter() + ", which stands for no model year (49 CFR 565)");
+                    say("marks.number-judge.place-10-holds-which-stands", number.get().yearLetter()));
         }
         MarkJudgment judged = dates.modelYear(List.of(new Completion(plain, years)));
         int year = years.get(0).to().getYear();
         return new MarkJudgment(
                 judged.verdict(),
-                "the check digit holds and place 10 says model year " + year + said(year) + ": " + judged.why(),
+                say("marks.number-judge.the-check-digit-holds-and", year, said(year), judged.why()),
                 judged.candidates(),
                 List.of());
     }
 
     private String said(int year) {
         return modelYear.isPresent() && modelYear.getAsInt() != year
-                ? ", not " + modelYear.getAsInt() + " as claimed"
+                ? say("marks.number-judge.not-as-claimed", modelYear.getAsInt())
                 : "";
     }
 
@@ -127,7 +123,7 @@ public final class NumberJudge {
         int unread = UnreadLetter.count(plain);
         if (unread > MAX_UNREAD) {
             return MarkJudgment.bare(
-                    Verdict.CANNOT_TELL, unread + " characters are unread: the check digit proves nothing");
+                    Verdict.CANNOT_TELL, say("marks.number-judge.characters-are-unread-the-check", unread));
         }
         List<VehicleNumber> possible = VehicleNumber.completions(plain);
         List<Completion> completions = possible.stream()
@@ -136,14 +132,14 @@ public final class NumberJudge {
                 .toList();
         if (completions.isEmpty()) {
             return MarkJudgment.bare(
-                    Verdict.MALFORMED, "whatever the unread character is, the check digit does not hold (49 CFR 565)");
+                    Verdict.MALFORMED, say("marks.number-judge.whatever-the-unread-character-is"));
         }
         MarkJudgment judged = dates.modelYear(completions);
         boolean open = judged.verdict() == Verdict.FITS || judged.verdict() == Verdict.CANNOT_TELL;
         String letters = unread == 1 ? letters(plain, possible) : "";
         return new MarkJudgment(
                 open ? Verdict.CANNOT_TELL : judged.verdict(),
-                (open ? "an unread character leaves the check digit untested" + letters + "; " : "") + judged.why(),
+                (open ? say("marks.number-judge.an-unread-character-leaves-the", letters) : "") + judged.why(),
                 judged.candidates(),
                 List.of());
     }
@@ -153,8 +149,7 @@ public final class NumberJudge {
         Set<String> letters = new LinkedHashSet<>();
         possible.forEach(number -> letters.add(number.text().substring(at, at + 1)));
         return letters.size() <= MAX_NAMED
-                ? " (it holds for " + letters.stream().sorted().collect(Collectors.joining(", ")) + " at place "
-                        + (at + 1) + ")"
+                ? say("marks.number-judge.it-holds-for-at-place", letters.stream().sorted().collect(Collectors.joining(", ")), at + 1)
                 : "";
     }
 }

@@ -1,5 +1,7 @@
 package quarterlight.marks.judge;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -64,17 +66,16 @@ public record NumberMatch(String read, String against, String expected, List<Int
     /** What it says, without a full stop. */
     public String sentence() {
         return switch (state()) {
-            case AGREES -> "agrees with " + against + " letter by letter";
+            case AGREES -> say("marks.number-match.agrees-with-letter-by-letter", against);
             case OPEN ->
-                "agrees with " + against + " as far as it was read, " + places(unread)
-                        + " unread: the match stays open";
+                say("marks.number-match.agrees-with-as-far-as", against, places(unread));
             case DIFFERS ->
-                "differs from " + against + " at " + places(differing) + ": read " + read + ", not " + expected;
+                say("marks.number-match.differs-from-at-read-not", against, places(differing), read, expected);
         };
     }
 
     private static String places(List<Integer> places) {
-        return (places.size() == 1 ? "place " : "places ")
+        return (places.size() == 1 ? say("marks.number-match.place") : say("marks.number-match.places"))
                 + places.stream().map(String::valueOf).collect(Collectors.joining(", "));
     }
 }

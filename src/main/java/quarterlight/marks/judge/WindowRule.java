@@ -1,5 +1,7 @@
 package quarterlight.marks.judge;
 
+import static quarterlight.language.Sentences.say;
+
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -67,16 +69,15 @@ record WindowRule(BuildWindow window, int beforeDays, int afterDays) {
         String said = DateText.of(date);
         long days = distanceDays(date);
         if (days == 0) {
-            return said + " lies in the build window (" + DateText.of(window) + ")";
+            return say("marks.window-rule.lies-in-the-build-window", said, DateText.of(window));
         }
         boolean before = date.to().isBefore(window.first());
-        String place = said + " lies " + DateText.span(days) + (before ? " before" : " after") + " the build window ("
-                + DateText.of(window) + ")";
+        String place = say("marks.window-rule.lies-the-build-window", said, DateText.span(days), before ? say("marks.window-rule.before") : say("marks.window-rule.after"), DateText.of(window));
         int usual = before ? beforeDays : afterDays;
         if (fits(date)) {
-            return place + ", within the usual " + usual + " days";
+            return say("marks.window-rule.within-the-usual-days", place, usual);
         }
-        return usual > 0 ? place + ", more than the usual " + usual + " days" : place;
+        return usual > 0 ? say("marks.window-rule.more-than-the-usual-days", place, usual) : place;
     }
 
     /**

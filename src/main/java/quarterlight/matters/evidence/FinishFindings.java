@@ -1,5 +1,7 @@
 package quarterlight.matters.evidence;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import quarterlight.findings.Findings;
@@ -28,9 +30,9 @@ final class FinishFindings {
                 continue;
             }
             if (zone.repairScore() >= Findings.LIKELY_SCORE) {
-                found.add(finding(zone, MatterRule.FILLER_LIKELY, "Likely repaired with body filler."));
+                found.add(finding(zone, MatterRule.FILLER_LIKELY, say("matters.finish-findings.likely-repaired-with-body-filler")));
             } else if (isRefinished(zone)) {
-                found.add(finding(zone, MatterRule.REFINISHED, "Likely refinished."));
+                found.add(finding(zone, MatterRule.REFINISHED, say("matters.finish-findings.likely-refinished")));
             }
         }
         return found;
@@ -44,8 +46,7 @@ final class FinishFindings {
     }
 
     private Finding finding(ZoneHistory zone, MatterRule rule, String sentence) {
-        String figures = "refinish likelihood " + ZoneHistory.shown(zone.refinishScore()) + " (band " + zone.shownBand()
-                + "), repair likelihood " + ZoneHistory.shown(zone.repairScore()) + ", of 100";
+        String figures = say("matters.finish-findings.refinish-likelihood-band-repair", ZoneHistory.shown(zone.refinishScore()), zone.shownBand(), ZoneHistory.shown(zone.repairScore()));
         return new Finding(
                 "finish:" + zone.zone().value(),
                 rule,

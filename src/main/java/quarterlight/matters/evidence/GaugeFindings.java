@@ -1,8 +1,10 @@
 package quarterlight.matters.evidence;
 
+import static quarterlight.language.Sentences.figure;
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import quarterlight.findings.Findings;
 import quarterlight.matters.rule.EvidenceRow;
@@ -31,13 +33,13 @@ final class GaugeFindings {
         if (!failed.isEmpty()) {
             return List.of(finding(
                     MatterRule.GAUGE_FAILED,
-                    "The gauge check failed: every thickness of this visit is suspect.",
+                    say("matters.gauge-findings.the-gauge-check-failed-every"),
                     failed));
         }
         return switch (quality.summary()) {
-            case NOT_CHECKED -> List.of(unchecked("The gauge was not checked on bare metal or shims."));
+            case NOT_CHECKED -> List.of(unchecked(say("matters.gauge-findings.the-gauge-was-not-checked")));
             case CANNOT_TELL ->
-                List.of(unchecked("The gauge was checked, but with no tolerance stated for all checks."));
+                List.of(unchecked(say("matters.gauge-findings.the-gauge-was-checked-but")));
             case PASSED, FAILED -> List.of();
         };
     }
@@ -51,7 +53,7 @@ final class GaugeFindings {
                 "gauge:check",
                 rule,
                 List.of(),
-                "The gauge",
+                say("matters.gauge-findings.the-gauge"),
                 rule.severity().orElseThrow(),
                 Optional.empty(),
                 sentence,
@@ -70,11 +72,10 @@ final class GaugeFindings {
             if (drift.isBeyond()) {
                 rows.add(EvidenceRow.workedOut(
                         TABLE,
-                        String.format(
-                                Locale.ROOT,
-                                "Between before and after it moved by %s%.0f\u2009\u00b5m on %s.",
+                        say(
+                                "matters.gauge-findings.between-before-and-after",
                                 drift.driftUm() < 0 ? "\u2212" : "",
-                                Math.abs(drift.driftUm()),
+                                figure("%.0f", Math.abs(drift.driftUm())),
                                 surface(drift.on()))));
             }
         }
@@ -82,10 +83,9 @@ final class GaugeFindings {
     }
 
     private static String sentence(GaugeVerdict verdict) {
-        return String.format(
-                Locale.ROOT,
-                "%s the readings, on %s: nominal %s\u2009%s, shown %s\u2009%s, beyond the tolerance.",
-                ZoneLookup.sentence(verdict.check().when().word()).replace(".", ""),
+        return say(
+                "matters.gauge-findings.the-readings-on-nominal-shown",
+                ZoneLookup.sentence(verdict.check().when().said()).replace(".", ""),
                 surface(verdict.check().on()),
                 verdict.check().nominal().typed().toPlainString(),
                 verdict.check().nominal().unit().word(),
@@ -94,6 +94,6 @@ final class GaugeFindings {
     }
 
     private static String surface(GaugeSurface on) {
-        return on == GaugeSurface.BARE ? "bare metal" : "a shim";
+        return on == GaugeSurface.BARE ? say("matters.gauge-findings.bare-metal") : say("matters.gauge-findings.a-shim");
     }
 }

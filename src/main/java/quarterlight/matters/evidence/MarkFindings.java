@@ -1,5 +1,7 @@
 package quarterlight.matters.evidence;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -94,7 +96,7 @@ final class MarkFindings {
                         .zone()
                         .filter(zone -> DRIVE_TRAIN.contains(zone.value()))
                         .isPresent()
-                || Stream.of(" engine ", " block ", " transmission ", " gearbox ", " axle ")
+                || Stream.of(say(" engine "), say(" block "), say(" transmission "), say(" gearbox "), say(" axle "))
                         .anyMatch(part::contains);
     }
 

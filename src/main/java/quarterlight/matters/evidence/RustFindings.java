@@ -1,5 +1,7 @@
 package quarterlight.matters.evidence;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -42,16 +44,16 @@ final class RustFindings {
     private void measured(ZoneRust zone, List<Finding> found) {
         zone.need().ifPresent(need -> {
             String reasons = reasons(zone.advice());
-            String what = need == RepairNeed.STRUCTURAL ? "Structure in question" : "Repair need " + need.word();
+            String what = need == RepairNeed.STRUCTURAL ? say("matters.rust-findings.structure-in-question") : say("matters.rust-findings.repair-need", need.said());
             String sentence = what + (reasons.isEmpty() ? "" : ": " + reasons) + ".";
-            add(zone, need, sentence, "Measured on photos: " + sentence, outlined(zone), found);
+            add(zone, need, sentence, say("matters.rust-findings.measured-on-photos", sentence), outlined(zone), found);
         });
     }
 
     private void byEye(ZoneRust zone, RustByEye seen, RepairNeed need, List<Finding> found) {
         String sentence = (need == RepairNeed.STRUCTURAL
-                        ? "Structure in question by eye, not measured: "
-                        : "Repair need by eye, not measured, " + need.word() + ": ")
+                        ? say("matters.rust-findings.structure-in-question-by-eye")
+                        : say("matters.rust-findings.repair-need-by-eye-not", need.said()))
                 + StatementWords.of(seen.statement());
         List<PhotoId> photos = places.shown(seen.statement().photos().stream());
         add(zone, need, sentence, sentence, photos, found);

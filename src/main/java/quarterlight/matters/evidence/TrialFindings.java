@@ -1,5 +1,7 @@
 package quarterlight.matters.evidence;
 
+import static quarterlight.language.Sentences.say;
+
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -55,12 +57,12 @@ final class TrialFindings {
                 "trial:" + ZoneLookup.slug(trial.item()),
                 rule,
                 trial.zone().stream().toList(),
-                named ? places.label(trial.zone().orElseThrow()) : "The whole car",
+                named ? places.label(trial.zone().orElseThrow()) : say("matters.trial-findings.the-whole-car"),
                 rule.severity().orElseThrow(),
                 rule.safety(),
                 sentence,
                 false,
-                List.of(EvidenceRow.of(TABLE, row.id(), "Tried: " + sentence, List.of())));
+                List.of(EvidenceRow.of(TABLE, row.id(), say("matters.trial-findings.tried", sentence), List.of())));
     }
 
     /** Name, result, value and note: {@code Brake pedal holds: fails. Goes to the floor.} */
@@ -71,7 +73,7 @@ final class TrialFindings {
                 .orElse("");
         String word = trial.result() == TrialResult.DOES_NOT
                 ? "fails"
-                : trial.result().word();
+                : trial.result().said();
         String result = trial.result() == TrialResult.MEASURED ? value : word + (value.isEmpty() ? "" : ", " + value);
         return trial.item().strip() + ": " + result + "."
                 + trial.note().map(note -> " " + ZoneLookup.sentence(note)).orElse("");

@@ -1,5 +1,7 @@
 package quarterlight.matters.evidence;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -47,10 +49,10 @@ final class UnseenFindings {
                     "unseen:paint",
                     MatterRule.NOTHING_MEASURED,
                     List.of(),
-                    "Outer panels",
+                    say("matters.unseen-findings.outer-panels"),
                     Optional.empty(),
-                    "No coating thickness was measured: a repaint or filler would not have been found.",
-                    List.of(EvidenceRow.workedOut("readings", "No outer panel has a reading."))));
+                    say("matters.unseen-findings.no-coating-thickness-was-measured"),
+                    List.of(EvidenceRow.workedOut("readings", say("matters.unseen-findings.no-outer-panel-has-a")))));
         }
         return found;
     }
@@ -66,12 +68,9 @@ final class UnseenFindings {
                 .count();
         MatterRule rule = main > 0 ? MatterRule.STRUCTURE_NOT_SEEN : MatterRule.SHELL_NOT_SEEN;
         List<ZoneId> zones = unseen.stream().map(Zone::id).toList();
-        String sentence = Numerals.count(unseen.size(), "zone that carries load was", "zones that carry load were")
-                + " not looked at for rust"
-                + (main > 0 && main < unseen.size() ? ", " + main + " of them main ones" : "")
-                + ": nothing is known of " + (unseen.size() == 1 ? "it." : "them.");
+        String sentence = say("matters.unseen-findings.zones-that-carry-load-were", unseen.size(), main > 0 && main < unseen.size() ? say("matters.unseen-findings.of-them-main-ones", main) : "");
         List<EvidenceRow> evidence = new ArrayList<>();
-        evidence.add(EvidenceRow.workedOut("rust", "Not looked at for rust: " + names(unseen) + "."));
+        evidence.add(EvidenceRow.workedOut("rust", say("matters.unseen-findings.not-looked-at-for-rust", names(unseen))));
         for (Recorded<Statement> row : car.visit().statements()) {
             boolean here = zones.contains(row.value().zone())
                     && row.value().is(Condition.NOT_LOOKED_AT)
@@ -80,7 +79,7 @@ final class UnseenFindings {
                 evidence.add(evidence(row));
             }
         }
-        String place = unseen.size() <= NAMED ? names(unseen) : unseen.size() + " zones that carry load";
+        String place = unseen.size() <= NAMED ? names(unseen) : say("matters.unseen-findings.zones-that-carry-load", unseen.size());
         found.add(finding("unseen:structure", rule, zones, place, rule.severity(), sentence, evidence));
     }
 
@@ -104,7 +103,7 @@ final class UnseenFindings {
                 List.of(zone),
                 places.label(zone),
                 statement.severity().or(rule::severity),
-                "Not looked at: " + ZoneLookup.sentence(statement.text()),
+                say("matters.unseen-findings.not-looked-at", ZoneLookup.sentence(statement.text())),
                 List.of(evidence(row))));
     }
 
@@ -113,7 +112,7 @@ final class UnseenFindings {
         return EvidenceRow.of(
                 "statements",
                 row.id(),
-                places.label(statement.zone()) + ", not looked at: " + ZoneLookup.sentence(statement.text()),
+                say("matters.unseen-findings.not-looked-at-2", places.label(statement.zone()), ZoneLookup.sentence(statement.text())),
                 places.shown(statement.photos().stream()));
     }
 

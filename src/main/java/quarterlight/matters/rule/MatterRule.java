@@ -1,5 +1,7 @@
 package quarterlight.matters.rule;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.Optional;
 import quarterlight.units.Worded;
 import quarterlight.visit.statement.Severity;
@@ -12,245 +14,245 @@ import quarterlight.visit.statement.Severity;
 public enum MatterRule implements Worded {
     STRUCTURE_IN_QUESTION(
             FindingKind.RUST_NEED,
-            "repair need structural, measured or by eye",
+            "matters.matter-rule.repair-need-structural-measured-or",
             Severity.GRAVE,
             Safety.STRUCTURE,
-            "metal that carries load in this construction is gone or in doubt: it may fail when driven, lifted or jacked"),
+            "matters.matter-rule.metal-that-carries-load-in"),
     FLUID_PART_TO_EXCHANGE(
             FindingKind.RUST_NEED,
-            "repair need replace, of a part that holds fuel or brake fluid",
+            "matters.matter-rule.repair-need-replace-of-a",
             Severity.GRAVE,
             Safety.FUEL_OR_BRAKE_PARTS,
-            "a thinned wall lets go without warning"),
+            "matters.matter-rule.a-thinned-wall-lets-go"),
     BRAKES_FAIL(
             FindingKind.TRIAL,
-            "a brake other than the parking brake does not work, or is bypassed",
+            "matters.matter-rule.a-brake-other-than-the",
             Severity.GRAVE,
             Safety.BRAKES,
-            "the car cannot be stopped"),
+            "matters.matter-rule.the-car-cannot-be-stopped"),
     STEERING_FAILS(
             FindingKind.TRIAL,
-            "steering does not work, or is bypassed",
+            "matters.matter-rule.steering-does-not-work-or",
             Severity.GRAVE,
             Safety.STEERING,
-            "the car cannot be kept on its way"),
+            "matters.matter-rule.the-car-cannot-be-kept"),
     FUEL_ESCAPES(
             FindingKind.STATEMENT,
-            "leak, smell or damage stated of fuel tank, fuel or brake lines or fuel intake, or a trial that observes fuel",
+            "matters.matter-rule.leak-smell-or-damage-stated",
             Severity.GRAVE,
             Safety.FUEL,
-            "fuel that gets out can burn the car and who is near it"),
+            "matters.matter-rule.fuel-that-gets-out-can"),
     IDENTITY_CONTRADICTS(
             FindingKind.NUMBER,
-            "a vehicle number, plate or body stamp that differs from what it must match, or breaks its rule",
+            "matters.matter-rule.a-vehicle-number-plate-or",
             Severity.GRAVE,
             null,
-            "if it is not this car, nothing else holds"),
+            "matters.matter-rule.if-it-is-not-this"),
     STATED(
             FindingKind.STATEMENT,
-            "a severity given by the inspector",
+            "matters.matter-rule.a-severity-given-by-the",
             null,
             null,
-            "who stood before it judges best; the severity is the one given"),
+            "matters.matter-rule.who-stood-before-it-judges"),
     STATED_UNCERTAIN(
             FindingKind.STATEMENT,
-            "a severity given, but only told, guessed or not established, or said by someone else",
+            "matters.matter-rule.a-severity-given-but-only",
             null,
             null,
-            "one step below the one given: it was not seen"),
+            "matters.matter-rule.one-step-below-the-one"),
     METAL_TO_LET_IN(
             FindingKind.RUST_NEED,
-            "repair need replace or patch",
+            "matters.matter-rule.repair-need-replace-or-patch",
             Severity.MAJOR,
             null,
-            "metal is gone: welding, exchange and paint follow"),
+            "matters.matter-rule.metal-is-gone-welding-exchange"),
     FLUID_PART_RUSTS(
             FindingKind.RUST_NEED,
-            "repair need refinish or patch, of a part that holds fuel or brake fluid",
+            "matters.matter-rule.repair-need-refinish-or-patch",
             Severity.MAJOR,
             Safety.FUEL_OR_BRAKE_PARTS,
-            "it may be thinner than it looks"),
+            "matters.matter-rule.it-may-be-thinner-than"),
     BRAKES_WITH_FAULT(
             FindingKind.TRIAL,
-            "brakes work with a fault; a parking brake that does not hold",
+            "matters.matter-rule.brakes-work-with-a-fault",
             Severity.MAJOR,
             Safety.BRAKES,
-            "half a brake is found out on a slope"),
+            "matters.matter-rule.half-a-brake-is-found"),
     STEERING_WITH_FAULT(
             FindingKind.TRIAL,
-            "steering works with a fault",
+            "matters.matter-rule.steering-works-with-a-fault",
             Severity.MAJOR,
             Safety.STEERING,
-            "it gets worse on the road"),
+            "matters.matter-rule.it-gets-worse-on-the"),
     INTERLOCK_BYPASSED(
             FindingKind.TRIAL,
-            "a starter interlock bypassed or not working",
+            "matters.matter-rule.a-starter-interlock-bypassed-or",
             Severity.MAJOR,
             Safety.INTERLOCK,
-            "it can start in gear and run into someone"),
+            "matters.matter-rule.it-can-start-in-gear"),
     TIRES_BELOW_LIMIT(
             FindingKind.TRIAL,
-            "tread below its limit, or a major or graver statement about a tire or wheel",
+            "matters.matter-rule.tread-below-its-limit-or",
             Severity.MAJOR,
             Safety.TIRES,
-            "not for the road; 49 CFR 570.9 has 2/32 in"),
+            "matters.matter-rule.not-for-the-road-49"),
     BELT_FAILS(
             FindingKind.TRIAL,
-            "a seat belt that does not work or not rightly",
+            "matters.matter-rule.a-seat-belt-that-does",
             Severity.MAJOR,
             Safety.RESTRAINT,
-            "it does not hold when it must"),
+            "matters.matter-rule.it-does-not-hold-when"),
     ENGINE_FAILS(
             FindingKind.TRIAL,
-            "engine, clutch or gears do not work; a measure of theirs beyond its limit; something heavy observed",
+            "matters.matter-rule.engine-clutch-or-gears-do",
             Severity.MAJOR,
             null,
-            "the dearest parts to put right"),
+            "matters.matter-rule.the-dearest-parts-to-put"),
     CLAIM_CONTRADICTED(
             FindingKind.CLAIM,
-            "a claim contradicted, by the inspector or by what was found",
+            "matters.matter-rule.a-claim-contradicted-by-the",
             Severity.MAJOR,
             null,
-            "the price rests on it, and so does trust in the other claims"),
+            "matters.matter-rule.the-price-rests-on-it"),
     NUMBER_CONTRADICTS(
             FindingKind.NUMBER,
-            "any other number that differs from what it must match: engine, transmission, axle, castings",
+            "matters.matter-rule.any-other-number-that-differs",
             Severity.MAJOR,
             null,
-            "a main part is not the one the car was built with"),
+            "matters.matter-rule.a-main-part-is-not"),
     DATE_ORDER(
             FindingKind.DATE,
-            "dates in an order that cannot be, such as a date after shipping",
+            "matters.matter-rule.dates-in-an-order-that",
             Severity.MAJOR,
             null,
-            "a part or a paper is not what it is said to be"),
+            "matters.matter-rule.a-part-or-a-paper"),
     MAIN_PART_DATE(
             FindingKind.DATE,
-            "a date that does not fit the build, of engine, transmission, axle or of a number or tag of the car",
+            "matters.matter-rule.a-date-that-does-not",
             Severity.MAJOR,
             null,
-            "a main part or a tag is of another car or time"),
+            "matters.matter-rule.a-main-part-or-a"),
     GAUGE_FAILED(
             FindingKind.GAUGE_CHECK,
-            "a gauge check failed, or the gauge moved between before and after beyond its tolerance",
+            "matters.matter-rule.a-gauge-check-failed-or",
             Severity.MAJOR,
             null,
-            "no reading of the day can be relied on"),
+            "matters.matter-rule.no-reading-of-the-day"),
     FILLER_LIKELY(
             FindingKind.FINISH,
-            "repair likelihood of 60 or more, from readings or signs of the panel itself",
+            "matters.matter-rule.repair-likelihood-of-60-or",
             Severity.MAJOR,
             null,
-            "filler covers damage that cannot be seen"),
+            "matters.matter-rule.filler-covers-damage-that-cannot"),
     STRUCTURE_NOT_SEEN(
             FindingKind.NOT_LOOKED_AT,
-            "zones that carry engine, axles, suspension or the body not looked at for rust",
+            "matters.matter-rule.zones-that-carry-engine-axles",
             Severity.MAJOR,
             null,
-            "the gravest finding of a car hides there; nothing is known of them"),
+            "matters.matter-rule.the-gravest-finding-of-a"),
     FUEL_NOT_SEEN(
             FindingKind.NOT_LOOKED_AT,
-            "fuel tank or lines stated as not looked at",
+            "matters.matter-rule.fuel-tank-or-lines-stated",
             Severity.MAJOR,
             Safety.FUEL,
-            "old fuel is a danger whether or not it was seen"),
+            "matters.matter-rule.old-fuel-is-a-danger"),
     PART_DATE(
             FindingKind.DATE,
-            "any other date that does not fit the build",
+            "matters.matter-rule.any-other-date-that-does",
             Severity.MINOR,
             null,
-            "parts are renewed in service"),
+            "matters.matter-rule.parts-are-renewed-in-service"),
     FEATURE(
             FindingKind.DATE,
-            "a feature that cars of this build do not have, or lack",
+            "matters.matter-rule.a-feature-that-cars-of",
             Severity.MINOR,
             null,
-            "something was exchanged or added"),
+            "matters.matter-rule.something-was-exchanged-or-added"),
     STATEMENTS_CONFLICT(
             FindingKind.STATEMENT,
-            "two statements of the same part that cannot both hold",
+            "matters.matter-rule.two-statements-of-the-same",
             Severity.MINOR,
             null,
-            "one of them is wrong, and it is not known which"),
+            "matters.matter-rule.one-of-them-is-wrong"),
     UNSAID_DAMAGE(
             FindingKind.STATEMENT,
-            "damaged, leaking, missing, blocked, rusted through, repaired, filler or does not belong, without a severity given",
+            "matters.matter-rule.damaged-leaking-missing-blocked",
             Severity.MINOR,
             null,
-            "something is the matter, and it was not said how much"),
+            "matters.matter-rule.something-is-the-matter-and"),
     RUST_TO_CLEAN(
             FindingKind.RUST_NEED,
-            "repair need refinish",
+            "matters.matter-rule.repair-need-refinish",
             Severity.MINOR,
             null,
-            "the metal is sound; cleaning and paint are due"),
+            "matters.matter-rule.the-metal-is-sound-cleaning"),
     REFINISHED(
             FindingKind.FINISH,
-            "refinish likelihood of 60 or more, with at least moderate support by the panel's own evidence",
+            "matters.matter-rule.refinish-likelihood-of-60-or",
             Severity.MINOR,
             null,
-            "paint of another day; what it covers is not known"),
+            "matters.matter-rule.paint-of-another-day-what"),
     FUNCTION_FAILS(
             FindingKind.TRIAL,
-            "any other function that does not work or is bypassed; a measure beyond its limit; something heavy observed",
+            "matters.matter-rule.any-other-function-that-does",
             Severity.MINOR,
             null,
-            "a repair of ordinary size"),
+            "matters.matter-rule.a-repair-of-ordinary-size"),
     LAMP_WITH_FAULT(
             FindingKind.TRIAL,
-            "lamps or signals with a fault",
+            "matters.matter-rule.lamps-or-signals-with-a",
             Severity.MINOR,
             null,
-            "others on the road rely on them"),
+            "matters.matter-rule.others-on-the-road-rely"),
     SAFETY_NOT_TRIED(
             FindingKind.NOT_LOOKED_AT,
-            "brakes or steering not tried",
+            "matters.matter-rule.brakes-or-steering-not-tried",
             Severity.MINOR,
             null,
-            "nothing is known of them; try them before it moves"),
+            "matters.matter-rule.nothing-is-known-of-them"),
     READINGS_NOT_CHECKED(
             FindingKind.GAUGE_CHECK,
-            "readings without a gauge check, or with one that states no tolerance",
+            "matters.matter-rule.readings-without-a-gauge-check",
             Severity.MINOR,
             null,
-            "nothing shows that the gauge was right that day"),
+            "matters.matter-rule.nothing-shows-that-the-gauge"),
     NOTHING_MEASURED(
             FindingKind.NOT_LOOKED_AT,
-            "no outer panel measured, of those that the gauge could read",
+            "matters.matter-rule.no-outer-panel-measured-of",
             Severity.MINOR,
             null,
-            "repaint and filler cannot be told without readings"),
+            "matters.matter-rule.repaint-and-filler-cannot-be"),
     SHELL_NOT_SEEN(
             FindingKind.NOT_LOOKED_AT,
-            "zones that share in the load not looked at for rust, all main ones having been looked at",
+            "matters.matter-rule.zones-that-share-in-the",
             Severity.MINOR,
             null,
-            "holes there weaken the body"),
+            "matters.matter-rule.holes-there-weaken-the-body"),
     FUNCTION_WITH_FAULT(
             FindingKind.TRIAL,
-            "any other function with a fault; something observed",
+            "matters.matter-rule.any-other-function-with-a",
             Severity.NOTE,
             null,
-            "it works, and wants attention"),
+            "matters.matter-rule.it-works-and-wants-attention"),
     UNSAID_WEAR(
             FindingKind.STATEMENT,
-            "any other condition or origin that is not sound, without a severity given",
+            "matters.matter-rule.any-other-condition-or-origin",
             Severity.NOTE,
             null,
-            "wear of an old car"),
-    NOT_TRIED(FindingKind.NOT_LOOKED_AT, "any other function not tried", Severity.NOTE, null, "nothing is known of it"),
+            "matters.matter-rule.wear-of-an-old-car"),
+    NOT_TRIED(FindingKind.NOT_LOOKED_AT, "matters.matter-rule.any-other-function-not-tried", Severity.NOTE, null, "matters.matter-rule.nothing-is-known-of-it"),
     STATED_NOT_SEEN(
             FindingKind.NOT_LOOKED_AT,
-            "any other zone stated as not looked at",
+            "matters.matter-rule.any-other-zone-stated-as",
             Severity.NOTE,
             null,
-            "nothing is known of it; a severity given by the inspector holds instead"),
+            "matters.matter-rule.nothing-is-known-of-it-2"),
     CLAIM_OPEN(
             FindingKind.CLAIM,
-            "a claim that nothing found supports or contradicts",
+            "matters.matter-rule.a-claim-that-nothing-found",
             Severity.NOTE,
             null,
-            "it is still the seller's word alone");
+            "matters.matter-rule.it-is-still-the-seller");
 
     /** Version of the table: a changed row is a new one. */
     public static final String VERSION = "2";
@@ -275,7 +277,7 @@ public enum MatterRule implements Worded {
 
     /** What it reaches, without a full stop. */
     public String when() {
-        return when;
+        return say(when);
     }
 
     /** Empty where the severity is the one given by the inspector. */
@@ -289,6 +291,6 @@ public enum MatterRule implements Worded {
 
     /** Why, in one line without a full stop. */
     public String why() {
-        return why;
+        return say(why);
     }
 }

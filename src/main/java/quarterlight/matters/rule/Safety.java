@@ -1,31 +1,29 @@
 package quarterlight.matters.rule;
 
-import quarterlight.rust.need.RepairRule;
+import static quarterlight.language.Sentences.say;
+
 import quarterlight.units.Worded;
 
 /** In what a finding can hurt someone before anything is repaired; what is most urgent first. Common practice, without a published source. */
 public enum Safety implements Worded {
-    STRUCTURE("Structure", RepairRule.STRUCTURAL_CAUTION),
+    STRUCTURE("matters.safety.structure", "rust.repair-rule.this-zone-carries-load-have"),
     BRAKES(
-            "Brakes",
-            "Do not drive it or roll it down a slope; chock the wheels and move it on a trailer until a licensed person has put the"
-                    + " brakes right."),
+            "matters.safety.brakes",
+            "matters.safety.do-not-drive-it-or"),
     STEERING(
-            "Steering", "Do not drive it until a licensed person has judged the steering and what the wheels hang on."),
+            "matters.safety.steering", "matters.safety.do-not-drive-it-until"),
     FUEL(
-            "Fuel",
-            "Fuel vapor collects low and burns easily: no flame, spark or cranking near it, and good air, until a licensed person has"
-                    + " judged tank and lines."),
-    FUEL_OR_BRAKE_PARTS("Fuel and brake parts", RepairRule.FUEL_BRAKE_CAUTION),
+            "matters.safety.fuel",
+            "matters.safety.fuel-vapor-collects-low-and"),
+    FUEL_OR_BRAKE_PARTS("matters.safety.fuel-and-brake-parts", "rust.repair-rule.rust-on-fuel-or-brake"),
     INTERLOCK(
-            "Starter interlock",
-            "It may start in gear: chock the wheels, hold the brake and keep people away from the front and rear for every start."),
-    TIRES("Tires", "Not for the road on these tires, nor at any speed on a trailer with its own wheels turning."),
-    RESTRAINT("Seat belts", "Nobody rides in a seat whose belt does not hold."),
+            "matters.safety.starter-interlock",
+            "matters.safety.it-may-start-in-gear"),
+    TIRES("matters.safety.tires", "matters.safety.not-for-the-road-on"),
+    RESTRAINT("matters.safety.seat-belts", "matters.safety.nobody-rides-in-a-seat"),
     BATTERY(
-            "Battery",
-            "A battery gives off gas that explodes and holds acid: no flame or spark, eyes and skin covered, negative cable off"
-                    + " first.");
+            "matters.safety.battery",
+            "matters.safety.a-battery-gives-off-gas");
 
     private final String subject;
     private final String caution;
@@ -37,11 +35,11 @@ public enum Safety implements Worded {
 
     /** What it is about, to head a line: {@code Brakes}. */
     public String subject() {
-        return subject;
+        return say(subject);
     }
 
     /** What to do and not to do, in full sentences. */
     public String caution() {
-        return caution;
+        return say(caution);
     }
 }

@@ -43,7 +43,7 @@ public final class Template {
         return configuration;
     }
 
-    /** A sentence by its key, with arguments behind it, as a template asks for it: <code>say("brief.signed")</code>. */
+    /** A sentence by its key, with arguments behind it, as a template asks for it. */
     private static String said(List<?> asked) throws TemplateModelException {
         Object[] arguments = new Object[asked.size() - 1];
         for (int i = 0; i < arguments.length; i++) {

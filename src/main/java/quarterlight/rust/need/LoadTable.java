@@ -1,5 +1,7 @@
 package quarterlight.rust.need;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +29,11 @@ public final class LoadTable {
             families = List.copyOf(families);
         }
 
+        @Override
+        public String why() {
+            return say(why);
+        }
+
         Load in(Construction construction) {
             return construction == Construction.BODY_ON_FRAME ? onFrame : unibody;
         }
@@ -37,59 +44,59 @@ public final class LoadTable {
                     "frame-rail-front frame-rail-rear torque-box-front torque-box-rear",
                     Load.MAIN,
                     Load.MAIN,
-                    "the rails and boxes into which engine, axles and sills pass their load"),
+                    "rust.load-table.the-rails-and-boxes-into"),
             row(
                     "subframe-front frame-side-rail body-mounts crossmember-front crossmember-middle crossmember-rear",
                     Load.MAIN,
                     Load.MAIN,
-                    "the frame itself and what ties it together"),
+                    "rust.load-table.the-frame-itself-and-what"),
             row(
                     "suspension-tower front-suspension rear-suspension rear-axle steering-linkage",
                     Load.MAIN,
                     Load.MAIN,
-                    "wheels hang on it; when it lets go the car cannot be steered"),
+                    "rust.load-table.wheels-hang-on-it-when"),
             row(
                     "inner-rocker rocker",
                     Load.MAIN,
                     Load.SHELL,
-                    "the sill is the longest beam of a unibody; on a frame it only stiffens the cab"),
+                    "rust.load-table.the-sill-is-the-longest"),
             row(
                     "a-pillar b-pillar windshield-frame",
                     Load.MAIN,
                     Load.SHELL,
-                    "holds the roof and the belts; on a frame it guards the people, the frame carries the car"),
-            row("wood-body-frame", Load.MAIN, Load.MAIN, "the wood is the frame of the body"),
+                    "rust.load-table.holds-the-roof-and-the"),
+            row("wood-body-frame", Load.MAIN, Load.MAIN, "rust.load-table.the-wood-is-the-frame"),
             row(
                     "floor-front floor-rear toe-board tunnel firewall",
                     Load.SHELL,
                     Load.SHELL,
-                    "seats, belts, pedals and steering are bolted to it, on a frame too"),
+                    "rust.load-table.seats-belts-pedals-and-steering"),
             row(
                     "inner-fender radiator-support wheelhouse-rear",
                     Load.SHELL,
                     Load.SKIN,
-                    "ties rails and towers of a unibody; on a frame it keeps out dirt"),
+                    "rust.load-table.ties-rails-and-towers-of"),
             row(
                     "cowl cowl-vent roof sail-panel tail-panel top-well",
                     Load.SHELL,
                     Load.SKIN,
-                    "closes the box of a unibody; on a frame it is a skin"),
+                    "rust.load-table.closes-the-box-of-a"),
             row(
                     "door-jamb-front door-jamb-rear cab-corner cab-back",
                     Load.SHELL,
                     Load.SHELL,
-                    "holds hinges, locks and the mounts of a cab"),
-            row("quarter", Load.SHELL, Load.SKIN, "welded skin that stiffens a unibody; on a frame it is a skin"),
+                    "rust.load-table.holds-hinges-locks-and-the"),
+            row("quarter", Load.SHELL, Load.SKIN, "rust.load-table.welded-skin-that-stiffens-a"),
             row(
                     "trunk-floor front-luggage-floor trunk-drop spare-well cargo-floor",
                     Load.SHELL,
                     Load.SKIN,
-                    "floor of the luggage: part of the box of a unibody, away from what carries the wheels"),
+                    "rust.load-table.floor-of-the-luggage-part"),
             row(
                     "fuel-tank fuel-brake-lines",
                     Load.FLUID,
                     Load.FLUID,
-                    "holds fuel or brake fluid; a thinned wall is exchanged, not patched"));
+                    "rust.load-table.holds-fuel-or-brake-fluid"));
 
     private static final Map<String, Row> BY_FAMILY = ROWS.stream()
             .flatMap(row -> row.families().stream().map(family -> Map.entry(family, row)))

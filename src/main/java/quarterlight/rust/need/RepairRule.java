@@ -1,5 +1,7 @@
 package quarterlight.rust.need;
 
+import static quarterlight.language.Sentences.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -12,16 +14,22 @@ import quarterlight.car.ZoneGroup;
  * hold are reasons. Any other rust asks to be cleaned and painted. Written out in {@code docs/methods/rust.md}.
  */
 public final class RepairRule {
-    public static final String STRUCTURAL_CAUTION =
-            "This zone carries load. Have it judged by a licensed person before the car is driven, lifted or jacked "
-                    + "there; local rules say what may be repaired and by whom.";
-    public static final String LIFT_CAUTION =
-            "Nobody goes under a car that only a jack holds up: it stands on stands or a lift, on firm ground.";
-    public static final String FUEL_BRAKE_CAUTION =
-            "Rust on fuel or brake parts can let go without warning: no driving and no open flame or spark until a "
-                    + "licensed person has judged them.";
-    static final String PAINT_CAUTION =
-            "Old paint may hold lead, chromium or cadmium: no dry sanding or blowing; follow local rules for the dust.";
+    public static String structuralCaution() {
+        return say("rust.repair-rule.this-zone-carries-load-have");
+    }
+
+    public static String liftCaution() {
+        return say("rust.repair-rule.nobody-goes-under-a-car");
+    }
+
+    public static String fuelBrakeCaution() {
+        return say("rust.repair-rule.rust-on-fuel-or-brake");
+    }
+
+    static String paintCaution() {
+        return say("rust.repair-rule.old-paint-may-hold-lead");
+    }
+
 
     private static final int CLEAN_GRADE = 10;
 
@@ -53,23 +61,23 @@ public final class RepairRule {
         if (clause.measure() == NeedClause.Measure.LOST_LARGEST) {
             what = lostInWords();
         } else if (found.known() > 0) {
-            what += ", " + clause.measure().figure(found.known());
+            what += ", " + clause.measure().amount(found.known());
         } else if (clause.from() > 0) {
-            what += ", size not known: measure it";
+            what += say("rust.repair-rule.size-not-known-measure-it");
         }
         return clause.need() == RepairNeed.STRUCTURAL
-                ? what + " in a zone that carries load: in question, to be judged by a licensed person"
+                ? say("rust.repair-rule.in-a-zone-that-carries", what)
                 : what;
     }
 
     private String lostInWords() {
         String largest = e.lost().unmeasured()
-                ? "of unknown size"
+                ? say("rust.repair-rule.of-unknown-size")
                 : String.format(Locale.ROOT, "%,.0f mm2", e.lost().largestMm2());
         if (e.holes() == 0) {
-            return "metal rotted through, " + largest;
+            return say("rust.repair-rule.metal-rotted-through", largest);
         }
-        return e.holes() == 1 ? "1 hole, " + largest : e.holes() + " holes, the largest " + largest;
+        return e.holes() == 1 ? say("rust.repair-rule.1-hole", largest) : say("rust.repair-rule.holes-the-largest", e.holes(), largest);
     }
 
     private void rust() {
@@ -92,7 +100,7 @@ public final class RepairRule {
     private String share() {
         double percent = e.percent().orElse(0);
         return percent < 0.01
-                ? "less than 0.01 %"
+                ? say("rust.repair-rule.less-than-0-01")
                 : String.format(Locale.ROOT, percent < 1 ? "%.2f %%" : "%.1f %%", percent);
     }
 
@@ -112,16 +120,16 @@ public final class RepairRule {
         List<String> cautions = new ArrayList<>();
         boolean work = need != RepairNeed.NONE;
         if (need == RepairNeed.STRUCTURAL) {
-            cautions.add(STRUCTURAL_CAUTION);
+            cautions.add(structuralCaution());
         }
         if (work && load == Load.FLUID) {
-            cautions.add(FUEL_BRAKE_CAUTION);
+            cautions.add(fuelBrakeCaution());
         }
         if (work && e.zone().group() == ZoneGroup.UNDER) {
-            cautions.add(LIFT_CAUTION);
+            cautions.add(liftCaution());
         }
         if (work && load != Load.FITTING) {
-            cautions.add(PAINT_CAUTION);
+            cautions.add(paintCaution());
         }
         Optional<RepairNeed> answer = work || e.lookedAt() ? Optional.of(need) : Optional.empty();
         return new RepairAdvice(answer, reasons, cautions);

@@ -1,5 +1,8 @@
 package quarterlight.thickness.gauge;
 
+import static quarterlight.language.Sentences.say;
+import static quarterlight.language.Sentences.figure;
+
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -46,17 +49,11 @@ public record GaugeCorrection(double zeroUm, double factor) {
         return Points.of(checks).flatMap(points -> points.line()
                 .map(line -> line.isPlausible() ? Optional.<String>empty() : Optional.of(line.tooFarOff()))
                 .orElse(Optional.of(
-                        "In the gauge check the shim read no more than bare metal: that gives no correction, so the"
-                                + " readings stand as typed. Check what was noted, or the gauge.")));
+                        say("coverage.gauge-correction.in-the-gauge-check-the"))));
     }
 
     private String tooFarOff() {
-        return String.format(
-                Locale.US,
-                "The gauge check asks for a factor of %.2f and a zero of %.0f um: no gauge that works is so far off, so"
-                        + " the readings stand as typed. Check the unit and the shim that was noted.",
-                factor,
-                zeroUm);
+        return say("coverage.gauge-correction.the-gauge-check-asks-for", figure("%.2f", factor), figure("%.0f", zeroUm));
     }
 
     private boolean isPlausible() {

@@ -45,7 +45,7 @@ final class ReadingPane extends TallPanel {
         add(dates, "wmin 0");
         Look.secondary(caution);
         add(caution, "wmin 0, gaptop 8");
-        caution.setText(MarksReport.CAUTION);
+        caution.setText(MarksReport.caution());
     }
 
     private static JTextArea words() {

@@ -146,7 +146,7 @@ final class TrialsPane extends JPanel {
     private JComponent head() {
         JPanel head = new JPanel(new MigLayout("insets 8 16 8 16, gap 8, fillx", "[][grow,fill][]"));
         head.add(runs);
-        JTextArea caution = new JTextArea(TrialList.CAUTION);
+        JTextArea caution = new JTextArea(TrialList.caution());
         caution.setEditable(false);
         caution.setFocusable(false);
         caution.setOpaque(false);

@@ -165,7 +165,7 @@ final class ZonesPane extends JPanel {
             lines.add(texts.get("rust.rule"));
         }
         if (rust.ri().isPresent()) {
-            lines.add(texts.get("rust.ri", rust.ri().getAsInt(), RiDegree.RULE));
+            lines.add(texts.get("rust.ri", rust.ri().getAsInt(), RiDegree.rule()));
         }
         return lines;
     }

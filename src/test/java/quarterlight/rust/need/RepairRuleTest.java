@@ -148,7 +148,7 @@ class RepairRuleTest {
         RepairAdvice scratched =
                 unibody("door-front-left").damaged(Damage.SLIGHT).advice(0);
         assertThat(scratched.need()).contains(RepairNeed.REFINISH);
-        assertThat(scratched.cautions()).containsExactly(RepairRule.PAINT_CAUTION);
+        assertThat(scratched.cautions()).containsExactly(RepairRule.paintCaution());
     }
 
     @Test
@@ -156,14 +156,14 @@ class RepairRuleTest {
         RepairAdvice rail = unibody("frame-rail-rear-right").holes(1, 7, 7).advice(0);
         assertThat(rail.need()).contains(RepairNeed.STRUCTURAL);
         assertThat(rail.reasons().get(0)).contains("1 hole, 7 mm2").contains("to be judged by a licensed person");
-        assertThat(rail.cautions().get(0)).isEqualTo(RepairRule.STRUCTURAL_CAUTION);
+        assertThat(rail.cautions().get(0)).isEqualTo(RepairRule.structuralCaution());
     }
 
     @Test
     void fuelAndBrakeLinesAreExchangedWithTheirCaution() {
         RepairAdvice line = unibody("fuel-brake-lines").pitting(3).advice(0);
         assertThat(line.need()).contains(RepairNeed.REPLACE);
-        assertThat(line.cautions()).contains(RepairRule.FUEL_BRAKE_CAUTION, RepairRule.LIFT_CAUTION);
+        assertThat(line.cautions()).contains(RepairRule.fuelBrakeCaution(), RepairRule.liftCaution());
     }
 
     /** Each limit in mm2 or percent from both sides: just below it the clause does not hold, at it and above it does. */

@@ -260,7 +260,7 @@ public final class BuyerPictures {
                     + String.join(
                             ", ",
                             traces.stream()
-                                    .map(trace -> trace.kind().word())
+                                    .map(trace -> trace.kind().said())
                                     .distinct()
                                     .toList()));
         }
