@@ -60,7 +60,7 @@ final class RowGrounds {
     static Ground statement(Grounds of, Recorded<Statement> row) {
         Statement one = row.value();
         String details = Stream.of(
-                        Optional.of(one.what().words()),
+                        Optional.of(one.what().said()),
                         one.severity().map(severity -> severity.said()),
                         one.basis().map(basis -> basis.said()),
                         one.details().certainty().map(certainty -> certainty.said()),

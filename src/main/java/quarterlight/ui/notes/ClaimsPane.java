@@ -128,7 +128,7 @@ final class ClaimsPane extends JPanel {
 
     private String stands(Claim claim) {
         return claim.judged()
-                .map(Judgment::word)
+                .map(Judgment::said)
                 .or(() -> Optional.ofNullable(laid.get(claim))
                         .map(one ->
                                 texts.get("notes.claim.proposed", one.proposed().said())))

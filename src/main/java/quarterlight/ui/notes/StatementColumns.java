@@ -45,11 +45,11 @@ final class StatementColumns {
             columns.add(column(
                             "severity",
                             84,
-                            row -> row.value().severity().map(Worded::word).orElse(""))
+                            row -> row.value().severity().map(Worded::said).orElse(""))
                     .weighed(row ->
                             row.value().severity().map(StatementColumns::weight).orElse(Weight.PLAIN)));
             columns.add(column(
-                    "basis", 70, row -> row.value().basis().map(Worded::word).orElse("")));
+                    "basis", 70, row -> row.value().basis().map(Worded::said).orElse("")));
         }
         columns.add(column("also", 72, row -> also(row.value().details())));
         columns.add(column("photo", 72, this::photos));
@@ -89,7 +89,7 @@ final class StatementColumns {
     }
 
     private static String what(Recorded<Statement> row) {
-        return row.value().what().words();
+        return row.value().what().said();
     }
 
     private String place(Statement statement) {
@@ -100,7 +100,7 @@ final class StatementColumns {
     private String also(StatementDetails details) {
         return Stream.of(
                         details.size().map(SaidSize::said).stream(),
-                        details.certainty().map(Worded::word).stream(),
+                        details.certainty().map(Worded::said).stream(),
                         Stream.of(details.saidBy())
                                 .filter(one -> one != SaidBy.INSPECTOR)
                                 .map(one -> texts.get("notes.said.by", one.said())),

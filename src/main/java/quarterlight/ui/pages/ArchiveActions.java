@@ -24,6 +24,7 @@ import quarterlight.edit.export.ExportChoice;
 import quarterlight.edit.export.ExportForm;
 import quarterlight.edit.export.Exporting;
 import quarterlight.findings.Findings;
+import quarterlight.language.Language;
 import quarterlight.page.DiagramDrawing;
 import quarterlight.page.PagesChoice;
 import quarterlight.store.problem.VisitProblem;
@@ -173,7 +174,7 @@ final class ArchiveActions {
 
     private Job<Archived> archiving(Path file, boolean buyer, Optional<char[]> passphrase) {
         PagesChoice choice = model.state().choice();
-        return progress -> new Archiving(parts.catalog(), parts.clock(), (pages, pictures, reports) -> {
+        return progress -> Language.ENGLISH.during(() -> new Archiving(parts.catalog(), parts.clock(), (pages, pictures, reports) -> {
                     try {
                         parts.work().pagesWithin(visit.store(), pages, choice, reports);
                         parts.work().pictures(visit.store(), pictures, reports);
@@ -183,7 +184,7 @@ final class ArchiveActions {
                 })
                 .withListsOf(parts.settings().folder())
                 .signedBy(keys.file().key(passphrase))
-                .make(visit.store(), file, buyer, progress);
+                .make(visit.store(), file, buyer, progress));
     }
 
     private void archived(Archived made, boolean buyer) {
@@ -226,8 +227,9 @@ final class ArchiveActions {
         parts.jobs()
                 .start(
                         texts.get("pages.exporting"),
-                        progress -> new Exporting(parts.catalog(), drawings(choice))
-                                .write(visit.store(), target, choice, progress),
+                        progress -> Language.ENGLISH.during(
+                                () -> new Exporting(parts.catalog(), drawings(choice))
+                                        .write(visit.store(), target, choice, progress)),
                         made -> parts.problems().remark(texts.get("pages.exported", made.size(), target)),
                         parts.problems()::failed);
     }

@@ -41,7 +41,7 @@ final class RustColumns {
                         .numbers()
                         .weighed(zone -> zone.holes().orElse(0) > 0 ? Weight.CAUTION : Weight.PLAIN),
                 column(texts.get("rust.need"), 92, zone -> zone.need()
-                                .map(Worded::word)
+                                .map(Worded::said)
                                 .orElse(DASH))
                         .weighed(zone -> zone.need().map(RustColumns::weight).orElse(Weight.QUIET)));
     }

@@ -2,6 +2,9 @@ package quarterlight.visit.statement;
 
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import quarterlight.units.Worded;
 
 /** What a statement says in words of closed lists: what it is, how it is, or both. */
@@ -41,8 +44,18 @@ public record Facets(Optional<Origin> origin, Optional<Condition> condition) {
 
     /** Both in words: {@code replaced, damaged}. */
     public String words() {
-        return origin.map(Origin::word).orElse("")
-                + (origin.isPresent() && condition.isPresent() ? ", " : "")
-                + condition.map(Condition::word).orElse("");
+        return joined(Worded::word);
+    }
+
+    /** Both as they are said in the language in hand. */
+    public String said() {
+        return joined(Worded::said);
+    }
+
+    private String joined(Function<Worded, String> words) {
+        return Stream.<Optional<? extends Worded>>of(origin, condition)
+                .flatMap(Optional::stream)
+                .map(words)
+                .collect(Collectors.joining(", "));
     }
 }

@@ -97,7 +97,7 @@ final class ModesPane extends JPanel {
                         line -> line.modes().isEmpty()
                                 ? texts.get("check.mode.unknown")
                                 : line.modes().stream()
-                                        .map(GaugeMode::word)
+                                        .map(GaugeMode::said)
                                         .sorted()
                                         .collect(Collectors.joining(", "))),
                 column("readings", 70, line -> Integer.toString(line.readings())),
