@@ -129,8 +129,9 @@ public record Comparison(
         private boolean suspect(List<ComparedZone> zones, List<String> remarks) {
             for (Side side : Side.values()) {
                 if (zones.stream().flatMap(zone -> zone.on(side).stream()).anyMatch(ZoneFacts::gaugeFailed)) {
-                    remarks.add(
-                            say("compare.comparison.a-gauge-check-failed-on", terms.letters().of(side)));
+                    remarks.add(say(
+                            "compare.comparison.a-gauge-check-failed-on",
+                            terms.letters().of(side)));
                 }
             }
             return !remarks.isEmpty();

@@ -81,7 +81,10 @@ final class ZoneContrasts {
                 missing(
                         Aspect.THICKNESS,
                         lacks,
-                        (has == 0 ? say("compare.zone-contrasts.not-measured-on") : say("compare.zone-contrasts.measured-at-one-spot-only")) + letters.of(lacks));
+                        (has == 0
+                                        ? say("compare.zone-contrasts.not-measured-on")
+                                        : say("compare.zone-contrasts.measured-at-one-spot-only"))
+                                + letters.of(lacks));
             }
             return;
         }
@@ -99,7 +102,12 @@ final class ZoneContrasts {
     }
 
     private String level(Side side, double um, double levelUm) {
-        return say("compare.zone-contrasts.times-the-level-of-its", Numerals.fixed(um / levelUm, 1), letters.of(side), unit.of(um), unit.of(levelUm));
+        return say(
+                "compare.zone-contrasts.times-the-level-of-its",
+                Numerals.fixed(um / levelUm, 1),
+                letters.of(side),
+                unit.of(um),
+                unit.of(levelUm));
     }
 
     private static boolean isClear(double[] logsA, double[] logsB) {
@@ -164,7 +172,10 @@ final class ZoneContrasts {
             difference(
                     Aspect.REPAIR,
                     Optional.of(repairA < repairB ? Side.A : Side.B),
-                    both(say("compare.zone-contrasts.repair-likelihood"), ZoneHistory.shown(repairA), ZoneHistory.shown(repairB)));
+                    both(
+                            say("compare.zone-contrasts.repair-likelihood"),
+                            ZoneHistory.shown(repairA),
+                            ZoneHistory.shown(repairB)));
         }
     }
 
@@ -192,7 +203,10 @@ final class ZoneContrasts {
             difference(
                     Aspect.RUST,
                     Optional.of(apart < 0 ? Side.A : Side.B),
-                    both(say("compare.zone-contrasts.rust-grade-astm-d610"), Integer.toString(gradeA), Integer.toString(gradeB)));
+                    both(
+                            say("compare.zone-contrasts.rust-grade-astm-d610"),
+                            Integer.toString(gradeA),
+                            Integer.toString(gradeB)));
         }
     }
 
@@ -212,7 +226,10 @@ final class ZoneContrasts {
         difference(
                 Aspect.NEED,
                 Optional.of(left.get().compareTo(right.get()) < 0 ? Side.A : Side.B),
-                both(say("compare.zone-contrasts.repair-need"), left.get().said(), right.get().said()));
+                both(
+                        say("compare.zone-contrasts.repair-need"),
+                        left.get().said(),
+                        right.get().said()));
     }
 
     private void dates() {
@@ -224,7 +241,10 @@ final class ZoneContrasts {
         Side better = left < right ? Side.A : Side.B;
         ZoneFacts other = better == Side.A ? a : b;
         if (other.datesJudged() == 0) {
-            missing(Aspect.DATES, better, say("compare.zone-contrasts.no-date-read-on", letters.of(better), contradicts(better.other())));
+            missing(
+                    Aspect.DATES,
+                    better,
+                    say("compare.zone-contrasts.no-date-read-on", letters.of(better), contradicts(better.other())));
         } else {
             difference(Aspect.DATES, Optional.of(better), contradicts(better.other()));
         }
@@ -232,7 +252,10 @@ final class ZoneContrasts {
 
     private String contradicts(Side side) {
         ZoneFacts worse = side == Side.A ? a : b;
-        return say("compare.zone-contrasts.on-does-not-go-together", letters.of(side), worse.dateContradictions().stream().map(Contradiction::what).collect(Collectors.joining(", ")));
+        return say(
+                "compare.zone-contrasts.on-does-not-go-together",
+                letters.of(side),
+                worse.dateContradictions().stream().map(Contradiction::what).collect(Collectors.joining(", ")));
     }
 
     private String both(String what, String onA, String onB) {

@@ -28,7 +28,6 @@ public record TrialList(List<TrialItem> items) {
         return say("coverage.trial-list.start-and-drive-a-car");
     }
 
-
     public TrialList {
         items = List.copyOf(items);
         if (items.stream().map(item -> key(item.item())).distinct().count() != items.size()) {

@@ -14,7 +14,6 @@ import quarterlight.car.ZoneId;
 import quarterlight.finish.history.ZoneHistory;
 import quarterlight.rust.ZoneRust;
 import quarterlight.rust.need.RepairNeed;
-import quarterlight.units.Numerals;
 import quarterlight.visit.mark.OdometerFigure;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.statement.Claim;
@@ -109,7 +108,10 @@ public record ClaimedAndFound(Claim claim, Judgment proposed, List<String> found
                     .filter(zone -> zone.refinishScore() >= Findings.LIKELY_SCORE)
                     .forEach(zone -> {
                         against = true;
-                        found.add(say("matters.claimed-and-found.refinish-likelihood-of-100", label(zone.zone()), zone.refinishScore()));
+                        found.add(say(
+                                "matters.claimed-and-found.refinish-likelihood-of-100",
+                                label(zone.zone()),
+                                zone.refinishScore()));
                     });
             if (!against && !known.isEmpty() && known.stream().allMatch(z -> z.refinishScore() <= UNLIKELY_SCORE)) {
                 speaksFor = true;
@@ -130,13 +132,19 @@ public record ClaimedAndFound(Claim claim, Judgment proposed, List<String> found
                 if (measured || !zone.byEye().isEmpty()) {
                     against = true;
                     found.add(zone.zone().label() + ": "
-                            + (measured ? say("matters.claimed-and-found.repair-need", zone.need().get().said()) : say("matters.claimed-and-found.rust-seen-by-eye-not"))
+                            + (measured
+                                    ? say(
+                                            "matters.claimed-and-found.repair-need",
+                                            zone.need().get().said())
+                                    : say("matters.claimed-and-found.rust-seen-by-eye-not"))
                             + ".");
                 }
             }
             if (!against && claim.zone().isPresent() && !looked.isEmpty()) {
                 speaksFor = true;
-                found.add(say("matters.claimed-and-found.looked-at-for-rust-none", label(claim.zone().get())));
+                found.add(say(
+                        "matters.claimed-and-found.looked-at-for-rust-none",
+                        label(claim.zone().get())));
             }
         }
 
@@ -147,7 +155,12 @@ public record ClaimedAndFound(Claim claim, Judgment proposed, List<String> found
                     .sorted(Comparator.comparing((OdometerFigure figure) ->
                             figure.date().map(date -> date.last()).orElse(java.time.LocalDate.MAX)))
                     .toList();
-            dated.forEach(figure -> found.add(say("matters.claimed-and-found.odometer", figure.date().map(date -> " " + date.said()).orElse(""), figure.figure().toPlainString(), figure.unit().said(), figure.source().said())));
+            dated.forEach(figure -> found.add(say(
+                    "matters.claimed-and-found.odometer",
+                    figure.date().map(date -> " " + date.said()).orElse(""),
+                    figure.figure().toPlainString(),
+                    figure.unit().said(),
+                    figure.source().said())));
             BigDecimal before = BigDecimal.ZERO;
             for (OdometerFigure figure : dated) {
                 boolean same = figure.unit() == dated.get(0).unit();

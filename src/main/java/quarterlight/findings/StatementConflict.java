@@ -76,7 +76,10 @@ public record StatementConflict(ZoneId zone, Statement first, Statement second) 
 
     /** Both in one sentence, with who says each if it is not the inspector. */
     public String sentence() {
-        String part = first.details().part().map(name -> say("matters.statement-conflict.of", name)).orElse("");
+        String part = first.details()
+                .part()
+                .map(name -> say("matters.statement-conflict.of", name))
+                .orElse("");
         return say("matters.statement-conflict.contradiction-against", part, said(first), said(second));
     }
 

@@ -1,12 +1,11 @@
 package quarterlight.finish;
 
-import static quarterlight.language.Sentences.say;
 import static quarterlight.language.Sentences.figure;
+import static quarterlight.language.Sentences.say;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import quarterlight.car.ZoneId;
@@ -81,7 +80,10 @@ public record NextMeasurement(
                     Why.READ_AGAIN,
                     AGAIN,
                     gain.bits(),
-                    say("finish.next-measurement.one-spot-reads-um-mil", figure("%.0f", zone.spotsUm().get(doubtful.getAsInt())), figure("%.1f", zone.spotsUm().get(doubtful.getAsInt()) / 25.4)),
+                    say(
+                            "finish.next-measurement.one-spot-reads-um-mil",
+                            figure("%.0f", zone.spotsUm().get(doubtful.getAsInt())),
+                            figure("%.1f", zone.spotsUm().get(doubtful.getAsInt()) / 25.4)),
                     say("finish.next-measurement.a-local-patch-or-a"),
                     zone.allPlaces().isEmpty()
                             ? List.of()

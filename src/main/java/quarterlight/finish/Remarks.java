@@ -29,7 +29,8 @@ final class Remarks {
             long thick = Arrays.stream(medians).filter(mil -> mil > THICK_MIL).count();
             long thin = Arrays.stream(medians).filter(mil -> mil < THIN_MIL).count();
             if (thick >= MAX_PANELS * medians.length) {
-                remarks.add(say("finish.remarks.of-measured-panels-read-above", thick, medians.length, (int) THICK_MIL));
+                remarks.add(
+                        say("finish.remarks.of-measured-panels-read-above", thick, medians.length, (int) THICK_MIL));
             }
             if (thin >= MAX_PANELS * medians.length) {
                 remarks.add(say("finish.remarks.of-measured-panels-read-below", thin, medians.length, (int) THIN_MIL));

@@ -60,9 +60,9 @@ public final class Sentences {
         if (language != Language.GERMAN) {
             return language == Language.MARKED ? MARK + english + MARK_END : english;
         }
-        MessageFormat pattern = KNOWN.get(language)
-                .computeIfAbsent(key, fresh -> has(language, fresh) ? read(language, fresh) : NONE);
-        return pattern == NONE ? english : filled(pattern);
+        MessageFormat pattern =
+                KNOWN.get(language).computeIfAbsent(key, fresh -> has(language, fresh) ? read(language, fresh) : NONE);
+        return pattern.equals(NONE) ? english : filled(pattern);
     }
 
     /** Figures in the decimal signs of the language in hand, by a format of {@link String#format(String, Object...)}. */

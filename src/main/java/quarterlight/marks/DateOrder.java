@@ -199,7 +199,12 @@ public record DateOrder(Optional<DaySet> built, Map<RecordId, DaySet> left, List
         String second = name(lag.later(), b, events);
         String sentence = after
                 ? say("marks.date-order.comes-after-not-before-it", first, DateText.span(a.from() - b.to()), second)
-                : say("marks.date-order.comes-before-more-than-the", first, DateText.span(b.from() - a.to()), second, lag.mostDays());
+                : say(
+                        "marks.date-order.comes-before-more-than-the",
+                        first,
+                        DateText.span(b.from() - a.to()),
+                        second,
+                        lag.mostDays());
         JudgedMark about = events.get((lag.earlier() == BUILT ? lag.later() : lag.earlier()) - 1);
         List<RecordId> rows = List.of(lag.earlier(), lag.later()).stream()
                 .filter(number -> number != BUILT)

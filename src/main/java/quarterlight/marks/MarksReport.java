@@ -48,7 +48,6 @@ public record MarksReport(
         return say("marks.marks-report.a-date-that-does-not");
     }
 
-
     public MarksReport {
         Objects.requireNonNull(window, "window");
         Objects.requireNonNull(order, "order");
@@ -120,7 +119,8 @@ public record MarksReport(
             if (UnreadLetter.count(mark.text()) > UnreadLetter.count(views.text())) {
                 why.append(say("marks.marks-report.what-is-unread-here-another"));
             }
-            views.odd().forEach(odd -> why.append(say("marks.marks-report.another-row-of-it-reads")).append(odd));
+            views.odd().forEach(odd -> why.append(say("marks.marks-report.another-row-of-it-reads"))
+                    .append(odd));
             return new JudgedMark(
                     row.id(),
                     mark,
@@ -151,9 +151,7 @@ public record MarksReport(
                         yield numbers.judge(text);
                     }
                     yield !asked && isNumber(mark, text)
-                            ? MarkJudgment.bare(
-                                    Verdict.NOT_APPLICABLE,
-                                    say("marks.marks-report.it-is-a-number-of"))
+                            ? MarkJudgment.bare(Verdict.NOT_APPLICABLE, say("marks.marks-report.it-is-a-number-of"))
                             : dates.code(mark, text);
                 }
             };
@@ -174,7 +172,9 @@ public record MarksReport(
         private List<NumberMatch> matches(Recorded<Mark> row, String text) {
             List<NumberMatch> all = new ArrayList<>();
             Mark mark = row.value();
-            mark.expected().ifPresent(expected -> all.add(NumberMatch.of(text, say("marks.marks-report.what-is-expected"), expected)));
+            mark.expected()
+                    .ifPresent(expected ->
+                            all.add(NumberMatch.of(text, say("marks.marks-report.what-is-expected"), expected)));
             visit.marks().stream()
                     .filter(other -> other.value().kind() == MarkKind.VIN)
                     .findFirst()

@@ -12,7 +12,6 @@ import quarterlight.findings.Findings;
 import quarterlight.findings.NotLookedAt;
 import quarterlight.rust.need.Load;
 import quarterlight.rust.need.LoadTable;
-import quarterlight.units.Numerals;
 import quarterlight.visit.statement.Condition;
 import quarterlight.visit.trial.TrialResult;
 
@@ -79,6 +78,13 @@ public record Checked(
         String panelsMeasured = panels == 0
                 ? say("matters.checked.no-panel-that-the-gauge")
                 : say("matters.checked.measured-of-panels", measured, panels);
-        return say("matters.checked.looked-at-of-zones", lookedAt, zones, panelsMeasured, structuralUnseen == 0 ? say("matters.checked.every-zone-that-carries-load") : say("matters.checked.of-zones-that-carry-load", structuralUnseen, structural));
+        return say(
+                "matters.checked.looked-at-of-zones",
+                lookedAt,
+                zones,
+                panelsMeasured,
+                structuralUnseen == 0
+                        ? say("matters.checked.every-zone-that-carries-load")
+                        : say("matters.checked.of-zones-that-carry-load", structuralUnseen, structural));
     }
 }

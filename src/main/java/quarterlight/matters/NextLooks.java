@@ -157,7 +157,13 @@ final class NextLooks {
                 .toList();
         if (!open.isEmpty()) {
             List<String> names = open.stream().map(TrialItem::item).toList();
-            add(say("matters.next-looks.try-what-was-not-tried"), names, why, List.of(), turns, Optional.of(TrialList.caution()));
+            add(
+                    say("matters.next-looks.try-what-was-not-tried"),
+                    names,
+                    why,
+                    List.of(),
+                    turns,
+                    Optional.of(TrialList.caution()));
         }
     }
 
@@ -221,7 +227,9 @@ final class NextLooks {
         List<Matter> open = ruled(MatterRule.CLAIM_OPEN);
         if (!open.isEmpty()) {
             add(
-                    say("matters.next-looks.ask-for-papers-or-proof", quarterlight.units.Numerals.count(open.size(), "claim", "claims")),
+                    say(
+                            "matters.next-looks.ask-for-papers-or-proof",
+                            quarterlight.units.Numerals.count(open.size(), "claim", "claims")),
                     List.of(),
                     say("matters.next-looks.a-claim-that-does-not"),
                     zones(open),

@@ -10,7 +10,6 @@ import java.util.Locale;
 import java.util.Optional;
 import quarterlight.capture.CorrectedTimes;
 import quarterlight.units.Days;
-import quarterlight.units.Numerals;
 import quarterlight.visit.photo.PhotoId;
 
 /** When a photo was taken, in words: the day with its year and the time of day, and a remark where it is older than the visit. */
@@ -48,7 +47,9 @@ public final class CaptureTimeText {
         if (months < MIN_MONTHS) {
             return say("diagram.capture-time-text.days", ChronoUnit.DAYS.between(day, visit));
         }
-        return months < 24 ? say("diagram.capture-time-text.months", months) : say("diagram.capture-time-text.years", months / 12);
+        return months < 24
+                ? say("diagram.capture-time-text.months", months)
+                : say("diagram.capture-time-text.years", months / 12);
     }
 
     private static Optional<LocalDateTime> local(CorrectedTimes times, PhotoId photo) {

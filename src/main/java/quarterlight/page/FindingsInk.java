@@ -30,10 +30,17 @@ import quarterlight.visit.statement.Condition;
  * likelihood as hatching, rust as stipple, what is rusted through heavily. What was not looked at stays bare.
  */
 public final class FindingsInk {
-    private static final List<String> HATCHES =
-            List.of("diagram.findings-ink.doubtful-20-to-39", "diagram.findings-ink.open-40-to-59", "diagram.findings-ink.likely-60-to-79", "diagram.findings-ink.very-likely-80-or-more");
-    private static final List<String> STIPPLES =
-            List.of("diagram.findings-ink.specks-grade-10-or-9", "diagram.findings-ink.a-little-8-or-7", "diagram.findings-ink.some-6-or-5", "diagram.findings-ink.much-4", "diagram.findings-ink.most-of-it-3-to");
+    private static final List<String> HATCHES = List.of(
+            "diagram.findings-ink.doubtful-20-to-39",
+            "diagram.findings-ink.open-40-to-59",
+            "diagram.findings-ink.likely-60-to-79",
+            "diagram.findings-ink.very-likely-80-or-more");
+    private static final List<String> STIPPLES = List.of(
+            "diagram.findings-ink.specks-grade-10-or-9",
+            "diagram.findings-ink.a-little-8-or-7",
+            "diagram.findings-ink.some-6-or-5",
+            "diagram.findings-ink.much-4",
+            "diagram.findings-ink.most-of-it-3-to");
     private static final String THIN = "\u2009";
 
     private FindingsInk() {}
@@ -72,7 +79,11 @@ public final class FindingsInk {
             ThicknessSteps steps,
             ThicknessRamp ramp) {
         List<Legend.Key> keys = new ArrayList<>();
-        key(say("diagram.findings-ink.refinish-likelihood-of-100"), Legend.Sample.HATCH, used(looks, ZoneLook::hatch), HATCHES)
+        key(
+                        say("diagram.findings-ink.refinish-likelihood-of-100"),
+                        Legend.Sample.HATCH,
+                        used(looks, ZoneLook::hatch),
+                        HATCHES)
                 .ifPresent(keys::add);
         rust(looks).ifPresent(keys::add);
         List<Legend.Swatch> marks = new ArrayList<>();
@@ -101,9 +112,7 @@ public final class FindingsInk {
         }
         ranges.add(say("diagram.findings-ink.over", limits.get(limits.size() - 1)));
         return new Legend.Steps(
-                say("diagram.findings-ink.mean-coating-thickness-untinted", ramp.unitName()),
-                ramp.unitName(),
-                ranges);
+                say("diagram.findings-ink.mean-coating-thickness-untinted", ramp.unitName()), ramp.unitName(), ranges);
     }
 
     private static Optional<Legend.Key> rust(Map<ZoneId, ZoneLook> looks) {

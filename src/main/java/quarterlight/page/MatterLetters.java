@@ -31,8 +31,6 @@ public final class MatterLetters {
                 .filter(Matter::isWidespread)
                 .map(matter -> String.valueOf(matter.letter().orElseThrow()))
                 .collect(Collectors.joining(say("diagram.matter-letters.and")));
-        return letters.isEmpty()
-                ? ""
-                : say("diagram.matter-letters.not-drawn-of-too-many", letters);
+        return letters.isEmpty() ? "" : say("diagram.matter-letters.not-drawn-of-too-many", letters);
     }
 }

@@ -1,7 +1,7 @@
 package quarterlight.page;
 
-import static quarterlight.language.Sentences.say;
 import static quarterlight.language.Sentences.figure;
+import static quarterlight.language.Sentences.say;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -20,7 +20,6 @@ import quarterlight.thickness.ThicknessSurvey;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.thickness.gauge.GaugeQuality;
 import quarterlight.units.Days;
-import quarterlight.units.Numerals;
 import quarterlight.units.XmlText;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.pin.Recorded;
@@ -38,9 +37,15 @@ public final class PageFacts {
         Map<String, String> rows = new LinkedHashMap<>();
         rows.put(
                 say("diagram.page-facts.body"),
-                say("diagram.page-facts.engine-in-the", facts.car().body().style().said(), facts.car().body().construction().said(), facts.car().body().engine().said()));
+                say(
+                        "diagram.page-facts.engine-in-the",
+                        facts.car().body().style().said(),
+                        facts.car().body().construction().said(),
+                        facts.car().body().engine().said()));
         facts.car().built().ifPresent(date -> rows.put(say("diagram.page-facts.claimed-build-date"), date.said()));
-        facts.car().modelYear().ifPresent(year -> rows.put(say("diagram.page-facts.model-year"), Integer.toString(year)));
+        facts.car()
+                .modelYear()
+                .ifPresent(year -> rows.put(say("diagram.page-facts.model-year"), Integer.toString(year)));
         put(rows, say("diagram.page-facts.date-of-the-visit"), facts.date().map(Days::day));
         put(rows, say("diagram.page-facts.inspector"), facts.inspector());
         put(rows, say("diagram.page-facts.for"), facts.client());
@@ -60,16 +65,24 @@ public final class PageFacts {
                 .built()
                 .map(date -> say("diagram.page-facts.claimed-build-date-2", date.said()))
                 .orElse(say("diagram.page-facts.build-date-not-claimed")));
-        parts.add(facts.date().map(date -> say("diagram.page-facts.visit", Days.day(date))).orElse(say("diagram.page-facts.date-of-the-visit-not")));
+        parts.add(facts.date()
+                .map(date -> say("diagram.page-facts.visit", Days.day(date)))
+                .orElse(say("diagram.page-facts.date-of-the-visit-not")));
         facts.inspector().ifPresent(name -> parts.add(say("diagram.page-facts.inspector-2", XmlText.clean(name))));
         int readings = car.visit().readings().size();
         long checks = car.visit().gaugeChecks().size();
         parts.add(
                 readings == 0
                         ? say("diagram.page-facts.not-measured")
-                        : say("diagram.page-facts.readings-in-zones", readings, car.thickness().zones().size()));
+                        : say(
+                                "diagram.page-facts.readings-in-zones",
+                                readings,
+                                car.thickness().zones().size()));
         if (readings > 0) {
-            parts.add(checks == 0 ? say("diagram.page-facts.gauge-not-checked") : say("diagram.page-facts.gauge-checks", checks));
+            parts.add(
+                    checks == 0
+                            ? say("diagram.page-facts.gauge-not-checked")
+                            : say("diagram.page-facts.gauge-checks", checks));
         }
         return String.join(" \u00b7 ", parts);
     }
@@ -84,7 +97,9 @@ public final class PageFacts {
             return say("diagram.page-facts.no-coating-thickness-was-measured");
         }
         GaugeQuality quality = GaugeQuality.of(car.visit());
-        String count = say("diagram.page-facts.gauge-checks-on-bare-metal", quality.verdicts().size());
+        String count = say(
+                "diagram.page-facts.gauge-checks-on-bare-metal",
+                quality.verdicts().size());
         return switch (quality.summary()) {
             case NOT_CHECKED -> say("diagram.page-facts.no-gauge-check-was-made");
             case CANNOT_TELL -> say("diagram.page-facts.without-a-tolerance-for-all", count);
@@ -100,10 +115,20 @@ public final class PageFacts {
         sentences.add(
                 readings == 0
                         ? say("diagram.page-facts.no-coating-thickness-was-measured")
-                        : say("diagram.page-facts.readings-in-zones-2", readings, car.thickness().zones().size()));
+                        : say(
+                                "diagram.page-facts.readings-in-zones-2",
+                                readings,
+                                car.thickness().zones().size()));
         for (Recorded<GaugeCheck> row : car.visit().gaugeChecks()) {
             GaugeCheck check = row.value();
-            sentences.add(say("diagram.page-facts.the-readings-on-nominal-shown", capital(check.when().said()), check.on().word().equals("bare") ? say("diagram.page-facts.bare-metal") : say("diagram.page-facts.a-shim"), ramp.typed(check.nominal()), ramp.typed(check.shown())));
+            sentences.add(say(
+                    "diagram.page-facts.the-readings-on-nominal-shown",
+                    capital(check.when().said()),
+                    check.on().word().equals("bare")
+                            ? say("diagram.page-facts.bare-metal")
+                            : say("diagram.page-facts.a-shim"),
+                    ramp.typed(check.nominal()),
+                    ramp.typed(check.shown())));
         }
         ThicknessSurvey.correctionRefused(car.visit()).ifPresent(sentences::add);
         if (readings > 0 && car.visit().gaugeChecks().isEmpty()) {
@@ -155,8 +180,10 @@ public final class PageFacts {
     }
 
     public static String rust(ZoneRust zone) {
-        String grade = zone.gradeInWords().map(g -> say("diagram.page-facts.grade", g)).orElse("");
-        String ri = zone.ri().isPresent() ? say("diagram.page-facts.ri", zone.ri().getAsInt()) : "";
+        String grade =
+                zone.gradeInWords().map(g -> say("diagram.page-facts.grade", g)).orElse("");
+        String ri =
+                zone.ri().isPresent() ? say("diagram.page-facts.ri", zone.ri().getAsInt()) : "";
         int count = zone.holes().orElse(0);
         String holes = count == 0 ? "" : ", " + say("diagram.page-facts.holes", count);
         double mm2 = zone.rust().map(area -> area.mm2()).orElse(0.0);

@@ -61,10 +61,12 @@ public record ReportSelection(boolean full, Set<ZoneId> zonesLeftOut, Set<PhotoI
                     .filter(zone -> zonesLeftOut.contains(zone.id()))
                     .map(Zone::label)
                     .collect(Collectors.joining("; "));
-            sentences.add(say("diagram.report-selection.left-out-by-the-inspector", count(zonesLeftOut.size(), "zone"), names));
+            sentences.add(say(
+                    "diagram.report-selection.left-out-by-the-inspector", count(zonesLeftOut.size(), "zone"), names));
         }
         if (!photosLeftOut.isEmpty()) {
-            sentences.add(say("diagram.report-selection.left-out-by-the-inspector-2", count(photosLeftOut.size(), "photo")));
+            sentences.add(
+                    say("diagram.report-selection.left-out-by-the-inspector-2", count(photosLeftOut.size(), "photo")));
         }
         return sentences;
     }

@@ -104,7 +104,9 @@ final class SvgSheet {
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" viewBox=\"0 0 "
                 + number(width) + " " + number(y + MARGIN) + "\" width=\"" + number(width) + "\" height=\""
                 + number(y + MARGIN) + "\">\n<title>"
-                + XmlText.escaped(say("diagram.svg-sheet.body-diagram-of", car.visit().facts().car().name()))
+                + XmlText.escaped(say(
+                        "diagram.svg-sheet.body-diagram-of",
+                        car.visit().facts().car().name()))
                 + "</title>\n<style>" + FontFaces.css()
                 + "</style>\n<rect width=\"100%\" height=\"100%\" fill=\"#FFFFFF\"/>\n" + out + "</svg>\n";
     }

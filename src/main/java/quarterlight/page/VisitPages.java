@@ -154,7 +154,9 @@ public final class VisitPages {
         String title = XmlText.clean(car.visit().facts().car().name());
         model.put("title", title);
         model.put("description", say("diagram.visit-pages.annotated-body-diagram-of-with", title));
-        model.put("date", car.visit().facts().date().map(Days::day).orElse(say("diagram.visit-pages.date-of-the-visit-not")));
+        model.put(
+                "date",
+                car.visit().facts().date().map(Days::day).orElse(say("diagram.visit-pages.date-of-the-visit-not")));
         model.put(
                 "lead",
                 say("diagram.visit-pages.numbers-in-the-zones-mean", ramp.unitName(), MatterLetters.notDrawn(matters)));

@@ -23,7 +23,6 @@ public final class WholeSentences {
         return say("diagram.whole-sentences.told-at-length-in-the");
     }
 
-
     /** A sentence of up to so many times the letters asked for is set whole. */
     private static final double STRETCH = 1.5;
 
@@ -60,7 +59,10 @@ public final class WholeSentences {
     public static String list(List<String> names, int max) {
         String all = String.join(CLAUSE, names);
         for (int named = names.size(); named > 1 && letters(all) > max; named--) {
-            all = say("diagram.whole-sentences.and-more", String.join(CLAUSE, names.subList(0, named - 1)), names.size() - named + 1);
+            all = say(
+                    "diagram.whole-sentences.and-more",
+                    String.join(CLAUSE, names.subList(0, named - 1)),
+                    names.size() - named + 1);
         }
         return all;
     }

@@ -61,15 +61,25 @@ public enum EverydaySize {
             return say("rust.everyday-size.less-than-a-tenth-of", say(thing.one));
         }
         if (times < 0.4) {
-            return say("rust.everyday-size.about-of-a", times < 0.17 ? say("rust.everyday-size.an-eighth") : times < 0.29 ? say("rust.everyday-size.a-quarter") : say("rust.everyday-size.a-third"), say(thing.one));
+            return say(
+                    "rust.everyday-size.about-of-a",
+                    times < 0.17
+                            ? say("rust.everyday-size.an-eighth")
+                            : times < 0.29 ? say("rust.everyday-size.a-quarter") : say("rust.everyday-size.a-third"),
+                    say(thing.one));
         }
         if (times < WHOLE) {
-            return say("rust.everyday-size.about-a", times < 0.6 ? say("rust.everyday-size.half") : say("rust.everyday-size.two-thirds-of"), say(thing.one));
+            return say(
+                    "rust.everyday-size.about-a",
+                    times < 0.6 ? say("rust.everyday-size.half") : say("rust.everyday-size.two-thirds-of"),
+                    say(thing.one));
         }
         long count = Math.round(times);
         if (count == 1) {
             return say("rust.everyday-size.about-one", say(thing.one));
         }
-        return count > MANY ? say("rust.everyday-size.more-than", MANY, say(thing.more)) : say("rust.everyday-size.about", count, say(thing.more));
+        return count > MANY
+                ? say("rust.everyday-size.more-than", MANY, say(thing.more))
+                : say("rust.everyday-size.about", count, say(thing.more));
     }
 }

@@ -15,7 +15,6 @@ public final class RiDegree {
         return say("rust.ri-degree.iso-4628-3-smallest-degree");
     }
 
-
     private static final double[] UP_TO = {0, 0.05, 0.5, 1, 8};
     private static final double ROUNDING = 1 + 1e-9;
 

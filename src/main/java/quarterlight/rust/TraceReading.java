@@ -41,7 +41,9 @@ record TraceReading(TraceArea area, Optional<MeasuredTrace> measured) {
                 : Optional.of(say("rust.trace-reading.its-photo-is-not-in"));
         Optional<PhotoPlane> plane = problem.isPresent() ? Optional.empty() : PhotoPlane.of(trace.scale());
         if (plane.isEmpty()) {
-            String why = say("rust.trace-reading.not-measured", problem.orElse(say("rust.trace-reading.its-scale-cannot-be-used")));
+            String why = say(
+                    "rust.trace-reading.not-measured",
+                    problem.orElse(say("rust.trace-reading.its-scale-cannot-be-used")));
             return new TraceReading(
                     area(row, Optional.empty(), OptionalDouble.empty(), List.of(why)), Optional.empty());
         }
@@ -81,16 +83,14 @@ record TraceReading(TraceArea area, Optional<MeasuredTrace> measured) {
         List<String> remarks = new ArrayList<>();
         TraceCheck.ofStatedSize(trace.scale(), lens).ifPresent(remarks::add);
         if (trace.scale() instanceof KnownLength) {
-            remarks.add(
-                    say("rust.trace-reading.from-a-known-length-which"));
+            remarks.add(say("rust.trace-reading.from-a-known-length-which"));
         } else if (trace.scale() instanceof Coin coin) {
             if (reach(outline, coin.rim(), coinSizePx(coin)) > FAR) {
                 remarks.add(say("rust.trace-reading.the-outline-reaches-farther-than"));
             }
         } else if (reach(outline, ((KnownRectangle) trace.scale()).corners(), sidePx((KnownRectangle) trace.scale()))
                 > FAR) {
-            remarks.add(
-                    say("rust.trace-reading.the-outline-reaches-far-beyond"));
+            remarks.add(say("rust.trace-reading.the-outline-reaches-far-beyond"));
         }
         if (marked.sdMm2() > WIDE * marked.mm2()) {
             remarks.add(String.format(

@@ -22,7 +22,6 @@ import quarterlight.findings.Findings;
 import quarterlight.finish.FinishEngine;
 import quarterlight.finish.NextMeasurement;
 import quarterlight.rust.need.RepairRule;
-import quarterlight.units.Numerals;
 import quarterlight.visit.statement.Severity;
 
 /**
@@ -56,8 +55,16 @@ public final class OneHour {
         List<HourLook> looks = new ArrayList<>();
         own.stream().filter(CarBrief.Look::grave).map(OneHour::own).forEach(looks::add);
         List<MatterRow> open = table.heavy().stream().filter(this::isOpenHere).toList();
-        open(open.stream().filter(row -> row.subject().topic() == Topic.RUST).toList(), say("compare.one-hour.look-for-rust"), looks);
-        open(open.stream().filter(row -> row.subject().topic() == Topic.TRIAL).toList(), say("compare.one-hour.try"), looks);
+        open(
+                open.stream().filter(row -> row.subject().topic() == Topic.RUST).toList(),
+                say("compare.one-hour.look-for-rust"),
+                looks);
+        open(
+                open.stream()
+                        .filter(row -> row.subject().topic() == Topic.TRIAL)
+                        .toList(),
+                say("compare.one-hour.try"),
+                looks);
         open(
                 open.stream()
                         .filter(row -> !Set.of(Topic.RUST, Topic.TRIAL, Topic.FINISH, Topic.GAUGE)
@@ -87,7 +94,8 @@ public final class OneHour {
         List<String> names = rows.stream().map(this::name).distinct().toList();
         String more = names.size() > NAMED ? say("compare.one-hour.and-more", names.size() - NAMED) : "";
         MatterRow first = rows.get(0);
-        String others = first.cells().size() > 2 ? say("compare.one-hour.another-car") : say("compare.one-hour.the-other-car");
+        String others =
+                first.cells().size() > 2 ? say("compare.one-hour.another-car") : say("compare.one-hour.the-other-car");
         Severity severity = first.severity();
         looks.add(new HourLook(
                 todo + names.stream().limit(NAMED).collect(Collectors.joining("; ")) + more + ".",
@@ -148,7 +156,10 @@ public final class OneHour {
         String label = findings.catalog().get(next.zone()).label();
         return new HourLook(
                 say("compare.one-hour.measure-spots-on", next.spots(), label),
-                say("compare.one-hour.of-all-panels-the-finish", next.about(), next.settles().toLowerCase(Locale.ROOT)),
+                say(
+                        "compare.one-hour.of-all-panels-the-finish",
+                        next.about(),
+                        next.settles().toLowerCase(Locale.ROOT)),
                 Optional.empty());
     }
 }

@@ -46,9 +46,7 @@ final class CarAnswers {
     /** Nobody looked there on another car: what this one shows, of rust or of whatever else. */
     private MatterCell unseen(Subject subject) {
         if (subject.places().isEmpty()) {
-            return MatterCell.of(
-                    CellClass.CLEAN,
-                    say("compare.car-answers.every-one-of-its-zones"));
+            return MatterCell.of(CellClass.CLEAN, say("compare.car-answers.every-one-of-its-zones"));
         }
         List<Zone> here = here(subject);
         if (here.isEmpty()) {
@@ -98,8 +96,7 @@ final class CarAnswers {
         List<Part> found =
                 parts.stream().filter(part -> part.cell().is(CellClass.FOUND)).toList();
         if (found.isEmpty()) {
-            return MatterCell.of(
-                    CellClass.CLEAN, say("compare.car-answers.as-first-finished-all-that", looked, of));
+            return MatterCell.of(CellClass.CLEAN, say("compare.car-answers.as-first-finished-all-that", looked, of));
         }
         return new MatterCell(
                 CellClass.FOUND,
@@ -111,7 +108,8 @@ final class CarAnswers {
     private MatterCell there(Subject subject) {
         List<Zone> here = here(subject);
         if (here.isEmpty()) {
-            return MatterCell.of(CellClass.NOT_ON_THIS_CAR, say("compare.car-answers.this-car-has-no", nouns(subject.places())));
+            return MatterCell.of(
+                    CellClass.NOT_ON_THIS_CAR, say("compare.car-answers.this-car-has-no", nouns(subject.places())));
         }
         return together(parts(here, subject.topic(), subject.about()));
     }

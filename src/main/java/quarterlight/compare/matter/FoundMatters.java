@@ -63,7 +63,9 @@ public final class FoundMatters {
     private static String text(Matter matter) {
         String sentence = matter.sentence();
         if (matter.kind() == FindingKind.NOT_LOOKED_AT) {
-            return sentence.startsWith(say(NOT_LOOKED_AT)) ? sentence.substring(say(NOT_LOOKED_AT).length()) : sentence;
+            return sentence.startsWith(say(NOT_LOOKED_AT))
+                    ? sentence.substring(say(NOT_LOOKED_AT).length())
+                    : sentence;
         }
         String core = sentence.replaceAll("\\.$", "");
         return matter.further().stream()

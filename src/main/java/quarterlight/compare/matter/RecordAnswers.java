@@ -109,20 +109,23 @@ final class RecordAnswers {
 
     MatterCell gauge() {
         GaugeQuality quality = GaugeQuality.of(car.findings().visit());
-        String checks = say("compare.record-answers.gauge-checks", quality.verdicts().size());
+        String checks =
+                say("compare.record-answers.gauge-checks", quality.verdicts().size());
         boolean measured = !car.findings().visit().readings().isEmpty();
         return switch (quality.summary()) {
-            case PASSED -> MatterCell.of(CellClass.CLEAN, say("compare.record-answers.within-the-tolerances-stated", checks));
+            case PASSED ->
+                MatterCell.of(CellClass.CLEAN, say("compare.record-answers.within-the-tolerances-stated", checks));
             case FAILED ->
                 MatterCell.of(CellClass.FOUND, say("compare.record-answers.and-one-at-least-failed", checks));
             case CANNOT_TELL ->
                 MatterCell.of(
-                        CellClass.NOT_LOOKED_AT,
-                        say("compare.record-answers.without-a-tolerance-they-cannot", checks));
+                        CellClass.NOT_LOOKED_AT, say("compare.record-answers.without-a-tolerance-they-cannot", checks));
             case NOT_CHECKED ->
                 MatterCell.of(
                         CellClass.NOT_LOOKED_AT,
-                        measured ? say("compare.record-answers.the-gauge-was-not-checked") : say("compare.record-answers.nothing-was-measured-on-this"));
+                        measured
+                                ? say("compare.record-answers.the-gauge-was-not-checked")
+                                : say("compare.record-answers.nothing-was-measured-on-this"));
         };
     }
 
@@ -135,7 +138,10 @@ final class RecordAnswers {
             return MatterCell.of(CellClass.NOT_ON_THIS_CAR, say("compare.record-answers.no-such-claim-was-made"));
         }
         String text = same.stream()
-                .map(one -> say("compare.record-answers.claimed", one.claim().text(), one.judgment().said()))
+                .map(one -> say(
+                        "compare.record-answers.claimed",
+                        one.claim().text(),
+                        one.judgment().said()))
                 .collect(Collectors.joining(" "));
         boolean against = same.stream().anyMatch(one -> one.judgment() == Judgment.CONTRADICTED);
         boolean open = same.stream().anyMatch(one -> one.judgment() == Judgment.OPEN);

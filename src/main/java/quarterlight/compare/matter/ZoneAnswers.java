@@ -18,7 +18,6 @@ import quarterlight.rust.ZoneRust;
 import quarterlight.rust.need.RepairNeed;
 import quarterlight.thickness.ZoneThickness;
 import quarterlight.thickness.gauge.GaugeQuality;
-import quarterlight.units.Numerals;
 import quarterlight.units.ThicknessText;
 import quarterlight.visit.annotation.Trace;
 import quarterlight.visit.photo.PhotoId;
@@ -67,10 +66,15 @@ public final class ZoneAnswers {
         boolean none = rust.byEye().isEmpty()
                 && rust.rust().map(area -> area.mm2() == 0).orElse(true);
         if (none) {
-            return MatterCell.of(CellClass.CLEAN, say("compare.zone-answers.looked-at-for-rust-none"), said(zone, Condition.NO_RUST));
+            return MatterCell.of(
+                    CellClass.CLEAN,
+                    say("compare.zone-answers.looked-at-for-rust-none"),
+                    said(zone, Condition.NO_RUST));
         }
         List<String> parts = new ArrayList<>();
-        rust.need().filter(need -> need != RepairNeed.NONE).ifPresent(need -> parts.add(say("compare.zone-answers.repair-need", need.said())));
+        rust.need()
+                .filter(need -> need != RepairNeed.NONE)
+                .ifPresent(need -> parts.add(say("compare.zone-answers.repair-need", need.said())));
         rust.holes().stream().filter(n -> n > 0).forEach(n -> parts.add(say("compare.zone-answers.holes", n)));
         rust.gradeInWords().ifPresent(grade -> parts.add(say("compare.zone-answers.grade-by-astm-d610", grade)));
         String measured = parts.isEmpty() ? "" : say("compare.zone-answers.rust", String.join(", ", parts));
@@ -79,7 +83,10 @@ public final class ZoneAnswers {
                 .map(Statement::text)
                 .collect(Collectors.joining(" "));
         String text = (measured + " " + seen).strip();
-        return MatterCell.of(CellClass.FOUND, text.isEmpty() ? say("compare.zone-answers.rust-is-outlined-there") : text, traced(zone));
+        return MatterCell.of(
+                CellClass.FOUND,
+                text.isEmpty() ? say("compare.zone-answers.rust-is-outlined-there") : text,
+                traced(zone));
     }
 
     private Optional<PhotoId> traced(ZoneId zone) {
@@ -132,7 +139,11 @@ public final class ZoneAnswers {
 
     private MatterCell judged(ZoneId zone, ZoneHistory history) {
         String measured = mean(zone).map(mean -> mean + "; ").orElse("");
-        String text = say("compare.zone-answers.refinish-likelihood-repair", measured, ZoneHistory.shown(history.refinishScore()), ZoneHistory.shown(history.repairScore()));
+        String text = say(
+                "compare.zone-answers.refinish-likelihood-repair",
+                measured,
+                ZoneHistory.shown(history.refinishScore()),
+                ZoneHistory.shown(history.repairScore()));
         boolean likely = history.refinishScore() >= LIKELY || history.repairScore() >= LIKELY;
         boolean unlikely = history.refinishScore() <= UNLIKELY && history.repairScore() <= UNLIKELY;
         if (mean(zone).isPresent()
@@ -145,7 +156,10 @@ public final class ZoneAnswers {
         if (unlikely) {
             return MatterCell.of(CellClass.CLEAN, say("compare.zone-answers.as-first-finished", text), pinned(zone));
         }
-        return MatterCell.of(CellClass.FOUND, (likely ? say("compare.zone-answers.likely-refinished") : say("compare.zone-answers.left-open")) + text, pinned(zone));
+        return MatterCell.of(
+                CellClass.FOUND,
+                (likely ? say("compare.zone-answers.likely-refinished") : say("compare.zone-answers.left-open")) + text,
+                pinned(zone));
     }
 
     private Optional<String> mean(ZoneId zone) {
@@ -217,9 +231,7 @@ public final class ZoneAnswers {
 
     private MatterCell nothingRecorded(ZoneId zone, String text) {
         int photos = car.photos(zone).size();
-        return notLookedAt(
-                zone,
-                photos == 0 ? text : say("compare.zone-answers.photos-show-the-place", text, photos));
+        return notLookedAt(zone, photos == 0 ? text : say("compare.zone-answers.photos-show-the-place", text, photos));
     }
 
     private MatterCell notLookedAt(ZoneId zone, String text) {

@@ -34,11 +34,9 @@ public record ComparisonSheet(
         return say("compare.comparison-sheet.every-cell-says-what-that");
     }
 
-
     public static String nothingHeavy() {
         return say("compare.comparison-sheet.nothing-grave-or-major-was");
     }
-
 
     public ComparisonSheet {
         Objects.requireNonNull(table, "table");

@@ -35,7 +35,16 @@ public record CountText(
         String aFewer = percent(counts.chanceAFewer());
         String equal = percent(counts.chanceEqual());
         String bFewer = percent(counts.chanceBFewer());
-        String sentence = say("compare.count-text.panels-probability-that-has-fewer", what, letters.a(), a, letters.b(), b, aFewer, equal, bFewer);
+        String sentence = say(
+                "compare.count-text.panels-probability-that-has-fewer",
+                what,
+                letters.a(),
+                a,
+                letters.b(),
+                b,
+                aFewer,
+                equal,
+                bFewer);
         return new CountText(counts, what, a, b, aFewer, equal, bFewer, sentence);
     }
 
@@ -48,6 +57,8 @@ public record CountText(
         if (chance < 0.005) {
             return say("compare.count-text.under-1");
         }
-        return chance > 0.995 ? say("compare.count-text.over-99") : String.format(Locale.ROOT, "%.0f\u202f%%", 100 * chance);
+        return chance > 0.995
+                ? say("compare.count-text.over-99")
+                : String.format(Locale.ROOT, "%.0f\u202f%%", 100 * chance);
     }
 }

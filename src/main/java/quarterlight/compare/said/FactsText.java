@@ -85,7 +85,10 @@ public record FactsText(
                 || !facts.statements().isEmpty()
                 || facts.datesJudged() > 0;
         if (!known && !rustMatters) {
-            lines.add(photos.isEmpty() ? say("compare.facts-text.nobody-looked-there") : say("compare.facts-text.photographed-nothing-is-recorded-of"));
+            lines.add(
+                    photos.isEmpty()
+                            ? say("compare.facts-text.nobody-looked-there")
+                            : say("compare.facts-text.photographed-nothing-is-recorded-of"));
         }
         return new FactsText(known || !photos.isEmpty(), known, lines, level, photos);
     }
@@ -122,7 +125,11 @@ public record FactsText(
     }
 
     private static String history(ZoneHistory history) {
-        return say("compare.facts-text.refinish-likelihood-band-repair", ZoneHistory.shown(history.refinishScore()), history.shownBand(), ZoneHistory.shown(history.repairScore()));
+        return say(
+                "compare.facts-text.refinish-likelihood-band-repair",
+                ZoneHistory.shown(history.refinishScore()),
+                history.shownBand(),
+                ZoneHistory.shown(history.repairScore()));
     }
 
     private static String dates(ZoneFacts facts) {

@@ -116,7 +116,9 @@ public final class SheetMaking {
         parts.add(facts.car().body().style().said());
         parts.add(facts.car().body().construction().said());
         facts.car().built().ifPresent(date -> parts.add(say("compare.sheet-making.claimed-build-date", date.text())));
-        parts.add(facts.date().map(date -> say("compare.sheet-making.visit", Days.day(date))).orElse(say("compare.sheet-making.date-of-the-visit-not")));
+        parts.add(facts.date()
+                .map(date -> say("compare.sheet-making.visit", Days.day(date)))
+                .orElse(say("compare.sheet-making.date-of-the-visit-not")));
         facts.inspector().ifPresent(name -> parts.add(say("compare.sheet-making.inspector", name)));
         return String.join(" \u00b7 ", parts);
     }
@@ -151,8 +153,13 @@ public final class SheetMaking {
                 .sorted(Comparator.comparingInt(place -> rank(place.zone())))
                 .toList();
         List<CountText> counts = new ArrayList<>();
-        comparison.refinished().ifPresent(one -> counts.add(CountText.of(say("compare.sheet-making.refinished"), one, letters)));
-        comparison.repaired().ifPresent(one -> counts.add(CountText.of(say("compare.sheet-making.repaired-over-filler"), one, letters)));
+        comparison
+                .refinished()
+                .ifPresent(one -> counts.add(CountText.of(say("compare.sheet-making.refinished"), one, letters)));
+        comparison
+                .repaired()
+                .ifPresent(one ->
+                        counts.add(CountText.of(say("compare.sheet-making.repaired-over-filler"), one, letters)));
         return new PairSheet(
                 comparison,
                 letters,
@@ -203,7 +210,10 @@ public final class SheetMaking {
         boolean measured = car.findings().evidence().zones().stream()
                 .anyMatch(zone -> zone.readable() && !zone.spotsUm().isEmpty());
         return measured
-                ? say("compare.sheet-making.its-own-level-is", letter, asked.unit().of(car.findings().history().carLevel().um()))
+                ? say(
+                        "compare.sheet-making.its-own-level-is",
+                        letter,
+                        asked.unit().of(car.findings().history().carLevel().um()))
                 : say("compare.sheet-making.was-not-measured", letter);
     }
 

@@ -54,6 +54,8 @@ public record EvidenceStrength(Band band, boolean forRefinishing) {
             return say("finish.evidence-strength.no-support-for-refinished-over");
         }
         return band.words()
-                + (forRefinishing ? say("finish.evidence-strength.for-refinished-over-factory-finish") : say("finish.evidence-strength.for-factory-finish-over-refinished"));
+                + (forRefinishing
+                        ? say("finish.evidence-strength.for-refinished-over-factory-finish")
+                        : say("finish.evidence-strength.for-factory-finish-over-refinished"));
     }
 }

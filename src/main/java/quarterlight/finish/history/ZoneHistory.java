@@ -84,7 +84,9 @@ public record ZoneHistory(
 
     /** A whole number as people read it: never 0 and never 100. */
     public static String shown(int score) {
-        return score <= 0 ? say("finish.zone-history.under-1") : score >= 100 ? say("finish.zone-history.over-99") : Integer.toString(score);
+        return score <= 0
+                ? say("finish.zone-history.under-1")
+                : score >= 100 ? say("finish.zone-history.over-99") : Integer.toString(score);
     }
 
     /** A probability as people read it, in percent. */

@@ -57,7 +57,9 @@ public final class DateJudge {
         if (asked.isEmpty()) {
             return MarkJudgment.bare(
                     Verdict.CANNOT_TELL,
-                    say("marks.date-judge.no-date-pattern-is-called", mark.pattern().orElseThrow()));
+                    say(
+                            "marks.date-judge.no-date-pattern-is-called",
+                            mark.pattern().orElseThrow()));
         }
         List<Completion> completions = asked.get().read(text);
         if (!completions.isEmpty()) {
@@ -69,7 +71,10 @@ public final class DateJudge {
             return days.isEmpty()
                     ? MarkJudgment.bare(
                             Verdict.MALFORMED,
-                            say("marks.date-judge.does-not-suit-the-pattern", text, mark.pattern().get()))
+                            say(
+                                    "marks.date-judge.does-not-suit-the-pattern",
+                                    text,
+                                    mark.pattern().get()))
                     : withoutYear(mark, text, days);
         }
         return otherwise(mark, text);
@@ -78,7 +83,9 @@ public final class DateJudge {
     /** Says beside a date that fits how often the same text would fit by chance. */
     private MarkJudgment withCoincidence(Mark mark, MarkJudgment judged, List<Completion> completions) {
         long ofHundred = Math.round(100 * rule(mark).coincidence(distinct(completions)));
-        String said = ofHundred < 1 ? say("marks.date-judge.under-1-of-100-cars") : say("marks.date-judge.of-100-cars", ofHundred);
+        String said = ofHundred < 1
+                ? say("marks.date-judge.under-1-of-100-cars")
+                : say("marks.date-judge.of-100-cars", ofHundred);
         return new MarkJudgment(
                 judged.verdict(),
                 judged.why(),
@@ -100,27 +107,22 @@ public final class DateJudge {
         return NUMBERED.contains(mark.kind())
                 ? MarkJudgment.bare(Verdict.NOT_APPLICABLE, say("marks.date-judge.it-is-a-number-and"))
                 : MarkJudgment.bare(
-                        Verdict.MALFORMED,
-                        say("marks.date-judge.suits-no-date-pattern-if", text, DatePattern.NONE));
+                        Verdict.MALFORMED, say("marks.date-judge.suits-no-date-pattern-if", text, DatePattern.NONE));
     }
 
     /** A day without a year: of all years, those within one of the build count. */
     private MarkJudgment withoutYear(Mark mark, String text, List<Completion> days) {
         if (window.isEmpty()) {
-            return MarkJudgment.bare(
-                    Verdict.CANNOT_TELL,
-                    say("marks.date-judge.says-a-month-and-a", text));
+            return MarkJudgment.bare(Verdict.CANNOT_TELL, say("marks.date-judge.says-a-month-and-a", text));
         }
         WindowRule rule = rule(mark);
         List<Completion> near = kept(days, date -> rule.distanceDays(date) <= DAYS_OF_YEAR);
-        return judge(
-                mark,
-                near,
-                List.of(say("marks.date-judge.it-bears-no-year-of")));
+        return judge(mark, near, List.of(say("marks.date-judge.it-bears-no-year-of")));
     }
 
     private MarkJudgment amidWords(Mark mark, DateAmidWords amid) {
-        MarkJudgment judged = judge(mark, amid.completions(), List.of(say("marks.date-judge.beside-the-date-stands", amid.words())));
+        MarkJudgment judged =
+                judge(mark, amid.completions(), List.of(say("marks.date-judge.beside-the-date-stands", amid.words())));
         String why = say("marks.date-judge.read-from", amid.text(), judged.why());
         return judged.because(
                 amid.isRework() && judged.verdict() == Verdict.TOO_LATE
@@ -135,9 +137,7 @@ public final class DateJudge {
         }
         List<Completion> completions = LabelRule.monthAndYear(text);
         return completions.isEmpty()
-                ? MarkJudgment.bare(
-                        Verdict.MALFORMED,
-                        say("marks.date-judge.the-two-numbers-of-a", text))
+                ? MarkJudgment.bare(Verdict.MALFORMED, say("marks.date-judge.the-two-numbers-of-a", text))
                 : judge(mark, completions, List.of());
     }
 
@@ -175,17 +175,16 @@ public final class DateJudge {
     public MarkJudgment tire(Mark mark, String text) {
         List<Completion> completions = TireDate.read(text);
         if (completions.isEmpty()) {
-            return MarkJudgment.bare(
-                    Verdict.MALFORMED,
-                    say("marks.date-judge.it-does-not-end-in"));
+            return MarkJudgment.bare(Verdict.MALFORMED, say("marks.date-judge.it-does-not-end-in"));
         }
         if (visitDay.isPresent()) {
             List<Completion> past = kept(completions, week -> !week.from().isAfter(visitDay.get()));
             if (past.isEmpty()) {
                 return MarkJudgment.bare(
                         Verdict.MALFORMED,
-                        say("marks.date-judge.it-says-the-week-of", Days.day(
-                                        completions.get(0).candidates().get(0).from())));
+                        say(
+                                "marks.date-judge.it-says-the-week-of",
+                                Days.day(completions.get(0).candidates().get(0).from())));
             }
             completions = past;
         }
@@ -239,7 +238,10 @@ public final class DateJudge {
         List<DateCandidate> ranked = new WindowRule(built, 0, 0).ranked(distinct(since));
         DateCandidate nearest = ranked.get(0);
         Verdict verdict = nearest.meets(built.first(), built.last()) ? Verdict.FITS : Verdict.TOO_LATE;
-        String why = say("marks.date-judge.the-part-is-noted-as", DateText.of(nearest), ranked.size() > 1 ? say("marks.date-judge.the-nearest-of-dates-since", ranked.size()) : "");
+        String why = say(
+                "marks.date-judge.the-part-is-noted-as",
+                DateText.of(nearest),
+                ranked.size() > 1 ? say("marks.date-judge.the-nearest-of-dates-since", ranked.size()) : "");
         return Optional.of(new MarkJudgment(verdict, why, ranked, decoded));
     }
 
@@ -256,7 +258,12 @@ public final class DateJudge {
         if (verdicts.size() > 1) {
             return new MarkJudgment(
                     Verdict.CANNOT_TELL,
-                    say("marks.date-judge.the-unread-letters-leave-it", verdicts.stream().sorted().map(Verdict::word).collect(Collectors.joining(say("marks.date-judge.or")))),
+                    say(
+                            "marks.date-judge.the-unread-letters-leave-it",
+                            verdicts.stream()
+                                    .sorted()
+                                    .map(Verdict::word)
+                                    .collect(Collectors.joining(say("marks.date-judge.or")))),
                     ranked,
                     decoded);
         }
@@ -267,7 +274,9 @@ public final class DateJudge {
         DateCandidate best = ranked.get(0);
         return rule.fits(best) || ranked.size() == 1
                 ? rule.sentence(best)
-                : say("marks.date-judge.even-the-nearest-reading", rule.sentence(best).replaceFirst(" lies ", ", lies "));
+                : say(
+                        "marks.date-judge.even-the-nearest-reading",
+                        rule.sentence(best).replaceFirst(" lies ", ", lies "));
     }
 
     private static List<DateCandidate> distinct(List<Completion> completions) {

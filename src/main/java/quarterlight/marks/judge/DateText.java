@@ -4,7 +4,6 @@ import static quarterlight.language.Sentences.say;
 
 import quarterlight.marks.code.DateCandidate;
 import quarterlight.units.Days;
-import quarterlight.units.Numerals;
 
 /** Days and spans of days as sentences say them: {@code Mar 4, 1971}, {@code Mar 1971}, {@code 26 months}. */
 public final class DateText {

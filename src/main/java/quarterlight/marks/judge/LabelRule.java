@@ -63,8 +63,7 @@ public final class LabelRule {
                         ? say("marks.label-rule.month-and-year-of-completion")
                         : say("marks.label-rule.certification-labels-bear-month-and"));
         if (window.filter(built -> built.last().isBefore(FIRST_REQUIRED)).isPresent()) {
-            decoded.add(
-                    say("marks.label-rule.such-labels-were-asked-for", Days.day(FIRST_REQUIRED)));
+            decoded.add(say("marks.label-rule.such-labels-were-asked-for", Days.day(FIRST_REQUIRED)));
         }
         return new MarkJudgment(judged.verdict(), judged.why(), judged.candidates(), decoded);
     }

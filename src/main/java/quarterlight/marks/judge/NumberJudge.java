@@ -41,7 +41,12 @@ public final class NumberJudge {
         if (plain.length() != VehicleNumber.LENGTH) {
             return MarkJudgment.bare(
                     isSinceRule() ? Verdict.MALFORMED : Verdict.CANNOT_TELL,
-                    say("marks.number-judge.it-has-characters-since-model", plain.length(), VehicleNumber.FIRST_MODEL_YEAR, VehicleNumber.LENGTH, isSinceRule() ? "" : say("marks.number-judge.and-the-model-year-is")));
+                    say(
+                            "marks.number-judge.it-has-characters-since-model",
+                            plain.length(),
+                            VehicleNumber.FIRST_MODEL_YEAR,
+                            VehicleNumber.LENGTH,
+                            isSinceRule() ? "" : say("marks.number-judge.and-the-model-year-is")));
         }
         Optional<String> foreign = foreign(plain);
         if (foreign.isPresent()) {
@@ -81,19 +86,23 @@ public final class NumberJudge {
     private MarkJudgment read(String plain) {
         Optional<VehicleNumber> number = VehicleNumber.of(plain);
         if (number.isEmpty()) {
-            return MarkJudgment.bare(
-                    Verdict.MALFORMED, say("marks.number-judge.it-holds-a-character-that"));
+            return MarkJudgment.bare(Verdict.MALFORMED, say("marks.number-judge.it-holds-a-character-that"));
         }
         if (!number.get().checks()) {
             return MarkJudgment.bare(
                     Verdict.MALFORMED,
-                    say("marks.number-judge.place-9-holds-and-the", number.get().check(), number.get().expectedCheck()));
+                    say(
+                            "marks.number-judge.place-9-holds-and-the",
+                            number.get().check(),
+                            number.get().expectedCheck()));
         }
         List<DateCandidate> years = number.get().modelYears();
         if (years.isEmpty()) {
             return MarkJudgment.bare(
                     Verdict.MALFORMED,
-                    say("marks.number-judge.place-10-holds-which-stands", number.get().yearLetter()));
+                    say(
+                            "marks.number-judge.place-10-holds-which-stands",
+                            number.get().yearLetter()));
         }
         MarkJudgment judged = dates.modelYear(List.of(new Completion(plain, years)));
         int year = years.get(0).to().getYear();
@@ -131,8 +140,7 @@ public final class NumberJudge {
                 .map(number -> new Completion(number.text(), number.modelYears()))
                 .toList();
         if (completions.isEmpty()) {
-            return MarkJudgment.bare(
-                    Verdict.MALFORMED, say("marks.number-judge.whatever-the-unread-character-is"));
+            return MarkJudgment.bare(Verdict.MALFORMED, say("marks.number-judge.whatever-the-unread-character-is"));
         }
         MarkJudgment judged = dates.modelYear(completions);
         boolean open = judged.verdict() == Verdict.FITS || judged.verdict() == Verdict.CANNOT_TELL;
@@ -149,7 +157,10 @@ public final class NumberJudge {
         Set<String> letters = new LinkedHashSet<>();
         possible.forEach(number -> letters.add(number.text().substring(at, at + 1)));
         return letters.size() <= MAX_NAMED
-                ? say("marks.number-judge.it-holds-for-at-place", letters.stream().sorted().collect(Collectors.joining(", ")), at + 1)
+                ? say(
+                        "marks.number-judge.it-holds-for-at-place",
+                        letters.stream().sorted().collect(Collectors.joining(", ")),
+                        at + 1)
                 : "";
     }
 }

@@ -67,8 +67,7 @@ public record NumberMatch(String read, String against, String expected, List<Int
     public String sentence() {
         return switch (state()) {
             case AGREES -> say("marks.number-match.agrees-with-letter-by-letter", against);
-            case OPEN ->
-                say("marks.number-match.agrees-with-as-far-as", against, places(unread));
+            case OPEN -> say("marks.number-match.agrees-with-as-far-as", against, places(unread));
             case DIFFERS ->
                 say("marks.number-match.differs-from-at-read-not", against, places(differing), read, expected);
         };

@@ -72,7 +72,12 @@ record WindowRule(BuildWindow window, int beforeDays, int afterDays) {
             return say("marks.window-rule.lies-in-the-build-window", said, DateText.of(window));
         }
         boolean before = date.to().isBefore(window.first());
-        String place = say("marks.window-rule.lies-the-build-window", said, DateText.span(days), before ? say("marks.window-rule.before") : say("marks.window-rule.after"), DateText.of(window));
+        String place = say(
+                "marks.window-rule.lies-the-build-window",
+                said,
+                DateText.span(days),
+                before ? say("marks.window-rule.before") : say("marks.window-rule.after"),
+                DateText.of(window));
         int usual = before ? beforeDays : afterDays;
         if (fits(date)) {
             return say("marks.window-rule.within-the-usual-days", place, usual);

@@ -65,7 +65,11 @@ final class ClaimFindings {
         evidence.add(EvidenceRow.of(
                 TABLE,
                 row.id(),
-                say("matters.claim-findings.claimed-by-the", claim.by().said(), ZoneLookup.sentence(claim.text()), claim.judged().isPresent() ? say("matters.claim-findings.judged-by-the-inspector") : ""),
+                say(
+                        "matters.claim-findings.claimed-by-the",
+                        claim.by().said(),
+                        ZoneLookup.sentence(claim.text()),
+                        claim.judged().isPresent() ? say("matters.claim-findings.judged-by-the-inspector") : ""),
                 places.shown(claim.photo())));
         laid.found().forEach(one -> evidence.add(EvidenceRow.workedOut("claims", ZoneLookup.sentence(one))));
         return new Finding(

@@ -30,7 +30,10 @@ final class FinishFindings {
                 continue;
             }
             if (zone.repairScore() >= Findings.LIKELY_SCORE) {
-                found.add(finding(zone, MatterRule.FILLER_LIKELY, say("matters.finish-findings.likely-repaired-with-body-filler")));
+                found.add(finding(
+                        zone,
+                        MatterRule.FILLER_LIKELY,
+                        say("matters.finish-findings.likely-repaired-with-body-filler")));
             } else if (isRefinished(zone)) {
                 found.add(finding(zone, MatterRule.REFINISHED, say("matters.finish-findings.likely-refinished")));
             }
@@ -46,7 +49,11 @@ final class FinishFindings {
     }
 
     private Finding finding(ZoneHistory zone, MatterRule rule, String sentence) {
-        String figures = say("matters.finish-findings.refinish-likelihood-band-repair", ZoneHistory.shown(zone.refinishScore()), zone.shownBand(), ZoneHistory.shown(zone.repairScore()));
+        String figures = say(
+                "matters.finish-findings.refinish-likelihood-band-repair",
+                ZoneHistory.shown(zone.refinishScore()),
+                zone.shownBand(),
+                ZoneHistory.shown(zone.repairScore()));
         return new Finding(
                 "finish:" + zone.zone().value(),
                 rule,

@@ -32,14 +32,11 @@ final class GaugeFindings {
         List<EvidenceRow> failed = failed(quality);
         if (!failed.isEmpty()) {
             return List.of(finding(
-                    MatterRule.GAUGE_FAILED,
-                    say("matters.gauge-findings.the-gauge-check-failed-every"),
-                    failed));
+                    MatterRule.GAUGE_FAILED, say("matters.gauge-findings.the-gauge-check-failed-every"), failed));
         }
         return switch (quality.summary()) {
             case NOT_CHECKED -> List.of(unchecked(say("matters.gauge-findings.the-gauge-was-not-checked")));
-            case CANNOT_TELL ->
-                List.of(unchecked(say("matters.gauge-findings.the-gauge-was-checked-but")));
+            case CANNOT_TELL -> List.of(unchecked(say("matters.gauge-findings.the-gauge-was-checked-but")));
             case PASSED, FAILED -> List.of();
         };
     }
@@ -94,6 +91,8 @@ final class GaugeFindings {
     }
 
     private static String surface(GaugeSurface on) {
-        return on == GaugeSurface.BARE ? say("matters.gauge-findings.bare-metal") : say("matters.gauge-findings.a-shim");
+        return on == GaugeSurface.BARE
+                ? say("matters.gauge-findings.bare-metal")
+                : say("matters.gauge-findings.a-shim");
     }
 }

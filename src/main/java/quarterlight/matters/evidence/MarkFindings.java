@@ -1,7 +1,5 @@
 package quarterlight.matters.evidence;
 
-import static quarterlight.language.Sentences.say;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -96,7 +94,7 @@ final class MarkFindings {
                         .zone()
                         .filter(zone -> DRIVE_TRAIN.contains(zone.value()))
                         .isPresent()
-                || Stream.of(say(" engine "), say(" block "), say(" transmission "), say(" gearbox "), say(" axle "))
+                || Stream.of(" engine ", " block ", " transmission ", " gearbox ", " axle ")
                         .anyMatch(part::contains);
     }
 

@@ -44,7 +44,9 @@ final class RustFindings {
     private void measured(ZoneRust zone, List<Finding> found) {
         zone.need().ifPresent(need -> {
             String reasons = reasons(zone.advice());
-            String what = need == RepairNeed.STRUCTURAL ? say("matters.rust-findings.structure-in-question") : say("matters.rust-findings.repair-need", need.said());
+            String what = need == RepairNeed.STRUCTURAL
+                    ? say("matters.rust-findings.structure-in-question")
+                    : say("matters.rust-findings.repair-need", need.said());
             String sentence = what + (reasons.isEmpty() ? "" : ": " + reasons) + ".";
             add(zone, need, sentence, say("matters.rust-findings.measured-on-photos", sentence), outlined(zone), found);
         });

@@ -16,7 +16,6 @@ import quarterlight.matters.rule.EvidenceRow;
 import quarterlight.matters.rule.Finding;
 import quarterlight.matters.rule.MatterRule;
 import quarterlight.rust.need.Load;
-import quarterlight.units.Numerals;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.statement.Condition;
 import quarterlight.visit.statement.Severity;
@@ -68,9 +67,13 @@ final class UnseenFindings {
                 .count();
         MatterRule rule = main > 0 ? MatterRule.STRUCTURE_NOT_SEEN : MatterRule.SHELL_NOT_SEEN;
         List<ZoneId> zones = unseen.stream().map(Zone::id).toList();
-        String sentence = say("matters.unseen-findings.zones-that-carry-load-were", unseen.size(), main > 0 && main < unseen.size() ? say("matters.unseen-findings.of-them-main-ones", main) : "");
+        String sentence = say(
+                "matters.unseen-findings.zones-that-carry-load-were",
+                unseen.size(),
+                main > 0 && main < unseen.size() ? say("matters.unseen-findings.of-them-main-ones", main) : "");
         List<EvidenceRow> evidence = new ArrayList<>();
-        evidence.add(EvidenceRow.workedOut("rust", say("matters.unseen-findings.not-looked-at-for-rust", names(unseen))));
+        evidence.add(
+                EvidenceRow.workedOut("rust", say("matters.unseen-findings.not-looked-at-for-rust", names(unseen))));
         for (Recorded<Statement> row : car.visit().statements()) {
             boolean here = zones.contains(row.value().zone())
                     && row.value().is(Condition.NOT_LOOKED_AT)
@@ -79,7 +82,9 @@ final class UnseenFindings {
                 evidence.add(evidence(row));
             }
         }
-        String place = unseen.size() <= NAMED ? names(unseen) : say("matters.unseen-findings.zones-that-carry-load", unseen.size());
+        String place = unseen.size() <= NAMED
+                ? names(unseen)
+                : say("matters.unseen-findings.zones-that-carry-load", unseen.size());
         found.add(finding("unseen:structure", rule, zones, place, rule.severity(), sentence, evidence));
     }
 
@@ -112,7 +117,10 @@ final class UnseenFindings {
         return EvidenceRow.of(
                 "statements",
                 row.id(),
-                say("matters.unseen-findings.not-looked-at-2", places.label(statement.zone()), ZoneLookup.sentence(statement.text())),
+                say(
+                        "matters.unseen-findings.not-looked-at-2",
+                        places.label(statement.zone()),
+                        ZoneLookup.sentence(statement.text())),
                 places.shown(statement.photos().stream()));
     }
 

@@ -240,7 +240,12 @@ public enum MatterRule implements Worded {
             Severity.NOTE,
             null,
             "matters.matter-rule.wear-of-an-old-car"),
-    NOT_TRIED(FindingKind.NOT_LOOKED_AT, "matters.matter-rule.any-other-function-not-tried", Severity.NOTE, null, "matters.matter-rule.nothing-is-known-of-it"),
+    NOT_TRIED(
+            FindingKind.NOT_LOOKED_AT,
+            "matters.matter-rule.any-other-function-not-tried",
+            Severity.NOTE,
+            null,
+            "matters.matter-rule.nothing-is-known-of-it"),
     STATED_NOT_SEEN(
             FindingKind.NOT_LOOKED_AT,
             "matters.matter-rule.any-other-zone-stated-as",

@@ -24,7 +24,6 @@ import quarterlight.page.ReportSelection;
 import quarterlight.page.Shortened;
 import quarterlight.page.WholeSentences;
 import quarterlight.units.Days;
-import quarterlight.units.Numerals;
 import quarterlight.units.XmlText;
 import quarterlight.visit.BriefWords;
 import quarterlight.visit.VisitFacts;
@@ -98,7 +97,9 @@ final class BriefBuilder {
                 ReportSelection.of(car.visit()).leftOut(car.catalog()),
                 matters.next().stream().limit(limits.looks()).map(this::line).toList(),
                 matters.next().size() > limits.looks()
-                        ? say("brief.brief-builder.more-in-the-report", matters.next().size() - limits.looks())
+                        ? say(
+                                "brief.brief-builder.more-in-the-report",
+                                matters.next().size() - limits.looks())
                         : "",
                 anchor.text(),
                 FinishCautions.texts().get(0),
@@ -126,7 +127,12 @@ final class BriefBuilder {
     }
 
     private String subtitle(VisitFacts facts) {
-        return say("brief.brief-builder.issued", facts.date().map(date -> say("brief.brief-builder.visit-of", Days.day(date))).orElse(say("brief.brief-builder.date-of-the-visit-not")), Days.day(issued));
+        return say(
+                "brief.brief-builder.issued",
+                facts.date()
+                        .map(date -> say("brief.brief-builder.visit-of", Days.day(date)))
+                        .orElse(say("brief.brief-builder.date-of-the-visit-not")),
+                Days.day(issued));
     }
 
     private List<BriefContent.Fact> facts(VisitFacts facts) {
@@ -135,7 +141,9 @@ final class BriefBuilder {
                 say("brief.brief-builder.body"),
                 facts.car().body().style().said() + ", "
                         + facts.car().body().construction().said());
-        facts.car().modelYear().ifPresent(year -> rows.put(say("brief.brief-builder.model-year"), Integer.toString(year)));
+        facts.car()
+                .modelYear()
+                .ifPresent(year -> rows.put(say("brief.brief-builder.model-year"), Integer.toString(year)));
         facts.car().built().ifPresent(date -> rows.put(say("brief.brief-builder.claimed-build-date"), date.text()));
         odometer(facts).ifPresent(text -> rows.put(say("brief.brief-builder.odometer"), text));
         facts.light().ifPresent(text -> rows.put(say("brief.brief-builder.light"), text));
@@ -188,11 +196,18 @@ final class BriefBuilder {
 
     private List<BriefContent.Fact> signed(VisitFacts facts, BriefWords words) {
         List<BriefContent.Fact> signed = new ArrayList<>();
-        facts.inspector().ifPresent(name -> signed.add(new BriefContent.Fact(say("brief.brief-builder.inspector"), cut(name, limits.facts()))));
+        facts.inspector()
+                .ifPresent(name -> signed.add(
+                        new BriefContent.Fact(say("brief.brief-builder.inspector"), cut(name, limits.facts()))));
         words.credentials()
-                .ifPresent(text -> signed.add(new BriefContent.Fact("", kept(say("brief.brief-builder.credentials"), text, limits.facts()))));
-        words.contact().ifPresent(text -> signed.add(new BriefContent.Fact("", kept(say("brief.brief-builder.contact"), text, limits.facts()))));
-        facts.client().ifPresent(name -> signed.add(new BriefContent.Fact(say("brief.brief-builder.for"), cut(name, limits.facts()))));
+                .ifPresent(text -> signed.add(
+                        new BriefContent.Fact("", kept(say("brief.brief-builder.credentials"), text, limits.facts()))));
+        words.contact()
+                .ifPresent(text -> signed.add(
+                        new BriefContent.Fact("", kept(say("brief.brief-builder.contact"), text, limits.facts()))));
+        facts.client()
+                .ifPresent(name ->
+                        signed.add(new BriefContent.Fact(say("brief.brief-builder.for"), cut(name, limits.facts()))));
         return signed;
     }
 
@@ -223,7 +238,9 @@ final class BriefBuilder {
                 .distinct()
                 .toList();
         String first = names.stream().limit(MAX_PLACES).collect(Collectors.joining("; "));
-        return names.size() > MAX_PLACES ? say("brief.brief-builder.and-more", first, names.size() - MAX_PLACES) : first;
+        return names.size() > MAX_PLACES
+                ? say("brief.brief-builder.and-more", first, names.size() - MAX_PLACES)
+                : first;
     }
 
     private BriefContent.MatterLine line(Matter matter) {
@@ -237,7 +254,10 @@ final class BriefBuilder {
                 said(matter.sentence(), limits.sentence()),
                 place,
                 matter.isOverridden()
-                        ? say("brief.brief-builder.set-by-the-inspector-by", matter.ruled().said(), said(matter.decision().orElseThrow().reason(), limits.sentence() / 2))
+                        ? say(
+                                "brief.brief-builder.set-by-the-inspector-by",
+                                matter.ruled().said(),
+                                said(matter.decision().orElseThrow().reason(), limits.sentence() / 2))
                         : "",
                 limits.crops() ? pictures.crop(matter) : "",
                 say("brief.brief-builder.photo-of", place));
@@ -255,7 +275,9 @@ final class BriefBuilder {
                     .filter(matter -> matter.severity() == severity)
                     .count();
             if (count > 0) {
-                String word = severity == Severity.NOTE ? (count == 1 ? say("brief.brief-builder.note") : say("brief.brief-builder.notes")) : severity.said();
+                String word = severity == Severity.NOTE
+                        ? (count == 1 ? say("brief.brief-builder.note") : say("brief.brief-builder.notes"))
+                        : severity.said();
                 counts.add(count + " " + word);
             }
         }

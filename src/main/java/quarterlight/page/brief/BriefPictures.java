@@ -85,10 +85,16 @@ public final class BriefPictures {
         String portrait = whole.map(frame -> frame.address() + "-portrait").orElse("");
         whole.ifPresent(frame -> asked.put(
                 portrait,
-                workers.start(PageWorkers.Turn.FIRST, say("brief.brief-pictures.preparing-photos-for-print"), () -> source.print(frame))));
+                workers.start(
+                        PageWorkers.Turn.FIRST,
+                        say("brief.brief-pictures.preparing-photos-for-print"),
+                        () -> source.print(frame))));
         workers.expect(asked.size() + 1);
         return new Started(
-                asked, crops, portrait, workers.start(PageWorkers.Turn.FIRST, say("brief.brief-pictures.preparing-photos-for-print"), drawn));
+                asked,
+                crops,
+                portrait,
+                workers.start(PageWorkers.Turn.FIRST, say("brief.brief-pictures.preparing-photos-for-print"), drawn));
     }
 
     /** Address of the picture of the car; empty if there is none. */

@@ -15,7 +15,6 @@ import quarterlight.matters.rule.FindingKind;
 import quarterlight.matters.rule.MatterRule;
 import quarterlight.thickness.gauge.GaugeQuality;
 import quarterlight.units.Days;
-import quarterlight.units.Numerals;
 import quarterlight.visit.statement.Severity;
 import quarterlight.visit.trial.TrialResult;
 
@@ -80,9 +79,16 @@ public final class BriefText {
                             ? say("brief.brief-text.measured-no-panel")
                             : say("brief.brief-text.measured-the-paint-of-of", checked.measured(), checked.panels()));
         }
-        more.add(tried == 0 ? say("brief.brief-text.tried-no-function") : say("brief.brief-text.tried-functions", tried));
+        more.add(
+                tried == 0
+                        ? say("brief.brief-text.tried-no-function")
+                        : say("brief.brief-text.tried-functions", tried));
         String start = when.isEmpty() ? capital(who) : when + who;
-        return start + looked + (more.size() == 1 ? say("brief.brief-text.and", more.get(0)) : ", " + String.join(say("brief.brief-text.and-2"), more)) + ".";
+        return start + looked
+                + (more.size() == 1
+                        ? say("brief.brief-text.and", more.get(0))
+                        : ", " + String.join(say("brief.brief-text.and-2"), more))
+                + ".";
     }
 
     private String gravest() {
@@ -90,7 +96,10 @@ public final class BriefText {
         if (grave.isEmpty()) {
             return say("brief.brief-text.nothing-grave-was-found-in");
         }
-        return capital(spelled(grave.size())) + (grave.size() == 1 ? say("brief.brief-text.finding-is-grave") : say("brief.brief-text.findings-are-grave"))
+        return capital(spelled(grave.size()))
+                + (grave.size() == 1
+                        ? say("brief.brief-text.finding-is-grave")
+                        : say("brief.brief-text.findings-are-grave"))
                 + places(grave) + ".";
     }
 
@@ -100,7 +109,8 @@ public final class BriefText {
                 .toList();
         return major.isEmpty()
                 ? Optional.empty()
-                : Optional.of(say("brief.brief-text.are-major", capital(spelled(major.size())), major.size(), places(major)));
+                : Optional.of(
+                        say("brief.brief-text.are-major", capital(spelled(major.size())), major.size(), places(major)));
     }
 
     private static String places(List<Matter> some) {
@@ -151,7 +161,10 @@ public final class BriefText {
         if (filled > 0) {
             parts.add(say("brief.brief-text.were-likely-repaired-with-filler", filled));
         }
-        return Optional.of(say("brief.brief-text.likelihoods-are-aids-not-proof", of, String.join(say("brief.brief-text.and-2"), parts)));
+        return Optional.of(say(
+                "brief.brief-text.likelihoods-are-aids-not-proof",
+                of,
+                String.join(say("brief.brief-text.and-2"), parts)));
     }
 
     private Optional<String> numbers() {
@@ -164,14 +177,17 @@ public final class BriefText {
                         || finding.rule() == MatterRule.NUMBER_CONTRADICTS);
         return contradicted
                 ? Optional.empty()
-                : Optional.of(say("brief.brief-text.no-number-read-contradicts-another", car.visit().marks().size()));
+                : Optional.of(say(
+                        "brief.brief-text.no-number-read-contradicts-another",
+                        car.visit().marks().size()));
     }
 
     private Optional<String> unseen() {
         Checked checked = matters.checked();
         return checked.structuralUnseen() == 0
                 ? Optional.empty()
-                : Optional.of(say("brief.brief-text.of-zones-that-carry-load", checked.structuralUnseen(), checked.structural()));
+                : Optional.of(say(
+                        "brief.brief-text.of-zones-that-carry-load", checked.structuralUnseen(), checked.structural()));
     }
 
     /** A number in words up to twelve, as a sentence begins with it. */

@@ -69,7 +69,10 @@ public final class MattersDrawing {
                 .filter(letter -> !drawn.contains(letter))
                 .collect(Collectors.toCollection(LinkedHashSet::new));
         return new MattersDrawing(
-                views, views.isEmpty() || left.isEmpty() ? "" : say("brief.matters-drawing.not-drawn-here", String.join(", ", left)));
+                views,
+                views.isEmpty() || left.isEmpty()
+                        ? ""
+                        : say("brief.matters-drawing.not-drawn-here", String.join(", ", left)));
     }
 
     /** The view for the gravest letter that is open and has one: of those that show it the one with most letters. */

@@ -118,7 +118,12 @@ public final class ComparisonPages {
     }
 
     private String title() {
-        List<String> numbers = List.of(say("compare.comparison-pages.two"), say("compare.comparison-pages.three"), say("compare.comparison-pages.four"), say("compare.comparison-pages.five"), say("compare.comparison-pages.six"));
+        List<String> numbers = List.of(
+                say("compare.comparison-pages.two"),
+                say("compare.comparison-pages.three"),
+                say("compare.comparison-pages.four"),
+                say("compare.comparison-pages.five"),
+                say("compare.comparison-pages.six"));
         return say("compare.comparison-pages.cars-side-by-side", numbers.get(cars.size() - 2));
     }
 

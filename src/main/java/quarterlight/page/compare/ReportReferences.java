@@ -74,7 +74,10 @@ public final class ReportReferences {
 
     /** Such as {@code photo 12, page 31}; without the page where none is known. */
     public String words(String number) {
-        return say("compare.report-references.photo", number, Optional.ofNullable(pages.get(number))
+        return say(
+                "compare.report-references.photo",
+                number,
+                Optional.ofNullable(pages.get(number))
                         .map(page -> say("compare.report-references.page", page))
                         .orElse(""));
     }

@@ -220,7 +220,9 @@ public final class TimeLineDrawing {
             return Days.day(date.from());
         }
         String whole = DateText.of(date);
-        return whole.contains(say("common.days-to", "", "")) ? say("diagram.time-line-drawing.on", Days.day(date.from())) : whole;
+        return whole.contains(say("common.days-to", "", ""))
+                ? say("diagram.time-line-drawing.on", Days.day(date.from()))
+                : whole;
     }
 
     private void text(Graphics2D g, String words, double x, double y, double size, boolean heavy, Color color) {

@@ -117,7 +117,8 @@ public final class PanelProfileDrawing {
         return profile.points().stream()
                 .filter(point -> !point.excluded())
                 .sorted(Comparator.comparing(Point::xMm))
-                .map(point -> say("diagram.panel-profile-drawing.mm", Math.round(point.xMm() - profile.fromMm()), words(point)))
+                .map(point -> say(
+                        "diagram.panel-profile-drawing.mm", Math.round(point.xMm() - profile.fromMm()), words(point)))
                 .collect(Collectors.joining("; "));
     }
 
@@ -293,8 +294,18 @@ public final class PanelProfileDrawing {
             double free = profile.elsewhere().size() > 2 ? Double.POSITIVE_INFINITY : 0;
             point(g, profile.elsewhere().get(i), from + 8 + step * (i + 0.5), free);
         }
-        text(g, say("diagram.panel-profile-drawing.place-not"), from + 6, HEAD + height + METAL + 12, palette.secondInk());
-        text(g, say("diagram.panel-profile-drawing.in-this-view"), from + 6, HEAD + height + METAL + 24, palette.secondInk());
+        text(
+                g,
+                say("diagram.panel-profile-drawing.place-not"),
+                from + 6,
+                HEAD + height + METAL + 12,
+                palette.secondInk());
+        text(
+                g,
+                say("diagram.panel-profile-drawing.in-this-view"),
+                from + 6,
+                HEAD + height + METAL + 24,
+                palette.secondInk());
     }
 
     private String number(double um) {

@@ -123,7 +123,12 @@ final class MatterTexts {
     }
 
     private static String alt(Shots.Shot shot, Matter matter) {
-        return say("report.matter-texts.of", shot.number().isEmpty() ? say("report.matter-texts.photo-2") : say("report.matter-texts.photo-3", shot.number()), matter.place());
+        return say(
+                "report.matter-texts.of",
+                shot.number().isEmpty()
+                        ? say("report.matter-texts.photo-2")
+                        : say("report.matter-texts.photo-3", shot.number()),
+                matter.place());
     }
 
     /** Why it is as severe as it is; empty where it is only as the inspector gave it. */

@@ -42,7 +42,6 @@ import quarterlight.page.report.text.Shots;
 import quarterlight.page.report.text.StripPlot;
 import quarterlight.page.report.text.ZoneTexts;
 import quarterlight.units.Days;
-import quarterlight.units.Numerals;
 import quarterlight.visit.VisitChoices;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
@@ -125,7 +124,10 @@ final class ReportBuilder {
                 NotLookedAt.of(car).sentences(),
                 ClaimTexts.of(car),
                 "",
-                say("report.report-builder.numbers-in-the-zones-mean", ramp.unitName(), MatterLetters.notDrawn(matters)),
+                say(
+                        "report.report-builder.numbers-in-the-zones-mean",
+                        ramp.unitName(),
+                        MatterLetters.notDrawn(matters)),
                 ramp.unitName(),
                 parts.panels().isEmpty() ? "" : StripPlot.axis(car, spots),
                 parts.speaking(),
@@ -217,8 +219,12 @@ final class ReportBuilder {
             own.add(new ReportContent.Paragraph(say("report.report-builder.what-page-1-has-no"), cut));
         }
         VisitChoices choices = car.visit().facts().choices();
-        choices.limits().ifPresent(text -> own.add(new ReportContent.Paragraph(say("report.report-builder.limits-of-this-visit"), List.of(text))));
-        choices.terms().ifPresent(text -> own.add(new ReportContent.Paragraph(say("report.report-builder.terms"), List.of(text))));
+        choices.limits()
+                .ifPresent(text -> own.add(
+                        new ReportContent.Paragraph(say("report.report-builder.limits-of-this-visit"), List.of(text))));
+        choices.terms()
+                .ifPresent(text ->
+                        own.add(new ReportContent.Paragraph(say("report.report-builder.terms"), List.of(text))));
         return own;
     }
 
@@ -241,9 +247,18 @@ final class ReportBuilder {
         int readings = car.visit().readings().size();
         String measured = readings == 0
                 ? say("report.report-builder.no-coating-thickness-was-measured")
-                : say("report.report-builder.gauge-readings-in-zones", readings, car.thickness().zones().size());
+                : say(
+                        "report.report-builder.gauge-readings-in-zones",
+                        readings,
+                        car.thickness().zones().size());
         long photos = shots.all().stream().map(Shots.Shot::frame).distinct().count();
-        return List.of(say("report.report-builder.what-was-seen-measured-and", photos, measured, car.visit().marks().size(), car.visit().trials().size(), chapters));
+        return List.of(say(
+                "report.report-builder.what-was-seen-measured-and",
+                photos,
+                measured,
+                car.visit().marks().size(),
+                car.visit().trials().size(),
+                chapters));
     }
 
     private List<String> leftOut(Optional<String> heldBack) {

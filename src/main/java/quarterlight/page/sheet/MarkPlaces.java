@@ -27,20 +27,38 @@ final class MarkPlaces {
 
     private static final List<Usual> USUAL = List.of(
             new Usual("sheet.mark-places.vehicle-number", "sheet.mark-places.dash-door-opening-or-plate", "dash"),
-            new Usual("sheet.mark-places.vehicle-number-second-place", "sheet.mark-places.firewall-cowl-frame", "firewall"),
+            new Usual(
+                    "sheet.mark-places.vehicle-number-second-place",
+                    "sheet.mark-places.firewall-cowl-frame",
+                    "firewall"),
             new Usual("sheet.mark-places.body-tag", "sheet.mark-places.firewall-cowl-or-radiator-support", "firewall"),
-            new Usual("sheet.mark-places.build-label", "sheet.mark-places.driver-s-door-or-its", "door-jamb-front-left"),
+            new Usual(
+                    "sheet.mark-places.build-label", "sheet.mark-places.driver-s-door-or-its", "door-jamb-front-left"),
             new Usual("sheet.mark-places.engine-number", "sheet.mark-places.pad-on-the-block", "engine"),
-            new Usual("sheet.mark-places.engine-casting-and-its-date", "sheet.mark-places.side-or-rear-of-the", "engine"),
+            new Usual(
+                    "sheet.mark-places.engine-casting-and-its-date", "sheet.mark-places.side-or-rear-of-the", "engine"),
             new Usual("sheet.mark-places.cylinder-head-casting-date", "sheet.mark-places.on-the-head", "engine"),
-            new Usual("sheet.mark-places.carburetor-or-injection-tag", "sheet.mark-places.cover-or-flange", "intake-fuel"),
-            new Usual("sheet.mark-places.alternator-distributor", "sheet.mark-places.stamp-on-the-housing", "ignition-charging"),
-            new Usual("sheet.mark-places.transmission-number-date", "sheet.mark-places.side-of-the-case", "transmission"),
+            new Usual(
+                    "sheet.mark-places.carburetor-or-injection-tag",
+                    "sheet.mark-places.cover-or-flange",
+                    "intake-fuel"),
+            new Usual(
+                    "sheet.mark-places.alternator-distributor",
+                    "sheet.mark-places.stamp-on-the-housing",
+                    "ignition-charging"),
+            new Usual(
+                    "sheet.mark-places.transmission-number-date", "sheet.mark-places.side-of-the-case", "transmission"),
             new Usual("sheet.mark-places.axle-code-and-date", "sheet.mark-places.tube-housing-or-tag", "rear-axle"),
             new Usual("sheet.mark-places.glass-each-pane", "sheet.mark-places.corner-of-the-pane", "windshield"),
-            new Usual("sheet.mark-places.tires-last-four-digits", "sheet.mark-places.side-wall-spare-too", "wheel-front-left"),
+            new Usual(
+                    "sheet.mark-places.tires-last-four-digits",
+                    "sheet.mark-places.side-wall-spare-too",
+                    "wheel-front-left"),
             new Usual("sheet.mark-places.belt-labels", "sheet.mark-places.sewn-on-near-the-anchor", "seat-front-left"),
-            new Usual("sheet.mark-places.numbers-on-the-papers", "sheet.mark-places.title-build-sheet-invoice", "identity-papers"));
+            new Usual(
+                    "sheet.mark-places.numbers-on-the-papers",
+                    "sheet.mark-places.title-build-sheet-invoice",
+                    "identity-papers"));
 
     /** So many of the usual lines, from the first on, ask for the number of the car. */
     private static final int CAR_NUMBERS = 2;

@@ -152,7 +152,9 @@ public record SheetStop(String name, int photos, int panels, int spots, List<Rus
                             .add(sided ? initial(gap.zone().side().get()) : "");
                 }
                 case IDENTITY_MARK -> more.add(say("sheet.sheet-stop.a-vehicle-number-or-plate"));
-                case MARK_VIEWS -> more.add(say("sheet.sheet-stop.two-views-of", gap.part().orElse(say("sheet.sheet-stop.each-number"))));
+                case MARK_VIEWS ->
+                    more.add(say(
+                            "sheet.sheet-stop.two-views-of", gap.part().orElse(say("sheet.sheet-stop.each-number"))));
                 default -> {}
             }
         }

@@ -55,7 +55,9 @@ final class SheetViews {
     String element(View view, double scale, Optional<ReadingSlots> readings) {
         return diagram.view(view)
                 .map(drawing -> new OneView(diagram, places, drawing, scale, TITLE_MM, DiagramInk.BARE, GRAY)
-                        .element(say("sheet.sheet-views.view-to-write-on", drawing.title()), written(view, readings, scale)))
+                        .element(
+                                say("sheet.sheet-views.view-to-write-on", drawing.title()),
+                                written(view, readings, scale)))
                 .orElse("");
     }
 

@@ -149,7 +149,11 @@ public final class TakeAlongSheet {
     private static String line(VisitFacts facts) {
         Car car = facts.car();
         List<String> parts = new ArrayList<>();
-        parts.add(say("sheet.take-along-sheet.engine", capital(car.body().style().said()), car.body().construction().said(), car.body().engine().said()));
+        parts.add(say(
+                "sheet.take-along-sheet.engine",
+                capital(car.body().style().said()),
+                car.body().construction().said(),
+                car.body().engine().said()));
         parts.add(say("sheet.take-along-sheet.finish", car.finish().said()));
         if (car.substrate() != Substrate.STEEL) {
             parts.add(say("sheet.take-along-sheet.panels-of", car.substrate().said()));
@@ -163,12 +167,19 @@ public final class TakeAlongSheet {
     /** What is filled in at the car, with what is known already. */
     private static Map<String, String> blanks(VisitFacts facts) {
         Map<String, String> blanks = new LinkedHashMap<>();
-        blanks.put(say("sheet.take-along-sheet.date"), facts.date().map(Days::day).orElse(""));
+        blanks.put(
+                say("sheet.take-along-sheet.date"), facts.date().map(Days::day).orElse(""));
         blanks.put(say("sheet.take-along-sheet.from-to"), "");
-        blanks.put(say("sheet.take-along-sheet.place"), facts.place().map(XmlText::clean).orElse(""));
-        blanks.put(say("sheet.take-along-sheet.light"), facts.light().map(XmlText::clean).orElse(""));
+        blanks.put(
+                say("sheet.take-along-sheet.place"),
+                facts.place().map(XmlText::clean).orElse(""));
+        blanks.put(
+                say("sheet.take-along-sheet.light"),
+                facts.light().map(XmlText::clean).orElse(""));
         blanks.put(say("sheet.take-along-sheet.odometer-2"), "");
-        blanks.put(say("sheet.take-along-sheet.lifted-how"), facts.lifted().map(XmlText::clean).orElse(""));
+        blanks.put(
+                say("sheet.take-along-sheet.lifted-how"),
+                facts.lifted().map(XmlText::clean).orElse(""));
         return blanks;
     }
 

@@ -55,16 +55,8 @@ public final class LoadTable {
                     Load.MAIN,
                     Load.MAIN,
                     "rust.load-table.wheels-hang-on-it-when"),
-            row(
-                    "inner-rocker rocker",
-                    Load.MAIN,
-                    Load.SHELL,
-                    "rust.load-table.the-sill-is-the-longest"),
-            row(
-                    "a-pillar b-pillar windshield-frame",
-                    Load.MAIN,
-                    Load.SHELL,
-                    "rust.load-table.holds-the-roof-and-the"),
+            row("inner-rocker rocker", Load.MAIN, Load.SHELL, "rust.load-table.the-sill-is-the-longest"),
+            row("a-pillar b-pillar windshield-frame", Load.MAIN, Load.SHELL, "rust.load-table.holds-the-roof-and-the"),
             row("wood-body-frame", Load.MAIN, Load.MAIN, "rust.load-table.the-wood-is-the-frame"),
             row(
                     "floor-front floor-rear toe-board tunnel firewall",
@@ -92,11 +84,7 @@ public final class LoadTable {
                     Load.SHELL,
                     Load.SKIN,
                     "rust.load-table.floor-of-the-luggage-part"),
-            row(
-                    "fuel-tank fuel-brake-lines",
-                    Load.FLUID,
-                    Load.FLUID,
-                    "rust.load-table.holds-fuel-or-brake-fluid"));
+            row("fuel-tank fuel-brake-lines", Load.FLUID, Load.FLUID, "rust.load-table.holds-fuel-or-brake-fluid"));
 
     private static final Map<String, Row> BY_FAMILY = ROWS.stream()
             .flatMap(row -> row.families().stream().map(family -> Map.entry(family, row)))

@@ -1,10 +1,9 @@
 package quarterlight.rust.need;
 
-import static quarterlight.language.Sentences.say;
 import static quarterlight.language.Sentences.figure;
+import static quarterlight.language.Sentences.say;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 import quarterlight.rust.need.RepairEvidence.Damage;
 
@@ -16,12 +15,7 @@ import quarterlight.rust.need.RepairEvidence.Damage;
  * manual, appendix A, structural integrity and corrosion, from memory).
  */
 public enum NeedClause {
-    MAIN_HOLE(
-            Load.MAIN,
-            Measure.LOST_LARGEST,
-            0,
-            RepairNeed.STRUCTURAL,
-            "rust.need-clause.around-a-hole-the-metal"),
+    MAIN_HOLE(Load.MAIN, Measure.LOST_LARGEST, 0, RepairNeed.STRUCTURAL, "rust.need-clause.around-a-hole-the-metal"),
     MAIN_CRACK(Load.MAIN, Measure.CRACK, 0, RepairNeed.STRUCTURAL, "rust.need-clause.a-crack-in-a-part"),
     MAIN_SCALE(
             Load.MAIN,
@@ -36,17 +30,9 @@ public enum NeedClause {
             RepairNeed.STRUCTURAL,
             "rust.need-clause.pits-over-the-width-of"),
     SHELL_LARGE_HOLE(
-            Load.SHELL,
-            Measure.LOST_LARGEST,
-            500,
-            RepairNeed.STRUCTURAL,
-            "rust.need-clause.a-hole-larger-than-a"),
+            Load.SHELL, Measure.LOST_LARGEST, 500, RepairNeed.STRUCTURAL, "rust.need-clause.a-hole-larger-than-a"),
     SHELL_MUCH_LOST(
-            Load.SHELL,
-            Measure.LOST_ALL,
-            2_500,
-            RepairNeed.STRUCTURAL,
-            "rust.need-clause.many-small-holes-over-half"),
+            Load.SHELL, Measure.LOST_ALL, 2_500, RepairNeed.STRUCTURAL, "rust.need-clause.many-small-holes-over-half"),
     SHELL_CRACK(Load.SHELL, Measure.CRACK, 0, RepairNeed.STRUCTURAL, "rust.need-clause.welded-sheet-cracks-where-the"),
     SHELL_SCALE(
             Load.SHELL,
@@ -61,55 +47,43 @@ public enum NeedClause {
             RepairNeed.STRUCTURAL,
             "rust.need-clause.pits-over-a-letter-sheet"),
     SHELL_HOLE(Load.SHELL, Measure.LOST_LARGEST, 0, RepairNeed.PATCH, "rust.need-clause.a-small-hole-is-cut"),
-    SKIN_MUCH_LOST(
-            Load.SKIN,
-            Measure.LOST_ALL,
-            20_000,
-            RepairNeed.REPLACE,
-            "rust.need-clause.more-than-two-palms-of"),
-    SKIN_SHARE_LOST(
-            Load.SKIN,
-            Measure.LOST_PERCENT,
-            10,
-            RepairNeed.REPLACE,
-            "rust.need-clause.a-tenth-of-a-small"),
-    SKIN_SHARE_EATEN(
-            Load.SKIN,
-            Measure.EATEN_PERCENT,
-            33,
-            RepairNeed.REPLACE,
-            "rust.need-clause.a-third-of-a-panel"),
+    SKIN_MUCH_LOST(Load.SKIN, Measure.LOST_ALL, 20_000, RepairNeed.REPLACE, "rust.need-clause.more-than-two-palms-of"),
+    SKIN_SHARE_LOST(Load.SKIN, Measure.LOST_PERCENT, 10, RepairNeed.REPLACE, "rust.need-clause.a-tenth-of-a-small"),
+    SKIN_SHARE_EATEN(Load.SKIN, Measure.EATEN_PERCENT, 33, RepairNeed.REPLACE, "rust.need-clause.a-third-of-a-panel"),
     SKIN_HOLE(Load.SKIN, Measure.LOST_LARGEST, 0, RepairNeed.PATCH, "rust.need-clause.a-hole-is-cut-back"),
     SKIN_CRACK(Load.SKIN, Measure.CRACK, 0, RepairNeed.PATCH, "rust.need-clause.a-crack-is-stopped-and"),
     SKIN_SCALE(
-            Load.SKIN,
-            Measure.SCALE_LARGEST,
-            10_000,
-            RepairNeed.PATCH,
-            "rust.need-clause.sheet-that-scales-over-two"),
+            Load.SKIN, Measure.SCALE_LARGEST, 10_000, RepairNeed.PATCH, "rust.need-clause.sheet-that-scales-over-two"),
     FLUID_HOLE(Load.FLUID, Measure.LOST_LARGEST, 0, RepairNeed.REPLACE, "rust.need-clause.a-tank-or-line-that"),
     FLUID_CRACK(Load.FLUID, Measure.CRACK, 0, RepairNeed.REPLACE, "rust.need-clause.a-tank-or-line-that-2"),
     FLUID_SCALE(Load.FLUID, Measure.SCALE_LARGEST, 0, RepairNeed.REPLACE, "rust.need-clause.a-scaled-line-can-burst"),
-    FLUID_PITTING(Load.FLUID, Measure.PITTING_LARGEST, 0, RepairNeed.REPLACE, "rust.need-clause.a-pitted-line-can-burst"),
-    FITTING_HOLE(Load.FITTING, Measure.LOST_LARGEST, 0, RepairNeed.REPLACE, "rust.need-clause.a-fitting-rusted-through-is"),
+    FLUID_PITTING(
+            Load.FLUID, Measure.PITTING_LARGEST, 0, RepairNeed.REPLACE, "rust.need-clause.a-pitted-line-can-burst"),
+    FITTING_HOLE(
+            Load.FITTING, Measure.LOST_LARGEST, 0, RepairNeed.REPLACE, "rust.need-clause.a-fitting-rusted-through-is"),
     FITTING_CRACK(Load.FITTING, Measure.CRACK, 0, RepairNeed.REPLACE, "rust.need-clause.cracked-glass-or-trim-is"),
     MAIN_GRAVE_DAMAGE(
             Load.MAIN, Measure.GRAVE_DAMAGE, 0, RepairNeed.STRUCTURAL, "rust.need-clause.a-bent-rail-no-longer"),
     SHELL_GRAVE_DAMAGE(
-            Load.SHELL,
-            Measure.GRAVE_DAMAGE,
-            0,
-            RepairNeed.STRUCTURAL,
-            "rust.need-clause.a-deep-fold-in-the"),
+            Load.SHELL, Measure.GRAVE_DAMAGE, 0, RepairNeed.STRUCTURAL, "rust.need-clause.a-deep-fold-in-the"),
     SKIN_GRAVE_DAMAGE(Load.SKIN, Measure.GRAVE_DAMAGE, 0, RepairNeed.REPLACE, "rust.need-clause.beyond-beating-out"),
-    FLUID_GRAVE_DAMAGE(Load.FLUID, Measure.GRAVE_DAMAGE, 0, RepairNeed.REPLACE, "rust.need-clause.a-crushed-tank-or-line"),
+    FLUID_GRAVE_DAMAGE(
+            Load.FLUID, Measure.GRAVE_DAMAGE, 0, RepairNeed.REPLACE, "rust.need-clause.a-crushed-tank-or-line"),
     FITTING_GRAVE_DAMAGE(Load.FITTING, Measure.GRAVE_DAMAGE, 0, RepairNeed.REPLACE, "rust.need-clause.beyond-use"),
-    MAIN_MAJOR_DAMAGE(Load.MAIN, Measure.MAJOR_DAMAGE, 0, RepairNeed.PATCH, "rust.need-clause.metal-work-not-only-paint"),
-    SHELL_MAJOR_DAMAGE(Load.SHELL, Measure.MAJOR_DAMAGE, 0, RepairNeed.PATCH, "rust.need-clause.metal-work-not-only-paint"),
-    SKIN_MAJOR_DAMAGE(Load.SKIN, Measure.MAJOR_DAMAGE, 0, RepairNeed.PATCH, "rust.need-clause.metal-work-not-only-paint"),
-    FLUID_MAJOR_DAMAGE(Load.FLUID, Measure.MAJOR_DAMAGE, 0, RepairNeed.REPLACE, "rust.need-clause.a-dented-line-is-exchanged"),
+    MAIN_MAJOR_DAMAGE(
+            Load.MAIN, Measure.MAJOR_DAMAGE, 0, RepairNeed.PATCH, "rust.need-clause.metal-work-not-only-paint"),
+    SHELL_MAJOR_DAMAGE(
+            Load.SHELL, Measure.MAJOR_DAMAGE, 0, RepairNeed.PATCH, "rust.need-clause.metal-work-not-only-paint"),
+    SKIN_MAJOR_DAMAGE(
+            Load.SKIN, Measure.MAJOR_DAMAGE, 0, RepairNeed.PATCH, "rust.need-clause.metal-work-not-only-paint"),
+    FLUID_MAJOR_DAMAGE(
+            Load.FLUID, Measure.MAJOR_DAMAGE, 0, RepairNeed.REPLACE, "rust.need-clause.a-dented-line-is-exchanged"),
     FITTING_MAJOR_DAMAGE(
-            Load.FITTING, Measure.MAJOR_DAMAGE, 0, RepairNeed.REPLACE, "rust.need-clause.fittings-are-exchanged-not-patched"),
+            Load.FITTING,
+            Measure.MAJOR_DAMAGE,
+            0,
+            RepairNeed.REPLACE,
+            "rust.need-clause.fittings-are-exchanged-not-patched"),
     MAIN_DAMAGE(Load.MAIN, Measure.DAMAGE, 0, RepairNeed.REFINISH, "rust.need-clause.scraped-or-scratched-the-paint"),
     SHELL_DAMAGE(Load.SHELL, Measure.DAMAGE, 0, RepairNeed.REFINISH, "rust.need-clause.scraped-or-scratched-the-paint"),
     SKIN_DAMAGE(Load.SKIN, Measure.DAMAGE, 0, RepairNeed.REFINISH, "rust.need-clause.scraped-or-scratched-the-paint");
@@ -145,9 +119,7 @@ public enum NeedClause {
 
         /** An amount of it: {@code 2,500 mm2}. */
         String amount(double amount) {
-            return isShare()
-                    ? figure("%.1f ", amount) + say(unit)
-                    : figure("%,.0f ", amount) + unit;
+            return isShare() ? figure("%.1f ", amount) + say(unit) : figure("%,.0f ", amount) + unit;
         }
 
         /** How much of it was found. */
@@ -219,7 +191,10 @@ public enum NeedClause {
     public String limitInWords() {
         return from == 0
                 ? say("rust.need-clause.any")
-                : say("rust.need-clause.from-on", figure("%,.0f", from), measure.isShare() ? say(measure.unit) : measure.unit);
+                : say(
+                        "rust.need-clause.from-on",
+                        figure("%,.0f", from),
+                        measure.isShare() ? say(measure.unit) : measure.unit);
     }
 
     boolean holds(RepairEvidence e) {

@@ -1,10 +1,10 @@
 package quarterlight.rust.need;
 
+import static quarterlight.language.Sentences.figure;
 import static quarterlight.language.Sentences.say;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import quarterlight.car.ZoneGroup;
 
@@ -30,7 +30,6 @@ public final class RepairRule {
         return say("rust.repair-rule.old-paint-may-hold-lead");
     }
 
-
     private static final int CLEAN_GRADE = 10;
 
     private final RepairEvidence e;
@@ -48,7 +47,7 @@ public final class RepairRule {
         RepairRule rule = new RepairRule(evidence);
         for (NeedClause clause : NeedClause.of(rule.load)) {
             if (clause.holds(evidence)) {
-                rule.say(clause.need(), rule.sentence(clause));
+                rule.reason(clause.need(), rule.sentence(clause));
             }
         }
         rule.rust();
@@ -65,35 +64,34 @@ public final class RepairRule {
         } else if (clause.from() > 0) {
             what += say("rust.repair-rule.size-not-known-measure-it");
         }
-        return clause.need() == RepairNeed.STRUCTURAL
-                ? say("rust.repair-rule.in-a-zone-that-carries", what)
-                : what;
+        return clause.need() == RepairNeed.STRUCTURAL ? say("rust.repair-rule.in-a-zone-that-carries", what) : what;
     }
 
     private String lostInWords() {
         String largest = e.lost().unmeasured()
                 ? say("rust.repair-rule.of-unknown-size")
-                : String.format(Locale.ROOT, "%,.0f mm2", e.lost().largestMm2());
+                : figure("%,.0f mm2", e.lost().largestMm2());
         if (e.holes() == 0) {
             return say("rust.repair-rule.metal-rotted-through", largest);
         }
-        return e.holes() == 1 ? say("rust.repair-rule.1-hole", largest) : say("rust.repair-rule.holes-the-largest", e.holes(), largest);
+        return e.holes() == 1
+                ? say("rust.repair-rule.1-hole", largest)
+                : say("rust.repair-rule.holes-the-largest", e.holes(), largest);
     }
 
     private void rust() {
         if (e.rusted() && e.grade().isEmpty()) {
-            say(RepairNeed.REFINISH, "rust of unknown share");
+            reason(RepairNeed.REFINISH, say("rust.repair-rule.rust-of-unknown-share"));
         } else if (e.rusted() && e.grade().getAsInt() < CLEAN_GRADE) {
-            say(
+            reason(
                     RepairNeed.REFINISH,
-                    "rust over " + share() + " of the zone, ASTM D610 grade "
-                            + e.grade().getAsInt());
+                    say("rust.repair-rule.rust-over-grade", share(), e.grade().getAsInt()));
         } else if (e.rusted()) {
-            say(RepairNeed.NONE, "rust over " + share() + " of the zone, ASTM D610 grade 10: touch up");
+            reason(RepairNeed.NONE, say("rust.repair-rule.rust-over-touch-up", share()));
         } else if (e.lookedAt()) {
-            say(RepairNeed.NONE, "looked at, no rust found");
+            reason(RepairNeed.NONE, say("rust.repair-rule.looked-at-no-rust"));
         } else {
-            say(RepairNeed.NONE, "not looked at for rust");
+            reason(RepairNeed.NONE, say("rust.repair-rule.not-looked-at"));
         }
     }
 
@@ -101,10 +99,10 @@ public final class RepairRule {
         double percent = e.percent().orElse(0);
         return percent < 0.01
                 ? say("rust.repair-rule.less-than-0-01")
-                : String.format(Locale.ROOT, percent < 1 ? "%.2f %%" : "%.1f %%", percent);
+                : figure(percent < 1 ? "%.2f %%" : "%.1f %%", percent);
     }
 
-    private void say(RepairNeed atLeast, String reason) {
+    private void reason(RepairNeed atLeast, String reason) {
         if (reasons.contains(reason)) {
             return;
         }

@@ -1,10 +1,9 @@
 package quarterlight.thickness.gauge;
 
-import static quarterlight.language.Sentences.say;
 import static quarterlight.language.Sentences.figure;
+import static quarterlight.language.Sentences.say;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import quarterlight.units.Thickness;
@@ -48,12 +47,12 @@ public record GaugeCorrection(double zeroUm, double factor) {
     public static Optional<String> refusal(List<GaugeCheck> checks) {
         return Points.of(checks).flatMap(points -> points.line()
                 .map(line -> line.isPlausible() ? Optional.<String>empty() : Optional.of(line.tooFarOff()))
-                .orElse(Optional.of(
-                        say("coverage.gauge-correction.in-the-gauge-check-the"))));
+                .orElse(Optional.of(say("coverage.gauge-correction.in-the-gauge-check-the"))));
     }
 
     private String tooFarOff() {
-        return say("coverage.gauge-correction.the-gauge-check-asks-for", figure("%.2f", factor), figure("%.0f", zeroUm));
+        return say(
+                "coverage.gauge-correction.the-gauge-check-asks-for", figure("%.2f", factor), figure("%.0f", zeroUm));
     }
 
     private boolean isPlausible() {

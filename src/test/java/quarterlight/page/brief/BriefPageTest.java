@@ -220,8 +220,8 @@ class BriefPageTest {
                 .hasSize(7)
                 .extracting(BriefContent.MatterLine::sentence)
                 .contains(WholeSentences.all())
-                .allMatch(
-                        said -> said.endsWith("inch of it. " + WholeSentences.more()) || said.equals(WholeSentences.all()));
+                .allMatch(said ->
+                        said.endsWith("inch of it. " + WholeSentences.more()) || said.equals(WholeSentences.all()));
         assertThat(page.content().claims())
                 .extracting(BriefContent.ClaimLine::claim)
                 .allMatch(said -> said.endsWith(WholeSentences.more()));

@@ -19,25 +19,15 @@ public final class Glossary {
 
     private static Map<String, String> terms() {
         Map<String, String> terms = new LinkedHashMap<>();
-        terms.put(
-                "ASTM D610",
-                say("report.glossary.a-published-standard-that-grades"));
-        terms.put(
-                "band",
-                say("report.glossary.the-range-from-the-5th"));
-        terms.put(
-                "basis",
-                say("report.glossary.how-a-statement-is-known"));
-        terms.put(
-                "factory level",
-                say("report.glossary.how-thick-the-finish-of"));
+        terms.put("ASTM D610", say("report.glossary.a-published-standard-that-grades"));
+        terms.put("band", say("report.glossary.the-range-from-the-5th"));
+        terms.put("basis", say("report.glossary.how-a-statement-is-known"));
+        terms.put("factory level", say("report.glossary.how-thick-the-finish-of"));
         terms.put("gauge check", say("report.glossary.what-the-gauge-showed-on"));
         terms.put("ISO 4628-3", say("report.glossary.a-published-standard-that-grades-2"));
         terms.put("mil", say("report.glossary.a-thousandth-of-an-inch"));
         terms.put("outlier", say("report.glossary.a-spot-farther-from-the"));
-        terms.put(
-                "refinish likelihood",
-                say("report.glossary.how-likely-a-panel-is"));
+        terms.put("refinish likelihood", say("report.glossary.how-likely-a-panel-is"));
         terms.put("repair likelihood", say("report.glossary.how-likely-filler-lies-under"));
         terms.put("Ri", say("report.glossary.degree-of-rusting-by-iso"));
         terms.put("shim", say("report.glossary.a-foil-of-known-thickness"));

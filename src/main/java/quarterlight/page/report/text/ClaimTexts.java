@@ -27,7 +27,10 @@ public final class ClaimTexts {
                 claim.part().map(part -> place + ", " + part).orElse(place),
                 claim.text(),
                 claim.by().said() + claim.date().map(date -> ", " + date.said()).orElse(""),
-                row.judgment().said() + (claim.judged().equals(Optional.empty()) ? say("report.claim-texts.proposed-not-decided") : ""),
+                row.judgment().said()
+                        + (claim.judged().equals(Optional.empty())
+                                ? say("report.claim-texts.proposed-not-decided")
+                                : ""),
                 row.found());
     }
 }

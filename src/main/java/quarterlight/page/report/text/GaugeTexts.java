@@ -1,7 +1,7 @@
 package quarterlight.page.report.text;
 
-import static quarterlight.language.Sentences.say;
 import static quarterlight.language.Sentences.figure;
+import static quarterlight.language.Sentences.say;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -32,25 +32,39 @@ public final class GaugeTexts {
         List<String> sentences = new ArrayList<>();
         sentences.add(
                 switch (quality.summary()) {
-                    case NOT_CHECKED ->
-                        say("report.gauge-texts.no-gauge-check-was-made");
-                    case CANNOT_TELL ->
-                        say("report.gauge-texts.checks-were-made-but-not");
+                    case NOT_CHECKED -> say("report.gauge-texts.no-gauge-check-was-made");
+                    case CANNOT_TELL -> say("report.gauge-texts.checks-were-made-but-not");
                     case PASSED -> say("report.gauge-texts.every-check-is-within-the");
-                    case FAILED ->
-                        say("report.gauge-texts.a-check-failed-the-readings");
+                    case FAILED -> say("report.gauge-texts.a-check-failed-the-readings");
                 });
         for (GaugeQuality.Drift drift : quality.drifts()) {
-            sentences.add(say("report.gauge-texts.from-before-to-after-on", surface(drift.on()), on(drift), signed(drift.driftUm()), drift.isBeyond() ? say("report.gauge-texts.beyond-the-tolerance") : "", drift.toleranceUm().isPresent() ? say("report.gauge-texts.tolerance", number(drift.toleranceUm().getAsDouble())) : ""));
+            sentences.add(say(
+                    "report.gauge-texts.from-before-to-after-on",
+                    surface(drift.on()),
+                    on(drift),
+                    signed(drift.driftUm()),
+                    drift.isBeyond() ? say("report.gauge-texts.beyond-the-tolerance") : "",
+                    drift.toleranceUm().isPresent()
+                            ? say(
+                                    "report.gauge-texts.tolerance",
+                                    number(drift.toleranceUm().getAsDouble()))
+                            : ""));
         }
         boolean corrected = !car.thickness().correction().equals(GaugeCorrection.NONE);
         quality.correction()
-                .ifPresent(line -> sentences.add(say("report.gauge-texts.two-point-correction-from-the", number(line.zeroUm()), figure("%.3f", line.factor()), corrected ? say("report.gauge-texts.thickness-in-this-report-is") : say("report.gauge-texts.it-was-not-applied-thickness"))));
+                .ifPresent(line -> sentences.add(say(
+                        "report.gauge-texts.two-point-correction-from-the",
+                        number(line.zeroUm()),
+                        figure("%.3f", line.factor()),
+                        corrected
+                                ? say("report.gauge-texts.thickness-in-this-report-is")
+                                : say("report.gauge-texts.it-was-not-applied-thickness"))));
         GaugeCorrection.refusal(
                         car.visit().gaugeChecks().stream().map(Recorded::value).toList())
                 .ifPresent(sentences::add);
-        sentences.add(
-                say("report.gauge-texts.gauge-range-used", number(car.visit().facts().gaugeRange().um())));
+        sentences.add(say(
+                "report.gauge-texts.gauge-range-used",
+                number(car.visit().facts().gaugeRange().um())));
         return new ReportContent.GaugeText(
                 quality.verdicts().stream().map(this::row).toList(), sentences);
     }
@@ -68,7 +82,9 @@ public final class GaugeTexts {
                 ramp.typed(check.shown()),
                 signed(verdict.deviationUm()),
                 tolerance(verdict.toleranceUm()),
-                verdict.canTell() ? verdict.passes() ? say("report.gauge-texts.within") : say("report.gauge-texts.beyond") : say("report.gauge-texts.cannot-tell"),
+                verdict.canTell()
+                        ? verdict.passes() ? say("report.gauge-texts.within") : say("report.gauge-texts.beyond")
+                        : say("report.gauge-texts.cannot-tell"),
                 check.note().orElse(""));
     }
 

@@ -1,7 +1,7 @@
 package quarterlight.page.report.text;
 
-import static quarterlight.language.Sentences.say;
 import static quarterlight.language.Sentences.figure;
+import static quarterlight.language.Sentences.say;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -26,8 +26,19 @@ public final class LikelihoodTexts {
     private LikelihoodTexts() {}
 
     static ReportContent.LikelihoodText of(ZoneHistory zone) {
-        String figures = say("report.likelihood-texts.refinish-likelihood-of-100-band", ZoneHistory.shown(zone.refinishScore()), zone.shownBand(), ZoneHistory.shown(zone.repairScore()), ZoneHistory.shown(zone.chances().factory()), ZoneHistory.shown(zone.chances().over()), ZoneHistory.shown(zone.chances().stripped()), ZoneHistory.shown(zone.chances().filler()));
-        String strength = say("report.likelihood-texts.the-zone-s-own-evidence", zone.strength().phrase(), zone.readable() ? "" : say("report.likelihood-texts.the-gauge-cannot-read-this"));
+        String figures = say(
+                "report.likelihood-texts.refinish-likelihood-of-100-band",
+                ZoneHistory.shown(zone.refinishScore()),
+                zone.shownBand(),
+                ZoneHistory.shown(zone.repairScore()),
+                ZoneHistory.shown(zone.chances().factory()),
+                ZoneHistory.shown(zone.chances().over()),
+                ZoneHistory.shown(zone.chances().stripped()),
+                ZoneHistory.shown(zone.chances().filler()));
+        String strength = say(
+                "report.likelihood-texts.the-zone-s-own-evidence",
+                zone.strength().phrase(),
+                zone.readable() ? "" : say("report.likelihood-texts.the-gauge-cannot-read-this"));
         List<ReportContent.Fact> reasons = new ArrayList<>();
         zone.reasons().stream()
                 .filter(reason ->
@@ -67,10 +78,15 @@ public final class LikelihoodTexts {
     /** Life stories that fit, the jury, what it hangs on if that is known, and the filler that no spot stood on; full sentences. */
     public static List<String> more(ZoneHistory zone, Optional<HeldNumbers.Sway> hangsOn) {
         List<String> sentences = new ArrayList<>();
-        sentences.add(say("report.likelihood-texts.what-fits-best", zone.stories().stream()
+        sentences.add(say(
+                "report.likelihood-texts.what-fits-best",
+                zone.stories().stream()
                         .limit(STORIES)
                         .filter(story -> story.chance() >= MIN_STORY_CHANCE)
-                        .map(story -> say("report.likelihood-texts.of-100-2", story.story().words(), ZoneHistory.shown(story.chance())))
+                        .map(story -> say(
+                                "report.likelihood-texts.of-100-2",
+                                story.story().words(),
+                                ZoneHistory.shown(story.chance())))
                         .collect(Collectors.joining("; "))));
         double least = zone.jury().values().stream()
                 .mapToDouble(ZoneHistory.Verdict::notFactory)
@@ -80,14 +96,20 @@ public final class LikelihoodTexts {
                 .mapToDouble(ZoneHistory.Verdict::notFactory)
                 .max()
                 .orElse(zone.notFactory());
-        sentences.add(say("report.likelihood-texts.four-views-of-how-cars", ZoneHistory.shown(least), ZoneHistory.shown(most)));
+        sentences.add(say(
+                "report.likelihood-texts.four-views-of-how-cars", ZoneHistory.shown(least), ZoneHistory.shown(most)));
         hangsOn.map(LikelihoodTexts::hangs).ifPresent(sentences::add);
         zone.hiddenPatch().map(LikelihoodTexts::hidden).ifPresent(sentences::add);
         return sentences;
     }
 
     static String hangs(HeldNumbers.Sway sway) {
-        return say("report.likelihood-texts.the-assumption-that-moves-it", sway.number().meaning(), ZoneHistory.shown(sway.low()), ZoneHistory.shown(sway.high()), sway.turns() ? say("report.likelihood-texts.if-that-is-wrong-the") : ".");
+        return say(
+                "report.likelihood-texts.the-assumption-that-moves-it",
+                sway.number().meaning(),
+                ZoneHistory.shown(sway.low()),
+                ZoneHistory.shown(sway.high()),
+                sway.turns() ? say("report.likelihood-texts.if-that-is-wrong-the") : ".");
     }
 
     /** What is to be feared of filler that no spot stands on, and how much of the panel the spots leave open. */
@@ -96,7 +118,14 @@ public final class LikelihoodTexts {
         if (patch.spots() == 0) {
             return chance + ".";
         }
-        return say("report.likelihood-texts.the-spots-would-miss-such", chance, patch.spots(), ZoneHistory.shown(patch.missed()), patch.placed() == 0 ? say("report.likelihood-texts.wherever-they-lie") : patch.placed() < patch.spots() ? say("report.likelihood-texts.as-far-as-their-places") : ".");
+        return say(
+                "report.likelihood-texts.the-spots-would-miss-such",
+                chance,
+                patch.spots(),
+                ZoneHistory.shown(patch.missed()),
+                patch.placed() == 0
+                        ? say("report.likelihood-texts.wherever-they-lie")
+                        : patch.placed() < patch.spots() ? say("report.likelihood-texts.as-far-as-their-places") : ".");
     }
 
     /** The model, the profile and the priors that the likelihoods of a car rest on. */
@@ -110,7 +139,10 @@ public final class LikelihoodTexts {
             case VALUES -> say("report.likelihood-texts.thickness-values");
             case NO_METAL -> say("report.likelihood-texts.spots-without-metal");
             case SIGN ->
-                words(reason.sign().orElseThrow().said()) + (reason.seen() ? say("report.likelihood-texts.seen") : say("report.likelihood-texts.looked-for-and-not-seen"));
+                words(reason.sign().orElseThrow().said())
+                        + (reason.seen()
+                                ? say("report.likelihood-texts.seen")
+                                : say("report.likelihood-texts.looked-for-and-not-seen"));
             case RUST -> say("report.likelihood-texts.rust-found-or-not-found");
             case REST_OF_CAR -> say("report.likelihood-texts.the-rest-of-the-car");
         };
@@ -126,8 +158,12 @@ public final class LikelihoodTexts {
         EvidenceStrength strength = EvidenceStrength.ofLog10(reason.log10Refinish());
         String toward = strength.band() == EvidenceStrength.Band.NONE
                 ? say("report.likelihood-texts.hardly-moves-it")
-                : strength.band().words() + (strength.forRefinishing() ? say("report.likelihood-texts.for-refinishing") : say("report.likelihood-texts.for-factory-finish"));
-        return say("report.likelihood-texts.filler", toward, signed(reason.log10Refinish()), signed(reason.log10Repair()));
+                : strength.band().words()
+                        + (strength.forRefinishing()
+                                ? say("report.likelihood-texts.for-refinishing")
+                                : say("report.likelihood-texts.for-factory-finish"));
+        return say(
+                "report.likelihood-texts.filler", toward, signed(reason.log10Refinish()), signed(reason.log10Repair()));
     }
 
     private static String signed(double log10) {

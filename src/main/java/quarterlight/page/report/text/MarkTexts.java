@@ -99,7 +99,11 @@ public final class MarkTexts {
         return new ReportContent.FeatureRow(
                 feature.feature(),
                 Days.span(feature.from().first(), feature.to().last()),
-                fitted.isEmpty() ? say("report.mark-texts.not-established") : fitted.get() ? say("report.mark-texts.this-car-has-it") : say("report.mark-texts.not-on-this-car"),
+                fitted.isEmpty()
+                        ? say("report.mark-texts.not-established")
+                        : fitted.get()
+                                ? say("report.mark-texts.this-car-has-it")
+                                : say("report.mark-texts.not-on-this-car"),
                 judged.verdict().said(),
                 Stream.concat(Stream.of(judged.why()), feature.note().stream()).collect(Collectors.joining(" ")));
     }

@@ -1,12 +1,11 @@
 package quarterlight.page.report.text;
 
-import static quarterlight.language.Sentences.say;
 import static quarterlight.language.Sentences.figure;
+import static quarterlight.language.Sentences.say;
 
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import quarterlight.about.ProgramVersion;
 import quarterlight.capture.CameraClock;
@@ -50,7 +49,11 @@ public final class MethodTexts {
 
     /** By which program and rules the pages were made. */
     static String versions() {
-        return say("report.method-texts.made-by-model-of-finish", ProgramVersion.ours().text(), FinishHistory.VERSION, MatterRule.VERSION);
+        return say(
+                "report.method-texts.made-by-model-of-finish",
+                ProgramVersion.ours().text(),
+                FinishHistory.VERSION,
+                MatterRule.VERSION);
     }
 
     private static List<String> anchored(Anchor anchor) {
@@ -59,8 +62,7 @@ public final class MethodTexts {
             String[] parts = head.split(" ");
             sentences.add(say("report.method-texts.when-these-pages-were-made", parts[0], parts[parts.length - 1]));
         });
-        anchor.key()
-                .ifPresent(print -> sentences.add(say("report.method-texts.archives-of-this-visit-are", print)));
+        anchor.key().ifPresent(print -> sentences.add(say("report.method-texts.archives-of-this-visit-are", print)));
         anchor.archive().ifPresent(hash -> sentences.add(say("report.method-texts.the-archive-made-last", hash)));
         return sentences;
     }
@@ -74,7 +76,10 @@ public final class MethodTexts {
                 .map(e -> label(car, e.getKey()) + " (" + e.getValue().said() + ")")
                 .sorted()
                 .toList();
-        sentences.add(say("report.method-texts.zones-are-taken-to-be", car.visit().facts().car().substrate().said(), other.isEmpty() ? "." : say("report.method-texts.save", String.join(", ", other))));
+        sentences.add(say(
+                "report.method-texts.zones-are-taken-to-be",
+                car.visit().facts().car().substrate().said(),
+                other.isEmpty() ? "." : say("report.method-texts.save", String.join(", ", other))));
         sentences.addAll(PanelTexts.of(car, ramp));
         return new ReportContent.Paragraph(say("report.method-texts.coating-thickness"), sentences);
     }
@@ -88,13 +93,20 @@ public final class MethodTexts {
             sentences.add(say("report.method-texts.no-panel-has-a-reading"));
             return new ReportContent.Paragraph(say("report.method-texts.finish-history"), sentences);
         }
-        sentences.add(say("report.method-texts.finish-profile-whose-factory-level", history.profile().said(), ramp.number(ThicknessUnit.MIL.toUm(level.medianMil())), ramp.unitName(), ramp.number(history.carLevel().um()), ramp.number(history.carLevelSd().um())));
-        sentences.add(say("report.method-texts.of-the-car-after-all", Arrays.stream(Scenario.values())
+        sentences.add(say(
+                "report.method-texts.finish-profile-whose-factory-level",
+                history.profile().said(),
+                ramp.number(ThicknessUnit.MIL.toUm(level.medianMil())),
+                ramp.unitName(),
+                ramp.number(history.carLevel().um()),
+                ramp.number(history.carLevelSd().um())));
+        sentences.add(say(
+                "report.method-texts.of-the-car-after-all",
+                Arrays.stream(Scenario.values())
                         .map(s -> words(s) + " " + percent(history.scenarios().get(s)))
                         .collect(Collectors.joining(", "))));
         sentences.add(say("report.method-texts.the-band-of-a-likelihood"));
-        sentences.add(
-                say("report.method-texts.a-reason-s-figure-is"));
+        sentences.add(say("report.method-texts.a-reason-s-figure-is"));
         return new ReportContent.Paragraph(say("report.method-texts.finish-history"), sentences);
     }
 
@@ -122,8 +134,7 @@ public final class MethodTexts {
 
     private static ReportContent.Paragraph marks() {
         return new ReportContent.Paragraph(
-                say("report.method-texts.marks-and-dates"),
-                List.of(say("report.method-texts.a-mark-is-printed-as")));
+                say("report.method-texts.marks-and-dates"), List.of(say("report.method-texts.a-mark-is-printed-as")));
     }
 
     private static ReportContent.Paragraph order() {
@@ -134,12 +145,21 @@ public final class MethodTexts {
 
     private static ReportContent.Paragraph photos(Findings car) {
         List<String> sentences = new ArrayList<>();
-        sentences.add(
-                say("report.method-texts.photos-are-printed-reduced-and", car.visit().facts().timezone()));
+        sentences.add(say(
+                "report.method-texts.photos-are-printed-reduced-and",
+                car.visit().facts().timezone()));
         for (CameraClock clock : car.times().cameras()) {
             if (!clock.shift().isZero()) {
                 long seconds = clock.shift().abs().toSeconds();
-                sentences.add(say("report.method-texts.the-clock-of-one-camera", clock.photos(), clock.shift().isNegative() ? say("report.method-texts.back") : say("report.method-texts.forward"), seconds / 3600, figure("%02d", seconds / 60 % 60), figure("%02d", seconds % 60)));
+                sentences.add(say(
+                        "report.method-texts.the-clock-of-one-camera",
+                        clock.photos(),
+                        clock.shift().isNegative()
+                                ? say("report.method-texts.back")
+                                : say("report.method-texts.forward"),
+                        seconds / 3600,
+                        figure("%02d", seconds / 60 % 60),
+                        figure("%02d", seconds % 60)));
             }
         }
         return new ReportContent.Paragraph(say("report.method-texts.photos-and-times"), sentences);
@@ -153,8 +173,7 @@ public final class MethodTexts {
         if (bypassed) {
             cautions.add(say("report.method-texts.with-a-bypassed-interlock-the"));
         }
-        cautions.add(
-                say("report.method-texts.work-under-a-car-on"));
+        cautions.add(say("report.method-texts.work-under-a-car-on"));
         return cautions;
     }
 

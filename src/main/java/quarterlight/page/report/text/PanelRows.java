@@ -31,7 +31,8 @@ public final class PanelRows {
         chapter.statements().forEach(said -> words.add(said.text()));
         car.history()
                 .zone(zone.id())
-                .map(found -> say("report.panel-rows.refinish-likelihood-of-100", ZoneHistory.shown(found.refinishScore())))
+                .map(found ->
+                        say("report.panel-rows.refinish-likelihood-of-100", ZoneHistory.shown(found.refinishScore())))
                 .ifPresent(words::add);
         car.rust()
                 .zone(zone.id())
@@ -47,7 +48,8 @@ public final class PanelRows {
                         .orElse(""),
                 words,
                 chapter.photos().stream()
-                        .map(photo -> new ReportContent.Link(photo.id(), say("report.panel-rows.photo", photo.number())))
+                        .map(photo ->
+                                new ReportContent.Link(photo.id(), say("report.panel-rows.photo", photo.number())))
                         .toList());
     }
 }

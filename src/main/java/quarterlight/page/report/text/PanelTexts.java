@@ -26,7 +26,8 @@ final class PanelTexts {
         List<String> sentences = new ArrayList<>();
         String sides = found.sides().stream()
                 .filter(pair -> selection.shows(pair.left()) && selection.shows(pair.right()))
-                .map(pair -> label(car, pair.left()).replaceFirst(", (left|links)", "") + " " + number(pair.difference(), ramp))
+                .map(pair -> label(car, pair.left()).replaceFirst(", (left|links)", "") + " "
+                        + number(pair.difference(), ramp))
                 .collect(Collectors.joining("; "));
         if (!sides.isEmpty()) {
             sentences.add(say("report.panel-texts.left-minus-right-in-with", ramp.unitName(), sides));
@@ -43,11 +44,20 @@ final class PanelTexts {
     }
 
     private static String words(VarianceComponents scatter, ThicknessRamp ramp) {
-        return say("report.panel-texts.standard-deviation-between-panels", ramp.number(scatter.sdBetween()), ramp.number(scatter.sdWithin()), ramp.unitName(), scatter.between() == 0 ? say("report.panel-texts.panels-differ-by-no-more") : ".");
+        return say(
+                "report.panel-texts.standard-deviation-between-panels",
+                ramp.number(scatter.sdBetween()),
+                ramp.number(scatter.sdWithin()),
+                ramp.unitName(),
+                scatter.between() == 0 ? say("report.panel-texts.panels-differ-by-no-more") : ".");
     }
 
     private static String number(MeanDifference difference, ThicknessRamp ramp) {
-        return say("report.panel-texts.to", signed(difference.difference(), ramp), signed(difference.low(), ramp), signed(difference.high(), ramp));
+        return say(
+                "report.panel-texts.to",
+                signed(difference.difference(), ramp),
+                signed(difference.low(), ramp),
+                signed(difference.high(), ramp));
     }
 
     private static String signed(double um, ThicknessRamp ramp) {

@@ -5,7 +5,6 @@ import static quarterlight.language.Sentences.say;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -92,10 +91,13 @@ public final class ReadingTexts {
                             TextMeasure.bundled(),
                             PROFILE_PX,
                             PanelProfileDrawing.Room.PAGE);
-                    String words =
-                            XmlText.escaped(say("report.reading-texts.in-section-along-the-panel", name, drawing.words()));
+                    String words = XmlText.escaped(
+                            say("report.reading-texts.in-section-along-the-panel", name, drawing.words()));
                     String element = DrawnSvg.element(
-                            drawing.widthPx(), drawing.heightPx(), drawing::draw, say("report.reading-texts.from-its-edge", name));
+                            drawing.widthPx(),
+                            drawing.heightPx(),
+                            drawing::draw,
+                            say("report.reading-texts.from-its-edge", name));
                     return "<div class=\"whole\">"
                             + DrawnSvg.sized(
                                     element, MM_PER_PX * drawing.widthPx(), MM_PER_PX * drawing.heightPx(), words)
@@ -111,8 +113,10 @@ public final class ReadingTexts {
             return say("report.reading-texts.the-gauge-cannot-read-its", substrate(zone));
         }
         zone.meanUm()
-                .ifPresent(mean -> parts.add(
-                        say("report.reading-texts.on-average-over", length(OptionalDouble.of(mean)), count(zone.valueSpots(), "spot"))));
+                .ifPresent(mean -> parts.add(say(
+                        "report.reading-texts.on-average-over",
+                        length(OptionalDouble.of(mean)),
+                        count(zone.valueSpots(), "spot"))));
         if (zone.noMetal() > 0) {
             parts.add(say("report.reading-texts.no-metal-on", count(zone.noMetal(), "spot")));
         }
@@ -128,12 +132,23 @@ public final class ReadingTexts {
             parts.add(say("report.reading-texts.the-gauge-cannot-read-this", substrate(zone)));
         }
         if (zone.meanUm().isPresent()) {
-            String mean = say("report.reading-texts.mean-over", length(zone.meanUm()), count(zone.valueSpots(), "spot"));
+            String mean =
+                    say("report.reading-texts.mean-over", length(zone.meanUm()), count(zone.valueSpots(), "spot"));
             parts.add(
                     zone.showsInterval()
-                            ? say("report.reading-texts.95-interval-to-standard-deviation", mean, ramp.number(zone.ci95LowUm().getAsDouble()), length(zone.ci95HighUm()), length(zone.sdUm()))
+                            ? say(
+                                    "report.reading-texts.95-interval-to-standard-deviation",
+                                    mean,
+                                    ramp.number(zone.ci95LowUm().getAsDouble()),
+                                    length(zone.ci95HighUm()),
+                                    length(zone.sdUm()))
                             : mean);
-            parts.add(say("report.reading-texts.from-to-median", count(zone.readings(), "reading"), ramp.number(zone.minUm().getAsDouble()), length(zone.maxUm()), length(zone.medianUm())));
+            parts.add(say(
+                    "report.reading-texts.from-to-median",
+                    count(zone.readings(), "reading"),
+                    ramp.number(zone.minUm().getAsDouble()),
+                    length(zone.maxUm()),
+                    length(zone.medianUm())));
         }
         uncertainty(zone).ifPresent(parts::add);
         if (zone.noMetal() > 0) {
@@ -153,7 +168,9 @@ public final class ReadingTexts {
                 car.visit().gaugeChecks().stream().map(Recorded::value).toList();
         return MeanUncertainty.of(zone, car.thickness().correction(), checks)
                 .filter(known -> full && zone.readable())
-                .map(known -> say("report.reading-texts.including-gauge-and-shim-tolerances", length(OptionalDouble.of(known.expandedUm()))));
+                .map(known -> say(
+                        "report.reading-texts.including-gauge-and-shim-tolerances",
+                        length(OptionalDouble.of(known.expandedUm()))));
     }
 
     private String substrate(ZoneThickness zone) {
@@ -195,11 +212,15 @@ public final class ReadingTexts {
         }
         rows.values().stream()
                 .filter(reading -> reading.exclude().isPresent())
-                .forEach(reading -> all.add(say("report.reading-texts.excluded-because", typed(reading), reading.exclude().get())));
+                .forEach(reading -> all.add(say(
+                        "report.reading-texts.excluded-because",
+                        typed(reading),
+                        reading.exclude().get())));
         if (zone.readable()) {
             rows.values().stream()
                     .filter(reading -> reading.exclude().isEmpty() && !reads(zone, reading))
-                    .forEach(reading -> all.add(say("report.reading-texts.left-out-because-the-recorded", typed(reading), substrate(zone))));
+                    .forEach(reading -> all.add(say(
+                            "report.reading-texts.left-out-because-the-recorded", typed(reading), substrate(zone))));
         }
         return all;
     }
@@ -227,7 +248,9 @@ public final class ReadingTexts {
                             + length(OptionalDouble.of(
                                     range.unit().toUm(range.high().doubleValue())));
         }
-        return value instanceof GaugeValue.NoMetal ? say("report.reading-texts.no-metal") : say("report.reading-texts.beyond-the-range");
+        return value instanceof GaugeValue.NoMetal
+                ? say("report.reading-texts.no-metal")
+                : say("report.reading-texts.beyond-the-range");
     }
 
     private Optional<String> ranges(ZoneThickness zone) {
@@ -238,16 +261,20 @@ public final class ReadingTexts {
                 .filter(GaugeValue.Range.class::isInstance)
                 .map(this::value)
                 .collect(Collectors.joining(", "));
-        return said.isEmpty()
-                ? Optional.empty()
-                : Optional.of(say("report.reading-texts.said-as-a-range-with", said));
+        return said.isEmpty() ? Optional.empty() : Optional.of(say("report.reading-texts.said-as-a-range-with", said));
     }
 
     private List<String> remarks(ZoneThickness zone) {
         List<String> remarks = new ArrayList<>();
         ranges(zone).ifPresent(remarks::add);
         for (Outlier outlier : zone.outliers()) {
-            remarks.add(say("report.reading-texts.the-spot-at-is-an", ramp.number(outlier.um()), ramp.unitName(), outlier.rule() == Outlier.Rule.GRUBBS ? say("report.reading-texts.grubbs-test-at-0-05") : say("report.reading-texts.beyond-1-5-interquartile-ranges")));
+            remarks.add(say(
+                    "report.reading-texts.the-spot-at-is-an",
+                    ramp.number(outlier.um()),
+                    ramp.unitName(),
+                    outlier.rule() == Outlier.Rule.GRUBBS
+                            ? say("report.reading-texts.grubbs-test-at-0-05")
+                            : say("report.reading-texts.beyond-1-5-interquartile-ranges")));
         }
         return remarks;
     }

@@ -1,7 +1,7 @@
 package quarterlight.page.report.text;
 
-import static quarterlight.language.Sentences.say;
 import static quarterlight.language.Sentences.figure;
+import static quarterlight.language.Sentences.say;
 
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -11,7 +11,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /**
@@ -65,7 +64,10 @@ record Reliability(List<Band> bands) {
     /** In one sentence, what became of the panels in each band. */
     String sentence() {
         int panels = bands.stream().mapToInt(Band::panels).sum();
-        return say("report.reliability.were-refinished-real-cars-may", say("report.reliability.on-simulated-cars-panels-of", figure("%,d", panels)), bands.stream()
+        return say(
+                "report.reliability.were-refinished-real-cars-may",
+                say("report.reliability.on-simulated-cars-panels-of", figure("%,d", panels)),
+                bands.stream()
                         .filter(band -> band.panels() >= SHOWN)
                         .map(band -> say("report.reliability.to", band.from(), band.to(), band.ofHundred()))
                         .collect(Collectors.joining("; ")));

@@ -1,12 +1,11 @@
 package quarterlight.page.report.text;
 
-import static quarterlight.language.Sentences.say;
 import static quarterlight.language.Sentences.figure;
+import static quarterlight.language.Sentences.say;
 
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -63,11 +62,16 @@ final class RustTexts {
         }
         List<String> parts = new ArrayList<>();
         String spread = zone.rustSdMm2().isPresent()
-                ? say("report.rust-texts.mm-from-the-marking", figure("%.0f", zone.rustSdMm2().getAsDouble()))
+                ? say(
+                        "report.rust-texts.mm-from-the-marking",
+                        figure("%.0f", zone.rustSdMm2().getAsDouble()))
                 : "";
         parts.add(size(zone.rust().get()) + spread);
         if (zone.percent().isPresent() && zone.zoneArea().isPresent()) {
-            parts.add(say("report.rust-texts.of-the-zone-s-nominal", figure("%.2g", zone.percent().getAsDouble()), figure("%,.0f", zone.zoneArea().get().mm2() / 100)));
+            parts.add(say(
+                    "report.rust-texts.of-the-zone-s-nominal",
+                    figure("%.2g", zone.percent().getAsDouble()),
+                    figure("%,.0f", zone.zoneArea().get().mm2() / 100)));
         }
         zone.gradeInWords().ifPresent(grade -> parts.add(say("report.rust-texts.astm-d610-grade", grade)));
         if (zone.ri().isPresent()) {
@@ -76,7 +80,9 @@ final class RustTexts {
         int holes = zone.holes().orElse(0);
         if (holes > 0) {
             parts.add((holes == 1 ? say("report.rust-texts.1-hole") : say("report.rust-texts.holes-the-largest", holes))
-                    + zone.largestHole().map(area -> say("report.rust-texts.of", size(area))).orElse(""));
+                    + zone.largestHole()
+                            .map(area -> say("report.rust-texts.of", size(area)))
+                            .orElse(""));
         }
         return String.join("; ", parts) + ".";
     }
@@ -97,7 +103,12 @@ final class RustTexts {
 
     private static String measuredNeed(ZoneRust zone) {
         return zone.need()
-                .map(need -> say("report.rust-texts.repair-need", need.said(), zone.advice().reasons().isEmpty() ? "" : " ("
+                .map(need -> say(
+                        "report.rust-texts.repair-need",
+                        need.said(),
+                        zone.advice().reasons().isEmpty()
+                                ? ""
+                                : " ("
                                         + String.join("; ", zone.advice().reasons())
                                                 .replace(" mm2", "\u2009mm\u00b2") + ")"))
                 .orElse("");
@@ -130,7 +141,9 @@ final class RustTexts {
         String figure = area.area()
                 .map(a -> size(a)
                         + (area.sdMm2().isPresent()
-                                ? say("report.rust-texts.mm", figure("%.0f", area.sdMm2().getAsDouble()))
+                                ? say(
+                                        "report.rust-texts.mm",
+                                        figure("%.0f", area.sdMm2().getAsDouble()))
                                 : ""))
                 .orElse(say("report.rust-texts.cannot-be-measured"));
         List<String> more = new ArrayList<>();

@@ -86,7 +86,10 @@ public final class StripPlot {
                 .collect(Collectors.joining(", "));
         String more = (zone.noMetal() > 0 ? say("report.strip-plot.no-metal-on", zone.noMetal()) : "")
                 + (zone.overSpots() > 0 ? say("report.strip-plot.beyond-range-on", zone.overSpots()) : "");
-        return (values.isEmpty() ? say("report.strip-plot.no-values") : say("report.strip-plot.spots-at", values, ramp.unitName())) + more;
+        return (values.isEmpty()
+                        ? say("report.strip-plot.no-values")
+                        : say("report.strip-plot.spots-at", values, ramp.unitName()))
+                + more;
     }
 
     private String drawing(List<ZoneThickness> zones, String alt) {

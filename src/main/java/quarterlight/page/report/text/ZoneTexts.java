@@ -1,7 +1,7 @@
 package quarterlight.page.report.text;
 
-import static quarterlight.language.Sentences.say;
 import static quarterlight.language.Sentences.figure;
+import static quarterlight.language.Sentences.say;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -131,7 +131,8 @@ public final class ZoneTexts {
                         Optional.of(details.saidBy())
                                 .filter(by -> by != SaidBy.INSPECTOR)
                                 .map(by -> say("report.zone-texts.said-by", by.said())),
-                        Optional.of(statement.basis().map(Worded::said).orElse(say("report.zone-texts.basis-not-stated"))))
+                        Optional.of(
+                                statement.basis().map(Worded::said).orElse(say("report.zone-texts.basis-not-stated"))))
                 .flatMap(Optional::stream)
                 .collect(Collectors.joining(" \u00b7 "));
         return new ReportContent.StatementText(
@@ -198,7 +199,11 @@ public final class ZoneTexts {
                                         picture.map(p -> p.width() * scale).orElse(0.0))),
                 picture.isPresent() ? "" : instead(shot, first),
                 !first.equals(shot) && pictures.of(shot.frame()).isPresent(),
-                say("report.zone-texts.photo", shot.number(), shot.zone().map(zone -> ", " + label(zone)).orElse(""), what.isEmpty() ? "" : ": " + what),
+                say(
+                        "report.zone-texts.photo",
+                        shot.number(),
+                        shot.zone().map(zone -> ", " + label(zone)).orElse(""),
+                        what.isEmpty() ? "" : ": " + what),
                 shot.shows(),
                 shot.caption(),
                 (shot.time() + place(shot.frame())).strip(),
@@ -210,7 +215,8 @@ public final class ZoneTexts {
                 first.equals(shot) ? words.of(shot.frame()) : List.of(),
                 first.equals(shot)
                         ? Optional.empty()
-                        : Optional.of(new ReportContent.Link(first.id(), say("report.zone-texts.photo-2", first.number()))));
+                        : Optional.of(
+                                new ReportContent.Link(first.id(), say("report.zone-texts.photo-2", first.number()))));
     }
 
     /** The beginning of its hash, by which the original can be told. */
@@ -235,7 +241,11 @@ public final class ZoneTexts {
 
     private String instead(Shots.Shot shot, Shots.Shot first) {
         if (!first.equals(shot) && pictures.of(shot.frame()).isPresent()) {
-            return say("report.zone-texts.shown", first.zone().map(zone -> say("report.zone-texts.at", label(zone))).orElse(say("report.zone-texts.with-the-marks")));
+            return say(
+                    "report.zone-texts.shown",
+                    first.zone()
+                            .map(zone -> say("report.zone-texts.at", label(zone)))
+                            .orElse(say("report.zone-texts.with-the-marks")));
         }
         return switch (kind(shot.frame()).orElse(MediaKind.PHOTO)) {
             case FILM -> say("report.zone-texts.a-film-this-moment-cannot");
