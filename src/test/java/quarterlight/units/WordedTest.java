@@ -89,7 +89,8 @@ class WordedTest {
                 .resolve("src/main/resources/quarterlight/language/words_de.properties"));
         constants().forEach(one -> {
             String type = ((Enum<?>) one).getDeclaringClass().getSimpleName();
-            String key = "words." + type.toLowerCase(Locale.ROOT) + "." + one.word().replace(' ', '-');
+            String key =
+                    "words." + type.toLowerCase(Locale.ROOT) + "." + one.word().replace(' ', '-');
             assertThat(german).contains(key + "=");
         });
     }
