@@ -1,10 +1,12 @@
 package quarterlight.diagram;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import quarterlight.car.View;
 import quarterlight.car.ZoneId;
+import quarterlight.language.Sentences;
 
 /**
  * One view of a body diagram.
@@ -22,6 +24,12 @@ public record ViewDrawing(View view, String title, double widthMm, double height
             throw new IllegalArgumentException("the " + view.word() + " view needs a width and a height");
         }
         shapes = List.copyOf(shapes);
+    }
+
+    /** In the language in hand, where it has words for that title of a shipped drawing; else as the drawing has it. */
+    @Override
+    public String title() {
+        return Sentences.sayOr("views." + title.toLowerCase(Locale.ROOT).replaceAll("[^a-z]+", "-"), title);
     }
 
     /** The zone outlines in drawing order. */

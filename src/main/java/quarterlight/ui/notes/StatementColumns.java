@@ -40,11 +40,11 @@ final class StatementColumns {
                             ? withdrawn(row.value().text())
                             : row.value().text()));
         } else {
-            columns.add(column("what", 112, row -> isWithdrawn(row) ? withdrawn(what(row)) : what(row)));
-            columns.add(column("text", 240, row -> row.value().text()));
+            columns.add(column("what", 118, row -> isWithdrawn(row) ? withdrawn(what(row)) : what(row)));
+            columns.add(column("text", 224, row -> row.value().text()));
             columns.add(column(
                             "severity",
-                            84,
+                            104,
                             row -> row.value().severity().map(Worded::said).orElse(""))
                     .weighed(row ->
                             row.value().severity().map(StatementColumns::weight).orElse(Weight.PLAIN)));

@@ -129,6 +129,7 @@ final class ChoicePane extends TallPanel {
                 actions.leaveOut(List.of(ReportExclusion.of(zone)));
             }
         });
+        box.setToolTipText(box.getText());
         zones.put(zone, box);
         add(box, "h 24!");
     }
