@@ -44,6 +44,7 @@ final class DeskActions {
     private final Command facts;
     private final Command drawing;
     private final Command takeIn;
+    private final Command takeWords;
     private final Command addTable;
     private final Command sheet;
     private final Command undo;
@@ -85,6 +86,7 @@ final class DeskActions {
         facts = always("do.facts", this::editFacts).menuKey("I");
         drawing = always("do.drawing", () -> taking.chooseDrawing(Optional.empty()));
         takeIn = always("do.take-in", taking::choosePhotos).menuKey("T");
+        takeWords = always("do.take-words", taking::chooseWords);
         addTable = always("do.add-table", taking::chooseTable).menuKey("shift T");
         sheet = always("do.sheet", () -> visit().ifPresent(visit -> new TakeAlong(parts, visit).make()))
                 .menuKey("shift S");
@@ -157,7 +159,7 @@ final class DeskActions {
     void visitChanged() {
         Optional<OpenVisit> visit = visit();
         boolean editable = visit.map(OpenVisit::isEditable).orElse(false);
-        Set.of(facts, drawing, takeIn, addTable).forEach(command -> command.setEnabled(editable));
+        Set.of(facts, drawing, takeIn, takeWords, addTable).forEach(command -> command.setEnabled(editable));
         closeVisit.setEnabled(visit.isPresent());
         sheet.setEnabled(visit.isPresent());
         hideDiagram.setEnabled(visit.isPresent());
@@ -296,6 +298,10 @@ final class DeskActions {
 
     Command takeIn() {
         return takeIn;
+    }
+
+    Command takeWords() {
+        return takeWords;
     }
 
     Command addTable() {

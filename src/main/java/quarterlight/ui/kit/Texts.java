@@ -10,6 +10,8 @@ import quarterlight.language.Sentences;
 /** The words of the window, by key, from {@code messages.properties} and its neighbors in other languages. Immutable. */
 public final class Texts {
     private static final String BUNDLE = "quarterlight.ui.messages";
+    /** Taken apart at its semicolons. */
+    private static final String LIST = "marks.parts";
     /** A third more: as much as German may need, so that what has no room shows. */
     private static final int LENGTHENED = 3;
 
@@ -42,12 +44,12 @@ public final class Texts {
     public String get(String key, Object... arguments) {
         String pattern = bundle.getString(key);
         String text = arguments.length == 0 ? pattern : new MessageFormat(pattern, language.locale()).format(arguments);
-        return language == Language.MARKED ? marked(text) : text;
+        return language == Language.MARKED && !key.equals(LIST) ? marked(text) : text;
     }
 
-    /** Between marks and longer; a letter stays one, and so do the letters in a row and the list of parts. */
+    /** Between marks and longer; a letter stays one, and so do the letters in a row. */
     private static String marked(String text) {
-        boolean plain = text.length() < 2 || text.startsWith("<html>") || text.matches("[A-Z]+") || text.contains(";");
+        boolean plain = text.length() < 2 || text.startsWith("<html>") || text.matches("[A-Z]+");
         return plain
                 ? text
                 : Sentences.MARK + text + "\u00b7".repeat(text.length() / LENGTHENED + 1) + Sentences.MARK_END;

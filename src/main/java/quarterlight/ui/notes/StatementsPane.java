@@ -322,6 +322,11 @@ final class StatementsPane extends JPanel {
         return table.chosen().map(row -> new Subject.OfRow(RecordKind.STATEMENTS, row.id()));
     }
 
+    /** The list. */
+    JComponent table() {
+        return table;
+    }
+
     /** What takes the keyboard first. */
     JComponent first() {
         return zone.field();
