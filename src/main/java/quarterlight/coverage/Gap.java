@@ -1,9 +1,11 @@
 package quarterlight.coverage;
 
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneId;
+import quarterlight.language.Sentences;
 
 /**
  * Evidence that a zone lacks.
@@ -32,5 +34,12 @@ public record Gap(
 
     public Matter matter() {
         return new Matter(zone.id(), lacks, part);
+    }
+
+    /** As the list says it, in the language in hand. */
+    @Override
+    public String why() {
+        String slug = why.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+        return Sentences.sayOr("why." + slug.replaceAll("-$", ""), why);
     }
 }

@@ -1,7 +1,6 @@
 package quarterlight.diagram;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import quarterlight.car.View;
@@ -17,6 +16,12 @@ import quarterlight.language.Sentences;
  * @param shapes every shape in drawing order, later on top
  */
 public record ViewDrawing(View view, String title, double widthMm, double heightMm, List<DiagramShape> shapes) {
+    /** Its name for readers in the language in hand. */
+    @Override
+    public String title() {
+        return Sentences.sayOr("words.viewtitle." + view.word(), title);
+    }
+
     public ViewDrawing {
         Objects.requireNonNull(view, "view");
         Objects.requireNonNull(title, "title");
@@ -24,12 +29,6 @@ public record ViewDrawing(View view, String title, double widthMm, double height
             throw new IllegalArgumentException("the " + view.word() + " view needs a width and a height");
         }
         shapes = List.copyOf(shapes);
-    }
-
-    /** In the language in hand, where it has words for that title of a shipped drawing; else as the drawing has it. */
-    @Override
-    public String title() {
-        return Sentences.sayOr("views." + title.toLowerCase(Locale.ROOT).replaceAll("[^a-z]+", "-"), title);
     }
 
     /** The zone outlines in drawing order. */

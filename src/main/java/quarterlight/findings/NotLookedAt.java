@@ -17,6 +17,7 @@ import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.statement.Condition;
 import quarterlight.visit.statement.Statement;
 import quarterlight.visit.trial.Trial;
+import quarterlight.visit.trial.TrialNames;
 import quarterlight.visit.trial.TrialResult;
 
 /**
@@ -72,7 +73,7 @@ public record NotLookedAt(
         List<String> untried = new ArrayList<>();
         for (Recorded<Trial> row : car.visit().trials()) {
             if (row.value().result() == TrialResult.NOT_TRIED) {
-                untried.add(row.value().item()
+                untried.add(TrialNames.said(row.value().item())
                         + row.value().note().map(note -> " (" + note + ")").orElse(""));
             }
         }

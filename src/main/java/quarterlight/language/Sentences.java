@@ -70,6 +70,13 @@ public final class Sentences {
         return String.format(Language.inHand().locale(), format, values);
     }
 
+    /** A text that begins a sentence, as it stands within one: with a small letter, but in German as it is, where nouns keep theirs. */
+    public static String within(String text) {
+        return text.isEmpty() || Language.inHand() == Language.GERMAN
+                ? text
+                : text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
+    }
+
     /** Things in a row with the language's word for {@code and} before the last: {@code a, b and c}. */
     public static String and(List<String> things) {
         return listed(things, say("common.and"));

@@ -5,8 +5,8 @@ import static quarterlight.language.Sentences.say;
 import java.text.BreakIterator;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Pattern;
+import quarterlight.language.Language;
 
 /**
  * Typed text made shorter without cutting a thought: as many whole sentences as there is room for, else the clauses before a semicolon, else only that it
@@ -31,6 +31,9 @@ public final class WholeSentences {
     /** A point after these does not end a sentence. */
     private static final Pattern ABBREVIATED = Pattern.compile(
             "(?i)(?:^|[\\s(])(?:no|approx|ca|st|vs|dr|mr|mrs|ms|e\\.g|i\\.e|fig|incl|est|max|min|oz|in|ft|lb)\\.\\s*$");
+
+    /** German writes a point after the number of a day. */
+    private static final Pattern ORDINAL = Pattern.compile("(?:^|\\s)\\d{1,2}\\.\\s*$");
 
     private WholeSentences() {}
 
@@ -69,13 +72,16 @@ public final class WholeSentences {
 
     /** The text up to the end of each of its sentences. */
     private static List<String> heads(String text) {
-        BreakIterator sentences = BreakIterator.getSentenceInstance(Locale.ROOT);
+        BreakIterator sentences =
+                BreakIterator.getSentenceInstance(Language.inHand().locale());
         sentences.setText(text);
         List<String> heads = new ArrayList<>();
         sentences.first();
         for (int end = sentences.next(); end != BreakIterator.DONE; end = sentences.next()) {
             String head = text.substring(0, end);
-            if (end == text.length() || !ABBREVIATED.matcher(head).find()) {
+            boolean ordinal = Language.inHand() == Language.GERMAN
+                    && ORDINAL.matcher(head).find();
+            if (end == text.length() || !ordinal && !ABBREVIATED.matcher(head).find()) {
                 heads.add(head.strip());
             }
         }

@@ -1,5 +1,6 @@
 package quarterlight.rust;
 
+import static quarterlight.language.Sentences.figure;
 import static quarterlight.language.Sentences.say;
 
 import java.util.Locale;
@@ -37,7 +38,7 @@ public enum EverydaySize {
     /** The area in words: {@code 1,400 mm2, about 3 quarter coins}. */
     public static String words(Area area) {
         boolean small = area.mm2() > 0 && area.mm2() < 10;
-        String figure = String.format(Locale.ROOT, small ? "%,.1f mm2" : "%,.0f mm2", area.mm2());
+        String figure = figure(small ? "%,.1f mm2" : "%,.0f mm2", area.mm2());
         if (area.mm2() == 0) {
             return figure;
         }
@@ -49,6 +50,11 @@ public enum EverydaySize {
         return area.mm2() > 0 ? Optional.of(compared(area.mm2())) : Optional.empty();
     }
 
+    /** As a language says a part of it: {@code of a quarter coin}. */
+    private String of() {
+        return say("rust.everyday-size.of-" + name().toLowerCase(Locale.ROOT));
+    }
+
     private static String compared(double mm2) {
         EverydaySize thing = COIN;
         for (EverydaySize larger : values()) {
@@ -58,7 +64,7 @@ public enum EverydaySize {
         }
         double times = mm2 / thing.mm2;
         if (times < 0.1) {
-            return say("rust.everyday-size.less-than-a-tenth-of", say(thing.one));
+            return say("rust.everyday-size.less-than-a-tenth-of", say(thing.one), thing.of());
         }
         if (times < 0.4) {
             return say(
@@ -66,13 +72,15 @@ public enum EverydaySize {
                     times < 0.17
                             ? say("rust.everyday-size.an-eighth")
                             : times < 0.29 ? say("rust.everyday-size.a-quarter") : say("rust.everyday-size.a-third"),
-                    say(thing.one));
+                    say(thing.one),
+                    thing.of());
         }
         if (times < WHOLE) {
             return say(
                     "rust.everyday-size.about-a",
                     times < 0.6 ? say("rust.everyday-size.half") : say("rust.everyday-size.two-thirds-of"),
-                    say(thing.one));
+                    say(thing.one),
+                    thing.of());
         }
         long count = Math.round(times);
         if (count == 1) {

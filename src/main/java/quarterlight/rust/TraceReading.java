@@ -1,10 +1,10 @@
 package quarterlight.rust;
 
+import static quarterlight.language.Sentences.figure;
 import static quarterlight.language.Sentences.say;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import quarterlight.rust.plane.CoinScale;
@@ -93,11 +93,9 @@ record TraceReading(TraceArea area, Optional<MeasuredTrace> measured) {
             remarks.add(say("rust.trace-reading.the-outline-reaches-far-beyond"));
         }
         if (marked.sdMm2() > WIDE * marked.mm2()) {
-            remarks.add(String.format(
-                    Locale.ROOT,
-                    "The marks leave the area open by %.0f %% (one standard deviation): draw on a closer photo, or set a "
-                            + "larger scale.",
-                    100 * marked.sdMm2() / marked.mm2()));
+            remarks.add(say(
+                    "rust.trace-reading.the-marks-leave-the-area-open",
+                    figure("%.0f", 100 * marked.sdMm2() / marked.mm2())));
         }
         return remarks;
     }

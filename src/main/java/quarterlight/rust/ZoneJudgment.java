@@ -5,7 +5,6 @@ import static quarterlight.language.Sentences.say;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -201,10 +200,6 @@ final class ZoneJudgment {
         int best = D610Grade.of(Math.min(ALL, ALL * low / area.mm2()));
         return worst == best
                 ? Optional.empty()
-                : Optional.of(String.format(
-                        Locale.ROOT,
-                        "Within the marking (2 standard deviations) the grade may be %d to %d.",
-                        worst,
-                        best));
+                : Optional.of(say("rust.zone-judgment.within-the-marking", worst, best));
     }
 }

@@ -20,6 +20,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import quarterlight.language.Language;
 import quarterlight.store.SampleVisit;
+import quarterlight.ui.kit.Command;
 import quarterlight.ui.kit.OpenedVisit;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Sight;
@@ -54,8 +55,9 @@ class WordsFitTest {
     private static void show(OpenedVisit opened, Station station, Language language, List<String> cut) {
         try (Language.Scope spoken = language.inHandUntilClosed()) {
             Objects.requireNonNull(spoken, "spoken");
-            Container side =
-                    Stations.screen(station, opened.parts(), opened.visit()).side();
+            Command nothing = Command.of(opened.parts().texts(), "do.take-words", () -> {});
+            Container side = Stations.screen(station, opened.parts(), opened.visit(), nothing)
+                    .side();
             side.setSize(WIDTH, HEIGHT);
             layOut(side);
             layOut(side);

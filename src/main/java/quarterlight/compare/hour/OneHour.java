@@ -1,10 +1,10 @@
 package quarterlight.compare.hour;
 
 import static quarterlight.language.Sentences.say;
+import static quarterlight.language.Sentences.within;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -156,10 +156,7 @@ public final class OneHour {
         String label = findings.catalog().get(next.zone()).label();
         return new HourLook(
                 say("compare.one-hour.measure-spots-on", next.spots(), label),
-                say(
-                        "compare.one-hour.of-all-panels-the-finish",
-                        next.about(),
-                        next.settles().toLowerCase(Locale.ROOT)),
+                say("compare.one-hour.of-all-panels-the-finish", next.about(), within(next.settles())),
                 Optional.empty());
     }
 }

@@ -1,10 +1,10 @@
 package quarterlight.compare.matter;
 
 import static quarterlight.language.Sentences.say;
+import static quarterlight.language.Sentences.within;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import quarterlight.car.Zone;
@@ -165,8 +165,7 @@ final class CarAnswers {
     private static String nouns(List<Place> places) {
         return places.stream()
                 .limit(NAMED)
-                .map(place -> place.label().substring(0, 1).toLowerCase(Locale.ROOT)
-                        + place.label().substring(1))
+                .map(place -> within(place.label()))
                 .collect(Collectors.joining(say("compare.car-answers.or")));
     }
 }

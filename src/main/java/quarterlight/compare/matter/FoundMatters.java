@@ -16,6 +16,7 @@ import quarterlight.matters.rule.FindingKind;
 import quarterlight.matters.rule.MatterRule;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.statement.Severity;
+import quarterlight.visit.trial.TrialNames;
 
 /** Reads what matters about a car for the table: which topic, which concern, and what it is about. Pure functions. */
 public final class FoundMatters {
@@ -116,7 +117,7 @@ public final class FoundMatters {
             case TRIAL ->
                 car.visit().trials().stream()
                         .filter(row -> restsOn(matter, "trials", row.id()))
-                        .map(row -> row.value().item().strip())
+                        .map(row -> TrialNames.said(row.value().item()))
                         .findFirst();
             case CLAIM ->
                 car.visit().claims().stream()

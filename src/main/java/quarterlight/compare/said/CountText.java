@@ -1,8 +1,8 @@
 package quarterlight.compare.said;
 
+import static quarterlight.language.Sentences.figure;
 import static quarterlight.language.Sentences.say;
 
-import java.util.Locale;
 import java.util.Objects;
 import quarterlight.compare.CountComparison;
 import quarterlight.compare.CountSummary;
@@ -57,8 +57,6 @@ public record CountText(
         if (chance < 0.005) {
             return say("compare.count-text.under-1");
         }
-        return chance > 0.995
-                ? say("compare.count-text.over-99")
-                : String.format(Locale.ROOT, "%.0f\u202f%%", 100 * chance);
+        return chance > 0.995 ? say("compare.count-text.over-99") : figure("%.0f\u202f%%", 100 * chance);
     }
 }

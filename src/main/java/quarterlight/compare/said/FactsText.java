@@ -1,6 +1,7 @@
 package quarterlight.compare.said;
 
 import static quarterlight.language.Sentences.say;
+import static quarterlight.language.Sentences.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -139,6 +140,6 @@ public record FactsText(
     }
 
     private static String lower(String label) {
-        return Character.toLowerCase(label.charAt(0)) + label.substring(1);
+        return within(label);
     }
 }

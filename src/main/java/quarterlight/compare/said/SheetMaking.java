@@ -34,6 +34,7 @@ import quarterlight.visit.photo.PhotoId;
 import quarterlight.visit.pin.Pin;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.trial.Trial;
+import quarterlight.visit.trial.TrialNames;
 
 /** Makes the words of a comparison. */
 public final class SheetMaking {
@@ -226,7 +227,7 @@ public final class SheetMaking {
     }
 
     private static PairSheet.TrialText trial(ComparedTrial trial) {
-        return new PairSheet.TrialText(trial.item(), tried(trial.a()), tried(trial.b()));
+        return new PairSheet.TrialText(TrialNames.said(trial.item()), tried(trial.a()), tried(trial.b()));
     }
 
     private static String tried(Optional<Trial> trial) {

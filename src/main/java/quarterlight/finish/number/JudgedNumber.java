@@ -1,5 +1,6 @@
 package quarterlight.finish.number;
 
+import quarterlight.language.Sentences;
 import quarterlight.units.Worded;
 
 /**
@@ -88,7 +89,7 @@ public enum JudgedNumber implements Worded {
     }
 
     public String meaning() {
-        return meaning;
+        return Sentences.sayOr("words.judgednumber." + word(), meaning);
     }
 
     public String source() {

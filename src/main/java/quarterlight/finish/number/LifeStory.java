@@ -1,5 +1,6 @@
 package quarterlight.finish.number;
 
+import quarterlight.language.Sentences;
 import quarterlight.units.Worded;
 
 /** What can have happened to one panel, told apart inside the model. The order is that of every array of stories. */
@@ -21,7 +22,7 @@ public enum LifeStory implements Worded {
 
     /** A phrase for readers. */
     public String words() {
-        return words;
+        return Sentences.sayOr("words.lifestory." + word(), words);
     }
 
     /** True if there is filler under the finish. */

@@ -18,6 +18,7 @@ import quarterlight.matters.rule.Finding;
 import quarterlight.matters.rule.MatterRule;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.trial.Trial;
+import quarterlight.visit.trial.TrialNames;
 import quarterlight.visit.trial.TrialResult;
 
 /** Functions that do not work, or not as they should, or were not tried. */
@@ -75,7 +76,7 @@ final class TrialFindings {
                 ? "fails"
                 : trial.result().said();
         String result = trial.result() == TrialResult.MEASURED ? value : word + (value.isEmpty() ? "" : ", " + value);
-        return trial.item().strip() + ": " + result + "."
+        return TrialNames.said(trial.item()) + ": " + result + "."
                 + trial.note().map(note -> " " + ZoneLookup.sentence(note)).orElse("");
     }
 

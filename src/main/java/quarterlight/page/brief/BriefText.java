@@ -1,6 +1,7 @@
 package quarterlight.page.brief;
 
 import static quarterlight.language.Sentences.say;
+import static quarterlight.language.Sentences.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -21,8 +22,6 @@ import quarterlight.visit.trial.TrialResult;
 /** The paragraph of the first page, composed of the findings sentence by sentence; the rules stand in docs/methods/brief.md. */
 public final class BriefText {
     private static final int NAMED = 3;
-    private static final List<String> SPELLED = List.of(
-            "none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve");
 
     private final Findings car;
     private final Matters matters;
@@ -192,7 +191,9 @@ public final class BriefText {
 
     /** A number in words up to twelve, as a sentence begins with it. */
     private static String spelled(int number) {
-        return number < SPELLED.size() ? SPELLED.get(number) : Integer.toString(number);
+        return number < List.of(say("brief.brief-text.numbers").split(" ")).size()
+                ? List.of(say("brief.brief-text.numbers").split(" ")).get(number)
+                : Integer.toString(number);
     }
 
     private static String capital(String text) {
@@ -201,8 +202,6 @@ public final class BriefText {
 
     private static String lower(String text) {
         boolean name = text.length() > 1 && Character.isUpperCase(text.charAt(1));
-        return text.isEmpty() || name
-                ? text
-                : text.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + text.substring(1);
+        return text.isEmpty() || name ? text : within(text);
     }
 }

@@ -1,5 +1,6 @@
 package quarterlight.page.panel;
 
+import static quarterlight.language.Sentences.figure;
 import static quarterlight.language.Sentences.say;
 
 import java.awt.BasicStroke;
@@ -309,7 +310,7 @@ public final class PanelProfileDrawing {
     }
 
     private String number(double um) {
-        return String.format(Locale.US, unit == ThicknessUnit.MIL ? "%.1f" : "%.0f", unit.fromUm(um))
+        return figure(unit == ThicknessUnit.MIL ? "%.1f" : "%.0f", unit.fromUm(um))
                 .replace('-', '\u2212');
     }
 

@@ -47,6 +47,7 @@ import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.statement.Severity;
 import quarterlight.visit.trial.Trial;
+import quarterlight.visit.trial.TrialNames;
 
 /** Puts the report together from its parts. */
 final class ReportBuilder {
@@ -281,7 +282,7 @@ final class ReportBuilder {
                 .map(id -> car.catalog().find(id).map(Zone::label).orElse(id.value()))
                 .orElse("");
         return new ReportContent.TrialRow(
-                trial.item(),
+                TrialNames.said(trial.item()),
                 trial.result().said(),
                 value.strip(),
                 zone,

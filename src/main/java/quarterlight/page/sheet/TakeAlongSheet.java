@@ -41,6 +41,7 @@ import quarterlight.units.XmlText;
 import quarterlight.visit.VisitFacts;
 import quarterlight.visit.VisitRecord;
 import quarterlight.visit.trial.SignKind;
+import quarterlight.visit.trial.TrialNames;
 
 /**
  * The sheet to take along: two upright pages made for one car, black on white, to be written on with a pencil. The first bears the gauge
@@ -204,7 +205,7 @@ public final class TakeAlongSheet {
                     "heading",
                     false,
                     "name",
-                    XmlText.clean(item.item()),
+                    XmlText.clean(TrialNames.said(item.item())),
                     "unit",
                     item.nature() == TrialNature.OBSERVATION
                             ? "0   s   h"

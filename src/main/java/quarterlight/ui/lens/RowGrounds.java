@@ -19,6 +19,7 @@ import quarterlight.visit.row.RecordKind;
 import quarterlight.visit.statement.Claim;
 import quarterlight.visit.statement.Statement;
 import quarterlight.visit.trial.Trial;
+import quarterlight.visit.trial.TrialNames;
 
 /** What one row says, and what its verdict rests on. Pure functions. */
 final class RowGrounds {
@@ -60,7 +61,7 @@ final class RowGrounds {
     static Ground statement(Grounds of, Recorded<Statement> row) {
         Statement one = row.value();
         String details = Stream.of(
-                        Optional.of(one.what().said()),
+                        Optional.of(one.what().words()),
                         one.severity().map(severity -> severity.said()),
                         one.basis().map(basis -> basis.said()),
                         one.details().certainty().map(certainty -> certainty.said()),
@@ -181,7 +182,7 @@ final class RowGrounds {
                 .toList();
         return new Ground(
                 of.texts().get("lens.trial"),
-                trial.item() + ": " + trial.result().said() + value
+                TrialNames.said(trial.item()) + ": " + trial.result().said() + value
                         + trial.note().map(note -> " (" + note + ")").orElse(""),
                 "",
                 Ground.at(

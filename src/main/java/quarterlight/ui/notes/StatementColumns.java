@@ -89,7 +89,7 @@ final class StatementColumns {
     }
 
     private static String what(Recorded<Statement> row) {
-        return row.value().what().said();
+        return row.value().what().words();
     }
 
     private String place(Statement statement) {

@@ -41,6 +41,7 @@ import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.row.RecordKind;
 import quarterlight.visit.trial.Trial;
+import quarterlight.visit.trial.TrialNames;
 import quarterlight.visit.trial.TrialResult;
 
 /** The functions to try by groups and what was found: a letter in the list says the result. Event thread only. */
@@ -81,7 +82,7 @@ final class TrialsPane extends JPanel {
                                 .map(TrialItem::group)
                                 .map(g -> g.said())
                                 .orElse("")),
-                        column("item", 200, NotesModel.TrialLine::item),
+                        column("item", 200, line -> TrialNames.said(line.item())),
                         column(
                                         "result",
                                         120,

@@ -103,7 +103,7 @@ final class SayKinds {
                         })
                 .named((row, words) -> say(
                         "undo.row.statement",
-                        row.text().isBlank() ? row.what().said() : UndoNames.quoted(row.text()),
+                        row.text().isBlank() ? row.what().words() : UndoNames.quoted(row.text()),
                         words.zone(row.zone())));
     }
 

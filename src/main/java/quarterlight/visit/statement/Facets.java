@@ -42,14 +42,14 @@ public record Facets(Optional<Origin> origin, Optional<Condition> condition) {
         return condition.equals(Optional.of(wanted));
     }
 
-    /** Both in words: {@code replaced, damaged}. */
+    /** Both as they are said in the language in hand: {@code replaced, damaged}. */
     public String words() {
-        return joined(Worded::word);
+        return joined(Worded::said);
     }
 
-    /** Both as they are said in the language in hand. */
-    public String said() {
-        return joined(Worded::said);
+    /** Both by the words of files and keys, whatever the language. */
+    public String codes() {
+        return joined(Worded::word);
     }
 
     private String joined(Function<Worded, String> words) {

@@ -13,31 +13,29 @@ import quarterlight.page.report.text.ReportContent;
 
 /** The terms of the trade and of this program that a report uses, explained for a buyer. */
 public final class Glossary {
-    private static final Map<String, String> TERMS = terms();
-
     private Glossary() {}
 
     private static Map<String, String> terms() {
         Map<String, String> terms = new LinkedHashMap<>();
-        terms.put("ASTM D610", say("report.glossary.a-published-standard-that-grades"));
-        terms.put("band", say("report.glossary.the-range-from-the-5th"));
-        terms.put("basis", say("report.glossary.how-a-statement-is-known"));
-        terms.put("factory level", say("report.glossary.how-thick-the-finish-of"));
-        terms.put("gauge check", say("report.glossary.what-the-gauge-showed-on"));
-        terms.put("ISO 4628-3", say("report.glossary.a-published-standard-that-grades-2"));
-        terms.put("mil", say("report.glossary.a-thousandth-of-an-inch"));
-        terms.put("outlier", say("report.glossary.a-spot-farther-from-the"));
-        terms.put("refinish likelihood", say("report.glossary.how-likely-a-panel-is"));
-        terms.put("repair likelihood", say("report.glossary.how-likely-filler-lies-under"));
-        terms.put("Ri", say("report.glossary.degree-of-rusting-by-iso"));
-        terms.put("shim", say("report.glossary.a-foil-of-known-thickness"));
-        terms.put("spot", say("report.glossary.readings-at-one-place-of"));
-        terms.put("standard deviation", say("report.glossary.how-far-values-scatter-about"));
-        terms.put("structural", say("report.glossary.of-metal-that-carries-load"));
-        terms.put("substrate", say("report.glossary.what-a-panel-is-made"));
-        terms.put("zone", say("report.glossary.a-named-place-on-the"));
-        terms.put("95\u202f% interval", say("report.glossary.a-range-that-holds-the"));
-        terms.put("\u00b5m", say("report.glossary.micrometer-a-thousandth-of-a"));
+        terms.put(say("report.glossary.term-astm-d610"), say("report.glossary.a-published-standard-that-grades"));
+        terms.put(say("report.glossary.term-band"), say("report.glossary.the-range-from-the-5th"));
+        terms.put(say("report.glossary.term-basis"), say("report.glossary.how-a-statement-is-known"));
+        terms.put(say("report.glossary.term-factory-level"), say("report.glossary.how-thick-the-finish-of"));
+        terms.put(say("report.glossary.term-gauge-check"), say("report.glossary.what-the-gauge-showed-on"));
+        terms.put(say("report.glossary.term-iso-4628-3"), say("report.glossary.a-published-standard-that-grades-2"));
+        terms.put(say("report.glossary.term-mil"), say("report.glossary.a-thousandth-of-an-inch"));
+        terms.put(say("report.glossary.term-outlier"), say("report.glossary.a-spot-farther-from-the"));
+        terms.put(say("report.glossary.term-refinish-likelihood"), say("report.glossary.how-likely-a-panel-is"));
+        terms.put(say("report.glossary.term-repair-likelihood"), say("report.glossary.how-likely-filler-lies-under"));
+        terms.put(say("report.glossary.term-ri"), say("report.glossary.degree-of-rusting-by-iso"));
+        terms.put(say("report.glossary.term-shim"), say("report.glossary.a-foil-of-known-thickness"));
+        terms.put(say("report.glossary.term-spot"), say("report.glossary.readings-at-one-place-of"));
+        terms.put(say("report.glossary.term-standard-deviation"), say("report.glossary.how-far-values-scatter-about"));
+        terms.put(say("report.glossary.term-structural"), say("report.glossary.of-metal-that-carries-load"));
+        terms.put(say("report.glossary.term-substrate"), say("report.glossary.what-a-panel-is-made"));
+        terms.put(say("report.glossary.term-zone"), say("report.glossary.a-named-place-on-the"));
+        terms.put(say("report.glossary.term-95-interval"), say("report.glossary.a-range-that-holds-the"));
+        terms.put(say("report.glossary.term-um"), say("report.glossary.micrometer-a-thousandth-of-a"));
         return terms;
     }
 
@@ -81,7 +79,7 @@ public final class Glossary {
     /** The terms that stand in a text, in alphabetical order. */
     public static List<ReportContent.Fact> of(String text) {
         String words = text.replace('\u2009', '\u202f').toLowerCase(Locale.US);
-        return TERMS.entrySet().stream()
+        return terms().entrySet().stream()
                 .filter(term -> stands(term.getKey().toLowerCase(Locale.US), words))
                 .map(term -> new ReportContent.Fact(term.getKey(), term.getValue()))
                 .toList();

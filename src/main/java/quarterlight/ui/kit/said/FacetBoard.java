@@ -241,7 +241,7 @@ public final class FacetBoard extends JPanel {
     private String line(List<Worded> ready) {
         Optional<Facets> chosen = chosen();
         if (chosen.isPresent()) {
-            return texts.get("notes.facets.chosen", chosen.get().said());
+            return texts.get("notes.facets.chosen", chosen.get().words());
         }
         if (ready.isEmpty()) {
             return texts.get(isFocusOwner() ? "notes.facets.here" : "notes.facets.none");
