@@ -52,7 +52,7 @@ public enum EverydaySize {
 
     /** As a language says a part of it: {@code of a quarter coin}. */
     private String of() {
-        return say("rust.everyday-size.of-" + name().toLowerCase(Locale.ROOT));
+        return say("rust.everyday-size.of." + name().toLowerCase(Locale.ROOT));
     }
 
     private static String compared(double mm2) {

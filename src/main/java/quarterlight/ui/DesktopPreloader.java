@@ -14,6 +14,7 @@ import quarterlight.ui.kit.SettingsFile;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Sight;
 import quarterlight.ui.kit.look.Typeface;
+import quarterlight.ui.start.WindowLanguage;
 
 /**
  * What the window needs whatever visit it shows: settings, typeface, look, and the library of the database. It can be made ready while the call is

@@ -1,4 +1,4 @@
-package quarterlight.ui;
+package quarterlight.ui.start;
 
 import java.util.Locale;
 import java.util.Optional;
@@ -6,7 +6,7 @@ import quarterlight.language.Language;
 import quarterlight.ui.kit.Settings;
 
 /** In which language the window speaks, and the toolkit's own dialogs and names of keys with it. */
-final class WindowLanguage {
+public final class WindowLanguage {
     /** A language for this run, whatever the settings say; {@code marked} lengthens and brackets every sentence, for looking at layouts. */
     static final String PROPERTY = "quarterlight.language";
 
@@ -16,7 +16,7 @@ final class WindowLanguage {
      * Takes the language of the settings for the whole program, before anything of the toolkit is loaded. Numbers that no language is asked for
      * stay as the system has them; the country stays the system's, by which paper is chosen.
      */
-    static Language take(Settings settings) {
+    public static Language take(Settings settings) {
         Locale system = Locale.getDefault();
         Language language = chosen(settings, system, Optional.ofNullable(System.getProperty(PROPERTY)));
         Locale numbers = Locale.getDefault(Locale.Category.FORMAT);

@@ -1,4 +1,4 @@
-package quarterlight.ui;
+package quarterlight.ui.start;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
