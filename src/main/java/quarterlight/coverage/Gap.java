@@ -29,17 +29,17 @@ public record Gap(
         }
     }
 
-    /** What tells one gap from another, however much of it is there by now. */
-    public record Matter(ZoneId zone, EvidenceKind lacks, Optional<String> part) {}
-
-    public Matter matter() {
-        return new Matter(zone.id(), lacks, part);
-    }
-
     /** As the list says it, in the language in hand. */
     @Override
     public String why() {
         String slug = why.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
         return Sentences.sayOr("why." + slug.replaceAll("-$", ""), why);
+    }
+
+    /** What tells one gap from another, however much of it is there by now. */
+    public record Matter(ZoneId zone, EvidenceKind lacks, Optional<String> part) {}
+
+    public Matter matter() {
+        return new Matter(zone.id(), lacks, part);
     }
 }

@@ -88,25 +88,21 @@ final class Contradictions {
             if (feature.verdict() == FeatureVerdict.DOES_NOT_BELONG) {
                 String would = feature.instead().isEmpty()
                         ? ""
-                        : say("marks.contradictions.what-would-belong-there", String.join(", ", feature.instead()));
-                add(feature, say("marks.contradictions.does-not-belong", feature.why(), would));
+                        : " " + say("marks.feature.instead", String.join(", ", feature.instead()));
+                add(feature, say("marks.feature.foreign", feature.feature().feature(), feature.why()) + would);
                 named.addAll(feature.instead());
             }
         }
         for (JudgedFeature feature : features) {
             if (feature.verdict() == FeatureVerdict.MISSING
                     && !named.contains(feature.feature().feature())) {
-                add(feature, say("marks.contradictions.is-missing", feature.why()));
+                add(feature, say("marks.feature.missing", feature.feature().feature(), feature.why()));
             }
         }
     }
 
     private void add(JudgedFeature feature, String sentence) {
         found.add(new Contradiction(
-                Kind.FEATURE,
-                feature.feature().feature(),
-                feature.feature().zone(),
-                List.of(),
-                feature.feature().feature() + " " + sentence));
+                Kind.FEATURE, feature.feature().feature(), feature.feature().zone(), List.of(), sentence));
     }
 }

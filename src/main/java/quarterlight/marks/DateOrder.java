@@ -198,20 +198,15 @@ public record DateOrder(Optional<DaySet> built, Map<RecordId, DaySet> left, List
         String first = name(lag.earlier(), a, events);
         String second = name(lag.later(), b, events);
         String sentence = after
-                ? say("marks.date-order.comes-after-not-before-it", first, DateText.span(a.from() - b.to()), second)
-                : say(
-                        "marks.date-order.comes-before-more-than-the",
-                        first,
-                        DateText.span(b.from() - a.to()),
-                        second,
-                        lag.mostDays());
+                ? say("marks.order.after", first, DateText.span(a.from() - b.to()), second)
+                : say("marks.order.before", first, DateText.span(b.from() - a.to()), second, lag.mostDays());
         JudgedMark about = events.get((lag.earlier() == BUILT ? lag.later() : lag.earlier()) - 1);
         List<RecordId> rows = List.of(lag.earlier(), lag.later()).stream()
                 .filter(number -> number != BUILT)
                 .map(number -> events.get(number - 1).row())
                 .toList();
         return new Contradiction(
-                Contradiction.Kind.ORDER, about.mark().part(), about.mark().zone(), rows, capital(sentence));
+                Contradiction.Kind.ORDER, about.mark().part(), about.mark().zone(), rows, capital(sentence) + ".");
     }
 
     /** By how many days two stretches miss what the lag allows. */
@@ -222,7 +217,7 @@ public record DateOrder(Optional<DaySet> built, Map<RecordId, DaySet> left, List
     private static String name(int number, Stretch days, List<JudgedMark> events) {
         String date = Days.span(days.first(), days.last());
         if (number == BUILT) {
-            return say("marks.date-order.the-car-s-build", date);
+            return say("marks.order.build", date);
         }
         Mark mark = events.get(number - 1).mark();
         return mark.part() + " (" + stage(mark).map(stage -> stage.said() + " ").orElse("") + date + ")";

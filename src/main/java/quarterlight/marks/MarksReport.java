@@ -43,17 +43,17 @@ public record MarksReport(
         DateOrder order,
         List<JudgedFeature> features,
         List<Contradiction> contradictions) {
-    /** Said wherever results of this kind are shown. */
-    public static String caution() {
-        return say("marks.marks-report.a-date-that-does-not");
-    }
-
     public MarksReport {
         Objects.requireNonNull(window, "window");
         Objects.requireNonNull(order, "order");
         marks = List.copyOf(marks);
         features = List.copyOf(features);
         contradictions = List.copyOf(contradictions);
+    }
+
+    /** Said wherever results of this kind are shown. */
+    public static String caution() {
+        return say("marks.caution");
     }
 
     /** How many marks and features were held against the car, tires apart. */
@@ -108,7 +108,7 @@ public record MarksReport(
                     .filter(clash -> clash.rows().contains(mark.row()))
                     .map(clash -> clash.sentence().substring(0, clash.sentence().length() - 1))
                     .collect(Collectors.joining("; "));
-            return said.isEmpty() ? mark : mark.and(say("marks.marks-report.but", said));
+            return said.isEmpty() ? mark : mark.and(say("marks.but", said));
         }
 
         private JudgedMark judged(Recorded<Mark> row) {
@@ -117,12 +117,11 @@ public record MarksReport(
             MarkJudgment judged = judge(mark, views.text());
             List<NumberMatch> matches = matches(row, views.text());
             StringBuilder why = new StringBuilder(judged.why());
-            matches.forEach(match -> why.append("; it ").append(match.sentence()));
+            matches.forEach(match -> why.append("; ").append(say("marks.match.it", match.sentence())));
             if (UnreadLetter.count(mark.text()) > UnreadLetter.count(views.text())) {
-                why.append(say("marks.marks-report.what-is-unread-here-another"));
+                why.append("; ").append(say("marks.other-view"));
             }
-            views.odd().forEach(odd -> why.append(say("marks.marks-report.another-row-of-it-reads"))
-                    .append(odd));
+            views.odd().forEach(odd -> why.append("; ").append(say("marks.other-row", odd)));
             return new JudgedMark(
                     row.id(),
                     mark,
@@ -137,7 +136,7 @@ public record MarksReport(
 
         private MarkJudgment judge(Mark mark, String text) {
             if (mark.pattern().filter(DatePattern.NONE::equals).isPresent()) {
-                return MarkJudgment.bare(Verdict.NOT_APPLICABLE, say("marks.marks-report.it-is-a-number-not"));
+                return MarkJudgment.bare(Verdict.NOT_APPLICABLE, say("marks.number-not-date"));
             }
             boolean asked = mark.pattern().isPresent();
             return switch (mark.kind()) {
@@ -153,7 +152,7 @@ public record MarksReport(
                         yield numbers.judge(text);
                     }
                     yield !asked && isNumber(mark, text)
-                            ? MarkJudgment.bare(Verdict.NOT_APPLICABLE, say("marks.marks-report.it-is-a-number-of"))
+                            ? MarkJudgment.bare(Verdict.NOT_APPLICABLE, say("marks.maker-number"))
                             : dates.code(mark, text);
                 }
             };
@@ -178,9 +177,7 @@ public record MarksReport(
         private List<NumberMatch> matches(Recorded<Mark> row, String text) {
             List<NumberMatch> all = new ArrayList<>();
             Mark mark = row.value();
-            mark.expected()
-                    .ifPresent(expected ->
-                            all.add(NumberMatch.of(text, say("marks.marks-report.what-is-expected"), expected)));
+            mark.expected().ifPresent(expected -> all.add(NumberMatch.of(text, say("marks.match.expected"), expected)));
             visit.marks().stream()
                     .filter(other -> other.value().kind() == MarkKind.VIN)
                     .findFirst()

@@ -138,7 +138,7 @@ public record TimeLine(
         return new Row(
                 mark.mark().part(),
                 mark.text(),
-                mark.mark().stage().map(Worded::said).orElse(mark.mark().kind().said()),
+                mark.mark().stage().map(Worded::said).orElseGet(mark.mark().kind()::said),
                 shown,
                 others,
                 mark.verdict(),

@@ -75,16 +75,11 @@ public record Checked(
 
     /** {@code Looked at 112 of 131 zones, measured 18 of 20 panels, 4 zones that carry load not checked for rust.} */
     public String sentence() {
-        String panelsMeasured = panels == 0
-                ? say("matters.checked.no-panel-that-the-gauge")
-                : say("matters.checked.measured-of-panels", measured, panels);
-        return say(
-                "matters.checked.looked-at-of-zones",
-                lookedAt,
-                zones,
-                panelsMeasured,
-                structuralUnseen == 0
-                        ? say("matters.checked.every-zone-that-carries-load")
-                        : say("matters.checked.of-zones-that-carry-load", structuralUnseen, structural));
+        String panelsMeasured =
+                panels == 0 ? say("matters.checked.no-panel") : say("matters.checked.panels", measured, panels);
+        String carrying = structuralUnseen == 0
+                ? say("matters.checked.all-load")
+                : say("matters.checked.load", structuralUnseen, structural);
+        return say("matters.checked", lookedAt, zones, panelsMeasured, carrying);
     }
 }

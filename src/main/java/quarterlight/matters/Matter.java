@@ -115,14 +115,15 @@ public record Matter(
 
     /** Why it is as severe as it is: the rule's reason, and the inspector's where one holds or lapsed. */
     public String why() {
-        String rule = say("matters.matter.by-rule", ruled.said(), rule().why());
+        String rule = say("matters.by-rule", ruled.said(), rule().why());
         if (decision.isEmpty()) {
             return rule;
         }
-        String set = decision.get().severity().said() + ": " + decision.get().reason();
-        return isOverridden()
-                ? say("matters.matter.set-by-the-inspector-to", set, rule)
-                : say("matters.matter.the-inspector-s-was-set", rule, set);
+        return say(
+                isOverridden() ? "matters.set" : "matters.lapsed",
+                decision.get().severity().said(),
+                decision.get().reason(),
+                rule);
     }
 
     Matter lettered(char name) {

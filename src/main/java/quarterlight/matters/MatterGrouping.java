@@ -111,7 +111,7 @@ final class MatterGrouping {
 
     /** One sentence for all panels before those of each. */
     private List<Finding> headedTogether(List<Finding> findings, List<ZoneId> zones) {
-        String sentence = say("matters.matter-grouping.panels-were-likely-refinished", zones.size());
+        String sentence = say("matters.panels-refinished", zones.size());
         List<EvidenceRow> evidence = findings.stream()
                 .flatMap(finding -> finding.evidence().stream()
                         .map(row -> new EvidenceRow(

@@ -24,7 +24,6 @@ import quarterlight.rust.need.Load;
 import quarterlight.rust.need.LoadTable;
 import quarterlight.rust.need.RepairRule;
 import quarterlight.visit.statement.Severity;
-import quarterlight.visit.trial.TrialNames;
 import quarterlight.visit.trial.TrialResult;
 
 /**
@@ -66,9 +65,9 @@ final class NextLooks {
         List<Matter> doubtful = ruled(MatterRule.STRUCTURE_IN_QUESTION);
         if (!doubtful.isEmpty()) {
             add(
-                    say("matters.next-looks.have-a-licensed-person-judge"),
+                    "matters.look.judge",
                     places(doubtful),
-                    say("matters.next-looks.it-decides-whether-the-car"),
+                    say("matters.look.judge-why"),
                     zones(doubtful),
                     Severity.GRAVE,
                     Optional.of(RepairRule.liftCaution()));
@@ -76,9 +75,9 @@ final class NextLooks {
         List<Matter> numbers = ruled(MatterRule.IDENTITY_CONTRADICTS);
         if (!numbers.isEmpty()) {
             add(
-                    say("matters.next-looks.compare-the-number-with-the"),
+                    "matters.look.number",
                     places(numbers),
-                    say("matters.next-looks.it-decides-whether-it-is"),
+                    say("matters.look.number-why"),
                     zones(numbers),
                     Severity.GRAVE,
                     Optional.empty());
@@ -90,27 +89,19 @@ final class NextLooks {
         List<Zone> main =
                 unseen.stream().filter(zone -> load(zone) == Load.MAIN).toList();
         if (!main.isEmpty()) {
-            addUnseen(
-                    say("matters.next-looks.what-carries-engine-axles"),
-                    main,
-                    say("matters.next-looks.a-hole-there-would-be"),
-                    Severity.GRAVE);
+            addUnseen("matters.look.main", main, say("matters.look.main-why"), Severity.GRAVE);
         }
         List<Zone> shell =
                 unseen.stream().filter(zone -> load(zone) != Load.MAIN).toList();
         if (!shell.isEmpty()) {
-            addUnseen(
-                    say("matters.next-looks.the-sheet-metal-that-shares"),
-                    shell,
-                    say("matters.next-looks.a-hole-there-weakens-the"),
-                    Severity.MAJOR);
+            addUnseen("matters.look.shell", shell, say("matters.look.shell-why"), Severity.MAJOR);
         }
     }
 
-    /** @param what what the zones do, said so that the main parts and the sheet metal around them do not read as one entry twice */
-    private void addUnseen(String what, List<Zone> zones, String why, Severity turns) {
+    /** @param key says what the zones do, so that the main parts and the sheet metal around them do not read as one entry twice */
+    private void addUnseen(String key, List<Zone> zones, String why, Severity turns) {
         add(
-                say("matters.next-looks.look-for-rust-in-not", what),
+                key,
                 zones.stream().map(Zone::label).toList(),
                 why,
                 zones.stream().map(Zone::id).toList(),
@@ -127,7 +118,7 @@ final class NextLooks {
                 item -> item.group() == TrialGroup.BRAKES && item.unit().isEmpty()
                         || item.item().startsWith("Brakes")
                         || item.item().startsWith("Tracks"),
-                say("matters.next-looks.nothing-is-known-of-what"),
+                say("matters.look.stops-why"),
                 Severity.GRAVE);
     }
 
@@ -137,7 +128,7 @@ final class NextLooks {
                         || item.group() == TrialGroup.RUNNING
                                 && !item.item().startsWith("Brakes")
                                 && !item.item().startsWith("Tracks"),
-                say("matters.next-looks.nothing-is-known-of-what-2"),
+                say("matters.look.drives-why"),
                 Severity.MAJOR);
     }
 
@@ -157,15 +148,8 @@ final class NextLooks {
                 .filter(item -> noted.contains(key(item.item())) || !spoken.contains(key(item.item())))
                 .toList();
         if (!open.isEmpty()) {
-            List<String> names =
-                    open.stream().map(item -> TrialNames.said(item.item())).toList();
-            add(
-                    say("matters.next-looks.try-what-was-not-tried"),
-                    names,
-                    why,
-                    List.of(),
-                    turns,
-                    Optional.of(TrialList.caution()));
+            List<String> names = open.stream().map(TrialItem::item).toList();
+            add("matters.look.try", names, why, List.of(), turns, Optional.of(TrialList.caution()));
         }
     }
 
@@ -177,9 +161,9 @@ final class NextLooks {
         List<Matter> unseen = ruled(MatterRule.FUEL_NOT_SEEN);
         if (!unseen.isEmpty()) {
             add(
-                    say("matters.next-looks.have-this-looked-at-for"),
+                    "matters.look.leaks",
                     places(unseen),
-                    say("matters.next-looks.a-leak-there-can-burn"),
+                    say("matters.look.leaks-why"),
                     zones(unseen),
                     Severity.GRAVE,
                     Optional.of(Safety.FUEL.caution()));
@@ -189,9 +173,9 @@ final class NextLooks {
     private void identity() {
         if (gaps.stream().anyMatch(gap -> gap.lacks() == EvidenceKind.IDENTITY_MARK)) {
             add(
-                    say("matters.next-looks.read-a-vehicle-number-or"),
+                    "matters.look.identity",
                     List.of(),
-                    say("matters.next-looks.nothing-yet-shows-that-it"),
+                    say("matters.look.identity-why"),
                     List.of(),
                     Severity.GRAVE,
                     Optional.empty());
@@ -202,9 +186,9 @@ final class NextLooks {
         if (!ruled(MatterRule.GAUGE_FAILED).isEmpty()
                 || !ruled(MatterRule.READINGS_NOT_CHECKED).isEmpty()) {
             add(
-                    say("matters.next-looks.measure-again-with-a-gauge"),
+                    "matters.look.gauge",
                     List.of(),
-                    say("matters.next-looks.the-thicknesses-of-this-visit"),
+                    say("matters.look.gauge-why"),
                     List.of(),
                     Severity.MAJOR,
                     Optional.empty());
@@ -216,9 +200,9 @@ final class NextLooks {
         if (!missing.unmeasured().isEmpty()) {
             List<Zone> zones = missing.unmeasured();
             add(
-                    say("matters.next-looks.measure-the-paint-of"),
+                    "matters.look.paint",
                     zones.stream().map(Zone::label).toList(),
-                    say("matters.next-looks.filler-or-a-repaint-there"),
+                    say("matters.look.paint-why"),
                     zones.stream().map(Zone::id).toList(),
                     Severity.MAJOR,
                     Optional.empty());
@@ -228,15 +212,9 @@ final class NextLooks {
     private void claims() {
         List<Matter> open = ruled(MatterRule.CLAIM_OPEN);
         if (!open.isEmpty()) {
-            add(
-                    say(
-                            "matters.next-looks.ask-for-papers-or-proof",
-                            quarterlight.units.Numerals.count(open.size(), "claim", "claims")),
-                    List.of(),
-                    say("matters.next-looks.a-claim-that-does-not"),
-                    zones(open),
-                    Severity.MAJOR,
-                    Optional.empty());
+            String what = say("matters.look.claims", open.size());
+            looks.add(new NextLook(
+                    what, what, say("matters.look.claims-why"), zones(open), Severity.MAJOR, Optional.empty()));
         }
     }
 
@@ -257,16 +235,18 @@ final class NextLooks {
                 .toList();
     }
 
-    /** @param names at the end of the sentence, the first of them named and the others counted; none if the sentence is whole without */
+    /**
+     * @param key of the sentence that says what to do
+     * @param names in it, the first of them named and the others counted; none if the sentence is whole without
+     */
     private void add(
-            String what, List<String> names, String why, List<ZoneId> zones, Severity turns, Optional<String> caution) {
+            String key, List<String> names, String why, List<ZoneId> zones, Severity turns, Optional<String> caution) {
         looks.add(new NextLook(
-                what + named(names, NAMED), what + named(names, NAMED_IN_SHORT), why, zones, turns, caution));
+                say(key, named(names, NAMED)), say(key, named(names, NAMED_IN_SHORT)), why, zones, turns, caution));
     }
 
     private static String named(List<String> names, int most) {
         String first = names.stream().limit(most).collect(Collectors.joining("; "));
-        String more = names.size() > most ? say("matters.next-looks.and-more", names.size() - most) : "";
-        return names.isEmpty() ? "" : first + more + ".";
+        return names.size() > most ? say("matters.look.more", first, names.size() - most) : first;
     }
 }

@@ -10,15 +10,15 @@ import static quarterlight.language.Sentences.say;
  * used the same letters for other shares, so the standard is always named beside the degree.
  */
 public final class RiDegree {
-    /** The rule in words, to be shown wherever the degree is shown. */
-    public static String rule() {
-        return say("rust.ri-degree.iso-4628-3-smallest-degree");
-    }
-
     private static final double[] UP_TO = {0, 0.05, 0.5, 1, 8};
     private static final double ROUNDING = 1 + 1e-9;
 
     private RiDegree() {}
+
+    /** The rule in words, to be shown wherever the degree is shown. */
+    public static String rule() {
+        return say("rust.ri-rule");
+    }
 
     /**
      * The degree of a rusted share.

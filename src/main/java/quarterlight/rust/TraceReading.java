@@ -1,12 +1,12 @@
 package quarterlight.rust;
 
-import static quarterlight.language.Sentences.figure;
 import static quarterlight.language.Sentences.say;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import quarterlight.language.Sentences;
 import quarterlight.rust.plane.CoinScale;
 import quarterlight.rust.plane.Lens;
 import quarterlight.rust.plane.MarkedArea;
@@ -38,12 +38,10 @@ record TraceReading(TraceArea area, Optional<MeasuredTrace> measured) {
         Optional<Photo> photo = visit.photo(trace.photo());
         Optional<String> problem = photo.isPresent()
                 ? TraceCheck.problem(trace, photo.get().file())
-                : Optional.of(say("rust.trace-reading.its-photo-is-not-in"));
+                : Optional.of(say("rust.trace.no-photo"));
         Optional<PhotoPlane> plane = problem.isPresent() ? Optional.empty() : PhotoPlane.of(trace.scale());
         if (plane.isEmpty()) {
-            String why = say(
-                    "rust.trace-reading.not-measured",
-                    problem.orElse(say("rust.trace-reading.its-scale-cannot-be-used")));
+            String why = say("rust.trace.not-measured", problem.orElseGet(() -> say("rust.trace.no-scale")));
             return new TraceReading(
                     area(row, Optional.empty(), OptionalDouble.empty(), List.of(why)), Optional.empty());
         }
@@ -83,19 +81,17 @@ record TraceReading(TraceArea area, Optional<MeasuredTrace> measured) {
         List<String> remarks = new ArrayList<>();
         TraceCheck.ofStatedSize(trace.scale(), lens).ifPresent(remarks::add);
         if (trace.scale() instanceof KnownLength) {
-            remarks.add(say("rust.trace-reading.from-a-known-length-which"));
+            remarks.add(say("rust.trace.known-length"));
         } else if (trace.scale() instanceof Coin coin) {
             if (reach(outline, coin.rim(), coinSizePx(coin)) > FAR) {
-                remarks.add(say("rust.trace-reading.the-outline-reaches-farther-than"));
+                remarks.add(say("rust.trace.far-from-coin"));
             }
         } else if (reach(outline, ((KnownRectangle) trace.scale()).corners(), sidePx((KnownRectangle) trace.scale()))
                 > FAR) {
-            remarks.add(say("rust.trace-reading.the-outline-reaches-far-beyond"));
+            remarks.add(say("rust.trace.far-from-rectangle"));
         }
         if (marked.sdMm2() > WIDE * marked.mm2()) {
-            remarks.add(say(
-                    "rust.trace-reading.the-marks-leave-the-area-open",
-                    figure("%.0f", 100 * marked.sdMm2() / marked.mm2())));
+            remarks.add(say("rust.trace.wide", Sentences.figure("%.0f", 100 * marked.sdMm2() / marked.mm2())));
         }
         return remarks;
     }

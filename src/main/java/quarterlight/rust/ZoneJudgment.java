@@ -172,20 +172,19 @@ final class ZoneJudgment {
     private List<String> remarks(RustPatches rust, boolean traced, OptionalDouble percent) {
         List<String> remarks = new ArrayList<>();
         if (traced && statements(Condition.NO_RUST).findAny().isPresent()) {
-            remarks.add(say("rust.zone-judgment.the-zone-is-stated-to"));
+            remarks.add(say("rust.zone.stated-clean"));
         }
         if (traced && zoneArea.isEmpty()) {
-            remarks.add(say("rust.zone-judgment.the-area-of-the-zone"));
+            remarks.add(say("rust.zone.no-area"));
         }
         int unmeasured = unmeasured(RustReport::isRust);
         if (unmeasured > 0) {
-            remarks.add(say("rust.zone-judgment.rust-traces-that-cannot-be", unmeasured));
+            remarks.add(say("rust.zone.unmeasured", unmeasured));
         }
-        zoneArea.filter(area -> rust.mm2() > area.mm2())
-                .ifPresent(area -> remarks.add(say("rust.zone-judgment.more-rust-is-traced-than")));
+        zoneArea.filter(area -> rust.mm2() > area.mm2()).ifPresent(area -> remarks.add(say("rust.zone.more-than-all")));
         Substrate substrate = visit.facts().car().substrateOf(zone.id());
         if (traced && substrate != Substrate.STEEL) {
-            remarks.add(say("rust.zone-judgment.the-zone-is-set-as", substrate.said()));
+            remarks.add(say("rust.zone.does-not-rust", substrate.said()));
         }
         if (traced && percent.isPresent() && zoneArea.isPresent()) {
             openGrade(rust, zoneArea.get()).ifPresent(remarks::add);
@@ -198,8 +197,6 @@ final class ZoneJudgment {
         double high = rust.mm2() + 2 * rust.sdMm2();
         int worst = D610Grade.of(Math.min(ALL, ALL * high / area.mm2()));
         int best = D610Grade.of(Math.min(ALL, ALL * low / area.mm2()));
-        return worst == best
-                ? Optional.empty()
-                : Optional.of(say("rust.zone-judgment.within-the-marking", worst, best));
+        return worst == best ? Optional.empty() : Optional.of(say("rust.zone.open-grade", worst, best));
     }
 }

@@ -76,7 +76,7 @@ public record ZoneRust(
                                 (RustByEye one) -> one.advice().need().orElse(RepairNeed.NONE))
                         .reversed())
                 .flatMap(one -> one.advice().reasons().stream())
-                .map(reason -> say("rust.zone-rust.by-eye", reason));
+                .map(reason -> say("rust.reason.by-eye", reason));
         return Stream.concat(measured, seen).distinct().toList();
     }
 

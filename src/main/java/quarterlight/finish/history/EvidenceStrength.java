@@ -53,9 +53,10 @@ public record EvidenceStrength(Band band, boolean forRefinishing) {
         if (band == Band.NONE) {
             return say("finish.evidence-strength.no-support-for-refinished-over");
         }
-        return band.words()
-                + (forRefinishing
-                        ? say("finish.evidence-strength.for-refinished-over-factory-finish")
-                        : say("finish.evidence-strength.for-factory-finish-over-refinished"));
+        return say(
+                forRefinishing
+                        ? "finish.evidence-strength.for-refinished-over-factory-finish"
+                        : "finish.evidence-strength.for-factory-finish-over-refinished",
+                band.words());
     }
 }

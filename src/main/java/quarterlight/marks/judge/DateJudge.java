@@ -59,16 +59,13 @@ public final class DateJudge {
     /** A date code by the pattern that the mark asks for, else by every pattern. */
     public MarkJudgment code(Mark mark, String text) {
         if (UnreadLetter.count(text) > DatePatterns.MAX_UNREAD) {
-            return MarkJudgment.bare(
-                    Verdict.CANNOT_TELL, say("marks.date-judge.letters-are-unread-it-could", UnreadLetter.count(text)));
+            return MarkJudgment.bare(Verdict.CANNOT_TELL, say("marks.date.unread", UnreadLetter.count(text)));
         }
         Optional<DatePatterns> asked = asked(mark);
         if (asked.isEmpty()) {
             return MarkJudgment.bare(
                     Verdict.CANNOT_TELL,
-                    say(
-                            "marks.date-judge.no-date-pattern-is-called",
-                            mark.pattern().orElseThrow()));
+                    say("marks.date.no-pattern", mark.pattern().orElseThrow()));
         }
         List<Completion> completions = asked.get().read(text);
         if (!completions.isEmpty()) {
@@ -80,7 +77,7 @@ public final class DateJudge {
                     ? MarkJudgment.bare(
                             Verdict.MALFORMED,
                             say(
-                                    "marks.date-judge.does-not-suit-the-pattern",
+                                    "marks.date.not-of-pattern",
                                     text,
                                     mark.pattern().get()))
                     : withoutYear(mark, text, days);
@@ -91,14 +88,11 @@ public final class DateJudge {
     /** Says beside a date that fits how often the same text would fit by chance. */
     private MarkJudgment withCoincidence(Mark mark, MarkJudgment judged, List<Completion> completions) {
         long ofHundred = Math.round(100 * rule(mark).coincidence(distinct(completions)));
-        String said = ofHundred < 1
-                ? say("marks.date-judge.under-1-of-100-cars")
-                : say("marks.date-judge.of-100-cars", ofHundred);
         return new MarkJudgment(
                 judged.verdict(),
                 judged.why(),
                 judged.candidates(),
-                List.of(say("marks.date-judge.by-chance-alone-this-text", said)));
+                List.of(ofHundred < 1 ? say("marks.date.chance-under") : say("marks.date.chance", ofHundred)));
     }
 
     /** A text that no listed pattern of a year reads as a whole: one like other marks of the visit, a stamp's month and day, a date among words, or none. */
@@ -117,9 +111,8 @@ public final class DateJudge {
             return amidWords(mark, amid.get());
         }
         return NUMBERED.contains(mark.kind())
-                ? MarkJudgment.bare(Verdict.NOT_APPLICABLE, say("marks.date-judge.it-is-a-number-and"))
-                : MarkJudgment.bare(
-                        Verdict.MALFORMED, say("marks.date-judge.suits-no-date-pattern-if", text, DatePattern.NONE));
+                ? MarkJudgment.bare(Verdict.NOT_APPLICABLE, say("marks.date.bears-none"))
+                : MarkJudgment.bare(Verdict.MALFORMED, say("marks.date.no-form", text, DatePattern.NONE));
     }
 
     /** A text that suits the form of other marks; which form that is, is said. */
@@ -137,21 +130,18 @@ public final class DateJudge {
     /** A day without a year: of all years, those within one of the build count. */
     private MarkJudgment withoutYear(Mark mark, String text, List<Completion> days) {
         if (window.isEmpty()) {
-            return MarkJudgment.bare(Verdict.CANNOT_TELL, say("marks.date-judge.says-a-month-and-a", text));
+            return MarkJudgment.bare(Verdict.CANNOT_TELL, say("marks.date.day-only", text));
         }
         WindowRule rule = rule(mark);
         List<Completion> near = kept(days, date -> rule.distanceDays(date) <= DAYS_OF_YEAR);
-        return judge(mark, near, List.of(say("marks.date-judge.it-bears-no-year-of")));
+        return judge(mark, near, List.of(say("marks.date.no-year")));
     }
 
     private MarkJudgment amidWords(Mark mark, DateAmidWords amid) {
-        MarkJudgment judged =
-                judge(mark, amid.completions(), List.of(say("marks.date-judge.beside-the-date-stands", amid.words())));
-        String why = say("marks.date-judge.read-from", amid.text(), judged.why());
+        MarkJudgment judged = judge(mark, amid.completions(), List.of(say("marks.date.beside", amid.words())));
+        String why = say("marks.date.amid", amid.text(), judged.why());
         return judged.because(
-                amid.isRework() && judged.verdict() == Verdict.TOO_LATE
-                        ? say("marks.date-judge.it-says-when-the-part", why)
-                        : why);
+                amid.isRework() && judged.verdict() == Verdict.TOO_LATE ? say("marks.date.rework", why) : why);
     }
 
     /** A certification label: two numbers are month and year before anything else. */
@@ -161,7 +151,7 @@ public final class DateJudge {
         }
         List<Completion> completions = LabelRule.monthAndYear(text);
         return completions.isEmpty()
-                ? MarkJudgment.bare(Verdict.MALFORMED, say("marks.date-judge.the-two-numbers-of-a", text))
+                ? MarkJudgment.bare(Verdict.MALFORMED, say("marks.label.no-month", text))
                 : judge(mark, completions, List.of());
     }
 
@@ -193,7 +183,7 @@ public final class DateJudge {
     public MarkJudgment tire(Mark mark, String text) {
         List<Completion> completions = TireDate.read(text);
         if (completions.isEmpty()) {
-            return MarkJudgment.bare(Verdict.MALFORMED, say("marks.date-judge.it-does-not-end-in"));
+            return MarkJudgment.bare(Verdict.MALFORMED, say("marks.tire.no-week"));
         }
         if (visitDay.isPresent()) {
             List<Completion> past = kept(completions, week -> !week.from().isAfter(visitDay.get()));
@@ -201,27 +191,20 @@ public final class DateJudge {
                 return MarkJudgment.bare(
                         Verdict.MALFORMED,
                         say(
-                                "marks.date-judge.it-says-the-week-of",
+                                "marks.tire.after-visit",
                                 Days.day(completions.get(0).candidates().get(0).from())));
             }
             completions = past;
         }
         boolean oldForm = completions.get(0).text().length() == 3;
-        List<String> decoded = oldForm
-                ? List.of(say("marks.date-judge.three-digits-made-before-2000"))
-                : List.of(say("marks.date-judge.four-digits-week-and-year"));
+        List<String> decoded =
+                oldForm ? List.of(say("marks.tire.three-digits")) : List.of(say("marks.tire.four-digits"));
         MarkJudgment judged = judge(mark, completions, decoded);
-        return judged.verdict() == Verdict.TOO_LATE
-                ? judged.because(say("marks.date-judge.it-was-renewed-in-service", judged.why()))
-                : judged;
+        return judged.verdict() == Verdict.TOO_LATE ? judged.because(say("marks.tire.renewed", judged.why())) : judged;
     }
 
     public MarkJudgment glass(String text) {
-        return new MarkJudgment(
-                Verdict.CANNOT_TELL,
-                say("marks.date-judge.no-published-rule-reads-a"),
-                List.of(),
-                GlassMark.read(text));
+        return new MarkJudgment(Verdict.CANNOT_TELL, say("marks.glass.no-date"), List.of(), GlassMark.read(text));
     }
 
     /** A model year against the build: no part's lead lies between them. */
@@ -256,10 +239,9 @@ public final class DateJudge {
         List<DateCandidate> ranked = new WindowRule(built, 0, 0).ranked(distinct(since));
         DateCandidate nearest = ranked.get(0);
         Verdict verdict = nearest.meets(built.first(), built.last()) ? Verdict.FITS : Verdict.TOO_LATE;
-        String why = say(
-                "marks.date-judge.the-part-is-noted-as",
-                DateText.of(nearest),
-                ranked.size() > 1 ? say("marks.date-judge.the-nearest-of-dates-since", ranked.size()) : "");
+        String why = ranked.size() > 1
+                ? say("marks.date.renewed-nearest", DateText.of(nearest), ranked.size())
+                : say("marks.date.renewed", DateText.of(nearest));
         return Optional.of(new MarkJudgment(verdict, why, ranked, decoded));
     }
 
@@ -267,8 +249,7 @@ public final class DateJudge {
     private MarkJudgment judge(List<Completion> completions, List<String> decoded, Optional<WindowRule> asked) {
         List<DateCandidate> all = distinct(completions);
         if (asked.isEmpty()) {
-            return new MarkJudgment(
-                    Verdict.CANNOT_TELL, say("marks.date-judge.neither-a-build-date-nor"), all, decoded);
+            return new MarkJudgment(Verdict.CANNOT_TELL, say("marks.date.no-build"), all, decoded);
         }
         WindowRule rule = asked.get();
         List<DateCandidate> ranked = rule.ranked(all);
@@ -277,11 +258,11 @@ public final class DateJudge {
             return new MarkJudgment(
                     Verdict.CANNOT_TELL,
                     say(
-                            "marks.date-judge.the-unread-letters-leave-it",
+                            "marks.date.unread-open",
                             verdicts.stream()
                                     .sorted()
-                                    .map(Verdict::word)
-                                    .collect(Collectors.joining(say("marks.date-judge.or")))),
+                                    .map(Verdict::said)
+                                    .collect(Collectors.joining(" " + say("common.or") + " "))),
                     ranked,
                     decoded);
         }
@@ -290,11 +271,7 @@ public final class DateJudge {
 
     private static String why(WindowRule rule, List<DateCandidate> ranked) {
         DateCandidate best = ranked.get(0);
-        return rule.fits(best) || ranked.size() == 1
-                ? rule.sentence(best)
-                : say(
-                        "marks.date-judge.even-the-nearest-reading",
-                        rule.sentence(best).replaceFirst(" lies ", ", lies "));
+        return rule.fits(best) || ranked.size() == 1 ? rule.sentence(best) : rule.nearest(best);
     }
 
     private static List<DateCandidate> distinct(List<Completion> completions) {

@@ -25,10 +25,10 @@ public final class DateText {
     /** A number of days in the unit that reads best: days up to 90, months up to three years, then years. */
     public static String span(long days) {
         if (days <= MAX_SAID_IN_DAYS) {
-            return say("marks.date-text.days", days);
+            return say("marks.span.days", days);
         }
         return days <= MAX_SAID_IN_MONTHS
-                ? say("marks.date-text.months", Math.round(days / DAYS_OF_MONTH))
-                : say("marks.date-text.years", Math.round(days / DAYS_OF_YEAR));
+                ? say("marks.span.months", Math.round(days / DAYS_OF_MONTH))
+                : say("marks.span.years", Math.round(days / DAYS_OF_YEAR));
     }
 }

@@ -58,12 +58,9 @@ public final class LabelRule {
                         .get(0)
                         .from()
                         .equals(judged.candidates().get(0).to());
-        decoded.add(
-                month
-                        ? say("marks.label-rule.month-and-year-of-completion")
-                        : say("marks.label-rule.certification-labels-bear-month-and"));
+        decoded.add(month ? say("marks.label.month") : say("marks.label.day"));
         if (window.filter(built -> built.last().isBefore(FIRST_REQUIRED)).isPresent()) {
-            decoded.add(say("marks.label-rule.such-labels-were-asked-for", Days.day(FIRST_REQUIRED)));
+            decoded.add(say("marks.label.since", Days.day(FIRST_REQUIRED)));
         }
         return new MarkJudgment(judged.verdict(), judged.why(), judged.candidates(), decoded);
     }

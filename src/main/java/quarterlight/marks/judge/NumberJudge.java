@@ -35,18 +35,16 @@ public final class NumberJudge {
         String plain = VehicleNumber.plain(text);
         if (isBeforeRule()) {
             return MarkJudgment.bare(
-                    Verdict.NOT_APPLICABLE,
-                    say("marks.number-judge.before-model-year-makers-numbered", VehicleNumber.FIRST_MODEL_YEAR));
+                    Verdict.NOT_APPLICABLE, say("marks.vin.before-rule", VehicleNumber.FIRST_MODEL_YEAR));
         }
         if (plain.length() != VehicleNumber.LENGTH) {
             return MarkJudgment.bare(
                     isSinceRule() ? Verdict.MALFORMED : Verdict.CANNOT_TELL,
                     say(
-                            "marks.number-judge.it-has-characters-since-model",
+                            isSinceRule() ? "marks.vin.length" : "marks.vin.length-no-year",
                             plain.length(),
                             VehicleNumber.FIRST_MODEL_YEAR,
-                            VehicleNumber.LENGTH,
-                            isSinceRule() ? "" : say("marks.number-judge.and-the-model-year-is")));
+                            VehicleNumber.LENGTH));
         }
         Optional<String> foreign = foreign(plain);
         if (foreign.isPresent()) {
@@ -75,10 +73,10 @@ public final class NumberJudge {
         char check = plain.charAt(8);
         boolean inRegion = (first >= '1' && first <= '5') || first == 'L' || first == UnreadLetter.LETTER;
         if (!inRegion) {
-            return Optional.of(say("marks.number-judge.it-begins-with-the-check", first));
+            return Optional.of(say("marks.vin.region", first));
         }
         if (Character.isLetter(check) && check != 'X') {
-            return Optional.of(say("marks.number-judge.place-9-holds-so-it", check));
+            return Optional.of(say("marks.vin.no-check", check));
         }
         return Optional.empty();
     }
@@ -86,37 +84,27 @@ public final class NumberJudge {
     private MarkJudgment read(String plain) {
         Optional<VehicleNumber> number = VehicleNumber.of(plain);
         if (number.isEmpty()) {
-            return MarkJudgment.bare(Verdict.MALFORMED, say("marks.number-judge.it-holds-a-character-that"));
+            return MarkJudgment.bare(Verdict.MALFORMED, say("marks.vin.character"));
         }
         if (!number.get().checks()) {
             return MarkJudgment.bare(
                     Verdict.MALFORMED,
-                    say(
-                            "marks.number-judge.place-9-holds-and-the",
-                            number.get().check(),
-                            number.get().expectedCheck()));
+                    say("marks.vin.check", number.get().check(), number.get().expectedCheck()));
         }
         List<DateCandidate> years = number.get().modelYears();
         if (years.isEmpty()) {
             return MarkJudgment.bare(
-                    Verdict.MALFORMED,
-                    say(
-                            "marks.number-judge.place-10-holds-which-stands",
-                            number.get().yearLetter()));
+                    Verdict.MALFORMED, say("marks.vin.year-letter", number.get().yearLetter()));
         }
         MarkJudgment judged = dates.modelYear(List.of(new Completion(plain, years)));
         int year = years.get(0).to().getYear();
-        return new MarkJudgment(
-                judged.verdict(),
-                say("marks.number-judge.the-check-digit-holds-and", year, said(year), judged.why()),
-                judged.candidates(),
-                List.of());
+        return new MarkJudgment(judged.verdict(), holds(year, judged.why()), judged.candidates(), List.of());
     }
 
-    private String said(int year) {
+    private String holds(int year, String why) {
         return modelYear.isPresent() && modelYear.getAsInt() != year
-                ? say("marks.number-judge.not-as-claimed", modelYear.getAsInt())
-                : "";
+                ? say("marks.vin.holds-other", year, why, modelYear.getAsInt())
+                : say("marks.vin.holds", year, why);
     }
 
     /** The model year that the number says, if it is another than the car's claimed one. */
@@ -131,8 +119,7 @@ public final class NumberJudge {
     private MarkJudgment partlyRead(String plain) {
         int unread = UnreadLetter.count(plain);
         if (unread > MAX_UNREAD) {
-            return MarkJudgment.bare(
-                    Verdict.CANNOT_TELL, say("marks.number-judge.characters-are-unread-the-check", unread));
+            return MarkJudgment.bare(Verdict.CANNOT_TELL, say("marks.vin.unread", unread));
         }
         List<VehicleNumber> possible = VehicleNumber.completions(plain);
         List<Completion> completions = possible.stream()
@@ -140,14 +127,14 @@ public final class NumberJudge {
                 .map(number -> new Completion(number.text(), number.modelYears()))
                 .toList();
         if (completions.isEmpty()) {
-            return MarkJudgment.bare(Verdict.MALFORMED, say("marks.number-judge.whatever-the-unread-character-is"));
+            return MarkJudgment.bare(Verdict.MALFORMED, say("marks.vin.never-holds"));
         }
         MarkJudgment judged = dates.modelYear(completions);
         boolean open = judged.verdict() == Verdict.FITS || judged.verdict() == Verdict.CANNOT_TELL;
         String letters = unread == 1 ? letters(plain, possible) : "";
         return new MarkJudgment(
                 open ? Verdict.CANNOT_TELL : judged.verdict(),
-                (open ? say("marks.number-judge.an-unread-character-leaves-the", letters) : "") + judged.why(),
+                (open ? say("marks.vin.untested") + letters + "; " : "") + judged.why(),
                 judged.candidates(),
                 List.of());
     }
@@ -157,10 +144,9 @@ public final class NumberJudge {
         Set<String> letters = new LinkedHashSet<>();
         possible.forEach(number -> letters.add(number.text().substring(at, at + 1)));
         return letters.size() <= MAX_NAMED
-                ? say(
-                        "marks.number-judge.it-holds-for-at-place",
-                        letters.stream().sorted().collect(Collectors.joining(", ")),
-                        at + 1)
+                ? " ("
+                        + say("marks.vin.letters", letters.stream().sorted().collect(Collectors.joining(", ")), at + 1)
+                        + ")"
                 : "";
     }
 }

@@ -66,15 +66,14 @@ public record NumberMatch(String read, String against, String expected, List<Int
     /** What it says, without a full stop. */
     public String sentence() {
         return switch (state()) {
-            case AGREES -> say("marks.number-match.agrees-with-letter-by-letter", against);
-            case OPEN -> say("marks.number-match.agrees-with-as-far-as", against, places(unread));
-            case DIFFERS ->
-                say("marks.number-match.differs-from-at-read-not", against, places(differing), read, expected);
+            case AGREES -> say("marks.match.agrees", against);
+            case OPEN -> say("marks.match.open", against, places(unread));
+            case DIFFERS -> say("marks.match.differs", against, places(differing), read, expected);
         };
     }
 
     private static String places(List<Integer> places) {
-        return (places.size() == 1 ? say("marks.number-match.place") : say("marks.number-match.places"))
-                + places.stream().map(String::valueOf).collect(Collectors.joining(", "));
+        String numbers = places.stream().map(String::valueOf).collect(Collectors.joining(", "));
+        return say("marks.match.places", places.size(), numbers);
     }
 }

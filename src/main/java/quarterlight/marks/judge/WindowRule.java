@@ -66,23 +66,27 @@ record WindowRule(BuildWindow window, int beforeDays, int afterDays) {
 
     /** What a candidate says of the car, without a full stop: {@code Mar 4, 1971 lies 3 days before the build window}. */
     String sentence(DateCandidate date) {
-        String said = DateText.of(date);
-        long days = distanceDays(date);
-        if (days == 0) {
-            return say("marks.window-rule.lies-in-the-build-window", said, DateText.of(window));
-        }
-        boolean before = date.to().isBefore(window.first());
-        String place = say(
-                "marks.window-rule.lies-the-build-window",
-                said,
-                DateText.span(days),
-                before ? say("marks.window-rule.before") : say("marks.window-rule.after"),
-                DateText.of(window));
-        int usual = before ? beforeDays : afterDays;
+        return distanceDays(date) == 0
+                ? say("marks.window.in", DateText.of(date), DateText.of(window))
+                : usual(date, isBefore(date) ? "marks.window.before" : "marks.window.after");
+    }
+
+    /** The same of the nearest of several that all do not fit. */
+    String nearest(DateCandidate date) {
+        return usual(date, isBefore(date) ? "marks.window.nearest-before" : "marks.window.nearest-after");
+    }
+
+    private boolean isBefore(DateCandidate date) {
+        return date.to().isBefore(window.first());
+    }
+
+    private String usual(DateCandidate date, String key) {
+        String place = say(key, DateText.of(date), DateText.span(distanceDays(date)), DateText.of(window));
+        int usual = isBefore(date) ? beforeDays : afterDays;
         if (fits(date)) {
-            return say("marks.window-rule.within-the-usual-days", place, usual);
+            return say("marks.window.usual", place, usual);
         }
-        return usual > 0 ? say("marks.window-rule.more-than-the-usual-days", place, usual) : place;
+        return usual > 0 ? say("marks.window.beyond", place, usual) : place;
     }
 
     /**

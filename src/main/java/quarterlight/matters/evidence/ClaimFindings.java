@@ -53,30 +53,28 @@ final class ClaimFindings {
         Claim claim = laid.claim();
         boolean contradicted = laid.judgment() == Judgment.CONTRADICTED;
         MatterRule rule = contradicted ? MatterRule.CLAIM_CONTRADICTED : MatterRule.CLAIM_OPEN;
-        String words = "\u201c" + claim.text().strip() + "\u201d (" + claim.by().said() + ")";
+        String by = claim.by().said();
+        String words = claim.text().strip();
         String first = laid.found().stream()
                 .findFirst()
                 .map(one -> " " + ZoneLookup.sentence(one))
                 .orElse("");
         String sentence = contradicted
-                ? say("matters.claim-findings.claimed-found-otherwise", words, first)
-                : say("matters.claim-findings.claimed-neither-supported-nor", words);
+                ? say("matters.claim.contradicted", words, by) + first
+                : say("matters.claim.open", words, by);
         List<EvidenceRow> evidence = new ArrayList<>();
         evidence.add(EvidenceRow.of(
                 TABLE,
                 row.id(),
-                say(
-                        "matters.claim-findings.claimed-by-the",
-                        claim.by().said(),
-                        ZoneLookup.sentence(claim.text()),
-                        claim.judged().isPresent() ? say("matters.claim-findings.judged-by-the-inspector") : ""),
+                say("matters.claim.row", by, ZoneLookup.sentence(claim.text()))
+                        + (claim.judged().isPresent() ? " " + say("matters.claim.judged") : ""),
                 places.shown(claim.photo())));
         laid.found().forEach(one -> evidence.add(EvidenceRow.workedOut("claims", ZoneLookup.sentence(one))));
         return new Finding(
                 id,
                 rule,
                 claim.zone().stream().toList(),
-                claim.zone().map(places::label).orElse(say("matters.claim-findings.the-whole-car")),
+                claim.zone().map(places::label).orElse(say("matters.whole-car")),
                 rule.severity().orElseThrow(),
                 Optional.empty(),
                 sentence,

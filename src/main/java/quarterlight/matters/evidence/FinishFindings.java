@@ -30,12 +30,9 @@ final class FinishFindings {
                 continue;
             }
             if (zone.repairScore() >= Findings.LIKELY_SCORE) {
-                found.add(finding(
-                        zone,
-                        MatterRule.FILLER_LIKELY,
-                        say("matters.finish-findings.likely-repaired-with-body-filler")));
+                found.add(finding(zone, MatterRule.FILLER_LIKELY, "matters.finish.filler"));
             } else if (isRefinished(zone)) {
-                found.add(finding(zone, MatterRule.REFINISHED, say("matters.finish-findings.likely-refinished")));
+                found.add(finding(zone, MatterRule.REFINISHED, "matters.finish.refinished"));
             }
         }
         return found;
@@ -48,9 +45,9 @@ final class FinishFindings {
                 && strength.band().compareTo(EvidenceStrength.Band.MODERATE) >= 0;
     }
 
-    private Finding finding(ZoneHistory zone, MatterRule rule, String sentence) {
+    private Finding finding(ZoneHistory zone, MatterRule rule, String key) {
         String figures = say(
-                "matters.finish-findings.refinish-likelihood-band-repair",
+                "matters.finish.figures",
                 ZoneHistory.shown(zone.refinishScore()),
                 zone.shownBand(),
                 ZoneHistory.shown(zone.repairScore()));
@@ -61,8 +58,8 @@ final class FinishFindings {
                 places.label(zone.zone()),
                 rule.severity().orElseThrow(),
                 rule.safety(),
-                sentence,
+                say(key) + ".",
                 false,
-                List.of(EvidenceRow.workedOut(TABLE, sentence.replaceAll("\\.$", ": " + figures + "."))));
+                List.of(EvidenceRow.workedOut(TABLE, say(key) + ": " + figures + ".")));
     }
 }

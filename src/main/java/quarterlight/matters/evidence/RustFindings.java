@@ -45,18 +45,18 @@ final class RustFindings {
         zone.need().ifPresent(need -> {
             String reasons = reasons(zone.advice());
             String what = need == RepairNeed.STRUCTURAL
-                    ? say("matters.rust-findings.structure-in-question")
-                    : say("matters.rust-findings.repair-need", need.said());
-            String sentence = what + (reasons.isEmpty() ? "" : ": " + reasons) + ".";
-            add(zone, need, sentence, say("matters.rust-findings.measured-on-photos", sentence), outlined(zone), found);
+                    ? say("matters.rust.structure")
+                    : say("matters.rust.need", need.said());
+            String sentence = reasons.isEmpty() ? what + "." : say("matters.rust.reasons", what, reasons);
+            add(zone, need, sentence, say("matters.rust.measured", sentence), outlined(zone), found);
         });
     }
 
     private void byEye(ZoneRust zone, RustByEye seen, RepairNeed need, List<Finding> found) {
-        String sentence = (need == RepairNeed.STRUCTURAL
-                        ? say("matters.rust-findings.structure-in-question-by-eye")
-                        : say("matters.rust-findings.repair-need-by-eye-not", need.said()))
-                + StatementWords.of(seen.statement());
+        String words = StatementWords.of(seen.statement());
+        String sentence = need == RepairNeed.STRUCTURAL
+                ? say("matters.rust.structure-by-eye", words)
+                : say("matters.rust.need-by-eye", need.said(), words);
         List<PhotoId> photos = places.shown(seen.statement().photos().stream());
         add(zone, need, sentence, sentence, photos, found);
     }

@@ -144,11 +144,11 @@ final class StatementFindings {
 
     private static String text(Statement statement) {
         SaidBy by = statement.details().saidBy();
-        String basis = statement.basis().map(Worded::said).orElse(say("matters.statement-findings.basis-not-stated"));
-        return ZoneLookup.sentence(
-                basis + (by == SaidBy.INSPECTOR ? "" : say("matters.statement-findings.said-by", by.said()))
-                        + statement.severity().map(given -> ", " + given.said()).orElse("") + ": "
-                        + StatementWords.of(statement));
+        String basis = statement.basis().map(Worded::said).orElseGet(() -> say("matters.stated.no-basis"));
+        return ZoneLookup.sentence(basis
+                + (by == SaidBy.INSPECTOR ? "" : ", " + say("matters.stated.said-by", by.said()))
+                + statement.severity().map(given -> ", " + given.said()).orElse("") + ": "
+                + StatementWords.of(statement));
     }
 
     private void conflicts(ZoneId zone, List<Finding> found) {

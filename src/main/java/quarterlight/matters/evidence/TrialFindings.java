@@ -16,6 +16,7 @@ import quarterlight.findings.Findings;
 import quarterlight.matters.rule.EvidenceRow;
 import quarterlight.matters.rule.Finding;
 import quarterlight.matters.rule.MatterRule;
+import quarterlight.units.Numerals;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.trial.Trial;
 import quarterlight.visit.trial.TrialNames;
@@ -58,22 +59,22 @@ final class TrialFindings {
                 "trial:" + ZoneLookup.slug(trial.item()),
                 rule,
                 trial.zone().stream().toList(),
-                named ? places.label(trial.zone().orElseThrow()) : say("matters.trial-findings.the-whole-car"),
+                named ? places.label(trial.zone().orElseThrow()) : say("matters.whole-car"),
                 rule.severity().orElseThrow(),
                 rule.safety(),
                 sentence,
                 false,
-                List.of(EvidenceRow.of(TABLE, row.id(), say("matters.trial-findings.tried", sentence), List.of())));
+                List.of(EvidenceRow.of(TABLE, row.id(), say("matters.trial.row", sentence), List.of())));
     }
 
     /** Name, result, value and note: {@code Brake pedal holds: fails. Goes to the floor.} */
     private static String sentence(Trial trial) {
         String value = trial.value()
-                .map(number -> number.toPlainString()
+                .map(number -> Numerals.typed(number)
                         + trial.unit().map(unit -> "\u2009" + unit).orElse(""))
                 .orElse("");
         String word = trial.result() == TrialResult.DOES_NOT
-                ? "fails"
+                ? say("matters.trial.fails")
                 : trial.result().said();
         String result = trial.result() == TrialResult.MEASURED ? value : word + (value.isEmpty() ? "" : ", " + value);
         return TrialNames.said(trial.item()) + ": " + result + "."

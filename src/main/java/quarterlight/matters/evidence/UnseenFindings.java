@@ -48,10 +48,10 @@ final class UnseenFindings {
                     "unseen:paint",
                     MatterRule.NOTHING_MEASURED,
                     List.of(),
-                    say("matters.unseen-findings.outer-panels"),
+                    say("matters.unseen.panels"),
                     Optional.empty(),
-                    say("matters.unseen-findings.no-coating-thickness-was-measured"),
-                    List.of(EvidenceRow.workedOut("readings", say("matters.unseen-findings.no-outer-panel-has-a")))));
+                    say("matters.unseen.paint"),
+                    List.of(EvidenceRow.workedOut("readings", say("matters.unseen.no-reading")))));
         }
         return found;
     }
@@ -67,13 +67,11 @@ final class UnseenFindings {
                 .count();
         MatterRule rule = main > 0 ? MatterRule.STRUCTURE_NOT_SEEN : MatterRule.SHELL_NOT_SEEN;
         List<ZoneId> zones = unseen.stream().map(Zone::id).toList();
-        String sentence = say(
-                "matters.unseen-findings.zones-that-carry-load-were",
-                unseen.size(),
-                main > 0 && main < unseen.size() ? say("matters.unseen-findings.of-them-main-ones", main) : "");
+        String sentence = main > 0 && main < unseen.size()
+                ? say("matters.unseen.load-main", unseen.size(), main)
+                : say("matters.unseen.load", unseen.size());
         List<EvidenceRow> evidence = new ArrayList<>();
-        evidence.add(
-                EvidenceRow.workedOut("rust", say("matters.unseen-findings.not-looked-at-for-rust", names(unseen))));
+        evidence.add(EvidenceRow.workedOut("rust", say("matters.unseen.rust", names(unseen))));
         for (Recorded<Statement> row : car.visit().statements()) {
             boolean here = zones.contains(row.value().zone())
                     && row.value().is(Condition.NOT_LOOKED_AT)
@@ -82,9 +80,7 @@ final class UnseenFindings {
                 evidence.add(evidence(row));
             }
         }
-        String place = unseen.size() <= NAMED
-                ? names(unseen)
-                : say("matters.unseen-findings.zones-that-carry-load", unseen.size());
+        String place = unseen.size() <= NAMED ? names(unseen) : say("matters.unseen.load-place", unseen.size());
         found.add(finding("unseen:structure", rule, zones, place, rule.severity(), sentence, evidence));
     }
 
@@ -108,7 +104,7 @@ final class UnseenFindings {
                 List.of(zone),
                 places.label(zone),
                 statement.severity().or(rule::severity),
-                say("matters.unseen-findings.not-looked-at", ZoneLookup.sentence(statement.text())),
+                say("matters.unseen.stated", ZoneLookup.sentence(statement.text())),
                 List.of(evidence(row))));
     }
 
@@ -117,10 +113,7 @@ final class UnseenFindings {
         return EvidenceRow.of(
                 "statements",
                 row.id(),
-                say(
-                        "matters.unseen-findings.not-looked-at-2",
-                        places.label(statement.zone()),
-                        ZoneLookup.sentence(statement.text())),
+                say("matters.unseen.row", places.label(statement.zone()), ZoneLookup.sentence(statement.text())),
                 places.shown(statement.photos().stream()));
     }
 

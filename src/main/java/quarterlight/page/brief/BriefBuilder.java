@@ -234,7 +234,7 @@ final class BriefBuilder {
         List<String> names = some.stream()
                 .filter(matter -> !matter.zones().isEmpty())
                 .map(Matter::place)
-                .filter(place -> !place.equals(say("matters.claim-findings.the-whole-car")))
+                .filter(place -> !place.equals(say("matters.whole-car")))
                 .distinct()
                 .toList();
         String first = names.stream().limit(MAX_PLACES).collect(Collectors.joining("; "));

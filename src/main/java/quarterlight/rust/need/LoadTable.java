@@ -1,7 +1,5 @@
 package quarterlight.rust.need;
 
-import static quarterlight.language.Sentences.say;
-
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,11 +27,6 @@ public final class LoadTable {
             families = List.copyOf(families);
         }
 
-        @Override
-        public String why() {
-            return say(why);
-        }
-
         Load in(Construction construction) {
             return construction == Construction.BODY_ON_FRAME ? onFrame : unibody;
         }
@@ -44,47 +37,59 @@ public final class LoadTable {
                     "frame-rail-front frame-rail-rear torque-box-front torque-box-rear",
                     Load.MAIN,
                     Load.MAIN,
-                    "rust.load-table.the-rails-and-boxes-into"),
+                    "the rails and boxes into which engine, axles and sills pass their load"),
             row(
                     "subframe-front frame-side-rail body-mounts crossmember-front crossmember-middle crossmember-rear",
                     Load.MAIN,
                     Load.MAIN,
-                    "rust.load-table.the-frame-itself-and-what"),
+                    "the frame itself and what ties it together"),
             row(
                     "suspension-tower front-suspension rear-suspension rear-axle steering-linkage",
                     Load.MAIN,
                     Load.MAIN,
-                    "rust.load-table.wheels-hang-on-it-when"),
-            row("inner-rocker rocker", Load.MAIN, Load.SHELL, "rust.load-table.the-sill-is-the-longest"),
-            row("a-pillar b-pillar windshield-frame", Load.MAIN, Load.SHELL, "rust.load-table.holds-the-roof-and-the"),
-            row("wood-body-frame", Load.MAIN, Load.MAIN, "rust.load-table.the-wood-is-the-frame"),
+                    "wheels hang on it; when it lets go the car cannot be steered"),
+            row(
+                    "inner-rocker rocker",
+                    Load.MAIN,
+                    Load.SHELL,
+                    "the sill is the longest beam of a unibody; on a frame it only stiffens the cab"),
+            row(
+                    "a-pillar b-pillar windshield-frame",
+                    Load.MAIN,
+                    Load.SHELL,
+                    "holds the roof and the belts; on a frame it guards the people, the frame carries the car"),
+            row("wood-body-frame", Load.MAIN, Load.MAIN, "the wood is the frame of the body"),
             row(
                     "floor-front floor-rear toe-board tunnel firewall",
                     Load.SHELL,
                     Load.SHELL,
-                    "rust.load-table.seats-belts-pedals-and-steering"),
+                    "seats, belts, pedals and steering are bolted to it, on a frame too"),
             row(
                     "inner-fender radiator-support wheelhouse-rear",
                     Load.SHELL,
                     Load.SKIN,
-                    "rust.load-table.ties-rails-and-towers-of"),
+                    "ties rails and towers of a unibody; on a frame it keeps out dirt"),
             row(
                     "cowl cowl-vent roof sail-panel tail-panel top-well",
                     Load.SHELL,
                     Load.SKIN,
-                    "rust.load-table.closes-the-box-of-a"),
+                    "closes the box of a unibody; on a frame it is a skin"),
             row(
                     "door-jamb-front door-jamb-rear cab-corner cab-back",
                     Load.SHELL,
                     Load.SHELL,
-                    "rust.load-table.holds-hinges-locks-and-the"),
-            row("quarter", Load.SHELL, Load.SKIN, "rust.load-table.welded-skin-that-stiffens-a"),
+                    "holds hinges, locks and the mounts of a cab"),
+            row("quarter", Load.SHELL, Load.SKIN, "welded skin that stiffens a unibody; on a frame it is a skin"),
             row(
                     "trunk-floor front-luggage-floor trunk-drop spare-well cargo-floor",
                     Load.SHELL,
                     Load.SKIN,
-                    "rust.load-table.floor-of-the-luggage-part"),
-            row("fuel-tank fuel-brake-lines", Load.FLUID, Load.FLUID, "rust.load-table.holds-fuel-or-brake-fluid"));
+                    "floor of the luggage: part of the box of a unibody, away from what carries the wheels"),
+            row(
+                    "fuel-tank fuel-brake-lines",
+                    Load.FLUID,
+                    Load.FLUID,
+                    "holds fuel or brake fluid; a thinned wall is exchanged, not patched"));
 
     private static final Map<String, Row> BY_FAMILY = ROWS.stream()
             .flatMap(row -> row.families().stream().map(family -> Map.entry(family, row)))

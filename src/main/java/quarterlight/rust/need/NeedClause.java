@@ -1,11 +1,13 @@
 package quarterlight.rust.need;
 
-import static quarterlight.language.Sentences.figure;
 import static quarterlight.language.Sentences.say;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
+import quarterlight.language.Sentences;
 import quarterlight.rust.need.RepairEvidence.Damage;
+import quarterlight.units.Worded;
 
 /**
  * The clauses of the repair rule: in a zone of this load, so much of this asks at least for that. The one home of these
@@ -15,102 +17,120 @@ import quarterlight.rust.need.RepairEvidence.Damage;
  * manual, appendix A, structural integrity and corrosion, from memory).
  */
 public enum NeedClause {
-    MAIN_HOLE(Load.MAIN, Measure.LOST_LARGEST, 0, RepairNeed.STRUCTURAL, "rust.need-clause.around-a-hole-the-metal"),
-    MAIN_CRACK(Load.MAIN, Measure.CRACK, 0, RepairNeed.STRUCTURAL, "rust.need-clause.a-crack-in-a-part"),
+    MAIN_HOLE(
+            Load.MAIN,
+            Measure.LOST_LARGEST,
+            0,
+            RepairNeed.STRUCTURAL,
+            "around a hole the metal is thin farther than one sees"),
+    MAIN_CRACK(Load.MAIN, Measure.CRACK, 0, RepairNeed.STRUCTURAL, "a crack in a part under load grows"),
     MAIN_SCALE(
             Load.MAIN,
             Measure.SCALE_LARGEST,
             2_500,
             RepairNeed.STRUCTURAL,
-            "rust.need-clause.scale-takes-up-several-times"),
+            "scale takes up several times the metal it came from; over half a card the section is weakened"),
     MAIN_PITTING(
             Load.MAIN,
             Measure.PITTING_LARGEST,
             10_000,
             RepairNeed.STRUCTURAL,
-            "rust.need-clause.pits-over-the-width-of"),
+            "pits over the width of a rail (two cards) leave a thinner rail"),
     SHELL_LARGE_HOLE(
-            Load.SHELL, Measure.LOST_LARGEST, 500, RepairNeed.STRUCTURAL, "rust.need-clause.a-hole-larger-than-a"),
+            Load.SHELL,
+            Measure.LOST_LARGEST,
+            500,
+            RepairNeed.STRUCTURAL,
+            "a hole larger than a coin cuts the sheet's load path"),
     SHELL_MUCH_LOST(
-            Load.SHELL, Measure.LOST_ALL, 2_500, RepairNeed.STRUCTURAL, "rust.need-clause.many-small-holes-over-half"),
-    SHELL_CRACK(Load.SHELL, Measure.CRACK, 0, RepairNeed.STRUCTURAL, "rust.need-clause.welded-sheet-cracks-where-the"),
+            Load.SHELL,
+            Measure.LOST_ALL,
+            2_500,
+            RepairNeed.STRUCTURAL,
+            "many small holes over half a card in all weaken like a large one"),
+    SHELL_CRACK(Load.SHELL, Measure.CRACK, 0, RepairNeed.STRUCTURAL, "welded sheet cracks where the body works"),
     SHELL_SCALE(
             Load.SHELL,
             Measure.SCALE_LARGEST,
             10_000,
             RepairNeed.STRUCTURAL,
-            "rust.need-clause.sheet-of-a-millimeter-that"),
+            "sheet of a millimeter that scales over two cards is nearly through"),
     SHELL_PITTING(
             Load.SHELL,
             Measure.PITTING_LARGEST,
             60_000,
             RepairNeed.STRUCTURAL,
-            "rust.need-clause.pits-over-a-letter-sheet"),
-    SHELL_HOLE(Load.SHELL, Measure.LOST_LARGEST, 0, RepairNeed.PATCH, "rust.need-clause.a-small-hole-is-cut"),
-    SKIN_MUCH_LOST(Load.SKIN, Measure.LOST_ALL, 20_000, RepairNeed.REPLACE, "rust.need-clause.more-than-two-palms-of"),
-    SKIN_SHARE_LOST(Load.SKIN, Measure.LOST_PERCENT, 10, RepairNeed.REPLACE, "rust.need-clause.a-tenth-of-a-small"),
-    SKIN_SHARE_EATEN(Load.SKIN, Measure.EATEN_PERCENT, 33, RepairNeed.REPLACE, "rust.need-clause.a-third-of-a-panel"),
-    SKIN_HOLE(Load.SKIN, Measure.LOST_LARGEST, 0, RepairNeed.PATCH, "rust.need-clause.a-hole-is-cut-back"),
-    SKIN_CRACK(Load.SKIN, Measure.CRACK, 0, RepairNeed.PATCH, "rust.need-clause.a-crack-is-stopped-and"),
-    SKIN_SCALE(
-            Load.SKIN, Measure.SCALE_LARGEST, 10_000, RepairNeed.PATCH, "rust.need-clause.sheet-that-scales-over-two"),
-    FLUID_HOLE(Load.FLUID, Measure.LOST_LARGEST, 0, RepairNeed.REPLACE, "rust.need-clause.a-tank-or-line-that"),
-    FLUID_CRACK(Load.FLUID, Measure.CRACK, 0, RepairNeed.REPLACE, "rust.need-clause.a-tank-or-line-that-2"),
-    FLUID_SCALE(Load.FLUID, Measure.SCALE_LARGEST, 0, RepairNeed.REPLACE, "rust.need-clause.a-scaled-line-can-burst"),
-    FLUID_PITTING(
-            Load.FLUID, Measure.PITTING_LARGEST, 0, RepairNeed.REPLACE, "rust.need-clause.a-pitted-line-can-burst"),
-    FITTING_HOLE(
-            Load.FITTING, Measure.LOST_LARGEST, 0, RepairNeed.REPLACE, "rust.need-clause.a-fitting-rusted-through-is"),
-    FITTING_CRACK(Load.FITTING, Measure.CRACK, 0, RepairNeed.REPLACE, "rust.need-clause.cracked-glass-or-trim-is"),
-    MAIN_GRAVE_DAMAGE(
-            Load.MAIN, Measure.GRAVE_DAMAGE, 0, RepairNeed.STRUCTURAL, "rust.need-clause.a-bent-rail-no-longer"),
-    SHELL_GRAVE_DAMAGE(
-            Load.SHELL, Measure.GRAVE_DAMAGE, 0, RepairNeed.STRUCTURAL, "rust.need-clause.a-deep-fold-in-the"),
-    SKIN_GRAVE_DAMAGE(Load.SKIN, Measure.GRAVE_DAMAGE, 0, RepairNeed.REPLACE, "rust.need-clause.beyond-beating-out"),
-    FLUID_GRAVE_DAMAGE(
-            Load.FLUID, Measure.GRAVE_DAMAGE, 0, RepairNeed.REPLACE, "rust.need-clause.a-crushed-tank-or-line"),
-    FITTING_GRAVE_DAMAGE(Load.FITTING, Measure.GRAVE_DAMAGE, 0, RepairNeed.REPLACE, "rust.need-clause.beyond-use"),
-    MAIN_MAJOR_DAMAGE(
-            Load.MAIN, Measure.MAJOR_DAMAGE, 0, RepairNeed.PATCH, "rust.need-clause.metal-work-not-only-paint"),
-    SHELL_MAJOR_DAMAGE(
-            Load.SHELL, Measure.MAJOR_DAMAGE, 0, RepairNeed.PATCH, "rust.need-clause.metal-work-not-only-paint"),
-    SKIN_MAJOR_DAMAGE(
-            Load.SKIN, Measure.MAJOR_DAMAGE, 0, RepairNeed.PATCH, "rust.need-clause.metal-work-not-only-paint"),
-    FLUID_MAJOR_DAMAGE(
-            Load.FLUID, Measure.MAJOR_DAMAGE, 0, RepairNeed.REPLACE, "rust.need-clause.a-dented-line-is-exchanged"),
-    FITTING_MAJOR_DAMAGE(
-            Load.FITTING,
-            Measure.MAJOR_DAMAGE,
-            0,
+            "pits over a letter sheet: most of a small floor is thin"),
+    SHELL_HOLE(Load.SHELL, Measure.LOST_LARGEST, 0, RepairNeed.PATCH, "a small hole is cut back and metal let in"),
+    SKIN_MUCH_LOST(
+            Load.SKIN,
+            Measure.LOST_ALL,
+            20_000,
             RepairNeed.REPLACE,
-            "rust.need-clause.fittings-are-exchanged-not-patched"),
-    MAIN_DAMAGE(Load.MAIN, Measure.DAMAGE, 0, RepairNeed.REFINISH, "rust.need-clause.scraped-or-scratched-the-paint"),
-    SHELL_DAMAGE(Load.SHELL, Measure.DAMAGE, 0, RepairNeed.REFINISH, "rust.need-clause.scraped-or-scratched-the-paint"),
-    SKIN_DAMAGE(Load.SKIN, Measure.DAMAGE, 0, RepairNeed.REFINISH, "rust.need-clause.scraped-or-scratched-the-paint");
+            "more than two palms of lost metal: letting in costs more than a panel"),
+    SKIN_SHARE_LOST(
+            Load.SKIN,
+            Measure.LOST_PERCENT,
+            10,
+            RepairNeed.REPLACE,
+            "a tenth of a small part lost leaves nothing to weld to"),
+    SKIN_SHARE_EATEN(
+            Load.SKIN,
+            Measure.EATEN_PERCENT,
+            33,
+            RepairNeed.REPLACE,
+            "a third of a panel scaled or pitted: the rest follows"),
+    SKIN_HOLE(Load.SKIN, Measure.LOST_LARGEST, 0, RepairNeed.PATCH, "a hole is cut back and metal let in"),
+    SKIN_CRACK(Load.SKIN, Measure.CRACK, 0, RepairNeed.PATCH, "a crack is stopped and welded"),
+    SKIN_SCALE(
+            Load.SKIN,
+            Measure.SCALE_LARGEST,
+            10_000,
+            RepairNeed.PATCH,
+            "sheet that scales over two cards has pinholes under the scale"),
+    FLUID_HOLE(Load.FLUID, Measure.LOST_LARGEST, 0, RepairNeed.REPLACE, "a tank or line that leaks is exchanged"),
+    FLUID_CRACK(Load.FLUID, Measure.CRACK, 0, RepairNeed.REPLACE, "a tank or line that cracks is exchanged"),
+    FLUID_SCALE(Load.FLUID, Measure.SCALE_LARGEST, 0, RepairNeed.REPLACE, "a scaled line can burst under pressure"),
+    FLUID_PITTING(Load.FLUID, Measure.PITTING_LARGEST, 0, RepairNeed.REPLACE, "a pitted line can burst under pressure"),
+    FITTING_HOLE(Load.FITTING, Measure.LOST_LARGEST, 0, RepairNeed.REPLACE, "a fitting rusted through is exchanged"),
+    FITTING_CRACK(Load.FITTING, Measure.CRACK, 0, RepairNeed.REPLACE, "cracked glass or trim is exchanged"),
+    MAIN_GRAVE_DAMAGE(
+            Load.MAIN, Measure.GRAVE_DAMAGE, 0, RepairNeed.STRUCTURAL, "a bent rail no longer carries as built"),
+    SHELL_GRAVE_DAMAGE(
+            Load.SHELL,
+            Measure.GRAVE_DAMAGE,
+            0,
+            RepairNeed.STRUCTURAL,
+            "a deep fold in the body's box may have moved it"),
+    SKIN_GRAVE_DAMAGE(Load.SKIN, Measure.GRAVE_DAMAGE, 0, RepairNeed.REPLACE, "beyond beating out"),
+    FLUID_GRAVE_DAMAGE(Load.FLUID, Measure.GRAVE_DAMAGE, 0, RepairNeed.REPLACE, "a crushed tank or line is exchanged"),
+    FITTING_GRAVE_DAMAGE(Load.FITTING, Measure.GRAVE_DAMAGE, 0, RepairNeed.REPLACE, "beyond use"),
+    MAIN_MAJOR_DAMAGE(Load.MAIN, Measure.MAJOR_DAMAGE, 0, RepairNeed.PATCH, "metal work, not only paint"),
+    SHELL_MAJOR_DAMAGE(Load.SHELL, Measure.MAJOR_DAMAGE, 0, RepairNeed.PATCH, "metal work, not only paint"),
+    SKIN_MAJOR_DAMAGE(Load.SKIN, Measure.MAJOR_DAMAGE, 0, RepairNeed.PATCH, "metal work, not only paint"),
+    FLUID_MAJOR_DAMAGE(Load.FLUID, Measure.MAJOR_DAMAGE, 0, RepairNeed.REPLACE, "a dented line is exchanged"),
+    FITTING_MAJOR_DAMAGE(
+            Load.FITTING, Measure.MAJOR_DAMAGE, 0, RepairNeed.REPLACE, "fittings are exchanged, not patched"),
+    MAIN_DAMAGE(Load.MAIN, Measure.DAMAGE, 0, RepairNeed.REFINISH, "scraped or scratched: the paint is open"),
+    SHELL_DAMAGE(Load.SHELL, Measure.DAMAGE, 0, RepairNeed.REFINISH, "scraped or scratched: the paint is open"),
+    SKIN_DAMAGE(Load.SKIN, Measure.DAMAGE, 0, RepairNeed.REFINISH, "scraped or scratched: the paint is open");
 
     /** What a clause measures. The unit is mm2 but for the two shares. */
-    public enum Measure {
-        LOST_LARGEST("rust.need-clause.the-largest-hole-or-place", "mm2"),
-        LOST_ALL("rust.need-clause.all-holes-and-places-rotted", "mm2"),
-        LOST_PERCENT("rust.need-clause.holes-and-places-rotted-through", "rust.need-clause.of-the-zone"),
-        SCALE_LARGEST("rust.need-clause.the-largest-patch-of-scale", "mm2"),
-        PITTING_LARGEST("rust.need-clause.the-largest-patch-of-pitting", "mm2"),
-        EATEN_PERCENT("rust.need-clause.scale-and-pitting", "rust.need-clause.of-the-zone"),
-        CRACK("rust.need-clause.a-crack", ""),
-        GRAVE_DAMAGE("rust.need-clause.grave-damage", ""),
-        MAJOR_DAMAGE("rust.need-clause.major-damage", ""),
-        DAMAGE("rust.need-clause.damage", "");
+    public enum Measure implements Worded {
+        LOST_LARGEST,
+        LOST_ALL,
+        LOST_PERCENT,
+        SCALE_LARGEST,
+        PITTING_LARGEST,
+        EATEN_PERCENT,
+        CRACK,
+        GRAVE_DAMAGE,
+        MAJOR_DAMAGE,
+        DAMAGE;
 
-        private final String words;
-        private final String unit;
-
-        Measure(String words, String unit) {
-            this.words = words;
-            this.unit = unit;
-        }
-
+        /** What is measured, in the language in hand: {@code the largest patch of scale}. */
         public String words() {
-            return say(words);
+            return say("rust.measure." + word());
         }
 
         private boolean isShare() {
@@ -118,8 +138,10 @@ public enum NeedClause {
         }
 
         /** An amount of it: {@code 2,500 mm2}. */
-        String amount(double amount) {
-            return isShare() ? figure("%.1f ", amount) + say(unit) : figure("%,.0f ", amount) + unit;
+        String figure(double amount) {
+            return isShare()
+                    ? say("rust.reason.of-zone", Sentences.figure("%.1f", amount))
+                    : Sentences.figure("%,.0f mm2", amount);
         }
 
         /** How much of it was found. */
@@ -176,7 +198,7 @@ public enum NeedClause {
     }
 
     public String why() {
-        return say(why);
+        return why;
     }
 
     /**
@@ -190,11 +212,8 @@ public enum NeedClause {
     /** The limit as the docs write it: {@code from 2,500 mm2}, {@code any}. */
     public String limitInWords() {
         return from == 0
-                ? say("rust.need-clause.any")
-                : say(
-                        "rust.need-clause.from-on",
-                        figure("%,.0f", from),
-                        measure.isShare() ? say(measure.unit) : measure.unit);
+                ? "any"
+                : String.format(Locale.ROOT, "from %,.0f %s on", from, measure.isShare() ? "% of the zone" : "mm2");
     }
 
     boolean holds(RepairEvidence e) {

@@ -1,12 +1,12 @@
 package quarterlight.rust.need;
 
-import static quarterlight.language.Sentences.figure;
 import static quarterlight.language.Sentences.say;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import quarterlight.car.ZoneGroup;
+import quarterlight.language.Sentences;
 
 /**
  * The rule that leads from how far rust goes in a zone, whether it went through, damage, and what the zone carries in this
@@ -14,22 +14,6 @@ import quarterlight.car.ZoneGroup;
  * hold are reasons. Any other rust asks to be cleaned and painted. Written out in {@code docs/methods/rust.md}.
  */
 public final class RepairRule {
-    public static String structuralCaution() {
-        return say("rust.repair-rule.this-zone-carries-load-have");
-    }
-
-    public static String liftCaution() {
-        return say("rust.repair-rule.nobody-goes-under-a-car");
-    }
-
-    public static String fuelBrakeCaution() {
-        return say("rust.repair-rule.rust-on-fuel-or-brake");
-    }
-
-    static String paintCaution() {
-        return say("rust.repair-rule.old-paint-may-hold-lead");
-    }
-
     private static final int CLEAN_GRADE = 10;
 
     private final RepairEvidence e;
@@ -42,12 +26,32 @@ public final class RepairRule {
         this.load = evidence.load();
     }
 
+    /** For a zone that carries load and has lost metal. */
+    public static String structuralCaution() {
+        return say("rust.caution.structural");
+    }
+
+    /** For rust on what holds fuel or brake fluid. */
+    public static String fuelBrakeCaution() {
+        return say("rust.caution.fuel-brake");
+    }
+
+    /** For work or a look under the car. */
+    public static String liftCaution() {
+        return say("rust.caution.lift");
+    }
+
+    /** For old paint that is to be worked on. */
+    static String paintCaution() {
+        return say("rust.caution.paint");
+    }
+
     /** What the zone needs. */
     public static RepairAdvice judge(RepairEvidence evidence) {
         RepairRule rule = new RepairRule(evidence);
         for (NeedClause clause : NeedClause.of(rule.load)) {
             if (clause.holds(evidence)) {
-                rule.reason(clause.need(), rule.sentence(clause));
+                rule.found(clause.need(), rule.sentence(clause));
             }
         }
         rule.rust();
@@ -60,49 +64,48 @@ public final class RepairRule {
         if (clause.measure() == NeedClause.Measure.LOST_LARGEST) {
             what = lostInWords();
         } else if (found.known() > 0) {
-            what += ", " + clause.measure().amount(found.known());
+            what = say("rust.reason.amount", what, clause.measure().figure(found.known()));
         } else if (clause.from() > 0) {
-            what += say("rust.repair-rule.size-not-known-measure-it");
+            what = say("rust.reason.unmeasured", what);
         }
-        return clause.need() == RepairNeed.STRUCTURAL ? say("rust.repair-rule.in-a-zone-that-carries", what) : what;
+        return clause.need() == RepairNeed.STRUCTURAL ? say("rust.reason.structural", what) : what;
     }
 
     private String lostInWords() {
         String largest = e.lost().unmeasured()
-                ? say("rust.repair-rule.of-unknown-size")
-                : figure("%,.0f mm2", e.lost().largestMm2());
-        if (e.holes() == 0) {
-            return say("rust.repair-rule.metal-rotted-through", largest);
-        }
-        return e.holes() == 1
-                ? say("rust.repair-rule.1-hole", largest)
-                : say("rust.repair-rule.holes-the-largest", e.holes(), largest);
+                ? say("rust.reason.lost.unknown-size")
+                : Sentences.figure("%,.0f mm2", e.lost().largestMm2());
+        return switch (e.holes()) {
+            case 0 -> say("rust.reason.lost.rotted", largest);
+            case 1 -> say("rust.reason.lost.hole", largest);
+            default -> say("rust.reason.lost.holes", e.holes(), largest);
+        };
     }
 
     private void rust() {
         if (e.rusted() && e.grade().isEmpty()) {
-            reason(RepairNeed.REFINISH, say("rust.repair-rule.rust-of-unknown-share"));
+            found(RepairNeed.REFINISH, say("rust.reason.share-unknown"));
         } else if (e.rusted() && e.grade().getAsInt() < CLEAN_GRADE) {
-            reason(
+            found(
                     RepairNeed.REFINISH,
-                    say("rust.repair-rule.rust-over-grade", share(), e.grade().getAsInt()));
+                    say("rust.reason.rust", share(), e.grade().getAsInt()));
         } else if (e.rusted()) {
-            reason(RepairNeed.NONE, say("rust.repair-rule.rust-over-touch-up", share()));
+            found(RepairNeed.NONE, say("rust.reason.touch-up", share()));
         } else if (e.lookedAt()) {
-            reason(RepairNeed.NONE, say("rust.repair-rule.looked-at-no-rust"));
+            found(RepairNeed.NONE, say("rust.reason.clean"));
         } else {
-            reason(RepairNeed.NONE, say("rust.repair-rule.not-looked-at"));
+            found(RepairNeed.NONE, say("rust.reason.not-looked-at"));
         }
     }
 
     private String share() {
         double percent = e.percent().orElse(0);
         return percent < 0.01
-                ? say("rust.repair-rule.less-than-0-01")
-                : figure(percent < 1 ? "%.2f %%" : "%.1f %%", percent);
+                ? say("rust.reason.least-share")
+                : Sentences.figure(percent < 1 ? "%.2f %%" : "%.1f %%", percent);
     }
 
-    private void reason(RepairNeed atLeast, String reason) {
+    private void found(RepairNeed atLeast, String reason) {
         if (reasons.contains(reason)) {
             return;
         }

@@ -47,12 +47,11 @@ public record GaugeCorrection(double zeroUm, double factor) {
     public static Optional<String> refusal(List<GaugeCheck> checks) {
         return Points.of(checks).flatMap(points -> points.line()
                 .map(line -> line.isPlausible() ? Optional.<String>empty() : Optional.of(line.tooFarOff()))
-                .orElse(Optional.of(say("coverage.gauge-correction.in-the-gauge-check-the"))));
+                .orElse(Optional.of(say("thickness.correction.no-line"))));
     }
 
     private String tooFarOff() {
-        return say(
-                "coverage.gauge-correction.the-gauge-check-asks-for", figure("%.2f", factor), figure("%.0f", zeroUm));
+        return say("thickness.correction.too-far-off", figure("%.2f", factor), figure("%.0f", zeroUm));
     }
 
     private boolean isPlausible() {
