@@ -81,10 +81,11 @@ final class ZoneContrasts {
                 missing(
                         Aspect.THICKNESS,
                         lacks,
-                        (has == 0
-                                        ? say("compare.zone-contrasts.not-measured-on")
-                                        : say("compare.zone-contrasts.measured-at-one-spot-only"))
-                                + letters.of(lacks));
+                        say(
+                                has == 0
+                                        ? "compare.zone-contrasts.not-measured-on"
+                                        : "compare.zone-contrasts.measured-at-one-spot-only",
+                                letters.of(lacks)));
             }
             return;
         }

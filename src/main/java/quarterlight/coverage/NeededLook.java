@@ -71,7 +71,7 @@ public record NeededLook(EvidenceKind lacks, ZoneGroup group, List<Gap> gaps) {
 
     private String where() {
         return switch (group) {
-            case OUTER -> "outside";
+            case OUTER -> say("coverage.needed-look.outside");
             case COVERING -> say("coverage.needed-look.of-the-soft-top-and");
             case TRIM -> say("coverage.needed-look.of-trim-and-lamps");
             case GLASS -> say("coverage.needed-look.of-the-glass");

@@ -1,5 +1,7 @@
 package quarterlight.language;
 
+import static quarterlight.language.Sentences.say;
+
 import java.text.FieldPosition;
 import java.text.Format;
 import java.text.MessageFormat;
@@ -63,6 +65,17 @@ public final class Sentences {
         MessageFormat pattern =
                 KNOWN.get(language).computeIfAbsent(key, fresh -> has(language, fresh) ? read(language, fresh) : NONE);
         return pattern.equals(NONE) ? english : filled(pattern);
+    }
+
+    /** A text that somebody typed, with a capital and a full stop. */
+    public static String whole(String text) {
+        String bare = text.strip();
+        if (bare.isEmpty()) {
+            return bare;
+        }
+        int first = bare.offsetByCodePoints(0, 1);
+        String capital = bare.substring(0, first).toUpperCase(Locale.ROOT) + bare.substring(first);
+        return ".!?\u2026\u3002\u061f".indexOf(capital.charAt(capital.length() - 1)) >= 0 ? capital : capital + ".";
     }
 
     /** Figures in the decimal signs of the language in hand, by a format of {@link String#format(String, Object...)}. */

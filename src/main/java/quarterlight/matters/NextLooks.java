@@ -24,6 +24,7 @@ import quarterlight.rust.need.Load;
 import quarterlight.rust.need.LoadTable;
 import quarterlight.rust.need.RepairRule;
 import quarterlight.visit.statement.Severity;
+import quarterlight.visit.trial.TrialNames;
 import quarterlight.visit.trial.TrialResult;
 
 /**
@@ -148,7 +149,8 @@ final class NextLooks {
                 .filter(item -> noted.contains(key(item.item())) || !spoken.contains(key(item.item())))
                 .toList();
         if (!open.isEmpty()) {
-            List<String> names = open.stream().map(TrialItem::item).toList();
+            List<String> names =
+                    open.stream().map(item -> TrialNames.said(item.item())).toList();
             add("matters.look.try", names, why, List.of(), turns, Optional.of(TrialList.caution()));
         }
     }

@@ -9,7 +9,6 @@ import java.util.stream.Collectors;
 import quarterlight.car.Zone;
 import quarterlight.car.ZoneCatalog;
 import quarterlight.car.ZoneId;
-import quarterlight.units.Numerals;
 import quarterlight.visit.ReportExclusion;
 import quarterlight.visit.ReportLength;
 import quarterlight.visit.VisitRecord;
@@ -62,16 +61,19 @@ public record ReportSelection(boolean full, Set<ZoneId> zonesLeftOut, Set<PhotoI
                     .map(Zone::label)
                     .collect(Collectors.joining("; "));
             sentences.add(say(
-                    "diagram.report-selection.left-out-by-the-inspector", count(zonesLeftOut.size(), "zone"), names));
+                    "diagram.report-selection.left-out-by-the-inspector",
+                    count(zonesLeftOut.size(), "diagram.report-selection.zones"),
+                    names));
         }
         if (!photosLeftOut.isEmpty()) {
-            sentences.add(
-                    say("diagram.report-selection.left-out-by-the-inspector-2", count(photosLeftOut.size(), "photo")));
+            sentences.add(say(
+                    "diagram.report-selection.left-out-by-the-inspector-2",
+                    count(photosLeftOut.size(), "diagram.report-selection.photos")));
         }
         return sentences;
     }
 
-    private static String count(int number, String thing) {
-        return Numerals.count(number, thing, thing + "s");
+    private static String count(int number, String key) {
+        return say(key, number);
     }
 }

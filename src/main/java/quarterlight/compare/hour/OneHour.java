@@ -57,20 +57,15 @@ public final class OneHour {
         List<MatterRow> open = table.heavy().stream().filter(this::isOpenHere).toList();
         open(
                 open.stream().filter(row -> row.subject().topic() == Topic.RUST).toList(),
-                say("compare.one-hour.look-for-rust"),
+                "compare.one-hour.look-for-rust",
                 looks);
-        open(
-                open.stream()
-                        .filter(row -> row.subject().topic() == Topic.TRIAL)
-                        .toList(),
-                say("compare.one-hour.try"),
-                looks);
+        open(open.stream().filter(row -> row.subject().topic() == Topic.TRIAL).toList(), "compare.one-hour.try", looks);
         open(
                 open.stream()
                         .filter(row -> !Set.of(Topic.RUST, Topic.TRIAL, Topic.FINISH, Topic.GAUGE)
                                 .contains(row.subject().topic()))
                         .toList(),
-                say("compare.one-hour.look-at"),
+                "compare.one-hour.look-at",
                 looks);
         measure(open).ifPresent(looks::add);
         own.stream().filter(look -> !look.grave()).map(OneHour::own).forEach(looks::add);
@@ -87,20 +82,19 @@ public final class OneHour {
     }
 
     /** Rows found on another car and not looked at here, as one look: they lie close together or take the same tool. */
-    private void open(List<MatterRow> rows, String todo, List<HourLook> looks) {
+    private void open(List<MatterRow> rows, String key, List<HourLook> looks) {
         if (rows.isEmpty()) {
             return;
         }
         List<String> names = rows.stream().map(this::name).distinct().toList();
-        String more = names.size() > NAMED ? say("compare.one-hour.and-more", names.size() - NAMED) : "";
+        String foremost = names.stream().limit(NAMED).collect(Collectors.joining("; "));
+        String named =
+                names.size() > NAMED ? say("compare.car-answers.and-more", foremost, names.size() - NAMED) : foremost;
         MatterRow first = rows.get(0);
-        String others =
-                first.cells().size() > 2 ? say("compare.one-hour.another-car") : say("compare.one-hour.the-other-car");
+        String where = first.cells().size() > 2 ? "compare.one-hour.on-another" : "compare.one-hour.on-the-other";
         Severity severity = first.severity();
         looks.add(new HourLook(
-                todo + names.stream().limit(NAMED).collect(Collectors.joining("; ")) + more + ".",
-                say("compare.one-hour.on-it-is", others, foundOn(first), severity.said(), found(first)),
-                caution(first)));
+                say(key, named), say(where, foundOn(first), severity.said(), found(first)), caution(first)));
     }
 
     private static Optional<String> caution(MatterRow row) {

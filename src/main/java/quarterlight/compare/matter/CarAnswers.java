@@ -89,18 +89,18 @@ final class CarAnswers {
         long looked = parts.stream()
                 .filter(part -> !part.cell().is(CellClass.NOT_LOOKED_AT))
                 .count();
-        String of = say("compare.car-answers.of-outer-panels", panels.size());
         if (looked == 0) {
-            return MatterCell.of(CellClass.NOT_LOOKED_AT, say("compare.car-answers.not-measured-none", of));
+            return MatterCell.of(CellClass.NOT_LOOKED_AT, say("compare.car-answers.not-measured-none", panels.size()));
         }
         List<Part> found =
                 parts.stream().filter(part -> part.cell().is(CellClass.FOUND)).toList();
         if (found.isEmpty()) {
-            return MatterCell.of(CellClass.CLEAN, say("compare.car-answers.as-first-finished-all-that", looked, of));
+            return MatterCell.of(
+                    CellClass.CLEAN, say("compare.car-answers.as-first-finished-all-that", looked, panels.size()));
         }
         return new MatterCell(
                 CellClass.FOUND,
-                say("compare.car-answers.of-measured", found.size(), looked, of.strip(), names(found)),
+                say("compare.car-answers.of-measured", found.size(), looked, panels.size(), names(found)),
                 found.get(0).cell().photo(),
                 Optional.empty());
     }
@@ -166,6 +166,6 @@ final class CarAnswers {
         return places.stream()
                 .limit(NAMED)
                 .map(place -> within(place.label()))
-                .collect(Collectors.joining(say("compare.car-answers.or")));
+                .collect(Collectors.joining(" " + say("common.or") + " "));
     }
 }

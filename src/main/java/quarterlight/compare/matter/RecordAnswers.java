@@ -102,7 +102,7 @@ final class RecordAnswers {
 
     private static String value(Trial trial) {
         return trial.value()
-                .map(value -> ", " + Numerals.trueMinus(value.toPlainString())
+                .map(value -> ", " + Numerals.trueMinus(Numerals.typed(value))
                         + trial.unit().map(unit -> "\u202f" + unit).orElse(""))
                 .orElse("");
     }

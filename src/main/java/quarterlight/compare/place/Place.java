@@ -39,7 +39,7 @@ public record Place(String label, List<List<Zone>> zones, Optional<Counterpart> 
 
     /** What it is called on one car; blank where the car does not have it. */
     public String labelOn(int car) {
-        return on(car).stream().map(Zone::label).collect(Collectors.joining(say("compare.place.and")));
+        return on(car).stream().map(Zone::label).collect(Collectors.joining(" " + say("common.and") + " "));
     }
 
     /** The first zone that any car has here: where it stands in the order of the zone table. */

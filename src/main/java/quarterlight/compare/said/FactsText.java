@@ -51,7 +51,7 @@ public record FactsText(
         return new FactsText(
                 false,
                 false,
-                List.of(say("compare.facts-text.not-on-this-car-it", lower(place))),
+                List.of(say("compare.facts-text.not-on-this-car-it", within(place))),
                 OptionalDouble.empty(),
                 List.of());
     }
@@ -137,9 +137,5 @@ public record FactsText(
         return facts.dateContradictions().isEmpty()
                 ? say("compare.facts-text.dates-and-numbers-judged-none", facts.datesJudged())
                 : facts.dateContradictions().stream().map(one -> one.sentence()).collect(Collectors.joining(" "));
-    }
-
-    private static String lower(String label) {
-        return within(label);
     }
 }

@@ -41,7 +41,7 @@ public record RowText(
 
     static RowText of(MatterRow row) {
         Optional<String> why = row.subject().places().size() == 1
-                ? row.subject().places().get(0).counterpart().map(one -> one.why())
+                ? row.subject().places().get(0).counterpart().map(one -> one.said())
                 : Optional.empty();
         return new RowText(
                 row,

@@ -194,7 +194,7 @@ public final class SheetMaking {
         return new PlaceText(
                 zone,
                 zone.label(),
-                zone.place().counterpart().map(Counterpart::why),
+                zone.place().counterpart().map(Counterpart::said),
                 zone.zoneA()
                         .map(one -> FactsText.of(a, one, zone.a().orElseThrow(), asked.unit()))
                         .orElseGet(() -> FactsText.none(zone.label())),
@@ -233,7 +233,7 @@ public final class SheetMaking {
     private static String tried(Optional<Trial> trial) {
         return trial.map(one -> one.result().said()
                         + one.value()
-                                .map(value -> ", " + Numerals.trueMinus(value.toPlainString())
+                                .map(value -> ", " + Numerals.trueMinus(Numerals.typed(value))
                                         + one.unit()
                                                 .map(unit -> "\u202f" + unit)
                                                 .orElse(""))

@@ -24,7 +24,6 @@ import quarterlight.thickness.ZoneThickness;
 import quarterlight.thickness.gauge.GaugeReach;
 import quarterlight.thickness.spot.Spot;
 import quarterlight.thickness.statistics.Outlier;
-import quarterlight.units.Numerals;
 import quarterlight.units.XmlText;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
@@ -116,12 +115,13 @@ public final class ReadingTexts {
                 .ifPresent(mean -> parts.add(say(
                         "report.reading-texts.on-average-over",
                         length(OptionalDouble.of(mean)),
-                        count(zone.valueSpots(), "spot"))));
+                        count(zone.valueSpots(), "report.reading-texts.spots"))));
         if (zone.noMetal() > 0) {
-            parts.add(say("report.reading-texts.no-metal-on", count(zone.noMetal(), "spot")));
+            parts.add(say("report.reading-texts.no-metal-on", count(zone.noMetal(), "report.reading-texts.spots")));
         }
         if (zone.overSpots() > 0) {
-            parts.add(say("report.reading-texts.beyond-the-range-on", count(zone.overSpots(), "spot")));
+            parts.add(say(
+                    "report.reading-texts.beyond-the-range-on", count(zone.overSpots(), "report.reading-texts.spots")));
         }
         return parts.isEmpty() ? say("report.reading-texts.no-reading-counts") : String.join(", ", parts);
     }
@@ -132,8 +132,10 @@ public final class ReadingTexts {
             parts.add(say("report.reading-texts.the-gauge-cannot-read-this", substrate(zone)));
         }
         if (zone.meanUm().isPresent()) {
-            String mean =
-                    say("report.reading-texts.mean-over", length(zone.meanUm()), count(zone.valueSpots(), "spot"));
+            String mean = say(
+                    "report.reading-texts.mean-over",
+                    length(zone.meanUm()),
+                    count(zone.valueSpots(), "report.reading-texts.spots"));
             parts.add(
                     zone.showsInterval()
                             ? say(
@@ -145,20 +147,25 @@ public final class ReadingTexts {
                             : mean);
             parts.add(say(
                     "report.reading-texts.from-to-median",
-                    count(zone.readings(), "reading"),
+                    count(zone.readings(), "report.reading-texts.readings"),
                     ramp.number(zone.minUm().getAsDouble()),
                     length(zone.maxUm()),
                     length(zone.medianUm())));
         }
         uncertainty(zone).ifPresent(parts::add);
         if (zone.noMetal() > 0) {
-            parts.add(say("report.reading-texts.no-metal-found-on", count(zone.noMetal(), "spot")));
+            parts.add(
+                    say("report.reading-texts.no-metal-found-on", count(zone.noMetal(), "report.reading-texts.spots")));
         }
         if (zone.overSpots() > 0) {
-            parts.add(say("report.reading-texts.beyond-the-gauge-s-range", count(zone.overSpots(), "spot")));
+            parts.add(say(
+                    "report.reading-texts.beyond-the-gauge-s-range",
+                    count(zone.overSpots(), "report.reading-texts.spots")));
         }
         if (zone.excluded() > 0) {
-            parts.add(say("report.reading-texts.excluded-see-below", count(zone.excluded(), "reading")));
+            parts.add(say(
+                    "report.reading-texts.excluded-see-below",
+                    count(zone.excluded(), "report.reading-texts.readings")));
         }
         return parts;
     }
@@ -181,8 +188,8 @@ public final class ReadingTexts {
         return ramp.number(um.orElseThrow()) + "\u2009" + ramp.unitName();
     }
 
-    private static String count(int number, String thing) {
-        return Numerals.count(number, thing, thing + "s");
+    private static String count(int number, String key) {
+        return say(key, number);
     }
 
     /** Spot by spot, each reading as typed with its unit and its note. */
