@@ -179,7 +179,7 @@ public record DateOrder(Optional<DaySet> built, Map<RecordId, DaySet> left, List
         return zone.isPresent()
                 && mark.zone().equals(zone)
                 && stage(mark).filter(MarkStage.ASSEMBLED::equals).isPresent()
-                && mark.part().toLowerCase(Locale.ROOT).matches(".*\\bassembly\\b.*");
+                && mark.part().toLowerCase(Locale.ROOT).matches(".*\\b(assembly|komplett)\\b.*");
     }
 
     private static Contradiction said(OrderOfDays.Clash clash, List<JudgedMark> events) {
