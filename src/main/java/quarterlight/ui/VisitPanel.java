@@ -233,6 +233,13 @@ final class VisitPanel extends JPanel {
                 : visit.findings().isEmpty() ? parts.texts().get("working.out") : " ";
     }
 
+    /** Goes to a row that was found in another window; says so if the visit holds it no more. */
+    String show(Subject.OfRow row) {
+        Optional<ChangedRows> place = ChangedRows.of(row, visit.visit());
+        place.ifPresent(this::reveal);
+        return place.isPresent() ? " " : parts.texts().get("library.row.gone");
+    }
+
     /** Goes where undo or redo acted. */
     private void reveal(ChangedRows changed) {
         Station home = home(changed);

@@ -1,14 +1,14 @@
 package quarterlight.units;
 
-import java.util.Locale;
+import quarterlight.language.Sentences;
 
-/** Numbers as people read them, on screens, pages and in commands alike. */
+/** Numbers as people read them, on screens, pages and in commands alike, with the decimal sign of the language in hand. */
 public final class Numerals {
     private Numerals() {}
 
     /** With so many decimals and a true minus; what rounds to zero has none. */
     public static String fixed(double value, int decimals) {
-        String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
+        String text = Sentences.figure("%." + decimals + "f", value);
         boolean zero = text.chars().noneMatch(c -> c >= '1' && c <= '9');
         return zero ? text.replace("-", "") : trueMinus(text);
     }

@@ -32,6 +32,11 @@ public final class EditFailed extends RuntimeException {
         return code == SQLiteErrorCode.SQLITE_BUSY.code || code == SQLiteErrorCode.SQLITE_LOCKED.code;
     }
 
+    /** True if the disk failed, which a drive that was taken away does. */
+    public static boolean isDisk(SQLException e) {
+        return primary(e) == SQLiteErrorCode.SQLITE_IOERR.code;
+    }
+
     public static boolean isDamaged(SQLException e) {
         int code = primary(e);
         return code == SQLiteErrorCode.SQLITE_CORRUPT.code || code == SQLiteErrorCode.SQLITE_NOTADB.code;
@@ -51,7 +56,7 @@ public final class EditFailed extends RuntimeException {
         if (code == SQLiteErrorCode.SQLITE_FULL.code) {
             return "the disk is full";
         }
-        if (code == SQLiteErrorCode.SQLITE_IOERR.code) {
+        if (isDisk(e)) {
             return "the disk did not answer as it should (" + e.getMessage() + ")";
         }
         if (isBusy(e)) {

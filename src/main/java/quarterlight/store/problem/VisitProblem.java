@@ -20,6 +20,13 @@ public abstract sealed class VisitProblem extends Exception
                 + " drive or put the folder back, and open the visit again; every step before this one is saved in it.";
     }
 
+    /** What is said of a visit whose disk fails while it is open. */
+    static String noAnswer(Path path) {
+        return "The disk with the visit " + path
+                + " does not answer: its drive was taken away, or has a fault. Connect the drive again and open the visit"
+                + " again; every step before this one is saved in it. If the disk still does not answer, check it.";
+    }
+
     /** The folder of the visit. */
     public Path path() {
         return path;

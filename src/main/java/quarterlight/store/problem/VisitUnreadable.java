@@ -20,4 +20,9 @@ public final class VisitUnreadable extends VisitProblem {
     public static VisitUnreadable gone(Path path, Throwable cause) {
         return new VisitUnreadable(VisitProblem.takenAway(path), path, cause);
     }
+
+    /** The disk failed while the visit was open. */
+    public static VisitUnreadable noAnswer(Path path, Throwable cause) {
+        return new VisitUnreadable(VisitProblem.noAnswer(path), path, cause);
+    }
 }

@@ -4,6 +4,8 @@ import java.nio.file.Path;
 
 /** The visit could not be written; what stood in it before still does. */
 public final class VisitUnwritable extends VisitProblem {
+    private static final String AGAIN = " Do this step again if it is missing.";
+
     public VisitUnwritable(Path path, String reason, Throwable cause) {
         super(
                 path,
@@ -12,12 +14,17 @@ public final class VisitUnwritable extends VisitProblem {
                 cause);
     }
 
-    private VisitUnwritable(Path path, String sentence) {
-        super(path, sentence, null);
+    private VisitUnwritable(String sentence, Path path, Throwable cause) {
+        super(path, sentence, cause);
     }
 
     /** The folder was there when the visit was opened and is no more. */
     public static VisitUnwritable gone(Path path) {
-        return new VisitUnwritable(path, VisitProblem.takenAway(path) + " Do this step again if it is missing.");
+        return new VisitUnwritable(VisitProblem.takenAway(path) + AGAIN, path, null);
+    }
+
+    /** The disk failed while the visit was open. */
+    public static VisitUnwritable noAnswer(Path path, Throwable cause) {
+        return new VisitUnwritable(VisitProblem.noAnswer(path) + AGAIN, path, cause);
     }
 }

@@ -26,6 +26,7 @@ import quarterlight.ui.kit.UiContext;
 import quarterlight.ui.kit.look.Look;
 import quarterlight.ui.kit.look.Prose;
 import quarterlight.ui.kit.look.ShareSplit;
+import quarterlight.ui.kit.place.ChangedRows;
 import quarterlight.ui.kit.place.Subject;
 import quarterlight.ui.kit.view.PhotoCanvas;
 import quarterlight.ui.kit.visit.Doubt;
@@ -52,6 +53,7 @@ import quarterlight.visit.pin.Pin;
 import quarterlight.visit.pin.RecordId;
 import quarterlight.visit.pin.Recorded;
 import quarterlight.visit.pin.ViewPoint;
+import quarterlight.visit.row.RecordKind;
 
 /** The Photos station: the contact sheet, the photo in hand from near, and where it is pinned. Event thread only. */
 public final class PhotosScreen implements StationScreen {
@@ -338,6 +340,13 @@ public final class PhotosScreen implements StationScreen {
     @Override
     public void pinMoved(RecordId pin, ZoneId zone, ViewPoint point) {
         work.move(pin, zone, point);
+    }
+
+    @Override
+    public void reveal(ChangedRows changed) {
+        if (changed.isOf(RecordKind.PINS)) {
+            pinTable.choose(changed.rows());
+        }
     }
 
     @Override
