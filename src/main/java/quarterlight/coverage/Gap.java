@@ -3,6 +3,7 @@ package quarterlight.coverage;
 import java.util.Objects;
 import java.util.Optional;
 import quarterlight.car.Zone;
+import quarterlight.car.ZoneId;
 
 /**
  * Evidence that a zone lacks.
@@ -24,5 +25,12 @@ public record Gap(
         if (have < 0 || have >= want) {
             throw new IllegalArgumentException("nothing is missing where " + have + " of " + want + " are there");
         }
+    }
+
+    /** What tells one gap from another, however much of it is there by now. */
+    public record Matter(ZoneId zone, EvidenceKind lacks, Optional<String> part) {}
+
+    public Matter matter() {
+        return new Matter(zone.id(), lacks, part);
     }
 }

@@ -76,6 +76,7 @@ public record MarksReport(
     private static final class Reader {
         private final VisitRecord visit;
         private final DatePatterns patterns;
+        private final DatePatterns forms;
         private final Optional<BuildWindow> window;
         private final DateJudge dates;
         private final NumberJudge numbers;
@@ -84,7 +85,8 @@ public record MarksReport(
             this.visit = visit;
             this.patterns = patterns;
             this.window = BuildWindow.of(visit.facts().car());
-            this.dates = new DateJudge(window, visit.facts().date(), patterns, UsualLeads.V1);
+            this.forms = VisitForms.of(visit);
+            this.dates = new DateJudge(window, visit.facts().date(), patterns, forms, UsualLeads.V1);
             this.numbers = new NumberJudge(visit.facts().car(), window, dates);
         }
 
@@ -163,9 +165,13 @@ public record MarksReport(
 
         /** A plate or stamp that means no date and is to agree with something, or that only plates bear. */
         private boolean isNumber(Mark mark, String text) {
-            boolean compared = mark.expected().isPresent()
-                    && !patterns.suit(mark.expected().get());
-            return (compared || mark.kind() == MarkKind.PLATE) && !patterns.suit(text);
+            boolean compared =
+                    mark.expected().isPresent() && !isDate(mark.expected().get());
+            return (compared || mark.kind() == MarkKind.PLATE) && !isDate(text);
+        }
+
+        private boolean isDate(String text) {
+            return patterns.suit(text) || forms.suit(text);
         }
 
         private List<NumberMatch> matches(Recorded<Mark> row, String text) {

@@ -42,6 +42,7 @@ final class DeskActions {
     private final Command facts;
     private final Command drawing;
     private final Command takeIn;
+    private final Command takeWords;
     private final Command addTable;
     private final Command sheet;
     private final Command undo;
@@ -83,6 +84,7 @@ final class DeskActions {
         facts = always("do.facts", this::editFacts).menuKey("I");
         drawing = always("do.drawing", () -> taking.chooseDrawing(Optional.empty()));
         takeIn = always("do.take-in", taking::choosePhotos).menuKey("T");
+        takeWords = always("do.take-words", taking::chooseWords);
         addTable = always("do.add-table", taking::chooseTable).menuKey("shift T");
         sheet = always("do.sheet", () -> visit().ifPresent(visit -> new TakeAlong(parts, visit).make()))
                 .menuKey("shift S");
@@ -155,7 +157,7 @@ final class DeskActions {
     void visitChanged() {
         Optional<OpenVisit> visit = visit();
         boolean editable = visit.map(OpenVisit::isEditable).orElse(false);
-        Set.of(facts, drawing, takeIn, addTable).forEach(command -> command.setEnabled(editable));
+        Set.of(facts, drawing, takeIn, takeWords, addTable).forEach(command -> command.setEnabled(editable));
         closeVisit.setEnabled(visit.isPresent());
         sheet.setEnabled(visit.isPresent());
         hideDiagram.setEnabled(visit.isPresent());
@@ -288,6 +290,10 @@ final class DeskActions {
 
     Command takeIn() {
         return takeIn;
+    }
+
+    Command takeWords() {
+        return takeWords;
     }
 
     Command addTable() {

@@ -302,4 +302,53 @@ class ReadingPlacesTest {
         assertThat(places.get(1).photo()).isEqualTo(new PhotoId(2));
         assertThat(places.get(1).away()).isEqualTo(Duration.ZERO);
     }
+
+    /** Nearer by 30, 10 and 20 s: mean 20, standard error 10 over the root of 3. */
+    @Test
+    void threeRunsTellTheHabitByTheirStandardError() {
+        photo(START, PANELS.get(0));
+        reading(START.plusSeconds(10), PANELS.get(0));
+        photo(START.plusSeconds(50), PANELS.get(1));
+        reading(START.plusSeconds(60), PANELS.get(1));
+        photo(START.plusSeconds(80), PANELS.get(2));
+        reading(START.plusSeconds(90), PANELS.get(2));
+        photo(START.plusSeconds(120), PANELS.get(3));
+        double habit = 1 / (1 + Math.exp(-2 * Math.sqrt(3)));
+        double before = habit * Math.exp(-10.0 / 60);
+        double after = (1 - habit) * Math.exp(-20.0 / 60);
+        assertThat(places().get(1).share())
+                .isCloseTo(before / (before + after + 0.1 * (1 - before - after)), within(1e-9));
+    }
+
+    @Test
+    void ofTwoPhotosOfOnePanelTheOneThatSpeaksMoreIsNamedAndTheOrderOfPinsDoesNotMatter() {
+        photo(START.plusSeconds(60), PANELS.get(0));
+        photo(START, PANELS.get(0));
+        reading(START.plusSeconds(50), PANELS.get(0));
+        reading(START.plusSeconds(10), PANELS.get(0));
+        List<ReadingPlaces.Place> places = places();
+        assertThat(places).extracting(ReadingPlaces.Place::reading).containsExactly(0, 1);
+        assertThat(places.get(1).photo()).isEqualTo(new PhotoId(2));
+        assertThat(places.get(1).away()).isEqualTo(Duration.ofSeconds(10));
+    }
+
+    @Test
+    void aMomentOfAFilmStandsWhereItIsInTheFilm() {
+        photo(START, PANELS.get(0));
+        Pin pin = pins.get(0).value();
+        pins.set(
+                0,
+                new Recorded<>(
+                        new RecordId(1),
+                        new Pin(
+                                pin.photo(),
+                                pin.zone(),
+                                OptionalDouble.of(25),
+                                pin.point(),
+                                pin.shows(),
+                                pin.caption(),
+                                pin.mark())));
+        reading(START.plusSeconds(40), PANELS.get(0));
+        assertThat(places().get(0).away()).isEqualTo(Duration.ofSeconds(15));
+    }
 }

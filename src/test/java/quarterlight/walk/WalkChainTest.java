@@ -124,6 +124,35 @@ class WalkChainTest {
         assertThat(to[0] + to[1] + to[2]).isCloseTo(1, within(1e-12));
     }
 
+    /** A pin in the middle of a long walk reaches both ends as far as it would had it been there from the beginning. */
+    @Test
+    void aChangeIsCarriedAsFarAsItMatters() {
+        int moments = 60;
+        for (long seed = 1; seed <= 6; seed++) {
+            Random random = new Random(seed);
+            double[] moving = random.doubles(moments - 1, 0.01, seed % 2 == 0 ? 0.7 : 0.05)
+                    .toArray();
+            double[][] seen = new double[moments][];
+            for (int t = 0; t < moments; t++) {
+                seen[t] = random.nextInt(8) == 0 ? random.doubles(3, 0.05, 1).toArray() : new double[] {1, 1, 1};
+            }
+            WalkChain chain = new WalkChain(jumps, reading(moving), seen);
+            int first = 20 + random.nextInt(10);
+            seen[first] = new double[] {0.001, 0.002, 0.9};
+            seen[first + 9] = new double[] {0.9, 0.002, 0.001};
+            chain.update(first, first + 9);
+            WalkChain anew = new WalkChain(jumps, reading(moving), seen);
+            assertThat(chain.logLikelihood()).as("seed %d", seed).isCloseTo(anew.logLikelihood(), within(1e-4));
+            for (int t = 0; t < moments; t++) {
+                double[] found = new double[3];
+                double[] wanted = new double[3];
+                chain.addChances(t, 1, found);
+                anew.addChances(t, 1, wanted);
+                assertThat(found).as("seed %d, moment %d", seed, t).containsExactly(wanted, within(1e-4));
+            }
+        }
+    }
+
     private static GapReading reading(double[] moving) {
         return new GapReading(
                 0,

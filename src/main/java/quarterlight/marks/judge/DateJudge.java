@@ -34,14 +34,23 @@ public final class DateJudge {
     private final Optional<BuildWindow> window;
     private final Optional<LocalDate> visitDay;
     private final DatePatterns patterns;
+    private final DatePatterns formsOfVisit;
     private final UsualLeads leads;
 
-    /** @param visitDay the day of the visit, if known: nothing was dated after it */
+    /**
+     * @param visitDay the day of the visit, if known: nothing was dated after it
+     * @param formsOfVisit forms that other marks of the visit name; they are tried where no listed pattern suits
+     */
     public DateJudge(
-            Optional<BuildWindow> window, Optional<LocalDate> visitDay, DatePatterns patterns, UsualLeads leads) {
+            Optional<BuildWindow> window,
+            Optional<LocalDate> visitDay,
+            DatePatterns patterns,
+            DatePatterns formsOfVisit,
+            UsualLeads leads) {
         this.window = window;
         this.visitDay = visitDay;
         this.patterns = patterns;
+        this.formsOfVisit = formsOfVisit;
         this.leads = leads;
     }
 
@@ -60,8 +69,7 @@ public final class DateJudge {
         }
         List<Completion> completions = asked.get().read(text);
         if (!completions.isEmpty()) {
-            MarkJudgment judged = judge(mark, completions, List.of());
-            return judged.verdict() == Verdict.FITS ? withCoincidence(mark, judged, completions) : judged;
+            return dated(mark, completions);
         }
         if (mark.pattern().isPresent()) {
             List<Completion> days = asked.get().readWithoutYear(text);
@@ -86,8 +94,12 @@ public final class DateJudge {
                 List.of("By chance alone this text would fit " + said + " built within 20 years of this one"));
     }
 
-    /** A text that no pattern of a year reads as a whole: a stamp's month and day, a date among words, or none. */
+    /** A text that no listed pattern of a year reads as a whole: one like other marks of the visit, a stamp's month and day, a date among words, or none. */
     private MarkJudgment otherwise(Mark mark, String text) {
+        List<Completion> alike = formsOfVisit.read(text);
+        if (!alike.isEmpty()) {
+            return alike(mark, alike);
+        }
         List<Completion> days =
                 BEARING_DAYS.contains(mark.kind()) ? patterns.readWithoutYear(text) : List.<Completion>of();
         if (!days.isEmpty()) {
@@ -103,6 +115,18 @@ public final class DateJudge {
                         Verdict.MALFORMED,
                         text + " suits no date pattern; if it is no date, the pattern '" + DatePattern.NONE
                                 + "' says so");
+    }
+
+    /** A text that suits the form of other marks; which form that is, is said. */
+    private MarkJudgment alike(Mark mark, List<Completion> completions) {
+        MarkJudgment judged = dated(mark, completions);
+        String form = completions.get(0).candidates().get(0).pattern();
+        return judged.because(judged.why() + "; read by the pattern " + form + " of other marks of this visit");
+    }
+
+    private MarkJudgment dated(Mark mark, List<Completion> completions) {
+        MarkJudgment judged = judge(mark, completions, List.of());
+        return judged.verdict() == Verdict.FITS ? withCoincidence(mark, judged, completions) : judged;
     }
 
     /** A day without a year: of all years, those within one of the build count. */
@@ -166,14 +190,8 @@ public final class DateJudge {
             return Optional.of(patterns);
         }
         String name = mark.pattern().get();
-        if (name.indexOf('{') < 0) {
-            return patterns.named(name).map(pattern -> new DatePatterns(List.of(pattern)));
-        }
-        try {
-            return Optional.of(new DatePatterns(List.of(new DatePattern(name, name, "", ""))));
-        } catch (IllegalArgumentException e) {
-            return Optional.empty();
-        }
+        return (name.indexOf('{') < 0 ? patterns.named(name) : DatePattern.form(name))
+                .map(pattern -> new DatePatterns(List.of(pattern)));
     }
 
     public MarkJudgment tire(Mark mark, String text) {

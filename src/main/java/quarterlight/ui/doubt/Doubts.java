@@ -61,12 +61,6 @@ public final class Doubts {
         return List.copyOf(doubts.found);
     }
 
-    /** The doubt after another one, from the last to the first; empty if there is none. */
-    public static Optional<Doubt> after(List<Doubt> doubts, Optional<Doubt> last) {
-        int at = last.map(doubts::indexOf).orElse(-1);
-        return doubts.isEmpty() ? Optional.empty() : Optional.of(doubts.get((at + 1) % doubts.size()));
-    }
-
     /**
      * What is said when one comes into hand: how many are open, as far as that is known, and what it is.
      *

@@ -306,12 +306,17 @@ final class ClaimsPane extends JPanel {
         fresh();
     }
 
-    /** The claim in hand. */
+    /** The list. */
+    JComponent table() {
+        return table;
+    }
+
     /** Chooses one of some rows; none if none stands here. */
     void choose(List<RecordId> rows) {
         table.choose(row -> rows.contains(row.id()));
     }
 
+    /** The claim in hand. */
     Optional<Subject> subject() {
         return table.chosen().map(row -> new Subject.OfRow(RecordKind.CLAIMS, row.id()));
     }
