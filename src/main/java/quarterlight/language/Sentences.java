@@ -1,5 +1,7 @@
 package quarterlight.language;
 
+import static quarterlight.language.Sentences.say;
+
 import java.text.FieldPosition;
 import java.text.Format;
 import java.text.MessageFormat;
@@ -25,6 +27,9 @@ public final class Sentences {
     public static final String MARK = "\u27e6";
 
     public static final String MARK_END = "\u27e7";
+
+    /** Stands for a key that a language lacks. */
+    private static final MessageFormat NONE = new MessageFormat("", Locale.ROOT);
 
     private static final ResourceBundle.Control ENGLISH_ELSE =
             ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
@@ -54,12 +59,35 @@ public final class Sentences {
     /** The sentence of a key in the language in hand; where no bundle has the key, the English that a table or a code gives. */
     public static String sayOr(String key, String english) {
         Language language = Language.inHand();
-        return language == Language.ENGLISH || !has(language, key) ? english : say(key);
+        if (language != Language.GERMAN) {
+            return language == Language.MARKED ? MARK + english + MARK_END : english;
+        }
+        MessageFormat pattern =
+                KNOWN.get(language).computeIfAbsent(key, fresh -> has(language, fresh) ? read(language, fresh) : NONE);
+        return pattern.equals(NONE) ? english : filled(pattern);
+    }
+
+    /** A text that somebody typed, with a capital and a full stop. */
+    public static String whole(String text) {
+        String bare = text.strip();
+        if (bare.isEmpty()) {
+            return bare;
+        }
+        int first = bare.offsetByCodePoints(0, 1);
+        String capital = bare.substring(0, first).toUpperCase(Locale.ROOT) + bare.substring(first);
+        return ".!?\u2026\u3002\u061f".indexOf(capital.charAt(capital.length() - 1)) >= 0 ? capital : capital + ".";
     }
 
     /** Figures in the decimal signs of the language in hand, by a format of {@link String#format(String, Object...)}. */
     public static String figure(String format, Object... values) {
         return String.format(Language.inHand().locale(), format, values);
+    }
+
+    /** A text that begins a sentence, as it stands within one: with a small letter, but in German as it is, where nouns keep theirs. */
+    public static String within(String text) {
+        return text.isEmpty() || Language.inHand() == Language.GERMAN
+                ? text
+                : text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
     }
 
     /** Things in a row with the language's word for {@code and} before the last: {@code a, b and c}. */

@@ -4,11 +4,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import quarterlight.language.Language;
 import quarterlight.ui.dialog.AboutWindow;
 import quarterlight.ui.dialog.HelpWindow;
 import quarterlight.ui.dialog.ManualWindow;
@@ -229,6 +231,12 @@ final class DeskActions {
         parts.settings().change(change);
         Look.install(parts.settings().settings().sight());
         visitChanged();
+    }
+
+    /** Another language of the window from the next start on. */
+    void speak(Optional<Language> language) {
+        parts.settings().change(s -> s.withLanguage(language));
+        window.say(Texts.load(settings().language(Locale.getDefault())).get("menu.language.next"));
     }
 
     private void text(int steps) {

@@ -1,5 +1,6 @@
 package quarterlight.units;
 
+import java.math.BigDecimal;
 import quarterlight.language.Sentences;
 
 /** Numbers as people read them, on screens, pages and in commands alike, with the decimal sign of the language in hand. */
@@ -16,6 +17,11 @@ public final class Numerals {
     /** A number that is text already, with a true minus. */
     public static String trueMinus(String number) {
         return number.replace('-', '\u2212');
+    }
+
+    /** A number as it was typed, every decimal of it. */
+    public static String typed(BigDecimal value) {
+        return Sentences.figure("%." + Math.max(0, value.scale()) + "f", value);
     }
 
     /** A count with its noun: {@code 1 photo}, {@code 3 photos}. */

@@ -47,6 +47,22 @@ class CalibrationTest {
         }
     }
 
+    /** Where earlier visits are known, words made what was said far too sure (docs/performance.md); without words it stays nearly as it is. */
+    @Test
+    void ofOneWhoseVisitsAreKnownAWordMakesItLessSure() {
+        List<Suggestion> said = List.of(suggestion("hood", 0.9), suggestion("roof", 0.06), suggestion("cowl", 0.04));
+        Calibration.Talk silent = new Calibration.Talk(0, 0, 0);
+        Calibration.Talk spoken = new Calibration.Talk(0.6, 1, 0);
+
+        List<Suggestion> quiet = Calibration.calibratedOfKnown(said, USUAL, silent);
+        List<Suggestion> heard = Calibration.calibratedOfKnown(said, USUAL, spoken);
+
+        assertThat(quiet.get(0).p()).isBetween(0.84, 0.9);
+        assertThat(heard.get(0).p()).isBetween(0.6, 0.75);
+        assertThat(heard).extracting(Suggestion::zone).containsExactlyElementsOf(zones(said));
+        assertThat(heard.get(1).p() / heard.get(2).p()).isCloseTo(1.5, within(1e-9));
+    }
+
     /** The fitted weights that docs/methods/zone-suggestion.md prints: on the log odds, and on how much of what is said counts. */
     @ParameterizedTest
     @CsvSource({

@@ -35,7 +35,7 @@ class JumpMatrixTest {
     }
 
     private static JumpMatrix jumps(ZoneKin kin, WalkHabits habits, WalkModel.Moves moves) {
-        return new JumpMatrix(ZONES, NEXT_DOOR, kin, habits, moves, WalkModel.V4);
+        return new JumpMatrix(JumpMatrix.Ways.of(ZONES, NEXT_DOOR, kin, habits, WalkModel.V4), moves);
     }
 
     @Test
@@ -76,12 +76,13 @@ class JumpMatrixTest {
     @Test
     void doorsAndHabitsToZonesThatTheCarLacksAreLeftOut() {
         JumpMatrix jumps = new JumpMatrix(
-                List.of(A, B),
-                Map.of(A, Set.of(B, C)),
-                new ZoneKin(Map.of(A, C), Map.of(A, Map.of(C, 4.0))),
-                new WalkHabits(Map.of(A, Map.of(C, 3)), Map.of(), GapCounts.NONE),
-                new WalkModel.Moves(1, 0.1, 0.2, 0.3, 0),
-                WalkModel.V4);
+                JumpMatrix.Ways.of(
+                        List.of(A, B),
+                        Map.of(A, Set.of(B, C)),
+                        new ZoneKin(Map.of(A, C), Map.of(A, Map.of(C, 4.0))),
+                        new WalkHabits(Map.of(A, Map.of(C, 3)), Map.of(), GapCounts.NONE),
+                        WalkModel.V4),
+                new WalkModel.Moves(1, 0.1, 0.2, 0.3, 0));
         double[] to = new double[2];
         jumps.forward(new double[] {1, 0}, to);
         assertThat(to).containsExactly(new double[] {0.05, 0.95}, EXACT);

@@ -23,7 +23,46 @@ class WalkChainTest {
     private static final int MOMENTS = 5;
 
     private final JumpMatrix jumps = new JumpMatrix(
-            ZONES, NEXT_DOOR, ZoneKin.NONE, WalkHabits.NONE, new WalkModel.Moves(1, 0.1, 0, 0, 0.08), MODEL);
+            JumpMatrix.Ways.of(ZONES, NEXT_DOOR, ZoneKin.NONE, WalkHabits.NONE, MODEL),
+            new WalkModel.Moves(1, 0.1, 0, 0, 0.08));
+
+    /** Next door nine in ten, one in ten to any of the three; by hand one step, and the four lengths written out. */
+    @Test
+    void aMovePassesOverZonesBySteps() {
+        double[][] one = {
+            {.1 / 3, .9 + .1 / 3, .1 / 3}, {.45 + .1 / 3, .1 / 3, .45 + .1 / 3}, {.1 / 3, .9 + .1 / 3, .1 / 3}
+        };
+        double[][] two = times(one, one);
+        double[][] three = times(two, one);
+        double[][] four = times(three, one);
+        double[] moved = new double[3];
+        for (int from = 0; from < 3; from++) {
+            double[] here = new double[3];
+            here[from] = 1;
+            jumps.forward(here, moved);
+            for (int to = 0; to < 3; to++) {
+                assertThat(moved[to])
+                        .isCloseTo(
+                                .92 * one[from][to]
+                                        + .92 * .08 * two[from][to]
+                                        + .92 * .08 * .08 * three[from][to]
+                                        + .08 * .08 * .08 * four[from][to],
+                                within(1e-12));
+            }
+        }
+    }
+
+    private static double[][] times(double[][] a, double[][] b) {
+        double[][] out = new double[3][3];
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 3; j++) {
+                for (int k = 0; k < 3; k++) {
+                    out[i][j] += a[i][k] * b[k][j];
+                }
+            }
+        }
+        return out;
+    }
 
     @Test
     void chancesAndLikelihoodEqualTheSumOverAllPaths() {

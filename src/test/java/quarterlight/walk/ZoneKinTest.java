@@ -14,10 +14,10 @@ import quarterlight.table.ZoneTable;
 /** Zones of a kind, as docs/methods/zone-suggestion.md tells: the same part elsewhere four times as likely as another of its group. */
 class ZoneKinTest {
     private static final ZoneCatalog CATALOG = ZoneTable.load();
-    private static final ZoneKin KIN = ZoneKin.of(CATALOG.zonesOf(Body.usual(BodyStyle.SEDAN)));
+    private final ZoneKin kin = ZoneKin.of(CATALOG.zonesOf(Body.usual(BodyStyle.SEDAN)));
 
-    private static Map<ZoneId, Double> kin(String zone) {
-        return KIN.kinds().get(new ZoneId(zone));
+    private Map<ZoneId, Double> kin(String zone) {
+        return kin.kinds().get(new ZoneId(zone));
     }
 
     @Test
@@ -32,7 +32,7 @@ class ZoneKinTest {
 
     @Test
     void mirrorsAreThoseOfTheZoneTable() {
-        assertThat(KIN.mirrors())
+        assertThat(kin.mirrors())
                 .containsEntry(new ZoneId("fender-left"), new ZoneId("fender-right"))
                 .containsEntry(new ZoneId("fender-right"), new ZoneId("fender-left"))
                 .doesNotContainKey(new ZoneId("hood"));

@@ -38,6 +38,8 @@ public final class Template {
         configuration.setLogTemplateExceptions(false);
         configuration.setNumberFormat("computer");
         configuration.setSharedVariable("say", (TemplateMethodModelEx) Template::said);
+        configuration.setSharedVariable("inside", (TemplateMethodModelEx)
+                text -> Sentences.within(plain(text.get(0)).toString()));
         configuration.setSharedVariable(
                 "language", (TemplateMethodModelEx) none -> Language.inHand().code());
         return configuration;

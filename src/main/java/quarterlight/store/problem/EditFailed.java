@@ -1,5 +1,7 @@
 package quarterlight.store.problem;
 
+import static quarterlight.language.Sentences.say;
+
 import java.sql.SQLException;
 import java.util.Objects;
 import org.sqlite.SQLiteErrorCode;
@@ -54,19 +56,19 @@ public final class EditFailed extends RuntimeException {
     public static String reason(SQLException e) {
         int code = primary(e);
         if (code == SQLiteErrorCode.SQLITE_FULL.code) {
-            return "the disk is full";
+            return say("problem.full");
         }
         if (isDisk(e)) {
-            return "the disk did not answer as it should (" + e.getMessage() + ")";
+            return say("problem.disk", e.getMessage());
         }
         if (isBusy(e)) {
-            return "another process held it too long";
+            return say("problem.busy");
         }
         if (isDamaged(e)) {
-            return "visit.db is damaged or is not a visit";
+            return say("problem.damaged");
         }
         if (isNoAccess(e)) {
-            return "the folder or its files may not be opened or written";
+            return say("problem.access");
         }
         return String.valueOf(e.getMessage());
     }

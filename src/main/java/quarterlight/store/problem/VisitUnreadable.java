@@ -1,15 +1,13 @@
 package quarterlight.store.problem;
 
+import static quarterlight.language.Sentences.say;
+
 import java.nio.file.Path;
 
 /** The visit is there and cannot be read. */
 public final class VisitUnreadable extends VisitProblem {
     public VisitUnreadable(Path path, String reason, Throwable cause) {
-        super(
-                path,
-                "The visit " + path + " cannot be read: " + reason
-                        + ". Check the disk, or take a copy from an archive.",
-                cause);
+        super(path, say("problem.unreadable", path, reason), cause);
     }
 
     private VisitUnreadable(String sentence, Path path, Throwable cause) {

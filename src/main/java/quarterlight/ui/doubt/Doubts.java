@@ -113,7 +113,7 @@ public final class Doubts {
                         mark.mark().zone().map(Set::of).orElse(Set.of()),
                         mark.mark().photo().map(List::of).orElse(List.of()),
                         texts.get(
-                                "doubt.mark", mark.mark().part(), mark.verdict().word()));
+                                "doubt.mark", mark.mark().part(), mark.verdict().said()));
             }
         }
     }
@@ -157,7 +157,7 @@ public final class Doubts {
                                 Set.of(gap.zone().id()),
                                 List.of()),
                         Optional.of(gap),
-                        texts.get("doubt.gap", gap.zone().label(), gap.lacks().word(), gap.have(), gap.want()))));
+                        texts.get("doubt.gap", gap.zone().label(), gap.lacks().said(), gap.have(), gap.want()))));
     }
 
     private void add(

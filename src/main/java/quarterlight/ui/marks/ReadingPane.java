@@ -46,7 +46,7 @@ final class ReadingPane extends TallPanel {
         add(dates, "wmin 0");
         Look.secondary(caution);
         add(caution, "wmin 0, gaptop 8");
-        caution.setText(MarksReport.CAUTION);
+        caution.setText(MarksReport.caution());
     }
 
     private static JTextArea words() {
@@ -64,7 +64,7 @@ final class ReadingPane extends TallPanel {
     void show(MarksModel.State state) {
         Optional<JudgedMark> reading = state.reading();
         verdict.setVisible(reading.isPresent());
-        verdict.setText(reading.map(read -> capital(read.verdict().word())).orElse(""));
+        verdict.setText(reading.map(read -> capital(read.verdict().said())).orElse(""));
         why.setText(reading.map(JudgedMark::why).orElseGet(() -> notYet(state)));
         dates.setText(reading.map(this::datesOf).orElse(""));
         List<NumberMatch> matches = reading.map(JudgedMark::matches).orElse(List.of());

@@ -99,7 +99,7 @@ final class StatementsPane extends JPanel {
         table.setName(notLookedAt ? "not-looked-at" : "statements");
         table.onChosen(this::fill);
         table.onKey("DELETE", this::remove);
-        table.onKey("W", this::withdraw);
+        table.onKey(texts.get("notes.withdraw.key"), this::withdraw);
         table.onKey("ESCAPE", this::fresh);
         Command grounds = visit.grounds(this::subject);
         Command back = Command.of(texts, "notes.withdraw", this::withdraw);

@@ -85,6 +85,7 @@ public final class PhotosScreen implements StationScreen {
     private final ShareSplit split;
     private final KeyEventPostProcessor typing = this::typed;
     private Optional<Asked> asked = Optional.empty();
+    private boolean wasEmpty;
     private boolean open;
 
     /** What the last suggestions were asked for; pins that are being stored do not count. */
@@ -209,7 +210,13 @@ public final class PhotosScreen implements StationScreen {
 
     private void listChanged() {
         boolean none = model.all().size() == 0;
+        boolean isFilled = wasEmpty && !none && sheets.isShowing();
+        wasEmpty = none;
         cards.show(sheets, none ? "empty" : model.shown().size() == 0 ? "none" : "photos");
+        if (isFilled) {
+            // the keyboard was at the button that took the photos in, or nowhere
+            sheet.requestFocusInWindow();
+        }
         hints.request(visit.visit().photos(), visit.times());
         ask();
     }

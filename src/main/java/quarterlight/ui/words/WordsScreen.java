@@ -376,6 +376,7 @@ public final class WordsScreen implements StationScreen {
 
     @Override
     public Optional<String> hint() {
-        return Optional.of(texts.get(questions.isShown() ? "words.questions.hint" : "words.hint"));
+        String keys = questions.isShown() ? "words.questions.hint" : "words.hint";
+        return has() ? Optional.of(texts.get(keys)) : Optional.empty();
     }
 }

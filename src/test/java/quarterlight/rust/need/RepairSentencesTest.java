@@ -130,11 +130,11 @@ class RepairSentencesTest {
     void whoWorksUnderneathIsWarnedOfTheJack() {
         assertThat(advice("floor-front-left", true, true, 2, 5, 0, Loss.NONE, Loss.NONE, false)
                         .cautions())
-                .containsExactly(RepairRule.LIFT_CAUTION, RepairRule.PAINT_CAUTION);
+                .containsExactly(RepairRule.liftCaution(), RepairRule.paintCaution());
         assertThat(advice("floor-front-left", true, false, 0, 10, 0, Loss.NONE, Loss.NONE, false)
                         .cautions())
                 .isEmpty();
-        assertThat(rust(2, 5).cautions()).containsExactly(RepairRule.PAINT_CAUTION);
+        assertThat(rust(2, 5).cautions()).containsExactly(RepairRule.paintCaution());
     }
 
     @Test

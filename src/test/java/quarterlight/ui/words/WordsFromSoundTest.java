@@ -64,6 +64,9 @@ class WordsFromSoundTest {
             assertThat(OpenedVisit.asked(() -> keys.screen.first()))
                     .as("the keyboard begins at what can be done")
                     .isSameAs(button(keys, "words-take"));
+            assertThat(OpenedVisit.asked(() -> keys.screen.hint()))
+                    .as("no keys are named for drafts that are not there")
+                    .isEmpty();
             SwingUtilities.invokeAndWait(() -> button(keys, "words-take").doClick());
             assertThat(keys.taken).as("words are taken in by the button").isOne();
             VisitRecord before = keys.opened.visit().visit();
@@ -98,6 +101,7 @@ class WordsFromSoundTest {
                             () -> button(keys, "words-recognize-more").isVisible()))
                     .isFalse();
             assertThat(OpenedVisit.asked(() -> keys.screen.first())).isNotSameAs(button(keys, "words-take"));
+            assertThat(OpenedVisit.asked(() -> keys.screen.hint())).isPresent();
         }
     }
 
